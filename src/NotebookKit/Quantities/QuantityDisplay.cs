@@ -1,0 +1,29 @@
+using UnitsNet;
+
+namespace NotebookKit.Quantities;
+
+/// <summary>Shows quantities with their unit and a sensible number of digits.</summary>
+public static class QuantityDisplay
+{
+    /// <summary>For example "63 mm" for <c>63.Millimetres()</c>: the unit it was written in, three significant digits.</summary>
+    /// <param name="quantity">Quantity to show.</param>
+    /// <param name="significant">Significant digits; 1 to 15.</param>
+    public static string Show(this IQuantity quantity, int significant = 3)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
+        var unit = UnitAbbreviationsCache.Default.GetDefaultAbbreviation(
+            quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+        var number = Digits.Round((double)quantity.Value, significant);
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
+
+    /// <summary>The quantity in another unit, for example <c>length.Show(LengthUnit.Inch)</c>.</summary>
+    /// <param name="quantity">Quantity to show.</param>
+    /// <param name="unit">A unit of the same quantity.</param>
+    /// <param name="significant">Significant digits; 1 to 15.</param>
+    public static string Show(this IQuantity quantity, Enum unit, int significant = 3)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
+        return quantity.ToUnit(unit).Show(significant);
+    }
+}
