@@ -11,8 +11,8 @@ public static class BracketedRoot
 {
     /// <summary>The root, or an exception where the two points don't bracket one.</summary>
     /// <param name="function">Function of [unit of x].</param>
-    /// <param name="low">One end of the bracket [unit of x]; finite.</param>
-    /// <param name="high">The other end [unit of x]; finite.</param>
+    /// <param name="low">One end of the bracket [unit of x]; any finite value.</param>
+    /// <param name="high">The other end [unit of x]; any finite value.</param>
     /// <param name="tolerance">Width of the final bracket [unit of x]; 0 or above, 0 meaning to rounding.</param>
     /// <exception cref="ArgumentException">The function has the same sign at both ends, or isn't finite there.</exception>
     public static double Solve(Func<double, double> function, double low, double high, double tolerance = 0)
@@ -26,8 +26,8 @@ public static class BracketedRoot
 
     /// <summary>Looks for the root; false where the two points don't bracket one or the search didn't settle.</summary>
     /// <param name="function">Function of [unit of x].</param>
-    /// <param name="low">One end of the bracket [unit of x].</param>
-    /// <param name="high">The other end [unit of x].</param>
+    /// <param name="low">One end of the bracket [unit of x]; any finite value.</param>
+    /// <param name="high">The other end [unit of x]; any finite value.</param>
     /// <param name="tolerance">Width of the final bracket [unit of x]; 0 or above.</param>
     /// <param name="result">What was found.</param>
     public static bool TrySolve(Func<double, double> function, double low, double high, double tolerance, out RootResult result)
@@ -40,8 +40,8 @@ public static class BracketedRoot
     /// <summary>Looks for the root without allocating; false where the two points don't bracket one or the search didn't settle.</summary>
     /// <typeparam name="TFunction">The function.</typeparam>
     /// <param name="function">Function of [unit of x].</param>
-    /// <param name="low">One end of the bracket [unit of x].</param>
-    /// <param name="high">The other end [unit of x].</param>
+    /// <param name="low">One end of the bracket [unit of x]; any finite value.</param>
+    /// <param name="high">The other end [unit of x]; any finite value.</param>
     /// <param name="tolerance">Width of the final bracket [unit of x]; 0 or above.</param>
     /// <param name="result">What was found.</param>
     public static bool TrySolve<TFunction>(ref TFunction function, double low, double high, double tolerance, out RootResult result)

@@ -4,6 +4,6 @@ namespace NotebookKit.Numerics;
 public interface IScalarFunction
 {
     /// <summary>The function's value [unit of f].</summary>
-    /// <param name="x">Where [unit of x].</param>
+    /// <param name="x">Where [unit of x]; any finite value.</param>
     double Value(double x);
 }

@@ -16,14 +16,14 @@ public interface IOdeEvents
 
     /// <summary>Value of one event function [any unit].</summary>
     /// <param name="index">Event; 0 to Count - 1.</param>
-    /// <param name="t">Independent variable [unit of t].</param>
+    /// <param name="t">Independent variable [unit of t]; any finite value.</param>
     /// <param name="y">State [unit of each unknown].</param>
     /// <param name="dydt">Its derivative: exact at the ends of a step, that of the interpolant inside it.</param>
     double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt);
 
     /// <summary>Called once for every located event, in order of t, before the step is handed to the observer.</summary>
     /// <param name="index">Event; 0 to Count - 1.</param>
-    /// <param name="t">Where it happened [unit of t].</param>
+    /// <param name="t">Where it happened [unit of t]; any finite value.</param>
     /// <param name="y">State there [unit of each unknown].</param>
     void Located(int index, double t, ReadOnlySpan<double> y);
 }

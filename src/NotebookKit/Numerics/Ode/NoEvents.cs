@@ -1,7 +1,7 @@
 namespace NotebookKit.Numerics.Ode;
 
 /// <summary>Nothing to watch.</summary>
-public readonly struct NoEvents : IOdeEvents
+internal readonly struct NoEvents : IOdeEvents
 {
     /// <inheritdoc/>
     public int Count => 0;

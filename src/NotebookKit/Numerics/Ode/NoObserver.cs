@@ -1,7 +1,7 @@
 namespace NotebookKit.Numerics.Ode;
 
 /// <summary>Watches nothing.</summary>
-public readonly struct NoObserver : IOdeObserver
+internal readonly struct NoObserver : IOdeObserver
 {
     /// <inheritdoc/>
     public bool IsActive => false;

@@ -4,12 +4,12 @@ namespace NotebookKit.Numerics.Ode;
 
 /// <summary>How an integration ended and what it cost. The state itself is in the span that was integrated.</summary>
 /// <param name="Status">How it ended.</param>
-/// <param name="Time">Independent variable reached [unit of t].</param>
+/// <param name="Time">Independent variable reached [unit of t]; any finite value.</param>
 /// <param name="TerminalEvent">Index of the event that ended it; -1 where none did.</param>
 /// <param name="AcceptedSteps">Steps taken; 0 or more.</param>
 /// <param name="RejectedSteps">Steps tried and thrown away; 0 or more.</param>
 /// <param name="Evaluations">Right-hand sides computed; 0 or more.</param>
-/// <param name="SuggestedStep">Step that the error control would try next [unit of t]; a good first step for what follows.</param>
+/// <param name="SuggestedStep">Step that the error control would try next [unit of t], 0 or above; a good first step for what follows.</param>
 public readonly record struct OdeResult(
     OdeStatus Status, double Time, int TerminalEvent, int AcceptedSteps, int RejectedSteps, int Evaluations, double SuggestedStep)
 {

@@ -1,7 +1,7 @@
 namespace NotebookKit.Numerics.Ode;
 
 /// <summary>Collects states along one or more integrations, in one growing block of memory.</summary>
-public sealed class TrajectoryBuilder
+internal sealed class TrajectoryBuilder
 {
     private readonly int _dimension;
     private double[] _rows;

@@ -3,7 +3,7 @@ namespace NotebookKit.Numerics.Ode;
 /// <summary>Records every accepted step into a trajectory, at its end and at evenly spread points inside it.</summary>
 /// <param name="trajectory">Where the rows go; add the state at the start yourself.</param>
 /// <param name="pointsPerStep">Rows per step; 1 or more.</param>
-public readonly struct TrajectoryRecorder(TrajectoryBuilder trajectory, int pointsPerStep = 4) : IOdeObserver
+internal readonly struct TrajectoryRecorder(TrajectoryBuilder trajectory, int pointsPerStep = 4) : IOdeObserver
 {
     /// <inheritdoc/>
     public bool IsActive => true;
