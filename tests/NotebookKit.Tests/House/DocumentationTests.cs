@@ -9,7 +9,7 @@ namespace NotebookKit.Tests.House;
 public partial class DocumentationTests
 {
     // These hold no physics of their own.
-    private static readonly string[] NotPhysics = ["NotebookKit.Quantities", "NotebookKit.Provenance", "NotebookKit.Record"];
+    private static readonly string[] NotPhysics = ["NotebookKit.Quantities", "NotebookKit.Provenance", "NotebookKit.Record", "NotebookKit.Numerics"];
 
     private static IEnumerable<Type> PublicTypes => Repository.Library.GetExportedTypes();
 
@@ -55,15 +55,19 @@ public partial class DocumentationTests
         select ($"{type.FullName}.{property.Name}", own.Length > 0 ? own : Parameter(Constructor(type), property.Name) + Parameter("T:" + Id(type), property.Name));
 
     private static IEnumerable<(string Name, string Doc)> DoubleParameters(Type type) =>
-        Parameters(type, t => t == typeof(double));
+        Parameters(type, t => t == typeof(double), wantsRange: false);
 
     private static IEnumerable<(string Name, string Doc)> NumericParameters(Type type) =>
-        Parameters(type, t => t == typeof(double) || IsNumeric(t));
+        Parameters(type, t => t == typeof(double) || IsNumeric(t), wantsRange: true);
 
-    private static IEnumerable<(string Name, string Doc)> Parameters(Type type, Func<Type, bool> wanted)
+    // A design is what a caller builds and the library validates; the numbers of a result are not theirs to choose.
+    private static bool IsDesign(Type type) => type.GetMethod("Validate", Type.EmptyTypes) is not null;
+
+    private static IEnumerable<(string Name, string Doc)> Parameters(Type type, Func<Type, bool> wanted, bool wantsRange)
     {
         if (typeof(Delegate).IsAssignableFrom(type)) yield break;
-        foreach (var method in type.GetConstructors().Cast<MethodBase>().Concat(OwnMethods(type)))
+        var constructors = wantsRange && !IsDesign(type) ? [] : type.GetConstructors().Cast<MethodBase>();
+        foreach (var method in constructors.Concat(OwnMethods(type)))
             foreach (var parameter in method.GetParameters().Where(p => wanted(Nullable.GetUnderlyingType(p.ParameterType) ?? p.ParameterType)))
             {
                 var doc = string.Concat(MemberDocs(type, method).Select(m => Text(m.Elements("param").FirstOrDefault(p => p.Attribute("name")?.Value == parameter.Name))));
