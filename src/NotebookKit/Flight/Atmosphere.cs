@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -61,7 +62,7 @@ public sealed record Atmosphere
     {
         new ValidRange<Length>((-500).Metres(), 20_000.Metres()).Check(altitude, "altitude above sea level", "The model holds for flights of clubs only.");
         var pressurePa = _law.Pressure(altitude.Meters, out var temperatureK);
-        return StandardAtmosphere.State(pressurePa, temperatureK, _law.SpecificGasConstant);
+        return new(AbsolutePressure.FromPascals(pressurePa), temperatureK.Kelvins());
     }
 
     /// <summary>The name.</summary>

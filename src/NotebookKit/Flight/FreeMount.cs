@@ -21,5 +21,11 @@ internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, d
         return pressure;
     }
 
+    public double SpeedOfSoundAt(double heightM)
+    {
+        air.Pressure(elevationM + heightM, out var temperature);
+        return SpeedOfSound(temperature);
+    }
+
     public double SpeedOfSound(double temperatureK) => Math.Sqrt(1.4 * air.SpecificGasConstant * temperatureK);
 }

@@ -7,5 +7,5 @@ internal interface IDragLaw
     bool NeedsMach { get; }
 
     /// <summary>Coefficient [-] at a Mach number [-].</summary>
-    double Coefficient(double mach, bool jetOn);
+    double Coefficient(double mach, bool isJetOn);
 }

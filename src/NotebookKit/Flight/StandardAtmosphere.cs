@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -12,7 +13,6 @@ namespace NotebookKit.Flight;
 public static class StandardAtmosphere
 {
     private const double StratosphereLapse = 0.001, StratosphereBaseM = 20_000;
-    private const double SutherlandBeta = 1.458e-6, SutherlandK = 110.4, HeatCapacityRatio = 1.4;
 
     private static readonly AtmosphereLaw Lower = new(0, 288.15, 101_325, AtmosphereLaw.GasConstant, countsGeometric: true);
 
@@ -29,7 +29,7 @@ public static class StandardAtmosphere
     {
         Altitudes.Check(altitude, "altitude above sea level", "The standard atmosphere is coded for this range only; a club vehicle stays far inside it.");
         var pressurePa = PressureAt(altitude.Meters, out var temperatureK);
-        return State(pressurePa, temperatureK, AtmosphereLaw.GasConstant);
+        return new(AbsolutePressure.FromPascals(pressurePa), temperatureK.Kelvins());
     }
 
     /// <summary>Geopotential altitude, the one that constant gravity would give the same energy at. Source: eq. 18.</summary>
@@ -47,10 +47,4 @@ public static class StandardAtmosphere
         return atBase * Math.Pow(baseTemperature / temperatureK, AtmosphereLaw.Gravity / (AtmosphereLaw.GasConstant * StratosphereLapse));
     }
 
-    internal static AirState State(double pressurePa, double temperatureK, double gasConstant) => new(
-        temperatureK.Kelvins(),
-        AbsolutePressure.FromPascals(pressurePa),
-        (pressurePa / (gasConstant * temperatureK)).KilogramsPerCubicMetre(),
-        Math.Sqrt(HeatCapacityRatio * gasConstant * temperatureK).MetresPerSecond(),
-        DynamicViscosity.FromPascalSeconds(SutherlandBeta * temperatureK * Math.Sqrt(temperatureK) / (temperatureK + SutherlandK)));
 }

@@ -16,13 +16,11 @@ internal static class VerticalFlightModel
             [
                 "Straight up, free from the moment of release: no rail, wind, tilt or launch tube. Gravity is 9.80665 m/s² throughout.",
                 $"Air: {flight.Site.Atmosphere.Name}; the pressure outside the nozzle and the drag are those of the height reached.",
-                flight.Drag.IsConstant
-                    ? "The drag coefficient is the same at all speeds, with and without jet."
-                    : "The drag coefficient depends on Mach number and on whether the jet runs.",
+                $"Drag coefficient: {flight.Drag.Name}" + (flight.DragUnderThrust is { } jetOn ? $"; while the jet runs: {jetOn.Name}." : ", with and without jet."),
                 "Mass is dry vehicle, water and gas; both leave with the jet, what is left stays aboard.",
                 .. firing.Assumptions,
             ],
             firing.ValidRange + " Mach below about 0.8.",
-            [Newton, flight.Site.Atmosphere.Source, flight.Drag.Source, .. firing.Sources]);
+            [Newton, flight.Site.Atmosphere.Source, .. firing.Sources]);
     }
 }

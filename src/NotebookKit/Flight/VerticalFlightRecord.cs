@@ -18,7 +18,7 @@ internal static class VerticalFlightRecord
         var recorder = new TrajectoryRecorder(coast, 4);
         var (apogee, time) = VerticalRun.Coast(setup, mount, ref recorder, VerticalFlight.Recorded, ref end);
         if (!end.Failed && !end.TopReached) AddCoast(record, setup, mount, coast, end);
-        return new(flight, setup, record, end, apogee, time, mount.SpeedOfSound);
+        return new(flight, setup, record, end, apogee, time, mount.SpeedOfSoundAt);
     }
 
     private static void AddCoast<TDrag>(FiringRecord record, in FiringSetup setup, FreeMount<TDrag> mount, TrajectoryBuilder coast, in FiringEnd end)

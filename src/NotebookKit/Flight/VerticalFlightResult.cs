@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics;
 using NotebookKit.Propulsion;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
@@ -10,11 +11,13 @@ namespace NotebookKit.Flight;
 public sealed record VerticalFlightResult : IResult
 {
     internal VerticalFlightResult(
-        VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS, Func<double, double> speedOfSound)
+        VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS, Func<double, double> speedOfSoundAt)
     {
         Flight = flight;
         Curve = record.Curve(setup);
-        Status = end.Failed ? ResultStatus.Failed : ResultStatus.Completed;
+        var greatestMach = end.FastestSpeed / speedOfSoundAt(end.FastestHeight);
+        var tooFast = greatestMach > DragCurve.MaximumMach;
+        Status = end.Failed || tooFast ? ResultStatus.Failed : ResultStatus.Completed;
         Steps = end.Steps;
         RejectedSteps = end.Rejected;
         Evaluations = end.Evaluations;
@@ -33,11 +36,7 @@ public sealed record VerticalFlightResult : IResult
         Pressure = FiringRecord.Column("Gas pressure", "bar absolute", rows, r => r.Pressure / 1e5);
         var law = flight.Site.Atmosphere.Law;
         var elevation = flight.Site.Elevation.Meters;
-        Mach = FiringRecord.Column("Mach number", "-", rows, r =>
-        {
-            law.Pressure(elevation + r.Height, out var temperature);
-            return Math.Abs(r.Speed) / speedOfSound(temperature);
-        });
+        Mach = FiringRecord.Column("Mach number", "-", rows, r => Math.Abs(r.Speed) / speedOfSoundAt(r.Height));
         DynamicPressure = FiringRecord.Column("Dynamic pressure", "kPa", rows, r =>
         {
             var pressure = law.Pressure(elevation + r.Height, out var temperature);
@@ -55,10 +54,15 @@ public sealed record VerticalFlightResult : IResult
         Events = [.. Curve.Events.Append(new("greatest speed", GreatestSpeedTime)).OrderBy(e => e.Time.Seconds), new("apogee", ApogeeTime)];
 
         List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, end.WaterSpent, end.WaterLeftKg)];
-        if (Mach.Values.Max() > 0.8)
+        if (tooFast)
+        {
+            findings.Add(Finding.Error(
+                $"the vehicle reaches Mach {Digits.Round(greatestMach)}; the drag model ends at Mach {Digits.Round(DragCurve.MaximumMach)}. Heights beyond it are not given: use less pressure or more mass."));
+        }
+        else if (greatestMach > 0.8)
         {
             findings.Add(Finding.Warning(
-                $"the vehicle reaches Mach {Digits.Round(Mach.Values.Max())}: above 0.8 its drag rises steeply; a coefficient for low speed flatters the height."));
+                $"the vehicle reaches Mach {Digits.Round(greatestMach)}: above 0.8 its drag rises steeply; a coefficient for low speed flatters the height."));
         }
 
         if (failed) findings.Add(Finding.Error($"the {end.Failure} did not reach its end ({end.Status}); no number of it may be used."));

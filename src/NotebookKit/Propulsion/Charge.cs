@@ -15,7 +15,7 @@ namespace NotebookKit.Propulsion;
 public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure Pressure, Temperature GasTemperature)
 {
     /// <summary>The gas; air unless given.</summary>
-    public IdealGas Gas { get; init; } = IdealGas.Air;
+    public Gas Gas { get; init; } = Gas.Air;
 
     /// <summary>Density of the water; 1000 kg/m³ unless given. Salt water has up to 1030.</summary>
     public Density WaterDensity { get; init; } = 1000.KilogramsPerCubicMetre();
@@ -32,7 +32,7 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
     /// <summary>Mass of the gas in given surroundings. Source: ideal gas law.</summary>
     /// <param name="ambient">Air pressure around the vessel; above 0.</param>
     public Mass GasMass(AbsolutePressure ambient) =>
-        (Pressure.ToAbsolute(ambient).Pascals * GasSpace.CubicMeters / (Gas.R * GasTemperature.Kelvins)).Kilograms();
+        (Pressure.ToAbsolute(ambient).Pascals * GasSpace.CubicMeters / (Gas.GasConstant.JoulesPerKilogramKelvin * GasTemperature.Kelvins)).Kilograms();
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -49,8 +49,10 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
             Chamber.RatedPressure <= GaugePressure.Zero
                 ? Finding.Error($"rated pressure of the vessel is {Chamber.RatedPressure}; it must be above 0 bar gauge. Rate the vessel before it is charged.")
                 : PressureFinding(),
+            new ValidRange<double>(50, 5000).Find(
+                Gas.GasConstant.JoulesPerKilogramKelvin, $"gas constant of {Gas.Name} in J/(kg K)", "It is 8314.46 J/(kmol K) over the molar mass."),
+            new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, $"heat capacity ratio of {Gas.Name}", "A gas of single atoms has 5/3, air 1.4."),
         ];
-        all.AddRange(Gas.Validate());
         return [.. all.OfType<Finding>()];
     }
 

@@ -18,7 +18,7 @@ internal static class FiringModel
     {
         List<string> assumptions =
         [
-            $"The gas is ideal {charge.Gas.Name}, R = {charge.Gas.R:0.#####} J/(kg K), γ = {charge.Gas.HeatCapacityRatio:0.###}; it neither dissolves in the water nor takes up vapour.",
+            $"The gas is ideal {charge.Gas.Name}, R = {charge.Gas.GasConstant.JoulesPerKilogramKelvin:0.#####} J/(kg K), γ = {charge.Gas.HeatCapacityRatio:0.###}; it neither dissolves in the water nor takes up vapour.",
             $"While water leaves the gas expands {flow.WaterPhase}; what remains expands {flow.AirPhase} while gas leaves.",
             flow.Water switch
             {

@@ -14,6 +14,8 @@ internal struct AirEvents<TMount>(AirPhase<TMount> phase, double criticalRatio, 
 
     public double FastestSpeed { get; private set; }
 
+    public double FastestHeight { get; private set; }
+
     public readonly int Count => phase.Mount.IsHeld ? 2 : 4;
 
     public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is Spent or Top);
@@ -32,5 +34,6 @@ internal struct AirEvents<TMount>(AirPhase<TMount> phase, double criticalRatio, 
         if (index != Fastest || y[1] <= FastestSpeed) return;
         FastestTime = t;
         FastestSpeed = y[1];
+        FastestHeight = y[0];
     }
 }

@@ -65,8 +65,8 @@ internal static class Firing
         end.WaterOutVolume = y[2];
         end.WaterOutPressure = expansion.Pressure(y[2]);
         end.WaterOutTemperature = end.EndTemperature = expansion.Temperature(y[2]);
-        end.Offer(events.FastestTime, events.FastestSpeed);
-        end.Offer(result.Time, y[1]);
+        end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
+        end.Offer(result.Time, y[1], y[0]);
         if (!withLedger) return;
         end.Ledger.WaterImpulse = y[3];
         end.Ledger.GasWork = y[4];
@@ -105,8 +105,8 @@ internal static class Firing
         end.EndSpeed = y[1];
         end.EndGasKg = y[2];
         end.EndTemperature = y[3];
-        end.Offer(events.FastestTime, events.FastestSpeed);
-        end.Offer(result.Time, y[1]);
+        end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
+        end.Offer(result.Time, y[1], y[0]);
         if (!withLedger) return;
         end.Ledger.AirImpulse = y[4];
         end.Ledger.EnthalpyOut = y[5];

@@ -17,15 +17,16 @@ internal struct FiringEnd
     public double WaterOutTime = double.NaN, WaterOutHeight, WaterOutSpeed, WaterOutPressure, WaterOutTemperature, WaterOutVolume, WaterLeftKg;
     public double UnchokedTime = double.NaN;
     public double EndTime, EndHeight, EndSpeed, EndGasKg, EndTemperature;
-    public double FastestTime = double.NaN, FastestSpeed = double.NegativeInfinity;
+    public double FastestTime = double.NaN, FastestSpeed = double.NegativeInfinity, FastestHeight;
     public FiringLedger Ledger;
 
     public readonly bool Failed => Failure is not null;
 
     /// <summary>Keeps a speed if it is the greatest so far.</summary>
-    public void Offer(double time, double speed)
+    public void Offer(double time, double speed, double height)
     {
         if (!(speed > FastestSpeed)) return;
+        FastestHeight = height;
         FastestTime = time;
         FastestSpeed = speed;
     }

@@ -9,7 +9,7 @@ internal readonly struct FiringSetup
         GasM3 = charge.GasSpace.CubicMeters;
         PressurePa = charge.Pressure.Pascals + ambientPa;
         TemperatureK = charge.GasTemperature.Kelvins;
-        GasConstant = charge.Gas.R;
+        GasConstant = charge.Gas.GasConstant.JoulesPerKilogramKelvin;
         Gamma = charge.Gas.HeatCapacityRatio;
         GasKg = PressurePa * GasM3 / (GasConstant * TemperatureK);
         var bore = charge.Chamber.Bore.Meters;

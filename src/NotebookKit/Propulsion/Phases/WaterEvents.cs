@@ -13,6 +13,8 @@ internal struct WaterEvents<TExpansion, TMount>(WaterPhase<TExpansion, TMount> p
 
     public double FastestSpeed { get; private set; }
 
+    public double FastestHeight { get; private set; }
+
     public readonly int Count => phase.Mount.IsHeld ? 2 : 4;
 
     public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
@@ -30,5 +32,6 @@ internal struct WaterEvents<TExpansion, TMount>(WaterPhase<TExpansion, TMount> p
         if (index != Fastest || y[1] <= FastestSpeed) return;
         FastestTime = t;
         FastestSpeed = y[1];
+        FastestHeight = y[0];
     }
 }
