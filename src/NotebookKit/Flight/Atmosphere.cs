@@ -58,7 +58,7 @@ public sealed record Atmosphere
     /// <summary>The air at an altitude. Source: see the model's own source.</summary>
     /// <param name="altitude">Altitude above mean sea level; −500 m to 20 km.</param>
     /// <exception cref="OutOfRangeException">The altitude is outside.</exception>
-    public AirState At(Length altitude)
+    public AirConditions At(Length altitude)
     {
         new ValidRange<Length>((-500).Metres(), 20_000.Metres()).Check(altitude, "altitude above sea level", "The model holds for flights of clubs only.");
         var pressurePa = _law.Pressure(altitude.Meters, out var temperatureK);

@@ -25,7 +25,7 @@ public static class StandardAtmosphere
     /// <summary>The air at a geometric altitude. Source: eqs 18 to 51.</summary>
     /// <param name="altitude">Geometric altitude above mean sea level; −5 km to 30 km.</param>
     /// <exception cref="OutOfRangeException">The altitude is outside.</exception>
-    public static AirState At(Length altitude)
+    public static AirConditions At(Length altitude)
     {
         Altitudes.Check(altitude, "altitude above sea level", "The standard atmosphere is coded for this range only; a club vehicle stays far inside it.");
         var pressurePa = PressureAt(altitude.Meters, out var temperatureK);

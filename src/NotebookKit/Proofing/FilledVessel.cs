@@ -47,7 +47,7 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     public Volume LossFor(Pressure drop, GaugePressure pressure) => Volume.FromCubicMeters(drop.Pascals * CompliancePerPascal(pressure));
 
     /// <summary>Rise in pressure when water and wall warm up by a little with every valve shut. Source: linear thermal expansion of water (Kell 1975) and wall.</summary>
-    /// <param name="warming">Rise in temperature; negative for cooling.</param>
+    /// <param name="warming">Rise in temperature; any sign, negative for cooling.</param>
     /// <param name="pressure">Gauge pressure; above 0.</param>
     public Pressure RiseFor(TemperatureDelta warming, GaugePressure pressure)
     {
