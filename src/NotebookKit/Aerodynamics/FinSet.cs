@@ -9,7 +9,7 @@ namespace NotebookKit.Aerodynamics;
 /// <param name="Planform">Outline of one fin outside the body.</param>
 /// <param name="Thickness">Plate thickness; 0.1 to 50 mm and below a quarter of the root chord.</param>
 /// <param name="LeadingEdgeAt">Root leading edge, aft of the nose tip; on the body.</param>
-public sealed record FinSet(int Count, FinPlanform Planform, Length Thickness, Length LeadingEdgeAt)
+public sealed partial record FinSet(int Count, FinPlanform Planform, Length Thickness, Length LeadingEdgeAt)
 {
     /// <summary>What the set is called in tables.</summary>
     public string Name { get; init; } = "Fins";
