@@ -39,11 +39,20 @@ public sealed class DragCurve
 
     internal double AreaM2 { get; }
 
+    internal bool IsConstant => Array.TrueForAll(_values, v => v == _values[0]);
+
     /// <summary>The same coefficient at every speed.</summary>
     /// <param name="coefficient">Drag coefficient [-]; 0 to 5.</param>
     /// <param name="referenceArea">Area it refers to; above 0.</param>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public static DragCurve Constant(double coefficient, Area referenceArea) => From("constant", referenceArea, _ => coefficient);
+
+    /// <summary>The same coefficient at every speed, on the circle of a diameter.</summary>
+    /// <param name="coefficient">Drag coefficient [-]; 0 to 5.</param>
+    /// <param name="referenceDiameter">Diameter of the circle it refers to; above 0.</param>
+    /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
+    public static DragCurve Constant(double coefficient, Length referenceDiameter) =>
+        Constant(coefficient, Area.FromSquareMeters(Math.PI / 4 * referenceDiameter.Meters * referenceDiameter.Meters));
 
     /// <summary>A table from a function of Mach number.</summary>
     /// <param name="name">What it is called in tables.</param>

@@ -1,0 +1,31 @@
+using NotebookKit.Interactive.Html;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Interactive.Formatters;
+
+/// <summary>The numbers of a result as a table.</summary>
+internal static class LinesFormatter
+{
+    public static void Html(IEnumerable<ResultLine> lines, TextWriter writer)
+    {
+        var all = lines.ToList();
+        if (all.Count == 0) return;
+        var notes = all.Any(l => l.Note.Length > 0);
+        writer.Write("<table><tbody>");
+        foreach (var line in all)
+        {
+            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td class=\"nk-value\">{Escape.Text(line.Value)}</td>");
+            if (notes) writer.Write($"<td class=\"nk-note\">{Escape.Text(line.Note)}</td>");
+            writer.Write("</tr>");
+        }
+        writer.Write("</tbody></table>");
+    }
+
+    public static void Plain(IEnumerable<ResultLine> lines, TextWriter writer)
+    {
+        var all = lines.ToList();
+        var width = all.Count == 0 ? 0 : all.Max(l => l.Name.Length);
+        foreach (var line in all)
+            writer.WriteLine($"  {line.Name.PadRight(width)}  {line.Value}{(line.Note.Length > 0 ? "   (" + line.Note + ")" : "")}");
+    }
+}

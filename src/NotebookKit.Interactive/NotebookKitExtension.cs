@@ -1,0 +1,28 @@
+using Microsoft.DotNet.Interactive;
+using NotebookKit.Interactive.Commands;
+using NotebookKit.Interactive.Formatters;
+
+namespace NotebookKit.Interactive;
+
+/// <summary>Teaches a notebook to show our results, quantities, charts and drawings, and brings our commands.</summary>
+public sealed class NotebookKitExtension : IKernelExtension
+{
+    /// <summary>What the extension says when it has loaded.</summary>
+    public const string Greeting =
+        "NotebookKit is loaded: results show their numbers, findings, cautions and working. #!cautions, #!units and #!show-working are ours.";
+
+    /// <inheritdoc/>
+    public Task OnLoadAsync(Kernel kernel) => LoadAsync(kernel);
+
+    /// <summary>Loads formatters and commands into a kernel; a second call does nothing more.</summary>
+    /// <param name="kernel">Any kernel of the notebook.</param>
+    public static Task LoadAsync(Kernel kernel)
+    {
+        ArgumentNullException.ThrowIfNull(kernel);
+        FormatterSet.Register();
+        if (!CommandSet.Register(kernel.RootKernel)) return Task.CompletedTask;
+        // Outside a cell there is nowhere to say it.
+        KernelInvocationContext.Current?.DisplayAs(Greeting, "text/plain");
+        return Task.CompletedTask;
+    }
+}

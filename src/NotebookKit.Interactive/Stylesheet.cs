@@ -1,0 +1,41 @@
+namespace NotebookKit.Interactive;
+
+/// <summary>
+/// How our outputs look. Each output carries <see cref="Element"/>, so that it looks right in any front-end; a page with many outputs takes the
+/// elements out (they are all the same text) and puts <see cref="Text"/> into its head once.
+/// </summary>
+public static class Stylesheet
+{
+    /// <summary>The rules for a page that draws formulae itself: each is in <c>span.tex</c> as TeX, its plain form is hidden.</summary>
+    public const string Text = Rules + ".nk-out .nk-plain{display:none}";
+
+    /// <summary>The style element inside each output: formulae in their plain form, for a front-end that draws no TeX.</summary>
+    public const string Element = "<style>" + Rules + ".nk-out .tex{display:none}</style>";
+
+    // Colours are tints over whatever background the front-end has, light or dark; words, not colours alone, carry the meaning.
+    private const string Rules =
+        """
+        .nk-out{font-family:system-ui,-apple-system,'Segoe UI','DejaVu Sans',sans-serif;font-size:14px;line-height:1.45;max-width:60rem;text-align:left}
+        .nk-out h4{font-size:1.05em;margin:.2em 0 .4em;font-weight:650}
+        .nk-out table{border-collapse:collapse;margin:.2em 0 .6em;font-size:1em}
+        .nk-out th,.nk-out td{padding:.18em .9em .18em 0;text-align:left;vertical-align:top;border:0;border-bottom:1px solid rgba(128,140,150,.28);background:none;white-space:normal}
+        .nk-out th{font-weight:400}
+        .nk-out thead th{font-weight:600;border-bottom-width:2px}
+        .nk-out td.nk-value{font-weight:650;white-space:nowrap;font-variant-numeric:tabular-nums}
+        .nk-out td.nk-number{text-align:right;font-variant-numeric:tabular-nums}
+        .nk-out .nk-note,.nk-out .nk-source{opacity:.78;font-size:.93em}
+        .nk-out .nk-finding,.nk-out .nk-cautions{border-left:4px solid;padding:.3em .7em;margin:.35em 0}
+        .nk-out .nk-error{border-color:#b3261e;background:rgba(179,38,30,.1)}
+        .nk-out .nk-warning{border-color:#c77700;background:rgba(199,119,0,.12)}
+        .nk-out .nk-remark{border-color:#5b7d9a;background:rgba(91,125,154,.12)}
+        .nk-out .nk-cautions{border-color:#93296f;background:rgba(147,41,111,.08);font-size:.93em}
+        .nk-out .nk-cautions ul{margin:.15em 0 0;padding-left:1.2em}
+        .nk-out details{margin:.35em 0}
+        .nk-out summary{cursor:pointer;font-weight:600}
+        .nk-out ol,.nk-out ul{margin:.2em 0 .5em;padding-left:1.5em}
+        .nk-out .nk-step{margin:.45em 0}
+        .nk-out .nk-answer{font-weight:650}
+        .nk-out .nk-plain{font-style:italic}
+        .nk-out svg{max-width:100%;height:auto}
+        """;
+}

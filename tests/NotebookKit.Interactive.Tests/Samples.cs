@@ -1,0 +1,31 @@
+using NotebookKit.Charts;
+using NotebookKit.Charts.Engineering;
+using NotebookKit.Charts.Notes;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Interactive.Tests;
+
+/// <summary>Things to show, some of them hostile.</summary>
+public static class Samples
+{
+    public const string Hostile = "<script>alert('x')</script> & \"quoted\"";
+
+    public static Sample Result() => new("Hoop stress, test tube", "6.00 MPa");
+
+    public static Sample HostileResult() => new(Hostile, Hostile);
+
+    public static EngineeringChart Chart() => ThrustCurve.Draw(
+        new Series("Time", "s", [0, 0.05, 0.1, 0.15]), new Series("Thrust", "N", [400, 320, 250, 0]), [new EventLine(0.1, "water out")]);
+
+    /// <summary>A result with something in every place.</summary>
+    public sealed record Sample(string Title, string Value) : IResult
+    {
+        public ModelCard Model => new(Title + " model", ["thin wall", Value], "wall to radius below 1/10", [new Source("A. Author", Title, 1999, "eq. 1")]);
+        public ResultStatus Status { get; init; }
+        public IReadOnlyList<ResultLine> Lines => [new("Hoop stress", Value, "inner wall"), new("Radius", "50.0 mm")];
+        public IReadOnlyList<Finding> Findings => [Finding.Note("a note"), Finding.Warning(Title), Finding.Error("an error")];
+        public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+        public Working Working => new("Hoop stress", [new WorkingStep("Hoop stress", @"\sigma_h = \frac{p\,r}{t}", "6 MPa × 50 mm / 1 mm", Value, new Source("A. Author", Title, 1999))]);
+    }
+}
