@@ -2,7 +2,6 @@ using NotebookKit.Charts.Figures;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using Plotly.NET;
 
 namespace NotebookKit.Charts;
@@ -36,6 +35,9 @@ public sealed record EngineeringChart
 
     /// <summary>Vertical axis at the right; none where nothing is read there.</summary>
     public Axis? Right { get; init; }
+
+    /// <summary>Upward axis of a chart in space; none for the usual flat chart.</summary>
+    public Axis? Up { get; init; }
 
     /// <summary>What is drawn, in order.</summary>
     public IReadOnlyList<Mark> Marks { get; init; } = [];
@@ -105,6 +107,6 @@ public sealed record EngineeringChart
     {
         var points = Marks.Sum(m => m.Vertical.FirstOrDefault()?.Count ?? 0);
         return $"{Title}: {Y.Title}{(Right is null ? "" : " and " + Right.Title)} over {X.Title}, "
-            + $"{Marks.Count} {(Marks.Count == 1 ? "mark" : "marks")}, {Digits.Round(points, 6)} points";
+            + $"{Marks.Count} {(Marks.Count == 1 ? "mark" : "marks")}, {WholeNumber.Show(points)} points";
     }
 }
