@@ -18,6 +18,7 @@ internal sealed class SvgSheet
     public const string Hidden = "2 1";
 
     private readonly StringBuilder _body = new();
+    private readonly HashSet<string> _clips = [];
 
     public void Line(double x1, double y1, double x2, double y2, double width = Thin, string colour = Palette.Ink, string dash = "") =>
         _body.Append(CultureInfo.InvariantCulture, $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"{Stroke(width, colour, dash)}/>\n");
@@ -44,6 +45,15 @@ internal sealed class SvgSheet
         _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{weight}{halo} fill=\"{colour}\"{turn}>{Escape(text)}</text>\n");
     }
 
+    /// <summary>Whatever is drawn until <see cref="Close"/> is cut off at a rectangle. The name must be the same for the same rectangle only.</summary>
+    public void Clip(double x, double y, double width, double height)
+    {
+        // The name is made from the rectangle: two drawings on one page that share it also share the rectangle.
+        var id = string.Create(CultureInfo.InvariantCulture, $"nk-clip-{N(x)}-{N(y)}-{N(width)}-{N(height)}").Replace('.', '_');
+        if (_clips.Add(id)) _body.Append(CultureInfo.InvariantCulture, $"<clipPath id=\"{id}\"><rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"/></clipPath>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<g clip-path=\"url(#{id})\">\n");
+    }
+
     /// <summary>Starts a named part of the drawing; its data attributes carry true sizes, so that they can be read back.</summary>
     public void Open(string name, params ReadOnlySpan<(string Name, double Value)> data)
     {
@@ -54,10 +64,10 @@ internal sealed class SvgSheet
 
     public void Close() => _body.Append("</g>\n");
 
-    public string Finish(double width, double height, string title, string description) => string.Create(
+    public string Finish(double width, double height, string title, string description, string unit = "mm") => string.Create(
         CultureInfo.InvariantCulture,
         $"""
-        <svg xmlns="http://www.w3.org/2000/svg" role="img" width="{N(width)}mm" height="{N(height)}mm" viewBox="0 0 {N(width)} {N(height)}" font-family="system-ui, -apple-system, 'Segoe UI', 'DejaVu Sans', sans-serif" style="background:{Palette.Paper}">
+        <svg xmlns="http://www.w3.org/2000/svg" role="img" width="{N(width)}{unit}" height="{N(height)}{unit}" viewBox="0 0 {N(width)} {N(height)}" font-family="system-ui, -apple-system, 'Segoe UI', 'DejaVu Sans', sans-serif" style="background:{Palette.Paper}">
         <title>{Escape(title)}</title>
         <desc>{Escape(description)}</desc>
         {_body}</svg>
