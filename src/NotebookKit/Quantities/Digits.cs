@@ -22,7 +22,10 @@ public static class Digits
         if (magnitude is < -4 or > 6) return Exponent(rounded, significant);
         magnitude = (int)Math.Floor(Math.Log10(Math.Abs(rounded)));
         var decimals = Math.Clamp(significant - 1 - magnitude, 0, 15);
-        return rounded.ToString(magnitude >= 4 ? "#,0" : "F" + decimals.ToString(CultureInfo.InvariantCulture), Grouped).Replace('-', '−');
+        var text = rounded.ToString(magnitude >= 4 ? "#,0" : "F" + decimals.ToString(CultureInfo.InvariantCulture), Grouped).Replace('-', '−');
+        // What was said with fewer digits is shown with fewer: 63 mm stays 63 mm, 63.01 mm becomes 63.0 mm.
+        var saidShorter = Math.Abs(value - rounded) <= 1e-12 * Math.Abs(value);
+        return saidShorter && text.Contains('.') ? text.TrimEnd('0').TrimEnd('.') : text;
     }
 
     private static readonly NumberFormatInfo Grouped = new() { NumberGroupSeparator = " ", NumberDecimalSeparator = "." };

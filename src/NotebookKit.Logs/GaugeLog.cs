@@ -1,0 +1,108 @@
+using System.Globalization;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Logs;
+
+/// <summary>What a gauge and a thermometer said while a vessel was proved or filled: plain columns on one clock, gaps gone.</summary>
+/// <remarks>Rows without a pressure are left out; gaps in temperature and expansion are drawn straight, and both is said in the findings.</remarks>
+public sealed record GaugeLog
+{
+    private GaugeLog(string file, Series time, Series pressure, Series? temperature, Series? expansion, IReadOnlyList<string> comments, IReadOnlyList<Finding> findings)
+    {
+        File = file;
+        Time = time;
+        Pressure = pressure;
+        Temperature = temperature;
+        Expansion = expansion;
+        Comments = comments;
+        Findings = findings;
+    }
+
+    /// <summary>File as it was asked for.</summary>
+    public string File { get; }
+
+    /// <summary>The clock, s.</summary>
+    public Series Time { get; }
+
+    /// <summary>Pressure, bar gauge.</summary>
+    public Series Pressure { get; }
+
+    /// <summary>Temperature, °C; none where it wasn't logged.</summary>
+    public Series? Temperature { get; }
+
+    /// <summary>Water that went in, mL; none where it wasn't logged.</summary>
+    public Series? Expansion { get; }
+
+    /// <summary>Comment lines in order.</summary>
+    public IReadOnlyList<string> Comments { get; }
+
+    /// <summary>What has to be said about the log: gaps.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>Reads a gauge log: columns 'pressure', and if there 'temperature' and 'expansion'.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="ambient">Surrounding air pressure; needed only where the log is of absolute pressure.</param>
+    /// <exception cref="LogFormatException">The file is missing or something in it is wrong; says where and what.</exception>
+    public static GaugeLog Read(string path, AbsolutePressure? ambient = null) => From(LogReader.Read(path), ambient);
+
+    /// <summary>Takes a gauge log from a table that was read, shifted or cut before.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="ambient">Surrounding air pressure; needed only where the log is of absolute pressure.</param>
+    /// <exception cref="LogFormatException">A column is missing or of the wrong kind.</exception>
+    public static GaugeLog From(LogTable table, AbsolutePressure? ambient = null)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        var raw = table.Column("pressure");
+        var offset = raw.Unit switch
+        {
+            "bar gauge" => 0,
+            "bar absolute" when ambient is { } surrounding => surrounding.Bar,
+            "bar absolute" => throw new LogFormatException(table.File, 0, raw.Name, "the log is of absolute pressure", "give the ambient pressure of the day, so that it can be read as gauge pressure."),
+            _ => throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}", "a pressure column is in bar, psi, kPa ... with 'gauge' or 'absolute'."),
+        };
+        var rows = Enumerable.Range(0, table.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
+        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings", "a log needs at least 2.");
+
+        List<Finding> findings = [];
+        if (rows.Length < table.Count) findings.Add(Finding.Note($"{table.Count - rows.Length} of {table.Count} rows have no pressure and were left out; the longest gap is {LongestGap(table.Time, rows)}."));
+        Series Pick(Series s) => s with { Values = [.. rows.Select(i => s[i])] };
+        var pressure = Pick(raw) with { Name = "Pressure", Unit = "bar gauge" };
+        return new GaugeLog(
+            table.File,
+            Pick(table.Time) with { Name = "Time" },
+            pressure with { Values = [.. pressure.Values.Select(p => p - offset)] },
+            Optional("temperature", "°C", "Temperature"),
+            Optional("expansion", "mL", "Water pumped in"),
+            table.Comments,
+            findings);
+
+        Series? Optional(string name, string unit, string title)
+        {
+            if (!table.Has(name)) return null;
+            var column = table.Column(name);
+            if (column.Unit != unit) throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}", $"'{name}' must be in {unit} or a unit of the same kind.");
+            var filled = table.Filled(name);
+            var open = rows.Count(i => double.IsNaN(filled[i]));
+            var gaps = rows.Count(i => double.IsNaN(column[i])) - open;
+            if (gaps > 0) findings.Add(Finding.Note($"{gaps} gaps in {name} were drawn straight from neighbour to neighbour."));
+            if (open > 0)
+            {
+                findings.Add(Finding.Warning($"{name} doesn't reach the ends of the log ({open} rows); it isn't used."));
+                return null;
+            }
+
+            return Pick(filled) with { Name = title };
+        }
+    }
+
+    /// <summary>For example "proof.csv: 1204 readings, 0 s to 1203 s, up to 60.2 bar gauge".</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to {Digits.Round(Time[^1], 4)} s, up to {Digits.Round(Pressure.Values.Max())} bar gauge");
+
+    private static string LongestGap(Series time, int[] rows)
+    {
+        var longest = rows.Zip(rows.Skip(1)).MaxBy(p => time[p.Second] - time[p.First]);
+        return $"{Digits.Round(time[longest.Second] - time[longest.First])} s at {Digits.Round(time[longest.First], 4)} s";
+    }
+}

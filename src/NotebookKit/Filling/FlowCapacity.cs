@@ -1,0 +1,43 @@
+using NotebookKit.Materials;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Filling;
+
+/// <summary>Turns the ways a valve's size is told into each other: throat area, sonic conductance, Kv, Cv.</summary>
+/// <remarks>
+/// By equal throat area. A real valve recovers pressure, so that Kv and Cv (measured with water) tell its choked gas flow only to about ±20 %:
+/// measure a fill and fit the conductance. Source: NACA Report 1135, 1953 (choked flow); ISO 6358-1, 2013, and IEC 60534-1, 2005 (definitions, from memory).
+/// </remarks>
+public static class FlowCapacity
+{
+    // Reference air of ISO 6358: 100 kPa, 293.15 K, 65 % humidity.
+    internal const double ReferenceDensity = 1.185;
+    internal const double ReferenceTemperatureK = 293.15;
+
+    /// <summary>Sonic conductance of an ideal nozzle. Source: NACA Report 1135, 1953; ISO 6358-1, 2013.</summary>
+    /// <param name="effectiveArea">Throat area times discharge coefficient; above 0.</param>
+    public static SonicConductance ConductanceOf(Area effectiveArea) => SonicConductance.FromCubicMetresPerSecondPascal(effectiveArea.SquareMeters * PerSquareMetre);
+
+    /// <summary>Throat area times discharge coefficient of the ideal nozzle with a sonic conductance. Source: as <see cref="ConductanceOf"/>.</summary>
+    /// <param name="conductance">Sonic conductance; above 0.</param>
+    public static Area AreaOf(SonicConductance conductance) =>
+        Area.FromSquareMeters(conductance.CubicMetresPerSecondPascal / PerSquareMetre).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
+
+    /// <summary>Throat area times discharge coefficient for a Kv. Source: IEC 60534-1: flow of water of 1000 kg/m³ at a drop of 1 bar.</summary>
+    /// <param name="kv">Flow of water at 1 bar, as <c>VolumeFlow.FromCubicMetersPerHour(0.1)</c>; above 0.</param>
+    public static Area AreaOfKv(VolumeFlow kv) =>
+        Area.FromSquareMeters(kv.CubicMetersPerSecond / Math.Sqrt(2 * 1e5 / 1000)).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
+
+    /// <summary>Sonic conductance by equal area for a Kv; ±20 %. Source: IEC 60534-1, NACA Report 1135.</summary>
+    /// <param name="kv">Flow of water at 1 bar, as <c>VolumeFlow.FromCubicMetersPerHour(0.1)</c>; above 0.</param>
+    public static SonicConductance ConductanceOfKv(VolumeFlow kv) => ConductanceOf(AreaOfKv(kv));
+
+    /// <summary>Kv for a Cv. Source: IEC 60534-1: both are flows of water, at a drop of 1 bar and of 1 psi.</summary>
+    /// <param name="cv">Flow of water at 1 psi, as <c>VolumeFlow.FromUsGallonsPerMinute(0.1)</c>; above 0.</param>
+    public static VolumeFlow KvOfCv(VolumeFlow cv) =>
+        (cv * Math.Sqrt(1.Bar() / 1.Psi())).ToUnit(UnitsNet.Units.VolumeFlowUnit.CubicMeterPerHour);
+
+    private static double PerSquareMetre =>
+        Gas.Air.ChokedFlowFactor / Math.Sqrt(Gas.Air.GasConstant.JoulesPerKilogramKelvin * ReferenceTemperatureK) / ReferenceDensity;
+}

@@ -1,0 +1,109 @@
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using UnitsNet;
+
+namespace NotebookKit.Filling;
+
+/// <summary>A vessel filled at the pad from a regulated supply through a restrictor.</summary>
+/// <remarks>
+/// The gas above the water is a rigid volume of ideal gas; the supply keeps pressure and temperature; the water neither moves nor warms.
+/// Source: energy balance of a charged vessel (Y. A. Cengel, M. A. Boles, Thermodynamics, 2006) with the restrictor's own flow law.
+/// </remarks>
+public sealed record PadFill
+{
+    /// <summary>The vessel.</summary>
+    public required Chamber Chamber { get; init; }
+
+    /// <summary>Pressure that the regulator is set to; above the target, to 300 bar gauge.</summary>
+    public required GaugePressure Supply { get; init; }
+
+    /// <summary>The smallest passage on the way in.</summary>
+    public required IRestrictor Restrictor { get; init; }
+
+    /// <summary>Pressure wanted.</summary>
+    public required GaugePressure Target { get; init; }
+
+    /// <summary>Whether the target is to be there when the valve shuts or after cooling.</summary>
+    public FillGoal Goal { get; init; }
+
+    /// <summary>Whether the wall takes the heat.</summary>
+    public FillHeat Heat { get; init; }
+
+    /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
+    public Ratio WaterFraction { get; init; }
+
+    /// <summary>Pressure in the vessel at the start.</summary>
+    public GaugePressure Start { get; init; }
+
+    /// <summary>Temperature of supply, vessel and surroundings; −20 °C to 50 °C.</summary>
+    public Temperature Temperature { get; init; } = 20.Celsius();
+
+    /// <summary>Surrounding air pressure.</summary>
+    public AbsolutePressure Ambient { get; init; } = AbsolutePressure.StandardSeaLevel;
+
+    /// <summary>The gas.</summary>
+    public Gas Gas { get; init; } = Gas.Air;
+
+    /// <summary>Volume that gas fills.</summary>
+    public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
+
+    /// <summary>Pressure at which the valve has to shut: the target, or the overshoot that settles at it.</summary>
+    public GaugePressure ShutPressure => Goal == FillGoal.AfterCooling && Heat == FillHeat.Adiabatic
+        ? Charging.ToSettleAt(Start.ToAbsolute(Ambient), Target.ToAbsolute(Ambient), Temperature, Temperature, Temperature, Gas).ToGauge(Ambient)
+        : Target;
+
+    /// <summary>Everything wrong with this fill.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding?> findings =
+        [
+            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
+            new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Chamber.RatedPressure, "rated pressure of the vessel", "A vessel without a rating isn't filled."),
+            new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure", "Regulators of diving cylinders give up to 300 bar gauge."),
+            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
+            new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that water freezes, warmer weakens a laminating resin."),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41."),
+        ];
+        findings.AddRange(Restrictor.Validate());
+        findings.Add(FindStart());
+        if (findings.All(f => f is null)) findings.AddRange(FindPressures());
+        return findings.OfType<Finding>().ToList();
+    }
+
+    /// <summary>Runs the fill to the pressure at which the valve shuts.</summary>
+    /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
+    public FillResult Run()
+    {
+        var findings = Validate();
+        InvalidDesignException.ThrowIfAny("Fill at the pad", findings);
+        double startPa = Start.ToAbsolute(Ambient).Pascals, endPa = ShutPressure.ToAbsolute(Ambient).Pascals, supplyPa = Supply.ToAbsolute(Ambient).Pascals;
+        double kelvin = Temperature.Kelvins, gasM3 = GasVolume.CubicMeters, constant = Gas.GasConstant.JoulesPerKilogramKelvin;
+        var rise = (Heat == FillHeat.Adiabatic ? Gas.HeatCapacityRatio : 1) * constant * kelvin / gasM3;
+        var (pressures, seconds) = PressureClock.Run(
+            p => 1 / (rise * Restrictor.KilogramsPerSecond(supplyPa, kelvin, p, Gas)), startPa, endPa, supplyPa, Restrictor.CriticalRatioFor(Gas) * supplyPa, 40);
+        var kelvins = Array.ConvertAll(pressures, p => Heat == FillHeat.Adiabatic ? Charging.KelvinsAfter(startPa, p, kelvin, kelvin, Gas.HeatCapacityRatio) : kelvin);
+        return new FillResult(this, seconds, pressures, kelvins, findings);
+    }
+
+    private Finding? FindStart() =>
+        new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
+
+    private IEnumerable<Finding?> FindPressures()
+    {
+        yield return Target > Start ? null : Finding.Error($"The target is {Target}; it must be above the {Start} that is in the vessel already.");
+        yield return Target <= Chamber.RatedPressure
+            ? null
+            : Finding.Error($"The target is {Target}; it must be no more than the vessel's rated pressure of {Chamber.RatedPressure}. Lower the target or prove a stronger vessel.");
+        var shut = ShutPressure;
+        if (shut > Target && shut > Chamber.RatedPressure)
+            yield return Finding.Error($"To settle at {Target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated pressure of {Chamber.RatedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
+        yield return shut <= Supply
+            ? null
+            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Raise the regulator or lower the target.");
+        if (Supply > Chamber.RatedPressure)
+            yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower or fit a relief valve at the rating.");
+    }
+}

@@ -1,0 +1,122 @@
+using System.Globalization;
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Proofing;
+
+/// <summary>A proof to be planned: the vessel, its working pressure, the rule, the steps. Water only.</summary>
+/// <remarks>Source: volumes as <see cref="FilledVessel"/>, energies as <see cref="StoredEnergy"/>, distance as <see cref="StandOff"/>.</remarks>
+public sealed record Proof
+{
+    /// <summary>Name of the vessel.</summary>
+    public required string Vessel { get; init; }
+
+    /// <summary>Internal volume; 10 mL to 200 L.</summary>
+    public required Volume Volume { get; init; }
+
+    /// <summary>Working pressure that is to be proved; 1 to 200 bar gauge.</summary>
+    public required GaugePressure WorkingPressure { get; init; }
+
+    /// <summary>Growth of the vessel under pressure.</summary>
+    public required WallExpansion Wall { get; init; }
+
+    /// <summary>How high it is proved and what is accepted.</summary>
+    public ProofRule Rule { get; init; } = ProofRule.Club;
+
+    /// <summary>What it is filled with; anything but water is refused.</summary>
+    public ProofMedium Medium { get; init; } = ProofMedium.Water;
+
+    /// <summary>Air that can't be bled, measured at ambient pressure; 0 to the limit.</summary>
+    public Volume TrappedAir { get; init; }
+
+    /// <summary>Largest share of the volume that may stay air; 0 to 2 %. 0.5 % unless said (common practice, no source).</summary>
+    public Ratio TrappedAirLimit { get; init; } = 0.5.Percent();
+
+    /// <summary>The water.</summary>
+    public Water Water { get; init; } = Water.AtRoomTemperature;
+
+    /// <summary>Surrounding air pressure.</summary>
+    public AbsolutePressure Ambient { get; init; } = AbsolutePressure.StandardSeaLevel;
+
+    /// <summary>Steps as shares of the proof pressure, rising, the last one 100 % (common practice, no source).</summary>
+    public IReadOnlyList<Ratio> Steps { get; init; } = [25.Percent(), 50.Percent(), 75.Percent(), 90.Percent(), 100.Percent()];
+
+    /// <summary>Hold at each step below proof; 0 to 1 hour.</summary>
+    public Duration StepHold { get; init; } = 60.Seconds();
+
+    /// <summary>Hold at proof pressure; 10 s to 30 min.</summary>
+    public Duration ProofHold { get; init; } = 120.Seconds();
+
+    /// <summary>Hold at working pressure on the way down, while leaks are looked for from afar; 0 to 1 hour.</summary>
+    public Duration LeakHold { get; init; } = 10.Minutes();
+
+    /// <summary>How the vessel lies, where it is long and lies on two supports.</summary>
+    public HorizontalSupport? Support { get; init; }
+
+    /// <summary>Printing of the stand-off formula.</summary>
+    public StandOffEdition StandOffEdition { get; init; } = StandOffEdition.Current;
+
+    /// <summary>Proof pressure: working pressure times the rule's factor.</summary>
+    public GaugePressure ProofPressure => Rule.ProofPressure(WorkingPressure);
+
+    /// <summary>The vessel full of water.</summary>
+    public FilledVessel Filled => new(Volume, Wall, Water, TrappedAir, Ambient);
+
+    /// <summary>Everything wrong with this proof.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding?> findings =
+        [
+            Medium == ProofMedium.Water
+                ? null
+                : Finding.Error($"The medium is air; it must be water. Air at {ProofPressure} holds hundreds of times the energy of water and kills when a vessel bursts: fill it with water and bleed it."),
+            string.IsNullOrWhiteSpace(Vessel) ? Finding.Error("The vessel has no name; a proof belongs to one vessel, so write the name that stands on it.") : null,
+            new ValidRange<Volume>(10.Millilitres(), 200.Litres()).Find(Volume, "volume of the vessel", "Check the unit it was given in."),
+            new ValidRange<GaugePressure>(1.BarGauge(), 200.BarGauge()).Find(WorkingPressure, "working pressure", "Club vessels work at 5 to 90 bar; was another unit meant?"),
+            new ValidRange<Ratio>(Ratio.Zero, 2.Percent()).Find(TrappedAirLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of trapped air", "More air than that is a proof with air."),
+            new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(StepHold, "hold at a step", "A hold is minutes, not hours."),
+            new ValidRange<Duration>(10.Seconds(), 30.Minutes()).Find(ProofHold, "hold at proof pressure", "Shorter proves nothing, longer creeps the laminate."),
+            new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(LeakHold, "hold at working pressure", "Longer holds measure the weather."),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            FindTrappedAir(),
+            FindSteps(),
+        ];
+        findings.AddRange(Rule.Validate());
+        findings.AddRange(Wall.Validate());
+        findings.AddRange(Support?.Validate() ?? []);
+        return findings.OfType<Finding>().ToList();
+    }
+
+    /// <summary>Plans the proof: steps, water to pump, energies, stand-off, supports, checklist.</summary>
+    /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
+    public ProofPlan Plan()
+    {
+        var findings = Validate();
+        InvalidDesignException.ThrowIfAny($"Proof of {Vessel}", findings);
+        var filled = Filled;
+        List<ProofStep> steps = [.. Steps.Select((share, i) => StepAt(filled, ProofPressure * share.DecimalFractions, i == Steps.Count - 1 ? ProofHold : StepHold))];
+        if (LeakHold > Duration.Zero) steps.Add(StepAt(filled, WorkingPressure, LeakHold));
+        return new ProofPlan(this, steps, findings);
+    }
+
+    private static ProofStep StepAt(FilledVessel filled, GaugePressure pressure, Duration hold) =>
+        new(pressure, hold, filled.WallGrowth(pressure), filled.WaterSqueezed(pressure), filled.AirSqueezed(pressure));
+
+    private Finding? FindTrappedAir()
+    {
+        var limit = (Volume * TrappedAirLimit.DecimalFractions).ToUnit(UnitsNet.Units.VolumeUnit.Milliliter);
+        return new ValidRange<Volume>(0.Millilitres(), limit)
+            .Find(TrappedAir.ToUnit(UnitsNet.Units.VolumeUnit.Milliliter), "trapped air", $"Above {TrappedAirLimit.Show()} of the volume the air, not the water, holds the energy: turn the vessel until the vent is highest and bleed again.");
+    }
+
+    private Finding? FindSteps()
+    {
+        var shares = Steps.Select(s => s.Percent).ToList();
+        var rising = shares.Count > 0 && shares[0] > 0 && shares.Zip(shares.Skip(1)).All(p => p.Second > p.First) && Math.Abs(shares[^1] - 100) < 1e-9;
+        return rising
+            ? null
+            : Finding.Error($"The steps are {string.Join(", ", shares.Select(s => s.ToString("0.#", CultureInfo.InvariantCulture)))} % of proof pressure; they must rise from above 0 and end at 100 %.");
+    }
+}

@@ -1,0 +1,92 @@
+using System.Globalization;
+
+namespace NotebookKit.Logs.Tests.DemoData;
+
+/// <summary>The files in data-demo are what the seeded generator makes, letter for letter; set DEMO_DATA_WRITE=1 to write them anew.</summary>
+public class DemoDataTests
+{
+    private static readonly Dictionary<string, Func<string>> Generators = new()
+    {
+        ["curlew-proof.csv"] = ProofLogDemo.Text,
+        ["curlew-fill.csv"] = FillLogDemo.Text,
+        ["curlew-flight.csv"] = FlightLogDemo.Text,
+        ["stock.csv"] = StockListDemo.Text,
+    };
+
+    public static TheoryData<string> Files => [.. Generators.Keys];
+
+    private static string Folder { get; } = FindFolder();
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void File_is_what_the_generator_makes(string file)
+    {
+        var path = Path.Combine(Folder, file);
+        var made = Generators[file]();
+        if (Environment.GetEnvironmentVariable("DEMO_DATA_WRITE") == "1") File.WriteAllText(path, made);
+        Assert.Equal(made.Split('\n'), File.ReadAllText(path).ReplaceLineEndings("\n").Split('\n'));
+    }
+
+    [Fact]
+    public void Every_file_has_its_generator_and_its_line_in_the_manifest()
+    {
+        var files = Directory.GetFiles(Folder, "*.csv").Select(f => Path.GetFileName(f)).Order();
+        Assert.Equal(Generators.Keys.Order(), files);
+        var manifest = File.ReadAllText(Path.Combine(Folder, "README.md"));
+        Assert.All(Generators.Keys, f => Assert.Contains($"| {f} |", manifest, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void First_line_says_that_it_is_invented_and_its_seed_stands_in_the_manifest(string file)
+    {
+        var first = File.ReadLines(Path.Combine(Folder, file)).First();
+        Assert.StartsWith("# invented, seeded ", first, StringComparison.Ordinal);
+        Assert.EndsWith(", not a real test", first, StringComparison.Ordinal);
+        var seed = first["# invented, seeded ".Length..^", not a real test".Length];
+        var row = File.ReadLines(Path.Combine(Folder, "README.md")).Single(l => l.StartsWith($"| {file} |", StringComparison.Ordinal));
+        Assert.Contains($"| {seed} |", row, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Proof_log_reads_with_its_gaps_and_reaches_proof_pressure()
+    {
+        var log = GaugeLog.Read(Path.Combine(Folder, "curlew-proof.csv"));
+        Assert.InRange(log.Pressure.Values.Max(), 59.9, 60.2);
+        Assert.Contains(log.Findings, f => f.Message.Contains("6 of", StringComparison.Ordinal));
+        Assert.Equal("mL", log.Expansion!.Unit);
+        // What stays in: permanent expansion, the fitting's 0.25 mL and the leak of some 16 minutes.
+        Assert.InRange(log.Expansion[^1], ProofLogDemo.PermanentMillilitres + 0.25, ProofLogDemo.PermanentMillilitres + 0.25 + 0.4);
+    }
+
+    [Fact]
+    public void Fill_log_reads_and_falls_after_the_valve_is_shut()
+    {
+        var log = GaugeLog.Read(Path.Combine(Folder, "curlew-fill.csv"));
+        Assert.InRange(log.Pressure.Values.Max(), 39.5, 40.4);
+        Assert.InRange(log.Pressure[^1], 33, 39.5);
+    }
+
+    [Fact]
+    public void Flight_log_reads_and_its_lowest_pressure_is_near_160_metres()
+    {
+        var log = AltimeterLog.Read(Path.Combine(Folder, "curlew-flight.csv"));
+        var metres = 44_330.8 * (1 - Math.Pow(log.Pressure.Values.Min() / 1.01640, 0.190263));
+        Assert.InRange(metres, 120, 230);
+        Assert.Equal(12.4, ProofClock(log), 0.5);
+    }
+
+    private static double ProofClock(AltimeterLog log)
+    {
+        var ground = log.Pressure.Values.Take(100).Average();
+        return log.Time[Enumerable.Range(0, log.Time.Count).First(i => log.Pressure[i] < ground - 0.0005)];
+    }
+
+    private static string FindFolder()
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+            if (File.Exists(Path.Combine(folder.FullName, "NotebookKit.sln")))
+                return Path.Combine(folder.FullName, "data-demo");
+        throw new DirectoryNotFoundException(string.Create(CultureInfo.InvariantCulture, $"no folder above {AppContext.BaseDirectory} holds NotebookKit.sln."));
+    }
+}

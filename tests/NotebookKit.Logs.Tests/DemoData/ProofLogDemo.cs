@@ -1,0 +1,78 @@
+using NotebookKit.Numerics;
+
+namespace NotebookKit.Logs.Tests.DemoData;
+
+/// <summary>
+/// An invented proof of Curlew's vessel: 2.5 L, 40 bar gauge working, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 %, then ten minutes at
+/// working pressure. Formulae of its own, so that it doesn't follow the library's models about.
+/// </summary>
+internal static class ProofLogDemo
+{
+    public const ulong Seed = 20260314;
+    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 31.5, PermanentMillilitres = 0.9, TrappedAirMillilitres = 4;
+    public const double ProofBar = 60, WorkingBar = 40, LeakMillilitresPerMinute = 0.015;
+    public const int FittingDropAtSeconds = 452;
+
+    private static readonly (double Bar, int Hold)[] Steps = [(15, 60), (30, 60), (45, 60), (54, 60), (60, 120), (40, 600), (0, 30)];
+
+    public static string Text()
+    {
+        var noise = new SeededSamples(Seed);
+        var csv = new DemoCsv(
+            Seed,
+            "hydrostatic proof of Curlew's vessel, 2.5 L, working pressure 40 bar gauge, proof pressure 60 bar gauge",
+            "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the water let out",
+            "expansion at the end, with the pressure let off, is what stays: permanent expansion and water lost");
+        csv.Line("time [s]", "pressure [bar gauge]", "temperature [°C]", "expansion [mL]");
+
+        double bar = 0, lost = 0, highest = 0;
+        var second = 0;
+        void Row(bool gaugeOut)
+        {
+            highest = Math.Max(highest, bar);
+            var celsius = 17.6 + 0.25 * (1 - Math.Exp(-second / 900.0)) + 0.02 * noise.Normal(second, 0);
+            var pumped = VolumeFor(bar, highest) + lost;
+            csv.Line(
+                DemoCsv.Number(second, 0),
+                gaugeOut ? "" : DemoCsv.Number(Math.Round((bar + 0.03 * noise.Normal(second, 1)) / 0.05) * 0.05, 2),
+                second % 10 == 0 ? DemoCsv.Number(celsius, 2) : "",
+                DemoCsv.Number(pumped + 0.04 * noise.Normal(second, 2), 1));
+        }
+
+        for (; second < 20; second++) Row(false);
+        foreach (var (target, hold) in Steps)
+        {
+            for (var rate = target > bar ? 0.8 : -1.5; Math.Abs(target - bar) > 1e-9; second++)
+            {
+                bar = rate > 0 ? Math.Min(target, bar + rate) : Math.Max(target, bar + rate);
+                Row(false);
+            }
+
+            var until = second + hold;
+            for (; second < until; second++)
+            {
+                // While it is held nothing is pumped: what the leak takes, the springs give up.
+                if (bar > 1)
+                {
+                    var loss = LeakMillilitresPerMinute / 60 * Math.Sqrt(bar / WorkingBar);
+                    if (second == FittingDropAtSeconds) loss += 0.25;
+                    lost += loss;
+                    bar -= loss / Compliance(bar);
+                }
+
+                Row(second is >= 200 and < 206);
+            }
+        }
+
+        return csv.ToString();
+    }
+
+    private static double VolumeFor(double bar, double highest) =>
+        VesselMillilitres * bar / 21_800
+        + WallGrowthAtProofMillilitres * bar / ProofBar
+        + TrappedAirMillilitres * (1 - 1.013 / (1.013 + bar))
+        + PermanentMillilitres * Math.Max(0, (highest - 30) / 30);
+
+    private static double Compliance(double bar) =>
+        VesselMillilitres / 21_800 + WallGrowthAtProofMillilitres / ProofBar + TrappedAirMillilitres * 1.013 / ((1.013 + bar) * (1.013 + bar));
+}

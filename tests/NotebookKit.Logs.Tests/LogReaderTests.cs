@@ -1,0 +1,144 @@
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Logs.Tests;
+
+public class LogReaderTests
+{
+    private const string Good = """
+        # proof of a test vessel
+        time [s], pressure [bar gauge], temperature [°C], expansion [mL]
+        0, 0.0, 18.0, 0
+        1, 5.1, , 3.5
+        # a pause
+
+        2, , 18.2, 7.0
+        3.5, 15.2, 18.3, 10.5
+        """;
+
+    [Fact]
+    public void Reads_columns_comments_and_gaps()
+    {
+        var log = LogReader.Parse(Good, "good.csv");
+        Assert.Equal(4, log.Count);
+        Assert.Equal(["proof of a test vessel", "a pause"], log.Comments);
+        Assert.Equal([0, 1, 2, 3.5], log.Time.Values);
+        Assert.Equal("bar gauge", log.Column("Pressure").Unit);
+        Assert.True(double.IsNaN(log.Column("pressure")[2]));
+        Assert.Equal(15.2, log.Column("pressure")[3]);
+    }
+
+    [Theory]
+    [InlineData("psi gauge", 100, 6.894757, "bar gauge")]
+    [InlineData("hPa absolute", 1013.25, 1.01325, "bar absolute")]
+    [InlineData("MPa gauge", 6, 60, "bar gauge")]
+    [InlineData("kPa absolute", 99.5, 0.995, "bar absolute")]
+    [InlineData("°F", 68, 20, "°C")]
+    [InlineData("K", 293.15, 20, "°C")]
+    [InlineData("ft", 100, 30.48, "m")]
+    [InlineData("oz", 1, 28.349523, "g")]
+    [InlineData("L", 0.25, 250, "mL")]
+    [InlineData("lbf", 1, 4.4482216, "N")]
+    public void Converts_every_unit_to_one(string unit, double written, double read, string canonical)
+    {
+        var log = LogReader.Parse(FormattableString.Invariant($"time [ms], x [{unit}]\n0, {written}\n1500, {written}\n"), "u.csv");
+        Assert.Equal(canonical, log.Columns[0].Unit);
+        Assert.Equal(read, log.Columns[0][0], 6);
+        Assert.Equal(1.5, log.Time[1]);
+    }
+
+    [Theory]
+    [InlineData("time [s], pressure [bar]\n0,1\n1,2", 1, "pressure", "read against", "'gauge' or 'absolute'")]
+    [InlineData("time [s], pressure [barg]\n0,1\n1,2", 1, "pressure", "'barg'", "allowed are s, ms, min")]
+    [InlineData("time [s], pressure\n0,1\n1,2", 1, "pressure", "no unit", "in brackets")]
+    [InlineData("time [s], [bar gauge]\n0,1\n1,2", 1, "[bar gauge]", "no name", "before the unit")]
+    [InlineData("pressure [bar gauge], time [s]\n0,1\n1,2", 1, "pressure", "first column", "the clock")]
+    [InlineData("time [s]\n0\n1", 1, "", "only a clock", "one more column")]
+    [InlineData("time [s], p [m], P [m]\n0,1,1\n1,2,2", 1, "P", "stands twice", "name of its own")]
+    [InlineData("time [s]; p [m]\n0;1\n1;2", 1, "", "parted by ';'", "decimals with a point")]
+    [InlineData("# c\ntime [s], p [m]\n0, 1\n1", 4, "", "1 cells", "cut off")]
+    [InlineData("time [s], p [m]\n0, 1\n1, 2, 3", 3, "", "3 cells", "2 columns")]
+    [InlineData("time [s], p [m]\n0, 1\n1, NaN", 3, "p", "'NaN'", "leave the cell empty")]
+    [InlineData("time [s], p [m]\n0, 1\n1, 2..5", 3, "p", "'2..5'", "decimal point")]
+    [InlineData("time [s], p [m]\n0, 1\n2, 2\n2, 3", 4, "time", "isn't after", "times must rise")]
+    [InlineData("time [s], p [m]\n0, 1\n2, 2\n1, 3", 4, "time", "isn't after", "restarted")]
+    [InlineData("time [s], p [m]\n, 1\n2, 2", 2, "time", "no time", "gaps")]
+    [InlineData("time [s], p [bar absolute]\n0, 1\n1, -0.5", 3, "p", "below vacuum", "gauge reading")]
+    [InlineData("time [s], t [K]\n0, 280\n1, -5", 3, "t", "below absolute zero", "check the unit")]
+    [InlineData("time [s], p [m]\n0, 1", 0, "", "1 rows", "at least 2")]
+    [InlineData("# nothing", 0, "", "no header", "names the columns")]
+    [InlineData("", 0, "", "no header", "names the columns")]
+    public void Says_line_column_what_was_found_and_what_is_allowed(string text, int line, string column, string found, string allowed)
+    {
+        var error = Assert.Throws<LogFormatException>(() => LogReader.Parse(text, "bad.csv"));
+        Assert.Equal(line, error.Line);
+        Assert.Equal(column, error.Column);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+        Assert.Contains(allowed, error.Allowed, StringComparison.Ordinal);
+        Assert.StartsWith("bad.csv", error.Message, StringComparison.Ordinal);
+        if (line > 0) Assert.Contains(FormattableString.Invariant($"line {line}"), error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Says_that_a_file_is_missing_and_where_it_looked()
+    {
+        var error = Assert.Throws<LogFormatException>(() => LogReader.Read("no-such-folder/none.csv"));
+        Assert.Contains("no such file", error.Message, StringComparison.Ordinal);
+        Assert.Contains(Directory.GetCurrentDirectory(), error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shifts_the_clock_cuts_and_fills()
+    {
+        var log = LogReader.Parse(Good, "good.csv").ShiftClock(10.Seconds());
+        Assert.Equal(13.5, log.Time[3]);
+        Assert.Equal(2, log.Between(11.Seconds(), 12.Seconds()).Count);
+        Assert.Contains("10 s to 13.5 s", Assert.Throws<LogFormatException>(() => log.Between(20.Seconds(), 30.Seconds())).Message, StringComparison.Ordinal);
+        Assert.Equal(5.1 + (15.2 - 5.1) / 2.5, log.Filled("pressure")[2], 9);
+        Assert.Equal(18.1, log.Filled("temperature")[1], 9);
+    }
+
+    [Fact]
+    public void Puts_a_column_of_another_clock_beside_and_leaves_open_what_it_does_not_reach()
+    {
+        var slow = LogReader.Parse("time [s], outside [°C]\n-1, 10\n3, 14", "weather.csv");
+        var both = LogReader.Parse(Good, "good.csv").With(slow, "outside");
+        var added = both.Column("outside (weather.csv)");
+        Assert.Equal([11, 12, 13], added.Values.Take(3));
+        Assert.True(double.IsNaN(added[3]));
+        Assert.Contains("no such column", Assert.Throws<LogFormatException>(() => both.With(slow, "wind")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Gauge_log_leaves_out_rows_without_pressure_and_says_so()
+    {
+        var log = GaugeLog.From(LogReader.Parse(Good, "good.csv"));
+        Assert.Equal([0, 5.1, 15.2], log.Pressure.Values);
+        Assert.Equal([0, 1, 3.5], log.Time.Values);
+        Assert.Equal(18.1, log.Temperature![1], 9);
+        Assert.Equal([0, 3.5, 10.5], log.Expansion!.Values);
+        Assert.Contains(log.Findings, f => f.Message.Contains("1 of 4 rows", StringComparison.Ordinal) && f.Message.Contains("2.5 s", StringComparison.Ordinal));
+        Assert.Contains(log.Findings, f => f.Message.Contains("1 gaps in temperature", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Gauge_log_of_absolute_pressure_asks_for_the_ambient()
+    {
+        var table = LogReader.Parse("time [s], pressure [kPa absolute]\n0, 101.325\n1, 601.325", "abs.csv");
+        Assert.Contains("ambient", Assert.Throws<LogFormatException>(() => GaugeLog.From(table)).Message, StringComparison.Ordinal);
+        Assert.Equal(5, GaugeLog.From(table, AbsolutePressure.StandardSeaLevel).Pressure[1], 9);
+    }
+
+    [Fact]
+    public void Gauge_log_refuses_a_pressure_in_metres_and_a_temperature_in_grams()
+    {
+        Assert.Contains("unit is m", Assert.Throws<LogFormatException>(() => GaugeLog.From(LogReader.Parse("time [s], pressure [m]\n0,1\n1,2", "x"))).Message, StringComparison.Ordinal);
+        Assert.Contains("must be in °C", Assert.Throws<LogFormatException>(() => GaugeLog.From(LogReader.Parse("time [s], pressure [bar gauge], temperature [g]\n0,1,1\n1,2,2", "x"))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Altimeter_log_refuses_gauge_pressure()
+    {
+        var error = Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s], pressure [bar gauge]\n0,1\n1,2", "x")));
+        Assert.Contains("absolute pressure", error.Message, StringComparison.Ordinal);
+    }
+}

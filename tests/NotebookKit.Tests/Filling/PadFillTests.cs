@@ -1,0 +1,138 @@
+using CsCheck;
+using NotebookKit.Filling;
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+
+namespace NotebookKit.Tests.Filling;
+
+public class PadFillTests
+{
+    private static readonly PadFill Curlew = new()
+    {
+        Chamber = new Chamber(2.5.Litres(), 66.Millimetres(), 45.BarGauge()),
+        Supply = 45.BarGauge(),
+        Restrictor = new SonicRestrictor(0.1.LitresPerSecondBar(), 0.35),
+        Target = 40.BarGauge(),
+        WaterFraction = 32.Percent(),
+    };
+
+    [Fact]
+    public void Gives_time_heating_and_the_pressure_left()
+    {
+        var result = Curlew.Run();
+        Assert.Equal(ResultStatus.Completed, result.Status);
+        Assert.Equal(40, result.ShutPressure.Bar, 9);
+        Assert.True(result.SettledPressure < result.ShutPressure);
+        Assert.True(result.ShutTemperature > Curlew.Temperature);
+        Assert.Equal(result.Time.Count, result.Pressure.Count);
+        Assert.Equal(result.Time.Count, result.Temperature.Count);
+        Assert.Contains(result.Cautions, c => c == Cautions.StoredEnergy);
+        Assert.True(result.Working.Steps.Count >= 5);
+    }
+
+    [Fact]
+    public void Mass_that_came_in_is_flow_added_up()
+    {
+        var result = Curlew.Run();
+        double sum = 0;
+        for (var i = 1; i < result.Time.Count; i++)
+        {
+            double At(int k) => Curlew.Restrictor.Flow(Curlew.Supply.ToAbsolute(Curlew.Ambient), Curlew.Temperature, result.Pressure[k].BarGauge().ToAbsolute(Curlew.Ambient), Curlew.Gas).KilogramsPerSecond;
+            sum += (At(i) + At(i - 1)) / 2 * (result.Time[i] - result.Time[i - 1]);
+        }
+
+        Tolerance.Relative(result.GasTaken.Kilograms, sum, 1e-4);
+    }
+
+    [Fact]
+    public void Isothermal_fill_loses_nothing_and_takes_longer()
+    {
+        var cold = (Curlew with { Heat = FillHeat.Isothermal }).Run();
+        Assert.Equal(0, cold.LostToCooling.Bars, 9);
+        Assert.True(cold.Duration > Curlew.Run().Duration);
+        Assert.True(cold.GasTaken > Curlew.Run().GasTaken);
+    }
+
+    [Fact]
+    public void Twice_the_conductance_halves_the_time_and_pressure_never_falls() =>
+        Gen.Select(Gen.Double[0.001, 5], Gen.Double[0.1, 0.6], Gen.Double[5, 44.9]).Sample((c, b, bar) =>
+        {
+            var one = (Curlew with { Restrictor = new SonicRestrictor(c.LitresPerSecondBar(), b), Target = bar.BarGauge() }).Run();
+            var two = (Curlew with { Restrictor = new SonicRestrictor((2 * c).LitresPerSecondBar(), b), Target = bar.BarGauge() }).Run();
+            return Math.Abs(one.Duration / two.Duration - 2) < 1e-9
+                && one.Pressure.Values.Zip(one.Pressure.Values.Skip(1)).All(p => p.Second > p.First)
+                && one.Time.Values.Zip(one.Time.Values.Skip(1)).All(p => p.Second > p.First);
+        });
+
+    [Fact]
+    public void Refuses_a_target_above_the_rating()
+    {
+        var error = Assert.Throws<InvalidDesignException>(() => (Curlew with { Target = 46.BarGauge(), Supply = 60.BarGauge() }).Run());
+        Assert.Contains("no more than the vessel's rated pressure of 45 bar gauge", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refuses_an_overshoot_above_the_rating_and_says_how_to_fill_instead()
+    {
+        var error = Assert.Throws<InvalidDesignException>(() => (Curlew with { Goal = FillGoal.AfterCooling, Supply = 60.BarGauge() }).Run());
+        Assert.Contains("hot", error.Message, StringComparison.Ordinal);
+        Assert.Contains("top up", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refuses_a_target_above_the_supply() =>
+        Assert.Contains("Raise the regulator", Assert.Throws<InvalidDesignException>(() => (Curlew with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Warns_of_a_regulator_above_the_rating() =>
+        Assert.Contains((Curlew with { Supply = 60.BarGauge() }).Run().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("relief valve", StringComparison.Ordinal));
+
+    [Fact]
+    public void Refuses_a_start_below_vacuum() =>
+        Assert.Contains("below vacuum", Assert.Throws<InvalidDesignException>(() => (Curlew with { Start = (-1.2).BarGauge() }).Run()).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Says_everything_that_is_wrong_at_once()
+    {
+        var bad = Curlew with
+        {
+            WaterFraction = 100.Percent(),
+            Temperature = 200.Celsius(),
+            Restrictor = new Orifice(0.Millimetres(), 1.5),
+            Ambient = 5.BarAbsolute(),
+        };
+        var errors = bad.Validate().Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message).ToList();
+        string[] wanted = ["water fraction", "temperature", "diameter of the orifice", "discharge coefficient", "ambient pressure"];
+        Assert.All(wanted, w => Assert.Contains(errors, e => e.Contains(w, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Restrictor_refuses_a_critical_ratio_past_any_nozzle() =>
+        Assert.Single(((IRestrictor)new SonicRestrictor(1.LitresPerSecondBar(), 0.8)).Validate());
+
+    [Fact]
+    public void No_flow_against_a_higher_pressure()
+    {
+        IRestrictor[] all = [new Orifice(1.Millimetres(), 0.8), new SonicRestrictor(1.LitresPerSecondBar(), 0.3)];
+        Assert.All(all, r => Assert.Equal(0, r.Flow(5.BarAbsolute(), 20.Celsius(), 6.BarAbsolute(), Gas.Air).KilogramsPerSecond));
+    }
+
+    // A light gas leaves faster by volume and slower by mass: ṁ goes with 1/√R.
+    [Fact]
+    public void Hydrogen_flows_as_its_gas_constant_says()
+    {
+        IRestrictor sheet = new SonicRestrictor(1.LitresPerSecondBar(), 0.3), hole = new Orifice(1.Millimetres(), 0.8);
+        double Ratio(IRestrictor r) => r.Flow(10.BarAbsolute(), 20.Celsius(), 1.BarAbsolute(), Gas.Hydrogen).KilogramsPerSecond / r.Flow(10.BarAbsolute(), 20.Celsius(), 1.BarAbsolute(), Gas.Air).KilogramsPerSecond;
+        Tolerance.Relative(Ratio(hole), Ratio(sheet), 1e-12);
+        Tolerance.Relative(Math.Sqrt(287.05287 / 4124.48) * 0.68562 / 0.684731, Ratio(hole), 1e-3);
+    }
+
+    [Fact]
+    public void Sonic_conductance_refuses_zero_and_nan()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => 0.LitresPerSecondBar());
+        Assert.Throws<ArgumentOutOfRangeException>(() => double.NaN.LitresPerSecondBar());
+    }
+}

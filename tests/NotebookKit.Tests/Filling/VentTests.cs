@@ -1,0 +1,40 @@
+using NotebookKit.Filling;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+
+namespace NotebookKit.Tests.Filling;
+
+public class VentTests
+{
+    private static readonly Vent Abort = new()
+    {
+        Chamber = new Chamber(2.5.Litres(), 66.Millimetres(), 45.BarGauge()),
+        Restrictor = new Orifice(1.Millimetres(), 0.8),
+        From = 40.BarGauge(),
+        WaterFraction = 32.Percent(),
+    };
+
+    [Fact]
+    public void Gas_without_heat_gets_to_the_safe_pressure_sooner()
+    {
+        var result = Abort.Run();
+        Assert.True(result.Fastest < result.Slowest);
+        Assert.Equal(result.AdiabaticTime[^1], result.Fastest.Seconds, 12);
+        Assert.Equal(0.1, result.IsothermalPressure[^1], 9);
+        Assert.True(result.ColdestGas < Abort.Temperature);
+        Assert.Contains(result.Cautions, c => c == Cautions.StoredEnergy);
+        Assert.Equal(3, result.Working.Steps.Count);
+    }
+
+    [Fact]
+    public void Warns_when_the_vessel_is_above_its_rating() =>
+        Assert.Contains((Abort with { From = 50.BarGauge() }).Run().Findings, f => f.Message.Contains("retire", StringComparison.Ordinal));
+
+    [Fact]
+    public void Refuses_to_start_below_the_safe_pressure_or_to_call_ten_bar_safe()
+    {
+        Assert.Throws<InvalidDesignException>(() => (Abort with { From = 0.05.BarGauge() }).Run());
+        Assert.Contains("Nobody goes near", Assert.Throws<InvalidDesignException>(() => (Abort with { SafePressure = 10.BarGauge() }).Run()).Message, StringComparison.Ordinal);
+    }
+}

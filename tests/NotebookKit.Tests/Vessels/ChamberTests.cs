@@ -1,0 +1,13 @@
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+
+namespace NotebookKit.Tests.Vessels;
+
+public class ChamberTests
+{
+    [Fact]
+    public void Is_a_value() =>
+        Assert.Equal(
+            new Chamber(2.Litres(), 70.Millimetres(), 30.BarGauge()),
+            new Chamber(2.Litres(), 70.Millimetres(), 25.BarGauge()) with { RatedPressure = 30.BarGauge() });
+}
