@@ -25,7 +25,7 @@ internal static class SessionPreload
             .OfType<string>()
             .Where(n => n == "NotebookKit" || n.StartsWith("NotebookKit.", StringComparison.Ordinal))
             .Append(typeof(IQuantity).Namespace!)
-            .Append("System.IO")
+            .Concat(["System.IO", "System.Threading"])
             .Distinct()
             .Order(StringComparer.Ordinal);
         return string.Join('\n', namespaces.Select(n => $"using {n};"));

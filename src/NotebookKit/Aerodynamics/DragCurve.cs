@@ -7,7 +7,7 @@ namespace NotebookKit.Aerodynamics;
 
 /// <summary>
 /// Drag coefficient against Mach number, as a table that a flight reads without allocating. Smooth in value and slope, so that an
-/// integrator keeps its order. Source of the values: what it was made from; of the interpolation: cubic Hermite with central differences.
+/// integrator keeps its order. Source: the values come from what it was made from; the interpolation is cubic Hermite with central differences.
 /// </summary>
 public sealed class DragCurve
 {
