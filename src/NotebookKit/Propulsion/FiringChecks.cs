@@ -9,6 +9,14 @@ internal static class FiringChecks
     public static IReadOnlyList<Finding> All(Charge charge, Nozzle nozzle, FlowModel flow, AbsolutePressure ambient)
     {
         List<Finding> all = [.. charge.Validate(), .. nozzle.Validate(), .. flow.Validate()];
+        if (flow.AirPhase.Kind == ExpansionKind.RealGas && Phases.FiringTables.RealGasOf(charge.Gas) is null)
+        {
+            all.Add(Finding.Error(
+                $"gas is {charge.Gas.Name}; an equation of state is at hand for air, nitrogen and hydrogen only. Choose FlowModel.Plain for another gas."));
+        }
+
+        if (flow.WaterPhase.Kind == ExpansionKind.MoistAir && (charge.Gas != Materials.Gas.Air || charge.GasTemperature.DegreesCelsius < 0))
+            all.Add(Finding.Error($"gas is {charge.Gas.Name} at {charge.GasTemperature.Show()}; moist air is air over water, 0 °C or warmer."));
         if (nozzle.Throat >= charge.Chamber.Bore)
         {
             all.Add(Finding.Error(
