@@ -108,7 +108,7 @@ public sealed partial record BurstPrediction : IResult
 
     /// <summary>What the vessel may be used at under a rule set, resting on the low end of this prediction. Source: see the result's model card.</summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
-    /// <param name="wanted">Working pressure wanted; the highest that the rules allow where none is given.</param>
+    /// <param name="wanted">Working pressure wanted; above 0; the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
         this, rules ?? RuleSets.Club, Low, $"the predicted burst, low end, at {Vessel.Fabrication.Efficiency.Show()} of the fibre's strength", wanted);

@@ -8,7 +8,7 @@ namespace NotebookKit.Vessels;
 /// <param name="Cause">How it gives way.</param>
 public sealed record PartMargin(string Name, GaugePressure Burst, string Cause)
 {
-    /// <summary>Pressure at which it gives way over a pressure [-].</summary>
+    /// <summary>Pressure at which it gives way over a pressure [-]. Source: definition of a margin.</summary>
     /// <param name="pressure">Pressure to compare with; above 0.</param>
     public double Over(GaugePressure pressure) => Burst / pressure;
 }

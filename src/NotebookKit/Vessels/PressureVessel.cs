@@ -75,7 +75,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
 
     /// <summary>What the vessel may be used at under a rule set. Source: see the result's model card.</summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
-    /// <param name="wanted">Working pressure wanted; the highest that the rules allow where none is given.</param>
+    /// <param name="wanted">Working pressure wanted; above 0; the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The design or the rule set isn't valid.</exception>
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => Burst().Rate(rules, wanted);
 
