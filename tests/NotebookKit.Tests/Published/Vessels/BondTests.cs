@@ -52,6 +52,7 @@ public class BondTests
 
     // The mean of the shear along the overlap is the load over the area, whatever the stiffnesses: balance of forces.
     [Fact]
+    [PublishedCase("V63", "Volkersen 1938, as reviewed by da Silva et al. 2009: the mean of τ is P/(b·l)")]
     public void Shear_along_the_overlap_adds_up_to_the_load()
     {
         var joint = new ShearLag(20.Gigapascals(), 1.2.Millimetres(), 70.Gigapascals(), 3.Millimetres(), 1000.Megapascals(), 0.3.Millimetres(), 40.Millimetres());

@@ -40,6 +40,7 @@ public class FailureCriterionTests
 
     // Hashin, J. Appl. Mech. 47, 1980, Eq. 26 to 29 by hand: (σ2/Yt)² + (τ/S)² = (20/40)² + (34/68)² = 0.5, so the reserve is √2.
     [Fact]
+    [PublishedCase("Hashin", "Hashin, J. Appl. Mech. 47, 1980, Eq. 26 to 29, worked by hand")]
     public void Hashin_by_hand()
     {
         var stress = new PlyStress(Pressure.Zero, 20.Megapascals(), 34.Megapascals());

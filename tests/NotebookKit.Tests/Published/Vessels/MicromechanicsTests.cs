@@ -86,6 +86,7 @@ public class MicromechanicsTests
 
     // Limit of both rules: no fibre gives the resin, nothing but fibre gives the fibre.
     [Fact]
+    [PublishedCase("V06", "Halpin and Tsai 1969; Chamis 1983: limits of the rules")]
     public void Both_rules_end_at_resin_and_at_fibre()
     {
         foreach (var rule in new[] { MatrixRule.HalpinTsai, MatrixRule.Chamis, MatrixRule.InverseMixtures })

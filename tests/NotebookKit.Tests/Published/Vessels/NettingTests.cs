@@ -66,8 +66,9 @@ public class NettingTests
         Tolerance.Absolute(factor, tube.Burst().Netting / 1500.Megapascals(), 6e-5);
     }
 
-    // The path that lets fibres turn ends between netting as laid and netting at balance: no outside figure, a bound that must hold.
+    // The path that lets fibres turn ends between netting as laid and netting at balance, 2/3 of 1500 MPa: a bound that must hold.
     [Theory]
+    [PublishedCase("V18", "Evans and Gibson, Proc. R. Soc. A 458, 2002: fibres balance at 54.7356° and nowhere else")]
     [InlineData(40)]
     [InlineData(45)]
     [InlineData(50)]
