@@ -42,6 +42,8 @@ internal static class ListCommand
             }
         }
 
+        // Without a terminal there is no edge to break lines at.
+        if (Console.IsOutputRedirected) AnsiConsole.Profile.Width = 240;
         AnsiConsole.Write(table);
         return code;
     }
