@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Where the flights of a dispersion came down, with the ellipses that hold shares of them and the edge of the field.</summary>
-public static class LandingScatter
+public static class LandingChart
 {
     /// <summary>Draws the landings.</summary>
     /// <param name="east">Distance east of the pad, in "m".</param>
