@@ -31,7 +31,7 @@ public static class LandingChart
             marks.Add(new Curve(east with { Values = [.. field.Select(c => c.East), field[0].East] }, north with { Values = [.. field.Select(c => c.North), field[0].North] })
             {
                 Name = "edge of the field",
-                Slot = 6,
+                Slot = 4,
                 Stroke = Stroke.Solid,
             });
         }
