@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Where the flights of a dispersion came down, with the ellipses that hold shares of them and the edge of the field.</summary>
-public static class LandingScatter
+public static class LandingChart
 {
     /// <summary>Draws the landings.</summary>
     /// <param name="east">Distance east of the pad, in "m".</param>
@@ -31,7 +31,7 @@ public static class LandingScatter
             marks.Add(new Curve(east with { Values = [.. field.Select(c => c.East), field[0].East] }, north with { Values = [.. field.Select(c => c.North), field[0].North] })
             {
                 Name = "edge of the field",
-                Slot = 6,
+                Slot = 4,
                 Stroke = Stroke.Solid,
             });
         }

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Energy a burst would set free: the same vessel at the same pressure full of water and full of air. The bars share a linear scale on purpose.</summary>
-public static class StoredEnergy
+public static class EnergyChart
 {
     /// <summary>Draws both bars.</summary>
     /// <param name="water">Energy with the vessel full of water; 0 or above.</param>

@@ -6,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>What each part of a vessel would hold, weakest first, against working and proof pressure.</summary>
-public static class PartMargins
+public static class PartMarginsChart
 {
     /// <summary>Draws one bar a part.</summary>
     /// <param name="parts">Name and failure pressure of each part.</param>

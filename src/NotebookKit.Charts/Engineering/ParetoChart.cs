@@ -8,7 +8,7 @@ namespace NotebookKit.Charts.Engineering;
 /// What a gain costs: rated pressure against mass for every layup in stock. Choices that nothing beats are joined by a line; the refused ones stay in
 /// sight with their reason.
 /// </summary>
-public static class ParetoScatter
+public static class ParetoChart
 {
     /// <summary>Draws the candidates.</summary>
     /// <param name="title">What it shows.</param>

@@ -6,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Two columns of different units against a third, one read at the left and one at the right.</summary>
-public static class TwinAxes
+public static class TwinAxesChart
 {
     /// <summary>Draws both curves; the legend says which is read where.</summary>
     /// <param name="title">What it shows.</param>

@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Measured points laid over a prediction and the band it allows.</summary>
-public static class MeasuredOverlay
+public static class OverlayChart
 {
     /// <summary>Draws both.</summary>
     /// <param name="title">What it shows.</param>

@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Height at the left and speed at the right against time.</summary>
-public static class HeightAndSpeed
+public static class HeightSpeedChart
 {
     /// <summary>Draws both curves.</summary>
     /// <param name="time">Time since release.</param>
@@ -14,5 +14,5 @@ public static class HeightAndSpeed
     /// <param name="events">Moments to mark: "water out", "apogee".</param>
     /// <exception cref="InvalidDesignException">Columns of different length or without values.</exception>
     public static EngineeringChart Draw(Series time, Series height, Series speed, params IReadOnlyList<EventLine> events) =>
-        TwinAxes.Draw("Height and speed", time, height, speed, events);
+        TwinAxesChart.Draw("Height and speed", time, height, speed, events);
 }

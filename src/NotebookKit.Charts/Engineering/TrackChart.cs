@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>A flight seen from above, one metre as long in each direction.</summary>
-public static class TrajectoryPlan
+public static class TrackChart
 {
     /// <summary>Draws the track from the pad to the landing.</summary>
     /// <param name="east">Distance east of the pad.</param>

@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>A flight in space with its shadow on the ground.</summary>
-public static class Trajectory3D
+public static class FlightPathChart
 {
     /// <summary>Draws the path. The box isn't to scale; the axes are.</summary>
     /// <param name="east">Distance east of the pad.</param>

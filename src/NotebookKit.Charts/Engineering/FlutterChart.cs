@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Flutter margin over fin thickness and span, with the line below which a fin is refused.</summary>
-public static class FlutterMap
+public static class FlutterChart
 {
     /// <summary>Draws the map.</summary>
     /// <param name="thickness">Fin thicknesses, rising.</param>

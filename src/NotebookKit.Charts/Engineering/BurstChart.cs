@@ -6,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Distribution of predicted burst with the pressures it is judged by: working, MEOP, proof, B-basis.</summary>
-public static class BurstHistogram
+public static class BurstChart
 {
     /// <summary>Draws the distribution.</summary>
     /// <param name="burst">Sampled burst pressures, in "bar gauge".</param>

@@ -6,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>A value over two variables: apogee over water fraction and nozzle bore.</summary>
-public static class ContourMap
+public static class ContourChart
 {
     /// <summary>Draws the map and marks its highest point.</summary>
     /// <param name="title">What it shows.</param>

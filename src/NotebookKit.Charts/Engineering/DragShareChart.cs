@@ -6,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Drag by part at several speeds, stacked, so that the whole bar is the whole drag.</summary>
-public static class DragShare
+public static class DragShareChart
 {
     /// <summary>Draws the stacked bars.</summary>
     /// <param name="speed">Speeds, a bar each.</param>
