@@ -37,7 +37,7 @@ public static class Gallery
         Column("isothermal", "bar gauge", 200, t => 55 / (1 + (6 * t)), 0.25), Column("adiabatic", "bar gauge", 200, t => 55 / Math.Pow(1 + (6 * t), 1.4), 0.25),
         Column("polytropic, n = 1.2", "bar gauge", 200, t => 55 / Math.Pow(1 + (6 * t), 1.2), 0.25), Column("moist air", "bar gauge", 200, t => 55 / Math.Pow(1 + (6 * t), 1.1), 0.25));
 
-    private static EngineeringChart Thrust() => ThrustCurve.Draw(
+    private static EngineeringChart Thrust() => ThrustChart.Draw(
         Time(300, 0.32), Column("Thrust", "N", 300, t => t < 0.2 ? 900 * Math.Exp(-4 * t) : 330 * Math.Exp(-30 * (t - 0.2)), 0.32),
         new EventLine(0.2, "water out"), new EventLine(0.27, "unchoked"));
 

@@ -11,7 +11,7 @@ internal static class LayoutBuilder
     public static Layout Build(EngineeringChart chart)
     {
         var layout = new Layout();
-        var legend = HasLegend(chart);
+        var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
         layout.SetProperty("height", 480);
         layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", 46 + (legend ? 30 : 0) + (chart.Remark.Length > 0 ? 20 : 0) }, { "b", 60 } });
@@ -41,9 +41,6 @@ internal static class LayoutBuilder
         layout.SetProperty("annotations", LabelBuilder.Build(chart, extent).ToArray());
         return layout;
     }
-
-    /// <summary>A single mark is named by its axis.</summary>
-    internal static bool HasLegend(EngineeringChart chart) => chart.Marks.Count > 1 && chart.Marks.Any(m => m.Name.Length > 0);
 
     private static Node Heading(EngineeringChart chart) => new()
     {
