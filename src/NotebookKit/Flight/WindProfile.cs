@@ -78,6 +78,20 @@ public sealed record WindProfile
         return new($"power law, {speed.Show()} at {reference.Show()}, exponent {Digits.Round(exponent)}", WindLaw.Power, speed, reference, exponent, from ?? 270.Degrees());
     }
 
+    /// <summary>Power law over the sea, exponent 0.11. Source: S. A. Hsu et al., 1994 (from memory).</summary>
+    /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
+    /// <param name="reference">Reference height; 1 to 300 m.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
+    /// <exception cref="OutOfRangeException">An input is outside.</exception>
+    public static WindProfile OverSea(Speed speed, Length reference, Angle? from = null) => PowerLaw(speed, reference, 0.11, from);
+
+    /// <summary>Power law over a city, exponent 0.25. Source: H. Kikumoto et al., 2017, lidar over Tokyo, wind above 6 m/s.</summary>
+    /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
+    /// <param name="reference">Reference height; 1 to 300 m.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
+    /// <exception cref="OutOfRangeException">An input is outside.</exception>
+    public static WindProfile OverCity(Speed speed, Length reference, Angle? from = null) => PowerLaw(speed, reference, 0.25, from);
+
     /// <summary>Logarithmic law u = u_ref ln(z / z₀) / ln(z_ref / z₀), calm below z₀.</summary>
     /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
     /// <param name="reference">Reference height; 1 to 300 m.</param>
