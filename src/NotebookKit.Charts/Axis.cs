@@ -56,7 +56,8 @@ public sealed record Axis
 
     /// <summary>An axis of names, which needs no unit.</summary>
     /// <param name="name">What the names are: "Part".</param>
-    public static Axis OfNames(string name) => new(name, "", AxisScale.Categories);
+    /// <param name="unit">Their unit where the names are numbers written out: "m/s"; else empty.</param>
+    public static Axis OfNames(string name, string unit = "") => new(name, unit, AxisScale.Categories);
 
     /// <summary>The same axis running in equal ratios.</summary>
     public Axis Logarithmic() => this with { Scale = AxisScale.Logarithmic };

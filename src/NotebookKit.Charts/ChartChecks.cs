@@ -19,8 +19,18 @@ internal static class ChartChecks
             findings.AddRange(mark.Validate());
             findings.AddRange(Units(chart, mark));
         }
+        findings.AddRange(Space(chart));
         findings.AddRange(Notes(chart));
         return findings;
+    }
+
+    private static IEnumerable<Finding> Space(EngineeringChart chart)
+    {
+        var paths = chart.Marks.Count(m => m is Path3D);
+        if (paths > 0 && chart.Up is null)
+            yield return Finding.Error($"Chart '{chart.Title}' has a path in space and no upward axis. Give it one.");
+        if (chart.Up is not null && paths < chart.Marks.Count)
+            yield return Finding.Error($"Chart '{chart.Title}' is drawn in space, where only paths can stand; draw the rest on a flat chart.");
     }
 
     private static IEnumerable<Finding> Units(EngineeringChart chart, Mark mark)
@@ -33,15 +43,18 @@ internal static class ChartChecks
         // Bars lie when the names stand at the left: their lengths are then read on the horizontal axis.
         var lying = chart.Y.Scale == AxisScale.Categories;
         var vertical = mark.OnRight ? chart.Right! : lying ? chart.X : chart.Y;
-        foreach (var series in mark.Horizontal)
+        foreach (var (series, axis) in Pairs(chart, mark, vertical))
         {
-            if (Clash(series, chart.X) is { } finding) yield return finding;
+            if (Clash(series, axis) is { } finding) yield return finding;
         }
-        foreach (var series in mark.Vertical)
-        {
-            if (Clash(series, vertical) is { } finding) yield return finding;
-        }
+        if (mark is Histogram && vertical.Unit != "%")
+            yield return Finding.Error($"A histogram counts shares in %; the axis '{vertical.Name}' is in {vertical.Unit}. Make it \"Share of samples\" in %.");
     }
+
+    private static IEnumerable<(Series Series, Axis Axis)> Pairs(EngineeringChart chart, Mark mark, Axis vertical) =>
+        mark.Horizontal.Select(s => (s, chart.X))
+            .Concat(mark.Vertical.Select(s => (s, vertical)))
+            .Concat(chart.Up is { } up ? mark.Upward.Select(s => (s, up)) : []);
 
     private static Finding? Clash(Series series, Axis axis)
     {

@@ -1,8 +1,8 @@
 using NotebookKit.Charts.Figures;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
+using NotebookKit.Charts.Pictures;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using Plotly.NET;
 
 namespace NotebookKit.Charts;
@@ -37,6 +37,9 @@ public sealed record EngineeringChart
     /// <summary>Vertical axis at the right; none where nothing is read there.</summary>
     public Axis? Right { get; init; }
 
+    /// <summary>Upward axis of a chart in space; none for the usual flat chart.</summary>
+    public Axis? Up { get; init; }
+
     /// <summary>What is drawn, in order.</summary>
     public IReadOnlyList<Mark> Marks { get; init; } = [];
 
@@ -60,6 +63,9 @@ public sealed record EngineeringChart
 
     /// <summary>Whether one unit is as long on both axes: plan views.</summary>
     public bool EqualScale { get; init; }
+
+    /// <summary>A single mark is named by its axis and needs no legend.</summary>
+    internal bool HasLegend => Marks.Count > 1 && Marks.Any(m => m.Name.Length > 0);
 
     /// <summary>The chart with more marks.</summary>
     /// <param name="marks">What to add.</param>
@@ -96,6 +102,10 @@ public sealed record EngineeringChart
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
     public string ToFigureJson() => FigureJson.Write(ToPlotly());
 
+    /// <summary>The chart as a still picture, for pages and front-ends that run no script. A flight path in space is shown from the side.</summary>
+    /// <exception cref="InvalidDesignException">The chart has an error.</exception>
+    public string ToSvg() => ChartPicture.Draw(Checked());
+
     /// <summary>A fresh Plotly.NET chart, for whoever wants to add what is missing here.</summary>
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
     public GenericChart ToPlotly() => FigureBuilder.Build(Checked());
@@ -105,6 +115,6 @@ public sealed record EngineeringChart
     {
         var points = Marks.Sum(m => m.Vertical.FirstOrDefault()?.Count ?? 0);
         return $"{Title}: {Y.Title}{(Right is null ? "" : " and " + Right.Title)} over {X.Title}, "
-            + $"{Marks.Count} {(Marks.Count == 1 ? "mark" : "marks")}, {Digits.Round(points, 6)} points";
+            + $"{Marks.Count} {(Marks.Count == 1 ? "mark" : "marks")}, {WholeNumber.Show(points)} points";
     }
 }

@@ -1,1 +1,3 @@
-return 0;
+using NotebookKit.Runner.Commands;
+
+return await RunnerCommands.InvokeAsync(args);

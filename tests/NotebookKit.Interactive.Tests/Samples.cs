@@ -15,7 +15,7 @@ public static class Samples
 
     public static Sample HostileResult() => new(Hostile, Hostile);
 
-    public static EngineeringChart Chart() => ThrustCurve.Draw(
+    public static EngineeringChart Chart() => ThrustChart.Draw(
         new Series("Time", "s", [0, 0.05, 0.1, 0.15]), new Series("Thrust", "N", [400, 320, 250, 0]), [new EventLine(0.1, "water out")]);
 
     /// <summary>A result with something in every place.</summary>

@@ -11,35 +11,44 @@ internal static class LayoutBuilder
     public static Layout Build(EngineeringChart chart)
     {
         var layout = new Layout();
+        var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
         layout.SetProperty("height", 480);
-        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", chart.Remark.Length > 0 ? 104 : 84 }, { "b", 60 } });
+        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", 46 + (legend ? 30 : 0) + (chart.Remark.Length > 0 ? 20 : 0) }, { "b", 60 } });
         layout.SetProperty("font", new Node { { "family", Font }, { "size", 14 }, { "color", Palette.Ink } });
         layout.SetProperty("title", Heading(chart));
         layout.SetProperty("paper_bgcolor", Palette.Paper);
         layout.SetProperty("plot_bgcolor", Palette.Paper);
         layout.SetProperty("hovermode", "closest");
         layout.SetProperty("legend", new Node { { "orientation", "h" }, { "x", 0 }, { "y", 1.01 }, { "yanchor", "bottom" }, { "font", new Node { { "size", 13 } } } });
+        layout.SetProperty("showlegend", legend);
         layout.SetProperty("barmode", chart.Stacked ? "stack" : "group");
         layout.SetProperty("bargap", 0.28);
-        layout.SetProperty("xaxis", AxisNode(chart.X));
-        var left = AxisNode(chart.Y);
+        if (chart.Up is { } up)
+        {
+            layout.SetProperty("height", 560);
+            layout.SetProperty("margin", new Node { { "l", 12 }, { "r", 12 }, { "t", 76 }, { "b", 0 } });
+            layout.SetProperty("scene", Scene(chart, up));
+            return layout;
+        }
+        var extent = Extent.Of(chart);
+        layout.SetProperty("xaxis", AxisNode(chart.X, extent.X));
+        var left = AxisNode(chart.Y, extent.Y);
         if (chart.EqualScale) left.Add("scaleanchor", "x");
         layout.SetProperty("yaxis", left);
         if (chart.Right is { } right) layout.SetProperty("yaxis2", RightNode(right));
         layout.SetProperty("shapes", Shapes(chart).ToArray());
-        layout.SetProperty("annotations", Labels(chart).ToArray());
+        layout.SetProperty("annotations", LabelBuilder.Build(chart, extent).ToArray());
         return layout;
     }
 
-    private static Node Heading(EngineeringChart chart)
+    private static Node Heading(EngineeringChart chart) => new()
     {
-        var text = "<b>" + FigureText.Plain(chart.Title) + "</b>";
-        if (chart.Remark.Length > 0) text += $"<br><span style=\"font-size:13px;color:{Palette.Quiet}\">{FigureText.Plain(chart.Remark)}</span>";
-        return new Node { { "text", text }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" }, { "y", 0.97 }, { "yanchor", "top" }, { "font", new Node { { "size", 17 } } } };
-    }
+        { "text", "<b>" + FigureText.Plain(chart.Title) + "</b>" }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" },
+        { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } }, { "font", new Node { { "size", 17 } } },
+    };
 
-    private static Node AxisNode(Axis axis)
+    private static Node AxisNode(Axis axis, (double From, double To)? range = null)
     {
         var node = new Node
         {
@@ -51,10 +60,23 @@ internal static class LayoutBuilder
         };
         if (axis.Scale == AxisScale.Logarithmic) node.Add("type", "log");
         if (axis.Scale == AxisScale.Categories) node.Add("type", "category");
-        if (axis is { From: { } from, To: { } to })
+        if ((axis is { From: { } a, To: { } b } ? (a, b) : range) is var (from, to))
             node.Add("range", axis.Scale == AxisScale.Logarithmic ? new[] { Math.Log10(from), Math.Log10(to) } : new[] { from, to });
         return node;
     }
+
+    // Equal lengths on all three axes would flatten most flights into a needle: the box keeps its shape, and the axes carry the numbers.
+    private static Node Scene(EngineeringChart chart, Axis up) => new()
+    {
+        { "xaxis", SpaceAxis(chart.X) }, { "yaxis", SpaceAxis(chart.Y) }, { "zaxis", SpaceAxis(up) },
+        { "aspectmode", "manual" }, { "aspectratio", new Node { { "x", 1 }, { "y", 1 }, { "z", 1 } } },
+        { "camera", new Node { { "eye", new Node { { "x", 1.55 }, { "y", -1.75 }, { "z", 0.75 } } } } },
+    };
+
+    private static Node SpaceAxis(Axis axis) => new()
+    {
+        { "title", new Node { { "text", FigureText.Plain(axis.Title) }, { "font", new Node { { "size", 13 } } } } }, { "tickfont", new Node { { "size", 11 } } }, { "nticks", 6 }, { "gridcolor", Palette.Grid }, { "linecolor", Palette.Frame }, { "showbackground", false }, { "separatethousands", true },
+    };
 
     private static Node RightNode(Axis axis)
     {
@@ -93,45 +115,5 @@ internal static class LayoutBuilder
         { "xref", upright ? "x" : "paper" }, { "yref", upright ? "paper" : onRight ? "y2" : "y" },
         { "x0", upright ? at : 0 }, { "x1", upright ? at : 1 }, { "y0", upright ? 0 : at }, { "y1", upright ? 1 : at },
         { "line", new Node { { "color", colour }, { "width", width }, { "dash", dash } } },
-    };
-
-    private static IEnumerable<Node> Labels(EngineeringChart chart)
-    {
-        foreach (var span in chart.Spans.Where(s => s.Label.Length > 0))
-        {
-            yield return span.Across
-                ? Label(span.Label, 1, Math.Max(span.From, span.To), "paper", "y", "right", "top", Palette.Quiet)
-                : Label(span.Label, (span.From + span.To) / 2, 0, "x", "paper", "center", "bottom", Palette.Quiet);
-        }
-        foreach (var limit in chart.Limits)
-        {
-            var colour = limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
-            yield return limit.Upright
-                ? Upright(limit.Label, limit.Value, colour)
-                : Label(limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y", limit.OnRight ? "right" : "left", "bottom", colour);
-        }
-        foreach (var moment in chart.Events) yield return Upright(moment.Label, moment.At, Palette.Quiet);
-        foreach (var callout in chart.Callouts)
-        {
-            yield return new Node
-            {
-                { "text", FigureText.Plain(callout.Text) }, { "x", callout.X }, { "y", callout.Y }, { "xref", "x" }, { "yref", "y" },
-                { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink }, { "ax", 40 }, { "ay", -36 },
-                { "bgcolor", Palette.Tint(Palette.Paper, 0.85) }, { "bordercolor", Palette.Frame }, { "borderpad", 3 }, { "font", new Node { { "size", 13 } } },
-            };
-        }
-    }
-
-    private static Node Upright(string text, double at, string colour)
-    {
-        var node = Label(text, at, 1, "x", "paper", "right", "top", colour);
-        node.Add("textangle", -90);
-        return node;
-    }
-
-    private static Node Label(string text, double x, double y, string xref, string yref, string xanchor, string yanchor, string colour) => new()
-    {
-        { "text", FigureText.Plain(text) }, { "x", x }, { "y", y }, { "xref", xref }, { "yref", yref }, { "xanchor", xanchor }, { "yanchor", yanchor },
-        { "showarrow", false }, { "font", new Node { { "size", 12 }, { "color", colour } } },
     };
 }

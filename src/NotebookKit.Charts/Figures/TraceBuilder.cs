@@ -8,12 +8,17 @@ namespace NotebookKit.Charts.Figures;
 /// <summary>One mark of a chart as the traces that draw it.</summary>
 internal static class TraceBuilder
 {
+    private const int MostPoints = 5_000;
+
     public static IEnumerable<Trace> Build(EngineeringChart chart, Mark mark, int slot) => mark switch
     {
         Curve curve => [Line(curve, slot)],
-        Points points => [Scatter(points, slot)],
+        Points points => [Scatter(points.AtMost(MostPoints), slot)],
         Band band => Edges(band, slot),
         Bars bars => [Columns(chart, bars, slot)],
+        Histogram histogram => [Classes(histogram, slot)],
+        Field field => [FieldTraces.Map(field)],
+        Path3D path => [Path(path, slot)],
         _ => throw new NotSupportedException($"A chart can't draw a {mark.GetType().Name}."),
     };
 
@@ -27,8 +32,8 @@ internal static class TraceBuilder
         trace.SetProperty("line", new Node
         {
             { "color", Palette.At(slot) },
-            { "width", curve.Reference ? 1.4 : 2.4 },
-            { "dash", curve.Reference ? "6px,4px" : Palette.Dashes[slot % Palette.Dashes.Count] },
+            { "width", curve.Stroke == Stroke.Reference ? 1.4 : 2.4 },
+            { "dash", curve.Stroke switch { Stroke.Reference => "6px,4px", Stroke.Solid => "solid", _ => Palette.Dashes[slot % Palette.Dashes.Count] } },
         });
         if (curve.Filled)
         {
@@ -98,10 +103,36 @@ internal static class TraceBuilder
         if (bars.Labels.Count > 0)
         {
             trace.SetProperty("text", bars.Labels.Select(FigureText.Plain).ToArray());
-            trace.SetProperty("textposition", "auto");
+            trace.SetProperty("textposition", "outside");
+            trace.SetProperty("cliponaxis", false);
         }
         var unit = FigureText.Plain(bars.Values.Unit);
         trace.SetProperty("hovertemplate", lying ? $"%{{y}}: %{{x:.4~g}} {unit}" : $"%{{x}}: %{{y:.4~g}} {unit}");
+        return trace;
+    }
+
+    private static Trace Classes(Histogram histogram, int slot)
+    {
+        var (centres, width, shares) = histogram.Count();
+        var trace = Named("bar", histogram);
+        trace.SetProperty("x", centres);
+        trace.SetProperty("y", shares);
+        trace.SetProperty("width", width);
+        trace.SetProperty("marker", new Node { { "color", Palette.At(slot) }, { "opacity", 0.75 }, { "line", new Node { { "color", Palette.Paper }, { "width", 0.5 } } } });
+        trace.SetProperty("hovertemplate", $"%{{x:.4~g}} {FigureText.Plain(histogram.Samples.Unit)}: %{{y:.3~g}} %");
+        return trace;
+    }
+
+    private static Trace Path(Path3D path, int slot)
+    {
+        var trace = Named("scatter3d", path);
+        trace.SetProperty("mode", "lines");
+        trace.SetProperty("x", path.X.Values.ToArray());
+        trace.SetProperty("y", path.Y.Values.ToArray());
+        trace.SetProperty("z", path.Z.Values.ToArray());
+        trace.SetProperty("line", new Node { { "color", Palette.At(slot) }, { "width", path.Reference ? 2 : 5 }, { "dash", path.Reference ? "dash" : "solid" } });
+        var unit = FigureText.Plain(path.Z.Unit);
+        trace.SetProperty("hovertemplate", $"east %{{x:.4~g}}, north %{{y:.4~g}}, up %{{z:.4~g}} {unit}");
         return trace;
     }
 

@@ -25,8 +25,8 @@ public sealed record Curve : Mark
     /// <summary>Whether the area between line and zero is tinted: an impulse, an energy.</summary>
     public bool Filled { get; init; }
 
-    /// <summary>Whether the line is a thin dashed one: a bound, a reference.</summary>
-    public bool Reference { get; init; }
+    /// <summary>How the line is drawn.</summary>
+    public Stroke Stroke { get; init; }
 
     internal override IEnumerable<Series> Horizontal => [X];
 

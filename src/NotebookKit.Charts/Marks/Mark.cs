@@ -21,6 +21,9 @@ public abstract record Mark
     /// <summary>The columns read on the vertical axis (left or right).</summary>
     internal abstract IEnumerable<Series> Vertical { get; }
 
+    /// <summary>The columns read on the upward axis of a chart in space.</summary>
+    internal virtual IEnumerable<Series> Upward => [];
+
     /// <summary>What is wrong with the columns themselves.</summary>
     internal virtual IEnumerable<Finding> Validate()
     {

@@ -31,9 +31,9 @@ public static class Palette
     /// <summary>Water.</summary>
     public const string Water = "#5b9bd0";
 
-    /// <summary>Steps of a map from low to high: dark to light, readable in grey.</summary>
+    /// <summary>Steps of a map from low to high, darker to lighter, all light enough for dark figures on them.</summary>
     public static IReadOnlyList<string> Map { get; } =
-        ["#152a52", "#1d4d86", "#23739f", "#35989f", "#66b795", "#a8d08d", "#e9e59a"];
+        ["#4a7ab3", "#5799c2", "#70b6c4", "#94ccb8", "#bedda9", "#e4e6a4", "#faf2c6"];
 
     /// <summary>Dash patterns in the order of <see cref="Data"/>, as pairs of line and gap [px].</summary>
     public static IReadOnlyList<string> Dashes { get; } =

@@ -17,9 +17,9 @@ public sealed partial record FinnedBody
     /// <param name="jet">Diameter of the jet at the base while it runs; zero for none, up to the base.</param>
     /// <exception cref="InvalidDesignException">The body or the assumptions can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is beyond the model.</exception>
-    public DragResult Drag(Speed speed, AirState? air = null, DragAssumptions? assumptions = null, Length? jet = null)
+    public DragResult Drag(Speed speed, AirConditions? air = null, DragAssumptions? assumptions = null, Length? jet = null)
     {
-        air ??= AirState.SeaLevel;
+        air ??= AirConditions.SeaLevel;
         assumptions ??= new DragAssumptions();
         new ValidRange<Speed>(1.MetresPerSecond(), Speed.FromMetersPerSecond(air.SoundMps)).Check(speed, "speed", "Below walking pace drag doesn't matter; the model ends at Mach 0.9.");
         var mach = Ranges.CheckMach(air.Mach(speed));
@@ -54,9 +54,9 @@ public sealed partial record FinnedBody
     /// <param name="assumptions">Roughness, transition and the rest; the defaults where none are given.</param>
     /// <param name="jet">Diameter of the jet at the base while it runs; zero for none, up to the base.</param>
     /// <exception cref="InvalidDesignException">The body or the assumptions can't be computed; carries all findings.</exception>
-    public DragCurves DragCurves(AirState? air = null, DragAssumptions? assumptions = null, Length? jet = null)
+    public DragCurves DragCurves(AirConditions? air = null, DragAssumptions? assumptions = null, Length? jet = null)
     {
-        air ??= AirState.SeaLevel;
+        air ??= AirConditions.SeaLevel;
         assumptions ??= new DragAssumptions();
         CheckDrag(assumptions);
         var jetM2 = JetArea(jet);

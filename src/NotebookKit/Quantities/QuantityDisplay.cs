@@ -13,6 +13,8 @@ public static class QuantityDisplay
         ArgumentNullException.ThrowIfNull(quantity);
         var unit = UnitAbbreviationsCache.Default.GetDefaultAbbreviation(
             quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+        // ISO 80000 allows l and L; l reads as a one.
+        if (quantity is Volume && unit.EndsWith('l')) unit = unit[..^1] + "L";
         var number = Digits.Round((double)quantity.Value, significant);
         return unit.Length == 0 ? number : $"{number} {unit}";
     }

@@ -40,6 +40,7 @@ public class LayerTests
             from type in Code.Types
             where LayerOf(type) == layer
             from dependency in type.Dependencies
+            where dependency.Target is not GenericParameter
             let seen = LayerOf(dependency.Target)
             where seen is not null && seen != layer
             where !MaySee[layer].Contains(seen) || (seen == "Vessels" && OnlySeesTheChamber.Contains(layer) && dependency.Target.Name != "Chamber")

@@ -20,7 +20,7 @@ public partial class SourceFileTests
         Violations.None(
             from file in Repository.Sources("src")
             let types = PublicType().Matches(File.ReadAllText(file)).Select(m => m.Groups["name"].Value).Distinct().ToList()
-            where types.Count > 1 || (types.Count == 1 && Path.GetFileName(file).Split('.')[0] != types[0])
+            where types.Count > 1 || (types.Count == 1 && Path.GetFileName(file).Split('.', '{')[0] != types[0])
             select $"{Path.GetRelativePath(Repository.Root, file)}: {string.Join(", ", types)}");
 
     [Fact]

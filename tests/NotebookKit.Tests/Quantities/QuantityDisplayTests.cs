@@ -29,6 +29,13 @@ public class QuantityDisplayTests
         }
     }
 
+    [Fact]
+    public void Litres_do_not_read_as_ones()
+    {
+        Assert.Equal("20 mL", 20.Millilitres().Show());
+        Assert.Equal("2.5 L", 2.5.Litres().Show());
+    }
+
     // NIST SP 811 (2008), Appendix B.8: 1 in = 25.4 mm and 1 lb = 0.453 592 37 kg, both exact.
     [Fact]
     public void Inches_and_pounds_are_exact()

@@ -104,7 +104,7 @@ public class DragTests
     [PublishedCase("F16", Plate)]
     public void Build_up_of_a_smooth_turbulent_body_at_100_metres_per_second()
     {
-        var result = SampleBodies.ThreeFins.Drag(100.MetresPerSecond(), AirState.SeaLevel, DragAssumptions.SmoothTurbulent);
+        var result = SampleBodies.ThreeFins.Drag(100.MetresPerSecond(), AirConditions.SeaLevel, DragAssumptions.SmoothTurbulent);
         var parts = result.Components.ToDictionary(c => c.Name);
         Tolerance.Relative(1.232270e7, result.Reynolds, 1e-5);
         Tolerance.Relative(0.0304410, SampleBodies.ThreeFins.Parts[0].WettedArea.SquareMeters, 3e-6);
@@ -126,7 +126,7 @@ public class DragTests
     {
         var body = SampleBodies.ThreeFins;
         var square = body with { Fins = [body.Fins[0] with { LeadingEdge = FinEdge.Square }] };
-        var result = square.Drag(100.MetresPerSecond(), AirState.SeaLevel, DragAssumptions.SmoothTurbulent);
+        var result = square.Drag(100.MetresPerSecond(), AirConditions.SeaLevel, DragAssumptions.SmoothTurbulent);
         Tolerance.Relative(0.082921, result.Components.First(c => c.Name == "Fin leading edges").Middle / (3600.0 / 5200), 2.5e-4);
     }
 
@@ -138,7 +138,7 @@ public class DragTests
     {
         var shaft = new FinnedBody(
             [Nose.TangentOgive(15.Millimetres(), 5.24.Millimetres()), new BodyTube(610.Millimetres(), 5.24.Millimetres())], []);
-        var speed = Speed.FromMetersPerSecond(1.2e4 * AirState.SeaLevel.Viscosity.PascalSeconds / (1.225 * 5.24e-3));
+        var speed = Speed.FromMetersPerSecond(1.2e4 * AirConditions.SeaLevel.Viscosity.PascalSeconds / (1.225 * 5.24e-3));
         var result = shaft.Drag(speed, assumptions: new DragAssumptions { Roughness = Length.Zero, EarlyTransition = 0, LateTransition = 1e7 });
         var friction = result.Components.First(c => c.Name == "Body friction");
         Tolerance.Relative(0.53, friction.Low, 0.03);

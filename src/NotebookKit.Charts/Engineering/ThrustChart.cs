@@ -6,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>Thrust against time, the area under it being the impulse, with the moments that part water from air.</summary>
-public static class ThrustCurve
+public static class ThrustChart
 {
     /// <summary>Draws the curve.</summary>
     /// <param name="time">Time since release.</param>

@@ -10,7 +10,7 @@ namespace NotebookKit.Aerodynamics;
 /// </summary>
 /// <param name="Pressure">Static pressure; 1 kPa to 120 kPa absolute.</param>
 /// <param name="Temperature">Static temperature; -90 to 60 °C.</param>
-public sealed record AirState(AbsolutePressure Pressure, Temperature Temperature)
+public sealed record AirConditions(AbsolutePressure Pressure, Temperature Temperature)
 {
     private const double GasConstant = 8314.32 / 28.9644;
     private const double HeatRatio = 1.4;
@@ -19,7 +19,7 @@ public sealed record AirState(AbsolutePressure Pressure, Temperature Temperature
     private static readonly ValidRange<Temperature> Temperatures = new(Temperature.FromDegreesCelsius(-90), Temperature.FromDegreesCelsius(60));
 
     /// <summary>The standard day at sea level: 101 325 Pa, 15 °C.</summary>
-    public static AirState SeaLevel { get; } = new(AbsolutePressure.StandardSeaLevel, Temperature.FromDegreesCelsius(15));
+    public static AirConditions SeaLevel { get; } = new(AbsolutePressure.StandardSeaLevel, Temperature.FromDegreesCelsius(15));
 
     /// <summary>Static pressure.</summary>
     public AbsolutePressure Pressure { get; init => field = CheckPressure(value); } = CheckPressure(Pressure);

@@ -1,0 +1,63 @@
+using NotebookKit.Charts.Notes;
+using NotebookKit.Charts.Theme;
+
+namespace NotebookKit.Charts.Figures;
+
+/// <summary>Words on a chart: names of limits, events and spans, and remarks.</summary>
+internal static class LabelBuilder
+{
+    public static IEnumerable<Node> Build(EngineeringChart chart, Extent extent)
+    {
+        if (chart.Remark.Length > 0)
+        {
+            var remark = Label(chart.Remark, 0, 1, "paper", "paper", "left", "bottom", Palette.Quiet);
+            remark.Add("yshift", chart.HasLegend ? 32 : 4);
+            yield return remark;
+        }
+        foreach (var span in chart.Spans.Where(s => s.Label.Length > 0))
+        {
+            yield return span.Across
+                ? Label(span.Label, 0.995, Math.Max(span.From, span.To), "paper", "y", "right", "top", Palette.Quiet)
+                : Label(span.Label, (span.From + span.To) / 2, 0, "x", "paper", "center", "bottom", Palette.Quiet);
+        }
+        foreach (var limit in chart.Limits.Where(l => !l.Upright))
+        {
+            yield return Label(
+                limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y", limit.OnRight ? "right" : "left", "bottom", Colour(limit));
+        }
+        var row = 0;
+        foreach (var limit in chart.Limits.Where(l => l.Upright))
+        {
+            // Over lying bars the names lie too, one below the other above the first bar.
+            yield return chart.Y.Scale == AxisScale.Categories
+                ? Label(" " + limit.Label, limit.Value, extent.Y!.Value.To - (0.42 * row++), "x", "y", "left", "top", Colour(limit))
+                : Upright(limit.Label, limit.Value, extent, Colour(limit));
+        }
+        foreach (var moment in chart.Events) yield return Upright(moment.Label, moment.At, extent, Palette.Quiet);
+        foreach (var callout in chart.Callouts) yield return Remark(callout);
+    }
+
+    private static string Colour(LimitLine limit) => limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
+
+    private static Node Remark(Callout callout) => new()
+    {
+        { "text", FigureText.Plain(callout.Text) }, { "x", callout.X }, { "y", callout.Y }, { "xref", "x" }, { "yref", "y" },
+        { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink }, { "ax", 40 }, { "ay", -36 },
+        { "bgcolor", Palette.Tint(Palette.Paper, 0.85) }, { "bordercolor", Palette.Frame }, { "borderpad", 3 }, { "font", new Node { { "size", 13 } } },
+    };
+
+    // Left of its line, unless the frame is there.
+    private static Node Upright(string text, double at, Extent extent, string colour)
+    {
+        var crowded = at - extent.DataFrom < 0.03 * (extent.DataTo - extent.DataFrom);
+        var node = Label(text, at, 1, "x", "paper", crowded ? "left" : "right", "top", colour);
+        node.Add("textangle", -90);
+        return node;
+    }
+
+    private static Node Label(string text, double x, double y, string xref, string yref, string xanchor, string yanchor, string colour) => new()
+    {
+        { "text", FigureText.Plain(text) }, { "x", x }, { "y", y }, { "xref", xref }, { "yref", yref }, { "xanchor", xanchor }, { "yanchor", yanchor },
+        { "showarrow", false }, { "font", new Node { { "size", 12 }, { "color", colour } } },
+    };
+}

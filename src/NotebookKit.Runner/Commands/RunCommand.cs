@@ -1,0 +1,68 @@
+using System.CommandLine;
+using NotebookKit.Runner.Running;
+using NotebookKit.Runner.Terminal;
+using Spectre.Console;
+
+namespace NotebookKit.Runner.Commands;
+
+/// <summary>The command that runs notebooks.</summary>
+internal static class RunCommand
+{
+    /// <summary>Its description for the command line.</summary>
+    public static Command Create()
+    {
+        var notebooks = new Argument<string[]>("notebooks")
+        {
+            Description = "Notebooks or folders of notebooks; all of the repository if none is named.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var output = new Option<string?>("--out") { Description = "Folder for executed notebooks and pages; 'out' in the repository if not given." };
+        var limit = new Option<TimeSpan>("--cell-limit")
+        {
+            Description = "Longest time one cell may run: 500ms, 60s, 2min.",
+            DefaultValueFactory = _ => RunOptions.UsualCellLimit,
+            CustomParser = result =>
+            {
+                var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
+                if (TimeLimitText.Read(text) is { } time) return time;
+                result.AddError($"--cell-limit {text} is not a time above zero. Write it with its unit: 500ms, 60s or 2min.");
+                return default;
+            },
+        };
+        var jobs = new Option<int>("--jobs") { Description = "How many notebooks run at a time.", DefaultValueFactory = _ => RunOptions.UsualJobs };
+        jobs.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() is < 1 or > 64) result.AddError("--jobs must be between 1 and 64.");
+        });
+
+        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs };
+        command.SetAction((parsed, _) => RunAsync(new RunOptions(
+            NotebookSelection.Choose(parsed.GetValue(notebooks) ?? []),
+            Path.GetFullPath(parsed.GetValue(output) ?? RepositoryFolders.Find().Output),
+            parsed.GetValue(limit),
+            parsed.GetValue(jobs))));
+        return command;
+    }
+
+    /// <summary>Runs all notebooks of the repository with the usual limits.</summary>
+    /// <returns>Exit code.</returns>
+    public static Task<int> RunAllAsync() =>
+        RunAsync(new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit, RunOptions.UsualJobs));
+
+    private static async Task<int> RunAsync(RunOptions options)
+    {
+        if (options.Notebooks.FirstOrDefault(n => Path.GetFullPath(options.ExecutedFile(Path.GetFileNameWithoutExtension(n))) == n) is { } own)
+            throw new RequestException($"The result would overwrite {own} itself. Choose another --out.");
+        using var stop = new StopSignal();
+        try
+        {
+            var reports = await RunScreen.ShowAsync(options, stop.Token);
+            return reports.All(r => r.Passed) ? ExitCodes.Success : ExitCodes.Failed;
+        }
+        catch (OperationCanceledException)
+        {
+            AnsiConsole.MarkupLine("[red]Stopped.[/] Notebooks that had ended are written; the others are as they were.");
+            return ExitCodes.Stopped;
+        }
+    }
+}

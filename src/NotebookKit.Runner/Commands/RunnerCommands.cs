@@ -1,0 +1,45 @@
+using System.CommandLine;
+using NotebookKit.Runner.Workers;
+using Spectre.Console;
+
+namespace NotebookKit.Runner.Commands;
+
+/// <summary>The command line as a whole. Without a command it does the main job: run every notebook.</summary>
+internal static class RunnerCommands
+{
+    /// <summary>Reads the command line and does what it says.</summary>
+    /// <param name="args">Command line.</param>
+    /// <returns>Exit code.</returns>
+    public static async Task<int> InvokeAsync(string[] args)
+    {
+        var root = new RootCommand("Runs NotebookKit's notebooks and writes them as pages. Without a command: runs all of them.")
+        {
+            RunCommand.Create(),
+            ListCommand.Create(),
+            WorkerCommand(),
+        };
+        root.SetAction(_ => RunCommand.RunAllAsync());
+        try
+        {
+            // Signals are our own business, so that workers end first.
+            var configuration = new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null };
+            var parsed = root.Parse(args);
+            var code = await parsed.InvokeAsync(configuration);
+            return parsed.Errors.Count > 0 ? ExitCodes.BadRequest : code;
+        }
+        catch (RequestException e)
+        {
+            AnsiConsole.MarkupLineInterpolated($"[red]{e.Message}[/]");
+            return ExitCodes.BadRequest;
+        }
+    }
+
+    private static Command WorkerCommand()
+    {
+        var limit = new Option<long>("--output-limit") { DefaultValueFactory = _ => WorkerOptions.UsualOutputLimitBytes };
+        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit };
+        command.Hidden = true;
+        command.SetAction((parsed, _) => WorkerHost.ServeAsync(parsed.GetValue(limit)));
+        return command;
+    }
+}

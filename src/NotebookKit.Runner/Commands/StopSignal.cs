@@ -1,0 +1,32 @@
+using System.Runtime.InteropServices;
+
+namespace NotebookKit.Runner.Commands;
+
+/// <summary>Turns Ctrl-C, and a request to end the process, into a cancellation, so that workers end and no half file stays.</summary>
+internal sealed class StopSignal : IDisposable
+{
+    private readonly CancellationTokenSource source = new();
+    private readonly IReadOnlyList<PosixSignalRegistration> registrations;
+
+    /// <summary>Starts listening.</summary>
+    public StopSignal() => registrations =
+        [PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop), PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop)];
+
+    /// <summary>Cancelled by the first signal.</summary>
+    public CancellationToken Token => source.Token;
+
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        foreach (var registration in registrations) registration.Dispose();
+        source.Dispose();
+    }
+
+    // A second signal finds it cancelled already and is left to do what signals do.
+    private void Stop(PosixSignalContext context)
+    {
+        if (source.IsCancellationRequested) return;
+        context.Cancel = true;
+        source.Cancel();
+    }
+}

@@ -1,0 +1,93 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.CSharp;
+using Microsoft.DotNet.Interactive.Events;
+using NotebookKit.Interactive;
+
+namespace NotebookKit.Runner.Engine;
+
+/// <summary>The C# kernel, in this process. A runaway cell can't be stopped from inside: a worker process puts that right.</summary>
+internal sealed class CSharpEngine : INotebookEngine
+{
+    private readonly CompositeKernel kernel;
+    private readonly long outputLimitBytes;
+
+    private CSharpEngine(CompositeKernel kernel, long outputLimitBytes)
+    {
+        this.kernel = kernel;
+        this.outputLimitBytes = outputLimitBytes;
+    }
+
+    /// <summary>Starts a session with everything preloaded and the compiler warm.</summary>
+    /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
+    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes)
+    {
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+
+        var csharp = new CSharpKernel().UseKernelHelpers().UseValueSharing().UseWho();
+        ScriptDebugging.TurnOn(csharp);
+        csharp.AddAssemblyReferences(SessionPreload.AssemblyFiles());
+        var kernel = new CompositeKernel { csharp };
+        kernel.DefaultKernelName = csharp.Name;
+        kernel.UseImportMagicCommand();
+        csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
+        HeadlineFormatter.Register();
+        await NotebookKitExtension.LoadAsync(kernel);
+
+        var engine = new CSharpEngine(kernel, outputLimitBytes);
+        var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
+        return warm.Status == CellStatus.Succeeded
+            ? engine
+            : throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
+    }
+
+    /// <inheritdoc />
+    public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
+    {
+        var meter = new OutputMeter(outputLimitBytes);
+        var events = new ConcurrentQueue<KernelEvent>();
+        // The subscriber must not touch the console: the kernel listens to it, and would call this again without end.
+        using var subscription = kernel.KernelEvents.Subscribe(@event =>
+        {
+            if (@event is DiagnosticsProduced) events.Enqueue(@event);
+            if (KernelOutput.From(@event) is { } shown && meter.Allows(KernelOutput.SizeOf(@event))) output(shown);
+        });
+
+        var run = Task.Run(() => kernel.SendAsync(new SubmitCode(code), cancellation), CancellationToken.None);
+        await Task.WhenAny(run, meter.Exceeded);
+        if (meter.Exceeded.IsCompleted) return TooMuchOutput();
+        try
+        {
+            var result = await run;
+            return result.Events.OfType<CommandFailed>().LastOrDefault() is { } failed
+                ? Failed(failed, events, code, cancellation)
+                : CellOutcome.Success;
+        }
+        catch (OperationCanceledException)
+        {
+            return Interrupted;
+        }
+    }
+
+    /// <inheritdoc />
+    public ValueTask DisposeAsync()
+    {
+        kernel.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    private static CellOutcome Interrupted { get; } =
+        new(CellStatus.Interrupted, CellError.Plain("Interrupted", "The cell was stopped on request."));
+
+    private static CellOutcome Failed(CommandFailed failed, IEnumerable<KernelEvent> events, string code, CancellationToken cancellation) =>
+        failed.Exception is OperationCanceledException && cancellation.IsCancellationRequested
+            ? Interrupted
+            : new CellOutcome(CellStatus.Failed, CellErrorReader.Read(failed, events, code));
+
+    private CellOutcome TooMuchOutput() => new(CellStatus.Flooded, CellError.Plain(
+        "OutputLimit",
+        string.Create(CultureInfo.InvariantCulture, $"The cell wrote more than {outputLimitBytes / 1e6:0.#} MB and was stopped. Show less: a summary, a chart, or every hundredth row.")));
+}

@@ -1,0 +1,45 @@
+using System.Reflection;
+using UnitsNet;
+
+namespace NotebookKit.Runner.Engine;
+
+/// <summary>What a first cell may use without asking: the library, its charts, logs and commands, and units.</summary>
+internal static class SessionPreload
+{
+    private static readonly string[] Ours = ["NotebookKit", "NotebookKit.Charts", "NotebookKit.Logs", "NotebookKit.Interactive"];
+
+    // What the public members of ours speak of, so that a cell may too.
+    private static readonly string[] Theirs =
+        ["UnitsNet", "MathNet.Numerics", "Plotly.NET", "DynamicObj", "Deedle", "FSharp.Core", "Microsoft.DotNet.Interactive", "Microsoft.DotNet.Interactive.Formatting"];
+
+    /// <summary>Files of the assemblies that cells are compiled against: those this process itself has loaded.</summary>
+    public static IReadOnlyList<string> AssemblyFiles() =>
+        [.. Ours.Concat(Theirs).Select(Find).OfType<Assembly>().Select(a => a.Location).Where(l => l.Length > 0)];
+
+    /// <summary>The using lines every session starts with.</summary>
+    public static string Usings()
+    {
+        var namespaces = Ours.Select(Find).OfType<Assembly>()
+            .SelectMany(a => a.GetExportedTypes())
+            .Select(t => t.Namespace)
+            .OfType<string>()
+            .Where(n => n == "NotebookKit" || n.StartsWith("NotebookKit.", StringComparison.Ordinal))
+            .Append(typeof(IQuantity).Namespace!)
+            .Concat(["System.IO", "System.Threading"])
+            .Distinct()
+            .Order(StringComparer.Ordinal);
+        return string.Join('\n', namespaces.Select(n => $"using {n};"));
+    }
+
+    private static Assembly? Find(string name)
+    {
+        try
+        {
+            return Assembly.Load(name);
+        }
+        catch (FileNotFoundException)
+        {
+            return null;
+        }
+    }
+}

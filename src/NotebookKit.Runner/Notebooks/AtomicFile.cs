@@ -1,0 +1,28 @@
+using System.Text;
+
+namespace NotebookKit.Runner.Notebooks;
+
+/// <summary>Writes files whole or not at all: beside the target first, then in its place in one step.</summary>
+internal static class AtomicFile
+{
+    private const string PartMark = ".part";
+
+    /// <summary>Writes the text; folders are made as needed.</summary>
+    /// <param name="path">Target file.</param>
+    /// <param name="text">Its whole text, written as UTF-8 without a mark.</param>
+    public static void Write(string path, string text)
+    {
+        var full = Path.GetFullPath(path);
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        var part = $"{full}.{Environment.ProcessId}{PartMark}";
+        try
+        {
+            File.WriteAllText(part, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.Move(part, full, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(part);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using NotebookKit.Interactive;
+using NotebookKit.Runner.Engine;
+using NotebookKit.Runner.Notebooks;
+
+namespace NotebookKit.Runner.Pages;
+
+/// <summary>Writes what the code cells of one page show.</summary>
+/// <param name="text">Writes Markdown.</param>
+/// <param name="equations">Sets the formulas.</param>
+internal sealed class OutputCells(TextCells text, Equations equations)
+{
+    private static readonly string[] PictureTypes = ["image/png", "image/jpeg"];
+    private const int LongestStream = 100_000;
+    private int figures;
+
+    /// <summary>Whether any figure was written, so that the page needs the chart library.</summary>
+    public bool HasFigures => figures > 0;
+
+    /// <summary>Everything a cell shows, as html; empty where it shows nothing.</summary>
+    /// <param name="cell">Code cell that has run.</param>
+    public string ToHtml(NotebookCell cell)
+    {
+        var html = new StringBuilder();
+        foreach (var output in cell.Outputs.OfType<JsonObject>())
+        {
+            html.Append(NotebookCell.TextOf(output["output_type"]) switch
+            {
+                "stream" => Stream(output),
+                "error" => Error(output, cell.MayFail),
+                _ => output["data"] is JsonObject data ? Data(data) : "",
+            });
+        }
+
+        return html.Length == 0 ? "" : $"<div class=\"outputs\">{html}</div>\n";
+    }
+
+    private static string Stream(JsonObject output)
+    {
+        var name = NotebookCell.TextOf(output["name"]) == "stderr" ? "stderr" : "stdout";
+        var text = NotebookCell.TextOf(output["text"]);
+        var rest = text.Length > LongestStream ? "\n(cut here: the rest is in the executed notebook)" : "";
+        return $"<pre class=\"{name}\">{Escape.Html(text[..Math.Min(text.Length, LongestStream)] + rest)}</pre>";
+    }
+
+    private static string Error(JsonObject output, bool intended)
+    {
+        var trace = string.Join('\n', output["traceback"]?.AsArray().Select(NotebookCell.TextOf).Skip(1) ?? []);
+        var heading = intended ? "An error, shown on purpose" : "Error";
+        return $"<div class=\"failure{(intended ? " intended" : "")}\" role=\"note\"><p><strong>{heading}</strong> {Escape.Html(NotebookCell.TextOf(output["evalue"]))}</p>"
+            + (trace.Length > 0 ? $"<pre>{Escape.Html(trace)}</pre>" : "") + "</div>";
+    }
+
+    // The richest form that this page can draw by itself wins.
+    private string Data(JsonObject data)
+    {
+        if (data[MediaTypes.Figure] is JsonObject figure) return Figure(figure, data);
+        if (data[MediaTypes.Html] is { } html) return $"<div class=\"shown\">{Html(NotebookCell.TextOf(html))}</div>";
+        if (data["image/svg+xml"] is { } drawing) return $"<div class=\"shown drawing\">{NotebookCell.TextOf(drawing)}</div>";
+        foreach (var type in PictureTypes)
+        {
+            if (data[type] is { } picture)
+                return $"<div class=\"shown\"><img alt=\"{Escape.Html(PlainOf(data))}\" src=\"data:{type};base64,{Escape.Html(NotebookCell.TextOf(picture).ReplaceLineEndings(""))}\"></div>";
+        }
+
+        if (data["text/latex"] is { } latex) return $"<div class=\"shown\">{equations.ToHtml(NotebookCell.TextOf(latex).Trim('$', ' ', '\n'), display: true)}</div>";
+        if (data["text/markdown"] is { } markdown) return $"<div class=\"shown\">{text.ToHtml(NotebookCell.TextOf(markdown), new Pictures(".", null))}</div>";
+        return PlainOf(data) is { Length: > 0 } plain ? $"<pre>{Escape.Html(plain)}</pre>" : "";
+    }
+
+    // The head of the page holds our style rules once, in the form for a page that sets equations.
+    private string Html(string html) => equations.SetIn(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal));
+
+    private string Figure(JsonObject figure, JsonObject data)
+    {
+        var id = string.Create(CultureInfo.InvariantCulture, $"figure-{++figures}");
+        var title = TitleOf(figure) ?? PlainOf(data);
+        return $"<figure class=\"chart\"><div id=\"{id}\" role=\"img\" aria-label=\"{Escape.Html(title)}\"></div>"
+            + $"<noscript><p>{Escape.Html(PlainOf(data))}</p></noscript>"
+            + $"<script type=\"application/json\" class=\"chart-data\" data-for=\"{id}\">{Escape.ScriptJson(figure.ToJsonString())}</script></figure>";
+    }
+
+    private static string? TitleOf(JsonObject figure) => figure["layout"] is not JsonObject layout ? null : layout["title"] switch
+    {
+        JsonObject title => NotebookCell.TextOf(title["text"]) is { Length: > 0 } words ? words : null,
+        JsonValue title => NotebookCell.TextOf(title) is { Length: > 0 } words ? words : null,
+        _ => null,
+    };
+
+    private static string PlainOf(JsonObject data) => NotebookCell.TextOf(data[MediaTypes.Text]);
+}

@@ -1,0 +1,30 @@
+using NotebookKit.Record;
+
+namespace NotebookKit.Runner.Reports;
+
+/// <summary>What became of one notebook.</summary>
+/// <param name="Name">File name without folder and ending.</param>
+/// <param name="Title">Its first heading, or its name.</param>
+/// <param name="Summary">Its first paragraph, plain; empty where it has none.</param>
+/// <param name="CellsRun">Code cells that ran.</param>
+/// <param name="CellCount">Code cells it has.</param>
+/// <param name="Took">How long it took, from start of its engine to the written page.</param>
+/// <param name="Headlines">Main numbers it published, in order.</param>
+/// <param name="Failure">The cell that failed it; none where it passed.</param>
+/// <param name="ExecutedFile">The executed notebook; none where none could be made.</param>
+/// <param name="PageFile">The exported page; none where none could be made.</param>
+internal sealed record NotebookReport(
+    string Name,
+    string Title,
+    string Summary,
+    int CellsRun,
+    int CellCount,
+    TimeSpan Took,
+    IReadOnlyList<Headline> Headlines,
+    CellFailure? Failure,
+    string? ExecutedFile,
+    string? PageFile)
+{
+    /// <summary>Whether every cell ran, or failed as intended.</summary>
+    public bool Passed => Failure is null;
+}

@@ -1,0 +1,21 @@
+using NotebookKit.Runner.Reports;
+
+namespace NotebookKit.Runner.Running;
+
+/// <summary>Shows a run to the person waiting for it.</summary>
+internal interface IRunDisplay
+{
+    /// <summary>A notebook is being started.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="cells">Code cells it has.</param>
+    void Started(string name, int cells);
+
+    /// <summary>A cell begins.</summary>
+    /// <param name="name">Name of the notebook.</param>
+    /// <param name="cell">Number of the cell.</param>
+    void Running(string name, int cell);
+
+    /// <summary>A notebook has ended.</summary>
+    /// <param name="report">What became of it.</param>
+    void Ended(NotebookReport report);
+}

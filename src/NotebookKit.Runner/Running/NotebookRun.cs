@@ -1,0 +1,69 @@
+using NotebookKit.Record;
+using NotebookKit.Runner.Engine;
+using NotebookKit.Runner.Notebooks;
+using NotebookKit.Runner.Reports;
+using NotebookKit.Runner.Workers;
+
+namespace NotebookKit.Runner.Running;
+
+/// <summary>One notebook run from top to bottom. It stops at the first cell that fails unless that cell is meant to.</summary>
+/// <param name="file">Notebook; its outputs are replaced in memory.</param>
+/// <param name="start">Starts an engine within limits.</param>
+internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, CancellationToken, Task<INotebookEngine>> start)
+{
+    private readonly List<Headline> headlines = [];
+
+    /// <summary>Code cells that ran, the failed one included.</summary>
+    public int CellsRun { get; private set; }
+
+    /// <summary>The cell that failed the notebook; none where it passed.</summary>
+    public CellFailure? Failure { get; private set; }
+
+    /// <summary>Main numbers it published, in order.</summary>
+    public IReadOnlyList<Headline> Headlines => headlines;
+
+    /// <summary>Runs it in an engine of its own.</summary>
+    /// <param name="options">Limits.</param>
+    /// <param name="begins">Told the number of each cell as it begins.</param>
+    /// <param name="cancellation">Ends the engine.</param>
+    public async Task RunAsync(RunOptions options, Action<int> begins, CancellationToken cancellation)
+    {
+        ClearOutputs();
+        var folder = Path.GetDirectoryName(Path.GetFullPath(file.Path))!;
+        try
+        {
+            await using var engine = await start(new WorkerOptions(folder, options.CellLimit), cancellation);
+            await RunCellsAsync(engine, begins, cancellation);
+        }
+        catch (EngineStartException e)
+        {
+            Failure = new CellFailure(0, CellStatus.EngineFailed, CellError.Plain("EngineStart", e.Message), "");
+        }
+    }
+
+    private async Task RunCellsAsync(INotebookEngine engine, Action<int> begins, CancellationToken cancellation)
+    {
+        var recorder = new OutputRecorder();
+        foreach (var cell in file.CodeCells)
+        {
+            begins(cell.Number);
+            CellsRun++;
+            recorder.Begin(cell.Number);
+            var outcome = await engine.RunAsync(cell.Source, recorder.Add, cancellation);
+            if (outcome.Error is { } error) recorder.Add(error);
+            cell.SetOutputs(recorder.End(), cell.Number);
+            headlines.AddRange(HeadlineReader.Read(cell));
+            if (outcome.Status == CellStatus.Succeeded) continue;
+            if (outcome.Status == CellStatus.Failed && cell.MayFail) continue;
+            Failure = new CellFailure(cell.Number, outcome.Status, outcome.Error!, StartOf(cell.Source));
+            return;
+        }
+    }
+
+    private void ClearOutputs()
+    {
+        foreach (var cell in file.Cells.Where(c => c.Kind == CellKind.Code)) cell.SetOutputs([], null);
+    }
+
+    private static string StartOf(string code) => code.Split('\n').Select(l => l.Trim()).FirstOrDefault(l => l.Length > 0) ?? "";
+}

@@ -1,0 +1,75 @@
+using System.Diagnostics;
+using NotebookKit.Runner.Engine;
+using NotebookKit.Runner.Notebooks;
+using NotebookKit.Runner.Pages;
+using NotebookKit.Runner.Reports;
+using NotebookKit.Runner.Workers;
+
+namespace NotebookKit.Runner.Running;
+
+/// <summary>Runs notebooks, each in a worker of its own, and writes the executed files, the pages and their index.</summary>
+/// <param name="options">What to run, how, and where to put it.</param>
+/// <param name="display">Shows the run.</param>
+internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
+{
+    private readonly PageWriter pages = new();
+
+    /// <summary>Runs them all; one that fails doesn't stop the others.</summary>
+    /// <param name="cancellation">Ends the workers and leaves no half file.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public async Task<IReadOnlyList<NotebookReport>> RunAsync(CancellationToken cancellation)
+    {
+        var reports = new NotebookReport[options.Notebooks.Count];
+        var parallel = new ParallelOptions { MaxDegreeOfParallelism = options.Jobs, CancellationToken = cancellation };
+        await Parallel.ForAsync(0, reports.Length, parallel, async (i, token) =>
+        {
+            reports[i] = await RunOneAsync(options.Notebooks[i], token);
+            display.Ended(reports[i]);
+        });
+        AtomicFile.Write(options.IndexFile, IndexPage.Write(reports));
+        return reports;
+    }
+
+    private async Task<NotebookReport> RunOneAsync(string path, CancellationToken cancellation)
+    {
+        var clock = Stopwatch.StartNew();
+        NotebookFile file;
+        try
+        {
+            file = NotebookFile.Read(path);
+        }
+        catch (NotebookFormatException e)
+        {
+            return Unreadable(Path.GetFileNameWithoutExtension(path), e.Message, clock.Elapsed);
+        }
+
+        display.Started(file.Name, file.CodeCells.Count());
+        var run = new NotebookRun(file, StartWorkerAsync);
+        await run.RunAsync(options, cell => display.Running(file.Name, cell), cancellation);
+        cancellation.ThrowIfCancellationRequested();
+
+        AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
+        AtomicFile.Write(options.PageFile(file.Name), pages.Write(file, run.Failure));
+        var outline = NotebookOutline.Of(file);
+        return new NotebookReport(
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, run.Headlines, run.Failure,
+            options.ExecutedFile(file.Name), options.PageFile(file.Name));
+    }
+
+    private static async Task<INotebookEngine> StartWorkerAsync(WorkerOptions limits, CancellationToken cancellation) =>
+        await WorkerEngine.StartAsync(limits, cancellation);
+
+    // An old page of a notebook that can't be read any more would pass for a fresh one.
+    private NotebookReport Unreadable(string name, string reason, TimeSpan took)
+    {
+        DeleteIfThere(options.ExecutedFile(name));
+        DeleteIfThere(options.PageFile(name));
+        var failure = new CellFailure(0, CellStatus.EngineFailed, CellError.Plain("NotANotebook", reason), "");
+        return new NotebookReport(name, name, "", 0, 0, took, [], failure, null, null);
+    }
+
+    private static void DeleteIfThere(string path)
+    {
+        if (File.Exists(path)) File.Delete(path);
+    }
+}

@@ -1,0 +1,33 @@
+using System.Collections.Concurrent;
+using NotebookKit.Runner.Reports;
+using NotebookKit.Runner.Running;
+using Spectre.Console;
+
+namespace NotebookKit.Runner.Terminal;
+
+/// <summary>A bar for each notebook, filled cell by cell.</summary>
+/// <param name="progress">The terminal's live area.</param>
+internal sealed class LiveRunDisplay(ProgressContext progress) : IRunDisplay
+{
+    private readonly ConcurrentDictionary<string, ProgressTask> bars = new(StringComparer.Ordinal);
+
+    /// <inheritdoc />
+    public void Started(string name, int cells) => bars[name] = progress.AddTask(Markup.Escape(name), maxValue: Math.Max(1, cells));
+
+    /// <inheritdoc />
+    public void Running(string name, int cell)
+    {
+        if (!bars.TryGetValue(name, out var bar)) return;
+        bar.Value = cell - 1;
+        bar.Description = $"{Markup.Escape(name)}  [grey]cell {cell} of {bar.MaxValue:0}[/]";
+    }
+
+    /// <inheritdoc />
+    public void Ended(NotebookReport report)
+    {
+        if (!bars.TryGetValue(report.Name, out var bar)) bar = progress.AddTask(Markup.Escape(report.Name), maxValue: 1);
+        if (report.Passed) bar.Value = bar.MaxValue;
+        bar.Description = Markup.Escape(report.Name) + (report.Passed ? "" : "  [red]failed[/]");
+        bar.StopTask();
+    }
+}

@@ -1,0 +1,14 @@
+namespace NotebookKit.Runner.Workers;
+
+/// <summary>How a worker is started.</summary>
+/// <param name="WorkingDirectory">Folder that relative paths in cells start from.</param>
+/// <param name="CellLimit">How long one cell may run; none for no limit.</param>
+/// <param name="OutputLimitBytes">How much one cell may write [bytes], above 0.</param>
+internal sealed record WorkerOptions(string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes)
+{
+    /// <summary>How much one cell may write unless told otherwise [bytes].</summary>
+    public const long UsualOutputLimitBytes = 5_000_000;
+
+    /// <summary>How long a worker may take to start.</summary>
+    public static TimeSpan StartLimit { get; } = TimeSpan.FromSeconds(60);
+}

@@ -1,0 +1,52 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace NotebookKit.Runner.Workers;
+
+/// <summary>How to start this same program again as a worker.</summary>
+internal static class WorkerProgram
+{
+    /// <summary>The hidden command that makes the program a worker.</summary>
+    public const string Command = "worker";
+
+    /// <summary>The start of a worker, its three streams held by the caller.</summary>
+    /// <param name="options">How it is started.</param>
+    public static ProcessStartInfo StartInfo(WorkerOptions options)
+    {
+        var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        var start = new ProcessStartInfo
+        {
+            WorkingDirectory = options.WorkingDirectory,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardInputEncoding = utf8,
+            StandardOutputEncoding = utf8,
+            StandardErrorEncoding = utf8,
+            UseShellExecute = false,
+            CreateNoWindow = true,
+        };
+        var program = typeof(WorkerProgram).Assembly.Location;
+        if (Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == Path.GetFileNameWithoutExtension(program))
+        {
+            start.FileName = path;
+        }
+        else
+        {
+            start.FileName = DotnetHost();
+            start.ArgumentList.Add("exec");
+            start.ArgumentList.Add(program);
+        }
+
+        start.ArgumentList.Add(Command);
+        start.ArgumentList.Add("--output-limit");
+        start.ArgumentList.Add(options.OutputLimitBytes.ToString(CultureInfo.InvariantCulture));
+        // A short-lived process gains nothing from being profiled while it runs.
+        start.Environment["DOTNET_TieredPGO"] = "0";
+        return start;
+    }
+
+    private static string DotnetHost() =>
+        Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
+}

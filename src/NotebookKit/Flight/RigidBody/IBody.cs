@@ -1,0 +1,15 @@
+namespace NotebookKit.Flight.RigidBody;
+
+/// <summary>What flies: its mass properties and the loads on it, with unknowns of its own where it has any (what is still in its tanks).</summary>
+internal interface IBody
+{
+    /// <summary>Number of unknowns of its own; 0 or more.</summary>
+    int Unknowns { get; }
+
+    /// <summary>Mass and loads at one state; fills the rates of its own unknowns.</summary>
+    /// <param name="t">Time [s].</param>
+    /// <param name="motion">Motion through the air.</param>
+    /// <param name="own">Its own unknowns.</param>
+    /// <param name="ownRates">Receives their rates.</param>
+    BodyLoads Loads(double t, in BodyMotion motion, ReadOnlySpan<double> own, Span<double> ownRates);
+}

@@ -1,0 +1,39 @@
+using NotebookKit.Numerics.Ode;
+
+namespace NotebookKit.Propulsion.Phases;
+
+/// <summary>Watches for the end of choked flow, the agreed end of the jet, the top of the flight and the greatest speed while gas leaves.</summary>
+internal struct AirEvents<TMount>(AirPhase<TMount> phase, double criticalRatio, double endPressureRatio) : IOdeEvents
+    where TMount : struct, IMount
+{
+    public const int Spent = 0, Unchoked = 1, Top = 2, Fastest = 3;
+
+    public double UnchokedTime { get; private set; } = double.NaN;
+
+    public double FastestTime { get; private set; } = double.NaN;
+
+    public double FastestSpeed { get; private set; }
+
+    public double FastestHeight { get; private set; }
+
+    public readonly int Count => phase.Mount.IsHeld ? 2 : 4;
+
+    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is Spent or Top);
+
+    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
+    {
+        Spent => phase.Pressure(y) - endPressureRatio * phase.Mount.Surroundings(y[0], y[1], true, out _),
+        Unchoked => criticalRatio * phase.Pressure(y) - phase.Mount.Surroundings(y[0], y[1], true, out _),
+        Top => y[1],
+        _ => dydt[1],
+    };
+
+    public void Located(int index, double t, ReadOnlySpan<double> y)
+    {
+        if (index == Unchoked) UnchokedTime = t;
+        if (index != Fastest || y[1] <= FastestSpeed) return;
+        FastestTime = t;
+        FastestSpeed = y[1];
+        FastestHeight = y[0];
+    }
+}

@@ -1,0 +1,37 @@
+using NotebookKit.Numerics.Ode;
+
+namespace NotebookKit.Propulsion.Phases;
+
+/// <summary>Watches for the last water, spent pressure, the top of the flight and the greatest speed while water leaves.</summary>
+internal struct WaterEvents<TExpansion, TMount>(WaterPhase<TExpansion, TMount> phase, double endPressureRatio) : IOdeEvents
+    where TExpansion : struct, IExpansionLaw
+    where TMount : struct, IMount
+{
+    public const int WaterOut = 0, Spent = 1, Top = 2, Fastest = 3;
+
+    public double FastestTime { get; private set; } = double.NaN;
+
+    public double FastestSpeed { get; private set; }
+
+    public double FastestHeight { get; private set; }
+
+    public readonly int Count => phase.Mount.IsHeld ? 2 : 4;
+
+    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
+
+    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
+    {
+        WaterOut => phase.ChamberM3 - y[2],
+        Spent => phase.Expansion.Pressure(y[2]) - endPressureRatio * phase.Mount.Surroundings(y[0], y[1], true, out _),
+        Top => y[1],
+        _ => dydt[1],
+    };
+
+    public void Located(int index, double t, ReadOnlySpan<double> y)
+    {
+        if (index != Fastest || y[1] <= FastestSpeed) return;
+        FastestTime = t;
+        FastestSpeed = y[1];
+        FastestHeight = y[0];
+    }
+}

@@ -1,0 +1,11 @@
+namespace NotebookKit.Propulsion;
+
+/// <summary>How the water's motion inside the vessel is treated.</summary>
+public enum WaterFlow
+{
+    /// <summary>The jet has at every moment the speed that the pressure alone would give it; weight and inertia of the water column are left out.</summary>
+    QuasiSteady,
+
+    /// <summary>As quasi-steady, with the head of the water column under gravity and acceleration added to the pressure.</summary>
+    QuasiSteadyWithHead,
+}

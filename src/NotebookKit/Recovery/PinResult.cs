@@ -1,0 +1,55 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Recovery;
+
+/// <summary>Shear pins against the loads of flight and of separation. Source: direct shear, J. M. Gere, Mechanics of Materials (from memory).</summary>
+public sealed record PinResult : IResult
+{
+    /// <inheritdoc/>
+    public required string Title { get; init; }
+
+    /// <summary>Force that shears one pin.</summary>
+    public required Force Each { get; init; }
+
+    /// <summary>Force that shears all.</summary>
+    public required Force All { get; init; }
+
+    /// <summary>What flight puts on them: drag separation and trapped air.</summary>
+    public required Force FlightLoad { get; init; }
+
+    /// <summary>What is there to shear them.</summary>
+    public required Force Separating { get; init; }
+
+    /// <summary>Pressure in the compartment that shears them.</summary>
+    public required GaugePressure PressureToShear { get; init; }
+
+    /// <inheritdoc/>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public required Working Working { get; init; }
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+
+    /// <inheritdoc/>
+    public ModelCard Model { get; } = new(
+        "Shear pins",
+        ["All pins share the load evenly and shear at once, across a clean edge.", "No friction in the joint."],
+        "Pins of known shear strength; test a sample of each batch, warm and cold.",
+        [RecoveryLiterature.Gere]);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Shear of all pins", All.Show(), $"{Each.Show()} each"),
+        new("Flight puts on them", FlightLoad.Show()),
+        new("Separating force", Separating.Show()),
+        new("Pressure that shears them", $"{Digits.Round(PressureToShear.Pascals / 1000)} kPa gauge"),
+    ];
+}

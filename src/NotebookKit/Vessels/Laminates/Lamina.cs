@@ -1,0 +1,42 @@
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Vessels.Laminates;
+
+/// <summary>Stiffness of one unidirectional ply in its own axes: 1 along the fibres, 2 across.</summary>
+/// <param name="Axial">Modulus along the fibres, E1; above 0.</param>
+/// <param name="Transverse">Modulus across the fibres, E2; above 0.</param>
+/// <param name="Shear">In-plane shear modulus, G12; above 0.</param>
+/// <param name="PoissonRatio">Major Poisson's ratio ν12 [-]; 0 or above, below √(E1/E2).</param>
+/// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, ch. 2 (plane stress).</remarks>
+public sealed record Lamina(Pressure Axial, Pressure Transverse, Pressure Shear, double PoissonRatio)
+{
+    /// <summary>Minor Poisson's ratio ν21 = ν12·E2/E1 [-]. Source: Kaw 2006, Eq. 2.83.</summary>
+    public double MinorPoissonRatio => PoissonRatio * (Transverse / Axial);
+
+    /// <summary>Its moduli when loaded at an angle to the fibres. Source: Kaw 2006, §2.6.</summary>
+    /// <param name="angle">Angle of the fibres from the load's x axis; any.</param>
+    public OffAxisConstants At(Angle angle) => OffAxisConstants.Of(this, angle);
+
+    /// <summary>Reduced stiffness of the ply turned by an angle; indices as printed, Q̄16 is <c>Stiffness(angle, 1, 6)</c>. Source: Kaw 2006, Eq. 2.104.</summary>
+    /// <param name="angle">Angle of the fibres from the x axis; any.</param>
+    /// <param name="row">1, 2 or 6.</param>
+    /// <param name="column">1, 2 or 6.</param>
+    public Pressure Stiffness(Angle angle, int row, int column) =>
+        Pressure.FromPascals(PlaneStiffness.Of(this).Rotated(angle.Radians)[row, column]);
+
+    /// <summary>Stresses along, across and in shear that a stress in the wall's axes puts into a ply. Source: Kaw 2006, Eq. 2.94.</summary>
+    /// <param name="angle">Angle of the fibres from the x axis; any.</param>
+    /// <param name="x">Stress along x; any.</param>
+    /// <param name="y">Stress along y; any.</param>
+    /// <param name="xy">Shear stress; any.</param>
+    public static PlyStress Resolve(Angle angle, Pressure x, Pressure y, Pressure xy)
+    {
+        var (s, c) = Math.SinCos(angle.Radians);
+        return new PlyStress(x * (c * c) + y * (s * s) + xy * (2 * s * c), x * (s * s) + y * (c * c) - xy * (2 * s * c), (y - x) * (s * c) + xy * (c * c - s * s));
+    }
+
+    /// <summary>For example "E1 105 GPa, E2 6.48 GPa, G12 2.93 GPa, ν12 0.283".</summary>
+    public override string ToString() =>
+        $"E1 {Axial.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, E2 {Transverse.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, G12 {Shear.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, ν12 {Digits.Round(PoissonRatio)}";
+}

@@ -1,0 +1,66 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Vessels.Laminates;
+
+/// <summary>A stack of plies by classical laminate theory: plane stress, plies bonded, straight normals.</summary>
+/// <param name="Plies">Plies from the first face on; z runs the same way, from the middle of the stack.</param>
+/// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, ch. 4; Jones, Mechanics of Composite Materials, 2nd ed. 1999, ch. 4.</remarks>
+public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
+{
+    /// <summary>Total thickness.</summary>
+    public Length Thickness => Length.FromMeters(Plies.Sum(p => p.Thickness.Meters));
+
+    /// <summary>All that is wrong with the stack.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        var findings = new List<Finding>();
+        if (Plies.Count == 0) findings.Add(Finding.Error("The laminate has no ply; give it at least one."));
+        for (var i = 0; i < Plies.Count; i++)
+        {
+            var ply = Plies[i];
+            if (new ValidRange<Length>(1.Micrometres(), 100.Millimetres()).Find(ply.Thickness, $"thickness of ply {i + 1}", "A wetted ply is 0.1 to 1 mm.") is { } thickness)
+                findings.Add(thickness);
+            if (new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of ply {i + 1}", "Measure it from the axis.") is { } angle)
+                findings.Add(angle);
+            var lamina = ply.Lamina;
+            if (!(lamina.Axial.Pascals > 0 && lamina.Transverse.Pascals > 0 && lamina.Shear.Pascals > 0 && lamina.PoissonRatio >= 0
+                  && lamina.PoissonRatio * lamina.PoissonRatio * lamina.Transverse.Pascals < lamina.Axial.Pascals))
+            {
+                findings.Add(Finding.Error($"stiffness of ply {i + 1} is {lamina}; moduli must be above 0 and ν12² below E1/E2, or the ply would give back more energy than it took."));
+            }
+        }
+
+        return findings;
+    }
+
+    /// <summary>Extension, coupling and bending stiffness. Source: Kaw 2006, Eq. 4.28.</summary>
+    /// <exception cref="InvalidDesignException">The stack isn't valid.</exception>
+    public LaminateStiffness Stiffness()
+    {
+        InvalidDesignException.ThrowIfAny("Laminate", Validate());
+        PlaneStiffness a = default, b = default, d = default;
+        var z = -Thickness.Meters / 2;
+        foreach (var ply in Plies)
+        {
+            var q = PlaneStiffness.Of(ply.Lamina).Rotated(ply.Angle.Radians);
+            var next = z + ply.Thickness.Meters;
+            a += q * (next - z);
+            b += q * ((next * next - z * z) / 2);
+            d += q * ((next * next * next - z * z * z) / 3);
+            z = next;
+        }
+
+        return new LaminateStiffness(a, b, d, Thickness.Meters);
+    }
+
+    /// <summary>In-plane moduli of the whole stack, no bending allowed, as in the wall of a tube. Source: Kaw 2006, §4.4; Jones 1999, ch. 4.</summary>
+    /// <exception cref="InvalidDesignException">The stack isn't valid.</exception>
+    public OffAxisConstants Constants()
+    {
+        var stiffness = Stiffness();
+        var compliance = (stiffness.InPlane * (1 / Thickness.Meters)).Inverse();
+        return OffAxisConstants.Of(compliance, Plies[0].Lamina.Axial.Pascals);
+    }
+}
