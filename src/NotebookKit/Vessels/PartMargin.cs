@@ -9,7 +9,7 @@ namespace NotebookKit.Vessels;
 /// <remarks>Source: as <see cref="BurstPrediction"/>.</remarks>
 public sealed record PartMargin(string Name, GaugePressure Burst, string Cause)
 {
-    /// <summary>Pressure at which it gives way over a pressure [-].</summary>
+    /// <summary>Pressure at which it gives way over a pressure [-]. Source: definition of a margin.</summary>
     /// <param name="pressure">Pressure to compare with; above 0.</param>
     public double Over(GaugePressure pressure) => Burst / pressure;
 }
