@@ -70,7 +70,7 @@ public static class LayupDrawing
         var (fill, ink) = layer.Kind switch
         {
             WallLayerKind.Liner => (Palette.Tint(Palette.Water, 0.25), Palette.Water),
-            WallLayerKind.Veil => (Palette.Tint(Palette.At(4), 0.25), Palette.At(4)),
+            WallLayerKind.Veil => (Palette.Tint(Palette.At(6), 0.3), Palette.At(4)),
             WallLayerKind.Hoop => (Palette.Tint(Palette.At(2), 0.2), Palette.At(2)),
             WallLayerKind.Cloth => (Palette.Tint(Palette.At(3), 0.15), Palette.At(3)),
             _ => (Palette.Tint(Palette.Ink, 0.13), Palette.Ink),
