@@ -1,6 +1,7 @@
 using NotebookKit.Charts.Figures;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
+using NotebookKit.Charts.Pictures;
 using NotebookKit.Provenance;
 using Plotly.NET;
 
@@ -63,6 +64,9 @@ public sealed record EngineeringChart
     /// <summary>Whether one unit is as long on both axes: plan views.</summary>
     public bool EqualScale { get; init; }
 
+    /// <summary>A single mark is named by its axis and needs no legend.</summary>
+    internal bool HasLegend => Marks.Count > 1 && Marks.Any(m => m.Name.Length > 0);
+
     /// <summary>The chart with more marks.</summary>
     /// <param name="marks">What to add.</param>
     public EngineeringChart With(params ReadOnlySpan<Mark> marks) => this with { Marks = [.. Marks, .. marks] };
@@ -97,6 +101,10 @@ public sealed record EngineeringChart
     /// <summary>The figure as JSON, data and layout, as plotly.js takes it. The same chart always gives the same text.</summary>
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
     public string ToFigureJson() => FigureJson.Write(ToPlotly());
+
+    /// <summary>The chart as a still picture, for pages and front-ends that run no script. A flight path in space is shown from the side.</summary>
+    /// <exception cref="InvalidDesignException">The chart has an error.</exception>
+    public string ToSvg() => ChartPicture.Draw(Checked());
 
     /// <summary>A fresh Plotly.NET chart, for whoever wants to add what is missing here.</summary>
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>

@@ -11,7 +11,7 @@ internal static class LayoutBuilder
     public static Layout Build(EngineeringChart chart)
     {
         var layout = new Layout();
-        var legend = HasLegend(chart);
+        var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
         layout.SetProperty("height", 480);
         layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", 46 + (legend ? 30 : 0) + (chart.Remark.Length > 0 ? 20 : 0) }, { "b", 60 } });
@@ -42,21 +42,18 @@ internal static class LayoutBuilder
         return layout;
     }
 
-    /// <summary>A single mark is named by its axis.</summary>
-    internal static bool HasLegend(EngineeringChart chart) => chart.Marks.Count > 1 && chart.Marks.Any(m => m.Name.Length > 0);
-
     private static Node Heading(EngineeringChart chart) => new()
     {
         { "text", "<b>" + FigureText.Plain(chart.Title) + "</b>" }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" },
         { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } }, { "font", new Node { { "size", 17 } } },
     };
 
-    private static Node AxisNode(Axis axis, (double From, double To)? range = null)
+    private static Node AxisNode(Axis axis, (double From, double To)? range = null, bool twin = false)
     {
         var node = new Node
         {
             { "title", new Node { { "text", FigureText.Plain(axis.Title) }, { "standoff", 10 } } },
-            { "showline", true }, { "linecolor", Palette.Frame }, { "linewidth", 1 }, { "mirror", true },
+            { "showline", true }, { "linecolor", Palette.Frame }, { "linewidth", 1 }, { "mirror", !twin },
             { "ticks", axis.Scale == AxisScale.Categories ? "" : "outside" }, { "tickcolor", Palette.Frame },
             { "gridcolor", Palette.Grid }, { "zerolinecolor", Palette.Frame }, { "zerolinewidth", 1 },
             { "automargin", true }, { "exponentformat", "power" }, { "separatethousands", true },
@@ -83,8 +80,7 @@ internal static class LayoutBuilder
 
     private static Node RightNode(Axis axis)
     {
-        var node = AxisNode(axis);
-        node.RemoveAll(p => p.Key is "mirror" or "gridcolor");
+        var node = AxisNode(axis, twin: true);
         node.Add("overlaying", "y");
         node.Add("side", "right");
         node.Add("showgrid", false);

@@ -9,11 +9,11 @@ internal static class Thinning
 {
     public const int Most = 4_000;
 
-    public static (double[] X, double[] Y) Keep(Series x, Series y)
+    public static (double[] X, double[] Y) Keep(Series x, Series y, int most = Most)
     {
         var count = y.Count;
-        if (count <= Most) return ([.. x.Values], [.. y.Values]);
-        var stretches = (Most - 2) / 2;
+        if (count <= most) return ([.. x.Values], [.. y.Values]);
+        var stretches = (most - 2) / 2;
         List<int> kept = [0];
         for (var i = 0; i < stretches; i++)
         {

@@ -8,10 +8,12 @@ namespace NotebookKit.Charts.Figures;
 /// <summary>One mark of a chart as the traces that draw it.</summary>
 internal static class TraceBuilder
 {
+    private const int MostPoints = 5_000;
+
     public static IEnumerable<Trace> Build(EngineeringChart chart, Mark mark, int slot) => mark switch
     {
         Curve curve => [Line(curve, slot)],
-        Points points => [Scatter(points, slot)],
+        Points points => [Scatter(points.AtMost(MostPoints), slot)],
         Band band => Edges(band, slot),
         Bars bars => [Columns(chart, bars, slot)],
         Histogram histogram => [Classes(histogram, slot)],

@@ -35,6 +35,22 @@ public sealed record Points : Mark
     /// <summary>Size across a point [px]; 1 to 40.</summary>
     public double Size { get; init; } = 8;
 
+    /// <summary>The same points where they are few enough to be drawn; else every second, third... of them, and the name says so.</summary>
+    internal Points AtMost(int most)
+    {
+        if (X.Count <= most) return this;
+        var step = ((X.Count - 1) / most) + 1;
+        return this with
+        {
+            X = X with { Values = [.. Every(X.Values)] },
+            Y = Y with { Values = [.. Every(Y.Values)] },
+            Labels = [.. Every(Labels)],
+            Name = $"{Name} (one in {step} shown)",
+        };
+
+        IEnumerable<T> Every<T>(IEnumerable<T> all) => all.Where((_, i) => i % step == 0);
+    }
+
     internal override IEnumerable<Series> Horizontal => [X];
 
     internal override IEnumerable<Series> Vertical => [Y];

@@ -1,17 +1,22 @@
 using NotebookKit.Charts;
+using NotebookKit.Charts.Drawings;
 using NotebookKit.Interactive.Html;
 
 namespace NotebookKit.Interactive.Formatters;
 
-/// <summary>A chart: the figure for whoever can draw it, and plain words.</summary>
+/// <summary>Charts and drawings: the figure for whoever can make it live, a still picture for every other front-end, and words.</summary>
 internal static class ChartFormatter
 {
     public const string FigureMime = "application/vnd.plotly.v1+json";
 
     public static void Figure(EngineeringChart chart, TextWriter writer) => writer.Write(chart.ToFigureJson());
 
-    public static void Html(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart", w =>
-        w.Write($"<b>{Escape.Text(chart.Title)}</b> <span class=\"nk-note\">{Escape.Text(chart.ToString())}</span>"));
+    // The pictures escape their own text and need no network and no script.
+    public static void Html(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart", w => w.Write(chart.ToSvg()));
 
     public static void Plain(EngineeringChart chart, TextWriter writer) => writer.WriteLine(chart.ToString());
+
+    public static void Html(Drawing drawing, TextWriter writer) => Fragment.Write(writer, "drawing", w => w.Write(drawing.Svg));
+
+    public static void Plain(Drawing drawing, TextWriter writer) => writer.WriteLine(drawing.ToString());
 }

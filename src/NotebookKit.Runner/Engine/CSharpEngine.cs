@@ -28,8 +28,8 @@ internal sealed class CSharpEngine : INotebookEngine
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 
         var csharp = new CSharpKernel().UseKernelHelpers().UseValueSharing().UseWho();
-        ScriptDebugging.TurnOn(csharp);
         csharp.AddAssemblyReferences(SessionPreload.AssemblyFiles());
+        ScriptSettings.Apply(csharp, SessionPreload.Namespaces());
         var kernel = new CompositeKernel { csharp };
         kernel.DefaultKernelName = csharp.Name;
         kernel.UseImportMagicCommand();

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
+using NotebookKit.Interactive;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
 
@@ -56,7 +57,7 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     private string Data(JsonObject data)
     {
         if (data[MediaTypes.Figure] is JsonObject figure) return Figure(figure, data);
-        if (data[MediaTypes.Html] is { } html) return $"<div class=\"shown\">{equations.SetIn(NotebookCell.TextOf(html))}</div>";
+        if (data[MediaTypes.Html] is { } html) return $"<div class=\"shown\">{Html(NotebookCell.TextOf(html))}</div>";
         if (data["image/svg+xml"] is { } drawing) return $"<div class=\"shown drawing\">{NotebookCell.TextOf(drawing)}</div>";
         foreach (var type in PictureTypes)
         {
@@ -68,6 +69,9 @@ internal sealed class OutputCells(TextCells text, Equations equations)
         if (data["text/markdown"] is { } markdown) return $"<div class=\"shown\">{text.ToHtml(NotebookCell.TextOf(markdown), new Pictures(".", null))}</div>";
         return PlainOf(data) is { Length: > 0 } plain ? $"<pre>{Escape.Html(plain)}</pre>" : "";
     }
+
+    // The head of the page holds our style rules once, in the form for a page that sets equations.
+    private string Html(string html) => equations.SetIn(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal));
 
     private string Figure(JsonObject figure, JsonObject data)
     {

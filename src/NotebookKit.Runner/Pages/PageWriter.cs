@@ -33,7 +33,7 @@ internal sealed class PageWriter
         var frame = new PageFrame(title);
         return frame.Write(
             $"{contents.ToHtml()}<main>{Banner(failure)}{body}</main>{Footer}",
-            outputs.HasFigures ? PageResources.ChartLibrary : null);
+            outputs.HasFigures);
     }
 
     private const string Footer =

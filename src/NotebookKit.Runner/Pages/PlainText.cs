@@ -15,6 +15,7 @@ internal static class PlainText
         var text = new StringBuilder();
         foreach (var part in block.Inline?.Descendants() ?? [])
         {
+            if (part is Inline { Parent: LinkInline { IsImage: true } }) continue;
             switch (part)
             {
                 case LiteralInline literal: text.Append(literal.Content); break;

@@ -23,6 +23,9 @@ internal sealed class ErrorTail
         }
     }
 
+    private static bool IsTrace(string text) =>
+        text.StartsWith("at ", StringComparison.Ordinal) || text.StartsWith("Repeat", StringComparison.Ordinal) || text.StartsWith("---", StringComparison.Ordinal);
+
     /// <summary>Reads to the end.</summary>
     /// <param name="error">The worker's standard error.</param>
     public async Task ReadAsync(TextReader error)
@@ -33,7 +36,7 @@ internal sealed class ErrorTail
             if (text.Length == 0) continue;
             lock (door)
             {
-                if (announcement is not null && last == announcement && !text.StartsWith("at ", StringComparison.Ordinal)) announcement = $"{announcement} {text}";
+                if (announcement is not null && last == announcement && !IsTrace(text)) announcement = $"{announcement} {text}";
                 else if (announcement is null && Array.Exists(LastWords, w => text.StartsWith(w, StringComparison.Ordinal))) announcement = text;
                 last = text;
             }

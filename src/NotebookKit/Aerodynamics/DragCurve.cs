@@ -7,7 +7,7 @@ namespace NotebookKit.Aerodynamics;
 
 /// <summary>
 /// Drag coefficient against Mach number, as a table that a flight reads without allocating. Smooth in value and slope, so that an
-/// integrator keeps its order. Source of the values: what it was made from; of the interpolation: cubic Hermite with central differences.
+/// integrator keeps its order. Source: the values come from what it was made from; the interpolation is cubic Hermite with central differences.
 /// </summary>
 public sealed class DragCurve
 {
@@ -22,6 +22,7 @@ public sealed class DragCurve
         Name = name;
         AreaM2 = areaM2;
         _values = values;
+        IsConstant = Array.TrueForAll(values, v => v == values[0]);
         _slopes = new double[values.Length];
         for (var i = 1; i < Intervals; i++) _slopes[i] = (values[i + 1] - values[i - 1]) / 2;
         _slopes[0] = values[1] - values[0];
@@ -39,7 +40,7 @@ public sealed class DragCurve
 
     internal double AreaM2 { get; }
 
-    internal bool IsConstant => Array.TrueForAll(_values, v => v == _values[0]);
+    internal bool IsConstant { get; }
 
     /// <summary>The same coefficient at every speed.</summary>
     /// <param name="coefficient">Drag coefficient [-]; 0 to 5.</param>

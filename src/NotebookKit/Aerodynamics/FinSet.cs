@@ -8,8 +8,8 @@ namespace NotebookKit.Aerodynamics;
 /// <param name="Count">Number of fins; 3 to 6.</param>
 /// <param name="Planform">Outline of one fin outside the body.</param>
 /// <param name="Thickness">Plate thickness; 0.1 to 50 mm and below a quarter of the root chord.</param>
-/// <param name="LeadingEdgeAt">Root leading edge, aft of the nose tip; on the body.</param>
-public sealed record FinSet(int Count, FinPlanform Planform, Length Thickness, Length LeadingEdgeAt)
+/// <param name="LeadingEdgeAt">Root leading edge, aft of the nose tip; 0 to the body's length less the root.</param>
+public sealed partial record FinSet(int Count, FinPlanform Planform, Length Thickness, Length LeadingEdgeAt)
 {
     /// <summary>What the set is called in tables.</summary>
     public string Name { get; init; } = "Fins";
@@ -28,9 +28,9 @@ public sealed record FinSet(int Count, FinPlanform Planform, Length Thickness, L
     /// <param name="root">Chord at the body; 1 mm to 2 m.</param>
     /// <param name="tip">Chord at the tip; 0 to 2 m.</param>
     /// <param name="span">Body surface to tip; 1 mm to 2 m.</param>
-    /// <param name="sweep">How far the tip leading edge lies aft of the root leading edge.</param>
+    /// <param name="sweep">How far the tip leading edge lies aft of the root leading edge; any, negative where it lies forward.</param>
     /// <param name="thickness">Plate thickness; 0.1 to 50 mm.</param>
-    /// <param name="leadingEdgeAt">Root leading edge, aft of the nose tip; on the body.</param>
+    /// <param name="leadingEdgeAt">Root leading edge, aft of the nose tip; 0 to the body's length less the root.</param>
     public static FinSet Trapezoidal(int count, Length root, Length tip, Length span, Length sweep, Length thickness, Length leadingEdgeAt) =>
         new(count, new TrapezoidPlanform(root, tip, span, sweep), thickness, leadingEdgeAt);
 

@@ -13,7 +13,7 @@ public sealed partial record FinnedBody
     /// be gone at the angle a crosswind makes off the rail.
     /// Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951 (from memory).
     /// </summary>
-    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; on the vehicle.</param>
+    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     /// <param name="upTo">Largest angle of attack; 1 to 20°; 20° where none is given.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
     /// <param name="finiteLengthFactor">Share of a long cylinder's cross drag [-]; 0 to 1; by the body's fineness where none is given.</param>
@@ -54,7 +54,7 @@ public sealed partial record FinnedBody
     }
 
     /// <summary>Margin at one angle of attack, with the body's cross-flow lift [calibres]. Source: NACA TR 1048, 1951 (from memory).</summary>
-    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; on the vehicle.</param>
+    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     /// <param name="angle">Angle of attack; 0 to 20°.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
     /// <param name="finiteLengthFactor">Share of a long cylinder's cross drag [-]; 0 to 1; by the body's fineness where none is given.</param>

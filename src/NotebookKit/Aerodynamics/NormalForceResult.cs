@@ -63,17 +63,17 @@ public sealed record NormalForceResult : IResult
     ];
 
     /// <summary>Static margin: how far the centre of pressure lies aft of the centre of gravity [calibres]; positive is stable.</summary>
-    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; on the vehicle.</param>
+    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     public double Margin(Length centreOfGravity) => (CentreOfPressure - centreOfGravity) / ReferenceDiameter;
 
     /// <summary>Pitching-moment slope Cmα about a centre of gravity, on reference area and diameter [1/rad]; negative is stable.</summary>
-    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; on the vehicle.</param>
+    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     public double MomentSlope(Length centreOfGravity) => -Components.Sum(c => c.Slope * ((c.At - centreOfGravity) / ReferenceDiameter));
 
     /// <summary>
     /// Pitch-damping derivative Cmq by the pitch rate as q d / 2V [-]; negative damps. Each part sees the sideways speed of its own station.
     /// </summary>
-    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; on the vehicle.</param>
+    /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     public double PitchDamping(Length centreOfGravity) =>
         -2 * Components.Sum(c => c.Slope * Math.Pow((c.At - centreOfGravity) / ReferenceDiameter, 2));
 }

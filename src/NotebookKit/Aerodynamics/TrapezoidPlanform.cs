@@ -8,7 +8,7 @@ namespace NotebookKit.Aerodynamics;
 /// <param name="Root">Chord at the body; 1 mm to 2 m.</param>
 /// <param name="Tip">Chord at the tip; 0 to 2 m.</param>
 /// <param name="Span">Body surface to tip; 1 mm to 2 m.</param>
-/// <param name="Sweep">How far the tip leading edge lies aft of the root leading edge; negative where it lies forward.</param>
+/// <param name="Sweep">How far the tip leading edge lies aft of the root leading edge; −5 to 5 m, negative where it lies forward.</param>
 public sealed record TrapezoidPlanform(Length Root, Length Tip, Length Span, Length Sweep) : FinPlanform
 {
     /// <inheritdoc/>

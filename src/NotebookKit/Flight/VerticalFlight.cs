@@ -56,7 +56,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         return IsConstant ? VerticalFlightRecord.Fly(this, ConstantLaw) : VerticalFlightRecord.Fly(this, TabulatedLaw);
     }
 
-    /// <summary>Flies it to the top with nothing recorded, relative tolerance 1e-6: for maps, searches and scatter. Source: as <see cref="Fly"/>.</summary>
+    /// <summary>Flies it to the top with nothing recorded, relative tolerance 1e-6, which keeps its numbers within 1e-4 of the recorded flight: for maps, searches and scatter. Source: as <see cref="Fly"/>.</summary>
     /// <exception cref="InvalidDesignException">Something about it is out of range.</exception>
     public VerticalFlightPeak Peak()
     {

@@ -60,7 +60,7 @@ public sealed record WindProfile
 
     /// <summary>The same wind at every height.</summary>
     /// <param name="speed">Wind speed; 0 to 60 m/s.</param>
-    /// <param name="from">Where it blows from, clockwise from north; west where none is given.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
     /// <exception cref="OutOfRangeException">The speed is outside.</exception>
     public static WindProfile Uniform(Speed speed, Angle? from = null) =>
         new($"{speed.Show()} at every height", WindLaw.Uniform, speed, 10.Metres(), 0, from ?? 270.Degrees());
@@ -69,7 +69,7 @@ public sealed record WindProfile
     /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
     /// <param name="reference">Reference height; 1 to 300 m.</param>
     /// <param name="exponent">α [-]; 0 to 0.6. 1/7 over open land, 0.11 over the sea, 0.25 over a city.</param>
-    /// <param name="from">Where it blows from, clockwise from north; west where none is given.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
     /// <exception cref="OutOfRangeException">An input is outside.</exception>
     public static WindProfile PowerLaw(Speed speed, Length reference, double exponent = 1.0 / 7, Angle? from = null)
     {
@@ -78,11 +78,25 @@ public sealed record WindProfile
         return new($"power law, {speed.Show()} at {reference.Show()}, exponent {Digits.Round(exponent)}", WindLaw.Power, speed, reference, exponent, from ?? 270.Degrees());
     }
 
+    /// <summary>Power law over the sea, exponent 0.11. Source: S. A. Hsu et al., 1994 (from memory).</summary>
+    /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
+    /// <param name="reference">Reference height; 1 to 300 m.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
+    /// <exception cref="OutOfRangeException">An input is outside.</exception>
+    public static WindProfile OverSea(Speed speed, Length reference, Angle? from = null) => PowerLaw(speed, reference, 0.11, from);
+
+    /// <summary>Power law over a city, exponent 0.25. Source: H. Kikumoto et al., 2017, lidar over Tokyo, wind above 6 m/s.</summary>
+    /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
+    /// <param name="reference">Reference height; 1 to 300 m.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
+    /// <exception cref="OutOfRangeException">An input is outside.</exception>
+    public static WindProfile OverCity(Speed speed, Length reference, Angle? from = null) => PowerLaw(speed, reference, 0.25, from);
+
     /// <summary>Logarithmic law u = u_ref ln(z / z₀) / ln(z_ref / z₀), calm below z₀.</summary>
     /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
     /// <param name="reference">Reference height; 1 to 300 m.</param>
     /// <param name="roughness">Roughness length z₀; 0.1 mm to a tenth of the reference height. 0.03 m over grass, 0.1 m over crops.</param>
-    /// <param name="from">Where it blows from, clockwise from north; west where none is given.</param>
+    /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>
     /// <exception cref="OutOfRangeException">An input is outside.</exception>
     public static WindProfile LogLaw(Speed speed, Length reference, Length roughness, Angle? from = null)
     {

@@ -37,10 +37,15 @@ public sealed record Property<T>(T Value, double Spread, Source Source, string O
     /// <param name="name">Name of the property, for the message.</param>
     /// <param name="range">Range the value has to lie in.</param>
     /// <param name="why">Why, or what to do.</param>
-    internal IEnumerable<Finding> Find(string material, string name, ValidRange<T> range, string why)
+    internal IReadOnlyList<Finding> Find(string material, string name, ValidRange<T> range, string why)
     {
-        if (range.Find(Value, $"{material}: {name}", why) is { } value) yield return value;
-        var spread = new ValidRange<double>(0, 0.6).Find(Spread, $"{material}: spread of {name}", "It is the coefficient of variation, 0.05 for 5 %.");
-        if (spread is not null) yield return spread;
+        // Asked of every material at every step of a search: no text is made where all is well.
+        if (range.Contains(Value) && SpreadRange.Contains(Spread)) return [];
+        var findings = new List<Finding>();
+        if (range.Find(Value, $"{material}: {name}", why) is { } value) findings.Add(value);
+        if (SpreadRange.Find(Spread, $"{material}: spread of {name}", "It is the coefficient of variation, 0.05 for 5 %.") is { } spread) findings.Add(spread);
+        return findings;
     }
+
+    private static ValidRange<double> SpreadRange => new(0, 0.6);
 }

@@ -12,7 +12,7 @@ public sealed partial record Canopy
     /// </summary>
     /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
     /// <param name="speed">Speed at which it opens; 1 to 150 m/s.</param>
-    /// <param name="density">Air density; 1.225 kg/m³ where none is given.</param>
+    /// <param name="density">Air density; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
     /// <param name="growthExponent">Growth of drag area while filling [-]; 0.5 to 3; by its type where none is given.</param>
     /// <exception cref="InvalidDesignException">The canopy can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>

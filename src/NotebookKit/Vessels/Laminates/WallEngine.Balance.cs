@@ -7,34 +7,81 @@ internal sealed partial class WallEngine
         ? 0
         : _liner.Modulus / (1 - _liner.PoissonRatio * _liner.PoissonRatio) * (y + _liner.PoissonRatio * x) * _liner.Thickness;
 
-    /// <summary>Force a width of a yielded liner: yield stress in the direction of the strain, by deformation theory at constant volume.</summary>
-    private (double Axial, double Hoop) YieldedLiner(double x, double y)
-    {
-        var dx = x + y / 2;
-        var dy = y + x / 2;
-        var mises = Math.Sqrt(dx * dx - dx * dy + dy * dy);
-        return mises > 0 ? (_liner.YieldStrength * _liner.Thickness * dx / mises, _liner.YieldStrength * _liner.Thickness * dy / mises) : (0, 0);
-    }
-
     /// <summary>The state in balance at a value of the leading strain.</summary>
     private WallState Balance(double lead)
     {
-        if (_linerTorn || !_linerYielded)
+        if (!_linerTorn && _linerYielded) return YieldedBalance(lead);
+        var other = Follow(lead);
+        var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
+        return State(x, y, 0, 0, _linerTorn ? 0 : ElasticLinerHoop(x, y));
+    }
+
+    /// <summary>
+    /// The same with a yielded liner, whose force is its yield stress in the direction of the strain, by deformation theory at constant
+    /// volume. The lack of balance rises with the other strain, so a bracketed Newton finds it.
+    /// </summary>
+    private WallState YieldedBalance(double lead)
+    {
+        // Past −2 or −1/2 of the leading strain a liner at constant volume would take the load with the wrong sign.
+        var low = Math.Max(_hoopLeads ? -1.999 * lead : -0.499 * lead, -0.499);
+        var high = lead;
+        for (var pass = 0; pass < 40 && Lack(lead, high, out _) < 0; pass++) high = 2 * high + lead;
+        var other = Math.Clamp(Follow(lead), low, high);
+        for (var pass = 0; pass < 50; pass++)
         {
-            var other = Follow(lead, 0, 0);
-            var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
-            return State(x, y, 0, 0, _linerTorn ? 0 : ElasticLinerHoop(x, y));
+            var lack = Lack(lead, other, out var slope);
+            if (lack > 0) high = other;
+            else low = other;
+            var next = other - lack / slope;
+            if (!(next > low && next < high)) next = 0.5 * (low + high);
+            if (Math.Abs(next - other) < 1e-10 * lead) break;
+            other = next;
         }
 
-        // A yielded liner's force turns with the strain: a few passes settle it.
-        double n1 = 0, n2 = 0, otherStrain = 0;
-        for (var pass = 0; pass < 4; pass++)
+        var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
+        var (n1, n2) = YieldedLiner(x, y, out _);
+        return State(x, y, n1, n2, n2);
+    }
+
+    /// <summary>How far a pair of strains is from balance, and how that changes with the other strain.</summary>
+    private double Lack(double lead, double other, out double slope)
+    {
+        var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
+        var (n1, n2) = YieldedLiner(x, y, out var mises);
+        var (dx, dy) = (x + y / 2, y + x / 2);
+        var force = _liner.YieldStrength * _liner.Thickness;
+        var cube = mises * mises * mises;
+        // Derivatives of the liner's force along and around with the other strain.
+        double along, around;
+        if (_hoopLeads) (along, around) = (force * (1 / mises - 0.75 * dx * dx / cube), force * (0.5 / mises - 0.75 * dx * dy / cube));
+        else (along, around) = (force * (0.5 / mises - 0.75 * dx * dy / cube), force * (1 / mises - 0.75 * dy * dy / cube));
+        var axial = _a11 * x + _a12 * y + n1;
+        var hoop = _a12 * x + _a22 * y + n2;
+        var (axialSlope, hoopSlope) = _hoopLeads ? (_a11 + along, _a12 + around) : (_a12 + along, _a22 + around);
+        if (!_load.FollowsShape)
         {
-            (n1, n2) = _hoopLeads ? YieldedLiner(otherStrain, lead) : YieldedLiner(lead, otherStrain);
-            otherStrain = Follow(lead, n1, n2);
+            var sign = _hoopLeads ? 1 : -1;
+            slope = sign * (axialSlope * _load.Hoop - hoopSlope * _load.Axial);
+            return sign * (axial * _load.Hoop - hoop * _load.Axial);
         }
 
-        return _hoopLeads ? State(otherStrain, lead, n1, n2, n2) : State(lead, otherStrain, n1, n2, n2);
+        if (_hoopLeads)
+        {
+            slope = 2 * axialSlope * (1 + 2 * x) + 4 * axial - hoopSlope * (1 + 2 * y);
+            return 2 * axial * (1 + 2 * x) - hoop * (1 + 2 * y);
+        }
+
+        slope = hoopSlope * (1 + 2 * y) + 2 * hoop - 2 * axialSlope * (1 + 2 * x);
+        return hoop * (1 + 2 * y) - 2 * axial * (1 + 2 * x);
+    }
+
+    private (double Axial, double Hoop) YieldedLiner(double x, double y, out double mises)
+    {
+        var dx = x + y / 2;
+        var dy = y + x / 2;
+        mises = Math.Sqrt(dx * dx - dx * dy + dy * dy);
+        var force = _liner.YieldStrength * _liner.Thickness;
+        return (force * dx / mises, force * dy / mises);
     }
 
     private WallState State(double x, double y, double n1, double n2, double linerHoop)
@@ -47,24 +94,23 @@ internal sealed partial class WallEngine
         return new(x, y, !_load.FollowsShape, load, linerHoop);
     }
 
-    /// <summary>The strain that goes with the leading one in balance.</summary>
-    private double Follow(double lead, double n1, double n2)
+    /// <summary>The strain that goes with the leading one in balance, a yielded liner left out.</summary>
+    private double Follow(double lead)
     {
+        var m = 1 + 2 * lead;
         if (_hoopLeads)
         {
-            var k1 = _a12 * lead + n1;
-            var k2 = _a22 * lead + n2;
-            if (!_load.FollowsShape) return (k2 * _load.Axial - k1 * _load.Hoop) / (_a11 * _load.Hoop - _a12 * _load.Axial);
-            var m = 1 + 2 * lead;
-            return UpperRoot(4 * _a11, 2 * _a11 + 4 * k1 - _a12 * m, 2 * k1 - k2 * m);
+            var (k1, k2) = (_a12 * lead, _a22 * lead);
+            return _load.FollowsShape
+                ? UpperRoot(4 * _a11, 2 * _a11 + 4 * k1 - _a12 * m, 2 * k1 - k2 * m)
+                : (k2 * _load.Axial - k1 * _load.Hoop) / (_a11 * _load.Hoop - _a12 * _load.Axial);
         }
         else
         {
-            var k1 = _a11 * lead + n1;
-            var k2 = _a12 * lead + n2;
-            if (!_load.FollowsShape) return (k1 * _load.Hoop - k2 * _load.Axial) / (_a22 * _load.Axial - _a12 * _load.Hoop);
-            var m = 1 + 2 * lead;
-            return UpperRoot(2 * _a22, _a22 + 2 * k2 - 2 * _a12 * m, k2 - 2 * k1 * m);
+            var (k1, k2) = (_a11 * lead, _a12 * lead);
+            return _load.FollowsShape
+                ? UpperRoot(2 * _a22, _a22 + 2 * k2 - 2 * _a12 * m, k2 - 2 * k1 * m)
+                : (k1 * _load.Hoop - k2 * _load.Axial) / (_a22 * _load.Axial - _a12 * _load.Hoop);
         }
     }
 

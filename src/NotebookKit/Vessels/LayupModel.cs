@@ -1,0 +1,186 @@
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Vessels;
+
+/// <summary>Lays the plies of a vessel one over the other.</summary>
+internal static class LayupModel
+{
+    /// <summary>Length of liner and wraps: the straight part and the reach of both joints.</summary>
+    public static Length WallLength(PressureVessel vessel) => vessel.Length + vessel.Nozzle.Reach + vessel.Forward.Reach;
+
+    /// <summary>Errors where a sleeve can't lie on the diameter it meets.</summary>
+    public static IEnumerable<Finding> FindDiameters(PressureVessel vessel)
+    {
+        var under = vessel.Liner.OuterDiameter;
+        foreach (var ply in vessel.Plies)
+        {
+            if (ply is BraidedSleeve sleeve && SleeveFit.FindDiameter(sleeve.Braid, under) is { } finding)
+            {
+                // What lies over an impossible sleeve has no diameter to lie on.
+                yield return finding;
+                yield break;
+            }
+
+            under = LayPly(vessel, ply, under).Over;
+        }
+    }
+
+    public static Layup Lay(PressureVessel vessel, IReadOnlyList<Finding> validation)
+    {
+        var plies = new PlyGeometry[vessel.Plies.Count];
+        var under = vessel.Liner.OuterDiameter;
+        for (var i = 0; i < plies.Length; i++)
+        {
+            plies[i] = LayPly(vessel, vessel.Plies[i], under);
+            under = plies[i].Over;
+        }
+
+        var bore = vessel.Liner.Bore;
+        var wallLength = WallLength(vessel).Meters;
+        var liner = vessel.Liner.Material is { } material
+            ? Math.PI * (vessel.Liner.Bore.Meters + vessel.Liner.Wall.Meters) * vessel.Liner.Wall.Meters * wallLength * material.Density.Value.KilogramsPerCubicMeter
+            : 0;
+        double nozzle = vessel.Nozzle.MassOf(bore).Kilograms, forward = vessel.Forward.MassOf(bore).Kilograms;
+        var plyMass = plies.Sum(p => p.FibreMass.Kilograms + p.ResinMass.Kilograms);
+        var wallCentre = (vessel.Length.Meters + vessel.Forward.Reach.Meters - vessel.Nozzle.Reach.Meters) / 2;
+        var moment = (liner + plyMass) * wallCentre
+            - nozzle * vessel.Nozzle.Closure.DepthInside(bore).Meters / 2
+            + forward * (vessel.Length.Meters + vessel.Forward.Closure.DepthInside(bore).Meters / 2);
+        var total = liner + plyMass + nozzle + forward;
+        List<Finding> findings = [.. validation, .. plies.SelectMany(p => p.Findings)];
+        if (vessel.Overrides.Count > 0) findings.Add(Finding.Note("Uses your own values: " + string.Join("; ", vessel.Overrides) + "."));
+        return new Layup(
+            vessel, plies, Mass.FromGrams(1000 * liner), Mass.FromGrams(1000 * (nozzle + forward)), Length.FromMillimeters(total > 0 ? 1000 * moment / total : 0), findings);
+    }
+
+    public static Working Work(Layup layup)
+    {
+        var steps = new List<WorkingStep>();
+        foreach (var ply in layup.Plies)
+        {
+            if (ply.Fit is { } fit)
+            {
+                var braid = fit.Braid;
+                steps.Add(new(
+                    $"Angle of {braid.Name}", @"\sin\theta = \frac{D}{D_0}\,\sin\theta_0",
+                    $"{Mm(ply.Under)} / {Mm(braid.NominalDiameter)} × sin {braid.NominalAngle.Show()}", $"{fit.Angle.Show()}", VesselSources.Braiding));
+                steps.Add(new(
+                    $"Areal weight of {braid.Name}", @"w = \frac{N\,\lambda}{\pi D\cos\theta}",
+                    $"{braid.Carriers} × {Digits.Round(braid.Yarn.Value.KilogramsPerMeter * 1e6)} tex / (π × {Mm(ply.Under + ply.Thickness)} × cos {fit.Angle.Show()})",
+                    ply.ArealWeight.Show(), VesselSources.Braiding));
+            }
+
+            if (FibreOf(ply.Ply) is { } fibre)
+            {
+                steps.Add(new(
+                    $"Thickness of {ply.Ply.Name}", @"t = \frac{w}{\rho_f\,V_f}", $"{ply.ArealWeight.Show()} / ({fibre.Density.Value.Show(4)} × {ply.FibreFraction.Show()})",
+                    Mm(ply.Thickness), new Source("", "mass of fibre over density and volume fraction", null)));
+            }
+        }
+
+        return new Working(layup.Title, steps);
+    }
+
+    public static Fibre? FibreOf(Ply ply) => ply switch
+    {
+        BraidedSleeve sleeve => sleeve.Braid.Fibre,
+        ClothWrap wrap => wrap.Cloth.Fibre,
+        HoopWrap hoop => hoop.Tape.Fibre,
+        _ => null,
+    };
+
+    private static PlyGeometry LayPly(PressureVessel vessel, Ply ply, Length under)
+    {
+        var fraction = ply.FibreFraction ?? vessel.Fabrication.FibreFraction;
+        var resin = vessel.Resin.Density.Value.KilogramsPerCubicMeter;
+        var d = under.Meters;
+        var length = WallLength(vessel).Meters;
+        switch (ply)
+        {
+            case BraidedSleeve sleeve:
+            {
+                var braid = sleeve.Braid;
+                var fit = SleeveFit.Over(braid, under);
+                var fibre = braid.Fibre.Density.Value.KilogramsPerCubicMeter;
+                var perLength = braid.Carriers * braid.Yarn.Value.KilogramsPerMeter / Math.Cos(fit.Angle.Radians);
+                var thickness = Ring(d, perLength / (fibre * fraction.DecimalFractions));
+                var covered = length + (vessel.Nozzle.CarriesSleeves ? vessel.Nozzle.Closure.Meridian(vessel.Liner.Bore).Meters : 0)
+                    + (vessel.Forward.CarriesSleeves ? vessel.Forward.Closure.Meridian(vessel.Liner.Bore).Meters : 0);
+                var mass = perLength * covered;
+                return new PlyGeometry(
+                    ply, under, fit.Angle, $"±{fit.Angle.Show()}", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * perLength / (Math.PI * (d + thickness))), fraction,
+                    Millimetres(covered / fit.LengthFactor), null, Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), fit, FindFit(fit));
+            }
+
+            case ClothWrap wrap:
+            {
+                var fibre = wrap.Cloth.Fibre.Density.Value.KilogramsPerCubicMeter;
+                var weight = wrap.Cloth.ArealWeight.Value.KilogramsPerSquareMeter;
+                var thickness = wrap.Turns * weight / (fibre * fraction.DecimalFractions);
+                var around = wrap.Turns * Math.PI * (d + thickness) + wrap.Overlap.Meters;
+                var mass = weight * around * length;
+                return new PlyGeometry(
+                    ply, under, wrap.Lay == ClothLay.Bias ? Angle.FromDegrees(45) : null, wrap.Lay == ClothLay.Bias ? "±45°" : "0°/90°",
+                    Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * wrap.Turns * weight), fraction, Millimetres(length), Millimetres(around),
+                    Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), null, []);
+            }
+
+            case HoopWrap hoop:
+            {
+                var fibre = hoop.Tape.Fibre.Density.Value.KilogramsPerCubicMeter;
+                var weight = hoop.Tape.ArealWeight.Value.KilogramsPerSquareMeter;
+                var thickness = hoop.Layers * weight / (fibre * fraction.DecimalFractions);
+                var area = Math.PI * (d + thickness) * length * hoop.Layers;
+                var angle = Angle.FromDegrees(hoop.AngleRadians(d) * 180 / Math.PI);
+                return new PlyGeometry(
+                    ply, under, angle, $"±{angle.Show()}", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * hoop.Layers * weight), fraction,
+                    Millimetres(area / hoop.Tape.RollWidth.Meters), null, Grams(weight * area), Grams(Resin(weight * area, fibre, fraction, resin)), null,
+                    hoop.Layers % 2 == 0 ? [] : [Finding.Warning($"{ply.Name} has {hoop.Layers} layers: an odd number leaves a small twist that isn't counted. Wind back once more.")]);
+            }
+
+            default:
+            {
+                var veil = (VeilWrap)ply;
+                var fibre = veil.Veil.FibreDensity.Value.KilogramsPerCubicMeter;
+                var weight = veil.Turns * veil.Veil.ArealWeight.Value.KilogramsPerSquareMeter;
+                var own = ply.FibreFraction ?? veil.Veil.FibreFraction.Value;
+                var thickness = weight / (fibre * own.DecimalFractions);
+                var mass = weight * Math.PI * (d + thickness) * length;
+                return new PlyGeometry(
+                    ply, under, null, "no strength counted", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * weight), own, Millimetres(length),
+                    Millimetres(veil.Turns * Math.PI * (d + thickness)), Grams(mass), Grams(Resin(mass, fibre, own, resin)), null, []);
+            }
+        }
+    }
+
+    private static List<Finding> FindFit(SleeveFit fit)
+    {
+        var findings = new List<Finding>();
+        if (fit.IsJammed)
+        {
+            findings.Add(Finding.Warning(fit.FreeDiameters is { } free
+                ? $"{fit.Braid.Name} is jammed at {fit.Angle.Show()}: {Mm(fit.YarnPitch)} of room for yarns {Mm(fit.Braid.YarnWidth.Value)} wide. It lies free on {Mm(free.Smallest)} to {Mm(free.Largest)}; past that tows narrow and thicken, and the ply holds more resin."
+                : $"{fit.Braid.Name} is jammed at every angle: its {fit.Braid.Carriers} yarns of {Mm(fit.Braid.YarnWidth.Value)} have no room side by side. Check the yarn width."));
+        }
+
+        if (fit.Coverage.Percent < 90)
+            findings.Add(Finding.Warning($"{fit.Braid.Name} covers {fit.Coverage.Show(2)} of the surface on {Mm(fit.Diameter)}: the gaps hold resin without fibre. Take a sleeve for this diameter."));
+        return findings;
+    }
+
+    /// <summary>Thickness of a ring of an area on a diameter [m].</summary>
+    private static double Ring(double diameter, double area) => 2 * area / Math.PI / (diameter + Math.Sqrt(diameter * diameter + 4 * area / Math.PI));
+
+    private static double Resin(double fibreMass, double fibreDensity, Ratio fraction, double resinDensity) =>
+        fibreMass / fibreDensity * (1 - fraction.DecimalFractions) / fraction.DecimalFractions * resinDensity;
+
+    private static Length Millimetres(double metres) => Length.FromMillimeters(1000 * metres);
+
+    private static Mass Grams(double kilograms) => Mass.FromGrams(1000 * kilograms);
+
+    private static string Mm(Length length) => length.ToUnit(LengthUnit.Millimeter).Show();
+}

@@ -1,0 +1,90 @@
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Ends;
+using NotebookKit.Vessels.Laminates;
+using UnitsNet;
+
+namespace NotebookKit.Vessels;
+
+/// <summary>A composite pressure vessel as it is built: a liner, plies from the inside out, two ends.</summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="Liner">Tube the plies are laid on.</param>
+/// <param name="Length">Straight length inside, between the closures; 10 to 5000 mm.</param>
+/// <param name="Resin">Resin of every ply.</param>
+/// <param name="Plies">Plies from the inside out.</param>
+/// <param name="Nozzle">Nozzle end.</param>
+/// <param name="Forward">Forward end.</param>
+/// <remarks>
+/// Source: closed thin tube (Timoshenko), classical laminate theory (Jones, Mechanics of Composite Materials, 2nd ed. 1999) and netting
+/// analysis (Evans and Gibson, Proc. R. Soc. A 458, 2002); each verb's result names its own.
+/// </remarks>
+public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd Nozzle, VesselEnd Forward)
+{
+    /// <summary>How well it is made.</summary>
+    public Fabrication Fabrication { get; init; } = Fabrication.HandLaid;
+
+    /// <summary>Volume inside, both ends included. Source: geometry.</summary>
+    public Volume Volume => UnitsNet.Volume.FromLiters(1000 * (
+        Math.PI / 4 * Liner.Bore.Meters * Liner.Bore.Meters * Length.Meters
+        + Nozzle.Closure.VolumeInside(Liner.Bore).CubicMeters + Forward.Closure.VolumeInside(Liner.Bore).CubicMeters));
+
+    /// <summary>User's values that stand in place of the library's, a line each.</summary>
+    public IReadOnlyList<string> Overrides =>
+    [
+        .. new[] { Liner.Material?.Overrides, Resin.Overrides, Nozzle.Closure.Material.Overrides, Forward.Closure.Material.Overrides }
+            .Concat(Plies.Select(p => (IReadOnlyList<string>?)p.Overrides))
+            .Concat(Nozzle.Joints.Concat(Forward.Joints).OfType<BondedPlug>().Select(b => (IReadOnlyList<string>?)b.Adhesive.Overrides))
+            .SelectMany(o => o ?? []).Distinct(),
+    ];
+
+    /// <summary>All that is wrong, or worth knowing, before anything is computed.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding> findings = [.. Liner.Validate(), .. Resin.Validate(), .. Fabrication.Validate(), .. Plies.SelectMany(p => p.Validate())];
+        if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.") is { } length) findings.Add(length);
+        if (Plies.Count == 0 && Liner.Material is null) findings.Add(Finding.Error("The vessel has neither a liner nor a ply; give it a wall."));
+        if (Plies.Count > 40) findings.Add(Finding.Error($"The vessel has {Plies.Count} plies; up to 40 are taken."));
+        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(LayupModel.FindDiameters(this));
+        findings.AddRange(Nozzle.Validate("nozzle end", Liner.Bore));
+        findings.AddRange(Forward.Validate("forward end", Liner.Bore));
+        if ((Nozzle.CarriesSleeves || Forward.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
+            findings.Add(Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way."));
+        return [.. findings.Distinct()];
+    }
+
+    /// <summary>What the plies come to on this diameter: angles, thickness, cut lengths, masses. Source: see the result's model card.</summary>
+    /// <exception cref="InvalidDesignException">The design isn't valid.</exception>
+    public Layup Layup()
+    {
+        var findings = Validate();
+        InvalidDesignException.ThrowIfAny(Name, findings);
+        return LayupModel.Lay(this, findings);
+    }
+
+    /// <summary>Where the vessel first cracks and where it bursts, wall and ends. Source: see the result's model card.</summary>
+    /// <param name="criterion">Failure criterion of the sound plies.</param>
+    /// <exception cref="InvalidDesignException">The design isn't valid.</exception>
+    public BurstPrediction Burst(FailureCriterion criterion = FailureCriterion.MaximumStress) => BurstModel.Predict(this, Layup(), criterion);
+
+    /// <summary>How the vessel grows under a pressure, and what its plies then carry. Source: see the result's model card.</summary>
+    /// <param name="pressure">Gauge pressure; 0 to below its burst.</param>
+    /// <exception cref="InvalidDesignException">The design isn't valid.</exception>
+    /// <exception cref="OutOfRangeException">The wall doesn't reach the pressure.</exception>
+    public VesselExpansion Expansion(GaugePressure pressure) => ExpansionModel.At(this, Layup(), pressure);
+
+    /// <summary>What the vessel may be used at under a rule set. Source: see the result's model card.</summary>
+    /// <param name="rules">Rule set; the club's own factors by default.</param>
+    /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
+    /// <exception cref="InvalidDesignException">The design or the rule set isn't valid.</exception>
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => Burst().Rate(rules, wanted);
+
+    /// <summary>What filling and propulsion need to know of it.</summary>
+    /// <param name="rating">Its rating.</param>
+    /// <exception cref="InvalidDesignException">The rating was refused.</exception>
+    public Chamber ToChamber(Rating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return new Chamber(Volume, Liner.Bore, rating.WorkingPressure);
+    }
+}

@@ -1,0 +1,69 @@
+using CsCheck;
+using NotebookKit.Aerodynamics;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Aerodynamics;
+
+public class FinStructureResultTests
+{
+    private static FinSheet Sheet { get; } = new("carbon 0/90, 1.5 mm", Pressure.FromGigapascals(5), Pressure.FromMegapascals(500), Source.CommonPractice("invented"));
+
+    private static FinBond Bond { get; } = new(6.Millimetres(), Pressure.FromMegapascals(10), Source.CommonPractice("invented"));
+
+    // By hand at 100 m/s and 5 m/s of gust: q = 6125 Pa, alpha = atan(0.05) = 0.0499584; N = q A CNa1 K alpha with M = 0.29386.
+    [Fact]
+    public void Loads_add_up_by_hand()
+    {
+        var result = SampleBodies.ThreeFins.FinStructure(Sheet, Bond, 100.MetresPerSecond(), 5.MetresPerSecond());
+        var slope = SampleBodies.ThreeFins.NormalForce(100 / 340.294).Components[1].Slope / 1.5;
+        var load = 6125 * Math.PI / 4 * 0.0036 * slope * Math.Atan(0.05);
+        Tolerance.Relative(load, result.FinLoad.Newtons, 1e-5);
+        Tolerance.Relative(load * 0.0275, result.RootMoment.NewtonMeters, 1e-5);
+        Tolerance.Relative(6 * load * 0.0275 / (0.1 * 1.5e-3 * 1.5e-3), result.RootStress.Pascals, 1e-5);
+        Tolerance.Relative(((load * 0.0275 / 4.5e-3) + (load / 2)) / (0.1 * 6e-3 / Math.Sqrt(2)), result.BondStress.Pascals, 1e-5);
+        Tolerance.Relative(500e6 / result.RootStress.Pascals, result.SheetFactor, 1e-9);
+        Assert.Equal(Cautions.ForFlight, result.Cautions);
+    }
+
+    [Fact]
+    public void Thin_soft_fins_are_refused_a_pass_with_the_remedy()
+    {
+        var result = SampleBodies.ThreeFins.FinStructure(Sheet with { ShearModulus = Pressure.FromGigapascals(1) }, Bond, 200.MetresPerSecond(), 10.MetresPerSecond());
+        Assert.False(result.Holds);
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("will be lost", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_stated_thickness_gives_the_wanted_margin() => Gen.Select(Gen.Double[0.5, 40], Gen.Double[50, 250]).Sample((shear, speed) =>
+    {
+        var (fins, modulus, fastest) = (SampleBodies.ThreeFins.Fins[0], Pressure.FromGigapascals(shear), speed.MetresPerSecond());
+        var thickness = fins.Flutter(modulus, fastest).ThicknessWanted;
+        if (thickness > 20.Millimetres()) return;
+        Tolerance.Relative(FlutterResult.WantedMargin, (fins with { Thickness = thickness }).Flutter(modulus, fastest).Margin, 1e-9);
+    });
+
+    // Same shape at any size in the same air flutters at the same speed: the criterion has no length of its own.
+    [Fact]
+    public void Flutter_does_not_depend_on_size() => Gen.Double[0.3, 3].Sample(factor =>
+    {
+        var fins = SampleBodies.ThreeFins.Fins[0];
+        var scaled = fins with { Planform = fins.Planform.Scaled(factor), Thickness = fins.Thickness * factor };
+        Tolerance.Relative(
+            fins.Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()).FlutterSpeed.MetersPerSecond,
+            scaled.Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()).FlutterSpeed.MetersPerSecond, 1e-12);
+    });
+
+    [Fact]
+    public void Wrong_units_are_caught()
+    {
+        // 5 MPa written for 5 GPa.
+        var error = Assert.Throws<OutOfRangeException>(() => SampleBodies.ThreeFins.Fins[0].Flutter(Pressure.FromMegapascals(5), 100.MetresPerSecond()));
+        Assert.Contains("shear modulus", error.Message, StringComparison.Ordinal);
+        Assert.Throws<OutOfRangeException>(() => SampleBodies.ThreeFins.Fins[0].Flutter(Pressure.FromGigapascals(5), 320.MetresPerSecond()));
+    }
+
+    [Fact]
+    public void An_empty_layup_is_refused() => Assert.Throws<InvalidDesignException>(() => new SheetLayup([]).ShearModulus);
+}

@@ -1,0 +1,181 @@
+using CsCheck;
+using NotebookKit.Aerodynamics;
+using NotebookKit.Flight;
+using NotebookKit.Propulsion;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Tests.Propulsion;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Flight;
+
+public class VerticalFlightTests
+{
+    private static readonly VerticalFlight Curlew = new(
+        FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()), LaunchSite.SeaLevel) { Name = "Curlew" };
+
+    private static readonly Gen<VerticalFlight> AnyFlight =
+        from water in Gen.Double[0, 60]
+        from bar in Gen.Double[15, 50]
+        from throat in Gen.Double[8, 20]
+        from mass in Gen.Double[0.5, 2]
+        from head in Gen.Bool
+        select Curlew with
+        {
+            Charge = FiringExamples.Charge with { WaterFraction = Ratio.FromPercent(water), Pressure = bar.BarGauge() },
+            Nozzle = new Nozzle(throat.Millimetres()),
+            DryMass = mass.Kilograms(),
+            Flow = new FlowModel { Water = head ? WaterFlow.QuasiSteadyWithHead : WaterFlow.QuasiSteady },
+        };
+
+    [Fact]
+    public void Fast_and_recorded_flights_agree() =>
+        AnyFlight.Sample(flight =>
+        {
+            var full = flight.Fly();
+            var peak = flight.Peak();
+            // Errors of 1e-6 a step add up over some forty steps; the fast path promises 1e-4.
+            Tolerance.Relative(full.Apogee.Meters, peak.ApogeeMetres, 1e-4);
+            Tolerance.Relative(full.GreatestSpeed.MetersPerSecond, peak.GreatestSpeedMetresPerSecond, 1e-4);
+            Assert.True(peak.Evaluations < full.Evaluations);
+        }, iter: 40);
+
+    [Fact]
+    public void Momentum_is_accounted_for() =>
+        AnyFlight.Sample(flight =>
+        {
+            // Speed at the end of the jet is the integral of the recorded acceleration, and acceleration is (thrust − drag)/mass − g.
+            var result = flight.Fly();
+            var area = 0.0;
+            for (var i = 1; result.Time[i] <= result.EndOfJet.Time.Seconds && i < result.Time.Count - 1; i++)
+                area += (result.Time[i] - result.Time[i - 1]) * (result.Acceleration[i] + result.Acceleration[i - 1]) / 2;
+            Tolerance.Relative(result.EndOfJet.Speed.MetersPerSecond, area, 1e-3);
+        }, iter: 20);
+
+    [Fact]
+    public void More_drag_and_more_ambient_pressure_mean_less_height() =>
+        AnyFlight.Sample(flight =>
+        {
+            var height = flight.Peak().ApogeeMetres;
+            Assert.True((flight with { Drag = flight.Drag.Times(1.2) }).Peak().ApogeeMetres < height);
+            Assert.True((flight with { Site = new("mountain", 2000.Metres(), Atmosphere.Standard) }).Peak().ApogeeMetres > height);
+        }, iter: 30);
+
+    [Fact]
+    public void The_coast_of_a_flight_meets_the_closed_form_at_constant_density_within_the_change_of_density()
+    {
+        var result = Curlew.Fly();
+        var (v, h) = (result.EndOfJet.Speed.MetersPerSecond, result.EndOfJet.Height.Meters);
+        var mass = result.Mass.Values[^1];
+        var density = StandardAtmosphere.At(((result.Apogee.Meters + h) / 2).Metres()).Density.KilogramsPerCubicMeter;
+        var k = 0.5 * density * 0.4 * Math.PI / 4 * 0.074 * 0.074;
+        var height = h + mass / (2 * k) * Math.Log(1 + k * v * v / (mass * 9.80665));
+        Tolerance.Relative(height, result.Apogee.Meters, 2e-3);
+    }
+
+    [Fact]
+    public void A_drag_table_that_is_constant_gives_the_constant_answer()
+    {
+        // A table with one value raised by one part in 10^12 is no constant to the code, but is one to anybody else.
+        var table = DragCurve.From("table", Curlew.Drag.ReferenceArea, m => m > 0.5 ? 0.4 * (1 + 1e-12) : 0.4);
+        Assert.False(table.IsConstant);
+        Tolerance.Relative(Curlew.Fly().Apogee.Meters, (Curlew with { Drag = table }).Fly().Apogee.Meters, 1e-9);
+    }
+
+    [Fact]
+    public void Less_drag_while_the_jet_runs_means_more_height()
+    {
+        var lighter = Curlew with { DragUnderThrust = DragCurve.Constant(0.3, 74.Millimetres()) };
+        Assert.True(lighter.Fly().Apogee > Curlew.Fly().Apogee);
+    }
+
+    [Fact]
+    public void Events_come_in_order_and_end_at_the_top()
+    {
+        var result = Curlew.Fly();
+        Assert.Equal("apogee", result.Events[^1].Name);
+        Assert.Equal(result.Events.Select(e => e.Time.Seconds).Order(), result.Events.Select(e => e.Time.Seconds));
+        Assert.Equal(["water out", "flow unchoked", "greatest speed", "end of jet", "apogee"], result.Events.Select(e => e.Name));
+        Tolerance.Absolute(0, result.Speed.Values[^1], 1e-9);
+        Tolerance.Relative(result.Apogee.Meters, result.Height.Values.Max(), 1e-12);
+        Assert.All(new[] { result.Height, result.Speed, result.Thrust, result.Mass, result.WaterLevel, result.Mach, result.DynamicPressure, result.Pressure },
+            s => Assert.Equal(result.Time.Count, s.Count));
+    }
+
+    [Fact]
+    public void The_result_carries_cautions_model_and_working()
+    {
+        var result = Curlew.Fly();
+        Assert.Equal(Cautions.ForFlight, result.Cautions);
+        Assert.Contains(result.Model.Assumptions, a => a.Contains("no rail", StringComparison.Ordinal));
+        Assert.Equal("Acceleration at release", result.Working.Steps[^1].What);
+        Assert.Contains("Curlew", result.Title, StringComparison.Ordinal);
+        Assert.All(result.Lines, line => Assert.False(string.IsNullOrWhiteSpace(line.Value)));
+    }
+
+    [Fact]
+    public void A_vehicle_too_heavy_to_lift_is_refused()
+    {
+        var heavy = Curlew with { DryMass = 90.Kilograms() };
+        var error = Assert.Throws<InvalidDesignException>(() => heavy.Fly());
+        Assert.Contains("would not lift", error.Message, StringComparison.Ordinal);
+        Assert.Throws<InvalidDesignException>(() => heavy.Peak());
+    }
+
+    [Fact]
+    public void A_vehicle_beyond_the_drag_model_is_refused_with_its_mach_number()
+    {
+        var fast = Curlew with
+        {
+            Charge = FiringExamples.Charge with { Chamber = FiringExamples.Chamber with { RatedPressure = 300.BarGauge() }, Pressure = 280.BarGauge() },
+            DryMass = 300.Grams(),
+        };
+        var result = fast.Fly();
+        Assert.Equal(ResultStatus.Failed, result.Status);
+        Assert.Empty(result.Lines);
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("Mach", StringComparison.Ordinal));
+        Assert.Equal(ResultStatus.Failed, fast.Peak().Status);
+        Assert.True(double.IsNaN(fast.Peak().ApogeeMetres));
+    }
+
+    [Fact]
+    public void A_vehicle_that_stops_while_its_jet_still_runs_reports_that_as_its_top()
+    {
+        // Thrust falls below weight long before the water is out.
+        var weak = Curlew with
+        {
+            Charge = FiringExamples.Charge with { WaterFraction = 80.Percent(), Pressure = 6.BarGauge() },
+            Nozzle = new Nozzle(7.Millimetres()),
+            DryMass = 2.5.Kilograms(),
+        };
+        var result = weak.Fly();
+        Assert.Equal(ResultStatus.Completed, result.Status);
+        Assert.True(result.Curve.Water.Values[^1] > 0);
+        Tolerance.Absolute(0, result.Speed.Values[^1], 1e-9);
+        Tolerance.Relative(result.Apogee.Meters, weak.Peak().ApogeeMetres, 1e-4);
+    }
+
+    [Fact]
+    public void All_that_is_wrong_is_said_at_once()
+    {
+        var bad = Curlew with
+        {
+            DryMass = Mass.Zero,
+            Nozzle = new Nozzle(80.Millimetres()),
+            Charge = FiringExamples.Charge with { WaterFraction = 100.Percent() },
+            DragUnderThrust = DragCurve.Constant(0.3, 60.Millimetres()),
+        };
+        Assert.Equal(4, bad.Validate().Count);
+    }
+
+    [Fact]
+    public void The_fast_path_allocates_nothing()
+    {
+        double sum = 0;
+        for (var i = 0; i < 50; i++) sum += Curlew.PeakUnchecked().ApogeeMetres;
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        sum += Curlew.PeakUnchecked().ApogeeMetres;
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.True(sum > 0);
+    }
+}

@@ -1,0 +1,145 @@
+using CsCheck;
+using NotebookKit.Materials;
+using NotebookKit.Propulsion;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Propulsion;
+
+public class StaticFiringTests
+{
+    private static readonly Gen<StaticFiring> AnyFiring =
+        from water in Gen.Double[0, 60]
+        from bar in Gen.Double[3, 55]
+        from throat in Gen.Double[4, 25]
+        from velocity in Gen.Double[0.8, 1]
+        from exponent in Gen.Double[1, 1.4]
+        from head in Gen.Bool
+        select FiringExamples.Firing with
+        {
+            Charge = FiringExamples.Charge with { WaterFraction = Ratio.FromPercent(water), Pressure = bar.BarGauge() },
+            Nozzle = new Nozzle(throat.Millimetres()) { WaterVelocityCoefficient = velocity },
+            Flow = new FlowModel
+            {
+                WaterPhase = Expansion.Polytropic(exponent),
+                Water = head ? WaterFlow.QuasiSteadyWithHead : WaterFlow.QuasiSteady,
+            },
+        };
+
+    [Fact]
+    public void Energy_is_accounted_for_in_every_mode() =>
+        AnyFiring.Sample(firing => Tolerance.Absolute(0, firing.Fire().Energy.Imbalance, 1e-6), iter: 60);
+
+    [Fact]
+    public void Impulse_equals_the_area_under_the_thrust_curve() =>
+        AnyFiring.Sample(firing =>
+        {
+            var curve = firing.Fire().Curve;
+            var area = 0.0;
+            for (var i = 1; i < curve.Time.Count; i++) area += (curve.Time[i] - curve.Time[i - 1]) * (curve.Thrust[i] + curve.Thrust[i - 1]) / 2;
+            Tolerance.Relative(curve.Impulse.NewtonSeconds, area, 1e-3);
+        }, iter: 30);
+
+    [Fact]
+    public void Pressure_and_masses_only_fall() =>
+        AnyFiring.Sample(firing =>
+        {
+            var curve = firing.Fire().Curve;
+            foreach (var series in new[] { curve.Pressure, curve.Water, curve.Gas })
+                for (var i = 1; i < series.Count; i++) Assert.True(series[i] <= series[i - 1] * (1 + 1e-9), series.Name);
+            for (var i = 1; i < curve.Time.Count; i++) Assert.True(curve.Time[i] >= curve.Time[i - 1]);
+        }, iter: 30);
+
+    [Fact]
+    public void More_pressure_means_more_impulse() =>
+        (from firing in AnyFiring from factor in Gen.Double[0.5, 0.95] select (firing, factor)).Sample(pair =>
+        {
+            var less = pair.firing with { Charge = pair.firing.Charge with { Pressure = pair.firing.Charge.Pressure * pair.factor } };
+            Assert.True(less.Fire().Curve.Impulse < pair.firing.Fire().Curve.Impulse);
+        }, iter: 30);
+
+    [Fact]
+    public void A_pure_area_coefficient_leaves_the_water_impulse_alone_but_for_the_bore()
+    {
+        var half = FiringExamples.Firing with { Nozzle = new Nozzle(6.Millimetres()) };
+        var whole = FiringExamples.Firing with { Nozzle = new Nozzle(12.Millimetres()) };
+        Tolerance.Relative(half.Fire().Curve.WaterPhase!.Impulse.NewtonSeconds, whole.Fire().Curve.WaterPhase!.Impulse.NewtonSeconds, 1e-3);
+    }
+
+    [Fact]
+    public void Psi_and_bar_give_the_same_answer()
+    {
+        var psi = FiringExamples.Firing with { Charge = FiringExamples.Charge with { Pressure = (40 / 0.0689475729316836).PsiGauge() } };
+        Tolerance.Relative(FiringExamples.Firing.Fire().Curve.Impulse.NewtonSeconds, psi.Fire().Curve.Impulse.NewtonSeconds, 1e-9);
+    }
+
+    [Fact]
+    public void Head_adds_to_thrust_and_matters_most_at_low_pressure()
+    {
+        double Gain(double bar)
+        {
+            var plain = FiringExamples.Firing with { Charge = FiringExamples.Charge with { Pressure = bar.BarGauge() } };
+            var head = plain with { Flow = new FlowModel { Water = WaterFlow.QuasiSteadyWithHead } };
+            return head.Fire().Curve.PeakThrust / plain.Fire().Curve.PeakThrust - 1;
+        }
+
+        // ρ g h over Δp, h = 0.66 L over the bore.
+        var head = 1000 * 9.80665 * 0.66e-3 / (Math.PI / 4 * 0.07 * 0.07);
+        Tolerance.Relative(head / 5e5, Gain(5), 1e-6);
+        Tolerance.Relative(head / 50e5, Gain(50), 1e-5);
+    }
+
+    [Fact]
+    public void Spent_pressure_leaves_water_aboard_and_says_so()
+    {
+        var firing = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 90.Percent(), Pressure = 1.BarGauge() } };
+        var result = firing.Fire();
+        Assert.Equal(ResultStatus.Completed, result.Status);
+        Assert.Null(result.Curve.GasPhase);
+        Assert.Contains(result.Findings, f => f.Message.Contains("water still aboard", StringComparison.Ordinal));
+        Assert.True(result.Curve.Water.Values[^1] > 100);
+    }
+
+    [Fact]
+    public void Another_gas_is_another_result()
+    {
+        var air = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() } };
+        var hydrogen = air with { Charge = air.Charge with { Gas = Gas.Hydrogen } };
+        // τ goes with 1/√R: hydrogen empties √(4124/287) = 3.8 times as fast.
+        Tolerance.Relative(Math.Sqrt(4124.48 / 287.05287), air.Fire().Curve.End / hydrogen.Fire().Curve.End, 0.02);
+    }
+
+    [Fact]
+    public void The_result_shows_what_it_rests_on()
+    {
+        var result = FiringExamples.Firing.Fire();
+        Assert.Equal(ResultStatus.Completed, result.Status);
+        Assert.Equal(Cautions.ForPressure, result.Cautions);
+        Assert.NotEmpty(result.Model.Assumptions);
+        Assert.NotEmpty(result.Model.Sources);
+        Assert.True(result.Evaluations > result.Steps && result.Steps > 10);
+        Assert.Contains(result.Findings, f => f.Message.Contains("above 30 bar", StringComparison.Ordinal));
+        Assert.Contains(result.Working.Steps, s => s.What.StartsWith("Thrust at release", StringComparison.Ordinal));
+        Assert.All(result.Lines, line => Assert.False(string.IsNullOrWhiteSpace(line.Value)));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.2)]
+    [InlineData(2)]
+    public void Refuses_surroundings_that_are_no_open_air(double bar)
+    {
+        var error = Assert.Throws<InvalidDesignException>(() => (FiringExamples.Firing with { Ambient = bar.BarAbsolute() }).Fire());
+        Assert.Contains("air pressure around the vessel", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refuses_choices_that_do_not_exist()
+    {
+        Assert.Throws<OutOfRangeException>(() => Expansion.Polytropic(0.9));
+        Assert.Throws<OutOfRangeException>(() => Expansion.Polytropic(double.NaN));
+        Assert.Throws<InvalidDesignException>(() => (FiringExamples.Firing with { Flow = new FlowModel { EndPressureRatio = 1 } }).Fire());
+        Assert.Throws<InvalidDesignException>(() => (FiringExamples.Firing with { Flow = new FlowModel { Water = (WaterFlow)99 } }).Fire());
+    }
+}

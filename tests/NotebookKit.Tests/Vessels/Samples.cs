@@ -1,0 +1,32 @@
+using NotebookKit.Materials;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using NotebookKit.Vessels.Ends;
+
+namespace NotebookKit.Tests.Vessels;
+
+/// <summary>Invented vessels that the tests share; none is a design.</summary>
+public static class Samples
+{
+    public static MaterialLibrary Stock => MaterialLibrary.Typical;
+
+    /// <summary>A 70 mm-class vessel: PVC tube, one heavy carbon sleeve carried over both ends, a veil.</summary>
+    public static PressureVessel Trainer { get; } = new(
+        "test vessel",
+        new Liner(Stock.Solid("PVC-U"), 66.Millimetres(), 1.5.Millimetres()),
+        450.Millimetres(),
+        Stock.Resin("laminating epoxy"),
+        [new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
+        Nozzle: new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 10.Millimetres()) { Opening = 22.Millimetres() }, new CarriedSleeve()),
+        Forward: new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()), new CarriedSleeve()));
+
+    /// <summary>A 50 mm-class short chamber: PVC tube, one light carbon sleeve, a veil.</summary>
+    public static PressureVessel ShortChamber { get; } = Trainer with
+    {
+        Name = "short chamber",
+        Liner = new Liner(Stock.Solid("PVC-U"), 50.Millimetres(), 1.5.Millimetres()),
+        Length = 150.Millimetres(),
+        Plies = [new BraidedSleeve(Stock.Braid("carbon sleeve 50 mm light")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
+        Forward = new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 50.Millimetres()), new CarriedSleeve()),
+    };
+}
