@@ -20,19 +20,37 @@ var vessel = new PressureVessel("Curlew", new Liner(stock.Solid("PET"), bore, 0.
     [sleeve, sleeve, new HoopWrap(stock.Cloth("carbon tape 150 g")), new VeilWrap(stock.Veil("glass veil 30 g"))],
     nozzleEnd, forwardEnd);
 
+// What it may be filled to: the club's rule, on the low end of the prediction.
+var rating = vessel.Rate(RuleSets.Club);
+var chamber = vessel.ToChamber(rating);
+
 // The outside, from the nose tip aft.
 var body = new FinnedBody(
     [Nose.TangentOgive(220.Millimetres(), 70.Millimetres()), new BodyTube(1130.Millimetres(), 70.Millimetres())],
     [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 85.Millimetres(), 60.Millimetres(), finThickness, 1215.Millimetres())]) { Name = "Curlew" };
 
-// What is not vessel, weighed on the kitchen scale (invented readings).
-MassPart[] fittings =
+// What it weighs: readings of the kitchen scale (invented), the vessel as computed.
+var nozzleAt = 1330.Millimetres();
+var layup = vessel.Layup();
+var parts = new MassLedger(
 [
     new MassPart("nose", 62.Grams(), 140.Millimetres()).Weighed(62.Grams()),
     new MassPart("altimeter and timer", 48.Grams(), 260.Millimetres()).Weighed(48.Grams()),
     new MassPart("canopy and cord", 85.Grams(), 350.Millimetres()).Weighed(85.Grams()),
     new MassPart("upper body", 96.Grams(), 410.Millimetres()) { Extent = 340.Millimetres(), Diameter = 70.Millimetres() },
+    new MassPart("vessel", layup.Mass, nozzleAt - layup.CentreOfMass) { Extent = straight, Diameter = layup.OuterDiameter },
     new MassPart("fins and fillets", 74.Grams(), 1285.Millimetres()) { Extent = 130.Millimetres() },
-];
+]);
 
-var site = new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard);
+// Where it flies.
+var site = new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
+{
+    Rail = new Rail(1.5.Metres()), Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()), Ceiling = ceiling, Field = FlyingField.Circle(250.Metres()),
+};
+
+// The vehicle, ready to fly.
+var charge = new Charge(chamber, water, fill, site.Temperature);
+var curlew = new Vehicle("Curlew", body, parts, charge, Nozzle.Rounded(throat), nozzleAt)
+{
+    Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
+};
