@@ -113,7 +113,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     {
         // An ideal gas is near enough here, and needs no table.
         var setup = Setup(FiringTables.None);
-        var thrust = VerticalFlightWorking.FirstThrust(setup);
+        var thrust = setup.FirstThrust;
         var weight = (DryMass.Kilograms + setup.WaterKg + setup.GasKg) * AtmosphereLaw.Gravity;
         return thrust > weight
             ? null

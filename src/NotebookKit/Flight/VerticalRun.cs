@@ -45,12 +45,11 @@ internal static class VerticalRun
         public OdeSettings Settings;
         public FiringEnd End;
 
-        public void Run<TExpansion, TAir>(in FiringSetup setup, TExpansion expansion, FreeMount<TDrag> mount, TAir air)
-            where TExpansion : struct, IExpansionLaw<TExpansion>
+        public void Run<TAir>(in FiringSetup setup, FreeMount<TDrag> mount, TAir air)
             where TAir : struct, IAirPhase<TAir>
         {
             var observers = default(FiringObservers<NoObserver>);
-            Firing.Run(setup, expansion, mount, air, ref observers, withLedger: false, Settings, ref End);
+            Firing.Run(setup, mount, air, ref observers, withLedger: false, Settings, ref End);
         }
     }
 }

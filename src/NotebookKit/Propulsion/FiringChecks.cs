@@ -6,6 +6,17 @@ namespace NotebookKit.Propulsion;
 /// <summary>What must hold before anything is fired.</summary>
 internal static class FiringChecks
 {
+    /// <summary>What a flight along a curved path can't take: the unsteady jet and heat from the wall belong to vertical flights and stands.</summary>
+    public static IReadOnlyList<Finding> QuasiSteady(FlowModel flow)
+    {
+        List<Finding> all = [];
+        if (flow.Water == WaterFlow.Unsteady)
+            all.Add(Finding.Error("water flow is unsteady; a flight along a curved path takes the quasi-steady jet. Choose WaterFlow.QuasiSteady or QuasiSteadyWithHead."));
+        if (flow.WallHeat is not null)
+            all.Add(Finding.Error("the wall gives heat to the gas; a flight along a curved path leaves that out. Set WallHeat to null."));
+        return all;
+    }
+
     public static IReadOnlyList<Finding> All(Charge charge, Nozzle nozzle, FlowModel flow, AbsolutePressure ambient)
     {
         List<Finding> all = [.. charge.Validate(), .. nozzle.Validate(), .. flow.Validate()];

@@ -57,7 +57,7 @@ internal static class FiringWorking
             return;
         }
 
-        var end = setup.Polytropic.Pressure(setup.ChamberM3);
+        var end = setup.ClosedGas.Pressure(setup.ChamberM3);
         steps.Add(new("Gas pressure when the water is out", @"p_1 = p_0\left(\frac{V_g}{V}\right)^n",
             $"{pressures}^{Digits.Round(setup.WaterExponent)}",
             $"{Digits.Round(end / 1e5, 4)} bar absolute", FiringModel.GasLaw));
@@ -65,11 +65,8 @@ internal static class FiringWorking
 
     private static void AddGas(List<WorkingStep> steps, in FiringSetup setup, double ambientPa)
     {
-        double thrust;
-        var flow = setup.Tables.Jet is { } real
-            ? real.MassFlow(0, setup.PressurePa, setup.AirAreaM2, ambientPa, out thrust)
-            : setup.IdealJet.MassFlow(setup.PressurePa, setup.TemperatureK, ambientPa, out thrust);
-        var choked = ambientPa <= setup.IdealJet.CriticalRatio * setup.PressurePa;
+        var flow = new GasOutflow(setup).MassFlow(setup.GasKg, setup.TemperatureK, ambientPa, out _, out var thrust, out _);
+        var choked = ambientPa <= setup.AirJet.CriticalRatio * setup.PressurePa;
         steps.Add(new("Gas mass flow", choked ? @"\dot m = A\,p_0\,\sqrt{\frac{\gamma}{R\,T}}\left(\frac{2}{\gamma+1}\right)^{\frac{\gamma+1}{2(\gamma-1)}}" : @"\dot m = \rho_e\,A\,u_e",
             $"A = {Digits.Round(setup.AirAreaM2 * 1e6, 4)} mm², p = {Digits.Round(setup.PressurePa / 1e5, 5)} bar", $"{Digits.Round(flow, 4)} kg/s", FiringModel.Isentropic));
         steps.Add(new("Thrust at release", @"F = \dot m\,u_e + (p_e - p_a)\,A", choked ? "sonic exit" : "exit at ambient pressure", $"{Digits.Round(thrust, 4)} N", FiringModel.Isentropic));

@@ -21,7 +21,7 @@ public sealed record WallHeat
     public double NaturalConvectionFactor { get; init; } = 0.13;
 
     /// <summary>What the wall is; one that keeps its temperature unless given.</summary>
-    public VesselWall? Wall { get; init; }
+    public ThermalWall? Wall { get; init; }
 
     /// <summary>Temperature of the wall at the start; that of the gas unless given.</summary>
     public Temperature? WallTemperature { get; init; }

@@ -57,6 +57,9 @@ internal sealed class ExpansionTable
     /// <summary>Isentropic exponent, −d ln p/dx [-].</summary>
     public double Exponent(double x) => x <= _end ? -_logPressure.SlopeAt(x) : EndExponent;
 
+    /// <summary>Fall of temperature, −d ln T/dx [-].</summary>
+    public double Cooling(double x) => x <= _end ? -_logTemperature.SlopeAt(x) : EndExponent - 1;
+
     /// <summary>Temperature [K].</summary>
     public double Temperature(double x) =>
         Math.Exp(x <= _end ? _logTemperature.At(x) : _endLogTemperature - (EndExponent - 1) * (x - _end));

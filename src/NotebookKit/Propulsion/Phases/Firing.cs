@@ -12,14 +12,14 @@ internal static class Firing
     public const double LongestS = 36_000;
 
     /// <summary>Fires from rest at height 0.</summary>
-    public static void Run<TExpansion, TMount, TAir, TObserver>(
-        in FiringSetup setup, TExpansion expansion, TMount mount, TAir air, ref FiringObservers<TObserver> observers,
+    public static void Run<TMount, TAir, TObserver>(
+        in FiringSetup setup, TMount mount, TAir air, ref FiringObservers<TObserver> observers,
         bool withLedger, OdeSettings settings, ref FiringEnd end)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
         where TMount : struct, IMount
         where TAir : struct, IAirPhase<TAir>
         where TObserver : struct, IOdeObserver
     {
+        var expansion = setup.ClosedGas;
         end.EndPressure = setup.PressurePa;
         end.EndTemperature = setup.TemperatureK;
         if (setup.TubeStrokeM > 0)
@@ -48,19 +48,16 @@ internal static class Firing
         Air(setup, air.Carrying(end.WaterLeftKg, withLedger), start, ref observers.Air, settings, ref end);
     }
 
-    public static WaterPhase<TExpansion, TMount> WaterPhaseOf<TExpansion, TMount>(in FiringSetup setup, TExpansion expansion, TMount mount, bool withLedger)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    public static WaterPhase<TMount> WaterPhaseOf<TMount>(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, bool withLedger)
         where TMount : struct, IMount =>
         new(setup.WaterJet, expansion, mount, setup.ChamberM3, setup.GasKg, setup.Mode, withLedger);
 
-    public static TubePhase<TExpansion, TMount> TubePhaseOf<TExpansion, TMount>(in FiringSetup setup, TExpansion expansion, TMount mount, bool withLedger)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    public static TubePhase<TMount> TubePhaseOf<TMount>(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, bool withLedger)
         where TMount : struct, IMount =>
         new(expansion, mount, setup.StartM3, setup.TubeAreaM2, setup.TubeStrokeM, mount.DryMassKg + setup.WaterKg + setup.StartGasKg, withLedger);
 
-    private static void Tube<TExpansion, TMount, TObserver>(
-        in FiringSetup setup, TExpansion expansion, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    private static void Tube<TMount, TObserver>(
+        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
@@ -79,16 +76,15 @@ internal static class Firing
         end.EndPressure = phase.Pressure(y[0]);
         end.EndTemperature = phase.Temperature(y[0]);
         end.Offer(result.Time, y[1], y[0]);
-        if (withLedger) end.Ledger.AddTube(y[TubePhase<TExpansion, TMount>.Core..]);
+        if (withLedger) end.Ledger.AddTube(y[TubePhase<TMount>.Core..]);
     }
 
-    private static void Water<TExpansion, TMount, TObserver>(
-        in FiringSetup setup, TExpansion expansion, TMount mount, ref FiringObservers<TObserver> observers, bool withLedger, OdeSettings settings, ref FiringEnd end)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    private static void Water<TMount, TObserver>(
+        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref FiringObservers<TObserver> observers, bool withLedger, OdeSettings settings, ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
-        const int core = WaterPhase<TExpansion, TMount>.Core;
+        const int core = WaterPhase<TMount>.Core;
         var phase = WaterPhaseOf(setup, expansion, mount, withLedger);
         var relative = settings.RelativeTolerance;
         Span<double> y = stackalloc double[phase.Dimension];
@@ -106,12 +102,12 @@ internal static class Firing
             if (end.Failed) return;
         }
 
-        var events = new WaterEvents<TExpansion, TMount>(phase, setup.EndPressureRatio);
+        var events = new WaterEvents<TMount>(phase, setup.EndPressureRatio);
         var result = OdeDriver.Integrate(ref phase, ref events, ref observers.Water, end.EndTime, end.EndTime + LongestS, y, settings, absolute);
         end.Account(result, "water phase");
-        end.WaterSpent = result.TerminalEvent == WaterEvents<TExpansion, TMount>.Spent;
-        end.TopReached = result.TerminalEvent == WaterEvents<TExpansion, TMount>.Top;
-        end.WaterLeftKg = result.TerminalEvent == WaterEvents<TExpansion, TMount>.WaterOut ? 0 : phase.WaterKg(y[2]);
+        end.WaterSpent = result.TerminalEvent == WaterEvents<TMount>.Spent;
+        end.TopReached = result.TerminalEvent == WaterEvents<TMount>.Top;
+        end.WaterLeftKg = result.TerminalEvent == WaterEvents<TMount>.WaterOut ? 0 : phase.WaterKg(y[2]);
         end.WaterOutTime = end.EndTime = result.Time;
         end.WaterOutHeight = end.EndHeight = y[0];
         end.WaterOutSpeed = end.EndSpeed = y[1];
@@ -124,15 +120,14 @@ internal static class Firing
     }
 
     /// <summary>Lets the water column gather speed; hands its motion and ledger on.</summary>
-    private static void StartJet<TExpansion, TMount, TObserver>(
-        in FiringSetup setup, WaterPhase<TExpansion, TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings,
+    private static void StartJet<TMount, TObserver>(
+        in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings,
         ref FiringEnd end)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
-        const int core = StartPhase<TExpansion, TMount>.Core;
-        var phase = new StartPhase<TExpansion, TMount>(water, setup.WaterJet.JetAreaM2, withLedger);
+        const int core = StartPhase<TMount>.Core;
+        var phase = new StartPhase<TMount>(water, setup.WaterJet.JetAreaM2, withLedger);
         var none = new NoEvents();
         Span<double> state = stackalloc double[phase.Dimension];
         Span<double> absolute = stackalloc double[phase.Dimension];
@@ -141,7 +136,7 @@ internal static class Firing
         absolute.Fill(settings.RelativeTolerance);
         absolute[2] = settings.RelativeTolerance * setup.GasM3;
         var result = OdeDriver.Integrate(
-            ref phase, ref none, ref observer, end.EndTime, end.EndTime + StartPhase<TExpansion, TMount>.TimeConstants * TimeConstant(setup, end), state, settings, absolute);
+            ref phase, ref none, ref observer, end.EndTime, end.EndTime + StartPhase<TMount>.TimeConstants * TimeConstant(setup, end), state, settings, absolute);
         end.Account(result, "start of the jet", endsByEvent: false);
         end.EndTime = end.EstablishedTime = result.Time;
         state[..3].CopyTo(y);

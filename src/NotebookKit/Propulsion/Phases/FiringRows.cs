@@ -10,21 +10,21 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
 
     public FiringEnd End = new();
 
-    public void Run<TExpansion, TAir>(in FiringSetup setup, TExpansion expansion, TMount mount, TAir air)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    public void Run<TAir>(in FiringSetup setup, TMount mount, TAir air)
         where TAir : struct, IAirPhase<TAir>
     {
-        const int waterLedger = WaterPhase<TExpansion, TMount>.Ledger;
-        var tube = new TrajectoryBuilder(TubePhase<TExpansion, TMount>.Core + TubePhase<TExpansion, TMount>.Ledger);
-        var start = new TrajectoryBuilder(StartPhase<TExpansion, TMount>.Core + waterLedger);
-        var water = new TrajectoryBuilder(WaterPhase<TExpansion, TMount>.Core + waterLedger);
+        const int waterLedger = WaterPhase<TMount>.Ledger;
+        var tube = new TrajectoryBuilder(TubePhase<TMount>.Core + TubePhase<TMount>.Ledger);
+        var start = new TrajectoryBuilder(StartPhase<TMount>.Core + waterLedger);
+        var water = new TrajectoryBuilder(WaterPhase<TMount>.Core + waterLedger);
         var gas = new TrajectoryBuilder(air.Core + AirLedger.Length);
         var observers = new FiringObservers<TrajectoryRecorder>
         {
             Tube = new(tube, PointsPerStep), Start = new(start, PointsPerStep), Water = new(water, PointsPerStep), Air = new(gas, PointsPerStep),
         };
-        Firing.Run(setup, expansion, mount, air, ref observers, withLedger: true, settings, ref End);
+        Firing.Run(setup, mount, air, ref observers, withLedger: true, settings, ref End);
 
+        var expansion = setup.ClosedGas;
         End.Available = expansion.Available(setup.PressurePa - setup.GaugePa);
         AddTube(setup, expansion, mount, tube);
         var aboard = expansion.ForStartVolume(setup.StartM3 * setup.AboardShare);
@@ -32,8 +32,7 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         if (End.HadAir) AddAir(air.Carrying(End.WaterLeftKg, false), setup, aboard, gas);
     }
 
-    private readonly void AddTube<TExpansion>(in FiringSetup setup, TExpansion expansion, TMount mount, TrajectoryBuilder tube)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    private readonly void AddTube(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder tube)
     {
         if (tube.Count == 0) return;
         var phase = Firing.TubePhaseOf(setup, expansion, mount, withLedger: false);
@@ -49,11 +48,10 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         }
     }
 
-    private readonly void AddWater<TExpansion>(in FiringSetup setup, TExpansion expansion, TMount mount, TrajectoryBuilder start, TrajectoryBuilder water)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    private readonly void AddWater(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder start, TrajectoryBuilder water)
     {
         var phase = Firing.WaterPhaseOf(setup, expansion, mount, withLedger: false);
-        Span<double> slope = stackalloc double[WaterPhase<TExpansion, TMount>.Core];
+        Span<double> slope = stackalloc double[WaterPhase<TMount>.Core];
         Span<double> first = [setup.TubeStrokeM, double.IsNaN(End.TubeEndTime) ? 0 : End.TubeEndSpeed, setup.GasM3, 0];
         for (var i = -1; start.Count > 0 && i < start.Count; i++)
         {
@@ -77,8 +75,7 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         }
     }
 
-    private readonly void AddAir<TExpansion, TAir>(TAir phase, in FiringSetup setup, TExpansion closed, TrajectoryBuilder gas)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    private readonly void AddAir<TAir>(TAir phase, in FiringSetup setup, ClosedGasLaw closed, TrajectoryBuilder gas)
         where TAir : struct, IAirPhase<TAir>
     {
         Span<double> slope = stackalloc double[phase.Core];

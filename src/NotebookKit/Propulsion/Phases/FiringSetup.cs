@@ -46,6 +46,11 @@ internal readonly struct FiringSetup
             : null;
     }
 
+    public FiringSetup(Charge charge, Nozzle nozzle, FlowModel model, double ambientPa)
+        : this(charge, nozzle, model, ambientPa, FiringTables.For(charge, model, ambientPa))
+    {
+    }
+
     public FiringTables Tables { get; }
 
     public double ChamberM3 { get; }
@@ -94,11 +99,33 @@ internal readonly struct FiringSetup
 
     public WallLaw? Wall { get; }
 
+    /// <summary>Whether the head of the column adds to the pressure of a quasi-steady jet.</summary>
+    public bool WithHead => Mode == WaterJetMode.Head;
+
     public bool HasWater => GasM3 < ChamberM3;
 
     public double WaterKg => WaterJet.Density * (ChamberM3 - GasM3);
 
-    public PolytropicLaw Polytropic => new(PressurePa, TemperatureK, StartM3, WaterExponent, Gamma);
+    /// <summary>Expansion of the gas at release.</summary>
+    public ClosedGasLaw ClosedGas => Tables.Closed is { } table ? new(table, StartM3) : new(PressurePa, TemperatureK, StartM3, WaterExponent, Gamma);
 
-    public AirJet IdealJet => new(AirAreaM2, GasConstant, Gamma);
+    /// <summary>The jet of an ideal gas.</summary>
+    public AirJet AirJet => new(AirAreaM2, GasConstant, Gamma);
+
+    /// <summary>Thrust of the established jet at release [N]; on a launch tube, that of the piston.</summary>
+    public double FirstThrust
+    {
+        get
+        {
+            if (TubeStrokeM > 0) return GaugePa * TubeAreaM2;
+            if (HasWater)
+            {
+                var speed = WaterJet.Speed(GaugePa);
+                return WaterJet.Density * WaterJet.JetAreaM2 * speed * speed;
+            }
+
+            new GasOutflow(this).MassFlow(GasKg, TemperatureK, PressurePa - GaugePa, out _, out var thrust, out _);
+            return thrust;
+        }
+    }
 }

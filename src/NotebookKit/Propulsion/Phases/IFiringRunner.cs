@@ -4,7 +4,6 @@ namespace NotebookKit.Propulsion.Phases;
 internal interface IFiringRunner<TMount>
     where TMount : struct, IMount
 {
-    void Run<TExpansion, TAir>(in FiringSetup setup, TExpansion expansion, TMount mount, TAir air)
-        where TExpansion : struct, IExpansionLaw<TExpansion>
+    void Run<TAir>(in FiringSetup setup, TMount mount, TAir air)
         where TAir : struct, IAirPhase<TAir>;
 }

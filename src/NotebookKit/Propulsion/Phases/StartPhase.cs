@@ -6,8 +6,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// The first tenths of a millisecond: the water column gathers speed. Unknowns: height [m], speed [m/s], gas volume [m³], jet speed [m/s]; then the ledger of
 /// the water phase.
 /// </summary>
-internal readonly struct StartPhase<TExpansion, TMount>(WaterPhase<TExpansion, TMount> water, double jetAreaM2, bool withLedger) : IOdeSystem
-    where TExpansion : struct, IExpansionLaw<TExpansion>
+internal readonly struct StartPhase<TMount>(WaterPhase<TMount> water, double jetAreaM2, bool withLedger) : IOdeSystem
     where TMount : struct, IMount
 {
     public const int Core = 4;
@@ -15,7 +14,7 @@ internal readonly struct StartPhase<TExpansion, TMount>(WaterPhase<TExpansion, T
     /// <summary>Time constants after which the jet counts as established: u/u∞ = tanh 15 is 1 to 2e-13.</summary>
     public const double TimeConstants = 15;
 
-    public int Dimension => withLedger ? Core + WaterPhase<TExpansion, TMount>.Ledger : Core;
+    public int Dimension => withLedger ? Core + WaterPhase<TMount>.Ledger : Core;
 
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {

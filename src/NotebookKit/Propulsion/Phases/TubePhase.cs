@@ -6,9 +6,8 @@ namespace NotebookKit.Propulsion.Phases;
 /// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the ledger: impulse [N s], gas work, work against the air outside,
 /// work against drag [J].
 /// </summary>
-internal readonly struct TubePhase<TExpansion, TMount>(
-    TExpansion expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem, IOdeEvents
-    where TExpansion : struct, IExpansionLaw<TExpansion>
+internal readonly struct TubePhase<TMount>(
+    ClosedGasLaw expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem, IOdeEvents
     where TMount : struct, IMount
 {
     public const int Core = 2, Ledger = 4;

@@ -10,9 +10,8 @@ namespace NotebookKit.Propulsion.Phases;
 /// In the inertial mode the column's lag, some 1e-4 s, is short against the emptying: the jet follows its momentary equilibrium, corrected twice by the rate
 /// at which that equilibrium itself changes. The error is of third order in lag over emptying time.
 /// </remarks>
-internal readonly struct WaterPhase<TExpansion, TMount>(
-    WaterJet jet, TExpansion expansion, TMount mount, double chamberM3, double gasMassKg, WaterJetMode mode, bool withLedger) : IOdeSystem
-    where TExpansion : struct, IExpansionLaw<TExpansion>
+internal readonly struct WaterPhase<TMount>(
+    WaterJet jet, ClosedGasLaw expansion, TMount mount, double chamberM3, double gasMassKg, WaterJetMode mode, bool withLedger) : IOdeSystem
     where TMount : struct, IMount
 {
     public const int Core = 3, Ledger = 7;
@@ -25,7 +24,7 @@ internal readonly struct WaterPhase<TExpansion, TMount>(
 
     public double ChamberM3 => chamberM3;
 
-    public TExpansion Expansion => expansion;
+    public ClosedGasLaw Expansion => expansion;
 
     public TMount Mount => mount;
 

@@ -8,11 +8,11 @@ namespace NotebookKit.Propulsion;
 /// <param name="Thickness">Thickness; 0.1 mm to 100 mm.</param>
 /// <param name="Density">Density; 100 to 20 000 kg/m³.</param>
 /// <param name="HeatCapacity">Heat capacity; 100 to 3000 J/(kg K).</param>
-public sealed record VesselWall(Length Thickness, Density Density, SpecificEntropy HeatCapacity)
+public sealed record ThermalWall(Length Thickness, Density Density, SpecificEntropy HeatCapacity)
 {
     /// <summary>A steel wall: 7850 kg/m³, 480 J/(kg K). Source: typical values for carbon steel.</summary>
     /// <param name="thickness">Thickness; 0.1 mm to 100 mm.</param>
-    public static VesselWall Steel(Length thickness) => new(thickness, 7850.KilogramsPerCubicMetre(), SpecificEntropy.FromJoulesPerKilogramKelvin(480));
+    public static ThermalWall Steel(Length thickness) => new(thickness, 7850.KilogramsPerCubicMetre(), SpecificEntropy.FromJoulesPerKilogramKelvin(480));
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
