@@ -10,14 +10,14 @@ public static class PartMarginsChart
 {
     /// <summary>Draws one bar a part.</summary>
     /// <param name="parts">Name and failure pressure of each part.</param>
-    /// <param name="working">Working pressure.</param>
-    /// <param name="proof">Proof pressure.</param>
+    /// <param name="working">Working pressure; none where there is no rating yet.</param>
+    /// <param name="proof">Proof pressure; none where there is no rating yet.</param>
     /// <exception cref="InvalidDesignException">No parts, or two of one name.</exception>
-    public static EngineeringChart Draw(IReadOnlyList<(string Part, GaugePressure Fails)> parts, GaugePressure working, GaugePressure proof)
+    public static EngineeringChart Draw(IReadOnlyList<(string Part, GaugePressure Fails)> parts, GaugePressure? working = null, GaugePressure? proof = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
         // Bars are laid from the bottom up, so the weakest, last here, stands on top.
-        var sorted = parts.OrderByDescending(p => p.Fails).ToList();
+        var sorted = parts.OrderBy(p => p.Fails).Reverse().ToList();
         var fails = new Series("Pressure at which the part fails", PressureAxis.Unit, [.. sorted.Select(p => p.Fails.Bar)]);
         return new EngineeringChart("What each part would hold", Axis.For(fails), Axis.OfNames("Part"))
         {
@@ -27,10 +27,10 @@ public static class PartMarginsChart
                 {
                     Name = "",
                     Slots = [.. sorted.Select((_, i) => i == sorted.Count - 1 ? 1 : 0)],
-                    Labels = [.. sorted.Select((p, i) => $"{p.Fails}{(working > GaugePressure.Zero ? $", {Digits.Round(p.Fails / working, 2)} × working" : "")}{(i == sorted.Count - 1 ? ": weakest" : "")}")],
+                    Labels = [.. sorted.Select((p, i) => $"{p.Fails}{(working is { Pascals: > 0 } w ? $", {Digits.Round(p.Fails / w, 2)} × working" : "")}{(i == sorted.Count - 1 ? ": weakest" : "")}")],
                 },
             ],
-            Limits = [new LimitLine(working.Bar, $"working {working}") { Upright = true }, new LimitLine(proof.Bar, $"proof {proof}") { Upright = true }],
+            Limits = [.. new[] { ("working", working), ("proof", proof) }.Where(l => l.Item2 is not null).Select(l => new LimitLine(l.Item2!.Value.Bar, $"{l.Item1} {l.Item2}") { Upright = true })],
         }.Checked();
     }
 }
