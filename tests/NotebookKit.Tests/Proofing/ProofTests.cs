@@ -70,7 +70,7 @@ public class ProofTests
     public void Refuses_more_trapped_air_than_the_limit_and_says_what_to_do()
     {
         var error = Assert.Throws<InvalidDesignException>(() => (Curlew with { TrappedAir = 20.Millilitres() }).Plan());
-        Assert.Contains("trapped air is 20 ml", error.Message, StringComparison.Ordinal);
+        Assert.Contains("trapped air is 20 mL", error.Message, StringComparison.Ordinal);
         Assert.Contains("12.5", error.Message, StringComparison.Ordinal);
         Assert.Contains("bleed again", error.Message, StringComparison.Ordinal);
     }

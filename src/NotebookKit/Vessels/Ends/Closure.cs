@@ -8,6 +8,7 @@ namespace NotebookKit.Vessels.Ends;
 /// <summary>What closes an end of the vessel: a flat plate, a hemisphere, an ellipsoid.</summary>
 /// <param name="Material">What it is made of.</param>
 /// <param name="Wall">Its wall; 0.1 to 100 mm.</param>
+/// <remarks>Source: each shape names its own.</remarks>
 public abstract record Closure(IsotropicMaterial Material, Length Wall)
 {
     /// <summary>Hole through its middle: nozzle or filling port; 0 to below the bore.</summary>
