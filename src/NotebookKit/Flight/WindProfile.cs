@@ -31,7 +31,7 @@ public sealed record WindProfile
         _scaleMps = Speeds.Check(speed, "wind speed", "No one flies in more.").MetersPerSecond;
         _referenceM = reference.Meters;
         _shape = shape;
-        (_eastward, _northward) = (-Math.Sin(from.Radians), -Math.Cos(from.Radians));
+        (_eastward, _northward) = Towards(from);
     }
 
     private WindProfile(string name, double[] heightsM, double[] eastMps, double[] northMps)
@@ -124,8 +124,8 @@ public sealed record WindProfile
 
         return new WindProfile($"table of {layers.Count} heights",
             layers.Select(l => l.Height.Meters).ToArray(),
-            layers.Select(l => -l.Speed.MetersPerSecond * Math.Sin(l.From.Radians)).ToArray(),
-            layers.Select(l => -l.Speed.MetersPerSecond * Math.Cos(l.From.Radians)).ToArray());
+            layers.Select(l => l.Speed.MetersPerSecond * Towards(l.From).East).ToArray(),
+            layers.Select(l => l.Speed.MetersPerSecond * Towards(l.From).North).ToArray());
     }
 
     /// <summary>Wind speed at a height.</summary>
@@ -174,6 +174,10 @@ public sealed record WindProfile
         };
         (east, north) = (sum * _eastward, sum * _northward);
     }
+
+    // A wind from due west has no north in it: the rounding of the sine of a whole number of quarter turns is taken off.
+    private static (double East, double North) Towards(Angle from) =>
+        (-Math.Round(Math.Sin(from.Radians), 15), -Math.Round(Math.Cos(from.Radians), 15));
 
     private (int Row, double Share) Row(double heightM)
     {

@@ -8,7 +8,7 @@ public sealed class SharedEngine : IAsyncLifetime
 {
     internal CSharpEngine Engine { get; private set; } = null!;
 
-    public async Task InitializeAsync() => Engine = await CSharpEngine.StartAsync(1_000_000);
+    public async Task InitializeAsync() => Engine = await CSharpEngine.StartAsync(1_000_000, _ => Task.FromResult<string?>(null));
 
     public async Task DisposeAsync() => await Engine.DisposeAsync();
 }
