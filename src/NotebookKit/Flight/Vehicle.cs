@@ -77,9 +77,24 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         var findings = Validate(site);
         InvalidDesignException.ThrowIfAny(Name, findings);
         var rows = new List<FlightRow>(1024);
-        var marks = PointMass.PointFlight.Fly(Numbers(site), FlightAccuracy.Recorded, rows);
+        var marks = FlightRun.Fly(Numbers(site), null, FlightAccuracy.Recorded, rows);
         return FlightReport.For(this, site, marks, rows, hasAttitude: false, findings);
     }
+
+    /// <summary>Flies it in six degrees of freedom, from the pad to the ground; under the canopy in three. Source: see the result's model.</summary>
+    /// <param name="site">Where it starts.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    public FlightResult FlySixDegrees(LaunchSite site)
+    {
+        var findings = Validate(site);
+        InvalidDesignException.ThrowIfAny(Name, findings);
+        var rows = new List<FlightRow>(4096);
+        var marks = FlightRun.Fly(Numbers(site), SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);
+        return FlightReport.For(this, site, marks, rows, hasAttitude: true, findings);
+    }
+
+    /// <summary>What six degrees of freedom need besides.</summary>
+    internal RigidBody.VehicleNumbers SixDegrees() => new(Parts.State(), new(Airframe.Tank), new(Body));
 
     /// <summary>The vehicle on a site in SI numbers.</summary>
     internal FlightNumbers Numbers(LaunchSite site)
@@ -89,7 +104,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         var guided = site.Rail.Guided.Meters;
         return new FlightNumbers
         {
-            Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -guided * direction.Z),
+            Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -guided * direction.Z, site.Gusts),
             RailM = guided,
             RailDirection = direction,
             RailFriction = site.Rail.Friction,
@@ -109,6 +124,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         var air = new AirConditions(site.Pressure, site.Temperature);
         return (Chosen(Body.DragCurves(air, Surface, Nozzle.Throat)), Chosen(Body.DragCurves(air, Surface)));
     }
+
+    /// <summary>Ends and middle of the drag without jet.</summary>
+    internal DragCurves DragBand(LaunchSite site) => Body.DragCurves(new AirConditions(site.Pressure, site.Temperature), Surface);
 
     private DragCurve Chosen(DragCurves band) => DragEnd switch
     {
