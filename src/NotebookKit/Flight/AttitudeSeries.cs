@@ -9,6 +9,7 @@ namespace NotebookKit.Flight;
 /// <param name="Heading">Where the nose leans to, clockwise from north [°].</param>
 /// <param name="RollRate">Turning about the axis [rev/s].</param>
 /// <param name="PitchRate">Turning across the axis, about the body's right-hand axis [°/s].</param>
+/// <param name="PitchFrequency">Natural frequency of pitching [Hz]; negative where it is unstable.</param>
 /// <param name="YawRate">Turning across the axis, about the body's downward axis [°/s].</param>
 public sealed record AttitudeSeries(
-    Series Time, Series AngleOfAttack, Series Elevation, Series Heading, Series RollRate, Series PitchRate, Series YawRate);
+    Series Time, Series AngleOfAttack, Series Elevation, Series Heading, Series RollRate, Series PitchRate, Series YawRate, Series PitchFrequency);

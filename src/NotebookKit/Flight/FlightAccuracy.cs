@@ -7,5 +7,7 @@ internal static class FlightAccuracy
 {
     public static readonly OdeSettings Recorded = new() { RelativeTolerance = 1e-8 };
 
+    public static readonly OdeSettings RecordedSixDegrees = new() { RelativeTolerance = 1e-7 };
+
     public static readonly OdeSettings Fast = new() { RelativeTolerance = 1e-5 };
 }

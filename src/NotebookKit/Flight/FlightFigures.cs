@@ -48,6 +48,12 @@ public sealed record FlightFigures
     /// <summary>Greatest felt acceleration up to the canopy's opening, in units of gravity [-].</summary>
     public required double GreatestLoad { get; init; }
 
+    /// <summary>Greatest angle between axis and relative wind on the way up while the dynamic pressure is above a tenth of its greatest; of six degrees of freedom only.</summary>
+    public required Angle? GreatestAngleOfAttack { get; init; }
+
+    /// <summary>Greatest roll rate on the way up; of six degrees of freedom only.</summary>
+    public required RotationalSpeed? GreatestRollRate { get; init; }
+
     /// <summary>When the canopy comes out; none where none does.</summary>
     public required Duration? OpeningTime { get; init; }
 

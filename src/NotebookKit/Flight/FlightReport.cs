@@ -25,11 +25,11 @@ internal static class FlightReport
             };
         }
 
-        var figures = Figures(vehicle, site, marks, rows);
+        var figures = Figures(vehicle, site, marks, rows, hasAttitude);
         return new FlightResult(vehicle, site, figures, "", rows, hasAttitude)
         {
             Evaluations = marks.Evaluations,
-            Findings = [.. findings, .. Say(vehicle, site, marks, figures)],
+            Findings = [.. findings, .. Say(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
         };
     }
 
@@ -43,10 +43,11 @@ internal static class FlightReport
             FlightResult.Column("Nose towards", "°", rows, r => Math.Atan2(r.Nose.Y, r.Nose.X) * Degrees),
             FlightResult.Column("Roll rate", "rev/s", rows, r => r.Rates.X / (2 * Math.PI)),
             FlightResult.Column("Pitch rate", "°/s", rows, r => r.Rates.Y * Degrees),
-            FlightResult.Column("Yaw rate", "°/s", rows, r => r.Rates.Z * Degrees));
+            FlightResult.Column("Yaw rate", "°/s", rows, r => r.Rates.Z * Degrees),
+            FlightResult.Column("Pitch frequency", "Hz", rows, r => r.PitchFrequency / (2 * Math.PI)));
     }
 
-    private static FlightFigures Figures(Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows)
+    private static FlightFigures Figures(Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude)
     {
         var opening = marks.OpeningTime;
         var load = 0.0;
@@ -73,6 +74,8 @@ internal static class FlightReport
             GreatestMach = marks.GreatestMach,
             GreatestDynamicPressure = marks.HardestPa.Pascals(),
             GreatestLoad = load,
+            GreatestAngleOfAttack = hasAttitude ? Angle.FromDegrees(Clean(Ascent(rows, marks).Max(r => r.AngleOfAttack) * 180 / Math.PI)) : null,
+            GreatestRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows, marks).Max(r => Math.Abs(r.Rates.X)) / (2 * Math.PI)) : null,
             OpeningTime = isOpened ? opening.Seconds() : null,
             OpeningHeight = isOpened ? marks.OpeningM.Metres() : null,
             OpeningSpeed = isOpened ? Clean(marks.OpeningSpeed).MetresPerSecond() : null,
@@ -88,8 +91,8 @@ internal static class FlightReport
         };
     }
 
-    // Rounding leaves femtometres where there is nothing; nobody wants to read them.
-    private static double Clean(double value) => Math.Abs(value) < 1e-9 ? 0 : value;
+    // Rounding leaves nanometres where there is nothing; nobody wants to read them.
+    private static double Clean(double value) => Math.Abs(value) < 1e-6 ? 0 : value;
 
     private static double? Margin(Vehicle vehicle, LaunchSite site, in FlightMarks marks)
     {
@@ -130,6 +133,30 @@ internal static class FlightReport
         foreach (var finding in SayOfCanopy(vehicle, marks, figures)) yield return finding;
         if (marks.WaterLeftKg > 0)
             yield return Finding.Warning($"{Digits.Round(marks.WaterLeftKg * 1000)} g of water stay aboard when the pressure is spent. Use less water or more pressure.");
+    }
+
+    /// <summary>Rows off the rail and on the way up, while the air still matters.</summary>
+    private static IEnumerable<FlightRow> Ascent(IReadOnlyList<FlightRow> rows, FlightMarks marks) =>
+        rows.Where(r => r.Time >= marks.ExitTime && r.Time <= marks.ApogeeTime && r.DynamicPressurePa >= 0.1 * marks.HardestPa);
+
+    private static IEnumerable<Finding> SayOfAttitude(IReadOnlyList<FlightRow> rows, FlightMarks marks)
+    {
+        var ascent = Ascent(rows, marks).ToList();
+        var attack = ascent.Max(r => r.AngleOfAttack) * 180 / Math.PI;
+        if (attack > 45)
+            yield return Finding.Error($"the vehicle swings {Digits.Round(attack, 2)}° across its path on the way up: it turns over, unstable or far too slow off the rail. Don't fly it.");
+        else if (attack > 20)
+            yield return Finding.Warning($"the angle of attack reaches {Digits.Round(attack)}°; above 20° no model here holds, and fins stall from 15°.");
+
+        var near = 0.0;
+        for (var i = 1; i < ascent.Count; i++)
+        {
+            var ratio = Math.Abs(ascent[i].Rates.X) / Math.Max(1e-9, ascent[i].PitchFrequency);
+            if (ratio is > PitchRollResult.BandFrom and < PitchRollResult.BandTo) near += ascent[i].Time - ascent[i - 1].Time;
+        }
+
+        if (near > 0.2)
+            yield return Finding.Warning($"the roll rate lies between {PitchRollResult.BandFrom} and {PitchRollResult.BandTo} of the pitch frequency for {Digits.Round(near, 2)} s on the way up: roll and pitch can lock in. Cant the fins less, or more.");
     }
 
     private static IEnumerable<Finding> SayOfCanopy(Vehicle vehicle, FlightMarks marks, FlightFigures figures)

@@ -129,6 +129,8 @@ public sealed record FlightResult : IResult
         new("Greatest speed", f.GreatestSpeed.Show(), $"Mach {Digits.Round(f.GreatestMach, 2)}, at {f.GreatestSpeedTime.Show()}"),
         new("Greatest dynamic pressure", f.GreatestDynamicPressure.Show(PressureUnit.Kilopascal)),
         new("Greatest felt acceleration", $"{Digits.Round(f.GreatestLoad)} g", "up to the canopy's opening"),
+        .. f.GreatestAngleOfAttack is { } attack ? [new ResultLine("Greatest angle of attack", attack.Show(), "on the way up")] : Array.Empty<ResultLine>(),
+        .. f.GreatestRollRate is { } roll ? [new ResultLine("Greatest roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s", "on the way up")] : Array.Empty<ResultLine>(),
         .. f.OpeningHeight is { } height ? [new ResultLine("Canopy out", height.Show(), $"at {f.OpeningTime!.Value.Show()}, {f.OpeningSpeed!.Value.Show()} through the air")] : Array.Empty<ResultLine>(),
         new("Descent speed at the ground", f.DescentSpeed.Show(), $"{f.LandingSpeed.Show()} over ground"),
         new("Energy at landing", f.LandingEnergy.Show()),

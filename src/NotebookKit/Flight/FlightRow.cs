@@ -12,6 +12,9 @@ internal readonly record struct FlightRow(
     /// <summary>Turning rates about the body axes [rad/s].</summary>
     public Vector Rates { get; init; }
 
+    /// <summary>Natural frequency of pitching [rad/s], negative where unstable; zero where the model has no attitude.</summary>
+    public double PitchFrequency { get; init; }
+
     /// <summary>Where the nose points: north, east, down.</summary>
     public Vector Nose { get; init; }
 }

@@ -12,6 +12,9 @@ public sealed partial record LaunchSite
     /// <summary>Wind against height; calm where none is given.</summary>
     public WindProfile Wind { get; init; } = WindProfile.Calm;
 
+    /// <summary>Gusts on top of the wind, from a seed; none where none are given.</summary>
+    public GustField? Gusts { get; init; }
+
     /// <summary>Height above the pad that no flight may pass; 10 m to 10 km; none where none is given.</summary>
     public Length? Ceiling { get; init; }
 

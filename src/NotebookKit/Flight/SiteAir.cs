@@ -11,6 +11,7 @@ internal readonly struct SiteAir : IAir
     private readonly double _elevationM;
     private readonly double _lowestM;
     private readonly WindProfile _wind;
+    private readonly GustField? _gusts;
     private readonly double _factorCos;
     private readonly double _factorSin;
 
@@ -19,13 +20,15 @@ internal readonly struct SiteAir : IAir
     /// <param name="elevationM">Altitude of the pad [m].</param>
     /// <param name="wind">Wind against height.</param>
     /// <param name="lowestM">Height below which the wind stays the same [m].</param>
+    /// <param name="gusts">Gusts on top of it, where there are any.</param>
     /// <param name="windFactor">Factor on the wind's speed [-].</param>
     /// <param name="windTurn">Turn of the wind, clockwise seen from above [rad].</param>
-    public SiteAir(AtmosphereLaw law, double elevationM, WindProfile wind, double lowestM, double windFactor = 1, double windTurn = 0)
+    public SiteAir(AtmosphereLaw law, double elevationM, WindProfile wind, double lowestM, GustField? gusts = null, double windFactor = 1, double windTurn = 0)
     {
         _law = law;
         _elevationM = elevationM;
         _wind = wind;
+        _gusts = gusts;
         _lowestM = lowestM;
         _factorCos = windFactor * Math.Cos(windTurn);
         _factorSin = windFactor * Math.Sin(windTurn);
@@ -37,7 +40,14 @@ internal readonly struct SiteAir : IAir
     {
         var pressure = _law.Pressure(altitudeM, out var temperature);
         var density = pressure / (_law.SpecificGasConstant * temperature);
-        _wind.Velocity(Math.Max(_lowestM, altitudeM - _elevationM), out var east, out var north);
+        var height = Math.Max(_lowestM, altitudeM - _elevationM);
+        _wind.Velocity(height, out var east, out var north);
+        if (_gusts is not null)
+        {
+            _gusts.Velocity(height, out var gustEast, out var gustNorth);
+            (east, north) = (east + gustEast, north + gustNorth);
+        }
+
         return new(density, Math.Sqrt(HeatCapacityRatio * _law.SpecificGasConstant * temperature), pressure,
             new((_factorCos * north) - (_factorSin * east), (_factorCos * east) + (_factorSin * north), 0));
     }

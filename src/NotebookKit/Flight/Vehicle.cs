@@ -49,7 +49,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     public IReadOnlyList<Finding> Validate(LaunchSite site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. site.Validate(), .. Canopy?.Validate() ?? []];
+        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
             all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
@@ -77,9 +77,24 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         var findings = Validate(site);
         InvalidDesignException.ThrowIfAny(Name, findings);
         var rows = new List<FlightRow>(1024);
-        var marks = PointMass.PointFlight.Fly(Numbers(site), FlightAccuracy.Recorded, rows);
+        var marks = FlightRun.Fly(Numbers(site), null, FlightAccuracy.Recorded, rows);
         return FlightReport.For(this, site, marks, rows, hasAttitude: false, findings);
     }
+
+    /// <summary>Flies it in six degrees of freedom, from the pad to the ground; under the canopy in three. Source: see the result's model.</summary>
+    /// <param name="site">Where it starts.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    public FlightResult FlySixDegrees(LaunchSite site)
+    {
+        var findings = Validate(site);
+        InvalidDesignException.ThrowIfAny(Name, findings);
+        var rows = new List<FlightRow>(4096);
+        var marks = FlightRun.Fly(Numbers(site), SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);
+        return FlightReport.For(this, site, marks, rows, hasAttitude: true, findings);
+    }
+
+    /// <summary>What six degrees of freedom need besides.</summary>
+    internal RigidBody.VehicleNumbers SixDegrees() => new(Parts.State(), new(Airframe.Tank), new(Body));
 
     /// <summary>The vehicle on a site in SI numbers.</summary>
     internal FlightNumbers Numbers(LaunchSite site)
@@ -89,7 +104,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         var guided = site.Rail.Guided.Meters;
         return new FlightNumbers
         {
-            Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -guided * direction.Z),
+            Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -guided * direction.Z, site.Gusts),
             RailM = guided,
             RailDirection = direction,
             RailFriction = site.Rail.Friction,
@@ -126,17 +141,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     {
         var numbers = Numbers(site);
         var setup = numbers.Firing;
-        double thrust;
-        if (setup.HasWater)
-        {
-            var speed = setup.WaterJet.Speed(Charge.Pressure.Pascals);
-            thrust = setup.WaterJet.Density * setup.WaterJet.JetAreaM2 * speed * speed;
-        }
-        else
-        {
-            setup.AirJet.MassFlow(setup.PressurePa, setup.TemperatureK, site.Pressure.Pascals, out thrust);
-        }
-
+        var thrust = setup.FirstThrust;
         var weight = (numbers.DryKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
         return thrust > weight
             ? null

@@ -1,6 +1,5 @@
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
-using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Flight.PointMass;
 
@@ -8,15 +7,17 @@ namespace NotebookKit.Flight.PointMass;
 /// A point mass in free flight whose axis lies along the relative wind. Unknowns: north, east, down [m], their rates [m/s], then the drive's own.
 /// Source: Newton's second law; drag ½ ρ v² C_D A against the motion through the air.
 /// </summary>
-internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IOdeSystem, IDescribed
+internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePath<TDrive>
     where TDrive : struct, IDrive
 {
-    public const int Velocity = 3, Own = 6;
+    public const int Velocity = 3, OwnAt = 6;
 
     // Slower than this the relative wind has no direction worth the name; the axis is taken as it stood on the rail.
     private const double NoDirectionMps = 1e-6;
 
-    public int Dimension => Own + drive.Unknowns;
+    public int Dimension => OwnAt + drive.Unknowns;
+
+    public int Own => OwnAt;
 
     public TDrive Drive => drive;
 
@@ -24,7 +25,7 @@ internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) :
 
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
-        var felt = Felt(t, y, dydt[Own..], out _, out _, out _);
+        var felt = Felt(t, y, dydt[OwnAt..], out _, out _, out _);
         y.Slice(Velocity, 3).CopyTo(dydt);
         dydt[3] = felt.X;
         dydt[4] = felt.Y;
@@ -52,8 +53,8 @@ internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) :
         through = Vector.From(y[Velocity..]) - air.WindMps;
         var speed = through.Length;
         var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, drive.IsJetOn) * speed * speed;
-        state = drive.Run(air.PressurePa, drag, numbers.DryKg, y[Own..], ownRates);
-        return (state.ThrustN - drag) / (numbers.DryKg + drive.ContentsKg(y[Own..])) * Direction(through, speed);
+        state = drive.Run(air.PressurePa, drag, numbers.DryKg, y[OwnAt..], ownRates);
+        return (state.ThrustN - drag) / (numbers.DryKg + drive.ContentsKg(y[OwnAt..])) * Direction(through, speed);
     }
 
     private Vector Direction(in Vector through, double speed) => speed > NoDirectionMps ? 1 / speed * through : numbers.RailDirection;

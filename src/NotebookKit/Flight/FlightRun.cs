@@ -1,31 +1,35 @@
 using NotebookKit.Flight.Drive;
+using NotebookKit.Flight.PointMass;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Numerics.Ode;
-using NotebookKit.Propulsion.Phases;
 
-namespace NotebookKit.Flight.PointMass;
+namespace NotebookKit.Flight;
 
 /// <summary>
-/// A flight in three degrees of freedom from the pad to the ground: rail, free flight, canopy, each with water, gas or no drive. Allocates
-/// nothing while it runs unless rows are wanted.
+/// A flight from the pad to the ground: along the rail, free, under the canopy, driven by water, gas or nothing. Free flight is in three degrees
+/// of freedom, or in six where the vehicle's inertias and slopes are given. Allocates nothing while it runs unless rows are wanted.
 /// </summary>
-internal ref struct PointFlight
+internal ref struct FlightRun
 {
     private const int PointsPerStep = 4;
+    private const int PointsPerTurn = 2;
+    private const int MostUnknowns = RigidBodySystem<FlatEarth, NoAir, ConstantBody>.Own + DriveState.MostUnknowns;
     private const double LongestS = 3600;
 
     private readonly FlightNumbers _numbers;
+    private readonly VehicleNumbers? _vehicle;
     private readonly OdeSettings _settings;
     private readonly List<FlightRow>? _rows;
     private readonly double _relative;
 
-    // Unknowns of whichever phase runs: way and speed on the rail, or position and velocity; then the drive's own behind them.
+    // Unknowns of whichever phase runs: way and speed on the rail, or position, velocity and (of six degrees) attitude and rates; the drive's own come last.
     private readonly Span<double> _state;
     private FlightStage _stage;
     private double _time, _openAt;
 
-    private PointFlight(FlightNumbers numbers, OdeSettings settings, List<FlightRow>? rows, Span<double> state)
+    private FlightRun(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, List<FlightRow>? rows, Span<double> state)
     {
+        _vehicle = vehicle;
         _numbers = numbers;
         _settings = settings;
         _relative = settings.RelativeTolerance;
@@ -38,20 +42,24 @@ internal ref struct PointFlight
     public FlightMarks Marks;
 
     /// <summary>Flies from rest on the pad to the ground.</summary>
-    public static FlightMarks Fly(FlightNumbers numbers, OdeSettings settings, List<FlightRow>? rows = null)
+    /// <param name="numbers">The vehicle on its site.</param>
+    /// <param name="vehicle">Inertias and slopes, for six degrees of freedom.</param>
+    /// <param name="settings">Error control.</param>
+    /// <param name="rows">Receives the rows, where wanted.</param>
+    public static FlightMarks Fly(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, List<FlightRow>? rows = null)
     {
-        Span<double> state = stackalloc double[FreePath<NoDrive>.Own + DriveState.MostUnknowns];
-        var flight = new PointFlight(numbers, settings, rows, state);
+        Span<double> state = stackalloc double[MostUnknowns];
+        var flight = new FlightRun(numbers, vehicle, settings, rows, state);
         flight.Run();
         return flight.Marks;
     }
 
-    /// <summary>Flies on from a state in the air, with nothing driving it, to the ground.</summary>
+    /// <summary>Flies on from a state in the air, with nothing driving it, to the ground, in three degrees of freedom.</summary>
     public static FlightMarks Fall(
         FlightNumbers numbers, OdeSettings settings, double time, in Vector position, in Vector velocity, FlightMarks marks, List<FlightRow>? rows = null)
     {
-        Span<double> state = stackalloc double[FreePath<NoDrive>.Own + DriveState.MostUnknowns];
-        var flight = new PointFlight(numbers, settings, rows, state) { _time = time, _stage = FlightStage.Coast, Marks = marks };
+        Span<double> state = stackalloc double[MostUnknowns];
+        var flight = new FlightRun(numbers, null, settings, rows, state) { _time = time, _stage = FlightStage.Coast, Marks = marks };
         if (marks.HasTopped && numbers.Deployment.Trigger == DeploymentTrigger.Apogee) flight._openAt = marks.ApogeeTime + numbers.Deployment.DelayS;
         position.CopyTo(state);
         velocity.CopyTo(state[3..]);
@@ -98,9 +106,11 @@ internal ref struct PointFlight
         if (!Marks.Failed && !Marks.HasLanded) Canopy();
     }
 
-    private readonly WaterDrive<PolytropicLaw> Water => new(_numbers.Firing, _numbers.Firing.Polytropic, _numbers.ThrustFactor);
+    private readonly WaterDrive Water => new(_numbers.Firing, _numbers.ThrustFactor);
 
     private readonly GasDrive Gas => new(_numbers.Firing, Marks.WaterLeftKg, _numbers.ThrustFactor);
+
+    private readonly int FreeOwn => _vehicle is null ? FreePath<NoDrive>.OwnAt : VehiclePath<NoDrive>.OwnAt;
 
     private readonly NoDrive None => new(Marks.WaterLeftKg, Marks.GasLeftKg);
 
@@ -110,7 +120,7 @@ internal ref struct PointFlight
     {
         var path = new RailPath<TDrive>(_numbers, drive);
         var events = new RailEvents<TDrive>(path, _numbers.RailM, Marks);
-        var result = Integrate(ref path, ref events, _time + LongestS, RailPath<TDrive>.Own);
+        var result = Integrate(ref path, ref events, _time + LongestS, RailPath<TDrive>.Own, PointsPerStep);
         events.Offer(_time, _state);
         Take(events.Marks);
         if (!Reached(result, "rail")) return false;
@@ -143,39 +153,47 @@ internal ref struct PointFlight
         _state.Slice(RailPath<TDrive>.Own, DriveState.MostUnknowns).CopyTo(own);
         var contents = path.Drive.Run(air.PressurePa, 0, _numbers.DryKg, own, stackalloc double[DriveState.MostUnknowns]);
         (Marks.ExitWaterKg, Marks.ExitGasKg) = (contents.WaterKg, contents.GasKg);
-        var (way, speed) = (_state[0], _state[1]);
-        (way * _numbers.RailDirection).CopyTo(_state);
-        (speed * _numbers.RailDirection).CopyTo(_state[3..]);
-        own.CopyTo(_state[FreePath<TDrive>.Own..]);
+        var (way, speed, nose) = (_state[0], _state[1], _numbers.RailDirection);
+        _state.Clear();
+        (way * nose).CopyTo(_state);
+        (speed * nose).CopyTo(_state[3..]);
+        if (_vehicle is not null) Rotation.FromYawPitchRoll(Math.Atan2(nose.Y, nose.X), Math.Asin(-nose.Z), 0).CopyTo(_state[6..]);
+        own.CopyTo(_state[FreeOwn..]);
     }
 
     /// <summary>One phase of free flight; false when the vehicle has landed or its canopy is out.</summary>
     private bool Free<TDrive>(TDrive drive)
+        where TDrive : struct, IDrive =>
+        _vehicle is null
+            ? Free<FreePath<TDrive>, TDrive>(new(_numbers, drive), PointsPerStep)
+            : Free<VehiclePath<TDrive>, TDrive>(new(_numbers, _vehicle, drive), PointsPerTurn);
+
+    private bool Free<TPath, TDrive>(TPath path, int points)
+        where TPath : struct, IFreePath<TDrive>
         where TDrive : struct, IDrive
     {
-        if (_openAt <= _time) return Contents(drive);
-        var path = new FreePath<TDrive>(_numbers, drive);
-        var events = new FreeEvents<TDrive>(path, Marks.HasTopped, Marks);
+        if (_openAt <= _time) return Contents(path.Drive);
+        var events = new FreeEvents<TPath, TDrive>(path, Marks.HasTopped, Marks);
         var until = Math.Min(_openAt, _time + LongestS);
-        var result = Integrate(ref path, ref events, until, FreePath<TDrive>.Own);
+        var result = Integrate(ref path, ref events, until, path.Own, points);
         events.Offer(_time, _state);
         Take(events.Marks);
-        if (result.Status == OdeStatus.Completed && double.IsFinite(_openAt)) return Contents(drive);
+        if (result.Status == OdeStatus.Completed && double.IsFinite(_openAt)) return Contents(path.Drive);
         if (!Reached(result, "free flight")) return false;
         switch (result.TerminalEvent)
         {
-            case FreeEvents<TDrive>.Top:
+            case FreeEvents<TPath, TDrive>.Top:
                 Top();
-                return _openAt > _time;
-            case FreeEvents<TDrive>.Ground:
+                return _openAt > _time || Contents(path.Drive);
+            case FreeEvents<TPath, TDrive>.Ground:
                 Land();
                 return false;
-            case FreeEvents<TDrive>.TooFast:
+            case FreeEvents<TPath, TDrive>.TooFast:
                 Marks.Failure = FormattableString.Invariant(
                     $"the vehicle passes Mach {Aerodynamics.DragCurve.MaximumMach:0.##} at {_time:0.###} s; the drag model ends there. Use less pressure or more mass.");
                 return false;
             default:
-                NextDrive(result.TerminalEvent - FreeEvents<TDrive>.FirstEnd, path.Air(_time, _state).PressurePa, FreePath<TDrive>.Own);
+                NextDrive(result.TerminalEvent - FreeEvents<TPath, TDrive>.FirstEnd, path.Air(_time, _state).PressurePa, path.Own);
                 return true;
         }
     }
@@ -192,7 +210,7 @@ internal ref struct PointFlight
         while (!Marks.Failed && !Marks.HasLanded)
         {
             var events = new LandingEvents(Marks.HasTopped);
-            var result = Integrate(ref path, ref events, _time < full ? full : _time + LongestS, 6);
+            var result = Integrate(ref path, ref events, _time < full ? full : _time + LongestS, FreePath<NoDrive>.OwnAt, PointsPerStep);
             if (result.Status == OdeStatus.Completed && _time <= full) continue;
             if (!Reached(result, "canopy")) return;
             if (result.TerminalEvent == LandingEvents.Top) Top();
@@ -227,8 +245,8 @@ internal ref struct PointFlight
         if (_stage == FlightStage.Water)
         {
             Marks.WaterOutTime = _time;
-            Marks.WaterLeftKg = way == WaterDrive<PolytropicLaw>.WaterOut ? 0 : Water.WaterKg(_state[own]);
-            _stage = way == WaterDrive<PolytropicLaw>.WaterOut ? FlightStage.Gas : FlightStage.Coast;
+            Marks.WaterLeftKg = way == WaterDrive.WaterOut ? 0 : Water.WaterKg(_state[own]);
+            _stage = way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast;
         }
         else
         {
@@ -238,7 +256,7 @@ internal ref struct PointFlight
 
         if (_stage == FlightStage.Gas)
         {
-            _state[own + 1] = setup.Polytropic.Temperature(_state[own]);
+            _state[own + 1] = setup.ClosedGas.Temperature(_state[own]);
             _state[own] = setup.GasKg;
         }
 
@@ -257,7 +275,7 @@ internal ref struct PointFlight
         where TDrive : struct, IDrive
     {
         Span<double> rates = stackalloc double[DriveState.MostUnknowns];
-        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, _numbers.DryKg, _state[FreePath<TDrive>.Own..], rates);
+        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, _numbers.DryKg, _state[FreeOwn..], rates);
         (Marks.WaterLeftKg, Marks.GasLeftKg) = (state.WaterKg, state.GasKg);
         return false;
     }
@@ -269,12 +287,12 @@ internal ref struct PointFlight
         _state[own + 1] = setup.TemperatureK;
     }
 
-    private OdeResult Integrate<TSystem, TEvents>(ref TSystem system, ref TEvents events, double until, int own)
+    private OdeResult Integrate<TSystem, TEvents>(ref TSystem system, ref TEvents events, double until, int own, int points)
         where TSystem : struct, IOdeSystem, IDescribed
         where TEvents : struct, IOdeEvents
     {
         var state = _state[..system.Dimension];
-        Span<double> absolute = stackalloc double[FreePath<NoDrive>.Own + DriveState.MostUnknowns];
+        Span<double> absolute = stackalloc double[MostUnknowns];
         absolute = absolute[..system.Dimension];
         absolute.Fill(_relative);
         if (state.Length == own + 1) absolute[own] = _relative * _numbers.Firing.GasM3;
@@ -289,7 +307,7 @@ internal ref struct PointFlight
         else
         {
             _rows.Add(system.Describe(_time, state));
-            var recorder = new RowRecorder<TSystem>(system, _rows, PointsPerStep);
+            var recorder = new RowRecorder<TSystem>(system, _rows, points);
             result = OdeDriver.Integrate(ref system, ref events, ref recorder, _time, until, state, _settings, absolute);
         }
 

@@ -2,12 +2,13 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Numerics.Ode;
 
-namespace NotebookKit.Flight.PointMass;
+namespace NotebookKit.Flight;
 
 /// <summary>
 /// Watches a free flight for its top, the ground, the end of the drag model, the greatest speed and dynamic pressure, and the end of its drive.
 /// </summary>
-internal struct FreeEvents<TDrive>(FreePath<TDrive> path, bool hasTopped, FlightMarks marks) : IOdeEvents
+internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMarks marks) : IOdeEvents
+    where TPath : struct, IFreePath<TDrive>
     where TDrive : struct, IDrive
 {
     public const int Top = 0, Ground = 1, TooFast = 2, FirstEnd = 5;
@@ -40,7 +41,7 @@ internal struct FreeEvents<TDrive>(FreePath<TDrive> path, bool hasTopped, Flight
         {
             TooFast => Aerodynamics.DragCurve.MaximumMach - (through.Length / air.SoundMps),
             Hardest => Vector.Dot(through, Vector.From(dydt[3..])) + (0.5 * through.Square * path.Numbers.Air.DensityFall(path.Numbers.Air.ElevationM - y[2]) * y[5]),
-            _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[FreePath<TDrive>.Own..]),
+            _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[path.Own..]),
         };
     }
 
