@@ -27,6 +27,21 @@ public sealed class FormatterTests(NotebookSession session)
         Assert.Contains("""<span class="nk-plain">σ_h = (p r)/t</span>""", html, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("", "Not answered yet")]
+    [InlineData("3.Metres()", "It is too much. Half of it.")]
+    [InlineData("200.Centimetres()", "Right")]
+    public async Task An_exercise_shows_its_question_and_what_it_says_to_the_answer(string answer, string words)
+    {
+        var forms = await session.ShowAsync($"new NotebookKit.Record.Exercise<UnitsNet.Length>(\"How long?\", 2.Metres(), 0.01, \"Half of it.\").Check({answer})");
+        foreach (var text in new[] { "How long?", words })
+        {
+            Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
+            Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
+        }
+        Assert.DoesNotContain("State", forms["text/html"], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_result_that_failed_says_so_first()
     {
@@ -44,6 +59,8 @@ public sealed class FormatterTests(NotebookSession session)
     [InlineData("Samples.HostileResult().Findings")]
     [InlineData("Samples.HostileResult().Lines")]
     [InlineData("new Source(Samples.Hostile, Samples.Hostile, 2000)")]
+    [InlineData("new ResultLine(Samples.Hostile, Samples.Hostile)")]
+    [InlineData("new NotebookKit.Record.Exercise<UnitsNet.Length>(Samples.Hostile, 1.Metres(), 0.1, Samples.Hostile).Check(2.Metres())")]
     [InlineData("Finding.Error(Samples.Hostile)")]
     [InlineData("new Caution(Samples.Hostile, Samples.Hostile)")]
     [InlineData("new NotebookKit.Record.Headline(Samples.Hostile, Samples.Hostile)")]

@@ -28,23 +28,18 @@ public static class FinCharts
         if (own.Mach > FlutterResult.HighestMach)
             throw new InvalidDesignException($"Flutter map, {fins.Name}", own.Findings);
         double[] factors = [.. Enumerable.Range(0, Steps + 1).Select(i => 0.5 + ((double)i / Steps))];
-        var margins = from span in factors
-                      let longer = fins.WithSpanTimes(span)
-                      from thickness in factors
-                      select (longer with { Thickness = fins.Thickness * thickness }).Flutter(shearModulus, fastest, air).Margin;
+        var margins = from longer in factors
+                      let stretched = fins.WithSpanTimes(longer)
+                      from thicker in factors
+                      select (stretched with { Thickness = fins.Thickness * thicker }).Flutter(shearModulus, fastest, air).Margin;
         var thicknesses = new Series("Fin thickness", "mm", [.. factors.Select(f => f * fins.Thickness.Millimeters)]);
         var spans = new Series("Fin span", "mm", [.. factors.Select(f => f * fins.Planform.Reach.Millimeters)]);
         var chart = FlutterChart.Draw(thicknesses, spans, new Series("Flutter margin", "-", [.. margins]), FlutterResult.WantedMargin);
-        return chart.With(new Points(thicknesses with { Values = [fins.Thickness.Millimeters] }, spans with { Values = [fins.Planform.Reach.Millimeters] })
+        var (thickness, span) = (fins.Thickness.Millimeters, fins.Planform.Reach.Millimeters);
+        var here = new Points(thicknesses with { Values = [thickness] }, spans with { Values = [span] }) { Name = "these fins", Shape = PointShape.Diamond, Slot = 7, Size = 12 };
+        return chart.With(here).With(new Callout(thickness, span, $"margin {Digits.Round(own.Margin)}")) with
         {
-            Name = $"these fins, margin {Digits.Round(own.Margin)}",
-            Shape = PointShape.Diamond,
-            Slot = 7,
-            Size = 12,
-        }) with
-        {
-            Title = $"Flutter margin, {fins.Name}",
-            Remark = $"at {fastest.Show()}, shear modulus {shearModulus.Show()}",
+            Title = $"Flutter margin at {fastest.Show()}, G = {Digits.Round(shearModulus.Gigapascals)} GPa",
         };
     }
 
@@ -75,8 +70,8 @@ public static class FinCharts
         {
             Title = alignment.Title,
             X = chart.X.Over(-reach, reach),
-            Spans = [new ShadedSpan(-to, -from, "resonance") { Forbidden = true }, new ShadedSpan(from, to, "resonance") { Forbidden = true }],
-            Remark = $"{alignment.InResonanceBand.Show(2)} of the jigs-full roll near the pitch frequency; critical cant {Digits.Round(critical, 2)}°",
+            Spans = [new ShadedSpan(-to, -from, "") { Forbidden = true }, new ShadedSpan(from, to, "") { Forbidden = true }],
+            Remark = $"shaded: roll near the pitch frequency, {alignment.InResonanceBand.Show(2)} of the jigs-full; critical cant {Digits.Round(critical, 2)}°",
         }).Checked();
     }
 

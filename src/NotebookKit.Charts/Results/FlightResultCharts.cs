@@ -4,6 +4,7 @@ using NotebookKit.Charts.Notes;
 using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Charts.Results;
 
@@ -36,7 +37,7 @@ public static class FlightResultCharts
         return flight.Site.Field is { } field ? chart.With(EdgeOf(field, flight.East, flight.North)) : chart;
     }
 
-    /// <summary>Static margin against time up to the top, with the end of the jet.</summary>
+    /// <summary>Static margin against time while the jet runs and as long again: afterwards neither water nor gas leaves, and it hardly changes.</summary>
     /// <param name="flight">The flight.</param>
     /// <param name="limits">Margin it is held to; 1 to 4 calibres where none is given.</param>
     /// <exception cref="InvalidDesignException">The flight did not reach its end.</exception>
@@ -44,19 +45,26 @@ public static class FlightResultCharts
     {
         var stability = Reached(flight).Stability(limits);
         var figures = flight.Figures;
-        List<EventLine> events = figures.WaterOut is { } water ? [new(water.Seconds, "water out")] : [];
-        events.Add(new(figures.EndOfJet.Seconds, "end of the jet"));
-        return MarginChart.Draw(stability.Along, stability.Margin, stability.Limits.Least, events) with { Title = $"{stability.Title}, up to the top" };
+        List<EventLine> events = [new(figures.RailExitTime.Seconds, "off the rail"), new(figures.EndOfJet.Seconds, "end of the jet")];
+        if (figures.WaterOut is { } water) events.Insert(1, new(water.Seconds, "water out"));
+        var shown = Math.Max(2, stability.Along.Values.Count(t => t <= 2 * figures.EndOfJet.Seconds));
+        Series Early(Series column) => column with { Values = [.. column.Values.Take(shown)] };
+        return MarginChart.Draw(Early(stability.Along), Early(stability.Margin), stability.Limits.Least, events) with { Title = stability.Title };
     }
 
-    /// <summary>Angle of attack at the left and roll rate at the right up to the canopy's opening, of six degrees of freedom.</summary>
+    /// <summary>Angle of attack at the left and roll rate at the right against time, of six degrees of freedom.</summary>
     /// <param name="flight">The flight.</param>
+    /// <param name="upTo">Time from release to draw to; above 0; the canopy's opening where none is given.</param>
     /// <exception cref="InvalidDesignException">The flight did not reach its end, or has no attitude.</exception>
-    public static EngineeringChart ChartAttitude(this FlightResult flight)
+    public static EngineeringChart ChartAttitude(this FlightResult flight, Duration? upTo = null)
     {
         if (Reached(flight).Attitude is not { } attitude)
             throw new InvalidDesignException(flight.Title, [Finding.Error("a flight in three degrees of freedom has no attitude. Fly it in six.")]);
-        return TwinAxesChart.Draw($"Attitude, {flight.Vehicle.Name}", attitude.Time, attitude.AngleOfAttack, attitude.RollRate, new EventLine(flight.ApogeeTime.Seconds, "top"));
+        var last = new ValidRange<Duration>(1.Milliseconds(), 3600.Seconds()).Check(upTo ?? 3600.Seconds(), "time to draw the attitude to", "It is counted from release.").Seconds;
+        var shown = Math.Max(2, attitude.Time.Values.Count(t => t <= last));
+        Series Early(Series column) => column with { Values = [.. column.Values.Take(shown)] };
+        EventLine[] events = [new(flight.Figures.RailExitTime.Seconds, "off the rail"), new(flight.Figures.EndOfJet.Seconds, "end of the jet"), new(flight.ApogeeTime.Seconds, "top")];
+        return TwinAxesChart.Draw($"Attitude, {flight.Vehicle.Name}", Early(attitude.Time), Early(attitude.AngleOfAttack), Early(attitude.RollRate), [.. events.Where(e => e.At <= last)]);
     }
 
     private static Curve EdgeOf(FlyingField field, Series east, Series north)

@@ -28,9 +28,7 @@ public static class NormalForceCharts
     public static EngineeringChart Chart(this AngleOfAttackResult angles)
     {
         ArgumentNullException.ThrowIfNull(angles);
-        List<EventLine> events = [];
-        if (angles.OneCalibreAt is { } one) events.Add(new EventLine(one.Degrees, "one calibre left"));
-        if (angles.MarginGoneAt is { } gone) events.Add(new EventLine(gone.Degrees, "margin gone"));
+        EventLine[] events = angles.MarginGoneAt is { } gone ? [new(gone.Degrees, "margin gone")] : [];
         return MarginChart.Draw(angles.Angle, angles.Margin, 1, events) with { Title = angles.Title };
     }
 }

@@ -44,6 +44,7 @@ public sealed class ResultChartTests
         ["whole flight, path"] = Curlew.WholeFlight.ChartPath,
         ["whole flight, from above"] = Curlew.WholeFlight.ChartTrack,
         ["whole flight, margin"] = () => Curlew.WholeFlight.ChartMargin(),
+        ["whole flight, attitude"] = () => Curlew.SixDegrees.ChartAttitude(),
         ["opening by a timer"] = Curlew.Opening.Chart,
         ["wind"] = () => Curlew.Site.Wind.Chart(150.Metres()),
     };
@@ -132,6 +133,14 @@ public sealed class ResultChartTests
     {
         FieldCorner[] corners = [new(-50.Metres(), -40.Metres()), new(200.Metres(), -40.Metres()), new(200.Metres(), 90.Metres())];
         Assert.Equal([(-50, -40), (200, -40), (200, 90)], FieldOutline.Of(FlyingField.Outline(corners)));
+    }
+
+    [Fact]
+    public void The_attitude_is_drawn_up_to_the_time_asked()
+    {
+        var chart = Curlew.SixDegrees.ChartAttitude(1.Seconds());
+        Assert.InRange(((Curve)chart.Marks[0]).X.Values[^1], 0.8, 1);
+        Assert.Equal(["off the rail", "end of the jet"], chart.Events.Select(e => e.Label));
     }
 
     [Fact]
