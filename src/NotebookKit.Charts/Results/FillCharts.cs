@@ -26,16 +26,18 @@ public static class FillCharts
     public static EngineeringChart Chart(this VentResult vent)
     {
         ArgumentNullException.ThrowIfNull(vent);
-        var time = vent.AdiabaticTime with { Name = "Time" };
-        return new EngineeringChart(vent.Title, Axis.For(time), Axis.For(vent.AdiabaticPressure))
+        return new EngineeringChart(vent.Title, Axis.For(vent.Adiabatic.Time), Axis.For(vent.Adiabatic.Pressure))
         {
-            Remark = "the true fall lies between the two lines",
-            Marks =
-            [
-                new Curve(time, vent.AdiabaticPressure) { Name = "no heat from the wall" },
-                new Curve(vent.IsothermalTime with { Name = "Time" }, vent.IsothermalPressure) { Name = "gas at constant temperature" },
-            ],
+            Remark = vent.WithWall is null ? "the true fall lies between the two lines" : "the two bounds of theory, and the fall with the wall's heat",
+            Marks = [.. vent.Curves.Select(c => new Curve(c.Time, c.Pressure) { Name = NameOf(c.Heat) })],
             Limits = [new LimitLine(vent.Vent.SafePressure.Bar, $"safe {vent.Vent.SafePressure}")],
         }.Checked();
     }
+
+    private static string NameOf(FillHeat heat) => heat switch
+    {
+        FillHeat.Adiabatic => "no heat from the wall",
+        FillHeat.Isothermal => "gas at constant temperature",
+        _ => "with the wall's heat",
+    };
 }

@@ -42,6 +42,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
             else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
+        PlainFormatting.Register();
         HeadlineFormatter.Register();
         await NotebookKitExtension.LoadAsync(kernel);
 

@@ -23,9 +23,16 @@ internal sealed class LanguageHelp(Kernel kernel) : ILanguageHelp
             .Where(c => (c.FilterText ?? c.DisplayText).StartsWith(begun, StringComparison.OrdinalIgnoreCase))
             .OrderBy(c => c.DisplayText.StartsWith(begun, StringComparison.Ordinal) ? 0 : 1)
             .ThenBy(c => c.SortText ?? c.DisplayText, StringComparer.Ordinal)
-            .Select(c => new CompletionEntry(c.InsertText ?? c.DisplayText, c.Kind))
+            .Select(c => new CompletionEntry(NameOf(c), c.Kind))
             .DistinctBy(c => c.Text);
         return new CompletionList(start, position, [.. entries]);
+    }
+
+    // Without the type arguments that an editor would have the author fill in.
+    private static string NameOf(CompletionItem item)
+    {
+        var text = item.InsertTextFormat is null && item.InsertText is { } plain ? plain : item.DisplayText;
+        return text.IndexOf('<', StringComparison.Ordinal) is > 0 and var end ? text[..end] : text;
     }
 
     /// <inheritdoc />

@@ -40,7 +40,7 @@ internal sealed class KernelServer : IAsyncDisposable
     {
         using var link = cancellation.Register(stop.Cancel);
         outlet.Status("starting", null);
-        var serving = Task.WhenAll(ServeAsync(shell.Reader, HandleShellAsync), ServeAsync(control.Reader, HandleControlAsync));
+        var serving = Task.WhenAll(ServeAsync(SocketKind.Shell, shell.Reader, HandleShellAsync), ServeAsync(SocketKind.Control, control.Reader, HandleControlAsync));
         await Task.WhenAny(serving, Task.Delay(Timeout.Infinite, stop.Token));
         if (serving.IsFaulted) await serving;
     }
@@ -60,12 +60,23 @@ internal sealed class KernelServer : IAsyncDisposable
         else (socket == SocketKind.Control ? control : shell).Writer.TryWrite(message);
     }
 
-    private async Task ServeAsync(ChannelReader<JupyterMessage> requests, Func<JupyterMessage, Task> handle)
+    private async Task ServeAsync(SocketKind socket, ChannelReader<JupyterMessage> requests, Func<JupyterMessage, Task> handle)
     {
         await foreach (var request in requests.ReadAllAsync(stop.Token))
         {
             outlet.Status("busy", request);
-            await handle(request);
+            try
+            {
+                await handle(request);
+            }
+#pragma warning disable CA1031 // one request that goes wrong must not end the kernel: it is answered, and said where the front-end keeps its log
+            catch (Exception e)
+#pragma warning restore CA1031
+            {
+                await Console.Error.WriteLineAsync($"{request.Type}: {e}");
+                outlet.Reply(socket, request, new JsonObject { ["status"] = "error", ["ename"] = e.GetType().Name, ["evalue"] = e.Message, ["traceback"] = new JsonArray() });
+            }
+
             outlet.Status("idle", request);
             if (request.Type == "shutdown_request") await stop.CancelAsync();
         }

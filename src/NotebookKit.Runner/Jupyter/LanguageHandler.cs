@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Jupyter;
 
@@ -14,8 +15,7 @@ internal sealed class LanguageHandler(KernelSession session)
     {
         var code = JupyterMessage.TextOf(request, "code");
         var place = CodePoints.ToUnits(code, JupyterMessage.NumberOf(request, "cursor_pos", code.Length));
-        using var limit = new CancellationTokenSource(Patience);
-        var list = await session.CompleteAsync(code, place, limit.Token);
+        var list = await WithPatienceAsync(limit => session.CompleteAsync(code, place, limit)) ?? new CompletionList(place, place, []);
         var (start, end) = (CodePoints.FromUnits(code, list.Start), CodePoints.FromUnits(code, list.End));
         var types = list.Entries.Select(e => new JsonObject { ["text"] = e.Text, ["type"] = e.Kind, ["start"] = start, ["end"] = end });
         return new JsonObject
@@ -33,13 +33,26 @@ internal sealed class LanguageHandler(KernelSession session)
     {
         var code = JupyterMessage.TextOf(request, "code");
         var place = CodePoints.ToUnits(code, JupyterMessage.NumberOf(request, "cursor_pos", code.Length));
-        using var limit = new CancellationTokenSource(Patience);
-        var found = await session.DescribeAsync(code, place, limit.Token);
+        var found = await WithPatienceAsync(limit => session.DescribeAsync(code, place, limit));
         return new JsonObject
         {
             ["found"] = found is not null,
             ["data"] = found is null ? [] : new JsonObject { ["text/markdown"] = found.Markdown, ["text/plain"] = found.Text },
             ["metadata"] = new JsonObject(),
         };
+    }
+
+    // Help that comes late is no help; the author types on.
+    private static async Task<T?> WithPatienceAsync<T>(Func<CancellationToken, Task<T>> ask)
+    {
+        using var limit = new CancellationTokenSource(Patience);
+        try
+        {
+            return await ask(limit.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            return default;
+        }
     }
 }

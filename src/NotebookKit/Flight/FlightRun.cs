@@ -2,7 +2,6 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.PointMass;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Numerics.Ode;
-using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight;
 
@@ -107,7 +106,7 @@ internal ref struct FlightRun
         if (!Marks.Failed && !Marks.HasLanded) Canopy();
     }
 
-    private readonly WaterDrive<PolytropicLaw> Water => new(_numbers.Firing, _numbers.Firing.Polytropic, _numbers.ThrustFactor);
+    private readonly WaterDrive Water => new(_numbers.Firing, _numbers.ThrustFactor);
 
     private readonly GasDrive Gas => new(_numbers.Firing, Marks.WaterLeftKg, _numbers.ThrustFactor);
 
@@ -246,8 +245,8 @@ internal ref struct FlightRun
         if (_stage == FlightStage.Water)
         {
             Marks.WaterOutTime = _time;
-            Marks.WaterLeftKg = way == WaterDrive<PolytropicLaw>.WaterOut ? 0 : Water.WaterKg(_state[own]);
-            _stage = way == WaterDrive<PolytropicLaw>.WaterOut ? FlightStage.Gas : FlightStage.Coast;
+            Marks.WaterLeftKg = way == WaterDrive.WaterOut ? 0 : Water.WaterKg(_state[own]);
+            _stage = way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast;
         }
         else
         {
@@ -257,7 +256,7 @@ internal ref struct FlightRun
 
         if (_stage == FlightStage.Gas)
         {
-            _state[own + 1] = setup.Polytropic.Temperature(_state[own]);
+            _state[own + 1] = setup.ClosedGas.Temperature(_state[own]);
             _state[own] = setup.GasKg;
         }
 

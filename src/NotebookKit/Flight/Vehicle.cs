@@ -49,7 +49,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     public IReadOnlyList<Finding> Validate(LaunchSite site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. site.Validate(), .. Canopy?.Validate() ?? []];
+        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
             all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
@@ -143,17 +143,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     private Finding? Lift(LaunchSite site)
     {
         var setup = new Propulsion.Phases.FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals);
-        double thrust;
-        if (setup.HasWater)
-        {
-            var speed = setup.WaterJet.Speed(Charge.Pressure.Pascals);
-            thrust = setup.WaterJet.Density * setup.WaterJet.JetAreaM2 * speed * speed;
-        }
-        else
-        {
-            setup.AirJet.MassFlow(setup.PressurePa, setup.TemperatureK, site.Pressure.Pascals, out thrust);
-        }
-
+        var thrust = setup.FirstThrust;
         var weight = (Parts.State().MassKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
         return thrust > weight
             ? null

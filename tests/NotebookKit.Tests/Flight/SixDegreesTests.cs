@@ -151,8 +151,8 @@ public class SixDegreesTests
     public void A_leaving_jet_damps_pitching()
     {
         var numbers = Trainer.Numbers(SampleVehicles.Calm) with { DragFactor = 0 };
-        var drive = new WaterDrive<NotebookKit.Propulsion.Phases.PolytropicLaw>(numbers.Firing, numbers.Firing.Polytropic, 1);
-        var body = new VehicleBody<WaterDrive<NotebookKit.Propulsion.Phases.PolytropicLaw>>(numbers, Trainer.SixDegrees(), drive);
+        var drive = new WaterDrive(numbers.Firing, 1);
+        var body = new VehicleBody<WaterDrive>(numbers, Trainer.SixDegrees(), drive);
         Span<double> own = [numbers.Firing.GasM3];
         Span<double> rates = stackalloc double[1];
         var air = new AirSample(1e-12, 340, 101_325, default);

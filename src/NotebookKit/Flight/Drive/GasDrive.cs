@@ -2,12 +2,10 @@ using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Drive;
 
-/// <summary>Gas leaving. Unknowns: gas mass [kg], gas temperature [K]. The equations are those of a firing, <see cref="AirPhase{TMount}"/>.</summary>
+/// <summary>Gas leaving. Unknowns: gas mass [kg], gas temperature [K]. The equations are those of a firing.</summary>
 internal readonly struct GasDrive(FiringSetup setup, double waterLeftKg, double thrustFactor) : IDrive
 {
-    private readonly AirJet _jet = setup.AirJet;
-    private readonly double _chamberM3 = setup.ChamberM3;
-    private readonly double _exponent = setup.AirExponent;
+    private readonly GasOutflow _outflow = new(setup);
     private readonly double _endRatio = setup.EndPressureRatio;
 
     public int Unknowns => 2;
@@ -20,14 +18,11 @@ internal readonly struct GasDrive(FiringSetup setup, double waterLeftKg, double 
 
     public DriveState Run(double ambientPa, double resistanceN, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates)
     {
-        var pressure = Pressure(own);
-        var flow = _jet.MassFlow(pressure, own[1], ambientPa, out var thrust);
+        var flow = _outflow.MassFlow(own[0], own[1], ambientPa, out var pressure, out var thrust, out var kelvinRate);
         ownRates[0] = -flow;
-        ownRates[1] = -(_exponent - 1) * own[1] * flow / own[0];
+        ownRates[1] = kelvinRate;
         return new(thrustFactor * thrust, waterLeftKg, own[0], flow, pressure);
     }
 
-    public double End(int way, double ambientPa, ReadOnlySpan<double> own) => Pressure(own) - (_endRatio * ambientPa);
-
-    private double Pressure(ReadOnlySpan<double> own) => own[0] * _jet.GasConstant * own[1] / _chamberM3;
+    public double End(int way, double ambientPa, ReadOnlySpan<double> own) => _outflow.Pressure(own[0], own[1]) - (_endRatio * ambientPa);
 }

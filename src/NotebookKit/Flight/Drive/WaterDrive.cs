@@ -2,14 +2,13 @@ using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Drive;
 
-/// <summary>Water leaving, quasi-steady. Unknown: gas volume [m³]. The equations are those of a firing, <see cref="WaterPhase{TExpansion, TMount}"/>.</summary>
-internal readonly struct WaterDrive<TExpansion>(FiringSetup setup, TExpansion expansion, double thrustFactor) : IDrive
-    where TExpansion : struct, IExpansionLaw
+/// <summary>Water leaving, quasi-steady. Unknown: gas volume [m³]. The equations are those of a firing, <see cref="WaterPhase{TMount}"/>.</summary>
+internal readonly struct WaterDrive(FiringSetup setup, double thrustFactor) : IDrive
 {
     public const int WaterOut = 0, Spent = 1;
 
     private readonly WaterJet _jet = setup.WaterJet;
-    private readonly TExpansion _expansion = expansion;
+    private readonly ClosedGasLaw _expansion = setup.ClosedGas;
     private readonly double _chamberM3 = setup.ChamberM3;
     private readonly double _gasKg = setup.GasKg;
     private readonly double _endRatio = setup.EndPressureRatio;
