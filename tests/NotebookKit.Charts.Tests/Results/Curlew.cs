@@ -6,6 +6,7 @@ using NotebookKit.Proofing;
 using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Recovery;
 using NotebookKit.Vessels;
 using NotebookKit.Vessels.Ends;
 
@@ -35,6 +36,21 @@ public static class Curlew
 
     public static VerticalFlightResult Flight { get; } = new VerticalFlight(
         Charge, Nozzle.Rounded(13.Millimetres()), 900.Grams(), DragCurve.Constant(0.5, 70.Millimetres()), new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)) { Name = "Curlew" }.Fly();
+
+    public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.Ledger, Charge, Nozzle.Rounded(13.Millimetres()), 1345.Millimetres())
+    {
+        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()),
+    };
+
+    public static LaunchSite Windy { get; } = new("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
+    {
+        Wind = WindProfile.PowerLaw(4.MetresPerSecond(), 10.Metres(), from: 240.Degrees()),
+        Field = FlyingField.Circle(200.Metres()),
+    };
+
+    public static FlightResult FullFlight { get; } = Vehicle.Fly(Windy);
+
+    public static FlightResult SixDegreesFlight { get; } = Vehicle.FlySixDegrees(Windy);
 
     public static StaticFiringResult Firing { get; } = new StaticFiring(Charge, Nozzle.Rounded(13.Millimetres()), AbsolutePressure.StandardSeaLevel).Fire();
 
