@@ -29,7 +29,7 @@ public static class Curlew
 
     public static Airframe Airframe { get; } = new(
         Body,
-        new MassLedger([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()), new MassPart("canopy", 110.Grams(), 380.Millimetres()), new MassPart("vessel", 420.Grams(), 1000.Millimetres()), new MassPart("fins", 90.Grams(), 1280.Millimetres())]),
+        new MassLedger([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()), new MassPart("canopy", 110.Grams(), 380.Millimetres()), new MassPart("vessel", 420.Grams(), 1000.Millimetres()) { Extent = 700.Millimetres(), Diameter = 68.Millimetres() }, new MassPart("fins", 90.Grams(), 1280.Millimetres()) { Extent = 130.Millimetres(), Diameter = 140.Millimetres() }]),
         new WaterTank(Vessel.Volume, Vessel.Liner.Bore, 1345.Millimetres()));
 
     public static Charge Charge { get; } = new(Vessel.ToChamber(Rating), 32.Percent(), Rating.WorkingPressure / 1.5, 20.Celsius());
