@@ -14,7 +14,7 @@ public static class FullFlightCharts
     /// <param name="flight">The flight.</param>
     /// <exception cref="InvalidDesignException">The flight failed.</exception>
     public static EngineeringChart Chart(this FlightResult flight) =>
-        HeightSpeedChart.Draw(Reached(flight).Time, flight.Height, flight.Speed, Events(flight)) with { Title = flight.Title };
+        HeightSpeedChart.Draw(Reached(flight).Time, flight.Height, flight.Speed, Events(flight)) with { Title = $"Height and speed, {flight.Vehicle.Name}" };
 
     /// <summary>The track seen from above, with the edge of the site's field where it has one.</summary>
     /// <param name="flight">The flight.</param>
