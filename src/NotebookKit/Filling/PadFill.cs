@@ -1,4 +1,5 @@
 using NotebookKit.Materials;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
@@ -104,6 +105,27 @@ public sealed record PadFill
         var trace = FillSimulation.Run(this);
         if (trace.Trouble is { } trouble) throw new InvalidDesignException("Fill at the pad", [.. findings, Finding.Error(trouble)]);
         return new FillResult(this, trace, findings);
+    }
+
+    /// <summary>
+    /// The same fill through the restrictor that takes a wanted time, its critical ratio kept: time and conductance are inverse, or nearly so
+    /// where the wall takes heat. Source: energy balance of a charged vessel (Cengel and Boles 2006), solved for the conductance.
+    /// </summary>
+    /// <param name="wanted">Fill time; 0.5 s to 30 min.</param>
+    /// <exception cref="OutOfRangeException">The time is outside its range.</exception>
+    /// <exception cref="InvalidDesignException">The fill itself is refused, or no restrictor gives that time.</exception>
+    public PadFill InTime(Duration wanted)
+    {
+        new ValidRange<Duration>(0.5.Seconds(), 30.Minutes()).Check(wanted, "wanted fill time", "A valve can't be worked faster, and slower the gas has cooled anyway.");
+        var b = Math.Clamp(Restrictor.CriticalRatio, 0, 0.7);
+        PadFill With(double scale) => this with { Restrictor = new SonicRestrictor(SonicConductance.FromCubicMetresPerSecondPascal(Restrictor.Conductance.CubicMetresPerSecondPascal * scale), b) };
+        var first = With(1).Run().Duration / wanted;
+        if (IsPlain) return With(first);
+        double Late(double ln) => Math.Log(With(Math.Exp(ln)).Run().Duration / wanted);
+        var guess = Math.Log(first);
+        if (!BracketedRoot.TrySolve(Late, guess - 0.7, guess + 0.7, 1e-6, out var root))
+            throw new InvalidDesignException("Restrictor for a fill time", [Finding.Error($"No restrictor fills in {Digits.Round(wanted.Seconds)} s with this valve and cylinder; try another time or leave the valve open.")]);
+        return With(Math.Exp(root.Root));
     }
 
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>

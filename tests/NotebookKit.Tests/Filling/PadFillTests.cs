@@ -110,7 +110,7 @@ public class PadFillTests
 
     [Fact]
     public void Restrictor_refuses_a_critical_ratio_past_any_nozzle() =>
-        Assert.Single(((IRestrictor)new SonicRestrictor(1.LitresPerSecondBar(), 0.8)).Validate());
+        Assert.Single(new SonicRestrictor(1.LitresPerSecondBar(), 0.8).Validate());
 
     [Fact]
     public void No_flow_against_a_higher_pressure()
