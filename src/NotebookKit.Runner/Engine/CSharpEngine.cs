@@ -31,8 +31,8 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 
         var csharp = new CSharpKernel().UseKernelHelpers().UseValueSharing().UseWho();
-        ScriptTuning.KeepLineNumbers(csharp);
         csharp.AddAssemblyReferences(SessionPreload.AssemblyFiles());
+        ScriptSettings.Apply(csharp, SessionPreload.Namespaces());
         var kernel = new CompositeKernel { csharp };
         kernel.DefaultKernelName = csharp.Name;
         kernel.UseImportMagicCommand();
@@ -49,7 +49,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         var engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
         if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
-        ScriptTuning.InheritReferences(csharp);
+        ScriptSettings.InheritReferences(csharp);
         return engine;
     }
 

@@ -17,9 +17,12 @@ internal static class SessionPreload
         [.. Ours.Concat(Theirs).Select(Find).OfType<Assembly>().Select(a => a.Location).Where(l => l.Length > 0)];
 
     /// <summary>The using lines every session starts with.</summary>
-    public static string Usings()
-    {
-        var namespaces = Ours.Select(Find).OfType<Assembly>()
+    public static string Usings() => string.Join('\n', Namespaces().Select(n => $"using {n};"));
+
+    /// <summary>The namespaces every session starts with.</summary>
+    public static IReadOnlyList<string> Namespaces() =>
+    [
+        .. Ours.Select(Find).OfType<Assembly>()
             .SelectMany(a => a.GetExportedTypes())
             .Select(t => t.Namespace)
             .OfType<string>()
@@ -27,9 +30,8 @@ internal static class SessionPreload
             .Append(typeof(IQuantity).Namespace!)
             .Concat(["System.IO", "System.Threading"])
             .Distinct()
-            .Order(StringComparer.Ordinal);
-        return string.Join('\n', namespaces.Select(n => $"using {n};"));
-    }
+            .Order(StringComparer.Ordinal),
+    ];
 
     private static Assembly? Find(string name)
     {

@@ -124,7 +124,7 @@ internal static class BurstModel
         if (LayupModel.FibreOf(ply.Ply) is not { } fibre) return;
         var resin = prediction.Vessel.Resin;
         var vf = ply.FibreFraction.DecimalFractions;
-        var name = $"{ply.Ply.Name} at {Digits.Round(layer.Angle * 180 / Math.PI)}°";
+        var name = $"{prediction.Layup.NameOf(layer.Ply)} at {Digits.Round(layer.Angle * 180 / Math.PI)}°";
         steps.Add(new(
             $"Stiffness along the fibres, {name}", @"E_1 = E_f V_f + E_m (1-V_f)",
             $"{fibre.AxialModulus.Value.Show()} × {Digits.Round(vf)} + {resin.Modulus.Value.Show()} × {Digits.Round(1 - vf)}", Gpa(layer.E1), VesselSources.Kaw with { Where = "Eq. 3.34" }));

@@ -95,8 +95,8 @@ public sealed partial record BurstPrediction : IResult
     /// <summary>Sleeves and the angle their fibres have turned to at the burst.</summary>
     public IReadOnlyList<TurnedPly> Turned =>
     [
-        .. Layup.Plies.Where(p => p.Fit is not null).Select(p => new TurnedPly(
-            p.Ply.Name, p.Angle!.Value, Angle.FromDegrees(Outcome.State.Turned(p.Angle.Value.Radians) * 180 / Math.PI))),
+        .. Layup.Plies.Select((p, i) => (Ply: p, Name: Layup.NameOf(i))).Where(p => p.Ply.Fit is not null).Select(p => new TurnedPly(
+            p.Name, p.Ply.Angle!.Value, Angle.FromDegrees(Outcome.State.Turned(p.Ply.Angle.Value.Radians) * 180 / Math.PI))),
     ];
 
     /// <summary>All that gives way in the wall, in order.</summary>
@@ -108,7 +108,7 @@ public sealed partial record BurstPrediction : IResult
 
     /// <summary>What the vessel may be used at under a rule set, resting on the low end of this prediction. Source: see the result's model card.</summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
-    /// <param name="wanted">Working pressure wanted; above 0; the highest that the rules allow where none is given.</param>
+    /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
         this, rules ?? RuleSets.Club, Low, $"the predicted burst, low end, at {Vessel.Fabrication.Efficiency.Show()} of the fibre's strength", wanted);
@@ -121,7 +121,7 @@ public sealed partial record BurstPrediction : IResult
 
     private List<WallEvent> Trace { get; }
 
-    internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0 ? Layup.Plies[ply].Ply.Name : "wall";
+    internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0 ? Layup.NameOf(ply) : "wall";
 
     private string WallCause => Outcome.Mode switch
     {

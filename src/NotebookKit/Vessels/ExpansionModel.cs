@@ -34,13 +34,13 @@ internal static class ExpansionModel
             var (along, across, shear) = engine.Stress(i, state);
             var use = along >= 0 ? along / layer.Strength.Xt : -along / layer.Strength.Xc;
             plies.Add(new PlyLoading(
-                layup.Plies[layer.Ply].Ply.Name, Angle.FromDegrees(layer.Angle * 180 / Math.PI),
+                layup.NameOf(layer.Ply), Angle.FromDegrees(layer.Angle * 180 / Math.PI),
                 new PlyStress(Mpa(along), Mpa(across), Mpa(shear)), Ratio.FromPercent(100 * use), engine.IsCracked(i)));
         }
 
         var steps = trace.Where(e => e.LineLoad < load).Select(e => new BurstStep(
             GaugePressure.FromPascals(e.LineLoad / wall.Radius), e.Mode,
-            e.Mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : e.Ply >= 0 ? layup.Plies[e.Ply].Ply.Name : "wall"));
+            e.Mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : e.Ply >= 0 ? layup.NameOf(e.Ply) : "wall"));
         return new VesselExpansion(vessel, pressure, TubeStrain.Of(state.Hoop, state.Axial), plies, sound, [.. steps], ForcePerLength.FromNewtonsPerMeter(load));
     }
 

@@ -26,10 +26,10 @@ public sealed record Fabrication
     public Ratio EfficiencyHigh { get; init; } = 80.Percent();
 
     /// <summary>
-    /// Scatter from one vessel to the next made the same way [-]; 0 to 0.4. Source: hand-made vessels 8 to 15 %, from memory, a design
-    /// assumption and not data.
+    /// Scatter from one vessel to the next made the same way [-], beyond what materials, angle and fibre fraction bring; 0 to 0.4.
+    /// Source: hand-made vessels 8 to 15 % in all, from memory, a design assumption and not data.
     /// </summary>
-    public double VesselSpread { get; init; } = 0.10;
+    public double VesselSpread { get; init; } = 0.08;
 
     /// <summary>Fibre volume fraction of the plies, mean; 5 to 78.5 %. Source: wet hand lay-up 30 to 45 %, from memory.</summary>
     public Ratio FibreFraction { get; init; } = 40.Percent();

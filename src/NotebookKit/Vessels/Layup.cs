@@ -44,6 +44,14 @@ public sealed record Layup(
     /// <summary>Mass of liner and plies a length of the straight part.</summary>
     public LinearDensity WallMassPerLength => LinearDensity.FromGramsPerMeter((FibreMass + ResinMass + LinerMass).Grams / LayupModel.WallLength(Vessel).Meters);
 
+    /// <summary>Name of a ply, with its number where another has the same name.</summary>
+    /// <param name="ply">Which ply, counted from the inside; 0 to the number of plies less one.</param>
+    public string NameOf(int ply)
+    {
+        var name = Plies[ply].Ply.Name;
+        return Plies.Count(p => p.Ply.Name == name) > 1 ? $"{name} (ply {ply + 1})" : name;
+    }
+
     /// <inheritdoc/>
     public string Title => $"Layup, {Vessel.Name}";
 
@@ -59,8 +67,8 @@ public sealed record Layup(
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        .. Plies.Select(p => new ResultLine(
-            p.Ply.Name, $"{p.Lie}, {p.Thickness.ToUnit(LengthUnit.Millimeter).Show()}",
+        .. Plies.Select((p, i) => new ResultLine(
+            NameOf(i), $"{p.Lie}, {p.Thickness.ToUnit(LengthUnit.Millimeter).Show()}",
             p.Fit is { } fit
                 ? $"{p.ArealWeight.Show()} on {p.Under.ToUnit(LengthUnit.Millimeter).Show()}, covers {fit.Coverage.Show(2)}, cut {p.CutAlong.ToUnit(LengthUnit.Millimeter).Show()}"
                 : $"{p.ArealWeight.Show()} on {p.Under.ToUnit(LengthUnit.Millimeter).Show()}, cut {p.CutAlong.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutAround is { } around ? $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),

@@ -6,6 +6,7 @@ namespace NotebookKit.Vessels;
 /// <param name="Name">The part: "wall", "nozzle end, bonded plug".</param>
 /// <param name="Burst">Pressure at which it gives way.</param>
 /// <param name="Cause">How it gives way.</param>
+/// <remarks>Source: as <see cref="BurstPrediction"/>.</remarks>
 public sealed record PartMargin(string Name, GaugePressure Burst, string Cause)
 {
     /// <summary>Pressure at which it gives way over a pressure [-]. Source: definition of a margin.</summary>

@@ -45,11 +45,11 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.") is { } length) findings.Add(length);
         if (Plies.Count == 0 && Liner.Material is null) findings.Add(Finding.Error("The vessel has neither a liner nor a ply; give it a wall."));
         if (Plies.Count > 40) findings.Add(Finding.Error($"The vessel has {Plies.Count} plies; up to 40 are taken."));
+        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(LayupModel.FindDiameters(this));
         findings.AddRange(Nozzle.Validate("nozzle end", Liner.Bore));
         findings.AddRange(Forward.Validate("forward end", Liner.Bore));
         if ((Nozzle.CarriesSleeves || Forward.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
             findings.Add(Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way."));
-        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(LayupModel.FindDiameters(this));
         return [.. findings.Distinct()];
     }
 
@@ -75,7 +75,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
 
     /// <summary>What the vessel may be used at under a rule set. Source: see the result's model card.</summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
-    /// <param name="wanted">Working pressure wanted; above 0; the highest that the rules allow where none is given.</param>
+    /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The design or the rule set isn't valid.</exception>
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => Burst().Rate(rules, wanted);
 

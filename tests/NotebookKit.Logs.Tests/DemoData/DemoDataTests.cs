@@ -1,4 +1,6 @@
 using System.Globalization;
+using NotebookKit.Proofing;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Logs.Tests.DemoData;
 
@@ -57,6 +59,33 @@ public class DemoDataTests
         Assert.Equal("mL", log.Expansion!.Unit);
         // What stays in: permanent expansion, the fitting's 0.25 mL and the leak of some 16 minutes.
         Assert.InRange(log.Expansion[^1], ProofLogDemo.PermanentMillilitres + 0.25, ProofLogDemo.PermanentMillilitres + 0.25 + 0.4);
+    }
+
+    [Fact]
+    public void Proof_log_is_accepted_with_its_drop_and_its_leak_found_again()
+    {
+        var log = GaugeLog.Read(Path.Combine(Folder, "curlew-proof.csv"));
+        var record = new ProofReadings
+        {
+            Proof = new()
+            {
+                Vessel = "Curlew",
+                Volume = 2.5.Litres(),
+                WorkingPressure = 40.BarGauge(),
+                Wall = WallExpansion.Measured(ProofLogDemo.WallGrowthAtProofMillilitres.Millilitres(), 2.5.Litres(), 60.BarGauge()),
+                TrappedAir = 4.Millilitres(),
+            },
+            Time = log.Time,
+            Pressure = log.Pressure,
+            Temperature = log.Temperature,
+            Expansion = log.Expansion,
+        }.Judge();
+        Assert.Equal(ProofVerdict.Accept, record.Verdict);
+        var drop = Assert.Single(record.Holds.SelectMany(h => h!.Drops));
+        Assert.Equal(ProofLogDemo.FittingDropAtSeconds, drop.At.Seconds, 1.5);
+        Assert.Equal(ProofLogDemo.LeakMillilitresPerMinute, record.LeakRate!.Value.MillilitersPerMinute, 0.01);
+        // The fitting's quarter of a millilitre counts as growth: it might have been a crack.
+        Assert.Equal(ProofLogDemo.PermanentMillilitres + 0.25, record.Expansion!.Permanent.Milliliters, 0.12);
     }
 
     [Fact]

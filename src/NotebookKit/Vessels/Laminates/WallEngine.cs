@@ -78,9 +78,12 @@ internal sealed partial class WallEngine
         var outcome = new WallOutcome { FirstCrack = double.NaN, FirstCrackPly = -1, Mode = FailureMode.Mechanism, Ply = -1 };
         var reached = 0.0;
         var lost = false;
+        var broken = false;
         for (var pass = 0; pass < 3 * _count + 4; pass++)
         {
             var (state, load, mode, layer) = NextEvent();
+            // Once fibres have broken, what is left counts only while it holds together without leaning on cracked resin.
+            if (broken && LargestResinStrain(state) > WallFailure.FollowableResinStrain) break;
             load = Math.Max(reached, load);
             var ply = layer < 0 ? -1 : _layers[layer].Ply;
             trace?.Add(new WallEvent(load, mode, ply));
@@ -92,6 +95,7 @@ internal sealed partial class WallEngine
 
             // The burst is the first loss of fibre or liner that no later state outlives.
             var loses = mode is not (FailureMode.Matrix or FailureMode.LinerYield);
+            broken |= mode is FailureMode.FibreTension or FailureMode.FibreCompression;
             if (load > reached) lost = false;
             if (loses && !lost)
             {

@@ -1,0 +1,63 @@
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Ends;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Published.Vessels;
+
+public class BondTests
+{
+    private const string Source = "Volkersen 1938, as reviewed by da Silva et al., Int. J. Adhes. Adhes. 29, 2009: formula; figures re-computed by formula and by a boundary-value solver";
+
+    private static readonly ShearLag Balanced = new(
+        70.Gigapascals(), 1.6.Millimetres(), 70.Gigapascals(), 1.6.Millimetres(), 1200.Megapascals(), 0.2.Millimetres(), 12.5.Millimetres());
+
+    private static readonly ForcePerLength Load = ForcePerLength.FromNewtonsPerMillimeter(200);
+
+    [Fact]
+    [PublishedCase("V63", Source)]
+    public void Balanced_single_lap()
+    {
+        Tolerance.Relative(0.32733, Balanced.Omega.InverseMillimeters, 2e-5);
+        Tolerance.Relative(16.00, Balanced.Mean(Load).Megapascals, 1e-10);
+        Tolerance.Relative(33.85, Balanced.Peak(Load).Megapascals, 2e-4);
+        Tolerance.Relative(33.85, Balanced.At(Load, (-6.25).Millimetres()).Megapascals, 2e-4);
+        Tolerance.Relative(8.607, Balanced.At(Load, Length.Zero).Megapascals, 1e-4);
+        Tolerance.Relative(2.1153, Balanced.PeakRatio, 5e-5);
+    }
+
+    [Fact]
+    [PublishedCase("V65", Source)]
+    public void More_overlap_soon_adds_nothing()
+    {
+        Tolerance.Relative(32.75, (Balanced with { Overlap = 25.Millimetres() }).Peak(Load).Megapascals, 2e-4);
+        Tolerance.Relative(32.73, (Balanced with { Overlap = 50.Millimetres() }).Peak(Load).Megapascals, 2e-4);
+    }
+
+    [Fact]
+    [PublishedCase("V66", Source)]
+    public void Plug_in_a_braided_wall()
+    {
+        // 47 124 N on a bore of 100 mm at 60 bar, over the circumference.
+        var thrust = 6e6 * Math.PI / 4 * 0.1 * 0.1;
+        Tolerance.Relative(47_124, thrust, 1e-5);
+        var load = ForcePerLength.FromNewtonsPerMeter(thrust / (Math.PI * 0.1));
+        var joint = new ShearLag(20.Gigapascals(), 1.2.Millimetres(), 70.Gigapascals(), 3.Millimetres(), 1000.Megapascals(), 0.3.Millimetres(), 40.Millimetres());
+        Tolerance.Relative(3.750, joint.Mean(load).Megapascals, 1e-4);
+        Tolerance.Relative(0.39340, joint.Omega.InverseMillimeters, 2e-5);
+        Tolerance.Relative(52.96, joint.Peak(load).Megapascals, 2e-4);
+        Tolerance.Relative(52.96, joint.At(load, (-20).Millimetres()).Megapascals, 2e-4);
+        Tolerance.Relative(6.052, joint.At(load, 20.Millimetres()).Megapascals, 2e-4);
+        Tolerance.Relative(14.12, joint.PeakRatio, 4e-4);
+    }
+
+    // The mean of the shear along the overlap is the load over the area, whatever the stiffnesses: balance of forces.
+    [Fact]
+    [PublishedCase("V63", "Volkersen 1938, as reviewed by da Silva et al. 2009: the mean of τ is P/(b·l)")]
+    public void Shear_along_the_overlap_adds_up_to_the_load()
+    {
+        var joint = new ShearLag(20.Gigapascals(), 1.2.Millimetres(), 70.Gigapascals(), 3.Millimetres(), 1000.Megapascals(), 0.3.Millimetres(), 40.Millimetres());
+        const int n = 20_000;
+        var sum = Enumerable.Range(0, n).Sum(i => joint.At(Load, ((i + 0.5) / n * 40 - 20).Millimetres()).Pascals) / n;
+        Tolerance.Relative(joint.Mean(Load).Pascals, sum, 1e-6);
+    }
+}

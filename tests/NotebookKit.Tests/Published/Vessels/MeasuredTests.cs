@@ -1,0 +1,131 @@
+using NotebookKit.Materials;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Laminates;
+
+namespace NotebookKit.Tests.Published.Vessels;
+
+/// <summary>
+/// Measured and exercise figures. The laminate results of the failure exercise are remembered, not read: what gates here is the model
+/// against an independent computation with the exercise's lamina, and the ordering; the remembered measurements are reported only.
+/// </summary>
+public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
+{
+    private const string Exercise = "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998 (lamina data); independent laminate computation";
+
+    [Theory]
+    [PublishedCase("M05", Exercise)]
+    [PublishedCase("M06", Exercise)]
+    [PublishedCase("M07", Exercise)]
+    [PublishedCase("M08", Exercise)]
+    [PublishedCase("M09", Exercise)]
+    // id, angle, hoop, axial, first crack by maximum stress and by Tsai-Wu, fibre limit with 1 % of the resin, remembered measurement
+    [InlineData("M05", 55, 2, 1, 112, 119, 858, 736)]
+    [InlineData("M06", 55, 1, 0, 198, 186, 1019, 595)]
+    [InlineData("M07", 55, 3, 1, 156, 150, 906, 0)]
+    [InlineData("M08", 45, 1, 1, 68, 73, 642, 502)]
+    [InlineData("M09", 45, 2, 1, 91, 90, 856, 0)]
+    public void Glass_tubes(string id, double degrees, double hoop, double axial, double crack, double crackTsaiWu, double last, double remembered)
+    {
+        var tube = Cases.Tube(Cases.My750, Cases.My750Strength, (degrees, 1));
+        var failure = tube.Fail(hoop, axial);
+        Tolerance.Absolute(crack, failure.FirstCrack.Megapascals, 0.5);
+        Tolerance.Absolute(crackTsaiWu, tube.Fail(hoop, axial, FailureCriterion.TsaiWu).FirstCrack.Megapascals, 0.6);
+        Tolerance.Absolute(last, failure.Last.Megapascals, 0.6);
+        Assert.True(failure.FirstCrack < failure.Last);
+        output.WriteLine($"{id}: last {failure.Last.Megapascals:F0} MPa, remembered {(remembered > 0 ? $"{remembered} MPa, ratio {remembered / failure.Last.Megapascals:F2}" : "none")}, matrix-dominated {failure.IsMatrixDominated}");
+    }
+
+    [Theory]
+    [PublishedCase("M10", Exercise)]
+    [PublishedCase("M11", Exercise)]
+    [PublishedCase("M12", Exercise)]
+    [InlineData("M10", 0, 1, 78, 77, 642, 609)]
+    [InlineData("M11", 2, 1, 242, 254, 781, 857)]
+    // The independent computation gives 651 for M12 with every ply cracked from the start; here plies crack in turn and one family fails in compression.
+    [InlineData("M12", 1, 0, 241, 227, 651, 718)]
+    public void Laminates(string id, double hoop, double axial, double crack, double crackTsaiWu, double last, double remembered)
+    {
+        var tube = id == "M10"
+            ? Cases.Tube(Cases.My750, Cases.My750Strength, (0, 0.5), (90, 0.5))
+            : Cases.Tube(Cases.As4, Cases.As4Strength, (0, 0.25), (45, 0.5), (90, 0.25));
+        var failure = tube.Fail(hoop, axial);
+        Tolerance.Absolute(crack, failure.FirstCrack.Megapascals, 0.6);
+        Tolerance.Absolute(crackTsaiWu, tube.Fail(hoop, axial, FailureCriterion.TsaiWu).FirstCrack.Megapascals, 0.6);
+        Tolerance.Relative(last, failure.Last.Megapascals, 3e-3);
+        Assert.True(failure.FirstCrack < failure.Last);
+        output.WriteLine($"{id}: last {failure.Last.Megapascals:F0} MPa, remembered {remembered} MPa, ratio {remembered / failure.Last.Megapascals:F2}");
+    }
+
+    // Off the balance of its load a linear model is no prediction: it has to say so (M06, M07, M09), and not where it is balanced (M05, M08).
+    [Fact]
+    [PublishedCase("M06", "failure exercise part B, Compos. Sci. Technol. 62, 2002: largest errors on ±55° and ±45° glass tubes off their balance")]
+    public void Off_balance_tubes_are_flagged_and_balanced_ones_are_not()
+    {
+        var at55 = Cases.Tube(Cases.My750, Cases.My750Strength, (55, 1));
+        var at45 = Cases.Tube(Cases.My750, Cases.My750Strength, (45, 1));
+        Assert.True(at55.Fail(1, 0).IsMatrixDominated);
+        Assert.True(at55.Fail(3, 1).IsMatrixDominated);
+        Assert.True(at45.Burst().IsMatrixDominated);
+        Assert.False(at55.Burst().IsMatrixDominated);
+        Assert.False(at45.Fail(1, 1).IsMatrixDominated);
+    }
+
+    [Theory]
+    [PublishedCase("M36", "independent laminate computation with the lamina of Soden, Hinton and Kaddour 1998")]
+    [InlineData(false, 55, 15.40, 23.46, 12.67, 0.580)]
+    [InlineData(false, 45, 17.66, 17.66, 13.57, 0.515)]
+    [InlineData(true, 0, 51.06, 51.06, 19.77, 0.292)]
+    public void Tube_elasticity(bool quasi, double degrees, double axial, double hoop, double shear, double hoopPoisson)
+    {
+        var tube = quasi
+            ? Cases.Tube(Cases.As4, Cases.As4Strength, (0, 0.25), (45, 0.5), (90, 0.25))
+            : Cases.Tube(Cases.My750, Cases.My750Strength, (degrees, 1));
+        var constants = tube.Constants();
+        Tolerance.Relative(axial, constants.Axial.Gigapascals, 1e-3);
+        Tolerance.Relative(hoop, constants.Hoop.Gigapascals, 1e-3);
+        Tolerance.Relative(shear, constants.Shear.Gigapascals, 1e-3);
+        Tolerance.Relative(hoopPoisson, constants.HoopPoissonRatio, 2e-3);
+    }
+
+    [Fact]
+    [PublishedCase("M36", "independent laminate computation: ±55° MY750 at 100 MPa around and 50 along")]
+    public void Growth_of_a_glass_tube()
+    {
+        var strain = Cases.Tube(Cases.My750, Cases.My750Strength, (55, 1)).Expand(GaugePressure.FromPascals(100e6 * 1 / 50.0));
+        Tolerance.Absolute(0.303, strain.Hoop.Percent, 5e-4);
+        Tolerance.Absolute(0.077, strain.Axial.Percent, 6e-4);
+        Tolerance.Absolute(0.68, strain.Volume.Percent, 5e-3);
+    }
+
+    // Rule of mixtures against measured laminae. Tolerance 6 %: the fibres' own modulus is known no better, and 20 % across (method dependent).
+    [Theory]
+    [PublishedCase("M03", "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998: lamina and constituents")]
+    [InlineData(74, 3.35, 60, 45.6)]
+    [InlineData(80, 3.35, 62, 53.48)]
+    public void Measured_modulus_along_the_fibres(double fibre, double resin, double percent, double measured) =>
+        Tolerance.Relative(measured, MicromechanicsFormulas.Mixtures(fibre, resin, percent / 100), 0.06);
+
+    // NOL ring 4.10e6 in and 3.26e6 in of specific strength against 0.806e6 and 0.632e6 in of vessel performance: netting ideal is a third of
+    // the ring. Tolerance 15 % on the delivered share of 0.58, as two fibres agree within 2 %; the ideal must be 1.5 to 1.8 times too high.
+    [Theory]
+    [PublishedCase("M14", "Boeing, NTRS 19720027075, 1971: ring and small-vessel performance of PRD-49-1 and S-glass")]
+    [InlineData(4.10e6, 806_000)]
+    [InlineData(3.26e6, 632_000)]
+    public void Small_vessels_deliver_the_default_efficiency(double ringInches, double vesselInches)
+    {
+        var ideal = ringInches / 3;
+        Tolerance.Relative(vesselInches, ideal * 0.58, 0.15);
+        Tolerance.Relative(vesselInches, ideal * NotebookKit.Vessels.Fabrication.HandLaid.Efficiency.DecimalFractions, 0.15);
+        Assert.InRange(ideal / vesselInches, 1.5, 1.8);
+    }
+
+    [Fact]
+    [PublishedCase("M24", "University of the Bundeswehr Munich, abstract: carbon rings 1430 to 1800 MPa against flat coupons 2100 MPa")]
+    [PublishedCase("M04", "Soden, Hinton and Kaddour 1998: lamina strength over fibre strength 0.855 (LY556) to 0.99 (MY750)")]
+    public void Efficiency_is_an_input_and_takes_the_measured_range()
+    {
+        var glass = new Composite(MaterialLibrary.Typical.Fibre("E-glass"), MaterialLibrary.Typical.Resin("laminating epoxy"), 60.Percent());
+        foreach (var share in new[] { 1430.0 / 2100, 1800.0 / 2100, 0.855, 0.99 })
+            Tolerance.Relative(share, glass.Strength((100 * share).Percent()).AlongTension / glass.Strength(100.Percent()).AlongTension, 1e-12);
+    }
+}

@@ -1,0 +1,165 @@
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using NotebookKit.Vessels.Ends;
+using NotebookKit.Vessels.Laminates;
+
+namespace NotebookKit.Tests.Vessels;
+
+public class PressureVesselTests
+{
+    private static readonly PressureVessel Vessel = Samples.Trainer;
+
+    [Fact]
+    public void The_sample_is_valid_and_every_verb_answers()
+    {
+        Assert.DoesNotContain(Vessel.Validate(), f => f.Severity == FindingSeverity.Error);
+        IResult[] results = [Vessel.Layup(), Vessel.Burst(), Vessel.Expansion(20.BarGauge()), Vessel.Rate()];
+        Assert.All(results, r =>
+        {
+            Assert.Equal(ResultStatus.Completed, r.Status);
+            Assert.NotEmpty(r.Lines);
+            Assert.NotEmpty(r.Cautions);
+            Assert.NotEmpty(r.Working.Steps);
+            Assert.NotEmpty(r.Model.Assumptions);
+            Assert.NotEmpty(r.Model.Sources);
+            Assert.All(r.Lines, l => Assert.DoesNotContain("NaN", l.Value, StringComparison.Ordinal));
+        });
+    }
+
+    [Fact]
+    public void First_crack_and_burst_are_two_answers()
+    {
+        var burst = Vessel.Burst();
+        Assert.True(burst.FirstCrack < burst.WallBurst);
+        Assert.Equal(FailureMode.Matrix, burst.Steps[0].Mode);
+        Assert.Equal(FailureMode.FibreTension, burst.WallMode);
+    }
+
+    [Fact]
+    public void The_weakest_part_bursts_the_vessel_and_is_named()
+    {
+        var burst = Vessel.Burst();
+        Assert.Equal(burst.Parts.Min(p => p.Burst.Bar), burst.Burst.Bar, 12);
+        Assert.Contains(burst.WeakestPart.Name, burst.Lines[0].Note, StringComparison.Ordinal);
+        var glued = Vessel with
+        {
+            Forward = Vessel.Forward with
+            {
+                Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal)],
+            },
+        };
+        Assert.Equal("forward end, bonded plug", glued.Burst().WeakestPart.Name);
+        Assert.Contains(glued.Burst().Findings, f => f.Message.Contains("more plies won't help", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_sleeve_off_its_balance_angle_is_a_band_and_is_rated_on_its_low_end()
+    {
+        var burst = Vessel.Burst();
+        Assert.True(burst.IsMatrixDominated);
+        Assert.True(burst.WallLow < burst.WallBurst);
+        Assert.Equal(burst.Netting.Bar, burst.WallLow.Bar, 12);
+        Assert.Contains(burst.Findings, f => f.Message.StartsWith("Matrix-dominated, wide band", StringComparison.Ordinal));
+        Assert.InRange(burst.Turned[0].AtBurst.Degrees, burst.Turned[0].Laid.Degrees, 54.7356);
+    }
+
+    [Fact]
+    public void A_hoop_wrap_over_the_sleeve_brings_it_into_balance()
+    {
+        var wrapped = Vessel with { Plies = [Vessel.Plies[0], new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g")), Vessel.Plies[1]] };
+        Assert.False(wrapped.Burst().IsMatrixDominated);
+        Assert.True(wrapped.Burst().WallBurst > Vessel.Burst().WallBurst);
+    }
+
+    [Fact]
+    public void A_second_sleeve_sees_the_first_ones_outer_diameter()
+    {
+        var sleeve = new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm light"));
+        var layup = (Vessel with { Plies = [sleeve, sleeve] }).Layup();
+        Assert.Equal(layup.Plies[0].Over.Millimeters, layup.Plies[1].Under.Millimeters, 12);
+        Assert.True(layup.Plies[1].Angle!.Value > layup.Plies[0].Angle!.Value);
+    }
+
+    [Fact]
+    public void Masses_add_up()
+    {
+        var layup = Vessel.Layup();
+        Tolerance.Relative(layup.Mass.Grams, layup.FibreMass.Grams + layup.ResinMass.Grams + layup.LinerMass.Grams + layup.EndsMass.Grams, 1e-12);
+        // A sleeve's fibre is what was cut of it: length at the nominal diameter times its weight a length there.
+        var ply = layup.Plies[0];
+        var braid = ((BraidedSleeve)ply.Ply).Braid;
+        var weight = braid.Carriers * braid.Yarn.Value.GramsPerMeter / Math.Cos(braid.NominalAngle.Radians);
+        Tolerance.Relative(ply.CutAlong.Meters * weight, ply.FibreMass.Grams, 1e-12);
+        // Laminate cross-section by volume: fibre and resin over their densities fill the ring.
+        var ring = Math.PI / 4 * (Math.Pow(ply.Over.Meters, 2) - Math.Pow(ply.Under.Meters, 2));
+        var perLength = braid.Carriers * braid.Yarn.Value.KilogramsPerMeter / Math.Cos(ply.Angle!.Value.Radians);
+        Tolerance.Relative(perLength / braid.Fibre.Density.Value.KilogramsPerCubicMeter / ply.FibreFraction.DecimalFractions, ring, 1e-10);
+    }
+
+    [Fact]
+    public void The_chamber_takes_volume_bore_and_working_pressure()
+    {
+        var rating = Vessel.Rate();
+        var chamber = Vessel.ToChamber(rating);
+        Assert.Equal(rating.WorkingPressure, chamber.RatedPressure);
+        Assert.Equal(66, chamber.Bore.Millimeters, 9);
+        // 450 mm of 66 mm bore, and a 2:1 ellipsoid, π·D³/24.
+        Tolerance.Relative(Math.PI / 4 * 0.66 * 0.66 * 4.5 + Math.PI * 0.66 * 0.66 * 0.66 / 24, chamber.Volume.Liters, 1e-12);
+    }
+
+    [Fact]
+    public void All_that_is_wrong_is_said_at_once()
+    {
+        var wrong = Vessel with
+        {
+            Length = (-450).Millimetres(),
+            Liner = Vessel.Liner with { Wall = (-1.5).Millimetres() },
+            Fabrication = Vessel.Fabrication with { FibreFraction = 80.Percent() },
+        };
+        var error = Assert.Throws<InvalidDesignException>(() => wrong.Burst());
+        Assert.Equal(3, error.Findings.Count(f => f.Severity == FindingSeverity.Error));
+        Assert.Contains("straight length is", error.Message, StringComparison.Ordinal);
+        Assert.Contains("liner wall is", error.Message, StringComparison.Ordinal);
+        Assert.Contains("above 78.5 % round fibres have no room", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_body_too_wide_for_the_sleeve_is_an_error_with_the_range()
+    {
+        var wide = Vessel with { Liner = Vessel.Liner with { Bore = 95.Millimetres() } };
+        var error = Assert.Throws<InvalidDesignException>(() => wide.Layup());
+        Assert.Contains("Diameter under carbon sleeve 65 mm heavy is 98", error.Message, StringComparison.Ordinal);
+        Assert.Contains("below 91.9", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_jammed_sleeve_is_a_warning_with_the_range()
+    {
+        var wide = Vessel with { Liner = Vessel.Liner with { Bore = 81.Millimetres() } };
+        var warning = Assert.Single(wide.Layup().Findings, f => f.Message.Contains("is jammed at", StringComparison.Ordinal));
+        Assert.Equal(FindingSeverity.Warning, warning.Severity);
+        Assert.Contains("It lies free on", warning.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_user_s_value_shows_in_every_result_that_uses_it()
+    {
+        var resin = Vessel.Resin with { TensileStrength = Property.Measured(66.Megapascals(), 0.1, "dog bones, March") };
+        var mine = Vessel with { Resin = resin };
+        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate() })
+            Assert.Contains(result.Findings, f => f.Message.Contains("dog bones, March", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_vessel_without_a_liner_weeps_at_its_first_crack()
+    {
+        var bare = Vessel with { Liner = Liner.Removed(69.Millimetres()) };
+        Assert.Contains(bare.Burst().Findings, f => f.Message.Contains("expect it to weep from", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Nan_never_becomes_a_length() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => double.NaN.Millimetres());
+}

@@ -1,0 +1,87 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Tests.Published;
+using NotebookKit.Vessels;
+
+namespace NotebookKit.Tests.Vessels;
+
+public class RatingTests
+{
+    // Invented vessel strong enough to rate at 60 bar: three heavy sleeves.
+    private static readonly PressureVessel Strong = Samples.Trainer with
+    {
+        Plies = [.. Enumerable.Repeat(Samples.Trainer.Plies[0], 3)],
+        Nozzle = Samples.Trainer.Nozzle with { Closure = Samples.Trainer.Nozzle.Closure with { Wall = 20.Millimetres() } },
+        Forward = Samples.Trainer.Forward with { Closure = Samples.Trainer.Forward.Closure with { Wall = 4.Millimetres() } },
+    };
+
+    [Fact]
+    public void The_highest_rating_uses_the_whole_factor_on_the_low_end_of_the_burst()
+    {
+        var burst = Strong.Burst();
+        var rating = burst.Rate();
+        Assert.Equal(burst.Low, rating.DesignBurst);
+        Tolerance.Relative(burst.Low.Bar, rating.RequiredBurst.Bar, 1e-12);
+        Tolerance.Relative(burst.Low.Bar / 3, rating.MaximumExpectedPressure.Bar, 1e-12);
+        Tolerance.Relative(burst.Low.Bar / 3 / 1.05, rating.WorkingPressure.Bar, 1e-12);
+        Tolerance.Relative(burst.Low.Bar / 2, rating.ProofPressure.Bar, 1e-12);
+    }
+
+    // Working 60 bar: proof 1.5 times, burst 3.0 and 3.4 times, as ISO 11119-2 and DOT-CFFC have it on the pressure they call working.
+    [Fact]
+    [PublishedCase("V45", "DOT-CFFC rev. 5, 2007: burst 3.4; ISO 11119-2: test 1.5, burst 3.0")]
+    public void Ratios_of_the_standards()
+    {
+        var iso = Strong.Rate(RuleSets.LoadSharingLiner with { Overshoot = 1 }, 40.BarGauge());
+        Assert.Equal(60, iso.ProofPressure.Bar, 9);
+        Assert.Equal(120, iso.RequiredBurst.Bar, 9);
+        var dot = Strong.Rate(RuleSets.CarbonCylinder with { Overshoot = 1 }, 40.BarGauge());
+        Assert.Equal(136, dot.RequiredBurst.Bar, 9);
+        Assert.Equal(40 * 5.0 / 3, dot.ProofPressure.Bar, 9);
+    }
+
+    [Fact]
+    public void A_rule_whose_proof_risks_damage_is_refused_with_the_ply_and_the_fraction()
+    {
+        var rating = Strong.Rate(RuleSets.SpaceVessel);
+        Assert.Equal(ResultStatus.Failed, rating.Status);
+        Assert.False(rating.IsGiven);
+        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("carbon sleeve 65 mm heavy (ply 3) to 84 % of what fabrication delivers; 67 % is the limit", StringComparison.Ordinal));
+        var refused = Assert.Throws<InvalidDesignException>(() => rating.WorkingPressure);
+        Assert.Contains("past which a proof itself does damage", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("refused", rating.Lines[0].Value);
+    }
+
+    [Fact]
+    public void More_than_the_rule_allows_is_refused_with_what_it_allows()
+    {
+        var rating = Strong.Rate(wanted: 120.BarGauge());
+        Assert.False(rating.IsGiven);
+        Assert.Contains(rating.Findings, f => f.Message.Contains("Club rule allows up to", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Psi_typed_as_bar_is_caught()
+    {
+        var rating = Strong.Rate(wanted: 800.BarGauge());
+        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("was another unit meant?", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_rating_says_that_no_standard_covers_a_hand_laid_braid()
+    {
+        foreach (var rules in RuleSets.All)
+            Assert.Contains(Strong.Rate(rules).Findings, f => f.Message.Contains("None of the standards named here covers a hand-laid wet braid", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Factors_from_memory_say_so()
+    {
+        Assert.Contains(Strong.Rate(RuleSets.EuropeanWrapped).Findings, f => f.Message.Contains("from memory", StringComparison.Ordinal));
+        Assert.DoesNotContain(Strong.Rate(RuleSets.LoadSharingLiner).Findings, f => f.Message.Contains("from memory", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_rule_with_burst_below_proof_is_refused() =>
+        Assert.Throws<InvalidDesignException>(() => Strong.Rate(RuleSets.Club with { Burst = 1.2 }));
+}
