@@ -1,5 +1,6 @@
 using System.Globalization;
 using NotebookKit.Filling;
+using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
@@ -132,6 +133,19 @@ public class DemoDataTests
         var metres = 44_330.8 * (1 - Math.Pow(log.Pressure.Values.Min() / 1.01640, 0.190263)); // above the sea: 35 m of site and some 140 m of flight
         Assert.InRange(metres, 165, 185);
         Assert.Equal(12.4, ProofClock(log), 0.5);
+    }
+
+    [Fact]
+    public void Stock_list_names_what_the_material_library_knows()
+    {
+        var list = StockList.Read(Path.Combine(Folder, "stock.csv"));
+        Assert.Equal(11, list.Items.Count);
+        Assert.All(list.Of("sleeve"), s => Assert.NotNull(MaterialLibrary.Typical.Braid(s.Name)));
+        Assert.All(list.Of("cloth").Concat(list.Of("tape")).Concat(list.Of("sheet")), s => Assert.NotNull(MaterialLibrary.Typical.Cloth(s.Name)));
+        Assert.All(list.Of("veil"), s => Assert.NotNull(MaterialLibrary.Typical.Veil(s.Name)));
+        Assert.All(list.Of("resin"), s => Assert.NotNull(MaterialLibrary.Typical.Resin(s.Name)));
+        Assert.Equal(50, list.Of("tape")[0].Width!.Value.Millimeters, 9);
+        Assert.Equal(40, list.Of("resin")[0].PotLife!.Value.Minutes, 9);
     }
 
     private static double ProofClock(AltimeterLog log)
