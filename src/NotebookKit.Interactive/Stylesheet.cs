@@ -37,5 +37,14 @@ public static class Stylesheet
         .nk-out .nk-answer{font-weight:650}
         .nk-out .nk-plain{font-style:italic}
         .nk-out svg{max-width:100%;height:auto}
+        .nk-explorer-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(13rem,1fr));gap:.4rem 1.4rem;margin:.5rem 0}
+        .nk-explorer-sliders label{display:block}
+        .nk-explorer-sliders input{width:100%;margin:.2rem 0 0}
+        .nk-explorer-sliders output{float:right;font-weight:650;font-variant-numeric:tabular-nums}
+        .nk-explorer-numbers{display:flex;flex-wrap:wrap;gap:.6rem;margin:.6rem 0}
+        .nk-explorer-numbers>div{border:1px solid rgba(128,140,150,.4);border-radius:4px;padding:.25rem .8rem;min-width:7.5rem}
+        .nk-explorer-numbers dt{font-size:.85em;opacity:.8}
+        .nk-explorer-numbers dd{margin:0;font-size:1.15em;font-weight:650;font-variant-numeric:tabular-nums}
+        .nk-explorer-numbers dd.nk-note{font-size:.85em;font-weight:400}
         """;
 }

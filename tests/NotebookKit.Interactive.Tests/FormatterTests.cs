@@ -131,4 +131,14 @@ public sealed class FormatterTests(NotebookSession session)
             """);
         Assert.Equal("1230 mm", forms["text/plain"]);
     }
+
+    [Fact]
+    public async Task An_explorer_carries_exactly_the_script_a_page_knows()
+    {
+        var forms = await session.ShowAsync("Samples.Explorer()");
+        Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
+        Assert.Contains($"<script>{NotebookKit.Charts.Explorers.ExplorerScript.Text}</script>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Stored energy", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Largest error found at", forms["text/plain"], StringComparison.Ordinal);
+    }
 }

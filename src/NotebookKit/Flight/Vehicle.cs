@@ -125,6 +125,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         return (Chosen(Body.DragCurves(air, Surface, Nozzle.Throat)), Chosen(Body.DragCurves(air, Surface)));
     }
 
+    /// <summary>Ends and middle of the drag without jet.</summary>
+    internal DragCurves DragBand(LaunchSite site) => Body.DragCurves(new AirConditions(site.Pressure, site.Temperature), Surface);
+
     private DragCurve Chosen(DragCurves band) => DragEnd switch
     {
         DragEnd.Low => band.Low,

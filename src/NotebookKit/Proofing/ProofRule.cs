@@ -23,6 +23,18 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
         return new(rules.Name, rules.Proof, 5.Percent(), rules.Source);
     }
 
+    /// <summary>
+    /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the highest pressure it is expected ever to
+    /// see, so over the working pressure the factor is larger by the overshoot. 5 % permanent expansion. Source: the rating's rule set.
+    /// </summary>
+    /// <param name="rating">The rating; a refused one has no proof pressure.</param>
+    /// <exception cref="InvalidDesignException">The rating was refused.</exception>
+    public static ProofRule For(Rating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return new(rating.Rules.Name, rating.ProofPressure / rating.WorkingPressure, Club.PermanentLimit, rating.Rules.Source);
+    }
+
     /// <summary>Proof pressure for a working pressure. Source: the rule's.</summary>
     /// <param name="working">Working pressure; above 0.</param>
     public GaugePressure ProofPressure(GaugePressure working) => working * Factor;

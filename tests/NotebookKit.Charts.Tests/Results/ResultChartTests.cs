@@ -84,4 +84,30 @@ public sealed class ResultChartTests
     [Fact]
     public void The_layup_is_drawn_from_the_liner_out() =>
         Assert.StartsWith("Bore 66 mm; from inside out: PET liner 0.5 mm, carbon sleeve", Curlew.Burst.Layup.Draw().Description, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_flight_can_be_explored_and_the_explorer_agrees_with_a_flight_it_never_computed()
+    {
+        var flight = Curlew.Flight.Flight;
+        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9, flight.Charge.Pressure * 1.1);
+        var state = explorer.At(33.3, 12.71, flight.Charge.Pressure.Bar * 1.03);
+        var truth = (flight with
+        {
+            Charge = flight.Charge with { WaterFraction = 33.3.Percent(), Pressure = flight.Charge.Pressure * 1.03 },
+            Nozzle = flight.Nozzle with { Throat = 12.71.Millimetres() },
+        }).Fly();
+        Assert.InRange(Math.Abs(state.Numbers[0] - truth.Apogee.Meters), 0, Math.Max(1e-3, 1.5 * explorer.Error.Numbers[0]));
+        Assert.Equal(truth.Curve.PeakThrust.Newtons, state.Numbers[2], 0.2);
+        Assert.NotEmpty(explorer.Cautions);
+    }
+
+    [Fact]
+    public void An_explorer_refuses_what_the_vessel_is_not_rated_for()
+    {
+        var flight = Curlew.Flight.Flight;
+        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9, flight.Charge.Chamber.RatedPressure * 1.5);
+        var refused = explorer.At(33, 13, flight.Charge.Chamber.RatedPressure.Bar * 1.4);
+        Assert.Contains("rated", refused.RefusedBecause, StringComparison.OrdinalIgnoreCase);
+        Assert.Empty(refused.Numbers);
+    }
 }

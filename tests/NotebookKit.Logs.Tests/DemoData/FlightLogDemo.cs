@@ -9,18 +9,18 @@ namespace NotebookKit.Logs.Tests.DemoData;
 internal static class FlightLogDemo
 {
     public const ulong Seed = 20260316;
-    public const double SiteMetres = 35, LaunchAtSeconds = 12.4, ClockRunsOnSeconds = 52;
+    public const double SiteMetres = 35, LaunchAtSeconds = 12.4, ClockRunsOnSeconds = 55;
 
     public static string Text()
     {
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
-            "flight of Curlew from Ferry Flat, 35 m above sea level; 32 % water, 30 bar gauge",
+            "flight of Curlew from Ferry Flat, 35 m above sea level; 32 % water, 36 bar gauge",
             "the clock starts when the altimeter is armed, not at launch");
         csv.Line("time [s]", "pressure [hPa absolute]", "temperature [°C]");
 
-        const double step = 0.001, gravity = 9.80665, push = 0.30, speedOut = 54, descent = 5.6;
+        const double step = 0.001, gravity = 9.80665, push = 0.34, descent = 6.2;
         double height = 0, speed = 0;
         var canopy = false;
         for (var tick = 0; tick <= (int)(ClockRunsOnSeconds / step); tick++)
@@ -41,8 +41,8 @@ internal static class FlightLogDemo
             if (since < 0 || (height <= 0 && since > 1)) continue;
             if (!canopy && speed < -2 && since > 1) canopy = true;
             var acceleration = since < push
-                ? speedOut / push
-                : canopy ? -gravity * (1 + speed * Math.Abs(speed) / (descent * descent)) : -gravity - 0.00095 * speed * Math.Abs(speed);
+                ? 62 / push
+                : canopy ? -gravity * (1 + speed * Math.Abs(speed) / (descent * descent)) : -gravity - 0.00071 * speed * Math.Abs(speed);
             speed += acceleration * step;
             height = Math.Max(0, height + speed * step);
         }
