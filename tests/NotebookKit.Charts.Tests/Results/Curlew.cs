@@ -39,7 +39,7 @@ public static class Curlew
 
     public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.Ledger, Charge, Nozzle.Rounded(13.Millimetres()), 1345.Millimetres())
     {
-        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()),
+        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
     };
 
     public static LaunchSite Windy { get; } = new("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
@@ -67,6 +67,20 @@ public static class Curlew
     {
         Vessel = "Curlew", Volume = Vessel.Volume, WorkingPressure = Rating.WorkingPressure, Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("invented")),
     }.Plan();
+
+    public static FlightResult WholeFlight { get; } = Vehicle.Fly(Site);
+
+    public static FlightResult SixDegrees { get; } = Vehicle.FlySixDegrees(Site);
+
+    public static LaunchSite Site => new("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
+    {
+        Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()), Field = FlyingField.Circle(250.Metres()),
+    };
+
+    public static AlignmentResult Alignment { get; } = Airframe.Alignment(new FinJig(0.3.Millimetres(), 60.Millimetres()), 50.MetresPerSecond());
+
+    public static TimedOpeningResult Opening { get; } = new Canopy(CanopyType.FlatCircular, 0.9.Metres())
+        .OpenByTimer(900.Grams(), 5.8.Seconds(), 5.4.Seconds(), 0.3.Seconds(), 3.MetresPerSecond(), 300.Newtons());
 
     private static PressureVessel Build()
     {

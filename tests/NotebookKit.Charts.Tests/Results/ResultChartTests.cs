@@ -26,7 +26,7 @@ public sealed class ResultChartTests
         ["path"] = Curlew.FullFlight.ChartPath,
         ["full flight, margin"] = () => Curlew.FullFlight.ChartMargin(),
         ["loads"] = Curlew.FullFlight.ChartLoads,
-        ["attitude"] = Curlew.SixDegreesFlight.ChartAttitude,
+        ["attitude"] = () => Curlew.SixDegreesFlight.ChartAttitude(),
         ["firing"] = Curlew.Firing.Chart,
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
@@ -185,7 +185,7 @@ public sealed class ResultChartTests
 
     [Fact]
     public void Three_degrees_of_freedom_have_no_attitude_to_draw() =>
-        Assert.Contains("FlySixDegrees", Assert.Throws<InvalidDesignException>(Curlew.FullFlight.ChartAttitude).Message, StringComparison.Ordinal);
+        Assert.Contains("FlySixDegrees", Assert.Throws<InvalidDesignException>(() => Curlew.FullFlight.ChartAttitude()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_track_shows_the_edge_of_the_field_to_the_same_scale()
