@@ -123,7 +123,7 @@ public sealed class BurstDistribution : IResult
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
-        Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+        Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
 
     /// <inheritdoc/>
     public string Title => $"Burst distribution, {Vessel.Name}";
