@@ -22,12 +22,16 @@ internal static class BurstModel
         var outcome = engine.Run(trace);
         var layers = engine.Layers.ToArray();
         return new BurstPrediction(
-            layup, criterion, wall, layers, outcome, trace, NettingPascals(layers, wall.Radius), Ends(vessel, wall.Context(layers)));
+            layup, criterion, wall, layers, outcome, trace, NettingPascals(layers, wall), Ends(vessel, wall.Context(layers)));
     }
 
-    /// <summary>Netting analysis of the wall [Pa]; 0 without plies.</summary>
-    public static double NettingPascals(ReadOnlySpan<WallLayer> layers, double radius) =>
-        layers.Length == 0 ? 0 : WallFailure.NettingLoad(layers, WallLoad.ClosedTube) / radius;
+    /// <summary>Netting analysis of the wall, with a metal liner at its yield; a plastic one isn't counted [Pa]. 0 without plies.</summary>
+    public static double NettingPascals(ReadOnlySpan<WallLayer> layers, VesselWall wall) =>
+        layers.Length == 0 ? 0 : (WallFailure.NettingLoad(layers, WallLoad.ClosedTube) + wall.MetalLinerLoad) / wall.Radius;
+
+    /// <summary>Whether the wall leans on more than its fibres as laid.</summary>
+    public static bool IsLeaning(in WallOutcome outcome, double nettingPascals, VesselWall wall) =>
+        wall.Count > 0 && WallFailure.IsLeaning(outcome, nettingPascals * wall.Radius);
 
     /// <summary>Every part of both ends.</summary>
     public static List<PartMargin> Ends(PressureVessel vessel, EndContext context)
@@ -95,7 +99,8 @@ internal static class BurstModel
                 Pressure.FromMegapascals(prediction.WallBurst.Pascals * wall.Radius / wall.Thickness / 1e6).Show(), VesselSources.ThinWall));
             steps.Add(new(
                 "Netting analysis", @"p = \frac{1}{R}\min\left(\sum\sigma_f t_f\sin^2\theta,\ 2\sum\sigma_f t_f\cos^2\theta\right)",
-                string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at {Digits.Round(l.Angle * 180 / Math.PI)}°")) + $", R = {radius}",
+                string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at {Digits.Round(l.Angle * 180 / Math.PI)}°"))
+                + (wall.MetalLinerLoad > 0 ? $" + {Digits.Round(wall.MetalLinerLoad / 1000)} N/mm of metal liner" : "") + $", R = {radius}",
                 prediction.Netting.ToString(), VesselSources.Netting));
         }
 

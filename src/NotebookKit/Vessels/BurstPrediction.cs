@@ -33,9 +33,9 @@ public sealed partial record BurstPrediction : IResult
         Trace = trace;
         WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
         FirstCrack = double.IsNaN(outcome.FirstCrack) ? WallBurst : GaugePressure.FromPascals(outcome.FirstCrack / wall.Radius);
-        IsMatrixDominated = layers.Length > 0 && (outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain);
+        IsMatrixDominated = BurstModel.IsLeaning(outcome, nettingPascals, wall);
         Netting = GaugePressure.FromPascals(nettingPascals);
-        WallLow = IsMatrixDominated && Netting < WallBurst ? Netting : WallBurst;
+        WallLow = layers.Length > 0 && Netting < WallBurst ? Netting : WallBurst;
         Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends];
         WeakestPart = Parts.MinBy(p => p.Burst.Pascals)!;
         var low = Math.Min(WallLow.Pascals, WeakestPart.Burst.Pascals);
@@ -57,15 +57,16 @@ public sealed partial record BurstPrediction : IResult
     /// <summary>Burst of the vessel: of its weakest part.</summary>
     public GaugePressure Burst => WeakestPart.Burst;
 
-    /// <summary>
-    /// The burst to rate on: the same, but where the wall is matrix-dominated no more than netting analysis of the fibres as laid gives.
-    /// </summary>
+    /// <summary>The burst to rate on: the same, but for the wall no more than netting analysis of its fibres as laid gives.</summary>
     public GaugePressure Low { get; }
 
     /// <summary>Burst of the wall alone. Source: Jones 1999, §4.5.</summary>
     public GaugePressure WallBurst { get; }
 
-    /// <summary>Low end of the wall's burst: that of netting analysis where the wall is matrix-dominated.</summary>
+    /// <summary>
+    /// Low end of the wall's burst: that of netting analysis where it is lower. What resin, a plastic liner and turning fibres add is not
+    /// rated on. Source: Evans and Gibson 2002.
+    /// </summary>
     public GaugePressure WallLow { get; }
 
     /// <summary>What ends the wall.</summary>
@@ -78,8 +79,8 @@ public sealed partial record BurstPrediction : IResult
     public IReadOnlyList<PartMargin> Parts { get; }
 
     /// <summary>
-    /// Whether the wall leans on resin that would have to follow more strain than resin can: a band, not a prediction.
-    /// Source: the shear curve of an epoxy ply ends at 4 %, Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998.
+    /// Whether the wall leans on resin that would have to follow more strain than resin can, or owes over 15 % of its burst to more than
+    /// its fibres as laid and its liner: a band, not a prediction. Source: the shear curve of an epoxy ply ends at 4 %, Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998.
     /// </summary>
     public bool IsMatrixDominated { get; }
 

@@ -37,6 +37,8 @@ internal sealed class VesselWall
         _liner = liner.Material is { } m && (vessel.Fabrication.CountsLiner || _seeds.Length == 0)
             ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals, m.UsableStrain.Value.DecimalFractions, liner.Wall.Meters)
             : default;
+        // A closed thin tube yields at 2/√3 of its yield stress around (von Mises). Plastic creeps under a held load: it isn't counted here.
+        MetalLinerLoad = liner.Material is { IsMetal: true } && vessel.Fabrication.CountsLiner ? 2 / Math.Sqrt(3) * _liner.YieldStrength * _liner.Thickness : 0;
         Bore = liner.Bore.Meters;
         LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
     }
@@ -58,6 +60,9 @@ internal sealed class VesselWall
 
     /// <summary>Inner diameter [m].</summary>
     public double Bore { get; }
+
+    /// <summary>Hoop force a width that a metal liner carries at its yield; 0 for a plastic one [N/m].</summary>
+    public double MetalLinerLoad { get; }
 
     /// <summary>E·t of the liner, counted on or not [N/m].</summary>
     public double LinerStiffness { get; }

@@ -10,7 +10,8 @@ namespace NotebookKit.Vessels.Laminates;
 /// <param name="Ply">Which ply ends it.</param>
 /// <param name="ResinStrain">Largest strain across or in shear that resin would have to follow at the end.</param>
 /// <param name="IsMatrixDominated">
-/// Whether that is more than resin can follow, so that <paramref name="Last"/> is an upper bound and not a prediction.
+/// Whether that is more than resin can follow, or netting analysis finds over 15 % less: then <paramref name="Last"/> is an upper bound and
+/// not a prediction.
 /// </param>
 /// <param name="Strain">Strain of the wall at the end.</param>
 /// <param name="Steps">All that gives way, in order.</param>
@@ -24,6 +25,14 @@ public sealed record WallFailure(
     /// </summary>
     internal const double FollowableResinStrain = 0.04;
 
+    /// <summary>Part of its end that a wall may owe to resin and turning fibres before it is called matrix-dominated. Common practice, no source.</summary>
+    internal const double LeaningShare = 0.15;
+
+    /// <summary>Whether a wall leans on more than its fibres as laid and its liner.</summary>
+    internal static bool IsLeaning(in WallOutcome outcome, double nettingLoad) =>
+        outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > FollowableResinStrain
+        || nettingLoad < (1 - LeaningShare - outcome.LinerShare) * outcome.Burst;
+
     internal static WallFailure Of(TubeWall wall, WallLoad load, in WallOutcome outcome, List<WallEvent> trace)
     {
         var scale = (load.Hoop > 0 ? load.Hoop : load.Axial) / wall.Thickness.Meters;
@@ -34,7 +43,7 @@ public sealed record WallFailure(
             outcome.Mode,
             Name(outcome.Ply),
             Ratio.FromPercent(100 * outcome.ResinStrain),
-            outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > FollowableResinStrain,
+            IsLeaning(outcome, NettingLoad([.. wall.Plies.Select((p, i) => p.ToLayer(i))], load)),
             TubeStrain.Of(outcome.State.Hoop, outcome.State.Axial),
             [.. trace.Select(e => new DamageStep(Mean(e.LineLoad), e.Mode, Name(e.Ply)))]);
 

@@ -103,10 +103,8 @@ internal static class EfficiencyLearning
                 wall.Set(engine, new LayerFactors(Math.Exp(_first + i * _step)), FailureCriterion.MaximumStress);
                 var outcome = engine.Run();
                 var burst = outcome.Burst / wall.Radius;
-                var low = engine.Layers.Length > 0 && (outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain)
-                    ? Math.Min(burst, BurstModel.NettingPascals(engine.Layers, wall.Radius))
-                    : burst;
-                // The middle of the band where there is one.
+                var low = wall.Count > 0 ? Math.Min(burst, BurstModel.NettingPascals(engine.Layers, wall)) : burst;
+                // The middle between netting and laminate.
                 _logBurst[i] = 0.5 * (Math.Log(burst) + Math.Log(low));
             }
 
