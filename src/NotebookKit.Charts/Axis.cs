@@ -70,6 +70,8 @@ public sealed record Axis
     {
         if (!double.IsFinite(from) || !double.IsFinite(to) || from == to)
             throw new InvalidDesignException("Chart axis", [Finding.Error($"Axis '{Title}' can't run from {Digits.Round(from)} to {Digits.Round(to)}; both ends must be finite and differ.")]);
+        if (Scale == AxisScale.Logarithmic && Math.Min(from, to) <= 0)
+            throw new InvalidDesignException("Chart axis", [Finding.Error($"Logarithmic axis '{Title}' can't run from {Digits.Round(from)} to {Digits.Round(to)}; both ends must be above 0.")]);
         return this with { From = from, To = to };
     }
 }

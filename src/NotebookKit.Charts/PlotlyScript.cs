@@ -11,7 +11,7 @@ public static class PlotlyScript
     /// The script, to stand once inside a script element before the first figure. Names that a module loader defines are hidden from it, so that
     /// it sets <c>window.Plotly</c> whether the page has a loader or not; a second copy does nothing.
     /// </summary>
-    public static string Wrapped => "if(!window.Plotly){(function(){var define,module,exports;\n" + Loaded.Value + "\n}).call(window);}";
+    public static string Wrapped => Loaded.Value;
 
     private static string Load()
     {
@@ -21,6 +21,6 @@ public static class PlotlyScript
                 $"{assembly.GetName().Name} {assembly.GetName().Version} carries no plotly.js; restore the packages in the versions of Directory.Packages.props.");
         using var stream = assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream);
-        return reader.ReadToEnd();
+        return "if(!window.Plotly){(function(){var define,module,exports;\n" + reader.ReadToEnd() + "\n}).call(window);}";
     }
 }

@@ -9,7 +9,7 @@ public sealed class NotebookKitExtension : IKernelExtension
 {
     /// <summary>What the extension says when it has loaded.</summary>
     public const string Greeting =
-        "NotebookKit is loaded: results show their numbers, findings, cautions and working. #!cautions, #!units and #!show-working are ours.";
+        "NotebookKit is loaded. Results show their numbers, findings, cautions and working by themselves; #!kit lists our commands.";
 
     /// <inheritdoc/>
     public Task OnLoadAsync(Kernel kernel) => LoadAsync(kernel);
@@ -19,10 +19,10 @@ public sealed class NotebookKitExtension : IKernelExtension
     public static Task LoadAsync(Kernel kernel)
     {
         ArgumentNullException.ThrowIfNull(kernel);
-        FormatterSet.Register();
-        if (!CommandSet.Register(kernel.RootKernel)) return Task.CompletedTask;
+        if (kernel.RootKernel is not CompositeKernel root || !CommandSet.Register(root)) return Task.CompletedTask;
+        var shortfall = FormatterSet.Register();
         // Outside a cell there is nowhere to say it.
-        KernelInvocationContext.Current?.DisplayAs(Greeting, "text/plain");
+        KernelInvocationContext.Current?.DisplayAs(shortfall is null ? Greeting : $"{Greeting} {shortfall}", "text/plain");
         return Task.CompletedTask;
     }
 }

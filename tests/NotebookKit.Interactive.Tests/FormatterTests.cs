@@ -1,62 +1,156 @@
 using System.Text.Json;
+using System.Xml.Linq;
 
 namespace NotebookKit.Interactive.Tests;
 
-public sealed class FormatterTests(NotebookSession session) : IClassFixture<NotebookSession>
+[Collection(nameof(NotebookSession))]
+public sealed class FormatterTests(NotebookSession session)
 {
+    private const string Figure = "application/vnd.plotly.v1+json";
+
     [Fact]
     public async Task A_result_shows_its_numbers_findings_cautions_and_working()
     {
         var forms = await session.ShowAsync("Samples.Result()");
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
-        foreach (var text in new[] { "6.00 MPa", "an error", "Stored energy", "thin wall", "Working: Hoop stress", @"<span class=""tex"">\sigma_h = \frac{p\,r}{t}</span>", "σ_h = (p r)/t" })
+        foreach (var text in new[] { "6.00 MPa", "<b>Error.</b> an error", "<b>Warning.</b>", "<b>Note.</b> a note", "Stored energy", "thin wall", "wall to radius below 1/10", "A. Author", "Working: Hoop stress", "6 MPa × 50 mm / 1 mm" })
             Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
-        Assert.Contains("6.00 MPa", forms["text/plain"], StringComparison.Ordinal);
-        Assert.Contains("CAUTION Stored energy", forms["text/plain"], StringComparison.Ordinal);
+        foreach (var text in new[] { "6.00 MPa", "inner wall", "error: an error", "CAUTION Stored energy" })
+            Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task Hostile_text_stays_text()
+    public async Task A_formula_is_there_for_a_page_that_draws_it_and_in_plain_text()
     {
-        var html = (await session.ShowAsync("Samples.HostileResult()"))["text/html"];
+        var html = (await session.ShowAsync("Samples.Result()"))["text/html"];
+        Assert.Contains("""<span class="tex">\sigma_h = \frac{p\,r}{t}</span>""", html, StringComparison.Ordinal);
+        Assert.Contains("""<span class="nk-plain">σ_h = (p r)/t</span>""", html, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("null", "Your turn.")]
+    [InlineData("150.Megapascals()", "Not yet.")]
+    [InlineData("3000.Bar()", "Right.")]
+    public async Task An_exercise_answers_back(string answer, string words)
+    {
+        var forms = await session.ShowAsync($"new Exercise<Pressure>(\"Hoop stress < 1 GPa?\", 300.Megapascals(), 0.01, \"p r / t\").Check({answer})");
+        Assert.Contains($"<b>{words}</b>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Hoop stress &lt; 1 GPa?", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Hoop stress < 1 GPa?", forms["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_result_that_failed_says_so_first()
+    {
+        var forms = await session.ShowAsync("Samples.Result() with { Status = ResultStatus.Failed }");
+        Assert.Contains("Not completed", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("NOT COMPLETED", forms["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Samples.HostileResult()")]
+    [InlineData("Samples.HostileSeries()")]
+    [InlineData("Samples.HostileChart()")]
+    [InlineData("Samples.HostileResult().Working")]
+    [InlineData("Samples.HostileResult().Model")]
+    [InlineData("Samples.HostileResult().Findings")]
+    [InlineData("Samples.HostileResult().Lines")]
+    [InlineData("new Source(Samples.Hostile, Samples.Hostile, 2000)")]
+    [InlineData("Finding.Error(Samples.Hostile)")]
+    [InlineData("new Caution(Samples.Hostile, Samples.Hostile)")]
+    [InlineData("new NotebookKit.Record.Headline(Samples.Hostile, Samples.Hostile)")]
+    [InlineData("new OutOfRangeException(Samples.Hostile, Samples.Hostile, \"1\", \"2\", \"\")")]
+    public async Task Hostile_text_stays_text(string cell)
+    {
+        var html = (await session.ShowAsync(cell))["text/html"];
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("alert('x')<", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<b>]", html, StringComparison.Ordinal);
         Assert.Contains("&lt;script&gt;", html, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("63.Millimetres()", "63.0 mm")]
-    [InlineData("GaugePressure.FromBar(55)", "55.0 bar gauge")]
-    [InlineData("AbsolutePressure.FromBar(56)", "56.0 bar absolute")]
+    [InlineData("63.Millimetres()", "63 mm")]
+    [InlineData("32.Percent()", "32 %")]
+    [InlineData("UnitsNet.Pressure.FromMegapascals(0.0123456)", "0.0123 MPa")]
+    [InlineData("GaugePressure.FromBar(55)", "55 bar gauge")]
+    [InlineData("AbsolutePressure.FromBar(56)", "56 bar absolute")]
     public async Task A_quantity_shows_its_unit(string cell, string expected)
     {
         var forms = await session.ShowAsync(cell);
         Assert.Equal(expected, forms["text/plain"]);
-        Assert.Contains(expected, forms["text/html"], StringComparison.Ordinal);
+        Assert.Equal($"<span class=\"nk-quantity\">{expected}</span>", forms["text/html"]);
     }
 
     [Fact]
-    public async Task A_chart_shows_a_figure_and_words()
+    public async Task A_column_shows_its_extent_and_first_values()
+    {
+        var forms = await session.ShowAsync("new Series(\"Height\", \"m\", [0, 1.5, double.NaN, 3])");
+        Assert.Equal("Height [m] 4 values, 0 to 3, 1 missing: 0, 1.5, missing, 3", forms["text/plain"].Trim());
+    }
+
+    [Fact]
+    public async Task A_chart_shows_a_figure_a_picture_and_words()
     {
         var forms = await session.ShowAsync("Samples.Chart()");
-        using var figure = JsonDocument.Parse(forms["application/vnd.plotly.v1+json"]);
+        Assert.Equal([Figure, "text/html", "text/plain"], forms.Keys.Order());
+        using var figure = JsonDocument.Parse(forms[Figure]);
         Assert.Equal("Time [s]", figure.RootElement.GetProperty("layout").GetProperty("xaxis").GetProperty("title").GetProperty("text").GetString());
-        Assert.Contains("Thrust [N]", forms["text/plain"], StringComparison.Ordinal);
-        Assert.True(forms.ContainsKey("text/html"));
+        Assert.Equal("Thrust: Thrust [N] over Time [s], 1 mark, 4 points", forms["text/plain"].Trim());
+        Assert.Contains("<svg", forms["text/html"], StringComparison.Ordinal);
+        Assert.DoesNotContain("<script", forms["text/html"], StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task The_command_lists_every_caution()
+    public async Task A_drawing_shows_itself_and_words()
     {
-        var forms = await session.ShowAsync("#!cautions");
-        foreach (var topic in new[] { "Proof", "Stored energy", "Composite", "Bench", "Flight", "Prediction" })
-            Assert.Contains(topic, forms["text/html"], StringComparison.Ordinal);
+        var forms = await session.ShowAsync("Samples.Drawing()");
+        Assert.Contains("<svg", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("82.5 bar gauge", forms["text/plain"], StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task Loading_twice_does_no_harm()
+    public async Task A_main_number_has_a_form_for_the_program_that_runs_notebooks()
     {
-        await NotebookKitExtension.LoadAsync(session.Root);
-        var forms = await session.ShowAsync("Samples.Result()");
-        Assert.Contains("6.00 MPa", forms["text/plain"], StringComparison.Ordinal);
+        var forms = await session.ShowAsync("new[] { new NotebookKit.Record.Headline(\"Apogee\", \"148.6 m\") }");
+        using var json = JsonDocument.Parse(forms["application/vnd.notebookkit.headline+json"]);
+        Assert.Equal("148.6 m", json.RootElement[0].GetProperty("Value").GetString());
+        Assert.Contains("<dd>148.6 m</dd>", forms["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_refused_design_shows_all_its_findings()
+    {
+        var forms = await session.ShowAsync("new InvalidDesignException(\"Fin\", [Finding.Error(\"first\"), Finding.Error(\"second\")])");
+        Assert.Contains("first", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("second", forms["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Output_is_well_formed_and_carries_the_style_once()
+    {
+        var html = (await session.ShowAsync("Samples.Result()"))["text/html"];
+        _ = XElement.Parse(html);
+        Assert.Equal(2, html.Split(Stylesheet.Element).Length);
+    }
+
+    [Fact]
+    public async Task Numbers_are_written_the_same_in_every_country()
+    {
+        var forms = await session.ShowAsync("""
+            System.Globalization.CultureInfo.CurrentCulture = new System.Globalization.CultureInfo("");
+            1234.5.Millimetres()
+            """);
+        Assert.Equal("1230 mm", forms["text/plain"]);
+    }
+
+    [Fact]
+    public async Task An_explorer_carries_exactly_the_script_a_page_knows()
+    {
+        var forms = await session.ShowAsync("Samples.Explorer()");
+        Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
+        Assert.Contains($"<script>{NotebookKit.Charts.Explorers.ExplorerScript.Text}</script>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Stored energy", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Largest error found at", forms["text/plain"], StringComparison.Ordinal);
     }
 }

@@ -18,6 +18,16 @@ public static class Samples
     public static EngineeringChart Chart() => ThrustChart.Draw(
         new Series("Time", "s", [0, 0.05, 0.1, 0.15]), new Series("Thrust", "N", [400, 320, 250, 0]), [new EventLine(0.1, "water out")]);
 
+    public static NotebookKit.Charts.Drawings.Drawing Drawing() => NotebookKit.Charts.Drawings.ProofDrawing.Draw(GaugePressure.FromBar(82.5), 30.Metres());
+
+    public static NotebookKit.Charts.Explorers.Explorer Explorer() => NotebookKit.Charts.Explorers.Explorer.Build(
+        "Line", new Axis("x", "m"), new Axis("y", "m"), [new("Slope", "-", 0, 2, 5, 1)], [new("End", "m")],
+        s => new() { X = [0, 1], Y = [0, s[0]], Numbers = [s[0]] }) with { Cautions = Provenance.Cautions.ForFlight };
+
+    public static Series HostileSeries() => new(Hostile, "<b>", [1, double.NaN, 3]);
+
+    public static EngineeringChart HostileChart() => LineChart.Draw(Hostile, new Series(Hostile, "</script>", [0, 1]), new Series("y", "-", [0, 1]));
+
     /// <summary>A result with something in every place.</summary>
     public sealed record Sample(string Title, string Value) : IResult
     {

@@ -14,6 +14,7 @@ public static class LayupDrawing
     private const double Least = 3.4;
     private const double Inner = 74;
     private const double HalfAngle = 0.5;
+    private const double LabelX = 117;
 
     /// <summary>Draws the wall.</summary>
     /// <param name="title">What it shows.</param>
@@ -44,8 +45,9 @@ public static class LayupDrawing
         sheet.Text(cx, cy - Inner + 18, $"bore ⌀ {Mm(innerDiameter.Millimeters)} mm", "middle");
         var bottom = cy - Inner + 31;
         sheet.Text(4, bottom, $"Wall {Mm(total)} mm in all. Thickness is drawn about {Math.Round(Wall / total):0} times its size, thin layers more; the curvature isn't to scale.", size: 2.9, colour: Palette.Quiet);
+        var width = Math.Max(190, layers.Max(l => LabelX + SvgSheet.WidthOf(l.Name) + SvgSheet.WidthOf(" 0.00 mm") + 6));
         var description = $"Bore {Mm(innerDiameter.Millimeters)} mm; from inside out: {string.Join(", ", layers.Select(l => $"{l.Name} {Mm(l.Thickness.Millimeters)} mm"))}; wall {Mm(total)} mm in all.";
-        return new Drawing(title, description, sheet.Finish(190, bottom + 4, title, description));
+        return new Drawing(title, description, sheet.Finish(width, bottom + 4, title, description));
     }
 
     private static List<Finding> Validate(Length innerDiameter, IReadOnlyList<WallLayer> layers)
@@ -70,7 +72,7 @@ public static class LayupDrawing
         var (fill, ink) = layer.Kind switch
         {
             WallLayerKind.Liner => (Palette.Tint(Palette.Water, 0.25), Palette.Water),
-            WallLayerKind.Veil => (Palette.Tint(Palette.At(4), 0.25), Palette.At(4)),
+            WallLayerKind.Veil => (Palette.Tint(Palette.At(6), 0.3), Palette.At(4)),
             WallLayerKind.Hoop => (Palette.Tint(Palette.At(2), 0.2), Palette.At(2)),
             WallLayerKind.Cloth => (Palette.Tint(Palette.At(3), 0.15), Palette.At(3)),
             _ => (Palette.Tint(Palette.Ink, 0.13), Palette.Ink),
@@ -122,9 +124,9 @@ public static class LayupDrawing
         var (x, y) = At(cx, cy, radius, HalfAngle - 0.035);
         var row = cy - Inner - Wall + 3 + ((count - 1 - index) * Math.Min(9, 44.0 / count));
         sheet.Circle(x, y, 0.5, width: 0, fill: Palette.Ink);
-        sheet.Path([(x, y), (112, row - 1), (116, row - 1)], closed: false, width: SvgSheet.Thin);
-        sheet.Text(117, row, layer.Name);
-        sheet.Text(117 + SvgSheet.WidthOf(layer.Name) + 2, row, $"{Mm(layer.Thickness.Millimeters)} mm", bold: true);
+        sheet.Path([(x, y), (LabelX - 5, row - 1), (LabelX - 1, row - 1)], closed: false, width: SvgSheet.Thin);
+        sheet.Text(LabelX, row, layer.Name);
+        sheet.Text(LabelX + SvgSheet.WidthOf(layer.Name) + 2, row, $"{Mm(layer.Thickness.Millimeters)} mm", bold: true);
     }
 
     private static IEnumerable<(double X, double Y)> Arc(double cx, double cy, double radius, double from, double to) =>

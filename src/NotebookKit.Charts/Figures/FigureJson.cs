@@ -28,6 +28,8 @@ internal static class FigureJson
             writer.WriteEndArray();
             writer.WritePropertyName("layout");
             Object(writer, GenericChart.getLayout(chart), null);
+            writer.WritePropertyName("config");
+            Object(writer, GenericChart.getConfig(chart), null);
             writer.WriteEndObject();
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan);

@@ -25,16 +25,24 @@ internal static class LabelBuilder
             yield return Label(
                 limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y", limit.OnRight ? "right" : "left", "bottom", Colour(limit));
         }
+        foreach (var label in UprightOnes(chart, extent)) yield return label;
+        foreach (var callout in chart.Callouts) yield return Remark(callout);
+    }
+
+    private static IEnumerable<Node> UprightOnes(EngineeringChart chart, Extent extent)
+    {
+        var lying = chart.Y.Scale == AxisScale.Categories;
         var row = 0;
+        List<(double At, string Text, string Colour)> upright = [];
         foreach (var limit in chart.Limits.Where(l => l.Upright))
         {
             // Over lying bars the names lie too, one below the other above the first bar.
-            yield return chart.Y.Scale == AxisScale.Categories
-                ? Label(" " + limit.Label, limit.Value, extent.Y!.Value.To - (0.42 * row++), "x", "y", "left", "top", Colour(limit))
-                : Upright(limit.Label, limit.Value, extent, Colour(limit));
+            if (lying) yield return Label(" " + limit.Label, limit.Value, extent.Y!.Value.To - (0.42 * row++), "x", "y", "left", "top", Colour(limit));
+            else upright.Add((limit.Value, limit.Label, Colour(limit)));
         }
-        foreach (var moment in chart.Events) yield return Upright(moment.Label, moment.At, extent, Palette.Quiet);
-        foreach (var callout in chart.Callouts) yield return Remark(callout);
+        upright.AddRange(chart.Events.Select(e => (e.At, e.Label, Palette.Quiet)));
+        var offsets = UprightLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 0.025 * (extent.DataTo - extent.DataFrom));
+        for (var i = 0; i < upright.Count; i++) yield return Upright(upright[i].Text, upright[i].At, extent, upright[i].Colour, offsets[i]);
     }
 
     private static string Colour(LimitLine limit) => limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
@@ -47,11 +55,12 @@ internal static class LabelBuilder
     };
 
     // Left of its line, unless the frame is there.
-    private static Node Upright(string text, double at, Extent extent, string colour)
+    private static Node Upright(string text, double at, Extent extent, string colour, double offsetPx)
     {
         var crowded = at - extent.DataFrom < 0.03 * (extent.DataTo - extent.DataFrom);
         var node = Label(text, at, 1, "x", "paper", crowded ? "left" : "right", "top", colour);
         node.Add("textangle", -90);
+        if (offsetPx > 0) node.Add("yshift", -offsetPx);
         return node;
     }
 

@@ -48,12 +48,12 @@ internal static class LayoutBuilder
         { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } }, { "font", new Node { { "size", 17 } } },
     };
 
-    private static Node AxisNode(Axis axis, (double From, double To)? range = null)
+    private static Node AxisNode(Axis axis, (double From, double To)? range = null, bool twin = false)
     {
         var node = new Node
         {
             { "title", new Node { { "text", FigureText.Plain(axis.Title) }, { "standoff", 10 } } },
-            { "showline", true }, { "linecolor", Palette.Frame }, { "linewidth", 1 }, { "mirror", true },
+            { "showline", true }, { "linecolor", Palette.Frame }, { "linewidth", 1 }, { "mirror", !twin },
             { "ticks", axis.Scale == AxisScale.Categories ? "" : "outside" }, { "tickcolor", Palette.Frame },
             { "gridcolor", Palette.Grid }, { "zerolinecolor", Palette.Frame }, { "zerolinewidth", 1 },
             { "automargin", true }, { "exponentformat", "power" }, { "separatethousands", true },
@@ -80,8 +80,7 @@ internal static class LayoutBuilder
 
     private static Node RightNode(Axis axis)
     {
-        var node = AxisNode(axis);
-        node.RemoveAll(p => p.Key is "mirror" or "gridcolor");
+        var node = AxisNode(axis, twin: true);
         node.Add("overlaying", "y");
         node.Add("side", "right");
         node.Add("showgrid", false);

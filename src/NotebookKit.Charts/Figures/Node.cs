@@ -1,7 +1,4 @@
 namespace NotebookKit.Charts.Figures;
 
-/// <summary>A JSON object of a figure in the order its members were added.</summary>
-internal sealed class Node : List<KeyValuePair<string, object?>>
-{
-    public void Add(string key, object? value) => Add(KeyValuePair.Create(key, value));
-}
+/// <summary>A JSON object of a figure. Nothing is ever taken out of it, so its members keep the order they were added in.</summary>
+internal sealed class Node : Dictionary<string, object?>;

@@ -1,4 +1,5 @@
 using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Figures;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
 using NotebookKit.Charts.Theme;
@@ -104,15 +105,18 @@ internal sealed class ChartPicture
             else _sheet.Text(_frame.X.At((span.From + span.To) / 2), _frame.Box.Bottom - 6, span.Label, "middle", 12, colour: Palette.Quiet);
         }
         var lying = 0;
+        List<(double At, string Text, string Colour)> upright = [];
         foreach (var limit in _chart.Limits)
         {
             var colour = limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
             if (limit.Upright && _chart.Y.Scale == AxisScale.Categories) _sheet.Text(_frame.X.At(limit.Value) + 5, top + 15 + (16 * lying++), limit.Label, "start", 12, colour: colour);
-            else if (limit.Upright) UprightLabel(limit.Label, limit.Value, colour);
+            else if (limit.Upright) upright.Add((_frame.X.At(limit.Value), limit.Label, colour));
             else if (limit.OnRight) _sheet.Text(right - 4, _frame.Right!.At(limit.Value) - 4, limit.Label, "end", 12, colour: colour);
             else _sheet.Text(left + 4, _frame.Y.At(limit.Value) - 4, limit.Label, "start", 12, colour: colour);
         }
-        foreach (var moment in _chart.Events) UprightLabel(moment.Label, moment.At, Palette.Quiet);
+        upright.AddRange(_chart.Events.Select(e => (_frame.X.At(e.At), e.Label, Palette.Quiet)));
+        var offsets = UprightLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 16);
+        for (var i = 0; i < upright.Count; i++) UprightLabel(upright[i].Text, upright[i].At, upright[i].Colour, offsets[i]);
         foreach (var callout in _chart.Callouts)
         {
             var (x, y) = (_frame.X.At(callout.X), _frame.Y.At(callout.Y));
@@ -122,11 +126,8 @@ internal sealed class ChartPicture
         }
     }
 
-    private void UprightLabel(string text, double value, string colour)
-    {
-        var x = _frame.X.At(value);
-        _sheet.Text(x - _frame.Box.Left < 18 ? x + 12 : x - 4, _frame.Box.Top + 6, text, "end", 12, upright: true, colour: colour);
-    }
+    private void UprightLabel(string text, double x, string colour, double offset) =>
+        _sheet.Text(x - _frame.Box.Left < 18 ? x + 12 : x - 4, _frame.Box.Top + 6 + offset, text, "end", 12, upright: true, colour: colour);
 
     private void Legend(IReadOnlyList<int> slots)
     {

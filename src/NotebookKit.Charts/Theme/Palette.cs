@@ -8,7 +8,7 @@ public static class Palette
 {
     /// <summary>Colours of data in the order they are taken.</summary>
     public static IReadOnlyList<string> Data { get; } =
-        ["#1b4f9c", "#d8731f", "#139d8b", "#93296f", "#b99a1c", "#62aee4", "#6b3a1e", "#7b858e"];
+        ["#1b4f9c", "#d8731f", "#0ea38a", "#801050", "#6b3a1e", "#62aee4", "#e3c64b", "#7b858e"];
 
     /// <summary>Text.</summary>
     public const string Ink = "#1e262d";

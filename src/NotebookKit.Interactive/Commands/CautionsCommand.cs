@@ -7,7 +7,8 @@ namespace NotebookKit.Interactive.Commands;
 /// <summary><c>#!cautions</c>: every caution on one list.</summary>
 public sealed class CautionsCommand : KernelDirectiveCommand
 {
-    internal const string Name = "#!cautions";
+    internal static KitCommandInfo Info { get; } =
+        new("#!cautions", "#!cautions", "Shows every caution for pressurised composite vessels: proof, filling, flight and bench.");
 
     internal static Task Handle(CautionsCommand command, KernelInvocationContext context)
     {

@@ -6,14 +6,21 @@ namespace NotebookKit.Interactive.Commands;
 /// <summary>The commands of ours.</summary>
 internal static class CommandSet
 {
-    /// <summary>Adds the commands where they aren't there yet; says whether it did.</summary>
-    public static bool Register(Kernel root)
+    public static IReadOnlyList<KitCommandInfo> All { get; } = [KitCommand.Info, CautionsCommand.Info, UnitsCommand.Info, WorkingCommand.Info];
+
+    /// <summary>Adds the commands; false where they are there already.</summary>
+    public static bool Register(CompositeKernel root)
     {
-        if (root is not CompositeKernel composite) return false;
-        if (composite.KernelInfo.SupportedDirectives.Any(d => d.Name == CautionsCommand.Name)) return false;
-        composite.AddDirective<CautionsCommand>(
-            new KernelActionDirective(CautionsCommand.Name) { Description = "Shows every caution that applies to pressurised composite vessels, their proof, filling and flight." },
-            CautionsCommand.Handle);
+        // A second AddDirective of one name throws.
+        if (root.KernelInfo.SupportedDirectives.Any(d => d.Name == KitCommand.Info.Name)) return false;
+        root.AddDirective<KitCommand>(Declare(KitCommand.Info), KitCommand.Handle);
+        root.AddDirective<CautionsCommand>(Declare(CautionsCommand.Info), CautionsCommand.Handle);
+        root.AddDirective<UnitsCommand>(Declare(UnitsCommand.Info), UnitsCommand.Handle);
+        var working = Declare(WorkingCommand.Info);
+        working.Parameters.Add(new KernelDirectiveParameter("--name", "variable that holds a result or a working") { AllowImplicitName = true, Required = true });
+        root.AddDirective<WorkingCommand>(working, WorkingCommand.Handle);
         return true;
     }
+
+    private static KernelActionDirective Declare(KitCommandInfo info) => new(info.Name) { Description = $"{info.Explanation} Usage: {info.Usage}" };
 }

@@ -1,7 +1,8 @@
-using NotebookKit.Charts;
 using NotebookKit.Interactive.Html;
+using NotebookKit.Interactive.Tables;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Record;
 using UnitsNet;
 
 namespace NotebookKit.Interactive.Formatters;
@@ -9,7 +10,8 @@ namespace NotebookKit.Interactive.Formatters;
 /// <summary>Everything of ours that shows itself.</summary>
 internal static class FormatterSet
 {
-    public static void Register()
+    /// <summary>Registers everything; gives a sentence where this kernel can't show all of it.</summary>
+    public static string? Register()
     {
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
         Registry.Add<Working>(
@@ -31,14 +33,18 @@ internal static class FormatterSet
         Registry.Add<Caution>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html([c], inner)), (c, w) => CautionFormatter.Plain([c], w));
         Registry.Add<IEnumerable<Caution>>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html(c, inner)), CautionFormatter.Plain);
         Registry.Add<IEnumerable<ResultLine>>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html(l, inner)), LinesFormatter.Plain);
+        Registry.Add<ExerciseVerdict>(ExerciseFormatter.Html, ExerciseFormatter.Plain);
         Registry.Add<Source>((s, w) => Text(w, s.ToString()), (s, w) => w.WriteLine(s.ToString()));
         Registry.Add<IQuantity>((q, w) => Text(w, q.Show()), (q, w) => w.Write(q.Show()));
         Registry.Add<GaugePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));
         Registry.Add<AbsolutePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));
+        Registry.Add<TextTable>(TableFormatter.Html, TableFormatter.Plain);
         Registry.Add<Series>(SeriesFormatter.Html, SeriesFormatter.Plain);
         Registry.Add<OutOfRangeException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html([Finding.Error(e.Message)], inner)), (e, w) => w.WriteLine(e.Message));
         Registry.Add<InvalidDesignException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html(e.Findings, inner)), (e, w) => w.WriteLine(e.Message));
-        Registry.Add<EngineeringChart>((ChartFormatter.FigureMime, ChartFormatter.Figure), (Registry.Html, ChartFormatter.Html), (Registry.Plain, ChartFormatter.Plain));
+        Registry.Add<Headline>((Registry.Html, (h, w) => HeadlineFormatter.Html([h], w)), (Registry.Plain, (h, w) => HeadlineFormatter.Plain([h], w)), (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
+        Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain), (HeadlineFormatter.Mime, HeadlineFormatter.Json));
+        return ChartFormatters.Register();
     }
 
     private static void Text(TextWriter writer, string text) => writer.Write($"<span class=\"nk-quantity\">{Escape.Text(text)}</span>");

@@ -74,6 +74,8 @@ internal static class PlainFormula
             var start = _at;
             while (_at < tex.Length && char.IsLetter(tex[_at])) _at++;
             var name = tex[start.._at];
+            // TeX takes the space after a command as its end, not as a space.
+            while (_at < tex.Length && tex[_at] == ' ') _at++;
             if (Symbols.TryGetValue(name, out var symbol)) return symbol;
             if (Accents.TryGetValue(name, out var accent)) return Argument() + accent;
             return name switch

@@ -25,27 +25,28 @@ internal static class ListCommand
     private static int List(IReadOnlyList<string> files)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("notebook", "title", "code cells", "text cells");
+        table.AddColumns("notebook", "title", "code cells", "text cells", "median lines", "longest cell");
         var code = ExitCodes.Success;
         foreach (var file in files)
         {
             try
             {
                 var notebook = NotebookFile.Read(file);
-                table.AddRow(
-                    Markup.Escape(notebook.Name),
-                    Markup.Escape(NotebookOutline.Of(notebook).Title),
-                    notebook.CodeCells.Count().ToString(CultureInfo.InvariantCulture),
-                    notebook.Cells.Count(c => c.Kind == CellKind.Markdown).ToString(CultureInfo.InvariantCulture));
+                var size = LessonSize.Of(notebook);
+                table.AddRow([Markup.Escape(notebook.Name), Markup.Escape(NotebookOutline.Of(notebook).Title), .. Numbers(size.CodeCells, size.TextCells, size.MedianLines, size.LongestLines)]);
             }
             catch (NotebookFormatException e)
             {
-                table.AddRow(Markup.Escape(Path.GetFileNameWithoutExtension(file)), Markup.Escape(e.Message), "", "");
+                table.AddRow(Markup.Escape(Path.GetFileNameWithoutExtension(file)), Markup.Escape(e.Message), "", "", "", "");
                 code = ExitCodes.Failed;
             }
         }
 
+        // Without a terminal there is no edge to break lines at.
+        if (Console.IsOutputRedirected) AnsiConsole.Profile.Width = 240;
         AnsiConsole.Write(table);
         return code;
     }
+
+    private static IEnumerable<string> Numbers(params double[] numbers) => numbers.Select(n => n.ToString("0.#", CultureInfo.InvariantCulture));
 }

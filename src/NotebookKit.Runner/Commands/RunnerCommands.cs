@@ -16,6 +16,7 @@ internal static class RunnerCommands
         {
             RunCommand.Create(),
             ListCommand.Create(),
+            KernelCommand.Create(),
             WorkerCommand(),
         };
         root.SetAction(_ => RunCommand.RunAllAsync());

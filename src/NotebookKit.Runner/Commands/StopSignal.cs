@@ -9,8 +9,12 @@ internal sealed class StopSignal : IDisposable
     private readonly IReadOnlyList<PosixSignalRegistration> registrations;
 
     /// <summary>Starts listening.</summary>
-    public StopSignal() => registrations =
-        [PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop), PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop)];
+    /// <param name="endsOnInterrupt">Whether Ctrl-C cancels, or is not heard at all.</param>
+    public StopSignal(bool endsOnInterrupt = true) => registrations =
+    [
+        PosixSignalRegistration.Create(PosixSignal.SIGINT, endsOnInterrupt ? Stop : context => context.Cancel = true),
+        PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop),
+    ];
 
     /// <summary>Cancelled by the first signal.</summary>
     public CancellationToken Token => source.Token;

@@ -9,20 +9,23 @@ using NotebookKit.Interactive;
 namespace NotebookKit.Runner.Engine;
 
 /// <summary>The C# kernel, in this process. A runaway cell can't be stopped from inside: a worker process puts that right.</summary>
-internal sealed class CSharpEngine : INotebookEngine
+internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
 {
     private readonly CompositeKernel kernel;
     private readonly long outputLimitBytes;
+    private readonly LanguageHelp help;
 
     private CSharpEngine(CompositeKernel kernel, long outputLimitBytes)
     {
         this.kernel = kernel;
         this.outputLimitBytes = outputLimitBytes;
+        help = new LanguageHelp(kernel);
     }
 
     /// <summary>Starts a session with everything preloaded and the compiler warm.</summary>
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
-    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes)
+    /// <param name="ask">Asks the reader to type something; gives none where nobody can answer.</param>
+    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask)
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -33,7 +36,13 @@ internal sealed class CSharpEngine : INotebookEngine
         var kernel = new CompositeKernel { csharp };
         kernel.DefaultKernelName = csharp.Name;
         kernel.UseImportMagicCommand();
+        kernel.RegisterCommandHandler<RequestInput>(async (request, context) =>
+        {
+            if (await ask(new InputRequest(request.Prompt, request.IsPassword)) is { } typed) context.Publish(new InputProduced(typed, request));
+            else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
+        });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
+        PlainFormatting.Register();
         HeadlineFormatter.Register();
         await NotebookKitExtension.LoadAsync(kernel);
 
@@ -68,9 +77,15 @@ internal sealed class CSharpEngine : INotebookEngine
         }
         catch (OperationCanceledException)
         {
-            return Interrupted;
+            return await AnswersAsync() ? Interrupted : Abandoned;
         }
     }
+
+    /// <inheritdoc />
+    public Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation) => help.CompleteAsync(code, position, cancellation);
+
+    /// <inheritdoc />
+    public Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation) => help.DescribeAsync(code, position, cancellation);
 
     /// <inheritdoc />
     public ValueTask DisposeAsync()
@@ -81,6 +96,16 @@ internal sealed class CSharpEngine : INotebookEngine
 
     private static CellOutcome Interrupted { get; } =
         new(CellStatus.Interrupted, CellError.Plain("Interrupted", "The cell was stopped on request."));
+
+    private static CellOutcome Abandoned { get; } =
+        new(CellStatus.Abandoned, CellError.Plain("Interrupted", "The cell did not stop when asked."));
+
+    // The kernel lets go of a cancelled cell at once, whether its code has stopped or not. One that still runs keeps the next from starting.
+    private async Task<bool> AnswersAsync()
+    {
+        var probe = Task.Run(() => kernel.SendAsync(new SubmitCode("")));
+        return await Task.WhenAny(probe, Task.Delay(TimeSpan.FromSeconds(1.2))) == probe;
+    }
 
     private static CellOutcome Failed(CommandFailed failed, IEnumerable<KernelEvent> events, string code, CancellationToken cancellation) =>
         failed.Exception is OperationCanceledException && cancellation.IsCancellationRequested

@@ -1,6 +1,6 @@
 namespace NotebookKit.Runner.Engine;
 
-/// <summary>The ways a cell can end. After the last four the session and its variables are gone.</summary>
+/// <summary>The ways a cell can end. After the last five the session and its variables are gone.</summary>
 internal enum CellStatus
 {
     /// <summary>Ran to its end.</summary>
@@ -11,6 +11,9 @@ internal enum CellStatus
 
     /// <summary>Stopped because it was asked to.</summary>
     Interrupted,
+
+    /// <summary>Was asked to stop, didn't, and was ended with its session.</summary>
+    Abandoned,
 
     /// <summary>Ran longer than allowed and was stopped.</summary>
     TimedOut,

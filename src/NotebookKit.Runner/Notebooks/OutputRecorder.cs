@@ -69,7 +69,7 @@ internal sealed class OutputRecorder
             ["output_type"] = "error",
             ["ename"] = error.Kind,
             ["evalue"] = error.Message,
-            ["traceback"] = new JsonArray([.. TraceOf(error).Select(line => JsonValue.Create(line))]),
+            ["traceback"] = new JsonArray([.. ErrorText.Lines(error).Select(line => JsonValue.Create(line))]),
         });
     }
 
@@ -78,13 +78,6 @@ internal sealed class OutputRecorder
     {
         EndStream();
         return outputs;
-    }
-
-    private static IEnumerable<string> TraceOf(CellError error)
-    {
-        yield return $"{error.Kind}: {error.Message}";
-        if (error.Line is { } line) yield return $"line {line}: {error.SourceLine}";
-        foreach (var call in error.Trace) yield return $"  {call}";
     }
 
     private void EndStream()

@@ -72,7 +72,7 @@ internal static class CodeColouring
     {
         ObjectCreationExpressionSyntax or VariableDeclarationSyntax or ParameterSyntax or TypeArgumentListSyntax or BaseTypeSyntax
             or CastExpressionSyntax or ArrayTypeSyntax or NullableTypeSyntax or MethodDeclarationSyntax or LocalFunctionStatementSyntax => true,
-        MemberAccessExpressionSyntax access => access.Expression == name && char.IsUpper(name.Identifier.Text[0]),
+        MemberAccessExpressionSyntax access => access.Expression == name && name.Identifier.Text is [var first, ..] && char.IsUpper(first),
         _ => false,
     };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using NotebookKit.Runner.Engine;
@@ -8,7 +9,7 @@ namespace NotebookKit.Runner.Workers;
 /// A session in a process of its own: whatever a cell does, this side goes on. A cell over its time or output limit, or one that ends the
 /// process, ends the session, and the outcome says so.
 /// </summary>
-internal sealed class WorkerEngine : INotebookEngine
+internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 {
     private readonly Process process;
     private readonly WorkerOptions options;
@@ -16,7 +17,8 @@ internal sealed class WorkerEngine : INotebookEngine
     private readonly Task errorsRead;
     private readonly Task repliesRead;
     private readonly TaskCompletionSource<ReadyReply> ready = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private Run? current;
+    private readonly ConcurrentDictionary<int, Open> open = new();
+    private readonly Lock sending = new();
     private int requests;
 
     private WorkerEngine(Process process, WorkerOptions options)
@@ -27,7 +29,10 @@ internal sealed class WorkerEngine : INotebookEngine
         repliesRead = ReadRepliesAsync();
     }
 
-    private sealed record Run(int Id, Action<CellOutput> Output, TaskCompletionSource<CellOutcome> Done);
+    private sealed record Open(int Id, Action<CellOutput>? Output, TaskCompletionSource<WorkerReply?> Answer);
+
+    /// <summary>Asks the reader to type something for a running cell; without it nobody can be asked.</summary>
+    public Func<InputRequest, Task<string?>>? Asking { get; set; }
 
     /// <summary>Starts a worker and waits until its session is up.</summary>
     /// <param name="options">How it is started.</param>
@@ -54,14 +59,14 @@ internal sealed class WorkerEngine : INotebookEngine
     /// <inheritdoc />
     public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
     {
-        var run = new Run(Interlocked.Increment(ref requests), output, new(TaskCreationOptions.RunContinuationsAsynchronously));
-        current = run;
-        if (!await SendAsync(new RunRequest(run.Id, code))) return Crashed();
+        var request = Begin(output);
         try
         {
-            return options.CellLimit is { } limit
-                ? await run.Done.Task.WaitAsync(limit, cancellation)
-                : await run.Done.Task.WaitAsync(cancellation);
+            Send(new RunRequest(request.Id, code));
+            var answer = options.CellLimit is { } limit
+                ? await request.Answer.Task.WaitAsync(limit, cancellation)
+                : await request.Answer.Task.WaitAsync(cancellation);
+            return await EndedAsync(answer);
         }
         catch (TimeoutException)
         {
@@ -70,10 +75,28 @@ internal sealed class WorkerEngine : INotebookEngine
                 CultureInfo.InvariantCulture,
                 $"The cell was still running after {options.CellLimit!.Value.TotalSeconds:0.#} s and was stopped.")));
         }
+        catch (OperationCanceledException) when (options.StopGrace is { } grace)
+        {
+            return await StopAsync(request, grace);
+        }
         finally
         {
-            current = null;
+            open.TryRemove(request.Id, out _);
         }
+    }
+
+    /// <inheritdoc />
+    public async Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation)
+    {
+        var answer = await AskAsync(id => new CompleteRequest(id, code, position), cancellation);
+        return (answer as CompleteReply)?.List ?? new CompletionList(position, position, []);
+    }
+
+    /// <inheritdoc />
+    public async Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation)
+    {
+        var answer = await AskAsync(id => new DescribeRequest(id, code, position), cancellation);
+        return (answer as DescribeReply)?.Description;
     }
 
     /// <inheritdoc />
@@ -83,17 +106,63 @@ internal sealed class WorkerEngine : INotebookEngine
         process.Dispose();
     }
 
-    private async Task<bool> SendAsync(WorkerRequest request)
+    private Open Begin(Action<CellOutput>? output)
+    {
+        var request = new Open(Interlocked.Increment(ref requests), output, new(TaskCreationOptions.RunContinuationsAsynchronously));
+        open[request.Id] = request;
+        // The worker may have died before: then nobody else would answer.
+        if (repliesRead.IsCompleted) request.Answer.TrySetResult(null);
+        return request;
+    }
+
+    private async Task<WorkerReply?> AskAsync(Func<int, WorkerRequest> make, CancellationToken cancellation)
+    {
+        var request = Begin(null);
+        try
+        {
+            Send(make(request.Id));
+            return await request.Answer.Task.WaitAsync(cancellation);
+        }
+        finally
+        {
+            open.TryRemove(request.Id, out _);
+        }
+    }
+
+    private async Task<CellOutcome> StopAsync(Open request, TimeSpan grace)
+    {
+        Send(new InterruptRequest(request.Id));
+        try
+        {
+            return await EndedAsync(await request.Answer.Task.WaitAsync(grace));
+        }
+        catch (TimeoutException)
+        {
+            await EndAsync();
+            return new(CellStatus.Abandoned, CellError.Plain("Interrupted", "The cell did not stop when asked."));
+        }
+    }
+
+    private async Task<CellOutcome> EndedAsync(WorkerReply? answer)
+    {
+        if (answer is not DoneReply done) return Crashed();
+        if (done.Outcome.SessionLost) await EndAsync();
+        return done.Outcome;
+    }
+
+    private void Send(WorkerRequest request)
     {
         try
         {
-            await process.StandardInput.WriteLineAsync(WorkerJson.Write(request));
-            await process.StandardInput.FlushAsync();
-            return true;
+            lock (sending)
+            {
+                process.StandardInput.WriteLine(WorkerJson.Write(request));
+                process.StandardInput.Flush();
+            }
         }
         catch (IOException)
         {
-            return false;
+            // It has died; the end of its replies says so to whoever waits.
         }
     }
 
@@ -106,11 +175,14 @@ internal sealed class WorkerEngine : INotebookEngine
                 case ReadyReply reply:
                     ready.TrySetResult(reply);
                     break;
-                case OutputReply reply when current is { } run && run.Id == reply.Id:
-                    run.Output(reply.Output);
+                case OutputReply reply when open.TryGetValue(reply.Id, out var request):
+                    request.Output?.Invoke(reply.Output);
                     break;
-                case DoneReply reply when current is { } run && run.Id == reply.Id:
-                    run.Done.TrySetResult(reply.Outcome);
+                case InputWanted reply:
+                    _ = AnswerAsync(reply);
+                    break;
+                case { } reply when open.TryGetValue(reply.Id, out var request):
+                    request.Answer.TrySetResult(reply);
                     break;
             }
         }
@@ -118,8 +190,11 @@ internal sealed class WorkerEngine : INotebookEngine
         await process.WaitForExitAsync();
         await Settled(errorsRead);
         ready.TrySetException(new EngineStartException($"The worker process ended while starting. {errors.Summary}".Trim()));
-        current?.Done.TrySetResult(Crashed());
+        foreach (var request in open.Values) request.Answer.TrySetResult(null);
     }
+
+    private async Task AnswerAsync(InputWanted wanted) =>
+        Send(new InputGiven(wanted.Id, Asking is null ? null : await Asking(wanted.Input)));
 
     private CellOutcome Crashed()
     {

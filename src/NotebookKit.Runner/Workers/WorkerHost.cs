@@ -1,20 +1,27 @@
 using System.Text;
+using System.Threading.Channels;
 using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Workers;
 
-/// <summary>The worker's side: runs cells in this process as the front asks, until the front goes away.</summary>
-internal sealed class WorkerHost : IDisposable
+/// <summary>The worker's side: does in this process what the front asks, one thing after another, until the front goes away.</summary>
+internal sealed class WorkerHost
 {
     private readonly TextReader requests;
     private readonly TextWriter replies;
     private readonly Lock writing = new();
-    private CancellationTokenSource running = new();
+    private readonly Channel<WorkerRequest> work = Channel.CreateUnbounded<WorkerRequest>();
+    private volatile Running? running;
 
     private WorkerHost(TextReader requests, TextWriter replies)
     {
         this.requests = requests;
         this.replies = replies;
+    }
+
+    private sealed record Running(int Id, CancellationTokenSource Stop)
+    {
+        public TaskCompletionSource<string?>? Input { get; set; }
     }
 
     /// <summary>Serves the front until it closes the input.</summary>
@@ -25,18 +32,46 @@ internal sealed class WorkerHost : IDisposable
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var input = new StreamReader(Console.OpenStandardInput(), utf8);
         await using var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { AutoFlush = true };
+        var host = new WorkerHost(input, output);
 
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
         Console.SetOut(Console.Error);
-        Console.SetIn(TextReader.Null);
-        using var host = new WorkerHost(input, output);
-        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes));
+        Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
+        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync));
     }
 
-    /// <inheritdoc />
-    public void Dispose() => running.Dispose();
-
+    // A cell that never ends must not keep the process once the front has gone.
     private async Task<int> ServeAsync(Func<Task<CSharpEngine>> start)
+    {
+        var reading = Task.Run(ReadAsync);
+        var working = Task.Run(() => WorkAsync(start));
+        await Task.WhenAny(reading, working);
+        return working.IsCompletedSuccessfully ? await working : 0;
+    }
+
+    private async Task ReadAsync()
+    {
+        while (await requests.ReadLineAsync() is { } line)
+        {
+            var current = running;
+            switch (WorkerJson.Read<WorkerRequest>(line))
+            {
+                case InterruptRequest request when current?.Id == request.Id:
+                    await current.Stop.CancelAsync();
+                    break;
+                case InputGiven given when current?.Id == given.Id:
+                    current.Input?.TrySetResult(given.Text);
+                    break;
+                case InterruptRequest or InputGiven or null:
+                    break;
+                case { } request:
+                    work.Writer.TryWrite(request);
+                    break;
+            }
+        }
+    }
+
+    private async Task<int> WorkAsync(Func<Task<CSharpEngine>> start)
     {
         CSharpEngine engine;
         try
@@ -52,31 +87,36 @@ internal sealed class WorkerHost : IDisposable
         }
 
         Send(new ReadyReply(null));
-        var work = Task.CompletedTask;
-        while (await requests.ReadLineAsync() is { } line)
+        await foreach (var request in work.Reader.ReadAllAsync())
         {
-            switch (WorkerJson.Read<WorkerRequest>(line))
+            WorkerReply? reply = request switch
             {
-                case RunRequest request:
-                    await work;
-                    work = RunAsync(engine, request);
-                    break;
-                case InterruptRequest:
-                    await running.CancelAsync();
-                    break;
-            }
+                RunRequest run => await RunAsync(engine, run),
+                CompleteRequest place => new CompleteReply(place.Id, await engine.CompleteAsync(place.Code, place.Position, CancellationToken.None)),
+                DescribeRequest place => new DescribeReply(place.Id, await engine.DescribeAsync(place.Code, place.Position, CancellationToken.None)),
+                _ => null,
+            };
+            if (reply is not null) Send(reply);
         }
 
-        // Not disposed: the front has gone, and a cell that never ends would hold the process.
         return 0;
     }
 
-    private async Task RunAsync(CSharpEngine engine, RunRequest request)
+    private async Task<DoneReply> RunAsync(CSharpEngine engine, RunRequest request)
     {
-        running.Dispose();
-        running = new CancellationTokenSource();
-        var outcome = await engine.RunAsync(request.Code, output => Send(new OutputReply(request.Id, output)), running.Token);
-        Send(new DoneReply(request.Id, outcome));
+        using var stop = new CancellationTokenSource();
+        running = new Running(request.Id, stop);
+        var outcome = await engine.RunAsync(request.Code, output => Send(new OutputReply(request.Id, output)), stop.Token);
+        running = null;
+        return new DoneReply(request.Id, outcome);
+    }
+
+    private async Task<string?> AskAsync(InputRequest input)
+    {
+        if (running is not { } current) return null;
+        current.Input = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        Send(new InputWanted(current.Id, input));
+        return await current.Input.Task.WaitAsync(current.Stop.Token);
     }
 
     private void Send(WorkerReply reply)

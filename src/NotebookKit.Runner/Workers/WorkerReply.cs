@@ -4,22 +4,41 @@ using NotebookKit.Runner.Engine;
 namespace NotebookKit.Runner.Workers;
 
 /// <summary>What a worker answers: one line of JSON each, on its standard output.</summary>
+/// <param name="Id">Number of the request; 0 where none was made.</param>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "say")]
 [JsonDerivedType(typeof(ReadyReply), "ready")]
 [JsonDerivedType(typeof(OutputReply), "output")]
+[JsonDerivedType(typeof(InputWanted), "ask")]
 [JsonDerivedType(typeof(DoneReply), "done")]
-internal abstract record WorkerReply;
+[JsonDerivedType(typeof(CompleteReply), "complete")]
+[JsonDerivedType(typeof(DescribeReply), "describe")]
+internal abstract record WorkerReply(int Id);
 
 /// <summary>The session is up, or couldn't start.</summary>
 /// <param name="Problem">Why it couldn't; none where it is up.</param>
-internal sealed record ReadyReply(string? Problem) : WorkerReply;
+internal sealed record ReadyReply(string? Problem) : WorkerReply(0);
 
 /// <summary>A cell shows something.</summary>
 /// <param name="Id">Number of the request.</param>
 /// <param name="Output">What it shows.</param>
-internal sealed record OutputReply(int Id, CellOutput Output) : WorkerReply;
+internal sealed record OutputReply(int Id, CellOutput Output) : WorkerReply(Id);
+
+/// <summary>A cell asks its reader.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Input">What for.</param>
+internal sealed record InputWanted(int Id, InputRequest Input) : WorkerReply(Id);
 
 /// <summary>A cell has ended.</summary>
 /// <param name="Id">Number of the request.</param>
 /// <param name="Outcome">How.</param>
-internal sealed record DoneReply(int Id, CellOutcome Outcome) : WorkerReply;
+internal sealed record DoneReply(int Id, CellOutcome Outcome) : WorkerReply(Id);
+
+/// <summary>What could stand at a place.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="List">It.</param>
+internal sealed record CompleteReply(int Id, CompletionList List) : WorkerReply(Id);
+
+/// <summary>What stands at a place.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Description">It; none where nothing can be said.</param>
+internal sealed record DescribeReply(int Id, Description? Description) : WorkerReply(Id);

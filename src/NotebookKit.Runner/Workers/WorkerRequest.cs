@@ -3,15 +3,37 @@ using System.Text.Json.Serialization;
 namespace NotebookKit.Runner.Workers;
 
 /// <summary>What the front asks of a worker: one line of JSON each, on the worker's standard input.</summary>
+/// <param name="Id">Number of the request; replies carry it.</param>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "do")]
 [JsonDerivedType(typeof(RunRequest), "run")]
+[JsonDerivedType(typeof(CompleteRequest), "complete")]
+[JsonDerivedType(typeof(DescribeRequest), "describe")]
 [JsonDerivedType(typeof(InterruptRequest), "interrupt")]
-internal abstract record WorkerRequest;
+[JsonDerivedType(typeof(InputGiven), "input")]
+internal abstract record WorkerRequest(int Id);
 
 /// <summary>Run a cell.</summary>
-/// <param name="Id">Number of the request; replies carry it.</param>
+/// <param name="Id">Number of the request.</param>
 /// <param name="Code">The cell's source.</param>
-internal sealed record RunRequest(int Id, string Code) : WorkerRequest;
+internal sealed record RunRequest(int Id, string Code) : WorkerRequest(Id);
+
+/// <summary>Say what could stand at a place.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Code">The cell's source.</param>
+/// <param name="Position">Place, from 0.</param>
+internal sealed record CompleteRequest(int Id, string Code, int Position) : WorkerRequest(Id);
+
+/// <summary>Say what stands at a place.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Code">The cell's source.</param>
+/// <param name="Position">Place, from 0.</param>
+internal sealed record DescribeRequest(int Id, string Code, int Position) : WorkerRequest(Id);
 
 /// <summary>Ask the running cell to stop.</summary>
-internal sealed record InterruptRequest : WorkerRequest;
+/// <param name="Id">Number of the request.</param>
+internal sealed record InterruptRequest(int Id) : WorkerRequest(Id);
+
+/// <summary>What the reader typed.</summary>
+/// <param name="Id">Number of the run request that asked.</param>
+/// <param name="Text">The text; none where nobody could be asked.</param>
+internal sealed record InputGiven(int Id, string? Text) : WorkerRequest(Id);

@@ -66,7 +66,7 @@ public sealed record DragResult : IResult
             "A jet leaves the base area outside it open.",
         ],
         "Mach 0 to 0.9, slender bodies, thin plate fins. No measured drag of a finned slender body was at hand: expect 20 to 30 %, and fit it to your own flights.",
-        [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanThesis]);
+        [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>

@@ -9,6 +9,8 @@ internal static class Literature
         "The Practical Calculation of the Aerodynamic Characteristics of Slender Finned Vehicles (M.S. thesis, re-issued as NASA/TM-2001-209983)",
         1967, "ch. 3", SourceKind.FromMemory);
 
+    public static readonly Source BarrowmanDrag = BarrowmanThesis with { Where = "ch. 4" };
+
     public static readonly Source BarrowmanReport = new("J. S. and J. A. Barrowman",
         "The Theoretical Prediction of the Center of Pressure", 1966, "", SourceKind.FromMemory);
 

@@ -8,18 +8,17 @@ namespace NotebookKit.Filling;
 /// <remarks>Source: as <see cref="PadFill"/>.</remarks>
 public sealed record FillResult : IResult
 {
-    internal FillResult(PadFill fill, double[] seconds, double[] pressures, double[] kelvins, IReadOnlyList<Finding> findings)
+    private readonly FillTrace _trace;
+
+    internal FillResult(PadFill fill, FillTrace trace, IReadOnlyList<Finding> findings)
     {
+        _trace = trace;
         Fill = fill;
-        Time = new("Time", "s", seconds);
-        Pressure = new("Pressure", "bar gauge", Array.ConvertAll(pressures, p => (p - fill.Ambient.Pascals) / 1e5));
-        Temperature = new("Gas temperature", "°C", Array.ConvertAll(kelvins, k => k - 273.15));
-        Duration = Duration.FromSeconds(seconds[^1]);
-        ShutPressure = AbsolutePressure.FromPascals(pressures[^1]).ToGauge(fill.Ambient);
-        ShutTemperature = UnitsNet.Temperature.FromKelvins(kelvins[^1]).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
-        SettledPressure = Charging.Settled(AbsolutePressure.FromPascals(pressures[^1]), ShutTemperature, fill.Temperature).ToGauge(fill.Ambient);
-        GasMass = MassOf(pressures[^1], kelvins[^1]);
-        GasTaken = GasMass - MassOf(pressures[0], kelvins[0]);
+        Time = new("Time", "s", trace.Seconds);
+        Pressure = Gauge("Pressure", trace.Pascals);
+        Temperature = Celsius("Gas temperature", trace.Kelvins);
+        WallTemperature = trace.WallKelvins.Length > 0 ? Celsius("Wall temperature", trace.WallKelvins) : null;
+        CylinderPressure = trace.CylinderPascals.Length > 0 ? Gauge("Cylinder pressure", trace.CylinderPascals) : null;
         FirstFlow = fill.Restrictor.Flow(fill.Supply.ToAbsolute(fill.Ambient), fill.Temperature, fill.Start.ToAbsolute(fill.Ambient), fill.Gas);
         Findings = [.. findings, .. Say()];
     }
@@ -36,44 +35,73 @@ public sealed record FillResult : IResult
     /// <summary>Temperature of the gas at those times.</summary>
     public Series Temperature { get; }
 
-    /// <summary>Time from opening to shutting the valve.</summary>
-    public Duration Duration { get; }
+    /// <summary>Temperature of the wall at those times; none where the wall isn't followed.</summary>
+    public Series? WallTemperature { get; }
 
-    /// <summary>Pressure when the valve shuts.</summary>
-    public GaugePressure ShutPressure { get; }
+    /// <summary>Pressure in the cylinder at those times; none where the supply is endless.</summary>
+    public Series? CylinderPressure { get; }
 
-    /// <summary>Temperature of the gas when the valve shuts.</summary>
-    public Temperature ShutTemperature { get; }
+    /// <summary>Time from first opening to last shutting the valve.</summary>
+    public Duration Duration => Duration.FromSeconds(_trace.Seconds[_trace.ShutAt]);
 
-    /// <summary>Pressure after the gas has cooled to the surroundings.</summary>
-    public GaugePressure SettledPressure { get; }
+    /// <summary>Pressure when the valve is shut for good.</summary>
+    public GaugePressure ShutPressure => AbsolutePressure.FromPascals(_trace.Pascals[_trace.ShutAt]).ToGauge(Fill.Ambient);
+
+    /// <summary>Highest pressure on the way.</summary>
+    public GaugePressure HighestPressure => AbsolutePressure.FromPascals(_trace.Pascals.Max()).ToGauge(Fill.Ambient);
+
+    /// <summary>Temperature of the gas when the valve is shut for good.</summary>
+    public Temperature ShutTemperature => UnitsNet.Temperature.FromKelvins(_trace.Kelvins[_trace.ShutAt]).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
+
+    /// <summary>Highest temperature of the gas on the way.</summary>
+    public Temperature Hottest => UnitsNet.Temperature.FromKelvins(_trace.Kelvins.Max()).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
+
+    /// <summary>Pressure after the gas has cooled to the surroundings, however long that takes.</summary>
+    public GaugePressure SettledPressure => AbsolutePressure.FromPascals(_trace.SettledPascals).ToGauge(Fill.Ambient);
 
     /// <summary>Pressure lost while cooling.</summary>
     public Pressure LostToCooling => ShutPressure - SettledPressure;
 
     /// <summary>Mass of gas in the vessel at the end.</summary>
-    public Mass GasMass { get; }
+    public Mass GasMass => Mass.FromKilograms(_trace.LastMass).ToUnit(UnitsNet.Units.MassUnit.Gram);
 
     /// <summary>Mass of gas taken from the supply.</summary>
-    public Mass GasTaken { get; }
+    public Mass GasTaken => Mass.FromKilograms(_trace.LastMass - _trace.FirstMass).ToUnit(UnitsNet.Units.MassUnit.Gram);
 
-    /// <summary>Mass flow when the valve opens.</summary>
+    /// <summary>Mass flow when the valve opens, as an ideal gas.</summary>
     public MassFlow FirstFlow { get; }
+
+    /// <summary>Right-hand sides computed; 0 where the fill was summed in closed form.</summary>
+    public int Evaluations => _trace.Evaluations;
 
     /// <inheritdoc/>
     public string Title => $"Fill to {ShutPressure}";
 
     /// <inheritdoc/>
     public ModelCard Model => new(
-        Fill.Heat == FillHeat.Adiabatic ? "Adiabatic fill of a rigid vessel" : "Isothermal fill of a rigid vessel",
+        Fill.Heat switch
+        {
+            FillHeat.Adiabatic => "Adiabatic fill of a rigid vessel",
+            FillHeat.Isothermal => "Isothermal fill of a rigid vessel",
+            _ => "Fill of a rigid vessel with heat to its wall",
+        },
         [
-            "Ideal gas with constant heat capacities, mixed at every instant.",
-            "Supply at constant pressure and temperature; only the restrictor resists.",
-            Fill.Heat == FillHeat.Adiabatic ? "No heat to wall or water: heating and the fall while cooling are upper bounds." : "Wall and water take all heat at once: fill time is an upper bound.",
+            Fill.Properties == GasProperties.Real ? "Real gas, mixed at every instant; choked flow raised as the real gas has it." : "Ideal gas with constant heat capacities, mixed at every instant.",
+            Fill.Cylinder is null ? "Supply at constant pressure and temperature; only the restrictor resists." : "The cylinder empties and cools behind a regulator without droop; its wall gives 20 W/(m²·K).",
+            Fill.Heat switch
+            {
+                FillHeat.Adiabatic => "No heat to wall or water: heating and the fall while cooling are upper bounds.",
+                FillHeat.Isothermal => "Wall and water take all heat at once: fill time is an upper bound.",
+                _ => "Free convection to the wall, ±30 %; the wall has one temperature.",
+            },
             "Water fills its share of the volume and gives off no vapour.",
         ],
-        "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
-        [FillingSources.Charging, FillingSources.BlowDown, LawSource]);
+        Fill.Properties == GasProperties.Real ? "To 300 bar gauge." : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
+        [
+            FillingSources.Charging, FillingSources.BlowDown, LawSource,
+            .. Fill.Heat == FillHeat.Wall && Fill.WallOrPlain.Film is null ? [WallHeat.Source, WallHeat.JetSource] : Array.Empty<Source>(),
+            .. Fill.Properties == GasProperties.Real ? [Fill.Gas.Real!.Source] : Array.Empty<Source>(),
+        ]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -84,6 +112,8 @@ public sealed record FillResult : IResult
         new("Fill time", $"{Digits.Round(Duration.Seconds)} s", Fill.Restrictor.ToString() ?? ""),
         new("Pressure when the valve shuts", ShutPressure.ToString()),
         new("Gas temperature then", $"{Digits.Round(ShutTemperature.DegreesCelsius)} °C"),
+        .. Hottest > ShutTemperature + 1.KelvinsOfChange() ? [new ResultLine("Hottest gas on the way", $"{Digits.Round(Hottest.DegreesCelsius)} °C")] : Array.Empty<ResultLine>(),
+        .. CylinderPressure is { } c ? [new ResultLine("Cylinder afterwards", c[_trace.ShutAt].BarGauge().ToString(), Fill.Cylinder!.ToString())] : Array.Empty<ResultLine>(),
         new("Pressure after cooling", SettledPressure.ToString(), $"{Digits.Round(LostToCooling.Bars)} bar lost"),
         new("Gas taken", $"{Digits.Round(GasTaken.Grams)} g"),
         new("Flow when the valve opens", $"{Digits.Round(FirstFlow.GramsPerSecond)} g/s"),
@@ -112,9 +142,11 @@ public sealed record FillResult : IResult
                     $"{Digits.Round(Fill.Restrictor.EffectiveArea.SquareMillimeters, 4)} mm² × {Digits.Round(Fill.Gas.ChokedFlowFactor, 4)} × {Bar(Fill.Supply.ToAbsolute(Fill.Ambient))} / √({Digits.Round(Fill.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {k} K)", $"{Digits.Round(FirstFlow.GramsPerSecond, 4)} g/s", LawSource),
                 new("Rise in pressure at first", @"\frac{dp}{dt} = \frac{\kappa\,R\,T_s\,\dot m}{V}",
                     $"{Digits.Round(factor, 3)} × {Digits.Round(Fill.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {k} K × {Digits.Round(FirstFlow.GramsPerSecond, 4)} g/s / {Digits.Round(Fill.GasVolume.Liters, 4)} L", $"{Digits.Round(ratePerSecond / 1e5, 4)} bar/s", FillingSources.Charging),
-                new("Fill time", @"t = \int_{p_1}^{p_2} \frac{V\,dp}{\kappa\,R\,T_s\,\dot m(p)}", $"from {Bar(from)} to {Bar(to)}, summed", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging),
+                Fill.IsPlain
+                    ? new("Fill time", @"t = \int_{p_1}^{p_2} \frac{V\,dp}{\kappa\,R\,T_s\,\dot m(p)}", $"from {Bar(from)} to {Bar(to)}, summed", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging)
+                    : new("Fill time", @"\frac{d(m\,u)}{dt} = \dot m\,h_s + Q", $"from {Bar(from)} to {Bar(to)}, {Evaluations} evaluations in steps of time", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging),
             ];
-            if (Fill.Heat == FillHeat.Adiabatic)
+            if (Fill.Heat == FillHeat.Adiabatic && Fill.IsPlain)
             {
                 steps.Add(new("Gas temperature when the valve shuts", @"T_2 = \frac{\gamma\,T_s}{1 + \frac{p_1}{p_2}(\gamma - 1)}", $"{Digits.Round(gamma)} × {k} K / (1 + {Bar(from)} / {Bar(to)} × {Digits.Round(gamma - 1)})", $"{Digits.Round(ShutTemperature.Kelvins, 4)} K", FillingSources.Charging));
                 steps.Add(new("Pressure after cooling", @"p_s = \frac{p_2 + (\gamma - 1)\,p_1}{\gamma}", $"({Bar(to)} + {Digits.Round(gamma - 1)} × {Bar(from)}) / {Digits.Round(gamma)}", $"{Bar(settled)} absolute", FillingSources.Charging));
@@ -126,14 +158,15 @@ public sealed record FillResult : IResult
 
     private Source LawSource => Fill.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135;
 
-    private Mass MassOf(double pascals, double kelvins) =>
-        Mass.FromKilograms(pascals * Fill.GasVolume.CubicMeters / (Fill.Gas.GasConstant.JoulesPerKilogramKelvin * kelvins)).ToUnit(UnitsNet.Units.MassUnit.Gram);
+    private Series Gauge(string name, double[] pascals) => new(name, "bar gauge", Array.ConvertAll(pascals, p => (p - Fill.Ambient.Pascals) / 1e5));
+
+    private static Series Celsius(string name, double[] kelvins) => new(name, "°C", Array.ConvertAll(kelvins, k => k - 273.15));
 
     private IEnumerable<Finding> Say()
     {
-        if (Fill.Heat == FillHeat.Adiabatic && Fill.Goal == FillGoal.WhenShut)
-            yield return Finding.Note($"As the gas cools the gauge falls to {SettledPressure}, if the fill is too fast for the wall to take heat. That fall is no leak.");
-        if (ShutTemperature.DegreesCelsius > 80)
-            yield return Finding.Warning($"The gas may reach {Digits.Round(ShutTemperature.DegreesCelsius)} °C; a laminating resin without post-cure is good to about 50 °C. Fill more slowly: the wall then keeps it cool.");
+        if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
+            yield return Finding.Note($"As the gas cools the gauge falls to {SettledPressure}{(Fill.Heat == FillHeat.Adiabatic ? ", if the fill is too fast for the wall to take heat" : "")}. That fall is no leak.");
+        if (Hottest.DegreesCelsius > 80)
+            yield return Finding.Warning($"The gas may reach {Digits.Round(Hottest.DegreesCelsius)} °C; a laminating resin without post-cure is good to about 50 °C. Fill more slowly: the wall then keeps it cool.");
     }
 }

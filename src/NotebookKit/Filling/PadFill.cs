@@ -1,4 +1,5 @@
 using NotebookKit.Materials;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
@@ -8,7 +9,8 @@ namespace NotebookKit.Filling;
 
 /// <summary>A vessel filled at the pad from a regulated supply through a restrictor.</summary>
 /// <remarks>
-/// The gas above the water is a rigid volume of ideal gas; the supply keeps pressure and temperature; the water neither moves nor warms.
+/// The gas above the water is a rigid volume, mixed at every instant; the water neither moves nor warms. Without more said the gas is ideal, the supply
+/// endless and the wall takes no heat; a cylinder, a wall, a hand on the valve, real-gas properties are added one by one.
 /// Source: energy balance of a charged vessel (Y. A. Cengel, M. A. Boles, Thermodynamics, 2006) with the restrictor's own flow law.
 /// </remarks>
 public sealed record PadFill
@@ -46,11 +48,29 @@ public sealed record PadFill
     /// <summary>The gas.</summary>
     public Gas Gas { get; init; } = Gas.Air;
 
+    /// <summary>By which law it is computed.</summary>
+    public GasProperties Properties { get; init; }
+
+    /// <summary>The wall, where heat passes to it; a plain cylinder of the chamber's bore and volume unless given.</summary>
+    public WallHeat? Wall { get; init; }
+
+    /// <summary>How long the vessel is watched after the valve is shut, where heat passes to the wall; 0 to 1 hour.</summary>
+    public Duration Watch { get; init; } = 2.Minutes();
+
+    /// <summary>The cylinder behind the regulator, which empties and cools; an endless supply unless given.</summary>
+    public SourceCylinder? Cylinder { get; init; }
+
+    /// <summary>The valve worked by hand; open throughout unless given.</summary>
+    public ValvePulses? Valve { get; init; }
+
     /// <summary>Volume that gas fills.</summary>
     public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
 
-    /// <summary>Pressure at which the valve has to shut: the target, or the overshoot that settles at it.</summary>
-    public GaugePressure ShutPressure => Goal == FillGoal.AfterCooling && Heat == FillHeat.Adiabatic
+    /// <summary>
+    /// Pressure at which the valve has to shut: the target, or the overshoot that settles at it where that is known in closed form (ideal gas, endless
+    /// supply, no heat to the wall, valve open throughout). Else the run finds it.
+    /// </summary>
+    public GaugePressure ShutPressure => Goal == FillGoal.AfterCooling && Heat == FillHeat.Adiabatic && IsPlain
         ? Charging.ToSettleAt(Start.ToAbsolute(Ambient), Target.ToAbsolute(Ambient), Temperature, Temperature, Temperature, Gas).ToGauge(Ambient)
         : Target;
 
@@ -61,32 +81,57 @@ public sealed record PadFill
         [
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
             new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Chamber.RatedPressure, "rated pressure of the vessel", "A vessel without a rating isn't filled."),
-            new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure", "Regulators of diving cylinders give up to 300 bar gauge."),
+            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure", "Regulators of diving cylinders give up to 300 bar gauge."),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
             new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that water freezes, warmer weakens a laminating resin."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41."),
+            new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(Watch, "time the vessel is watched", "It cools within minutes."),
+            Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
+            Heat == FillHeat.Wall && Gas.Real is null && WallOrPlain.Film is null ? Finding.Error($"Viscosity and conductivity of {Gas} aren't known here; give the wall a film coefficient of its own.") : null,
+            .. Restrictor.Validate(), .. Cylinder?.Validate() ?? [], .. Valve?.Validate() ?? [], .. Wall?.Validate() ?? [],
         ];
-        findings.AddRange(Restrictor.Validate());
         findings.Add(FindStart());
         if (findings.All(f => f is null)) findings.AddRange(FindPressures());
         return findings.OfType<Finding>().ToList();
     }
 
-    /// <summary>Runs the fill to the pressure at which the valve shuts.</summary>
-    /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
+    /// <summary>Runs the fill to the pressure at which the valve shuts, and on while it cools where heat passes to the wall.</summary>
+    /// <exception cref="InvalidDesignException">Something in the design is refused, or the target can't be reached within the rating; all reasons are in it.</exception>
     public FillResult Run()
     {
         var findings = Validate();
         InvalidDesignException.ThrowIfAny("Fill at the pad", findings);
-        double startPa = Start.ToAbsolute(Ambient).Pascals, endPa = ShutPressure.ToAbsolute(Ambient).Pascals, supplyPa = Supply.ToAbsolute(Ambient).Pascals;
-        double kelvin = Temperature.Kelvins, gasM3 = GasVolume.CubicMeters, constant = Gas.GasConstant.JoulesPerKilogramKelvin;
-        var rise = (Heat == FillHeat.Adiabatic ? Gas.HeatCapacityRatio : 1) * constant * kelvin / gasM3;
-        var (pressures, seconds) = PressureClock.Run(
-            p => 1 / (rise * Restrictor.KilogramsPerSecond(supplyPa, kelvin, p, Gas)), startPa, endPa, supplyPa, Restrictor.CriticalRatioFor(Gas) * supplyPa, 40);
-        var kelvins = Array.ConvertAll(pressures, p => Heat == FillHeat.Adiabatic ? Charging.KelvinsAfter(startPa, p, kelvin, kelvin, Gas.HeatCapacityRatio) : kelvin);
-        return new FillResult(this, seconds, pressures, kelvins, findings);
+        var trace = FillSimulation.Run(this);
+        if (trace.Trouble is { } trouble) throw new InvalidDesignException("Fill at the pad", [.. findings, Finding.Error(trouble)]);
+        return new FillResult(this, trace, findings);
     }
+
+    /// <summary>
+    /// The same fill through the restrictor that takes a wanted time, its critical ratio kept: time and conductance are inverse, or nearly so
+    /// where the wall takes heat. Source: energy balance of a charged vessel (Cengel and Boles 2006), solved for the conductance.
+    /// </summary>
+    /// <param name="wanted">Fill time; 0.5 s to 30 min.</param>
+    /// <exception cref="OutOfRangeException">The time is outside its range.</exception>
+    /// <exception cref="InvalidDesignException">The fill itself is refused, or no restrictor gives that time.</exception>
+    public PadFill InTime(Duration wanted)
+    {
+        new ValidRange<Duration>(0.5.Seconds(), 30.Minutes()).Check(wanted, "wanted fill time", "A valve can't be worked faster, and slower the gas has cooled anyway.");
+        var b = Math.Clamp(Restrictor.CriticalRatio, 0, 0.7);
+        PadFill With(double scale) => this with { Restrictor = new SonicRestrictor(SonicConductance.FromCubicMetresPerSecondPascal(Restrictor.Conductance.CubicMetresPerSecondPascal * scale), b) };
+        var first = With(1).Run().Duration / wanted;
+        if (IsPlain) return With(first);
+        double Late(double ln) => Math.Log(With(Math.Exp(ln)).Run().Duration / wanted);
+        var guess = Math.Log(first);
+        if (!BracketedRoot.TrySolve(Late, guess - 0.7, guess + 0.7, 1e-6, out var root))
+            throw new InvalidDesignException("Restrictor for a fill time", [Finding.Error($"No restrictor fills in {Digits.Round(wanted.Seconds)} s with this valve and cylinder; try another time or leave the valve open.")]);
+        return With(Math.Exp(root.Root));
+    }
+
+    /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
+    internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null;
+
+    internal WallHeat WallOrPlain => Wall ?? WallHeat.Of(Chamber, WaterFraction);
 
     private Finding? FindStart() =>
         new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
@@ -102,7 +147,9 @@ public sealed record PadFill
             yield return Finding.Error($"To settle at {Target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated pressure of {Chamber.RatedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
         yield return shut <= Supply
             ? null
-            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Raise the regulator or lower the target.");
+            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Lower the target{(shut < Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {Chamber.RatedPressure}" : "")}.");
+        if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
+            yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
         if (Supply > Chamber.RatedPressure)
             yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower or fit a relief valve at the rating.");
     }

@@ -9,7 +9,7 @@ namespace NotebookKit.Filling;
 /// <summary>An aborted launch: the filled vessel let off through a vent until it's safe to approach.</summary>
 /// <remarks>
 /// Gas leaves through the vent, choked at first, then not; water stays. The gas that remains expands isentropically (no heat from the
-/// wall) or stays at its temperature. The two bracket what is measured. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
+/// wall) or stays at its temperature. The two bracket what is measured; heat by free convection from the wall lies between. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
 public sealed record Vent
 {
@@ -22,7 +22,7 @@ public sealed record Vent
     /// <summary>Pressure at the start; above the safe pressure, to the rating.</summary>
     public required GaugePressure From { get; init; }
 
-    /// <summary>Pressure that counts as let off; 0 to 5 bar gauge, 0.1 bar gauge unless said (common practice, no source).</summary>
+    /// <summary>Pressure that counts as let off; 0.001 to 5 bar gauge, 0.1 bar gauge unless said (common practice, no source).</summary>
     public GaugePressure SafePressure { get; init; } = 0.1.BarGauge();
 
     /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
@@ -37,6 +37,12 @@ public sealed record Vent
     /// <summary>The gas.</summary>
     public Gas Gas { get; init; } = Gas.Air;
 
+    /// <summary>By which law it is computed where the wall gives heat; the two bounds are those of the ideal gas.</summary>
+    public GasProperties Properties { get; init; }
+
+    /// <summary>The wall that gives heat; a plain cylinder of the chamber's bore and volume unless given.</summary>
+    public WallHeat? Wall { get; init; }
+
     /// <summary>Volume that gas fills.</summary>
     public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
 
@@ -46,44 +52,28 @@ public sealed record Vent
         List<Finding?> findings =
         [
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
-            new ValidRange<GaugePressure>(0.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure", "Nobody goes near a vessel above a few tenths of a bar."),
+            new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure", "Nobody goes near a vessel above a few tenths of a bar."),
             From > SafePressure && From <= 300.BarGauge() ? null : Finding.Error($"The pressure at the start is {From}; it must be above the safe {SafePressure} and no more than 300 bar gauge."),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to let off."),
             new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41."),
+            Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
             From > Chamber.RatedPressure ? Finding.Warning($"The vessel holds {From}, above its rated pressure of {Chamber.RatedPressure}: let it off from afar and retire it.") : null,
         ];
         findings.AddRange(Restrictor.Validate());
+        findings.AddRange(Wall?.Validate() ?? []);
         return findings.OfType<Finding>().ToList();
     }
 
-    /// <summary>Runs the vent both ways, without heat and at constant temperature. Source: Dutton and Coverdill 1997.</summary>
+    /// <summary>Runs the vent by both bounds, without heat and at constant temperature, and between them with heat from the wall. Source: Dutton and Coverdill 1997.</summary>
     /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
     public VentResult Run()
     {
         var findings = Validate();
         InvalidDesignException.ThrowIfAny("Vent", findings);
-        return new VentResult(this, Curve(FillHeat.Adiabatic), Curve(FillHeat.Isothermal), findings);
+        return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal] : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
     }
 
-    internal (double[] Pascals, double[] Seconds, double[] Kelvins) Curve(FillHeat heat)
-    {
-        double pa = Ambient.Pascals, start = From.ToAbsolute(Ambient).Pascals, end = SafePressure.ToAbsolute(Ambient).Pascals, t0 = Temperature.Kelvins;
-        double constant = Gas.GasConstant.JoulesPerKilogramKelvin, gasM3 = GasVolume.CubicMeters, g = Gas.HeatCapacityRatio;
-        var factor = heat == FillHeat.Adiabatic ? g : 1;
-        double KelvinsAt(double pascals) => heat == FillHeat.Adiabatic ? t0 * Math.Pow(pascals / start, (g - 1) / g) : t0;
-
-        // In x = ln(p/pa): dp/dt = -κ R T ṁ/V.
-        var (x, seconds) = PressureClock.Run(
-            x =>
-            {
-                var p = pa * Math.Exp(x);
-                var kelvin = KelvinsAt(p);
-                return -gasM3 * p / (factor * constant * kelvin * Restrictor.KilogramsPerSecond(p, kelvin, pa, Gas));
-            },
-            Math.Log(start / pa), Math.Log(end / pa), 0, -Math.Log(Restrictor.CriticalRatioFor(Gas)), 40);
-        var pascals = Array.ConvertAll(x, v => pa * Math.Exp(v));
-        return (pascals, seconds, Array.ConvertAll(pascals, KelvinsAt));
-    }
+    internal WallHeat WallOrPlain => Wall ?? WallHeat.Of(Chamber, WaterFraction);
 }

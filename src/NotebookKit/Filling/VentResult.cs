@@ -8,61 +8,49 @@ namespace NotebookKit.Filling;
 /// <remarks>Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123: measured discharges lie between the adiabatic and the isothermal curve.</remarks>
 public sealed record VentResult : IResult
 {
-    internal VentResult(
-        Vent vent,
-        (double[] Pascals, double[] Seconds, double[] Kelvins) adiabatic,
-        (double[] Pascals, double[] Seconds, double[] Kelvins) isothermal,
-        IReadOnlyList<Finding> findings)
+    internal VentResult(Vent vent, IReadOnlyList<FillHeat> ways, IReadOnlyList<Finding> findings)
     {
         Vent = vent;
         Findings = findings;
-        Series Gauge(double[] pascals) => new("Pressure", "bar gauge", Array.ConvertAll(pascals, p => (p - vent.Ambient.Pascals) / 1e5));
-        AdiabaticTime = new("Time, no heat from the wall", "s", adiabatic.Seconds);
-        AdiabaticPressure = Gauge(adiabatic.Pascals);
-        AdiabaticTemperature = new("Gas temperature, no heat from the wall", "°C", Array.ConvertAll(adiabatic.Kelvins, k => k - 273.15));
-        IsothermalTime = new("Time, gas at constant temperature", "s", isothermal.Seconds);
-        IsothermalPressure = Gauge(isothermal.Pascals);
-        Fastest = Duration.FromSeconds(Math.Min(adiabatic.Seconds[^1], isothermal.Seconds[^1]));
-        Slowest = Duration.FromSeconds(Math.Max(adiabatic.Seconds[^1], isothermal.Seconds[^1]));
-        ColdestGas = Temperature.FromKelvins(adiabatic.Kelvins[^1]).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
+        Curves = [.. ways.Select(w => VentSimulation.Run(w == FillHeat.Wall ? vent : vent with { Properties = GasProperties.Ideal }, w))];
     }
 
     /// <summary>The vent that was run.</summary>
     public Vent Vent { get; }
 
-    /// <summary>Times of the bound without heat.</summary>
-    public Series AdiabaticTime { get; }
+    /// <summary>The ways it may go: without heat, with heat from the wall where that can be computed, at constant temperature.</summary>
+    public IReadOnlyList<VentCurve> Curves { get; }
 
-    /// <summary>Pressures of the bound without heat.</summary>
-    public Series AdiabaticPressure { get; }
+    /// <summary>The curve without heat from the wall.</summary>
+    public VentCurve Adiabatic => Curves[0];
 
-    /// <summary>Gas temperatures of the bound without heat.</summary>
-    public Series AdiabaticTemperature { get; }
+    /// <summary>The curve with heat from the wall; none where the gas's conductivity isn't known.</summary>
+    public VentCurve? WithWall => Curves.FirstOrDefault(c => c.Heat == FillHeat.Wall);
 
-    /// <summary>Times of the bound at constant temperature.</summary>
-    public Series IsothermalTime { get; }
-
-    /// <summary>Pressures of the bound at constant temperature.</summary>
-    public Series IsothermalPressure { get; }
+    /// <summary>The curve at constant temperature.</summary>
+    public VentCurve Isothermal => Curves[^1];
 
     /// <summary>Shortest time to the safe pressure.</summary>
-    public Duration Fastest { get; }
+    public Duration Fastest => Duration.FromSeconds(Curves.Min(c => c.Time[^1]));
 
     /// <summary>Longest time to the safe pressure: the one to wait, and then as long again by the gauge.</summary>
-    public Duration Slowest { get; }
+    public Duration Slowest => Duration.FromSeconds(Curves.Max(c => c.Time[^1]));
 
-    /// <summary>Temperature of the gas at the end if the wall gave no heat: a bound, ice at the vent is to be expected.</summary>
-    public Temperature ColdestGas { get; }
+    /// <summary>Lowest temperature of the gas: with heat from the wall where that was computed, else without. Ice at the vent is to be expected.</summary>
+    public Temperature ColdestGas => Temperature.FromDegreesCelsius((WithWall ?? Adiabatic).Temperature.Values.Min());
 
     /// <inheritdoc/>
     public string Title => $"Vent from {Vent.From}";
 
     /// <inheritdoc/>
     public ModelCard Model => new(
-        "Blow-down of a rigid vessel, adiabatic and isothermal",
-        ["Ideal gas, mixed at every instant.", "Only the vent resists.", "Gas alone leaves; water stays below the vent."],
+        "Blow-down of a rigid vessel between its bounds",
+        [
+            Vent.Properties == GasProperties.Real ? "Real gas with heat from the wall; ideal gas for the two bounds." : "Ideal gas, mixed at every instant.",
+            "Only the vent resists.", "Gas alone leaves; water stays below the vent.", "Free convection from the wall, ±30 %.",
+        ],
         "To 300 bar gauge.",
-        [FillingSources.BlowDown, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
+        [FillingSources.BlowDown, WallHeat.Source, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -72,7 +60,8 @@ public sealed record VentResult : IResult
     [
         new("Time to let off", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s", $"from {Vent.From} to {Vent.SafePressure}"),
         new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longer bound, then only if the gauge reads zero"),
-        new("Coldest the gas can get", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C", "if the wall gave no heat"),
+        .. WithWall is { } w ? [new ResultLine("With heat from the wall", $"{Digits.Round(w.Time[^1])} s")] : Array.Empty<ResultLine>(),
+        new("Coldest gas", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C", WithWall is null ? "if the wall gave no heat" : "with heat from the wall"),
     ];
 
     /// <inheritdoc/>
@@ -92,8 +81,8 @@ public sealed record VentResult : IResult
             [
                 new("Time constant while choked", @"\tau = \frac{V}{C_d\,A\,\psi\,\sqrt{R\,T_0}}",
                     $"{Digits.Round(Vent.GasVolume.Liters, 4)} L / ({Digits.Round(Vent.Restrictor.EffectiveArea.SquareMillimeters, 4)} mm² × {Digits.Round(Vent.Gas.ChokedFlowFactor, 4)} × √({Digits.Round(Vent.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {Digits.Round(Vent.Temperature.Kelvins, 5)} K))", $"{Digits.Round(tau, 4)} s", FillingSources.BlowDown),
-                new("Time at constant temperature", @"t = \int \frac{V\,dp}{R\,T_0\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(IsothermalTime[^1], 4)} s", FillingSources.BlowDown),
-                new("Time without heat from the wall", @"t = \int \frac{V\,dp}{\gamma\,R\,T(p)\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(AdiabaticTime[^1], 4)} s", FillingSources.BlowDown),
+                new("Time at constant temperature", @"t = \int \frac{V\,dp}{R\,T_0\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Isothermal.Time[^1], 4)} s", FillingSources.BlowDown),
+                new("Time without heat from the wall", @"t = \int \frac{V\,dp}{\gamma\,R\,T(p)\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Adiabatic.Time[^1], 4)} s", FillingSources.BlowDown),
             ]);
         }
     }

@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -69,11 +70,12 @@ public sealed partial record Airframe
         var states = new MassState[count];
         var (masses, centres, pressures, margins, inertias) = (new double[count], new double[count], new double[count], new double[count], new double[count]);
         var dry = Ledger.State();
-        var (lastMach, centre, reference) = (double.NaN, 0.0, Body.ReferenceDiameter.Meters);
+        var (numbers, reference) = (new AerodynamicNumbers(Body), Body.ReferenceDiameter.Meters);
         var least = 0;
         for (var i = 0; i < count; i++)
         {
-            if (machs[i] != lastMach) (lastMach, centre) = (machs[i], Body.NormalForce(machs[i]).CentreOfPressure.Meters);
+            var sums = numbers.At(Ranges.CheckMach(machs[i]));
+            var centre = sums.SlopeStation / sums.Slope;
             states[i] = dry.With(Tank.Contents(waters[i], gases[i]));
             masses[i] = states[i].MassKg;
             centres[i] = states[i].CentreM * 1000;

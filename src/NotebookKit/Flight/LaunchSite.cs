@@ -9,7 +9,7 @@ namespace NotebookKit.Flight;
 /// <param name="Elevation">Height of the pad above mean sea level; −500 m to 6000 m.</param>
 /// <param name="Atmosphere">The air above it.</param>
 /// <remarks>Source of the pressure at the pad: the atmosphere's own.</remarks>
-public sealed record LaunchSite(string Name, Length Elevation, Atmosphere Atmosphere)
+public sealed partial record LaunchSite(string Name, Length Elevation, Atmosphere Atmosphere)
 {
     /// <summary>At sea level in the standard atmosphere.</summary>
     public static LaunchSite SeaLevel { get; } = new("sea level", 0.Metres(), Atmosphere.Standard);
@@ -31,6 +31,6 @@ public sealed record LaunchSite(string Name, Length Elevation, Atmosphere Atmosp
     public IReadOnlyList<Finding> Validate()
     {
         var wrong = new ValidRange<Length>((-500).Metres(), 6000.Metres()).Find(Elevation, "elevation of the launch site", "It is counted from mean sea level.");
-        return wrong is null ? [] : [wrong];
+        return [.. wrong is null ? Array.Empty<Finding>() : [wrong], .. FieldFindings()];
     }
 }

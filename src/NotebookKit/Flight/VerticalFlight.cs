@@ -26,11 +26,14 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     /// <summary>Name of the vehicle.</summary>
     public string Name { get; init; } = "vehicle";
 
-    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Plain"/> unless given.</summary>
-    public FlowModel Flow { get; init; } = FlowModel.Plain;
+    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Real"/> unless given.</summary>
+    public FlowModel Flow { get; init; } = FlowModel.Real;
 
     /// <summary>Drag against Mach number while the jet fills part of the base; as without jet unless given. Both refer to one area.</summary>
     public DragCurve? DragUnderThrust { get; init; }
+
+    /// <summary>A launch tube that it rides up first; none unless given.</summary>
+    public LaunchTube? LaunchTube { get; init; }
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -44,6 +47,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
                 $"reference area of the drag under thrust is {jetOn.ReferenceArea.Show(4)}; it must be that of the drag without jet, {Drag.ReferenceArea.Show(4)}."));
         }
 
+        if (LaunchTube is { } tube) all.AddRange(TubeFindings(tube));
         if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && LiftFinding() is { } lift) all.Add(lift);
         return all;
     }
@@ -56,12 +60,12 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         return IsConstant ? VerticalFlightRecord.Fly(this, ConstantLaw) : VerticalFlightRecord.Fly(this, TabulatedLaw);
     }
 
-    /// <summary>Flies it to the top with nothing recorded, relative tolerance 1e-6: for maps, searches and scatter. Source: as <see cref="Fly"/>.</summary>
+    /// <summary>Flies it to the top with nothing recorded, relative tolerance 1e-6, which keeps its numbers within 1e-4 of the recorded flight: for maps, searches and scatter. Source: as <see cref="Fly"/>.</summary>
     /// <exception cref="InvalidDesignException">Something about it is out of range.</exception>
     public VerticalFlightPeak Peak()
     {
         InvalidDesignException.ThrowIfAny(Name, Validate());
-        return PeakUnchecked();
+        return PeakUnchecked(Tables);
     }
 
     private bool IsConstant => Drag.IsConstant && (DragUnderThrust?.IsConstant ?? true);
@@ -70,14 +74,16 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
 
     internal TabulatedDragLaw TabulatedLaw => new(DragUnderThrust ?? Drag, Drag);
 
-    internal FiringSetup Setup => new(Charge, Nozzle, Flow, Site.Pressure.Pascals);
+    internal FiringTables Tables => FiringTables.For(Charge, Flow, Site.Pressure.Pascals);
+
+    internal FiringSetup Setup(FiringTables tables) => new(Charge, Nozzle, Flow, Site.Pressure.Pascals, tables, LaunchTube);
 
     internal FreeMount<TDrag> Mount<TDrag>(TDrag law)
         where TDrag : struct, IDragLaw =>
         new(DryMass.Kilograms, Site.Atmosphere.Law, Site.Elevation.Meters, Drag.AreaM2, law);
 
-    internal VerticalFlightPeak PeakUnchecked() =>
-        IsConstant ? Peak(Setup, Mount(ConstantLaw), Fast) : Peak(Setup, Mount(TabulatedLaw), Fast);
+    internal VerticalFlightPeak PeakUnchecked(FiringTables tables) =>
+        IsConstant ? Peak(Setup(tables), Mount(ConstantLaw), Fast) : Peak(Setup(tables), Mount(TabulatedLaw), Fast);
 
     internal static VerticalFlightPeak Peak<TDrag>(in FiringSetup setup, FreeMount<TDrag> mount, OdeSettings settings)
         where TDrag : struct, IDragLaw
@@ -93,20 +99,21 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         where TDrag : struct, IDragLaw =>
         end.FastestSpeed / mount.SpeedOfSoundAt(end.FastestHeight);
 
+    private List<Finding> TubeFindings(LaunchTube tube)
+    {
+        List<Finding> found = [.. tube.Validate()];
+        if (tube.Diameter > Nozzle.Throat)
+            found.Add(Finding.Error($"launch tube is {tube.Diameter.Show(4)} wide; it has to pass the nozzle's throat of {Nozzle.Throat.Show(4)}."));
+        if (tube.Displaced - tube.Hollow >= Charge.GasSpace)
+            found.Add(Finding.Error($"launch tube takes {tube.Displaced.Show()} of the vessel; only {Charge.GasSpace.Show()} is left to gas. Use a shorter tube or less water."));
+        return found;
+    }
+
     private Finding? LiftFinding()
     {
-        var setup = Setup;
-        double thrust;
-        if (setup.HasWater)
-        {
-            var speed = setup.WaterJet.Speed(Charge.Pressure.Pascals);
-            thrust = setup.WaterJet.Density * setup.WaterJet.JetAreaM2 * speed * speed;
-        }
-        else
-        {
-            setup.AirJet.MassFlow(setup.PressurePa, setup.TemperatureK, Site.Pressure.Pascals, out thrust);
-        }
-
+        // An ideal gas is near enough here, and needs no table.
+        var setup = Setup(FiringTables.None);
+        var thrust = setup.FirstThrust;
         var weight = (DryMass.Kilograms + setup.WaterKg + setup.GasKg) * AtmosphereLaw.Gravity;
         return thrust > weight
             ? null

@@ -53,7 +53,7 @@ public sealed record VerticalFlightResult : IResult
         EndOfJet = new(end.EndTime.Seconds(), end.EndHeight.Metres(), end.EndSpeed.MetresPerSecond());
         Events = [.. Curve.Events.Append(new("greatest speed", GreatestSpeedTime)).OrderBy(e => e.Time.Seconds), new("apogee", ApogeeTime)];
 
-        List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, end.WaterSpent, end.WaterLeftKg)];
+        List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent, end.WaterLeftKg)];
         if (tooFast)
         {
             findings.Add(Finding.Error(

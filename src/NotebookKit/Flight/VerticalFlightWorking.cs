@@ -10,22 +10,12 @@ internal static class VerticalFlightWorking
 {
     public static Working For(VerticalFlight flight, in FiringSetup setup)
     {
-        List<WorkingStep> steps = [.. FiringWorking.Steps(flight.Charge, flight.Nozzle, flight.Flow, flight.Site.Pressure)];
+        List<WorkingStep> steps = [.. FiringWorking.Steps(flight.Charge, flight.Nozzle, flight.Site.Pressure, setup)];
         var dry = flight.DryMass.Kilograms;
-        var mass = dry + setup.WaterKg + setup.GasKg;
-        double thrust;
-        if (setup.HasWater)
-        {
-            var speed = setup.WaterJet.Speed(flight.Charge.Pressure.Pascals);
-            thrust = setup.WaterJet.Density * setup.WaterJet.JetAreaM2 * speed * speed;
-        }
-        else
-        {
-            setup.AirJet.MassFlow(setup.PressurePa, setup.TemperatureK, flight.Site.Pressure.Pascals, out thrust);
-        }
-
+        var mass = dry + setup.WaterKg + setup.StartGasKg;
+        var thrust = setup.FirstThrust;
         steps.Add(new("Mass at release", @"m = m_{dry} + m_w + m_g",
-            $"{Digits.Round(dry, 4)} kg + {Digits.Round(setup.WaterKg, 4)} kg + {Digits.Round(setup.GasKg, 4)} kg", $"{Digits.Round(mass, 4)} kg", VerticalFlightModel.Newton));
+            $"{Digits.Round(dry, 4)} kg + {Digits.Round(setup.WaterKg, 4)} kg + {Digits.Round(setup.StartGasKg, 4)} kg", $"{Digits.Round(mass, 4)} kg", VerticalFlightModel.Newton));
         steps.Add(new("Acceleration at release", @"a = \frac{F}{m} - g",
             $"{Digits.Round(thrust, 4)} N / {Digits.Round(mass, 4)} kg − 9.807 m/s²", $"{Digits.Round(thrust / mass - AtmosphereLaw.Gravity, 4)} m/s²", VerticalFlightModel.Newton));
         return new("Thrust and acceleration at release", steps);

@@ -10,21 +10,23 @@ internal static class VerticalRun
     public static (double ApogeeM, double TimeS) ToApogee<TDrag>(in FiringSetup setup, FreeMount<TDrag> mount, OdeSettings settings, ref FiringEnd end)
         where TDrag : struct, IDragLaw
     {
+        var runner = new Runner<TDrag> { Settings = settings, End = end };
+        FiringDispatch.Run(setup, mount, ref runner);
+        end = runner.End;
         var none = new NoObserver();
-        Firing.Run(setup, setup.Polytropic, mount, ref none, ref none, withLedger: false, settings, ref end);
-        return Coast(setup, mount, ref none, settings, ref end);
+        return Coast(mount, ref none, settings, ref end);
     }
 
     /// <summary>Coasts from where the jet ended to the top.</summary>
     public static (double ApogeeM, double TimeS) Coast<TDrag, TObserver>(
-        in FiringSetup setup, FreeMount<TDrag> mount, ref TObserver observer, OdeSettings settings, ref FiringEnd end)
+        FreeMount<TDrag> mount, ref TObserver observer, OdeSettings settings, ref FiringEnd end)
         where TDrag : struct, IDragLaw
         where TObserver : struct, IOdeObserver
     {
         if (end.Failed) return (double.NaN, double.NaN);
         if (end.TopReached) return (end.EndHeight, end.EndTime);
 
-        var phase = new CoastPhase<FreeMount<TDrag>>(mount, CoastMass(setup, mount, end));
+        var phase = new CoastPhase<FreeMount<TDrag>>(mount, CoastMass(mount, end));
         var events = default(ApogeeEvents);
         Span<double> y = [end.EndHeight, end.EndSpeed];
         Span<double> absolute = [settings.RelativeTolerance, settings.RelativeTolerance];
@@ -33,7 +35,21 @@ internal static class VerticalRun
         return end.Failed ? (double.NaN, double.NaN) : (y[0], result.Time);
     }
 
-    public static double CoastMass<TDrag>(in FiringSetup setup, FreeMount<TDrag> mount, in FiringEnd end)
+    public static double CoastMass<TDrag>(FreeMount<TDrag> mount, in FiringEnd end)
         where TDrag : struct, IDragLaw =>
         mount.DryMassKg + end.EndGasKg + end.WaterLeftKg;
+
+    private struct Runner<TDrag> : IFiringRunner<FreeMount<TDrag>>
+        where TDrag : struct, IDragLaw
+    {
+        public OdeSettings Settings;
+        public FiringEnd End;
+
+        public void Run<TAir>(in FiringSetup setup, FreeMount<TDrag> mount, TAir air)
+            where TAir : struct, IAirPhase<TAir>
+        {
+            var observers = default(FiringObservers<NoObserver>);
+            Firing.Run(setup, mount, air, ref observers, withLedger: false, Settings, ref End);
+        }
+    }
 }

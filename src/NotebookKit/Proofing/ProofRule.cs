@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;
@@ -25,6 +26,18 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
 
     /// <summary>The named rules, the club's first. None of the standards covers a hand-laid wet braid.</summary>
     public static IReadOnlyList<ProofRule> All { get; } = [Club, DotCffc, Iso11119Part2, Iso11119Part3];
+
+    /// <summary>
+    /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the highest pressure it is expected ever to
+    /// see, so over the working pressure the factor is larger by the overshoot. 5 % permanent expansion. Source: the rating's rule set.
+    /// </summary>
+    /// <param name="rating">The rating; a refused one has no proof pressure.</param>
+    /// <exception cref="InvalidDesignException">The rating was refused.</exception>
+    public static ProofRule For(Rating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return new(rating.Rules.Name, rating.ProofPressure / rating.WorkingPressure, Club.PermanentLimit, rating.Rules.Source);
+    }
 
     /// <summary>Proof pressure for a working pressure. Source: the rule's.</summary>
     /// <param name="working">Working pressure; above 0.</param>

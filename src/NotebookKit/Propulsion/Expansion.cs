@@ -22,6 +22,18 @@ public sealed record Expansion
     /// <summary>No heat enters: n is the gas' own ratio of specific heats. Right for an expansion of a tenth of a second.</summary>
     public static Expansion Adiabatic { get; } = new(ExpansionKind.Adiabatic, "adiabatic", null);
 
+    /// <summary>
+    /// No heat enters, and the gas follows its reference equation of state: right for 30 to 90 bar, where air is stiffer than γ = 1.4 tells.
+    /// Source: E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331 for air.
+    /// </summary>
+    public static Expansion RealGas { get; } = new(ExpansionKind.RealGas, "as a real gas without heat", null);
+
+    /// <summary>
+    /// No heat enters, but the air is saturated with vapour that condenses while it cools; droplets stay with the air, ice is left out. Matters below
+    /// 10 bar and over warm water. Source: reversible saturated adiabat; vapour pressure of D. Bolton, Mon. Weather Rev. 108 (1980) 1046.
+    /// </summary>
+    public static Expansion MoistAir { get; } = new(ExpansionKind.MoistAir, "as moist air with condensation", null);
+
     /// <summary>Which law it follows.</summary>
     public ExpansionKind Kind { get; }
 

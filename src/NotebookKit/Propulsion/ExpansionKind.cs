@@ -8,4 +8,10 @@ public enum ExpansionKind
 
     /// <summary>A stated exponent.</summary>
     Polytropic,
+
+    /// <summary>No heat enters; the gas follows its reference equation of state.</summary>
+    RealGas,
+
+    /// <summary>Air saturated with vapour over the water: vapour condenses while it cools and gives up its heat.</summary>
+    MoistAir,
 }

@@ -6,9 +6,28 @@ namespace NotebookKit.Propulsion;
 /// <summary>What must hold before anything is fired.</summary>
 internal static class FiringChecks
 {
+    /// <summary>What a flight along a curved path can't take: the unsteady jet and heat from the wall belong to vertical flights and stands.</summary>
+    public static IReadOnlyList<Finding> QuasiSteady(FlowModel flow)
+    {
+        List<Finding> all = [];
+        if (flow.Water == WaterFlow.Unsteady)
+            all.Add(Finding.Error("water flow is unsteady; a flight along a curved path takes the quasi-steady jet. Choose WaterFlow.QuasiSteady or QuasiSteadyWithHead."));
+        if (flow.WallWarming is not null)
+            all.Add(Finding.Error("the wall gives heat to the gas; a flight along a curved path leaves that out. Set WallWarming to null."));
+        return all;
+    }
+
     public static IReadOnlyList<Finding> All(Charge charge, Nozzle nozzle, FlowModel flow, AbsolutePressure ambient)
     {
         List<Finding> all = [.. charge.Validate(), .. nozzle.Validate(), .. flow.Validate()];
+        if (flow.AirPhase.Kind == ExpansionKind.RealGas && Phases.FiringTables.RealGasOf(charge.Gas) is null)
+        {
+            all.Add(Finding.Error(
+                $"gas is {charge.Gas.Name}; an equation of state is at hand for air, nitrogen and hydrogen only. Choose FlowModel.Plain for another gas."));
+        }
+
+        if (flow.WaterPhase.Kind == ExpansionKind.MoistAir && (charge.Gas != Materials.Gas.Air || charge.GasTemperature.DegreesCelsius < 0))
+            all.Add(Finding.Error($"gas is {charge.Gas.Name} at {charge.GasTemperature.Show()}; moist air is air over water, 0 °C or warmer."));
         if (nozzle.Throat >= charge.Chamber.Bore)
         {
             all.Add(Finding.Error(

@@ -16,8 +16,8 @@ public sealed record StaticFiring(Charge Charge, Nozzle Nozzle, AbsolutePressure
 {
     private static readonly OdeSettings Settings = new() { RelativeTolerance = 1e-9 };
 
-    /// <summary>Which equations; <see cref="FlowModel.Plain"/> unless given.</summary>
-    public FlowModel Flow { get; init; } = FlowModel.Plain;
+    /// <summary>Which equations; <see cref="FlowModel.Real"/> unless given.</summary>
+    public FlowModel Flow { get; init; } = FlowModel.Real;
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() => FiringChecks.All(Charge, Nozzle, Flow, Ambient);
@@ -27,8 +27,9 @@ public sealed record StaticFiring(Charge Charge, Nozzle Nozzle, AbsolutePressure
     public StaticFiringResult Fire()
     {
         InvalidDesignException.ThrowIfAny("static firing", Validate());
-        var setup = new FiringSetup(Charge, Nozzle, Flow, Ambient.Pascals);
-        var record = FiringRecord.Fire(setup, setup.Polytropic, new HeldMount(Ambient.Pascals), Settings);
+        var tables = FiringTables.For(Charge, Flow, Ambient.Pascals);
+        var setup = new FiringSetup(Charge, Nozzle, Flow, Ambient.Pascals, tables);
+        var record = FiringRecord.Fire(setup, new HeldMount(Ambient.Pascals), Settings);
         return new StaticFiringResult(this, setup, record);
     }
 }

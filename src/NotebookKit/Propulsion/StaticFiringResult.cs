@@ -11,15 +11,15 @@ public sealed record StaticFiringResult : IResult
     {
         Firing = firing;
         Curve = record.Curve(setup);
-        Energy = record.Energy(setup, firing.Ambient.Pascals);
+        Energy = record.Energy(setup);
         Status = record.End.Failed ? ResultStatus.Failed : ResultStatus.Completed;
         Steps = record.End.Steps;
         RejectedSteps = record.End.Rejected;
         Evaluations = record.End.Evaluations;
-        List<Finding> findings = [.. FiringModel.Warnings(firing.Charge, record.End.WaterSpent, record.End.WaterLeftKg)];
+        List<Finding> findings = [.. FiringModel.Warnings(firing.Charge, firing.Flow, record.End.WaterSpent, record.End.WaterLeftKg)];
         if (record.End.Failed) findings.Add(Finding.Error($"the {record.End.Failure} did not reach its end ({record.End.Status}); no number of it may be used."));
         Findings = findings;
-        Working = FiringWorking.For("Thrust at release", firing.Charge, firing.Nozzle, firing.Flow, firing.Ambient);
+        Working = FiringWorking.For("Thrust at release", firing.Charge, firing.Nozzle, firing.Ambient, setup);
     }
 
     /// <summary>What was fired.</summary>

@@ -34,17 +34,20 @@ public sealed record ThrustCurve
     /// <summary>What happens, in order.</summary>
     public required IReadOnlyList<FiringEvent> Events { get; init; }
 
+    /// <summary>The ride up the launch tube; none without one.</summary>
+    public FiringPhase? TubePhase { get; init; }
+
     /// <summary>The water phase; none without water.</summary>
     public FiringPhase? WaterPhase { get; init; }
 
     /// <summary>The gas phase; none where the pressure was spent before.</summary>
     public FiringPhase? GasPhase { get; init; }
 
-    /// <summary>Greatest thrust of the established jet.</summary>
+    /// <summary>Greatest thrust of the established jet; the ride up a launch tube and the first tenths of a millisecond of an unsteady jet are left out.</summary>
     public required Force PeakThrust { get; init; }
 
-    /// <summary>Thrust integrated over both phases.</summary>
-    public Impulse Impulse => (WaterPhase?.Impulse ?? Impulse.Zero) + (GasPhase?.Impulse ?? Impulse.Zero);
+    /// <summary>Thrust integrated over all phases.</summary>
+    public Impulse Impulse => (TubePhase?.Impulse ?? Impulse.Zero) + (WaterPhase?.Impulse ?? Impulse.Zero) + (GasPhase?.Impulse ?? Impulse.Zero);
 
     /// <summary>Mass that left.</summary>
     public Mass Expelled => (WaterPhase?.Expelled ?? Mass.Zero) + (GasPhase?.Expelled ?? Mass.Zero);

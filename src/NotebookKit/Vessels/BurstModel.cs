@@ -21,15 +21,45 @@ internal static class BurstModel
         var trace = new List<WallEvent>(8);
         var outcome = engine.Run(trace);
         var layers = engine.Layers.ToArray();
+        WallOutcome? fibresAlone = null;
+        if (wall.LeansOnPlastic)
+        {
+            wall.SetWithoutLiner(engine, MeanFactors(vessel), criterion);
+            fibresAlone = engine.Run();
+        }
+
         return new BurstPrediction(
-            layup, criterion, wall, layers, outcome, trace, NettingPascals(layers, wall), Ends(vessel, wall.Context(layers)));
+            layup, criterion, wall, layers, outcome, fibresAlone, trace, NettingPascals(layers, wall), Ends(vessel, wall.Context(layers)));
     }
 
     /// <summary>Netting analysis of the wall, with a metal liner at its yield; a plastic one isn't counted [Pa]. 0 without plies.</summary>
     public static double NettingPascals(ReadOnlySpan<WallLayer> layers, VesselWall wall) =>
-        layers.Length == 0 ? 0 : (WallFailure.NettingLoad(layers, WallLoad.ClosedTube) + wall.MetalLinerLoad) / wall.Radius;
+        layers.Length == 0 ? 0 : WallFailure.NettingLoad(layers, WallLoad.ClosedTube, wall.MetalLinerForce) / wall.Radius;
 
-    /// <summary>Whether the wall leans on more than its fibres as laid.</summary>
+    /// <summary>What a wall may be rated on [Pa]: its burst, less where netting or the fibres without a plastic liner hold less.</summary>
+    public static double LowPascals(VesselWall wall, in WallOutcome outcome, in WallOutcome? withoutLiner, double nettingPascals)
+    {
+        var burst = outcome.Burst / wall.Radius;
+        if (wall.Count == 0) return burst;
+        return Math.Min(Math.Min(burst, nettingPascals), withoutLiner is { } alone ? alone.Burst / wall.Radius : burst);
+    }
+
+    /// <summary>The same for a sample, both ends of its band [Pa].</summary>
+    public static (double Low, double High) Band(VesselWall wall, WallEngine engine, in LayerFactors factors, double linerFactor = 1)
+    {
+        WallOutcome? alone = null;
+        if (wall.LeansOnPlastic)
+        {
+            wall.SetWithoutLiner(engine, factors, FailureCriterion.MaximumStress);
+            alone = engine.Run();
+        }
+
+        wall.Set(engine, factors, FailureCriterion.MaximumStress, linerFactor);
+        var outcome = engine.Run();
+        return (LowPascals(wall, outcome, alone, NettingPascals(engine.Layers, wall)), outcome.Burst / wall.Radius);
+    }
+
+    /// <summary>Whether the wall leans on more than its fibres as laid and its liner.</summary>
     public static bool IsLeaning(in WallOutcome outcome, double nettingPascals, VesselWall wall) =>
         wall.Count > 0 && WallFailure.IsLeaning(outcome, nettingPascals * wall.Radius);
 
@@ -100,7 +130,7 @@ internal static class BurstModel
             steps.Add(new(
                 "Netting analysis", @"p = \frac{1}{R}\min\left(\sum\sigma_f t_f\sin^2\theta,\ 2\sum\sigma_f t_f\cos^2\theta\right)",
                 string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at {Digits.Round(l.Angle * 180 / Math.PI)}°"))
-                + (wall.MetalLinerLoad > 0 ? $" + {Digits.Round(wall.MetalLinerLoad / 1000)} N/mm of metal liner" : "") + $", R = {radius}",
+                + (wall.MetalLinerForce > 0 ? $", {Digits.Round(wall.MetalLinerForce / 1000)} N/mm of metal liner at its yield" : "") + $", R = {radius}",
                 prediction.Netting.ToString(), VesselSources.Netting));
         }
 

@@ -37,8 +37,8 @@ internal sealed class VesselWall
         _liner = liner.Material is { } m && (vessel.Fabrication.CountsLiner || _seeds.Length == 0)
             ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals, m.UsableStrain.Value.DecimalFractions, liner.Wall.Meters)
             : default;
-        // A closed thin tube yields at 2/√3 of its yield stress around (von Mises). Plastic creeps under a held load: it isn't counted here.
-        MetalLinerLoad = liner.Material is { IsMetal: true } && vessel.Fabrication.CountsLiner ? 2 / Math.Sqrt(3) * _liner.YieldStrength * _liner.Thickness : 0;
+        MetalLinerForce = liner.Material is { IsMetal: true } ? _liner.YieldStrength * _liner.Thickness : 0;
+        LeansOnPlastic = _seeds.Length > 0 && _liner.Thickness > 0 && liner.Material is { IsMetal: false };
         Bore = liner.Bore.Meters;
         LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
     }
@@ -61,8 +61,8 @@ internal sealed class VesselWall
     /// <summary>Inner diameter [m].</summary>
     public double Bore { get; }
 
-    /// <summary>Hoop force a width that a metal liner carries at its yield; 0 for a plastic one [N/m].</summary>
-    public double MetalLinerLoad { get; }
+    /// <summary>Yield strength times wall of a metal liner that is counted on; 0 for a plastic one [N/m].</summary>
+    public double MetalLinerForce { get; }
 
     /// <summary>E·t of the liner, counted on or not [N/m].</summary>
     public double LinerStiffness { get; }
@@ -70,14 +70,23 @@ internal sealed class VesselWall
     /// <summary>The liner as it is counted on.</summary>
     public LinerLayer Liner => _liner;
 
+    /// <summary>Whether plies share the load with a plastic liner, which gives way slowly under a held load.</summary>
+    public bool LeansOnPlastic { get; }
+
     public WallEngine NewEngine() => new(Math.Max(Count, 1));
 
     /// <summary>Puts the wall with a sample's factors into an engine.</summary>
-    public void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, double linerFactor = 1)
+    public void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, double linerFactor = 1) =>
+        Set(engine, factors, criterion, _liner with { YieldStrength = _liner.YieldStrength * linerFactor });
+
+    /// <summary>The same as if the liner only kept the water in.</summary>
+    public void SetWithoutLiner(WallEngine engine, in LayerFactors factors, FailureCriterion criterion) => Set(engine, factors, criterion, default(LinerLayer));
+
+    private void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, in LinerLayer liner)
     {
         Span<WallLayer> layers = stackalloc WallLayer[Count];
         for (var i = 0; i < Count; i++) layers[i] = _seeds[i].Grow(factors);
-        engine.Set(layers, _liner with { YieldStrength = _liner.YieldStrength * linerFactor }, WallLoad.ClosedTube, criterion, _residual);
+        engine.Set(layers, liner, WallLoad.ClosedTube, criterion, _residual);
     }
 
     /// <summary>What the joints of the ends need to know.</summary>

@@ -20,8 +20,8 @@ public class VentTests
     {
         var result = Abort.Run();
         Assert.True(result.Fastest < result.Slowest);
-        Assert.Equal(result.AdiabaticTime[^1], result.Fastest.Seconds, 12);
-        Assert.Equal(0.1, result.IsothermalPressure[^1], 9);
+        Assert.Equal(result.Adiabatic.Time[^1], result.Fastest.Seconds, 12);
+        Assert.Equal(0.1, result.Isothermal.Pressure[^1], 9);
         Assert.True(result.ColdestGas < Abort.Temperature);
         Assert.Contains(result.Cautions, c => c == Cautions.StoredEnergy);
         Assert.Equal(3, result.Working.Steps.Count);

@@ -19,13 +19,14 @@ public class VerticalFlightTests
         from bar in Gen.Double[15, 50]
         from throat in Gen.Double[8, 20]
         from mass in Gen.Double[0.5, 2]
-        from head in Gen.Bool
+        from real in Gen.Bool
+        from flow in Gen.Enum<WaterFlow>()
         select Curlew with
         {
             Charge = FiringExamples.Charge with { WaterFraction = Ratio.FromPercent(water), Pressure = bar.BarGauge() },
             Nozzle = new Nozzle(throat.Millimetres()),
             DryMass = mass.Kilograms(),
-            Flow = new FlowModel { Water = head ? WaterFlow.QuasiSteadyWithHead : WaterFlow.QuasiSteady },
+            Flow = (real ? FlowModel.Real : FlowModel.Plain) with { Water = flow },
         };
 
     [Fact]
@@ -34,8 +35,9 @@ public class VerticalFlightTests
         {
             var full = flight.Fly();
             var peak = flight.Peak();
-            Tolerance.Relative(full.Apogee.Meters, peak.ApogeeMetres, 2e-5);
-            Tolerance.Relative(full.GreatestSpeed.MetersPerSecond, peak.GreatestSpeedMetresPerSecond, 2e-5);
+            // Errors of 1e-6 a step add up over some forty steps; the fast path promises 1e-4.
+            Tolerance.Relative(full.Apogee.Meters, peak.ApogeeMetres, 1e-4);
+            Tolerance.Relative(full.GreatestSpeed.MetersPerSecond, peak.GreatestSpeedMetresPerSecond, 1e-4);
             Assert.True(peak.Evaluations < full.Evaluations);
         }, iter: 40);
 
@@ -171,10 +173,16 @@ public class VerticalFlightTests
     public void The_fast_path_allocates_nothing()
     {
         double sum = 0;
-        for (var i = 0; i < 50; i++) sum += Curlew.PeakUnchecked().ApogeeMetres;
-        var before = GC.GetAllocatedBytesForCurrentThread();
-        sum += Curlew.PeakUnchecked().ApogeeMetres;
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        foreach (var flow in new[] { FlowModel.Plain, FlowModel.Real, FlowModel.Real with { Water = WaterFlow.Unsteady } })
+        {
+            var flight = Curlew with { Flow = flow };
+            var tables = flight.Tables;
+            for (var i = 0; i < 50; i++) sum += flight.PeakUnchecked(tables).ApogeeMetres;
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            sum += flight.PeakUnchecked(tables).ApogeeMetres;
+            Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        }
+
         Assert.True(sum > 0);
     }
 }

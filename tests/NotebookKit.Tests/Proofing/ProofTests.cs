@@ -39,6 +39,17 @@ public class ProofTests
         Assert.Contains(plan.Cautions, c => c == Cautions.Proof);
     }
 
+    // Proof 1.5 times the highest pressure expected, which is 5 % above the working pressure: 1.575 times working, and the working pressure stays the rating's own.
+    [Fact]
+    public void A_rating_s_rule_proves_to_the_rating_s_proof_pressure()
+    {
+        var rating = Vessels.Samples.Trainer.Rate();
+        var proof = Curlew with { WorkingPressure = rating.WorkingPressure, Rule = ProofRule.For(rating) };
+        Tolerance.Relative(1.575, proof.Rule.Factor, 1e-12);
+        Tolerance.Relative(rating.ProofPressure.Bar, proof.Plan().ProofPressure.Bar, 1e-12);
+        Assert.Equal(rating.WorkingPressure, proof.Plan().Proof.WorkingPressure);
+    }
+
     [Fact]
     public void Checklist_holds_every_step_and_the_cautions()
     {

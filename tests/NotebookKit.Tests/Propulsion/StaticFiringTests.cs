@@ -15,16 +15,19 @@ public class StaticFiringTests
         from throat in Gen.Double[4, 25]
         from velocity in Gen.Double[0.8, 1]
         from exponent in Gen.Double[1, 1.4]
-        from head in Gen.Bool
+        from model in Gen.Int[0, 3]
+        from flow in Gen.Enum<WaterFlow>()
         select FiringExamples.Firing with
         {
             Charge = FiringExamples.Charge with { WaterFraction = Ratio.FromPercent(water), Pressure = bar.BarGauge() },
             Nozzle = new Nozzle(throat.Millimetres()) { WaterVelocityCoefficient = velocity },
-            Flow = new FlowModel
+            Flow = (model switch
             {
-                WaterPhase = Expansion.Polytropic(exponent),
-                Water = head ? WaterFlow.QuasiSteadyWithHead : WaterFlow.QuasiSteady,
-            },
+                0 => FlowModel.Real,
+                1 => FlowModel.Moist,
+                2 => FlowModel.Real with { WallWarming = WallWarming.NaturalConvection },
+                _ => FlowModel.Plain with { WaterPhase = Expansion.Polytropic(exponent), AirPhase = Expansion.Polytropic(exponent) },
+            }) with { Water = flow },
         };
 
     [Fact]
@@ -47,7 +50,7 @@ public class StaticFiringTests
         {
             var curve = firing.Fire().Curve;
             foreach (var series in new[] { curve.Pressure, curve.Water, curve.Gas })
-                for (var i = 1; i < series.Count; i++) Assert.True(series[i] <= series[i - 1] * (1 + 1e-9), series.Name);
+                for (var i = 1; i < series.Count; i++) Assert.True(series[i] <= series[i - 1] * (1 + 1e-7), series.Name); // 1e-7: interpolation of the tables
             for (var i = 1; i < curve.Time.Count; i++) Assert.True(curve.Time[i] >= curve.Time[i - 1]);
         }, iter: 30);
 
@@ -80,7 +83,7 @@ public class StaticFiringTests
         double Gain(double bar)
         {
             var plain = FiringExamples.Firing with { Charge = FiringExamples.Charge with { Pressure = bar.BarGauge() } };
-            var head = plain with { Flow = new FlowModel { Water = WaterFlow.QuasiSteadyWithHead } };
+            var head = plain with { Flow = FlowModel.Real with { Water = WaterFlow.QuasiSteadyWithHead } };
             return head.Fire().Curve.PeakThrust / plain.Fire().Curve.PeakThrust - 1;
         }
 
@@ -104,7 +107,7 @@ public class StaticFiringTests
     [Fact]
     public void Another_gas_is_another_result()
     {
-        var air = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() } };
+        var air = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() }, Flow = FlowModel.Plain };
         var hydrogen = air with { Charge = air.Charge with { Gas = Gas.Hydrogen } };
         // τ goes with 1/√R: hydrogen empties √(4124/287) = 3.8 times as fast.
         Tolerance.Relative(Math.Sqrt(4124.48 / 287.05287), air.Fire().Curve.End / hydrogen.Fire().Curve.End, 0.02);
@@ -119,7 +122,9 @@ public class StaticFiringTests
         Assert.NotEmpty(result.Model.Assumptions);
         Assert.NotEmpty(result.Model.Sources);
         Assert.True(result.Evaluations > result.Steps && result.Steps > 10);
-        Assert.Contains(result.Findings, f => f.Message.Contains("above 30 bar", StringComparison.Ordinal));
+        Assert.Empty(result.Findings);
+        var ideal = (FiringExamples.Firing with { Flow = FlowModel.Plain }).Fire();
+        Assert.Contains(ideal.Findings, f => f.Message.Contains("above 30 bar", StringComparison.Ordinal));
         Assert.Contains(result.Working.Steps, s => s.What.StartsWith("Thrust at release", StringComparison.Ordinal));
         Assert.All(result.Lines, line => Assert.False(string.IsNullOrWhiteSpace(line.Value)));
     }

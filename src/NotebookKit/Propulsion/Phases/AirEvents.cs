@@ -3,8 +3,8 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Watches for the end of choked flow, the agreed end of the jet, the top of the flight and the greatest speed while gas leaves.</summary>
-internal struct AirEvents<TMount>(AirPhase<TMount> phase, double criticalRatio, double endPressureRatio) : IOdeEvents
-    where TMount : struct, IMount
+internal struct AirEvents<TAir>(TAir phase, double endPressureRatio) : IOdeEvents
+    where TAir : struct, IAirPhase<TAir>
 {
     public const int Spent = 0, Unchoked = 1, Top = 2, Fastest = 3;
 
@@ -16,14 +16,14 @@ internal struct AirEvents<TMount>(AirPhase<TMount> phase, double criticalRatio, 
 
     public double FastestHeight { get; private set; }
 
-    public readonly int Count => phase.Mount.IsHeld ? 2 : 4;
+    public readonly int Count => phase.IsHeld ? 2 : 4;
 
     public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is Spent or Top);
 
     public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {
-        Spent => phase.Pressure(y) - endPressureRatio * phase.Mount.Surroundings(y[0], y[1], true, out _),
-        Unchoked => criticalRatio * phase.Pressure(y) - phase.Mount.Surroundings(y[0], y[1], true, out _),
+        Spent => phase.Pressure(y) - endPressureRatio * phase.Ambient(y),
+        Unchoked => phase.ChokedBy(y),
         Top => y[1],
         _ => dydt[1],
     };

@@ -2,115 +2,187 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Runs the water phase and then the gas phase on a mount. The same code fires a vessel on a stand and carries one up.</summary>
+/// <summary>
+/// Runs the phases on a mount: launch tube, start of the jet, water, gas. The same code fires a vessel on a stand and carries one up. Allocates nothing
+/// unless an observer does.
+/// </summary>
 internal static class Firing
 {
     /// <summary>Far longer than any vessel of this trade takes to empty [s].</summary>
     public const double LongestS = 36_000;
 
-    /// <summary>Fires from rest at height 0; allocates nothing unless an observer does.</summary>
-    public static void Run<TExpansion, TMount, TWaterObserver, TAirObserver>(
-        in FiringSetup setup, TExpansion expansion, TMount mount, ref TWaterObserver waterObserver, ref TAirObserver airObserver,
+    /// <summary>Fires from rest at height 0.</summary>
+    public static void Run<TMount, TAir, TObserver>(
+        in FiringSetup setup, TMount mount, TAir air, ref FiringObservers<TObserver> observers,
         bool withLedger, OdeSettings settings, ref FiringEnd end)
-        where TExpansion : struct, IExpansionLaw
         where TMount : struct, IMount
-        where TWaterObserver : struct, IOdeObserver
-        where TAirObserver : struct, IOdeObserver
+        where TAir : struct, IAirPhase<TAir>
+        where TObserver : struct, IOdeObserver
     {
-        end.EndGasKg = setup.GasKg;
+        var expansion = setup.ClosedGas;
+        end.EndPressure = setup.PressurePa;
         end.EndTemperature = setup.TemperatureK;
-        if (setup.HasWater)
+        if (setup.TubeStrokeM > 0)
         {
-            Water(setup, expansion, mount, ref waterObserver, withLedger, settings, ref end);
-            if (end.Failed || end.TopReached || end.WaterSpent) return;
+            Tube(setup, expansion, mount, ref observers.Tube, withLedger, settings, ref end);
+            if (end.Failed || end.TopReached) return;
         }
 
-        Air(setup, mount, ref airObserver, withLedger, settings, ref end);
+        end.EndGasKg = setup.GasKg;
+        end.JetStartTime = end.EstablishedTime = end.EndTime;
+        var aboard = expansion.ForStartVolume(setup.StartM3 * setup.AboardShare);
+        if (setup.HasWater)
+        {
+            Water(setup, aboard, mount, ref observers, withLedger, settings, ref end);
+            if (end.Failed) return;
+        }
+
+        Span<double> start = stackalloc double[air.Core];
+        start[0] = end.EndHeight;
+        start[1] = end.EndSpeed;
+        air.Begin(start, end.EndGasKg, end.EndPressure, end.EndTemperature);
+        end.StartEnergy = air.InternalEnergy(start);
+        end.EndEnergy = end.StartEnergy;
+        end.ClosedEnergyGivenUp = aboard.EnergyGivenUp(end.HadWater ? end.WaterOutVolume : setup.GasM3);
+        if (end.TopReached || end.WaterSpent) return;
+        Air(setup, air.Carrying(end.WaterLeftKg, withLedger), start, ref observers.Air, settings, ref end);
     }
 
-    public static WaterPhase<TExpansion, TMount> WaterPhase<TExpansion, TMount>(in FiringSetup setup, TExpansion expansion, TMount mount, bool withLedger)
-        where TExpansion : struct, IExpansionLaw
+    public static WaterPhase<TMount> WaterPhaseOf<TMount>(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, bool withLedger)
         where TMount : struct, IMount =>
-        new(setup.WaterJet, expansion, mount, setup.ChamberM3, setup.GasKg, setup.WithHead, withLedger);
+        new(setup.WaterJet, expansion, mount, setup.ChamberM3, setup.GasKg, setup.Mode, withLedger);
 
-    public static AirPhase<TMount> AirPhase<TMount>(in FiringSetup setup, TMount mount, double waterAboardKg, bool withLedger)
+    public static TubePhase<TMount> TubePhaseOf<TMount>(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, bool withLedger)
         where TMount : struct, IMount =>
-        new(setup.AirJet, mount, setup.ChamberM3, setup.AirExponent, waterAboardKg, withLedger);
+        new(expansion, mount, setup.StartM3, setup.TubeAreaM2, setup.TubeStrokeM, mount.DryMassKg + setup.WaterKg + setup.StartGasKg, withLedger);
 
-    private static void Water<TExpansion, TMount, TObserver>(
-        in FiringSetup setup, TExpansion expansion, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
-        where TExpansion : struct, IExpansionLaw
+    private static void Tube<TMount, TObserver>(
+        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
-        var phase = WaterPhase(setup, expansion, mount, withLedger);
-        var events = new WaterEvents<TExpansion, TMount>(phase, setup.EndPressureRatio);
+        var phase = TubePhaseOf(setup, expansion, mount, withLedger);
+        var events = phase;
+        Span<double> y = stackalloc double[phase.Dimension];
+        Span<double> absolute = stackalloc double[phase.Dimension];
+        y.Clear();
+        absolute.Fill(settings.RelativeTolerance);
+        var result = OdeDriver.Integrate(ref phase, ref events, ref observer, 0, LongestS, y, settings, absolute);
+        end.Account(result, "launch tube");
+        end.TopReached = result.TerminalEvent == 1;
+        end.TubeEndTime = end.EndTime = result.Time;
+        end.TubeEndSpeed = end.EndSpeed = y[1];
+        end.EndHeight = y[0];
+        end.EndPressure = phase.Pressure(y[0]);
+        end.EndTemperature = phase.Temperature(y[0]);
+        end.Offer(result.Time, y[1], y[0]);
+        if (withLedger) end.Ledger.AddTube(y[TubePhase<TMount>.Core..]);
+    }
+
+    private static void Water<TMount, TObserver>(
+        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref FiringObservers<TObserver> observers, bool withLedger, OdeSettings settings, ref FiringEnd end)
+        where TMount : struct, IMount
+        where TObserver : struct, IOdeObserver
+    {
+        const int core = WaterPhase<TMount>.Core;
+        var phase = WaterPhaseOf(setup, expansion, mount, withLedger);
         var relative = settings.RelativeTolerance;
         Span<double> y = stackalloc double[phase.Dimension];
         Span<double> absolute = stackalloc double[phase.Dimension];
         y.Clear();
+        y[0] = end.EndHeight;
+        y[1] = end.EndSpeed;
         y[2] = setup.GasM3;
         absolute.Fill(relative);
         absolute[2] = relative * setup.GasM3;
-
-        var result = OdeDriver.Integrate(ref phase, ref events, ref observer, 0, LongestS, y, settings, absolute);
         end.HadWater = true;
+        if (setup.Mode == WaterJetMode.Inertial)
+        {
+            StartJet(setup, phase, y, ref observers.Start, withLedger, settings, ref end);
+            if (end.Failed) return;
+        }
+
+        var events = new WaterEvents<TMount>(phase, setup.EndPressureRatio);
+        var result = OdeDriver.Integrate(ref phase, ref events, ref observers.Water, end.EndTime, end.EndTime + LongestS, y, settings, absolute);
         end.Account(result, "water phase");
-        end.WaterSpent = result.TerminalEvent == WaterEvents<TExpansion, TMount>.Spent;
-        end.TopReached = result.TerminalEvent == WaterEvents<TExpansion, TMount>.Top;
-        end.WaterLeftKg = result.TerminalEvent == WaterEvents<TExpansion, TMount>.WaterOut ? 0 : phase.WaterKg(y[2]);
+        end.WaterSpent = result.TerminalEvent == WaterEvents<TMount>.Spent;
+        end.TopReached = result.TerminalEvent == WaterEvents<TMount>.Top;
+        end.WaterLeftKg = result.TerminalEvent == WaterEvents<TMount>.WaterOut ? 0 : phase.WaterKg(y[2]);
         end.WaterOutTime = end.EndTime = result.Time;
         end.WaterOutHeight = end.EndHeight = y[0];
         end.WaterOutSpeed = end.EndSpeed = y[1];
         end.WaterOutVolume = y[2];
-        end.WaterOutPressure = expansion.Pressure(y[2]);
-        end.WaterOutTemperature = end.EndTemperature = expansion.Temperature(y[2]);
+        end.EndPressure = expansion.Pressure(y[2]);
+        end.EndTemperature = expansion.Temperature(y[2]);
         end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
         end.Offer(result.Time, y[1], y[0]);
-        if (!withLedger) return;
-        end.Ledger.WaterImpulse = y[3];
-        end.Ledger.GasWork = y[4];
-        end.Ledger.OutsideWork = y[5];
-        end.Ledger.WaterJetEnergy = y[6];
-        end.Ledger.HeadWork = y[7];
+        if (withLedger) end.Ledger.AddWater(y[core..]);
     }
 
-    private static void Air<TMount, TObserver>(
-        in FiringSetup setup, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
+    /// <summary>Lets the water column gather speed; hands its motion and ledger on.</summary>
+    private static void StartJet<TMount, TObserver>(
+        in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings,
+        ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
-        var phase = AirPhase(setup, mount, end.WaterLeftKg, withLedger);
-        var events = new AirEvents<TMount>(phase, setup.AirJet.CriticalRatio, setup.EndPressureRatio);
+        const int core = StartPhase<TMount>.Core;
+        var phase = new StartPhase<TMount>(water, setup.WaterJet.JetAreaM2, withLedger);
+        var none = new NoEvents();
+        Span<double> state = stackalloc double[phase.Dimension];
+        Span<double> absolute = stackalloc double[phase.Dimension];
+        state.Clear();
+        y[..3].CopyTo(state);
+        absolute.Fill(settings.RelativeTolerance);
+        absolute[2] = settings.RelativeTolerance * setup.GasM3;
+        var result = OdeDriver.Integrate(
+            ref phase, ref none, ref observer, end.EndTime, end.EndTime + StartPhase<TMount>.TimeConstants * TimeConstant(setup, end), state, settings, absolute);
+        end.Account(result, "start of the jet", endsByEvent: false);
+        end.EndTime = end.EstablishedTime = result.Time;
+        state[..3].CopyTo(y);
+        if (withLedger) end.Ledger.AddWater(state[core..]);
+    }
+
+    private static double TimeConstant(in FiringSetup setup, in FiringEnd end)
+    {
+        // The jet can't gain on a spent pressure; the gauge pressure at release sets the pace.
+        var jet = setup.WaterJet;
+        var column = setup.WaterKg / (jet.Density * jet.BoreAreaM2);
+        var speed = Math.Max(1, jet.Speed(end.EndPressure - setup.PressurePa + setup.GaugePa));
+        return 2 * jet.AreaRatio * column / (speed * jet.Loss);
+    }
+
+    private static void Air<TAir, TObserver>(
+        in FiringSetup setup, TAir phase, ReadOnlySpan<double> start, ref TObserver observer, OdeSettings settings, ref FiringEnd end)
+        where TAir : struct, IAirPhase<TAir>
+        where TObserver : struct, IOdeObserver
+    {
+        var events = new AirEvents<TAir>(phase, setup.EndPressureRatio);
         var relative = settings.RelativeTolerance;
         Span<double> y = stackalloc double[phase.Dimension];
         Span<double> absolute = stackalloc double[phase.Dimension];
         y.Clear();
+        start.CopyTo(y);
         absolute.Fill(relative);
-        y[0] = end.EndHeight;
-        y[1] = end.EndSpeed;
-        y[2] = end.EndGasKg;
-        y[3] = end.EndTemperature;
         absolute[2] = 1e-2 * relative * y[2];
-        absolute[3] = relative * 100;
-        if (events.Value(AirEvents<TMount>.Spent, 0, y, y) <= 0) return;
+        for (var i = 3; i < phase.Core; i++) absolute[i] = 100 * relative;
+        if (events.Value(AirEvents<TAir>.Spent, 0, y, y) <= 0) return;
 
-        var choked = events.Value(AirEvents<TMount>.Unchoked, 0, y, y) > 0;
+        var choked = phase.ChokedBy(y) > 0;
         var result = OdeDriver.Integrate(ref phase, ref events, ref observer, end.EndTime, end.EndTime + LongestS, y, settings, absolute);
         end.Account(result, "gas phase");
-        end.TopReached = result.TerminalEvent == AirEvents<TMount>.Top;
+        end.HadAir = true;
+        end.TopReached = result.TerminalEvent == AirEvents<TAir>.Top;
         end.UnchokedTime = choked ? events.UnchokedTime : end.EndTime;
         end.EndTime = result.Time;
         end.EndHeight = y[0];
         end.EndSpeed = y[1];
         end.EndGasKg = y[2];
-        end.EndTemperature = y[3];
+        end.EndPressure = phase.Pressure(y);
+        end.EndTemperature = phase.Temperature(y);
+        end.EndEnergy = phase.InternalEnergy(y);
         end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
         end.Offer(result.Time, y[1], y[0]);
-        if (!withLedger) return;
-        end.Ledger.AirImpulse = y[4];
-        end.Ledger.EnthalpyOut = y[5];
-        end.Ledger.HeatIn = y[6];
-        end.Ledger.AirJetEnergy = y[7];
+        if (phase.Dimension > phase.Core) end.Ledger.AddAir(y[phase.Core..]);
     }
 }

@@ -2,7 +2,7 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Where water and gas left off: the marks of both phases and the state that a coast starts from. Times [s], SI throughout.</summary>
+/// <summary>Where water and gas left off: the marks of all phases and the state that a coast starts from. Times [s], SI throughout.</summary>
 internal struct FiringEnd
 {
     public FiringEnd()
@@ -13,10 +13,13 @@ internal struct FiringEnd
     public string? Failure;
     public int Steps, Rejected, Evaluations;
 
-    public bool HadWater, WaterSpent, TopReached;
-    public double WaterOutTime = double.NaN, WaterOutHeight, WaterOutSpeed, WaterOutPressure, WaterOutTemperature, WaterOutVolume, WaterLeftKg;
+    public bool HadWater, HadAir, WaterSpent, TopReached;
+    public double TubeEndTime = double.NaN, TubeEndSpeed;
+    public double JetStartTime, EstablishedTime;
+    public double WaterOutTime = double.NaN, WaterOutHeight, WaterOutSpeed, WaterOutVolume, WaterLeftKg;
     public double UnchokedTime = double.NaN;
-    public double EndTime, EndHeight, EndSpeed, EndGasKg, EndTemperature;
+    public double EndTime, EndHeight, EndSpeed, EndGasKg, EndPressure, EndTemperature;
+    public double StartEnergy, EndEnergy, ClosedEnergyGivenUp, Available;
     public double FastestTime = double.NaN, FastestSpeed = double.NegativeInfinity, FastestHeight;
     public FiringLedger Ledger;
 
@@ -32,12 +35,12 @@ internal struct FiringEnd
     }
 
     /// <summary>Adds what an integration cost; keeps how it failed.</summary>
-    public void Account(in OdeResult result, string phase)
+    public void Account(in OdeResult result, string phase, bool endsByEvent = true)
     {
         Steps += result.AcceptedSteps;
         Rejected += result.RejectedSteps;
         Evaluations += result.Evaluations;
         Status = result.Status;
-        if (result.Status != OdeStatus.EndedByEvent) Failure = phase;
+        if (result.Status != (endsByEvent ? OdeStatus.EndedByEvent : OdeStatus.Completed)) Failure = phase;
     }
 }

@@ -2,5 +2,5 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>One moment of a firing in SI.</summary>
 internal readonly record struct FiringRow(
-    double Time, double Height, double Speed, double Acceleration, double Thrust, double Pressure, double Temperature, double WaterKg, double GasKg,
-    double MassFlow, bool JetOn);
+    FiringStage Stage, double Time, double Height, double Speed, double Acceleration, double Thrust, double Pressure, double Temperature, double WaterKg,
+    double GasKg, double MassFlow);

@@ -3,30 +3,65 @@ namespace NotebookKit.Propulsion.Phases;
 /// <summary>A charge, a nozzle and a flow model as the plain SI numbers that the phases run on.</summary>
 internal readonly struct FiringSetup
 {
-    public FiringSetup(Charge charge, Nozzle nozzle, FlowModel model, double ambientPa)
+    public FiringSetup(Charge charge, Nozzle nozzle, FlowModel model, double ambientPa, FiringTables tables, LaunchTube? tube = null)
     {
+        Tables = tables;
         ChamberM3 = charge.Chamber.Volume.CubicMeters;
         GasM3 = charge.GasSpace.CubicMeters;
-        PressurePa = charge.Pressure.Pascals + ambientPa;
+        GaugePa = charge.Pressure.Pascals;
+        PressurePa = GaugePa + ambientPa;
         TemperatureK = charge.GasTemperature.Kelvins;
         GasConstant = charge.Gas.GasConstant.JoulesPerKilogramKelvin;
         Gamma = charge.Gas.HeatCapacityRatio;
-        GasKg = PressurePa * GasM3 / (GasConstant * TemperatureK);
+        var density = tables.Closed is { } closed ? 1 / closed.StartVolume : PressurePa / (GasConstant * TemperatureK);
+        if (tube is not null)
+        {
+            TubeAreaM2 = tube.Area.SquareMeters;
+            TubeStrokeM = tube.Stroke.Meters;
+            TubeHollowM3 = tube.Hollow.CubicMeters;
+        }
+
+        // With a tube inside, the gas starts in less room; the part inside a hollow tube stays on the pad.
+        StartM3 = GasM3 - TubeAreaM2 * TubeStrokeM + TubeHollowM3;
+        AboardShare = GasM3 / (GasM3 + TubeHollowM3);
+        StartGasKg = density * StartM3;
+        GasKg = StartGasKg * AboardShare;
         var bore = charge.Chamber.Bore.Meters;
         var throat = nozzle.ThroatArea.SquareMeters;
         WaterJet = new(
             nozzle.WaterContractionCoefficient * throat, Math.PI / 4 * bore * bore, nozzle.WaterVelocityCoefficient,
             charge.WaterDensity.KilogramsPerCubicMeter);
-        AirJet = new(nozzle.AirDischargeCoefficient * throat, GasConstant, Gamma);
+        AirAreaM2 = nozzle.AirDischargeCoefficient * throat;
         WaterExponent = model.WaterPhase.ExponentFor(Gamma);
         AirExponent = model.AirPhase.ExponentFor(Gamma);
         EndPressureRatio = model.EndPressureRatio;
-        WithHead = model.Water == WaterFlow.QuasiSteadyWithHead;
+        Mode = model.Water switch
+        {
+            WaterFlow.QuasiSteady => WaterJetMode.Plain,
+            WaterFlow.QuasiSteadyWithHead => WaterJetMode.Head,
+            _ => WaterJetMode.Inertial,
+        };
+        Wall = model.WallWarming is { } heat
+            ? new(heat, ChamberM3, bore, (heat.WallTemperature ?? charge.GasTemperature).Kelvins)
+            : null;
     }
+
+    public FiringSetup(Charge charge, Nozzle nozzle, FlowModel model, double ambientPa)
+        : this(charge, nozzle, model, ambientPa, FiringTables.For(charge, model, ambientPa))
+    {
+    }
+
+    public FiringTables Tables { get; }
 
     public double ChamberM3 { get; }
 
+    /// <summary>Gas space once any launch tube is out.</summary>
     public double GasM3 { get; }
+
+    /// <summary>Gas space at release.</summary>
+    public double StartM3 { get; }
+
+    public double GaugePa { get; }
 
     public double PressurePa { get; }
 
@@ -36,11 +71,23 @@ internal readonly struct FiringSetup
 
     public double Gamma { get; }
 
+    /// <summary>Gas at release, with that inside a hollow launch tube.</summary>
+    public double StartGasKg { get; }
+
+    /// <summary>Gas that goes up with the vehicle.</summary>
     public double GasKg { get; }
+
+    public double AboardShare { get; }
+
+    public double TubeAreaM2 { get; }
+
+    public double TubeStrokeM { get; }
+
+    public double TubeHollowM3 { get; }
 
     public WaterJet WaterJet { get; }
 
-    public AirJet AirJet { get; }
+    public double AirAreaM2 { get; }
 
     public double WaterExponent { get; }
 
@@ -48,11 +95,37 @@ internal readonly struct FiringSetup
 
     public double EndPressureRatio { get; }
 
-    public bool WithHead { get; }
+    public WaterJetMode Mode { get; }
+
+    public WallLaw? Wall { get; }
+
+    /// <summary>Whether the head of the column adds to the pressure of a quasi-steady jet.</summary>
+    public bool WithHead => Mode == WaterJetMode.Head;
 
     public bool HasWater => GasM3 < ChamberM3;
 
     public double WaterKg => WaterJet.Density * (ChamberM3 - GasM3);
 
-    public PolytropicLaw Polytropic => new(PressurePa, TemperatureK, GasM3, WaterExponent, Gamma);
+    /// <summary>Expansion of the gas at release.</summary>
+    public ClosedGasLaw ClosedGas => Tables.Closed is { } table ? new(table, StartM3) : new(PressurePa, TemperatureK, StartM3, WaterExponent, Gamma);
+
+    /// <summary>The jet of an ideal gas.</summary>
+    public AirJet AirJet => new(AirAreaM2, GasConstant, Gamma);
+
+    /// <summary>Thrust of the established jet at release [N]; on a launch tube, that of the piston.</summary>
+    public double FirstThrust
+    {
+        get
+        {
+            if (TubeStrokeM > 0) return GaugePa * TubeAreaM2;
+            if (HasWater)
+            {
+                var speed = WaterJet.Speed(GaugePa);
+                return WaterJet.Density * WaterJet.JetAreaM2 * speed * speed;
+            }
+
+            new GasOutflow(this).MassFlow(GasKg, TemperatureK, PressurePa - GaugePa, out _, out var thrust, out _);
+            return thrust;
+        }
+    }
 }

@@ -3,8 +3,7 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Watches for the last water, spent pressure, the top of the flight and the greatest speed while water leaves.</summary>
-internal struct WaterEvents<TExpansion, TMount>(WaterPhase<TExpansion, TMount> phase, double endPressureRatio) : IOdeEvents
-    where TExpansion : struct, IExpansionLaw
+internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressureRatio) : IOdeEvents
     where TMount : struct, IMount
 {
     public const int WaterOut = 0, Spent = 1, Top = 2, Fastest = 3;

@@ -51,8 +51,11 @@ public sealed record WallFailure(
         string Name(int ply) => ply >= 0 ? wall.Plies[ply].Name : "wall";
     }
 
-    /// <summary>Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along.</summary>
-    internal static double NettingLoad(ReadOnlySpan<WallLayer> layers, in WallLoad load)
+    /// <summary>
+    /// Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along. A liner at its yield
+    /// takes whatever state on the von Mises ellipse helps most, which by the lower-bound theorem it can hold.
+    /// </summary>
+    internal static double NettingLoad(ReadOnlySpan<WallLayer> layers, in WallLoad load, double linerForce = 0)
     {
         double around = 0, along = 0;
         foreach (ref readonly var layer in layers)
@@ -62,6 +65,18 @@ public sealed record WallFailure(
             along += layer.NettingStrength * layer.Thickness * c * c;
         }
 
-        return Math.Min(load.Hoop > 0 ? around / load.Hoop : double.PositiveInfinity, load.Axial > 0 ? along / load.Axial : double.PositiveInfinity);
+        if (linerForce <= 0) return Least(around, along, load);
+        var best = 0.0;
+        for (var i = 0; i <= 60; i++)
+        {
+            // σ1 = σy(cos φ + sin φ/√3), σ2 = σy(cos φ − sin φ/√3) lies on the ellipse for every φ.
+            var (s, c) = Math.SinCos((i - 30) * Math.PI / 60);
+            best = Math.Max(best, Least(around + linerForce * (c + s / Math.Sqrt(3)), along + linerForce * (c - s / Math.Sqrt(3)), load));
+        }
+
+        return best;
+
+        static double Least(double around, double along, in WallLoad load) => Math.Min(
+            load.Hoop > 0 ? around / load.Hoop : double.PositiveInfinity, load.Axial > 0 ? along / load.Axial : double.PositiveInfinity);
     }
 }

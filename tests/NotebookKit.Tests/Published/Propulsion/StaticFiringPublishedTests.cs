@@ -11,11 +11,11 @@ public class StaticFiringPublishedTests
 
     private static readonly StaticFiring Water = new(
         new Charge(new Chamber(3.Litres(), 1.Metres(), 60.BarGauge()), (100.0 / 3).Percent(), 40.BarGauge(), 293.15.Kelvins()),
-        new Nozzle(10.Millimetres()) { WaterContractionCoefficient = 0.97 }, Air);
+        new Nozzle(10.Millimetres()) { WaterContractionCoefficient = 0.97 }, Air) { Flow = FlowModel.Plain };
 
     private static readonly StaticFiring Gas = new(
         new Charge(new Chamber(4.Litres(), 100.Millimetres(), 60.BarGauge()), 0.Percent(), 30.BarGauge(), 293.15.Kelvins()),
-        new Nozzle(12.Millimetres()) { AirDischargeCoefficient = 0.95 }, Air);
+        new Nozzle(12.Millimetres()) { AirDischargeCoefficient = 0.95 }, Air) { Flow = FlowModel.Plain };
 
     [Theory]
     [PublishedCase("P05 P06", "Emptying at constant p V^n, closed form equal to quadrature to 1e-13, 2025")]

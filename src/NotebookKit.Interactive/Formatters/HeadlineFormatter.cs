@@ -1,0 +1,22 @@
+using System.Text.Json;
+using NotebookKit.Interactive.Html;
+using NotebookKit.Record;
+
+namespace NotebookKit.Interactive.Formatters;
+
+/// <summary>Main numbers, for the reader and, in a media type of ours, for the program that runs notebooks.</summary>
+internal static class HeadlineFormatter
+{
+    public const string Mime = "application/vnd.notebookkit.headline+json";
+
+    public static void Html(IEnumerable<Headline> headlines, TextWriter writer)
+    {
+        writer.Write("<dl class=\"headlines\">");
+        foreach (var headline in headlines) writer.Write($"<div><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
+        writer.Write("</dl>");
+    }
+
+    public static void Plain(IEnumerable<Headline> headlines, TextWriter writer) => writer.Write(string.Join('\n', headlines));
+
+    public static void Json(IEnumerable<Headline> headlines, TextWriter writer) => writer.Write(JsonSerializer.Serialize(headlines));
+}

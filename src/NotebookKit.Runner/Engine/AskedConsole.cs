@@ -1,0 +1,28 @@
+namespace NotebookKit.Runner.Engine;
+
+/// <summary>A console input that asks the reader for each line, so that <c>Console.ReadLine()</c> works in a cell.</summary>
+/// <param name="ask">Asks for one line; none where nobody can answer.</param>
+internal sealed class AskedConsole(Func<InputRequest, string?> ask) : TextReader
+{
+    private string rest = "";
+
+    /// <inheritdoc />
+    public override string? ReadLine() => ask(new InputRequest("", Hidden: false));
+
+    /// <inheritdoc />
+    public override int Peek() => rest.Length > 0 ? rest[0] : -1;
+
+    /// <inheritdoc />
+    public override int Read()
+    {
+        if (rest.Length == 0)
+        {
+            if (ReadLine() is not { } line) return -1;
+            rest = line + "\n";
+        }
+
+        var first = rest[0];
+        rest = rest[1..];
+        return first;
+    }
+}

@@ -1,0 +1,91 @@
+using System.Text.Json.Nodes;
+using NotebookKit.Runner.Engine;
+
+namespace NotebookKit.Runner.Jupyter;
+
+/// <summary>Runs cells on request.</summary>
+/// <param name="session">The worker behind the kernel.</param>
+/// <param name="outlet">Sends messages.</param>
+/// <param name="history">Keeps the inputs.</param>
+/// <param name="questions">Asks the reader.</param>
+internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet, InputHistory history, ReaderQuestions questions)
+{
+    private readonly Lock door = new();
+    private CancellationTokenSource? running;
+    private int count;
+
+    /// <summary>Interrupts the running cell, if one runs.</summary>
+    public void Interrupt()
+    {
+        lock (door) running?.Cancel();
+    }
+
+    /// <summary>Runs a cell and answers.</summary>
+    /// <param name="request">Request.</param>
+    /// <returns>Whether the requests that wait behind it are to be dropped.</returns>
+    public async Task<bool> HandleAsync(JupyterMessage request)
+    {
+        var code = JupyterMessage.TextOf(request.Content, "code");
+        var silent = JupyterMessage.FlagOf(request.Content, "silent", absent: false);
+        var counts = !silent && JupyterMessage.FlagOf(request.Content, "store_history", absent: true);
+        if (counts)
+        {
+            count++;
+            history.Add(count, code);
+        }
+
+        if (!silent) outlet.Publish("execute_input", request, new JsonObject { ["code"] = code, ["execution_count"] = count });
+        var publisher = new OutputPublisher(outlet, request, count, silent);
+        var outcome = await RunAsync(code, counts ? count : 0, publisher.Publish, request);
+        if (outcome.Error is { } error)
+        {
+            if (!silent) publisher.Publish(error);
+            var content = OutputPublisher.ErrorContent(error);
+            content["status"] = "error";
+            content["execution_count"] = count;
+            content["user_expressions"] = new JsonObject();
+            outlet.Reply(SocketKind.Shell, request, content);
+            return JupyterMessage.FlagOf(request.Content, "stop_on_error", absent: true);
+        }
+
+        outlet.Reply(SocketKind.Shell, request, new JsonObject
+        {
+            ["execution_count"] = count,
+            ["user_expressions"] = await EvaluateAsync(request),
+            ["payload"] = new JsonArray(),
+        });
+        return false;
+    }
+
+    private async Task<CellOutcome> RunAsync(string code, int number, Action<CellOutput> output, JupyterMessage request)
+    {
+        // Empty code is how front-ends ask for expressions alone.
+        if (string.IsNullOrWhiteSpace(code)) return CellOutcome.Success;
+        using var stop = new CancellationTokenSource();
+        lock (door) running = stop;
+        try
+        {
+            return await session.RunAsync(code, number, output, questions.For(request), stop.Token);
+        }
+        finally
+        {
+            lock (door) running = null;
+        }
+    }
+
+    private async Task<JsonObject> EvaluateAsync(JupyterMessage request)
+    {
+        var answers = new JsonObject();
+        if (request.Content["user_expressions"] is not JsonObject expressions) return answers;
+        foreach (var (name, _) in expressions)
+        {
+            JsonObject? value = null;
+            var outcome = await RunAsync(JupyterMessage.TextOf(expressions, name), 0, o => value = (o as ResultOutput)?.Data ?? value, request);
+            var answer = outcome.Error is { } error ? OutputPublisher.ErrorContent(error) : new JsonObject { ["data"] = value ?? [], ["metadata"] = new JsonObject() };
+            answer["status"] = outcome.Error is null ? "ok" : "error";
+            answers[name] = answer;
+        }
+
+        return answers;
+    }
+}

@@ -1,0 +1,94 @@
+using NotebookKit.Runner.Engine;
+using NotebookKit.Runner.Workers;
+
+namespace NotebookKit.Runner.Jupyter;
+
+/// <summary>The worker behind a kernel. It is replaced when it is lost; what was lost with it is told with the cell that lost it.</summary>
+internal sealed class KernelSession : IAsyncDisposable
+{
+    // With the time a cell gets to stop by itself, a stuck worker is replaced within two seconds.
+    private static readonly TimeSpan StopGrace = TimeSpan.FromSeconds(1.7);
+
+    private readonly WorkerOptions options;
+    private readonly List<int> cellsRun = [];
+    private Task<WorkerEngine> engine;
+
+    /// <summary>Starts the worker; a first cell waits for it.</summary>
+    /// <param name="folder">Folder that relative paths in cells start from.</param>
+    public KernelSession(string folder)
+    {
+        options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace);
+        engine = WorkerEngine.StartAsync(options, CancellationToken.None);
+    }
+
+    /// <summary>Runs a cell. A lost session is replaced and the outcome's message says what that means.</summary>
+    /// <param name="code">The cell's source.</param>
+    /// <param name="number">Its number, to be told when it has to be run again; 0 for one that doesn't count.</param>
+    /// <param name="output">Gets every output.</param>
+    /// <param name="ask">Asks the reader; none where nobody can be asked.</param>
+    /// <param name="cancellation">Interrupts it.</param>
+    public async Task<CellOutcome> RunAsync(string code, int number, Action<CellOutput> output, Func<InputRequest, Task<string?>>? ask, CancellationToken cancellation)
+    {
+        WorkerEngine worker;
+        try
+        {
+            worker = await engine;
+        }
+        catch (EngineStartException e)
+        {
+            engine = WorkerEngine.StartAsync(options, CancellationToken.None);
+            return new(CellStatus.EngineFailed, CellError.Plain("EngineStart", $"{e.Message} It is being started again: run the cell once more."));
+        }
+
+        worker.Asking = ask;
+        var outcome = await worker.RunAsync(code, output, cancellation);
+        worker.Asking = null;
+        if (outcome.SessionLost) return await ReplaceAsync(worker, outcome);
+        if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun.Add(number);
+        return outcome;
+    }
+
+    /// <summary>What could stand at a place; nothing while the worker isn't up.</summary>
+    /// <param name="code">The cell's source.</param>
+    /// <param name="position">Place, from 0.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation) =>
+        await WorkerAsync(cancellation) is { } worker ? await worker.CompleteAsync(code, position, cancellation) : new CompletionList(position, position, []);
+
+    /// <summary>What stands at a place; nothing while the worker isn't up.</summary>
+    /// <param name="code">The cell's source.</param>
+    /// <param name="position">Place, from 0.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation) =>
+        await WorkerAsync(cancellation) is { } worker ? await worker.DescribeAsync(code, position, cancellation) : null;
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        if (await WorkerAsync(CancellationToken.None) is { } worker) await worker.DisposeAsync();
+    }
+
+    private async Task<WorkerEngine?> WorkerAsync(CancellationToken cancellation)
+    {
+        try
+        {
+            return await engine.WaitAsync(cancellation);
+        }
+        catch (EngineStartException)
+        {
+            return null;
+        }
+    }
+
+    private async Task<CellOutcome> ReplaceAsync(WorkerEngine lost, CellOutcome outcome)
+    {
+        await lost.DisposeAsync();
+        engine = WorkerEngine.StartAsync(options, CancellationToken.None);
+        var again = cellsRun.Count == 0
+            ? "No earlier cell has to be run again."
+            : $"Variables are lost: run these cells again, in order: {string.Join(", ", cellsRun.Select(n => $"[{n}]"))}.";
+        cellsRun.Clear();
+        var error = outcome.Error!;
+        return outcome with { Error = error with { Message = $"{error.Message} The session was replaced by a fresh one. {again}" } };
+    }
+}

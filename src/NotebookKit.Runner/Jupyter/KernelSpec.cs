@@ -1,0 +1,64 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using NotebookKit.Charts;
+using NotebookKit.Runner.Notebooks;
+
+namespace NotebookKit.Runner.Jupyter;
+
+/// <summary>The kernel's entry in a front-end's list of kernels.</summary>
+/// <param name="DataFolder">Jupyter data folder that holds it.</param>
+internal sealed record KernelSpec(string DataFolder)
+{
+    private const string PlaceMember = "notebookkit_program";
+    private static readonly JsonSerializerOptions Layout = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Its own folder.</summary>
+    public string Folder => Path.Combine(DataFolder, "kernels", KernelInfo.Name);
+
+    /// <summary>Whether it is there.</summary>
+    public bool Exists => File.Exists(SpecFile);
+
+    /// <summary>The program it starts; none where that can't be told.</summary>
+    public string? Program
+    {
+        get
+        {
+            try
+            {
+                return NotebookCell.TextOf(JsonNode.Parse(File.ReadAllText(SpecFile))?["metadata"]?[PlaceMember]) is { Length: > 0 } path ? path : null;
+            }
+            catch (Exception e) when (e is IOException or JsonException)
+            {
+                return null;
+            }
+        }
+    }
+
+    private string SpecFile => Path.Combine(Folder, "kernel.json");
+
+    /// <summary>Writes it, in place of an older one.</summary>
+    /// <param name="program">The program it is to start.</param>
+    public void Write(string program)
+    {
+        Directory.CreateDirectory(Folder);
+        var starter = OperatingSystem.IsWindows() ? "start.cmd" : "start.sh";
+        AtomicFile.Write(Path.Combine(Folder, starter), OperatingSystem.IsWindows() ? KernelStarter.ForWindows(program) : KernelStarter.ForShell(program));
+        AtomicFile.Write(Path.Combine(Folder, ChartHtml.LibraryFile), PlotlyScript.Wrapped);
+        AtomicFile.Write(Path.Combine(Folder, "logo-svg.svg"), KernelLogo.Svg);
+        var spec = new JsonObject
+        {
+            ["argv"] = OperatingSystem.IsWindows()
+                ? new JsonArray("cmd", "/c", "{resource_dir}\\" + starter, "{connection_file}")
+                : new JsonArray("sh", "{resource_dir}/" + starter, "{connection_file}"),
+            ["display_name"] = KernelInfo.DisplayName,
+            ["language"] = "C#",
+            ["interrupt_mode"] = "message",
+            ["metadata"] = new JsonObject { [PlaceMember] = program },
+        };
+        AtomicFile.Write(SpecFile, spec.ToJsonString(Layout) + "\n");
+    }
+
+    /// <summary>Takes it away.</summary>
+    public void Remove() => Directory.Delete(Folder, recursive: true);
+}

@@ -1,0 +1,56 @@
+using System.Text.Json.Nodes;
+using NotebookKit.Runner.Engine;
+
+namespace NotebookKit.Runner.Jupyter;
+
+/// <summary>Publishes what one cell shows.</summary>
+/// <param name="outlet">Sends messages.</param>
+/// <param name="request">Request that runs the cell.</param>
+/// <param name="count">Its execution count.</param>
+/// <param name="silent">Whether the value of the last expression is kept back.</param>
+internal sealed class OutputPublisher(KernelOutlet outlet, JupyterMessage request, int count, bool silent)
+{
+    /// <summary>Publishes an output.</summary>
+    /// <param name="output">Output.</param>
+    public void Publish(CellOutput output)
+    {
+        switch (output)
+        {
+            case StreamOutput stream:
+                outlet.Publish("stream", request, new JsonObject { ["name"] = stream.Name, ["text"] = stream.Text });
+                break;
+            case ResultOutput result when !silent:
+                outlet.Publish("execute_result", request, new JsonObject
+                {
+                    ["execution_count"] = count, ["data"] = ChartHtml.WithDrawing(result.Data), ["metadata"] = new JsonObject(),
+                });
+                break;
+            case DisplayOutput display:
+                outlet.Publish("display_data", request, Display(display.Data, display.DisplayId));
+                break;
+            case UpdateOutput update:
+                outlet.Publish("update_display_data", request, Display(update.Data, update.DisplayId));
+                break;
+        }
+    }
+
+    /// <summary>Publishes the error that ended the cell.</summary>
+    /// <param name="error">Error.</param>
+    public void Publish(CellError error) => outlet.Publish("error", request, ErrorContent(error));
+
+    /// <summary>The content that an error has in a message.</summary>
+    /// <param name="error">Error.</param>
+    public static JsonObject ErrorContent(CellError error) => new()
+    {
+        ["ename"] = error.Kind,
+        ["evalue"] = error.Message,
+        ["traceback"] = new JsonArray([.. ErrorText.Lines(error).Select(line => JsonValue.Create(line))]),
+    };
+
+    private static JsonObject Display(JsonObject data, string? id) => new()
+    {
+        ["data"] = ChartHtml.WithDrawing(data),
+        ["metadata"] = new JsonObject(),
+        ["transient"] = string.IsNullOrEmpty(id) ? new JsonObject() : new JsonObject { ["display_id"] = id },
+    };
+}

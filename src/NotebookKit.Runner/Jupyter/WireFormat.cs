@@ -1,0 +1,60 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace NotebookKit.Runner.Jupyter;
+
+/// <summary>
+/// Messages as frames on a socket: routing frames, a delimiter, the signature, four JSON parts, raw buffers.
+/// Source: Jupyter project, Messaging in Jupyter, version 5.3, "The wire protocol".
+/// </summary>
+/// <param name="key">Key that signs messages; empty for none.</param>
+internal sealed class WireFormat(string key)
+{
+    private const int PartCount = 4;
+    private static readonly byte[] Delimiter = "<IDS|MSG>"u8.ToArray();
+    private static readonly JsonSerializerOptions Layout = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private readonly byte[] keyBytes = Encoding.UTF8.GetBytes(key);
+
+    /// <summary>The message in a list of frames; none where they aren't one, or its signature is wrong.</summary>
+    /// <param name="frames">Frames as received.</param>
+    public JupyterMessage? Read(IReadOnlyList<byte[]> frames)
+    {
+        var at = 0;
+        while (at < frames.Count && !frames[at].AsSpan().SequenceEqual(Delimiter)) at++;
+        if (frames.Count < at + 2 + PartCount) return null;
+        var parts = frames.Skip(at + 2).Take(PartCount).ToList();
+        if (keyBytes.Length > 0 && !CryptographicOperations.FixedTimeEquals(Sign(parts), frames[at + 1])) return null;
+        try
+        {
+            return Parse(parts[0]) is { } header && Parse(parts[1]) is { } parent && Parse(parts[2]) is { } metadata && Parse(parts[3]) is { } content
+                ? new JupyterMessage([.. frames.Take(at)], header, parent, metadata, content, [.. frames.Skip(at + 2 + PartCount)])
+                : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The frames of a message, signed.</summary>
+    /// <param name="message">Message.</param>
+    public IReadOnlyList<byte[]> Write(JupyterMessage message)
+    {
+        byte[][] parts = [Text(message.Header), Text(message.Parent), Text(message.Metadata), Text(message.Content)];
+        return [.. message.Identities, Delimiter, keyBytes.Length > 0 ? Sign(parts) : [], .. parts, .. message.Buffers];
+    }
+
+    private static JsonObject? Parse(byte[] part) => JsonNode.Parse(part) as JsonObject;
+
+    private static byte[] Text(JsonObject part) => JsonSerializer.SerializeToUtf8Bytes(part, Layout);
+
+    private byte[] Sign(IEnumerable<byte[]> parts)
+    {
+        using var hash = IncrementalHash.CreateHMAC(HashAlgorithmName.SHA256, keyBytes);
+        foreach (var part in parts) hash.AppendData(part);
+        return Encoding.ASCII.GetBytes(Convert.ToHexStringLower(hash.GetHashAndReset()));
+    }
+}

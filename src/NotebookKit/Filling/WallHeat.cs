@@ -1,0 +1,79 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using UnitsNet;
+
+namespace NotebookKit.Filling;
+
+/// <summary>How heat passes between the gas in a vessel, its wall and the air outside.</summary>
+/// <remarks>
+/// Free convection on the bore, Nu = 0.59 Ra^(1/4) or 0.13 Ra^(1/3), whichever is more, properties at the mean of gas and wall; ±30 %.
+/// While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is added where that is given. Measured fills of an evacuated vessel lie
+/// between the two, so without it heating is an upper estimate.
+/// Source: W. H. McAdams, Heat Transmission, 3rd ed. 1954, ch. 7 (free convection); P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3
+/// (2008) 241 (jet); both from memory: confirm before relying on them. Compared with measured vessels.
+/// </remarks>
+public sealed record WallHeat
+{
+    /// <summary>Surface that the gas touches, water included; above 0 to 100 m².</summary>
+    public required Area Surface { get; init; }
+
+    /// <summary>Bore of the vessel, the length that convection goes by; 5 mm to 2 m.</summary>
+    public required Length Bore { get; init; }
+
+    /// <summary>A film coefficient of one's own in place of the correlation, as fitted to a log; 1 to 5000 W/(m²·K). None unless given.</summary>
+    public HeatTransferCoefficient? Film { get; init; }
+
+    /// <summary>Factor on the film coefficient [-]; 0 to 10. For seeing how much it matters.</summary>
+    public double FilmFactor { get; init; } = 1;
+
+    /// <summary>Diameter of the jet that blows in and stirs; 0.1 mm to 100 mm. None unless given: no stirring, the hotter answer.</summary>
+    public Length? Inlet { get; init; }
+
+    /// <summary>Heat capacity of the wall that takes part; above 0. None: the wall keeps its temperature, as thick metal does for seconds.</summary>
+    public Entropy? HeatCapacity { get; init; }
+
+    /// <summary>Film coefficient of the air outside; 0 to 100 W/(m²·K), 10 unless said (typical).</summary>
+    public HeatTransferCoefficient Outside { get; init; } = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(10);
+
+    /// <summary>Where the correlation comes from.</summary>
+    public static Source Source { get; } = new("W. H. McAdams", "Heat Transmission, 3rd ed.", 1954, "chapter 7, free convection", SourceKind.FromMemory);
+
+    internal static Source JetSource { get; } = new(
+        "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at high pressure, J. Thermal Sci. Tech. 3, 241", 2008, "", SourceKind.FromMemory);
+
+    /// <summary>
+    /// The surface of a plain cylinder of the chamber's bore and volume, gas part and both ends, with 1.5 mm of plastic and laminate behind it
+    /// (1.6 MJ/(m³·K), typical). Source: geometry.
+    /// </summary>
+    /// <param name="chamber">The vessel.</param>
+    /// <param name="waterFraction">Water in it over its volume; 0 to 95 %.</param>
+    public static WallHeat Of(Chamber chamber, Ratio waterFraction)
+    {
+        ArgumentNullException.ThrowIfNull(chamber);
+        double bore = chamber.Bore.Meters, end = Math.PI / 4 * bore * bore;
+        var length = chamber.Volume.CubicMeters * (1 - waterFraction.DecimalFractions) / end;
+        var surface = Math.PI * bore * length + 2 * end;
+        return new()
+        {
+            Surface = Area.FromSquareMeters(surface).ToUnit(UnitsNet.Units.AreaUnit.SquareCentimeter),
+            Bore = chamber.Bore,
+            HeatCapacity = Entropy.FromJoulesPerKelvin(surface * 1.5e-3 * 1.6e6),
+        };
+    }
+
+    /// <summary>Everything wrong with it.</summary>
+    public IReadOnlyList<Finding> Validate() =>
+        new[]
+        {
+            new ValidRange<Area>(Area.FromSquareMillimeters(1), 100.SquareMetres()).Find(Surface, "surface that the gas touches", "Check the unit it was given in."),
+            new ValidRange<Length>(5.Millimetres(), 2.Metres()).Find(Bore, "bore", "Check the unit it was given in."),
+            Film is { } film ? new ValidRange<HeatTransferCoefficient>(W(1), W(5000)).Find(film.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient", "Compressed air in a vessel has 10 to 500 W/(m²·K).") : null,
+            new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the correlation as it stands."),
+            Inlet is { } inlet ? new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(inlet, "diameter of the inlet jet", "Check the unit it was given in.") : null,
+            HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1), Entropy.FromJoulesPerKelvin(1e9)).Find(capacity, "heat capacity of the wall", "A light laminate has about 2 kJ/K for each square metre.") : null,
+            new ValidRange<HeatTransferCoefficient>(W(0), W(100)).Find(Outside.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient outside", "Still air has 5 to 10, wind 20 to 50 W/(m²·K)."),
+        }.OfType<Finding>().ToList();
+
+    private static HeatTransferCoefficient W(double value) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(value);
+}

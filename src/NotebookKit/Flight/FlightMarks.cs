@@ -1,0 +1,37 @@
+using NotebookKit.Flight.RigidBody;
+
+namespace NotebookKit.Flight;
+
+/// <summary>The main numbers of a flight, filled as it goes. SI; NaN for what hasn't come to pass.</summary>
+internal struct FlightMarks
+{
+    public FlightMarks()
+    {
+    }
+
+    public string? Failure;
+    public int Steps, Rejected, Evaluations;
+
+    public double ExitTime = double.NaN, ExitSpeed = double.NaN, ExitAngle = double.NaN, ExitWind, ExitWaterKg, ExitGasKg;
+    public double WaterOutTime = double.NaN, JetEndTime = double.NaN, WaterLeftKg, GasLeftKg;
+    public double FastestTime, FastestSpeed, GreatestMach, HardestTime, HardestPa;
+    public double ApogeeTime = double.NaN, ApogeeM = double.NaN, ApogeeSpeed = double.NaN;
+    public double OpeningTime = double.NaN, OpeningM = double.NaN, OpeningSpeed = double.NaN;
+    public double LandingTime = double.NaN, LandingSpeed = double.NaN;
+    public Vector LandingAt = new(double.NaN, double.NaN, double.NaN), LandingVelocity;
+
+    public readonly bool Failed => Failure is not null;
+
+    public readonly bool HasLanded => !double.IsNaN(LandingTime);
+
+    public readonly bool HasTopped => !double.IsNaN(ApogeeTime);
+
+    /// <summary>Keeps speed, Mach number and dynamic pressure where they are the greatest so far.</summary>
+    public void Offer(double t, double speed, in AirSample air, double throughAir)
+    {
+        var pressure = 0.5 * air.DensityKgM3 * throughAir * throughAir;
+        if (speed > FastestSpeed) (FastestSpeed, FastestTime) = (speed, t);
+        if (throughAir / air.SoundMps > GreatestMach) GreatestMach = throughAir / air.SoundMps;
+        if (pressure > HardestPa) (HardestPa, HardestTime) = (pressure, t);
+    }
+}

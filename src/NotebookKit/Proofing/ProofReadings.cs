@@ -1,0 +1,79 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Proofing;
+
+/// <summary>A proof as it was logged, to be judged against its plan.</summary>
+/// <remarks>
+/// Source: springs side by side (<see cref="FilledVessel"/>) turn a fall of the gauge into water lost; least squares through each hold; the
+/// permanent part against the rule's limit.
+/// </remarks>
+public sealed record ProofReadings
+{
+    /// <summary>The proof that was planned.</summary>
+    public required Proof Proof { get; init; }
+
+    /// <summary>The clock, in s, rising.</summary>
+    public required Series Time { get; init; }
+
+    /// <summary>The gauge, in bar gauge.</summary>
+    public required Series Pressure { get; init; }
+
+    /// <summary>Temperature of the water or the vessel, in °C; without it a slow fall can't be told from cooling.</summary>
+    public Series? Temperature { get; init; }
+
+    /// <summary>Water pumped in less water let out, in mL; without it a permanent expansion can't be told.</summary>
+    public Series? Expansion { get; init; }
+
+    /// <summary>What the gauge can't tell apart; 0.001 to 5 bar, 0.1 bar unless said.</summary>
+    public Pressure GaugeError { get; init; } = 0.1.Bar();
+
+    /// <summary>Fall at working pressure that is accepted in ten minutes, warmth and sudden drops taken off; 0.1 % to 10 %, 1 % unless said (common practice, no source).</summary>
+    public Ratio LeakLimit { get; init; } = 1.Percent();
+
+    /// <summary>Everything wrong with these readings.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding?> findings =
+        [
+            Column(Time, "s", "time"), Column(Pressure, "bar gauge", "pressure"), Column(Temperature, "°C", "temperature"), Column(Expansion, "mL", "expansion"),
+            Time.Count < 20 ? Finding.Error($"There are {Time.Count} readings; a proof is judged from at least 20. Log once a second or so.") : null,
+            Rising() ? null : Finding.Error("The times don't rise from reading to reading; sort the log or cut it where the logger was restarted."),
+            new ValidRange<Pressure>(0.001.Bar(), 5.Bar()).Find(GaugeError.ToUnit(UnitsNet.Units.PressureUnit.Bar), "error of the gauge", "A gauge that can't tell 5 bar apart proves nothing."),
+            new ValidRange<Ratio>(0.1.Percent(), 10.Percent()).Find(LeakLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of the leak", "A proof vessel holds its pressure within a few per cent in ten minutes."),
+        ];
+        findings.AddRange(Proof.Validate());
+        return findings.OfType<Finding>().ToList();
+    }
+
+    /// <summary>Judges the proof: which steps were held, what leaked, what stays grown; accept, repeat or reject with every reason.</summary>
+    /// <exception cref="InvalidDesignException">The readings can't be judged; all reasons are in it.</exception>
+    public ProofRecord Judge()
+    {
+        var findings = Validate();
+        InvalidDesignException.ThrowIfAny($"Proof log of {Proof.Vessel}", findings);
+        double[] seconds = [.. Time.Values], bar = [.. Pressure.Values];
+        double[]? celsius = Temperature is null ? null : [.. Temperature.Values];
+        var plan = Proof.Plan();
+        var rows = HoldFinder.Rows(plan.Steps, seconds, bar, GaugeError.Bars);
+        var holds = plan.Steps.Select((step, i) => rows[i] is { } r ? HoldFinder.Read(step, r, seconds, bar, celsius, Proof.Filled, GaugeError.Bars) : null).ToList();
+        return new ProofRecord(this, plan, holds, ExpansionReading.From(this, plan, holds));
+    }
+
+    private Finding? Column(Series? column, string unit, string name)
+    {
+        if (column is null) return null;
+        if (column.Unit != unit) return Finding.Error($"The {name} is in {column.Unit}; it must be in {unit}. Read the log with its units, then it is.");
+        if (column.Count != Time.Count) return Finding.Error($"The {name} has {column.Count} readings and the clock {Time.Count}; they must be one to one.");
+        return column.Values.All(double.IsFinite) ? null : Finding.Error($"The {name} has readings that aren't numbers; leave those rows out or fill them.");
+    }
+
+    private bool Rising()
+    {
+        for (var i = 1; i < Time.Count; i++)
+            if (!(Time[i] > Time[i - 1]))
+                return false;
+        return true;
+    }
+}

@@ -1,0 +1,121 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Proofing;
+
+/// <summary>A proof judged: what was held, what leaked, what stays, and the verdict with every reason.</summary>
+/// <remarks>Source: as <see cref="ProofReadings"/>; limits of the rule that the proof was planned by.</remarks>
+public sealed record ProofRecord : IResult
+{
+    internal ProofRecord(ProofReadings readings, ProofPlan plan, IReadOnlyList<HoldReading?> holds, ExpansionReading? expansion)
+    {
+        Readings = readings;
+        Plan = plan;
+        Holds = holds;
+        Expansion = expansion;
+        (Verdict, Findings) = ProofJudgement.Of(this);
+    }
+
+    /// <summary>The readings that were judged.</summary>
+    public ProofReadings Readings { get; }
+
+    /// <summary>The plan that they were judged against.</summary>
+    public ProofPlan Plan { get; }
+
+    /// <summary>The planned holds in order, as found in the log; none where a step isn't in it.</summary>
+    public IReadOnlyList<HoldReading?> Holds { get; }
+
+    /// <summary>What the burette said; none where expansion wasn't logged, or not to the end.</summary>
+    public ExpansionReading? Expansion { get; }
+
+    /// <summary>Accept, repeat or reject.</summary>
+    public ProofVerdict Verdict { get; }
+
+    /// <summary>Highest reading of the log.</summary>
+    public GaugePressure Highest => Readings.Pressure.Values.Max().BarGauge();
+
+    /// <summary>The hold at proof pressure; none where the log doesn't show it.</summary>
+    public HoldReading? ProofHold => Holds[Plan.Proof.Steps.Count - 1];
+
+    /// <summary>The hold at working pressure after the proof; none where the log doesn't show it or none was planned.</summary>
+    public HoldReading? LeakHold => Holds.Count > Plan.Proof.Steps.Count ? Holds[^1] : null;
+
+    /// <summary>Pressure that the vessel is known to have held: the lowest reading of the proof hold. None where it wasn't held; this is the evidence a rating may use.</summary>
+    public GaugePressure? HeldAtLeast => ProofHold is { LongEnough: true } hold ? hold.Lowest : null;
+
+    /// <summary>Water lost per minute at working pressure, warmth and sudden drops taken off; none where the leak hold is missing.</summary>
+    public VolumeFlow? LeakRate => LeakHold is { } hold
+        ? VolumeFlow.FromMillilitersPerMinute(Plan.Proof.Filled.LossFor(hold.Fall, hold.Planned.Pressure).Milliliters / hold.Held.Minutes)
+        : null;
+
+    /// <summary>Smallest leak that the log could tell from nothing, two standard errors; none where the leak hold is missing.</summary>
+    public VolumeFlow? LeakRateVisible => LeakHold is { } hold
+        ? VolumeFlow.FromMillilitersPerMinute(Plan.Proof.Filled.LossFor(2 * hold.FallUncertainty, hold.Planned.Pressure).Milliliters / hold.Held.Minutes)
+        : null;
+
+    /// <summary>Fall at working pressure in ten minutes over working pressure; none where the leak hold is missing.</summary>
+    public Ratio? FallInTenMinutes => LeakHold is { } hold
+        ? Ratio.FromPercent(100 * hold.Fall.Bars / hold.Held.Minutes * 10 / Plan.Proof.WorkingPressure.Bar)
+        : null;
+
+    /// <inheritdoc/>
+    public string Title => $"Proof record, {Plan.Proof.Vessel}: {Verdict.ToString().ToLowerInvariant()}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => new(
+        "Reading of a proof log",
+        [
+            "A hold is the longest stay within 2.5 % of a planned step, in the planned order.",
+            "Falls are straight lines through a hold; water and wall have the logged temperature.",
+            "Water lost follows from the fall and the springs of wall, water and trapped air as planned.",
+            "At proof pressure a fall may be creep of the laminate as well as a leak; leaks are judged at working pressure.",
+        ],
+        "Logs of at least 20 readings, one every few seconds.",
+        [ProofingSources.Spring, Materials.Water.Source, Plan.Proof.Wall.Source, Plan.Proof.Rule.Source, ProofingSources.Steps]);
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Verdict", Verdict.ToString().ToLowerInvariant(), $"for a working pressure of {Plan.Proof.WorkingPressure}"),
+        new("Highest pressure", Highest.ToString(), $"planned {Plan.ProofPressure}"),
+        .. HeldAtLeast is { } held ? [new ResultLine("Held at least", held.ToString(), $"for {ProofPlan.Seconds(ProofHold!.Held)}")] : Array.Empty<ResultLine>(),
+        .. LeakRate is { } rate ? [new ResultLine("Leak at working pressure", $"{Digits.Round(rate.MillilitersPerMinute, 2)} mL/min", $"{Digits.Round(FallInTenMinutes!.Value.Percent, 2)} % in ten minutes; the log could tell {Digits.Round(LeakRateVisible!.Value.MillilitersPerMinute, 2)} mL/min")] : Array.Empty<ResultLine>(),
+        .. Expansion is { } e
+            ? [
+                new ResultLine("Growth at proof", ProofPlan.Millilitres(e.WallGrowth), $"expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallGrowth(Plan.ProofPressure))}"),
+                new ResultLine("Permanent expansion", $"{Digits.Round(e.Permanent.Milliliters, 2)} mL, {Digits.Round(e.PermanentShare.Percent, 2)} %", $"limit {Plan.Proof.Rule.PermanentLimit.Show()}"),
+                new ResultLine("Trapped air", $"{Digits.Round(e.TrappedAir.Milliliters, 2)} mL", $"planned {ProofPlan.Millilitres(Plan.Proof.TrappedAir)}"),
+            ]
+            : Array.Empty<ResultLine>(),
+        .. Holds.Select((h, i) => new ResultLine($"Step {i + 1}, {Plan.Steps[i].Pressure}", h is null ? "not in the log" : $"held {ProofPlan.Seconds(h.Held)}", h is null ? "" : $"fell {Digits.Round(h.Fall.Bars, 2)} ± {Digits.Round(h.FallUncertainty.Bars, 1)} bar, warmth taken off")),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
+
+    /// <inheritdoc/>
+    public Working Working
+    {
+        get
+        {
+            List<WorkingStep> steps = [];
+            if (LeakHold is { } hold)
+            {
+                var warmth = Plan.Proof.Filled.RiseFor(hold.Warming, hold.Planned.Pressure);
+                steps.Add(new("Fall at working pressure", @"\Delta p = \Delta p_{gauge} + \left(\frac{dp}{dT}\right) \Delta T", $"{Digits.Round(hold.Fall.Bars - warmth.Bars, 3)} bar + {Digits.Round(warmth.Bars, 3)} bar for {Digits.Round(hold.Warming.Kelvins, 2)} K", $"{Digits.Round(hold.Fall.Bars, 3)} bar in {ProofPlan.Seconds(hold.Held)}", Materials.Water.Source));
+                steps.Add(new("Leak", @"\dot V = \frac{\Delta p}{t}\,\frac{dV}{dp}", $"{Digits.Round(hold.Fall.Bars, 3)} bar / {Digits.Round(hold.Held.Minutes, 3)} min × {Digits.Round(1 / Plan.Proof.Filled.DropFor(1.Millilitres(), hold.Planned.Pressure).Bars, 3)} mL/bar", $"{Digits.Round(LeakRate!.Value.MillilitersPerMinute, 3)} mL/min", ProofingSources.Spring));
+            }
+
+            if (Expansion is { } e)
+                steps.Add(new("Permanent share", @"\frac{\Delta V_{perm}}{\Delta V_{wall}}", $"{Digits.Round(e.Permanent.Milliliters, 3)} mL / {Digits.Round(e.WallGrowth.Milliliters, 3)} mL", $"{Digits.Round(e.PermanentShare.Percent, 3)} %", Plan.Proof.Rule.Source));
+            return new(Title, steps);
+        }
+    }
+}

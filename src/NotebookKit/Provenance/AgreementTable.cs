@@ -1,0 +1,57 @@
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Provenance;
+
+/// <summary>Our numbers beside published ones. Making it fails where one of them disagrees, so a page can't show a broken comparison as if it held.</summary>
+public sealed class AgreementTable : IResult
+{
+    private static readonly ValidRange<double> ToleranceRange = new(1e-12, 1);
+
+    /// <summary>Compares.</summary>
+    /// <param name="title">What is compared.</param>
+    /// <param name="source">Where the published numbers stand.</param>
+    /// <param name="rows">The numbers.</param>
+    /// <exception cref="DisagreementException">At least one number is further off than its tolerance.</exception>
+    public AgreementTable(string title, Source source, params IReadOnlyList<Agreement> rows)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        Title = title;
+        Source = source;
+        Rows = rows;
+        foreach (var row in rows) ToleranceRange.Check(row.Allowed, $"tolerance of {row.What}", "It comes from the printed digits.");
+        if (rows.Any(r => !r.Holds)) throw new DisagreementException(title, [.. rows.Where(r => !r.Holds)]);
+    }
+
+    /// <summary>Where the published numbers stand.</summary>
+    public Source Source { get; }
+
+    /// <summary>The numbers.</summary>
+    public IReadOnlyList<Agreement> Rows { get; }
+
+    /// <inheritdoc/>
+    public string Title { get; }
+
+    /// <inheritdoc/>
+    public ModelCard Model => new("Comparison with published values", ["Tolerances come from the printed digits or from a stated difference of models."], "As the source.", [Source]);
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        .. Rows.Select(r => new ResultLine(
+            r.What,
+            $"{Digits.Round(r.Ours, 6)} {r.Unit}".TrimEnd(),
+            $"published {Digits.Round(r.Published, 7)} {r.Unit}".TrimEnd() + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings => [Finding.Note($"All {Rows.Count} agree with {Source}.")];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => [];
+
+    /// <inheritdoc/>
+    public Working Working => new(Title, []);
+}

@@ -1,0 +1,101 @@
+using MathNet.Numerics.Distributions;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Recovery;
+
+public sealed partial record Canopy
+{
+    /// <summary>
+    /// Load when a timer brings it out and the time of the top is uncertain. The best setting is the expected time of the top itself.
+    /// Source: free flight about the top; T. W. Knacke, NWC TP 6575, 1991; E. Pflanz, 1942.
+    /// </summary>
+    /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
+    /// <param name="timer">Setting of the timer, from release; 0.1 to 120 s.</param>
+    /// <param name="apogee">Expected time of the top, from release; 0.1 to 120 s, within 5 s of the timer.</param>
+    /// <param name="spread">Standard deviation of opening against the top, flight and timer together; 0.01 to 5 s.</param>
+    /// <param name="sideways">Sideways speed at the top; 0 to 100 m/s.</param>
+    /// <param name="allowed">Load the cord, pins and bulkheads take; above 0, left out where not known.</param>
+    /// <param name="density">Air density; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
+    /// <exception cref="InvalidDesignException">The canopy can't be computed; carries all findings.</exception>
+    /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
+    public TimedOpeningResult OpenByTimer(
+        Mass mass, Duration timer, Duration apogee, Duration spread, Speed sideways, Force? allowed = null, Density? density = null)
+    {
+        var times = new ValidRange<Duration>(0.1.Seconds(), 120.Seconds());
+        times.Check(timer, "timer", "Set it to the expected time of the top.");
+        times.Check(apogee, "time of the top", "Take it from the flight.");
+        new ValidRange<Duration>((-5).Seconds(), 5.Seconds()).Check(timer - apogee, "timer less time of the top", "Further off, the vehicle isn't flying free any more.");
+        new ValidRange<Duration>(0.01.Seconds(), 5.Seconds()).Check(spread, "spread of the opening", "Some 0.2 to 1 s for a timer started by the release.");
+        new ValidRange<Speed>(Speed.Zero, 100.MetresPerSecond()).Check(sideways, "sideways speed at the top", "Take it from the flight.");
+        if (allowed is { } limit) new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(limit, "load the gear takes", "The weakest of cord, pins and bulkhead.");
+        var (mean, deviation) = ((timer - apogee).Seconds, spread.Seconds);
+        var reach = Math.Abs(mean) + (3 * deviation);
+        const int Rows = 121;
+        var (offsets, speeds, loads) = (new double[Rows], new double[Rows], new double[Rows]);
+        for (var i = 0; i < Rows; i++)
+        {
+            offsets[i] = reach * ((2.0 * i / (Rows - 1)) - 1);
+            speeds[i] = SpeedAt(offsets[i]);
+            loads[i] = LoadAt(offsets[i]);
+        }
+
+        var most = FoldedQuantile(mean, deviation, 0.95);
+        Ratio? chance = allowed is { } allowable ? Ratio.FromPercent(100 * ChanceBeyond(allowable.Newtons)) : null;
+        var findings = new List<Finding>();
+        if (chance > 1.Percent())
+            findings.Add(Finding.Warning($"in {chance.Value.Show(2)} of the openings the load exceeds the {allowed!.Value.Show()} that the gear takes. Set the timer to {apogee.Show()}, narrow its spread, or use stronger gear."));
+        if (Math.Abs(mean) > deviation)
+            findings.Add(Finding.Warning($"the timer is {Math.Abs(mean).Seconds().Show()} {(mean < 0 ? "early" : "late")}, more than the spread; the load is least at the top. Set it to {apogee.Show()}."));
+        return new TimedOpeningResult
+        {
+            Title = $"Timed opening of {Describe()}",
+            Timer = timer,
+            Apogee = apogee,
+            Spread = spread,
+            Offset = new Series("Opening after the top", "s", offsets),
+            Speed = new Series("Speed at opening", "m/s", speeds),
+            Load = new Series("Opening load", "N", loads),
+            ExpectedLoad = Force.FromNewtons(LoadAt(mean)),
+            LoadNineteenInTwenty = Force.FromNewtons(LoadAt(most)),
+            Allowed = allowed,
+            ChanceOfExceeding = chance,
+            Findings = findings,
+            Working = new Working("Timed opening",
+            [
+                new("Speed at opening, nineteen in twenty below", @"v = \sqrt{v_x^2 + (g\,\delta)^2}", $"√(({sideways.Show()})² + (9.807 m/s² × {Digits.Round(most)} s)²)", $"{Digits.Round(SpeedAt(most))} m/s", RecoveryLiterature.Goldstein),
+                .. Open(mass, Speed.FromMetersPerSecond(SpeedAt(most)), density).Working.Steps,
+            ]),
+        };
+
+        // A canopy that opens at the very top meets some air nevertheless: walking pace is the least it is asked for.
+        double SpeedAt(double offset) => Math.Max(1, Math.Sqrt((sideways.MetersPerSecond * sideways.MetersPerSecond) + (Gravity * offset * Gravity * offset)));
+
+        double LoadAt(double offset) => Open(mass, Speed.FromMetersPerSecond(Math.Min(150, SpeedAt(offset))), density).FiniteMass.Newtons;
+
+        // The load goes with the square of the speed: one opening gives the offset at which the limit is reached.
+        double ChanceBeyond(double newtons)
+        {
+            var square = newtons / LoadAt(0) * SpeedAt(0) * SpeedAt(0);
+            var rest = square - (sideways.MetersPerSecond * sideways.MetersPerSecond);
+            if (rest <= 0) return 1;
+            var offset = Math.Sqrt(rest) / Gravity;
+            return Normal.CDF(mean, deviation, -offset) + 1 - Normal.CDF(mean, deviation, offset);
+        }
+    }
+
+    /// <summary>Size of a normal number that a share of them stays within.</summary>
+    private static double FoldedQuantile(double mean, double deviation, double share)
+    {
+        double low = 0, high = Math.Abs(mean) + (6 * deviation);
+        for (var i = 0; i < 80; i++)
+        {
+            var middle = (low + high) / 2;
+            if (Normal.CDF(mean, deviation, middle) - Normal.CDF(mean, deviation, -middle) < share) low = middle;
+            else high = middle;
+        }
+
+        return (low + high) / 2;
+    }
+}

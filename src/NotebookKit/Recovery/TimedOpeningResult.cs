@@ -1,0 +1,79 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Recovery;
+
+/// <summary>
+/// Opening by a timer when the time of apogee is uncertain: what early or late does to the load. Source: free flight about the top,
+/// v² = v_x² + (g δ)²; T. W. Knacke, NWC TP 6575, 1991; E. Pflanz, 1942, for the load.
+/// </summary>
+public sealed record TimedOpeningResult : IResult
+{
+    /// <inheritdoc/>
+    public required string Title { get; init; }
+
+    /// <summary>Setting of the timer, from release.</summary>
+    public required Duration Timer { get; init; }
+
+    /// <summary>Expected time of the top, from release.</summary>
+    public required Duration Apogee { get; init; }
+
+    /// <summary>Standard deviation of the opening against the top: flight and timer together.</summary>
+    public required Duration Spread { get; init; }
+
+    /// <summary>Opening against the top [s]; negative is early.</summary>
+    public required Series Offset { get; init; }
+
+    /// <summary>Speed at opening [m/s].</summary>
+    public required Series Speed { get; init; }
+
+    /// <summary>Opening load with finite mass [N].</summary>
+    public required Series Load { get; init; }
+
+    /// <summary>Load at the expected offset.</summary>
+    public required Force ExpectedLoad { get; init; }
+
+    /// <summary>Load that 19 of 20 openings stay below.</summary>
+    public required Force LoadNineteenInTwenty { get; init; }
+
+    /// <summary>Load the recovery gear takes; none where none was given.</summary>
+    public required Force? Allowed { get; init; }
+
+    /// <summary>Chance that an opening exceeds what the gear takes; none where none was given.</summary>
+    public required Ratio? ChanceOfExceeding { get; init; }
+
+    /// <inheritdoc/>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public required Working Working { get; init; }
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+
+    /// <inheritdoc/>
+    public ModelCard Model { get; } = new(
+        "Opening by a timer",
+        [
+            "Near the top the vehicle flies free: its vertical speed is g times the offset, its sideways speed stays. Drag, left out, lowers the late speed.",
+            "Opening against the top is normally distributed.",
+            "Load by the opening model at that speed.",
+        ],
+        "Offsets of up to some 5 s.",
+        [RecoveryLiterature.Knacke, RecoveryLiterature.Pflanz]);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Expected load", ExpectedLoad.Show(), $"timer {Timer.Show(DurationUnit.Second)}, top at {Apogee.Show(DurationUnit.Second)} ± {Spread.Show(DurationUnit.Second)}"),
+        new("Nineteen in twenty below", LoadNineteenInTwenty.Show()),
+        .. ChanceOfExceeding is { } chance && Allowed is { } allowed
+            ? new ResultLine[] { new("Chance of too much", chance.Show(2), $"above {allowed.Show()}") }
+            : [],
+    ];
+}

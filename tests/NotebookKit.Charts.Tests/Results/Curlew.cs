@@ -1,0 +1,64 @@
+using NotebookKit.Aerodynamics;
+using NotebookKit.Filling;
+using NotebookKit.Flight;
+using NotebookKit.Materials;
+using NotebookKit.Proofing;
+using NotebookKit.Propulsion;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using NotebookKit.Vessels.Ends;
+
+namespace NotebookKit.Charts.Tests.Results;
+
+/// <summary>The invented trainer, with a result of each kind.</summary>
+public static class Curlew
+{
+    private static MaterialLibrary Stock => MaterialLibrary.Typical;
+
+    public static PressureVessel Vessel { get; } = Build();
+
+    public static BurstPrediction Burst { get; } = Vessel.Burst();
+
+    public static Rating Rating { get; } = Burst.Rate();
+
+    public static FinnedBody Body { get; } = new(
+        [Nose.TangentOgive(220.Millimetres(), 70.Millimetres()), new BodyTube(1130.Millimetres(), 70.Millimetres())],
+        [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 85.Millimetres(), 60.Millimetres(), 2.Millimetres(), 1215.Millimetres())]) { Name = "Curlew" };
+
+    public static Airframe Airframe { get; } = new(
+        Body,
+        new MassLedger([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()), new MassPart("canopy", 110.Grams(), 380.Millimetres()), new MassPart("vessel", 420.Grams(), 1000.Millimetres()), new MassPart("fins", 90.Grams(), 1280.Millimetres())]),
+        new WaterTank(Vessel.Volume, Vessel.Liner.Bore, 1345.Millimetres()));
+
+    public static Charge Charge { get; } = new(Vessel.ToChamber(Rating), 32.Percent(), Rating.WorkingPressure / 1.5, 20.Celsius());
+
+    public static VerticalFlightResult Flight { get; } = new VerticalFlight(
+        Charge, Nozzle.Rounded(13.Millimetres()), 900.Grams(), DragCurve.Constant(0.5, 70.Millimetres()), new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)) { Name = "Curlew" }.Fly();
+
+    public static StaticFiringResult Firing { get; } = new StaticFiring(Charge, Nozzle.Rounded(13.Millimetres()), AbsolutePressure.StandardSeaLevel).Fire();
+
+    public static StabilityResult Stability { get; } = Airframe.Stability(32.Percent(), 60.Grams());
+
+    public static FillResult Fill { get; } = new PadFill
+    {
+        Chamber = Charge.Chamber, Supply = Rating.WorkingPressure * 2, Restrictor = new Orifice(0.6.Millimetres(), 0.8), Target = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent(),
+    }.Run();
+
+    public static VentResult Vent { get; } = new Vent { Chamber = Charge.Chamber, Restrictor = new Orifice(0.6.Millimetres(), 0.8), From = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent() }.Run();
+
+    public static ProofPlan Proof { get; } = new Proof
+    {
+        Vessel = "Curlew", Volume = Vessel.Volume, WorkingPressure = Rating.WorkingPressure, Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("invented")),
+    }.Plan();
+
+    private static PressureVessel Build()
+    {
+        var sleeve = new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm light"));
+        var aluminium = Stock.Solid("aluminium 6061-T6");
+        var bond = new BondedPlug(Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedLaminate, BondSurface.TreatedMetal);
+        return new PressureVessel("Curlew", new Liner(Stock.Solid("PET"), 66.Millimetres(), 0.5.Millimetres()), 700.Millimetres(), Stock.Resin("laminating epoxy"),
+            [sleeve, sleeve, new VeilWrap(Stock.Veil("glass veil 30 g"))],
+            new VesselEnd(new FlatClosure(aluminium, 8.Millimetres()) { Opening = 13.Millimetres() }, bond), new VesselEnd(new FlatClosure(aluminium, 8.Millimetres()), bond));
+    }
+}

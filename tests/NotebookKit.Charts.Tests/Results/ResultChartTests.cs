@@ -1,0 +1,113 @@
+using System.Globalization;
+using System.Xml.Linq;
+using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Results;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Charts.Tests.Results;
+
+public sealed class ResultChartTests
+{
+    public static TheoryData<string> ChartNames => [.. Charts.Keys];
+
+    public static TheoryData<string> DrawingNames => [.. Drawings.Keys];
+
+    public static IReadOnlyDictionary<string, Func<EngineeringChart>> Charts { get; } = new Dictionary<string, Func<EngineeringChart>>(StringComparer.Ordinal)
+    {
+        ["flight"] = Curlew.Flight.Chart,
+        ["flight, thrust"] = Curlew.Flight.ChartThrust,
+        ["flight, acceleration"] = Curlew.Flight.ChartAcceleration,
+        ["firing"] = Curlew.Firing.Chart,
+        ["gas"] = Curlew.Firing.Curve.ChartPressure,
+        ["fill"] = Curlew.Fill.Chart,
+        ["vent"] = Curlew.Vent.Chart,
+        ["margin"] = Curlew.Stability.Chart,
+        ["centres"] = Curlew.Stability.ChartCentres,
+        ["drag"] = () => Curlew.Body.ChartDrag(20.MetresPerSecond(), 60.MetresPerSecond(), 100.MetresPerSecond()),
+        ["drag by part"] = () => Curlew.Body.Drag(60.MetresPerSecond()).Chart(),
+        ["drag curve"] = () => Curlew.Body.DragCurves().Chart(),
+        ["burst"] = Curlew.Burst.Chart,
+        ["rating"] = Curlew.Rating.Chart,
+        ["proof"] = Curlew.Proof.Chart,
+        ["proof, water"] = Curlew.Proof.ChartWater,
+        ["proof, energy"] = Curlew.Proof.ChartEnergy,
+    };
+
+    public static IReadOnlyDictionary<string, Func<Drawing>> Drawings { get; } = new Dictionary<string, Func<Drawing>>(StringComparer.Ordinal)
+    {
+        ["body"] = Curlew.Body.Draw,
+        ["airframe"] = () => Curlew.Airframe.Draw(32.Percent(), 60.Grams()),
+        ["layup"] = Curlew.Burst.Layup.Draw,
+        ["proof"] = Curlew.Proof.Draw,
+    };
+
+    [Theory]
+    [MemberData(nameof(ChartNames))]
+    public void Every_result_has_a_chart_with_units(string name)
+    {
+        var chart = Charts[name]();
+        Assert.Empty(chart.Validate());
+        foreach (var axis in new[] { chart.X, chart.Y }.Where(a => a.Scale != AxisScale.Categories)) Assert.Matches(@" \[[^\]]+\]$", axis.Title);
+        Assert.NotEmpty(chart.ToFigureJson());
+        _ = XElement.Parse(chart.ToSvg());
+    }
+
+    [Theory]
+    [MemberData(nameof(DrawingNames))]
+    public void Every_drawing_is_well_formed(string name) => _ = XElement.Parse(Drawings[name]().Svg);
+
+    [Fact]
+    public void The_flight_marks_what_happens() =>
+        Assert.Equal(["water out", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label).Where(l => l is "water out" or "apogee"));
+
+    [Fact]
+    public void The_vehicle_is_drawn_as_long_and_as_balanced_as_it_is()
+    {
+        var svg = XElement.Parse(Curlew.Airframe.Draw(32.Percent(), 60.Grams()).Svg);
+        var body = svg.Descendants().Single(e => e.Attribute("class")?.Value == "body");
+        Assert.Equal(Curlew.Body.Length.Millimeters, Number(body, "data-length-mm"), 0.001);
+        var centres = svg.Descendants().Where(e => e.Attribute("class")?.Value == "centre-of-gravity").Select(e => Number(e, "data-station-mm")).Order();
+        Assert.Equal(new[] { Curlew.Stability.CentreOfGravity[0], Curlew.Stability.CentreOfGravity.Values[^1] }.Order(), centres, (a, b) => Math.Abs(a - b) < 0.001);
+        Assert.Equal(Curlew.Stability.CentreOfPressure[0], Number(svg.Descendants().Single(e => e.Attribute("class")?.Value == "centre-of-pressure"), "data-station-mm"), 0.001);
+
+        static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void A_rating_names_the_weakest_part_of_its_prediction() =>
+        Assert.Contains($"\"{Curlew.Burst.WeakestPart.Name}\"]", Curlew.Rating.Chart().ToFigureJson(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Drag_at_no_speed_is_refused() => Assert.Throws<InvalidDesignException>(() => Curlew.Body.ChartDrag());
+
+    [Fact]
+    public void The_layup_is_drawn_from_the_liner_out() =>
+        Assert.StartsWith("Bore 66 mm; from inside out: PET liner 0.5 mm, carbon sleeve", Curlew.Burst.Layup.Draw().Description, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_flight_can_be_explored_and_the_explorer_agrees_with_a_flight_it_never_computed()
+    {
+        var flight = Curlew.Flight.Flight;
+        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9, flight.Charge.Pressure * 1.1);
+        var state = explorer.At(33.3, 12.71, flight.Charge.Pressure.Bar * 1.03);
+        var truth = (flight with
+        {
+            Charge = flight.Charge with { WaterFraction = 33.3.Percent(), Pressure = flight.Charge.Pressure * 1.03 },
+            Nozzle = flight.Nozzle with { Throat = 12.71.Millimetres() },
+        }).Fly();
+        Assert.InRange(Math.Abs(state.Numbers[0] - truth.Apogee.Meters), 0, Math.Max(1e-3, 1.5 * explorer.Error.Numbers[0]));
+        Assert.Equal(truth.Curve.PeakThrust.Newtons, state.Numbers[2], 0.2);
+        Assert.NotEmpty(explorer.Cautions);
+    }
+
+    [Fact]
+    public void An_explorer_refuses_what_the_vessel_is_not_rated_for()
+    {
+        var flight = Curlew.Flight.Flight;
+        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9, flight.Charge.Chamber.RatedPressure * 1.5);
+        var refused = explorer.At(33, 13, flight.Charge.Chamber.RatedPressure.Bar * 1.4);
+        Assert.Contains("rated", refused.RefusedBecause, StringComparison.OrdinalIgnoreCase);
+        Assert.Empty(refused.Numbers);
+    }
+}

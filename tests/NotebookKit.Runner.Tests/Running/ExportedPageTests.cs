@@ -1,0 +1,115 @@
+using System.Text.RegularExpressions;
+
+namespace NotebookKit.Runner.Tests.Running;
+
+[Collection(AllFixturesTests.Name)]
+public sealed partial class ExportedPageTests(AllFixturesRun all)
+{
+    [Fact]
+    public void A_page_with_charts_holds_one_copy_of_the_chart_library()
+    {
+        Assert.Single(Library().Matches(all.Page("many-charts")));
+        Assert.Equal(15, ChartData().Count(all.Page("many-charts")));
+    }
+
+    [Fact]
+    public void A_page_without_charts_holds_none() => Assert.Empty(Library().Matches(all.Page("throws")));
+
+    [Fact]
+    public void A_page_of_fifteen_charts_stays_below_six_megabytes() =>
+        Assert.InRange(new FileInfo(Path.Combine(all.Output, "pages", "many-charts.html")).Length, 3_000_000, 6_000_000);
+
+    [Fact]
+    public void Nothing_in_a_page_is_fetched_from_elsewhere()
+    {
+        foreach (var file in Directory.EnumerateFiles(all.Output, "*.html", SearchOption.AllDirectories))
+        {
+            var markup = Scripts().Replace(File.ReadAllText(file), "");
+            Assert.All(Sources().Matches(markup).Select(m => m.Groups[1].Value), source => Assert.StartsWith("data:", source, StringComparison.Ordinal));
+            Assert.DoesNotContain("<link", markup, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("@import", markup, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotMatch(@"url\(\s*['""]?https?:", markup);
+            Assert.Contains("default-src 'none'", markup, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Equations_in_text_are_MathML()
+    {
+        var page = all.Page("passes");
+        Assert.Equal(2, MathElements().Count(page));
+        Assert.Contains("<msub><mi>σ</mi><mi>h</mi></msub>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("tex-problem\"", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_from_data_stays_text()
+    {
+        var page = all.Page("hostile");
+        var body = page[page.IndexOf("[1] code", StringComparison.Ordinal)..];
+        Assert.DoesNotContain("<script>window.hit", body, StringComparison.Ordinal);
+        Assert.DoesNotContain("<img src=x", body, StringComparison.Ordinal);
+        Assert.Contains("&lt;img src=x onerror=", body, StringComparison.Ordinal);
+        Assert.Contains("\\u003c", ChartData().Match(body).Value, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain('<', ChartData().Match(body).Groups["json"].Value);
+    }
+
+    [Fact]
+    public void Tables_details_links_and_pictures_come_through()
+    {
+        var page = all.Page("passes");
+        Assert.Contains("<td>liner</td>", page, StringComparison.Ordinal);
+        Assert.Contains("<details><summary>Solution</summary>", page, StringComparison.Ordinal);
+        Assert.Contains("<strong>6</strong>", page, StringComparison.Ordinal);
+        Assert.Contains("href=\"throws.html#The-place\"", page, StringComparison.Ordinal);
+        Assert.Contains("href=\"https://example.org/a\"", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("data.csv", page, StringComparison.Ordinal);
+        Assert.Contains("<img src=\"data:image/svg+xml;base64,", page, StringComparison.Ordinal);
+        Assert.Contains("alt=\"A drawn circle\"", page, StringComparison.Ordinal);
+        Assert.Contains("picture not found: Far away", page, StringComparison.Ordinal);
+        Assert.Contains("<img src=\"data:image/png;base64,iVBOR", all.Page("attachment"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Headings_are_listed_and_code_is_coloured()
+    {
+        var page = all.Page("passes");
+        Assert.Contains("<a href=\"#The-law\">The law</a>", page, StringComparison.Ordinal);
+        Assert.Contains("<h2 id=\"The-law\">", page, StringComparison.Ordinal);
+        Assert.Contains("<span class=\"k\">var</span> pressure", page, StringComparison.Ordinal);
+        Assert.Contains("<span class=\"c\">// gauge</span>", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_failure_is_said_at_the_top_and_at_its_place()
+    {
+        var page = all.Page("throws");
+        Assert.Contains("This notebook did not run to its end.", page, StringComparison.Ordinal);
+        Assert.Contains("cell 2, line 3", page, StringComparison.Ordinal);
+        Assert.Equal(2, Regex.Count(page, "<div class=\"failure\""));
+    }
+
+    [Fact]
+    public void An_intended_error_is_shown_as_such()
+    {
+        var page = all.Page("fails-on-purpose");
+        Assert.Contains("An error, shown on purpose", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("did not run to its end", page, StringComparison.Ordinal);
+        Assert.Contains("and on", page, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"\* plotly\.js v")]
+    private static partial Regex Library();
+
+    [GeneratedRegex("""<script type="application/json" class="chart-data"[^>]*>(?<json>.*?)</script>""", RegexOptions.Singleline)]
+    private static partial Regex ChartData();
+
+    [GeneratedRegex("<script.*?</script>", RegexOptions.Singleline)]
+    private static partial Regex Scripts();
+
+    [GeneratedRegex("""<[^>]*\ssrc\s*=\s*["']?([^"'\s>]*)""")]
+    private static partial Regex Sources();
+
+    [GeneratedRegex("<math[ >]")]
+    private static partial Regex MathElements();
+}

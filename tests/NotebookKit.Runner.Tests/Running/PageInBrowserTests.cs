@@ -1,0 +1,62 @@
+namespace NotebookKit.Runner.Tests.Running;
+
+[Collection(AllFixturesTests.Name)]
+public sealed class PageInBrowserTests(AllFixturesRun all)
+{
+    private string Address(string name) => new Uri(Path.Combine(all.Output, "pages", name + ".html")).AbsoluteUri;
+
+    [SkippableFact]
+    public async Task A_page_draws_its_charts_and_equations_without_any_request()
+    {
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(Address("passes"));
+        await browser.Page.WaitForSelectorAsync("figure.chart svg.main-svg .scatterlayer path.js-line");
+
+        Assert.Contains("height [m]", await browser.Page.InnerTextAsync("figure.chart"), StringComparison.Ordinal);
+        var equation = await browser.Page.Locator("math").Last.BoundingBoxAsync();
+        Assert.InRange(equation!.Height, 10, 200);
+        Assert.Empty(browser.Problems);
+        Assert.All(browser.Requests, r => Assert.True(r == Address("passes") || r.StartsWith("data:", StringComparison.Ordinal) || r.StartsWith("blob:", StringComparison.Ordinal), r));
+    }
+
+    [SkippableFact]
+    public async Task Code_folds_and_unfolds()
+    {
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(Address("passes"));
+        Assert.True(await browser.Page.Locator("#cell-1 pre").IsVisibleAsync());
+        await browser.Page.ClickAsync("text=Hide all code");
+        Assert.False(await browser.Page.Locator("#cell-1 pre").IsVisibleAsync());
+        await browser.Page.ClickAsync("text=Show all code");
+        Assert.True(await browser.Page.Locator("#cell-1 pre").IsVisibleAsync());
+    }
+
+    [SkippableFact]
+    public async Task Fifteen_charts_are_drawn()
+    {
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(Address("many-charts"));
+        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('figure.chart .js-line').length === 15");
+        Assert.Empty(browser.Problems);
+    }
+
+    [SkippableFact]
+    public async Task Markup_in_texts_and_data_never_runs()
+    {
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(Address("hostile"));
+        await browser.Page.WaitForSelectorAsync("figure.chart svg.main-svg");
+        Assert.True(await browser.Page.EvaluateAsync<bool>("window.hit === undefined"));
+    }
+
+    [SkippableFact]
+    public async Task The_index_leads_to_the_pages()
+    {
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(new Uri(Path.Combine(all.Output, "index.html")).AbsoluteUri);
+        await browser.Page.ClickAsync("text=A short lesson");
+        Assert.Equal("A short lesson", await browser.Page.InnerTextAsync("h1"));
+        await browser.Page.ClickAsync("text=All notebooks");
+        Assert.Equal("Notebooks", await browser.Page.InnerTextAsync("h1"));
+    }
+}

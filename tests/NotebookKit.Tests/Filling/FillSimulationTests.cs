@@ -1,0 +1,159 @@
+using NotebookKit.Filling;
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Filling;
+
+public class FillSimulationTests
+{
+    private static readonly PadFill Curlew = new()
+    {
+        Chamber = new Chamber(2.5.Litres(), 66.Millimetres(), 45.BarGauge()),
+        Supply = 45.BarGauge(),
+        Restrictor = new SonicRestrictor(0.1.LitresPerSecondBar(), 0.35),
+        Target = 40.BarGauge(),
+        WaterFraction = 32.Percent(),
+    };
+
+    private static readonly PadFill WithWall = Curlew with { Heat = FillHeat.Wall };
+
+    // Two roads to one answer: a sum over pressure and steps of time.
+    [Theory]
+    [InlineData(FillHeat.Adiabatic)]
+    [InlineData(FillHeat.Isothermal)]
+    public void Steps_of_time_meet_the_sum_over_pressure(FillHeat heat)
+    {
+        var fill = Curlew with { Heat = heat };
+        var steps = FillSimulation.Integrate(fill);
+        var sum = fill.Run();
+        Assert.Null(steps.Trouble);
+        Tolerance.Relative(sum.Duration.Seconds, steps.Seconds[^1], 1e-6);
+        Tolerance.Relative(sum.ShutTemperature.Kelvins, steps.Kelvins[^1], 1e-7);
+        Tolerance.Relative(sum.GasMass.Kilograms, steps.LastMass, 1e-7);
+    }
+
+    [Fact]
+    public void Real_adiabatic_fill_meets_the_energy_balance_of_the_equation_of_state()
+    {
+        var fill = Curlew with { Properties = GasProperties.Real };
+        var result = fill.Run();
+        var ambient = fill.Ambient;
+        var hot = RealGas.Air.Charged(RealGas.Air.At(ambient, fill.Temperature), RealGas.Air.At(fill.Supply.ToAbsolute(ambient), fill.Temperature), fill.Target.ToAbsolute(ambient));
+        Tolerance.Relative(hot.Temperature.Kelvins, result.ShutTemperature.Kelvins, 1e-6);
+        Tolerance.Relative(hot.Density.KilogramsPerCubicMeter * fill.GasVolume.CubicMeters, result.GasMass.Kilograms, 1e-6);
+        Tolerance.Relative(RealGas.Air.Settled(hot, fill.Temperature).Pressure.Pascals, result.SettledPressure.ToAbsolute(ambient).Pascals, 1e-6);
+    }
+
+    [Fact]
+    public void Heat_to_the_wall_lies_between_the_bounds()
+    {
+        var wall = WithWall.Run();
+        FillResult fast = Curlew.Run(), slow = (Curlew with { Heat = FillHeat.Isothermal }).Run();
+        Assert.InRange(wall.Duration.Seconds, fast.Duration.Seconds, slow.Duration.Seconds);
+        Assert.InRange(wall.ShutTemperature.DegreesCelsius, 20, fast.ShutTemperature.DegreesCelsius);
+        Assert.InRange(wall.SettledPressure.Bar, fast.SettledPressure.Bar, 40);
+        Assert.True(wall.WallTemperature!.Values.Max() > 20);
+        Assert.True(wall.Time[^1] > wall.Duration.Seconds + 119);
+    }
+
+    [Fact]
+    public void No_film_is_adiabatic_and_a_strong_one_isothermal()
+    {
+        FillResult Film(double factor, double w) => (WithWall with
+        {
+            Wall = WallHeat.Of(WithWall.Chamber, WithWall.WaterFraction) with { FilmFactor = factor, Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(w), HeatCapacity = null },
+        }).Run();
+        Tolerance.Relative(Curlew.Run().Duration.Seconds, Film(0, 100).Duration.Seconds, 1e-6);
+        Tolerance.Relative((Curlew with { Heat = FillHeat.Isothermal }).Run().Duration.Seconds, Film(10, 5000).Duration.Seconds, 1e-3);
+    }
+
+    [Fact]
+    public void Goal_after_cooling_is_met_by_the_run_that_finds_it()
+    {
+        var fill = WithWall with { Goal = FillGoal.AfterCooling, Target = 32.BarGauge(), Supply = 60.BarGauge() };
+        var result = fill.Run();
+        Tolerance.Relative(32, result.SettledPressure.Bar, 1e-8);
+        Assert.True(result.ShutPressure.Bar > 33);
+    }
+
+    [Fact]
+    public void Refuses_to_pass_the_rating_while_hot()
+    {
+        var trap = WithWall with { Goal = FillGoal.AfterCooling, Target = 44.BarGauge(), Supply = 80.BarGauge() };
+        Assert.Contains("pass the vessel's rated pressure of 45 bar gauge", Assert.Throws<InvalidDesignException>(() => trap.Run()).Message, StringComparison.Ordinal);
+        // A hand that pulses the valve gets there.
+        var pulsed = (trap with { Valve = new ValvePulses(1.Seconds(), 20.Seconds()) }).Run();
+        Tolerance.Relative(44, pulsed.SettledPressure.Bar, 1e-8);
+        Assert.True(pulsed.HighestPressure <= 45.001.BarGauge());
+    }
+
+    [Fact]
+    public void Pulses_take_longer_and_leave_more_after_cooling()
+    {
+        FillResult steady = WithWall.Run(), pulsed = (WithWall with { Valve = new ValvePulses(2.Seconds(), 6.Seconds()) }).Run();
+        Assert.True(pulsed.Duration > steady.Duration);
+        Assert.True(pulsed.SettledPressure > steady.SettledPressure);
+        Assert.True(pulsed.ShutTemperature < steady.ShutTemperature);
+    }
+
+    [Fact]
+    public void Cylinder_gives_what_the_vessel_takes()
+    {
+        var cylinder = new SourceCylinder("A", 10.Litres(), 200.BarGauge());
+        var fill = WithWall with { Cylinder = cylinder, Properties = GasProperties.Real };
+        var result = fill.Run();
+        // A regulator cools what comes from 200 bar: less heating than from a supply at ambient temperature.
+        Assert.True(result.ShutTemperature < (WithWall with { Properties = GasProperties.Real }).Run().ShutTemperature);
+        var before = RealGas.Air.At(cylinder.Pressure.ToAbsolute(fill.Ambient), fill.Temperature).Density.KilogramsPerCubicMeter * 0.01;
+        // The cylinder's gas cools a little as it expands: by mass it must balance, and its pressure must be below the warm one.
+        var warm = RealGas.Air.AtDensity(Density.FromKilogramsPerCubicMeter((before - result.GasTaken.Kilograms) / 0.01), fill.Temperature).Pressure.ToGauge(fill.Ambient).Bar;
+        var end = result.CylinderPressure!.Values[^1];
+        Assert.InRange(end, 0.97 * warm, warm);
+    }
+
+    [Fact]
+    public void Refuses_a_cylinder_that_is_too_empty_and_says_so()
+    {
+        Assert.Contains("no fuller than the target", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("B", 10.Litres(), 38.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("take a fuller one", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("C", 2.Litres(), 45.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refuses_a_gas_that_it_knows_too_little_of()
+    {
+        var helium = new Gas("helium", SpecificEntropy.FromJoulesPerKilogramKelvin(2077), 1.667, Source.CommonPractice("test"));
+        Assert.Contains("no equation of state", Assert.Throws<InvalidDesignException>(() => (Curlew with { Gas = helium, Properties = GasProperties.Real }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("film coefficient of its own", Assert.Throws<InvalidDesignException>(() => (WithWall with { Gas = helium }).Run()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Wall_says_everything_that_is_wrong_with_it()
+    {
+        var bad = WallHeat.Of(Curlew.Chamber, 0.Percent()) with { Surface = Area.Zero, FilmFactor = -1, Film = HeatTransferCoefficient.Zero, Inlet = 1.Metres(), HeatCapacity = Entropy.Zero };
+        Assert.Equal(5, bad.Validate().Count);
+        Assert.Equal(2, new ValvePulses(0.Seconds(), 1.Hours()).Validate().Count);
+        Assert.Equal(2, new SourceCylinder("A", 10.Millilitres(), 500.BarGauge()).Validate().Count);
+    }
+
+    // Nothing is made on the heap per step: a hundred times the steps may cost only the rows that are kept.
+    [Fact]
+    public void Right_hand_side_allocates_nothing()
+    {
+        var law = new GasLaw(Gas.Air, GasProperties.Real);
+        var system = new FillSystem(law, Curlew.Restrictor, new FlowScale(law, 46e5, 293.15), 1.7e-3, 46e5, 293.15, 293.15)
+        {
+            Heat = new HeatPath(WallHeat.Of(Curlew.Chamber, Curlew.WaterFraction), law),
+            Open = true,
+            CylinderM3 = 0.01,
+            CylinderWattsPerKelvin = 5,
+        };
+        Span<double> y = [0.02, 300, 295, 2.3, 293], dydt = stackalloc double[5];
+        system.Derivatives(0, y, dydt);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        for (var i = 0; i < 100; i++) system.Derivatives(i, y, dydt);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+}

@@ -1,0 +1,255 @@
+using NotebookKit.Aerodynamics;
+using NotebookKit.Flight;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Recovery;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Flight;
+
+/// <summary>Flights in three degrees of freedom.</summary>
+public class PointFlightTests
+{
+    private static readonly Vehicle Trainer = SampleVehicles.Trainer;
+
+    [Theory]
+    [InlineData(33, 40, false)]
+    [InlineData(33, 40, true)]
+    [InlineData(0, 10, false)]
+    [InlineData(70, 12, false)]
+    public void Straight_up_in_still_air_it_is_the_vertical_flight(double water, double bar, bool withHead)
+    {
+        // Two codes over the same jet: one integrates height and speed, the other north, east and down along a rail and off it.
+        var vehicle = Trainer with
+        {
+            Charge = Trainer.Charge with { WaterFraction = water.Percent(), Pressure = bar.BarGauge() },
+            Flow = new() { Water = withHead ? NotebookKit.Propulsion.WaterFlow.QuasiSteadyWithHead : NotebookKit.Propulsion.WaterFlow.QuasiSteady },
+        };
+        var flight = vehicle.Fly(SampleVehicles.Calm);
+        var (jetOn, jetOff) = vehicle.Drag(SampleVehicles.Calm);
+        var vertical = new VerticalFlight(vehicle.Charge, vehicle.Nozzle, vehicle.Balance().Mass, jetOff, SampleVehicles.Calm)
+        {
+            DragUnderThrust = jetOn,
+            Flow = vehicle.Flow,
+        }.Fly();
+
+        Tolerance.Relative(vertical.Apogee.Meters, flight.Apogee.Meters, 1e-6);
+        Tolerance.Relative(vertical.ApogeeTime.Seconds, flight.ApogeeTime.Seconds, 1e-6);
+        Tolerance.Relative(vertical.GreatestSpeed.MetersPerSecond, flight.Figures.GreatestSpeed.MetersPerSecond, 1e-5);
+        Tolerance.Relative(vertical.EndOfJet.Time.Seconds, flight.Figures.EndOfJet.Seconds, 1e-5);
+    }
+
+    [Fact]
+    public void A_flight_tells_its_whole_story()
+    {
+        var flight = Trainer.Fly(SampleVehicles.Breezy);
+        Assert.Equal(ResultStatus.Completed, flight.Status);
+        var f = flight.Figures;
+        Assert.InRange(f.RailExitTime.Seconds, 0.05, 0.3);
+        Assert.True(f.WaterOut!.Value < f.EndOfJet);
+        Assert.True(f.EndOfJet < f.ApogeeTime);
+        Assert.Equal(f.ApogeeTime.Seconds, f.OpeningTime!.Value.Seconds, 12);
+        Assert.True(f.LandingTime > f.ApogeeTime);
+        Tolerance.Absolute(0, flight.Height[^1], 1e-9);
+        Assert.True(f.LandingEast.Meters > 50);
+        Tolerance.Absolute(0, f.LandingNorth.Meters, 1e-9);
+        Assert.Equal(Cautions.ForFlight, flight.Cautions);
+        Assert.NotEmpty(flight.Lines);
+        Assert.All(flight.Working.Steps, s => Assert.NotEmpty(s.Answer));
+        foreach (var series in new[] { flight.Height, flight.East, flight.North, flight.Speed, flight.VerticalSpeed, flight.Mach, flight.DynamicPressure, flight.Load, flight.Thrust, flight.Mass, flight.Water, flight.Gas })
+        {
+            Assert.Equal(flight.Time.Count, series.Count);
+            Assert.All(series.Values, v => Assert.True(double.IsFinite(v)));
+        }
+    }
+
+    [Fact]
+    public void Time_never_runs_back_and_the_greatest_figures_are_those_of_the_curves()
+    {
+        var flight = Trainer.Fly(SampleVehicles.Breezy);
+        for (var i = 1; i < flight.Time.Count; i++) Assert.True(flight.Time[i] >= flight.Time[i - 1]);
+        Tolerance.Relative(flight.Speed.Values.Max(), flight.Figures.GreatestSpeed.MetersPerSecond, 1e-5);
+        Tolerance.Relative(flight.DynamicPressure.Values.Max() * 1000, flight.Figures.GreatestDynamicPressure.Pascals, 1e-5);
+        // Taken where speed or dynamic pressure is greatest, which is the same place but for the shear of the wind.
+        Tolerance.Relative(flight.Mach.Values.Max(), flight.Figures.GreatestMach, 1e-4);
+        Tolerance.Relative(flight.Height.Values.Max(), flight.Apogee.Meters, 1e-9);
+    }
+
+    [Fact]
+    public void The_wind_turns_with_its_direction_and_the_landing_with_it()
+    {
+        var east = Trainer.Fly(SampleVehicles.Breezy).Figures;
+        var wind = WindProfile.PowerLaw(5.MetresPerSecond(), 10.Metres(), from: 180.Degrees());
+        var north = Trainer.Fly(SampleVehicles.Calm with { Wind = wind }).Figures;
+        Tolerance.Relative(east.LandingEast.Meters, north.LandingNorth.Meters, 1e-8);
+        Tolerance.Absolute(0, north.LandingEast.Meters, 1e-8);
+    }
+
+    [Fact]
+    public void A_leaning_rail_throws_it_where_it_leans_to()
+    {
+        var site = SampleVehicles.Calm with { Rail = new(2.Metres()) { Elevation = 80.Degrees(), Towards = 90.Degrees() } };
+        var f = Trainer.Fly(site).Figures;
+        Assert.True(f.LandingEast.Meters > 20);
+        Tolerance.Absolute(0, f.LandingNorth.Meters, 1e-8);
+        Assert.True(f.Apogee < Trainer.Fly(SampleVehicles.Calm).Apogee);
+    }
+
+    [Fact]
+    public void Friction_on_a_leaning_rail_costs_speed_and_on_an_upright_one_nothing()
+    {
+        Rail leaning = new(2.Metres()) { Elevation = 60.Degrees() };
+        var smooth = Exit(leaning with { Friction = 0 });
+        var rough = Exit(leaning with { Friction = 0.5 });
+        // v² = v0² − 2 μ g cos φ L to first order in the small loss.
+        var loss = 2 * 0.5 * 9.80665 * 0.5 * 2;
+        Tolerance.Relative(Math.Sqrt((smooth * smooth) - loss), rough, 2e-3);
+        Assert.Equal(Exit(new Rail(2.Metres()) { Friction = 0 }), Exit(new Rail(2.Metres()) { Friction = 0.8 }), 12);
+
+        static double Exit(Rail rail) => Trainer.Fly(SampleVehicles.Calm with { Rail = rail }).Figures.RailExitSpeed.MetersPerSecond;
+    }
+
+    [Fact]
+    public void A_rail_longer_than_the_burn_is_left_coasting()
+    {
+        var vehicle = Trainer with { Charge = Trainer.Charge with { Pressure = 10.BarGauge() } };
+        var f = vehicle.Fly(SampleVehicles.Calm with { Rail = new(20.Metres()) }).Figures;
+        Assert.True(f.EndOfJet < f.RailExitTime);
+        Assert.True(f.RailExitSpeed < f.GreatestSpeed);
+    }
+
+    [Fact]
+    public void A_vehicle_that_doesnt_reach_the_end_of_its_rail_has_no_figures()
+    {
+        var vehicle = Trainer with { Charge = Trainer.Charge with { Pressure = 6.BarGauge(), WaterFraction = 10.Percent() } };
+        var flight = vehicle.Fly(SampleVehicles.Calm with { Rail = new(20.Metres()) });
+        Assert.Equal(ResultStatus.Failed, flight.Status);
+        Assert.Empty(flight.Lines);
+        Assert.Equal(0, flight.Time.Count);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("stops on the rail", StringComparison.Ordinal));
+        Assert.Contains("stops on the rail", Assert.Throws<InvalidOperationException>(() => flight.Apogee).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_vehicle_too_heavy_to_lift_is_refused_before_it_flies()
+    {
+        var vehicle = Trainer with { Charge = Trainer.Charge with { Pressure = 0.5.BarGauge() } };
+        var refused = Assert.Throws<InvalidDesignException>(() => vehicle.Fly(SampleVehicles.Calm));
+        Assert.Contains("would not lift", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Beyond_the_drag_model_a_flight_fails_and_says_so()
+    {
+        var light = Trainer with
+        {
+            Parts = new([new("all", 0.3.Kilograms(), 0.7.Metres()) { Extent = 1.Metres() }]),
+            Charge = Trainer.Charge with { Chamber = Trainer.Charge.Chamber with { RatedPressure = 200.BarGauge() }, Pressure = 190.BarGauge() },
+        };
+        var flight = light.Fly(SampleVehicles.Calm);
+        Assert.Equal(ResultStatus.Failed, flight.Status);
+        Assert.Contains(flight.Findings, f => f.Message.Contains("Mach 0.9", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Without_a_canopy_it_comes_down_as_it_is_and_that_is_said()
+    {
+        var f = (Trainer with { Canopy = null, Deployment = Deployment.Never }).Fly(SampleVehicles.Calm);
+        Assert.Null(f.Figures.OpeningTime);
+        Assert.True(f.Figures.LandingSpeed.MetersPerSecond > 40);
+        Assert.Contains(f.Findings, x => x.Message.Contains("that kills", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(3.0, "before the top")]
+    [InlineData(9.0, "after the top")]
+    public void A_timer_that_is_off_is_said_with_the_speed_it_opens_at(double seconds, string words)
+    {
+        var flight = (Trainer with { Deployment = Deployment.AfterRelease(seconds.Seconds()) }).Fly(SampleVehicles.Calm);
+        Assert.Equal(seconds, flight.Figures.OpeningTime!.Value.Seconds, 9);
+        Assert.Contains(flight.Findings, f => f.Message.Contains(words, StringComparison.Ordinal));
+        Assert.True(flight.Figures.OpeningSpeed!.Value.MetersPerSecond > 15);
+        Assert.True(flight.Figures.Opening!.FiniteMass > flight.Figures.Opening.Weight);
+    }
+
+    [Fact]
+    public void A_timer_under_the_jet_is_an_error()
+    {
+        var flight = (Trainer with { Deployment = Deployment.AfterRelease(0.14.Seconds()) }).Fly(SampleVehicles.Calm);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("jet still runs", StringComparison.Ordinal));
+        Assert.True(flight.Mass[^1] > Trainer.Balance().Mass.Kilograms + 0.1);
+    }
+
+    [Fact]
+    public void A_timer_later_than_the_ground_is_an_error()
+    {
+        var flight = (Trainer with { Deployment = Deployment.AfterRelease(100.Seconds()) }).Fly(SampleVehicles.Calm);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("before the canopy comes out", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Ceiling_field_and_wind_are_watched()
+    {
+        var site = SampleVehicles.Breezy with
+        {
+            Ceiling = 150.Metres(),
+            Field = FlyingField.Circle(60.Metres()),
+            Wind = WindProfile.Uniform(12.MetresPerSecond()),
+        };
+        var flight = Trainer.Fly(site);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("above the ceiling", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("off the field", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("four times the wind", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Less_drag_goes_higher()
+    {
+        var low = (Trainer with { DragEnd = DragEnd.Low }).Fly(SampleVehicles.Calm).Apogee;
+        var middle = Trainer.Fly(SampleVehicles.Calm).Apogee;
+        var high = (Trainer with { DragEnd = DragEnd.High }).Fly(SampleVehicles.Calm).Apogee;
+        Assert.True(high < middle && middle < low);
+        var own = (Trainer with { MeasuredDrag = DragCurve.Constant(0.5, Trainer.Body.ReferenceArea) }).Fly(SampleVehicles.Calm);
+        Assert.Contains(own.Model.Assumptions, a => a.Contains("constant", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_margin_can_be_followed_through_the_flight()
+    {
+        var margin = Trainer.Fly(SampleVehicles.Calm).Stability();
+        Assert.True(margin.Margin[0] < margin.Margin[^1]);
+        Tolerance.Relative(Trainer.Stability().Margin[0], margin.Margin[0], 1e-3);
+    }
+
+    [Fact]
+    public void Everything_wrong_is_said_at_once()
+    {
+        var vehicle = Trainer with
+        {
+            Name = " ",
+            Charge = Trainer.Charge with { WaterFraction = 99.Percent(), Pressure = 70.BarGauge() },
+            Canopy = new Canopy(CanopyType.Cross, 0.01.Metres()),
+        };
+        var site = SampleVehicles.Calm with
+        {
+            Rail = new(0.Metres()) { Friction = double.NaN, Elevation = 30.Degrees() },
+            Ceiling = 1.Metres(),
+            Field = FlyingField.Outline(new FieldCorner(0.Metres(), 0.Metres())),
+        };
+        var errors = Assert.Throws<InvalidDesignException>(() => vehicle.Fly(site)).Findings.Where(f => f.Severity == FindingSeverity.Error).ToList();
+        Assert.Equal(9, errors.Count);
+    }
+
+    [Fact]
+    public void A_polygon_knows_what_lies_on_it()
+    {
+        FieldCorner Corner(double east, double north) => new(east.Metres(), north.Metres());
+        var field = FlyingField.Outline(Corner(-10, -10), Corner(100, -10), Corner(100, 50), Corner(40, 50), Corner(40, 10), Corner(-10, 10));
+        Assert.True(field.Contains(0.Metres(), 0.Metres()));
+        Assert.True(field.Contains(90.Metres(), 45.Metres()));
+        Assert.False(field.Contains(0.Metres(), 45.Metres()));
+        Assert.False(field.Contains(101.Metres(), 0.Metres()));
+        Assert.Empty(field.Validate());
+        Assert.Contains(FlyingField.Outline(Corner(10, 10), Corner(20, 10), Corner(20, 20)).Validate(), f => f.Message.Contains("pad doesn't lie", StringComparison.Ordinal));
+    }
+}

@@ -1,0 +1,28 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Provenance;
+
+public class AgreementTests
+{
+    private static readonly Source Table = new("NOAA, NASA, USAF", "U.S. Standard Atmosphere", 1976, "Table I", SourceKind.Standard);
+
+    [Fact]
+    public void Holds_within_the_printed_digits()
+    {
+        var table = new AgreementTable("Sea level", Table, Agreement.Of("Pressure", 101_325.Pascals(), Pressure.FromMillibars(1013.25), 1e-6), Agreement.Of("Ratio", 1.0, 1.0, 1e-6));
+        Assert.Equal(2, table.Rows.Count);
+        Assert.Contains("published 1013.25 mbar", table.Lines[0].Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fails_where_a_number_is_off_and_says_which()
+    {
+        var error = Assert.Throws<DisagreementException>(() => new AgreementTable("Sea level", Table, Agreement.Of("Temperature at 11 km", 216.65.Kelvins(), 216.774.Kelvins(), 1e-5)));
+        Assert.Contains("Temperature at 11 km is 216.65 K, published 216.774 K", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_number_that_is_none_never_agrees() => Assert.False(Agreement.Of("x", double.NaN, 1.0, 0.1).Holds);
+}
