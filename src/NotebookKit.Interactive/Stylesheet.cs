@@ -21,6 +21,7 @@ public static class Stylesheet
         .nk-out th,.nk-out td{padding:.18em .9em .18em 0;text-align:left;vertical-align:top;border:0;border-bottom:1px solid rgba(128,140,150,.28);background:none;white-space:normal}
         .nk-out th{font-weight:400}
         .nk-out thead th{font-weight:600;border-bottom-width:2px}
+        .nk-table td:first-child{white-space:nowrap}
         .nk-out td.nk-value{font-weight:650;white-space:nowrap;font-variant-numeric:tabular-nums}
         .nk-out td.nk-number{text-align:right;font-variant-numeric:tabular-nums}
         .nk-out .nk-note,.nk-out .nk-source{opacity:.78;font-size:.93em}

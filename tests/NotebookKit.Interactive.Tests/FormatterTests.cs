@@ -56,6 +56,8 @@ public sealed class FormatterTests(NotebookSession session)
     [InlineData("Samples.HostileResult().Findings")]
     [InlineData("Samples.HostileResult().Lines")]
     [InlineData("new Source(Samples.Hostile, Samples.Hostile, 2000)")]
+    [InlineData("new ResultLine(Samples.Hostile, Samples.Hostile)")]
+    [InlineData("new NotebookKit.Record.Exercise<UnitsNet.Length>(Samples.Hostile, 1.Metres(), 0.1, Samples.Hostile).Check(2.Metres())")]
     [InlineData("Finding.Error(Samples.Hostile)")]
     [InlineData("new Caution(Samples.Hostile, Samples.Hostile)")]
     [InlineData("new NotebookKit.Record.Headline(Samples.Hostile, Samples.Hostile)")]

@@ -52,7 +52,7 @@ public sealed record PadFill
     public GasProperties Properties { get; init; }
 
     /// <summary>The wall, where heat passes to it; a plain cylinder of the chamber's bore and volume unless given.</summary>
-    public WallHeat? Wall { get; init; }
+    public FillWall? Wall { get; init; }
 
     /// <summary>How long the vessel is watched after the valve is shut, where heat passes to the wall; 0 to 1 hour.</summary>
     public Duration Watch { get; init; } = 2.Minutes();
@@ -131,7 +131,7 @@ public sealed record PadFill
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
     internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null;
 
-    internal WallHeat WallOrPlain => Wall ?? WallHeat.Of(Chamber, WaterFraction);
+    internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 
     private Finding? FindStart() =>
         new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
