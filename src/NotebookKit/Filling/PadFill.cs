@@ -147,7 +147,7 @@ public sealed record PadFill
             yield return Finding.Error($"To settle at {Target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated pressure of {Chamber.RatedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
         yield return shut <= Supply
             ? null
-            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Raise the regulator or lower the target.");
+            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Lower the target{(shut < Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {Chamber.RatedPressure}" : "")}.");
         if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
             yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
         if (Supply > Chamber.RatedPressure)

@@ -62,6 +62,14 @@ public class ProofTests
     }
 
     [Fact]
+    public void Falls_and_rises_are_read_in_bar_as_the_gauge_has_them()
+    {
+        var plan = Curlew.Plan();
+        Assert.EndsWith(" bar", plan.DropPerMillilitre.Show(), StringComparison.Ordinal);
+        Assert.EndsWith(" bar", plan.RisePerKelvin.Show(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Working_shows_formula_numbers_answer_and_source()
     {
         var steps = Curlew.Plan().Working.Steps;
