@@ -3,14 +3,19 @@ using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Formatters;
 
-/// <summary>What an exercise says to an answer: the question, and below it where it stands.</summary>
+/// <summary>An exercise and what it says to the answer.</summary>
 internal static class ExerciseFormatter
 {
-    public static void Html(ExerciseVerdict verdict, TextWriter writer)
+    public static void Html(ExerciseVerdict verdict, TextWriter writer) => Fragment.Write(writer, "exercise", w =>
     {
-        var kind = verdict.State == ExerciseState.NotYet ? "nk-warning" : "nk-remark";
-        writer.Write($"<h4>{Escape.Text(verdict.Question)}</h4><div class=\"nk-finding {kind}\">{Escape.Text(verdict.Words)}</div>");
-    }
+        var (kind, word) = verdict.State switch
+        {
+            ExerciseState.Right => ("nk-right", "Right"),
+            ExerciseState.NotYet => ("nk-warning", "Not yet"),
+            _ => ("nk-remark", "Your turn"),
+        };
+        w.Write($"<p>{Escape.Text(verdict.Question)}</p><div class=\"nk-finding {kind}\"><b>{word}.</b> {Escape.Text(verdict.Words)}</div>");
+    });
 
     public static void Plain(ExerciseVerdict verdict, TextWriter writer) => writer.WriteLine(verdict.ToString());
 }

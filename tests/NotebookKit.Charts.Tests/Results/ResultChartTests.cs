@@ -21,6 +21,12 @@ public sealed class ResultChartTests
         ["flight"] = Curlew.Flight.Chart,
         ["flight, thrust"] = Curlew.Flight.ChartThrust,
         ["flight, acceleration"] = Curlew.Flight.ChartAcceleration,
+        ["full flight"] = Curlew.FullFlight.Chart,
+        ["track"] = Curlew.FullFlight.ChartTrack,
+        ["path"] = Curlew.FullFlight.ChartPath,
+        ["full flight, margin"] = () => Curlew.FullFlight.ChartMargin(),
+        ["loads"] = Curlew.FullFlight.ChartLoads,
+        ["attitude"] = () => Curlew.SixDegreesFlight.ChartAttitude(),
         ["firing"] = Curlew.Firing.Chart,
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
@@ -52,6 +58,7 @@ public sealed class ResultChartTests
     public static IReadOnlyDictionary<string, Func<Drawing>> Drawings { get; } = new Dictionary<string, Func<Drawing>>(StringComparer.Ordinal)
     {
         ["body"] = Curlew.Body.Draw,
+        ["vehicle"] = Curlew.Vehicle.Draw,
         ["airframe"] = () => Curlew.Airframe.Draw(32.Percent(), 60.Grams()),
         ["layup"] = Curlew.Burst.Layup.Draw,
         ["proof"] = Curlew.Proof.Draw,
@@ -174,5 +181,18 @@ public sealed class ResultChartTests
         var refused = explorer.At(33, 13, flight.Charge.Chamber.RatedPressure.Bar * 1.4);
         Assert.Contains("rated", refused.RefusedBecause, StringComparison.OrdinalIgnoreCase);
         Assert.Empty(refused.Numbers);
+    }
+
+    [Fact]
+    public void Three_degrees_of_freedom_have_no_attitude_to_draw() =>
+        Assert.Contains("FlySixDegrees", Assert.Throws<InvalidDesignException>(() => Curlew.FullFlight.ChartAttitude()).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_track_shows_the_edge_of_the_field_to_the_same_scale()
+    {
+        var chart = Curlew.FullFlight.ChartTrack();
+        Assert.True(chart.EqualScale);
+        Assert.Contains(chart.Marks, m => m.Name == "edge of the field");
+        Assert.Contains("\"scaleanchor\":\"x\"", chart.ToFigureJson(), StringComparison.Ordinal);
     }
 }
