@@ -130,4 +130,40 @@ public sealed class ResultChartTests
         Assert.Contains(chart.Marks, m => m.Name == "edge of the field");
         Assert.Contains("\"scaleanchor\":\"x\"", chart.ToFigureJson(), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_fill_can_be_explored()
+    {
+        var explorer = Curlew.Fill.Fill.Explore();
+        var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.Fill.Duration.Seconds, start.Numbers[0], 0.02 * Curlew.Fill.Duration.Seconds);
+        Assert.Equal(Curlew.Fill.ShutPressure.Bar, start.Y[^1], 1e-6);
+        // Twice the conductance, half the time.
+        var conductance = explorer.Parameters[0].Start;
+        double Time(double c) => explorer.At(c, explorer.Parameters[1].Start, explorer.Parameters[2].Start).Numbers[0];
+        Assert.Equal(2, Time(conductance) / Time(2 * conductance), 0.03);
+    }
+
+    [Fact]
+    public void Stability_can_be_explored()
+    {
+        var explorer = Curlew.Vehicle.ExploreStability();
+        var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.Vehicle.Stability().LeastMargin, start.Numbers[0], 1.5 * explorer.Error.Numbers[0]);
+        Assert.True(explorer.At(1.4 * explorer.Parameters[0].Start, 0, 30).Numbers[0] > explorer.At(0.7 * explorer.Parameters[0].Start, 0, 30).Numbers[0]);
+        Assert.True(explorer.At(explorer.Parameters[0].Start, 100, 30).Numbers[0] > explorer.At(explorer.Parameters[0].Start, 0, 30).Numbers[0]);
+    }
+
+    [Fact]
+    public void A_whole_flight_and_the_way_down_can_be_explored()
+    {
+        var flight = Curlew.Vehicle.Explore(Curlew.Windy);
+        var start = flight.At([.. flight.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.FullFlight.Apogee.Meters, start.Numbers[0], 0.02 * Curlew.FullFlight.Apogee.Meters);
+        Assert.Equal(0, start.Y[^1], 0.05);
+
+        var down = Curlew.Vehicle.Canopy!.Explore(900.Grams(), 150.Metres());
+        Assert.Equal(0, down.At(900, 0, 150).Numbers[0], 1e-9);
+        Assert.True(down.At(1500, 6, 150).Numbers[0] > down.At(700, 6, 150).Numbers[0]);
+    }
 }
