@@ -28,6 +28,7 @@ public static class Stylesheet
         .nk-out .nk-finding,.nk-out .nk-cautions{border-left:4px solid;padding:.3em .7em;margin:.35em 0}
         .nk-out .nk-error{border-color:#b3261e;background:rgba(179,38,30,.1)}
         .nk-out .nk-warning{border-color:#c77700;background:rgba(199,119,0,.12)}
+        .nk-out .nk-right{border-color:#2e7d32;background:rgba(46,125,50,.12)}
         .nk-out .nk-remark{border-color:#5b7d9a;background:rgba(91,125,154,.12)}
         .nk-out .nk-cautions{border-color:#801050;background:rgba(128,16,80,.08);font-size:.93em}
         .nk-out .nk-cautions ul{margin:.15em 0 0;padding-left:1.2em}

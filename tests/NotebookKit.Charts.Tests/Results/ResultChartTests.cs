@@ -1,9 +1,12 @@
 using System.Globalization;
 using System.Xml.Linq;
 using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Results;
+using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Charts.Tests.Results;
 
@@ -38,6 +41,18 @@ public sealed class ResultChartTests
         ["proof"] = Curlew.Proof.Chart,
         ["proof, water"] = Curlew.Proof.ChartWater,
         ["proof, energy"] = Curlew.Proof.ChartEnergy,
+        ["normal force"] = () => Curlew.Body.NormalForce().Chart(),
+        ["margin at angles"] = () => Curlew.Body.AtAngles(850.Millimetres()).Chart(),
+        ["flutter map"] = () => Curlew.Body.Fins[0].ChartFlutter(Pressure.FromGigapascals(5), 60.MetresPerSecond()),
+        ["cant"] = () => Curlew.Alignment.Cant.Chart(),
+        ["alignment"] = Curlew.Alignment.Chart,
+        ["whole flight"] = Curlew.WholeFlight.Chart,
+        ["whole flight, path"] = Curlew.WholeFlight.ChartPath,
+        ["whole flight, from above"] = Curlew.WholeFlight.ChartTrack,
+        ["whole flight, margin"] = () => Curlew.WholeFlight.ChartMargin(),
+        ["whole flight, attitude"] = () => Curlew.SixDegrees.ChartAttitude(),
+        ["opening by a timer"] = Curlew.Opening.Chart,
+        ["wind"] = () => Curlew.Site.Wind.Chart(150.Metres()),
     };
 
     public static IReadOnlyDictionary<string, Func<Drawing>> Drawings { get; } = new Dictionary<string, Func<Drawing>>(StringComparer.Ordinal)
@@ -87,6 +102,56 @@ public sealed class ResultChartTests
 
     [Fact]
     public void Drag_at_no_speed_is_refused() => Assert.Throws<InvalidDesignException>(() => Curlew.Body.ChartDrag());
+
+    [Fact]
+    public void The_flutter_map_has_the_fins_own_margin_in_its_middle()
+    {
+        var fins = Curlew.Body.Fins[0];
+        var map = fins.ChartFlutter(Pressure.FromGigapascals(5), 60.MetresPerSecond()).Marks.OfType<Field>().Single();
+        Assert.Equal(fins.Flutter(Pressure.FromGigapascals(5), 60.MetresPerSecond()).Margin, map.Z[map.Z.Count / 2], 1e-9);
+        Assert.Equal(fins.Thickness.Millimeters * 1.5, map.X[^1], 1e-9);
+        // Flutter speed goes with thickness to the power of one and a half; the middle column is twice as thick as the first.
+        Assert.Equal(Math.Pow(2, 1.5), map.Z[20] / map.Z[0], 1e-9);
+    }
+
+    [Fact]
+    public void A_speed_above_the_criterion_has_no_flutter_map() =>
+        Assert.Throws<InvalidDesignException>(() => Curlew.Body.Fins[0].ChartFlutter(Pressure.FromGigapascals(5), 290.MetresPerSecond()));
+
+    [Fact]
+    public void Resonance_is_shaded_both_ways_round_and_in_view()
+    {
+        var chart = Curlew.Alignment.Chart();
+        Assert.Equal(2, chart.Spans.Count);
+        Assert.Equal(chart.Spans[1].From, -chart.Spans[0].To);
+        Assert.All(chart.Spans, s => Assert.True(s.From >= chart.X.From && s.To <= chart.X.To));
+    }
+
+    [Fact]
+    public void A_circular_field_is_drawn_as_wide_as_it_is()
+    {
+        var edge = Curlew.WholeFlight.ChartTrack().Marks.OfType<Curve>().Single(c => c.Name == "edge of the field");
+        Assert.All(Enumerable.Range(0, edge.X.Count), i => Assert.Equal(250, Math.Sqrt((edge.X[i] * edge.X[i]) + (edge.Y[i] * edge.Y[i])), 1e-9));
+        Assert.Equal(edge.X[0], edge.X[^1]);
+    }
+
+    [Fact]
+    public void A_field_with_corners_is_drawn_through_them()
+    {
+        FieldCorner[] corners = [new(-50.Metres(), -40.Metres()), new(200.Metres(), -40.Metres()), new(200.Metres(), 90.Metres())];
+        Assert.Equal([(-50, -40), (200, -40), (200, 90)], FieldOutline.Of(FlyingField.Outline(corners)));
+    }
+
+    [Fact]
+    public void The_attitude_is_drawn_up_to_the_time_asked()
+    {
+        var chart = Curlew.SixDegrees.ChartAttitude(1.Seconds());
+        Assert.InRange(((Curve)chart.Marks[0]).X.Values[^1], 0.8, 1);
+        Assert.Equal(["off the rail", "end of the jet"], chart.Events.Select(e => e.Label));
+    }
+
+    [Fact]
+    public void A_flight_without_attitude_has_no_chart_of_it() => Assert.Throws<InvalidDesignException>(() => Curlew.WholeFlight.ChartAttitude());
 
     [Fact]
     public void The_layup_is_drawn_from_the_liner_out() =>
