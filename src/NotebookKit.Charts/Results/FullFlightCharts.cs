@@ -72,10 +72,13 @@ public static class FullFlightCharts
 
     private static Curve Edge(FlyingField field, FlightResult flight)
     {
-        var (east, north) = field.Radius is { } radius
-            ? new ScatterEllipse("", 0, 0, radius.Meters, radius.Meters, 0).Outline()
-            : ([.. field.Corners.Append(field.Corners[0]).Select(c => c.East.Meters)], [.. field.Corners.Append(field.Corners[0]).Select(c => c.North.Meters)]);
-        return new Curve(flight.East with { Values = east }, flight.North with { Values = north }) { Name = "edge of the field", Slot = 4, Stroke = Stroke.Solid };
+        var corners = FieldEdge.Corners(field);
+        return new Curve(flight.East with { Values = [.. corners.Append(corners[0]).Select(c => c.East)] }, flight.North with { Values = [.. corners.Append(corners[0]).Select(c => c.North)] })
+        {
+            Name = "edge of the field",
+            Slot = 4,
+            Stroke = Stroke.Solid,
+        };
     }
 
     // A curve that stops half-way would look like a flight.

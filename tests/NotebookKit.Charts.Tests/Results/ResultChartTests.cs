@@ -27,6 +27,15 @@ public sealed class ResultChartTests
         ["full flight, margin"] = () => Curlew.FullFlight.ChartMargin(),
         ["loads"] = Curlew.FullFlight.ChartLoads,
         ["attitude"] = Curlew.SixDegreesFlight.ChartAttitude,
+        ["landings"] = Curlew.Dispersion.Chart,
+        ["apogees"] = Curlew.Dispersion.ChartApogee,
+        ["what sways the apogee"] = Curlew.Dispersion.ChartSensitivity,
+        ["burst distribution"] = () => Curlew.Distribution.Chart(Curlew.Rating),
+        ["burst drivers"] = Curlew.Distribution.ChartDrivers,
+        ["efficiency"] = Curlew.Update.Chart,
+        ["flutter"] = () => Curlew.Body.Fins[0].ChartFlutter(3.Gigapascals(), 60.MetresPerSecond()),
+        ["fill fit"] = Curlew.FillFit.Chart,
+        ["launch budget"] = Curlew.Budget.Chart,
         ["firing"] = Curlew.Firing.Chart,
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
@@ -230,5 +239,29 @@ public sealed class ResultChartTests
         var down = Curlew.Vehicle.Canopy!.Explore(900.Grams(), 150.Metres());
         Assert.Equal(0, down.At(900, 0, 150).Numbers[0], 1e-9);
         Assert.True(down.At(1500, 6, 150).Numbers[0] > down.At(700, 6, 150).Numbers[0]);
+    }
+
+    [Fact]
+    public void Landings_are_drawn_with_the_ellipses_of_their_own_result()
+    {
+        var chart = Curlew.Dispersion.Chart();
+        Assert.Equal(["landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field", "pad"], chart.Marks.Select(m => m.Name));
+        // The library's own outline of the 90 % ellipse, point for point on ours.
+        var (east, north) = Curlew.Dispersion.Landings!.Ellipse(90.Percent());
+        var drawn = (NotebookKit.Charts.Marks.Curve)chart.Marks[2];
+        Assert.All(Enumerable.Range(0, east.Count), i => Assert.True(Enumerable.Range(0, drawn.X.Count).Min(k => double.Hypot(drawn.X[k] - east[i], drawn.Y[k] - north[i])) < 0.05 * Curlew.Dispersion.Landings!.Major.Meters * 2));
+        Assert.Equal(east.Values.Max(), drawn.X.Values.Max(), 0.01 * Math.Abs(east.Values.Max()) + 0.01);
+        Assert.Equal(north.Values.Max(), drawn.Y.Values.Max(), 0.01 * Math.Abs(north.Values.Max()) + 0.01);
+    }
+
+    [Fact]
+    public void A_flutter_map_passes_through_the_fins_it_was_made_for()
+    {
+        var chart = Curlew.Body.Fins[0].ChartFlutter(3.Gigapascals(), 60.MetresPerSecond());
+        var field = Assert.Single(chart.Marks.OfType<NotebookKit.Charts.Marks.Field>());
+        var truth = Curlew.Body.Fins[0].Flutter(3.Gigapascals(), 60.MetresPerSecond()).Margin;
+        Assert.Contains(chart.Callouts, c => c.Text == $"these fins: {Digits.Round(truth)}" && c.X == 2 && Math.Abs(c.Y - 85) < 1e-9);
+        // Span at its own length is the middle row, thickness at its own a third of the way.
+        Assert.Equal(truth, field.At(8, 12), 1e-6 * truth);
     }
 }
