@@ -20,6 +20,10 @@ public static class Samples
 
     public static NotebookKit.Charts.Drawings.Drawing Drawing() => NotebookKit.Charts.Drawings.ProofDrawing.Draw(GaugePressure.FromBar(82.5), 30.Metres());
 
+    public static NotebookKit.Charts.Explorers.Explorer Explorer() => NotebookKit.Charts.Explorers.Explorer.Build(
+        "Line", new Axis("x", "m"), new Axis("y", "m"), [new("Slope", "-", 0, 2, 5, 1)], [new("End", "m")],
+        s => new() { X = [0, 1], Y = [0, s[0]], Numbers = [s[0]] }) with { Cautions = Provenance.Cautions.ForFlight };
+
     public static Series HostileSeries() => new(Hostile, "<b>", [1, double.NaN, 3]);
 
     public static EngineeringChart HostileChart() => LineChart.Draw(Hostile, new Series(Hostile, "</script>", [0, 1]), new Series("y", "-", [0, 1]));

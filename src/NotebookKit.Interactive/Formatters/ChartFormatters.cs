@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using NotebookKit.Charts;
 using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Explorers;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Quantities;
 
@@ -29,6 +30,7 @@ internal static class ChartFormatters
     private static string? RegisterAll()
     {
         Registry.Add<Drawing>(ChartFormatter.Html, ChartFormatter.Plain);
+        Registry.Add<Explorer>(ExplorerFormatter.Html, ExplorerFormatter.Plain);
         try
         {
             Try();

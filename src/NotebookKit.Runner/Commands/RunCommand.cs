@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NotebookKit.Record;
 using NotebookKit.Runner.Running;
 using NotebookKit.Runner.Terminal;
 using Spectre.Console;
@@ -34,9 +35,24 @@ internal static class RunCommand
         {
             if (result.GetValueOrDefault<int>() is < 1 or > 64) result.AddError("--jobs must be between 1 and 64.");
         });
+        var givens = new Option<string[]>("--given")
+        {
+            Description = "Another value for one of the design's givens, with its unit: \"fill pressure=25 bar gauge\". May be said several times.",
+        };
+        givens.Validators.Add(result =>
+        {
+            try
+            {
+                GivenOverrides.Parse(result.Tokens.Select(t => t.Value));
+            }
+            catch (FormatException error)
+            {
+                result.AddError($"--given: {error.Message}");
+            }
+        });
 
-        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs };
-        command.SetAction((parsed, _) => RunAsync(new RunOptions(
+        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs, givens };
+        command.SetAction((parsed, _) => RunAsync(parsed.GetValue(givens) ?? [], new RunOptions(
             NotebookSelection.Choose(parsed.GetValue(notebooks) ?? []),
             Path.GetFullPath(parsed.GetValue(output) ?? RepositoryFolders.Find().Output),
             parsed.GetValue(limit),
@@ -48,6 +64,13 @@ internal static class RunCommand
     /// <returns>Exit code.</returns>
     public static Task<int> RunAllAsync() =>
         RunAsync(new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit, RunOptions.UsualJobs));
+
+    private static Task<int> RunAsync(IEnumerable<string> givens, RunOptions options)
+    {
+        // Every notebook runs in a process of its own, which inherits this.
+        if (string.Join('\n', givens) is { Length: > 0 } overrides) Environment.SetEnvironmentVariable(GivenOverrides.Variable, overrides);
+        return RunAsync(options);
+    }
 
     private static async Task<int> RunAsync(RunOptions options)
     {

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using NotebookKit.Charts;
+using NotebookKit.Charts.Explorers;
 using NotebookKit.Interactive;
 
 namespace NotebookKit.Runner.Pages;
@@ -14,7 +15,7 @@ internal sealed class PageFrame(string title)
 {
     // The chart library builds some of its drawing code at run time, hence 'unsafe-eval'; it may still load nothing.
     private static readonly string Policy =
-        $"default-src 'none'; style-src 'unsafe-inline'; script-src '{HashOf(PlotlyScript.Wrapped)}' '{HashOf(PageResources.Script)}' 'unsafe-eval'; "
+        $"default-src 'none'; style-src 'unsafe-inline'; script-src '{HashOf(PlotlyScript.Wrapped)}' '{HashOf(ExplorerScript.Text)}' '{HashOf(PageResources.Script)}' 'unsafe-eval'; "
         + "img-src data: blob:; font-src data:; form-action 'none'; base-uri 'none'";
 
     /// <summary>The whole page.</summary>

@@ -38,6 +38,12 @@ public static class FlowCapacity
     public static VolumeFlow KvOfCv(VolumeFlow cv) =>
         (cv * Math.Sqrt(1.Bar() / 1.Psi())).ToUnit(UnitsNet.Units.VolumeFlowUnit.CubicMeterPerHour);
 
+    /// <summary>Hole to drill for a sonic conductance. Source: NACA Report 1135, 1953; ISO 6358-1, 2013.</summary>
+    /// <param name="conductance">Sonic conductance; above 0.</param>
+    /// <param name="dischargeCoefficient">Flow of the hole over ideal flow [-]; 0.3 to 1. 0.8 for a short drilled hole (typical): measure it.</param>
+    public static Length DrillFor(SonicConductance conductance, double dischargeCoefficient = 0.8) =>
+        Length.FromMeters(Math.Sqrt(4 / Math.PI * AreaOf(conductance).SquareMeters / dischargeCoefficient)).ToUnit(UnitsNet.Units.LengthUnit.Millimeter);
+
     private static double PerSquareMetre =>
         Gas.Air.ChokedFlowFactor / Math.Sqrt(Gas.Air.GasConstant.JoulesPerKilogramKelvin * ReferenceTemperatureK) / ReferenceDensity;
 }

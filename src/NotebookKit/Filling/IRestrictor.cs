@@ -18,14 +18,6 @@ public interface IRestrictor
     /// <summary>Its sonic conductance with air.</summary>
     SonicConductance Conductance { get; }
 
-    /// <summary>Mass flow from a higher to a lower pressure; zero where the pressures are equal or reversed.</summary>
-    /// <param name="upstream">Pressure ahead of it, at rest; above 0.</param>
-    /// <param name="temperature">Temperature ahead of it, at rest; above 0 K.</param>
-    /// <param name="downstream">Pressure behind it; 0 or above.</param>
-    /// <param name="gas">The gas.</param>
-    MassFlow Flow(AbsolutePressure upstream, Temperature temperature, AbsolutePressure downstream, Gas gas) =>
-        MassFlow.FromKilogramsPerSecond(KilogramsPerSecond(upstream.Pascals, temperature.Kelvins, downstream.Pascals, gas));
-
     /// <summary>Everything wrong with it.</summary>
     IReadOnlyList<Finding> Validate();
 

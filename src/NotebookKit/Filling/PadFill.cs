@@ -1,4 +1,5 @@
 using NotebookKit.Materials;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
@@ -51,7 +52,7 @@ public sealed record PadFill
     public GasProperties Properties { get; init; }
 
     /// <summary>The wall, where heat passes to it; a plain cylinder of the chamber's bore and volume unless given.</summary>
-    public WallHeat? Wall { get; init; }
+    public FillWall? Wall { get; init; }
 
     /// <summary>How long the vessel is watched after the valve is shut, where heat passes to the wall; 0 to 1 hour.</summary>
     public Duration Watch { get; init; } = 2.Minutes();
@@ -106,10 +107,31 @@ public sealed record PadFill
         return new FillResult(this, trace, findings);
     }
 
+    /// <summary>
+    /// The same fill through the restrictor that takes a wanted time, its critical ratio kept: time and conductance are inverse, or nearly so
+    /// where the wall takes heat. Source: energy balance of a charged vessel (Cengel and Boles 2006), solved for the conductance.
+    /// </summary>
+    /// <param name="wanted">Fill time; 0.5 s to 30 min.</param>
+    /// <exception cref="OutOfRangeException">The time is outside its range.</exception>
+    /// <exception cref="InvalidDesignException">The fill itself is refused, or no restrictor gives that time.</exception>
+    public PadFill InTime(Duration wanted)
+    {
+        new ValidRange<Duration>(0.5.Seconds(), 30.Minutes()).Check(wanted, "wanted fill time", "A valve can't be worked faster, and slower the gas has cooled anyway.");
+        var b = Math.Clamp(Restrictor.CriticalRatio, 0, 0.7);
+        PadFill With(double scale) => this with { Restrictor = new SonicRestrictor(SonicConductance.FromCubicMetresPerSecondPascal(Restrictor.Conductance.CubicMetresPerSecondPascal * scale), b) };
+        var first = With(1).Run().Duration / wanted;
+        if (IsPlain) return With(first);
+        double Late(double ln) => Math.Log(With(Math.Exp(ln)).Run().Duration / wanted);
+        var guess = Math.Log(first);
+        if (!BracketedRoot.TrySolve(Late, guess - 0.7, guess + 0.7, 1e-6, out var root))
+            throw new InvalidDesignException("Restrictor for a fill time", [Finding.Error($"No restrictor fills in {Digits.Round(wanted.Seconds)} s with this valve and cylinder; try another time or leave the valve open.")]);
+        return With(Math.Exp(root.Root));
+    }
+
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
     internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null;
 
-    internal WallHeat WallOrPlain => Wall ?? WallHeat.Of(Chamber, WaterFraction);
+    internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 
     private Finding? FindStart() =>
         new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
@@ -125,7 +147,7 @@ public sealed record PadFill
             yield return Finding.Error($"To settle at {Target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated pressure of {Chamber.RatedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
         yield return shut <= Supply
             ? null
-            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Raise the regulator or lower the target.");
+            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Lower the target{(shut < Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {Chamber.RatedPressure}" : "")}.");
         if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
             yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
         if (Supply > Chamber.RatedPressure)

@@ -125,6 +125,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         return (Chosen(Body.DragCurves(air, Surface, Nozzle.Throat)), Chosen(Body.DragCurves(air, Surface)));
     }
 
+    /// <summary>Ends and middle of the drag without jet.</summary>
+    internal DragCurves DragBand(LaunchSite site) => Body.DragCurves(new AirConditions(site.Pressure, site.Temperature), Surface);
+
     private DragCurve Chosen(DragCurves band) => DragEnd switch
     {
         DragEnd.Low => band.Low,
@@ -139,10 +142,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
 
     private Finding? Lift(LaunchSite site)
     {
-        var numbers = Numbers(site);
-        var setup = numbers.Firing;
+        var setup = new Propulsion.Phases.FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals);
         var thrust = setup.FirstThrust;
-        var weight = (numbers.DryKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
+        var weight = (Parts.State().MassKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
         return thrust > weight
             ? null
             : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");

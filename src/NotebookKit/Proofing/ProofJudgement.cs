@@ -84,10 +84,14 @@ internal static class ProofJudgement
             yield break;
         }
 
-        if (!rule.Accepts(expansion.Permanent, expansion.WallGrowth))
+        // Water lost after the proof hold may make what stays more than the growth itself; the log is judged all the same.
+        var (stays, share) = (expansion.Permanent.Milliliters, expansion.PermanentShare.DecimalFractions);
+        if (stays > expansion.WallGrowth.Milliliters || (share >= 0 && !rule.Accepts(expansion.Permanent, expansion.WallGrowth)))
             yield return (ProofVerdict.Reject, Finding.Error($"{Digits.Round(expansion.Permanent.Milliliters, 2)} mL of {ProofPlan.Millilitres(expansion.WallGrowth)} stay, {Digits.Round(expansion.PermanentShare.Percent, 2)} %; {rule.PermanentLimit.Show()} is the limit of {rule.Name}: the laminate has cracked or crept."));
-        if (expansion.PermanentShare.Percent < -1)
-            yield return (ProofVerdict.Accept, Finding.Warning($"More water came out than went in ({Digits.Round(expansion.Permanent.Milliliters, 2)} mL): check the burette's zero."));
+        if (-share > rule.PermanentLimit.DecimalFractions)
+            yield return (ProofVerdict.Repeat, Finding.Error($"{Digits.Round(-stays, 2)} mL more came out than went in, {Digits.Round(-100 * share, 2)} % of the growth: the burette errs by more than the {rule.PermanentLimit.Show()} it is to judge. Check its zero and prove again."));
+        else if (share < -0.01)
+            yield return (ProofVerdict.Accept, Finding.Warning($"More water came out than went in ({Digits.Round(stays, 2)} mL): check the burette's zero."));
 
         var limit = record.Plan.Proof.Volume * record.Plan.Proof.TrappedAirLimit.DecimalFractions;
         if (expansion.TrappedAir > limit)

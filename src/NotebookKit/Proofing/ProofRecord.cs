@@ -108,10 +108,9 @@ public sealed record ProofRecord : IResult
             List<WorkingStep> steps = [];
             if (LeakHold is { } hold)
             {
-                var loss = Plan.Proof.Filled.LossFor(hold.Fall, hold.Planned.Pressure);
                 var warmth = Plan.Proof.Filled.RiseFor(hold.Warming, hold.Planned.Pressure);
                 steps.Add(new("Fall at working pressure", @"\Delta p = \Delta p_{gauge} + \left(\frac{dp}{dT}\right) \Delta T", $"{Digits.Round(hold.Fall.Bars - warmth.Bars, 3)} bar + {Digits.Round(warmth.Bars, 3)} bar for {Digits.Round(hold.Warming.Kelvins, 2)} K", $"{Digits.Round(hold.Fall.Bars, 3)} bar in {ProofPlan.Seconds(hold.Held)}", Materials.Water.Source));
-                steps.Add(new("Leak", @"\dot V = \frac{\Delta p}{t}\,\frac{dV}{dp}", $"{Digits.Round(hold.Fall.Bars, 3)} bar / {Digits.Round(hold.Held.Minutes, 3)} min × {Digits.Round(loss.Milliliters / hold.Fall.Bars, 3)} mL/bar", $"{Digits.Round(LeakRate!.Value.MillilitersPerMinute, 3)} mL/min", ProofingSources.Spring));
+                steps.Add(new("Leak", @"\dot V = \frac{\Delta p}{t}\,\frac{dV}{dp}", $"{Digits.Round(hold.Fall.Bars, 3)} bar / {Digits.Round(hold.Held.Minutes, 3)} min × {Digits.Round(1 / Plan.Proof.Filled.DropFor(1.Millilitres(), hold.Planned.Pressure).Bars, 3)} mL/bar", $"{Digits.Round(LeakRate!.Value.MillilitersPerMinute, 3)} mL/min", ProofingSources.Spring));
             }
 
             if (Expansion is { } e)

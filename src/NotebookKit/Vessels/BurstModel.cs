@@ -21,8 +21,15 @@ internal static class BurstModel
         var trace = new List<WallEvent>(8);
         var outcome = engine.Run(trace);
         var layers = engine.Layers.ToArray();
+        WallOutcome? fibresAlone = null;
+        if (wall.LeansOnPlastic)
+        {
+            wall.SetWithoutLiner(engine, MeanFactors(vessel), criterion);
+            fibresAlone = engine.Run();
+        }
+
         return new BurstPrediction(
-            layup, criterion, wall, layers, outcome, trace, NettingPascals(layers, wall.Radius), Ends(vessel, wall.Context(layers)));
+            layup, criterion, wall, layers, outcome, fibresAlone, trace, NettingPascals(layers, wall.Radius), Ends(vessel, wall.Context(layers)));
     }
 
     /// <summary>Netting analysis of the wall [Pa]; 0 without plies.</summary>

@@ -28,7 +28,7 @@ public sealed partial record BurstPrediction
             return
             [
                 new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
-                new("To rate on", Low.ToString(), IsMatrixDominated ? "low end of a wide band" : "the same"),
+                new("To rate on", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "without the liner's share"),
                 new("First resin crack", FirstCrack.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
                 .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
                 new("Strain at the wall's burst", BurstStrain.ToString()),
@@ -51,7 +51,7 @@ public sealed partial record BurstPrediction
             if (Vessel.Liner.Material is null)
                 findings.Add(Finding.Warning($"Nothing lines the wall: expect it to weep from {FirstCrack}, where its resin first cracks, long before it bursts."));
             if (Outcome.LinerShare > 0.25)
-                findings.Add(Finding.Warning($"The liner carries {LinerShare.Show(2)} of the load at the burst. A plastic liner gives way slowly under a held load and softens with warmth; don't count on it for long holds."));
+                findings.Add(Finding.Warning($"The liner carries {LinerShare.Show(2)} of the load at the burst. A plastic liner gives way slowly under a held load and softens with warmth{(WallLow < WallBurst ? $"; without it the wall is rated on {WallLow}" : "")}."));
             if (WeakestPart.Burst < WallLow)
                 findings.Add(Finding.Note($"The weakest part is not the wall ({WallBurst}) but the {WeakestPart.Name} ({WeakestPart.Burst}): more plies won't help."));
             if (Layers.Length > 0 && Wall.Thickness > Wall.Radius / 10)

@@ -16,14 +16,14 @@ public sealed partial record BurstPrediction : IResult
             "Each family of fibres is a unidirectional ply by the rule of mixtures and Chamis; crimp is part of the fabrication efficiency.",
             "Resin that cracks leaves the ply 1 % of its stiffness across; plies then fail one by one until fibres or liner give way.",
             "A sleeve off its balance angle turns towards it once its resin has cracked, and the pressure follows the shape.",
-            "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain.",
+            "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one carries is left out of the burst to rate on.",
             "Each part of the ends carries the whole thrust; the weakest part bursts the vessel.",
         ],
         "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, or held by cloth or hoop wraps, are predicted; others are bracketed.",
         [VesselSources.Kaw, VesselSources.Chamis, VesselSources.Jones, VesselSources.Netting, VesselSources.Delivered, VesselSources.ShearLag]);
 
     internal BurstPrediction(
-        Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, WallOutcome outcome, List<WallEvent> trace, double nettingPascals, IReadOnlyList<PartMargin> ends)
+        Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, WallOutcome outcome, WallOutcome? fibresAlone, List<WallEvent> trace, double nettingPascals, IReadOnlyList<PartMargin> ends)
     {
         Layup = layup;
         Criterion = criterion;
@@ -33,9 +33,10 @@ public sealed partial record BurstPrediction : IResult
         Trace = trace;
         WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
         FirstCrack = double.IsNaN(outcome.FirstCrack) ? WallBurst : GaugePressure.FromPascals(outcome.FirstCrack / wall.Radius);
-        IsMatrixDominated = layers.Length > 0 && (outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain);
+        IsMatrixDominated = layers.Length > 0 && LeansOnResin(outcome);
         Netting = GaugePressure.FromPascals(nettingPascals);
-        WallLow = IsMatrixDominated && Netting < WallBurst ? Netting : WallBurst;
+        var wallLow = LowOf(outcome, wall.Radius, nettingPascals);
+        WallLow = GaugePressure.FromPascals(fibresAlone is { } alone ? Math.Min(wallLow, LowOf(alone, wall.Radius, nettingPascals)) : wallLow);
         Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends];
         WeakestPart = Parts.MinBy(p => p.Burst.Pascals)!;
         var low = Math.Min(WallLow.Pascals, WeakestPart.Burst.Pascals);
@@ -58,14 +59,15 @@ public sealed partial record BurstPrediction : IResult
     public GaugePressure Burst => WeakestPart.Burst;
 
     /// <summary>
-    /// The burst to rate on: the same, but where the wall is matrix-dominated no more than netting analysis of the fibres as laid gives.
+    /// The burst to rate on: the same, but where the wall is matrix-dominated no more than netting analysis of the fibres as laid gives, and
+    /// nothing that a plastic liner carries, which creeps under a held load.
     /// </summary>
     public GaugePressure Low { get; }
 
     /// <summary>Burst of the wall alone. Source: Jones 1999, §4.5.</summary>
     public GaugePressure WallBurst { get; }
 
-    /// <summary>Low end of the wall's burst: that of netting analysis where the wall is matrix-dominated.</summary>
+    /// <summary>Low end of the wall's burst: without what a plastic liner carries, and that of netting analysis where the wall is matrix-dominated.</summary>
     public GaugePressure WallLow { get; }
 
     /// <summary>What ends the wall.</summary>
@@ -89,7 +91,7 @@ public sealed partial record BurstPrediction : IResult
     /// <summary>Strain of the wall at its burst.</summary>
     public TubeStrain BurstStrain => TubeStrain.Of(Outcome.State.Hoop, Outcome.State.Axial);
 
-    /// <summary>Share of the hoop load that the liner carries at the burst.</summary>
+    /// <summary>Share of the load that the liner carries at the burst, around or along, whichever is more.</summary>
     public Ratio LinerShare => Ratio.FromPercent(100 * Outcome.LinerShare);
 
     /// <summary>Sleeves and the angle their fibres have turned to at the burst.</summary>
@@ -111,7 +113,11 @@ public sealed partial record BurstPrediction : IResult
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
-        this, rules ?? RuleSets.Club, Low, $"the predicted burst, low end, at {Vessel.Fabrication.Efficiency.Show()} of the fibre's strength", wanted);
+        this, rules ?? RuleSets.Club, Low,
+        $"the predicted burst{(Low < Burst ? ", low end," : "")} at {Vessel.Fabrication.Efficiency.Show()} of the fibre's strength, the mean: one vessel in twenty may deliver less than {Vessel.Fabrication.EfficiencyLow.Show()}", wanted);
+
+    /// <summary>The part that sets <see cref="Low"/>: the wall where its low end is below every end.</summary>
+    internal string LimitingPart => WallLow < WeakestPart.Burst ? Parts[0].Name : WeakestPart.Name;
 
     internal VesselWall Wall { get; }
 
@@ -122,6 +128,15 @@ public sealed partial record BurstPrediction : IResult
     private List<WallEvent> Trace { get; }
 
     internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0 ? Layup.NameOf(ply) : "wall";
+
+    private static bool LeansOnResin(in WallOutcome outcome) =>
+        outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain;
+
+    private double LowOf(in WallOutcome outcome, double radius, double nettingPascals)
+    {
+        var burst = outcome.Burst / radius;
+        return Layers.Length > 0 && LeansOnResin(outcome) ? Math.Min(burst, nettingPascals) : burst;
+    }
 
     private string WallCause => Outcome.Mode switch
     {

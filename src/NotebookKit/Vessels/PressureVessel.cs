@@ -3,6 +3,7 @@ using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
+using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 
 namespace NotebookKit.Vessels;
@@ -66,6 +67,16 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     /// <param name="criterion">Failure criterion of the sound plies.</param>
     /// <exception cref="InvalidDesignException">The design isn't valid.</exception>
     public BurstPrediction Burst(FailureCriterion criterion = FailureCriterion.MaximumStress) => BurstModel.Predict(this, Layup(), criterion);
+
+    /// <summary>Bursts of many vessels made to this design. Source: see the result's model card.</summary>
+    /// <param name="samples">How many; 100 to 2 000 000.</param>
+    /// <param name="seed">Seed of the random numbers; any.</param>
+    /// <param name="belief">What is believed of the fabrication efficiency; that of <see cref="Fabrication"/> where none is given.</param>
+    /// <param name="threads">Most threads to use; −1 for as many as there are. The answer doesn't depend on it.</param>
+    /// <exception cref="InvalidDesignException">The design isn't valid.</exception>
+    /// <exception cref="OutOfRangeException">The number of samples is out of range.</exception>
+    public BurstDistribution SampleBursts(int samples = 20_000, ulong seed = 1, EfficiencyBelief? belief = null, int threads = -1) =>
+        BurstDistribution.Sample(this, samples, seed, belief, threads);
 
     /// <summary>How the vessel grows under a pressure, and what its plies then carry. Source: see the result's model card.</summary>
     /// <param name="pressure">Gauge pressure; 0 to below its burst.</param>

@@ -12,7 +12,10 @@ internal static class RatingModel
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var findings = new List<Finding>();
-        var highest = designBurst / rules.Burst;
+        var byBurst = designBurst / rules.Burst;
+        var capped = rules.HighestPressure is { } most && most < byBurst;
+        var highest = capped ? rules.HighestPressure!.Value : byBurst;
+        if (capped) findings.Add(Finding.Note($"The burst alone would allow a maximum expected pressure of {byBurst}; {rules.Name} was written for no more than {highest}, and is held there."));
         var expected = highest;
         if (wanted is { } asked)
         {
@@ -21,7 +24,7 @@ internal static class RatingModel
             else if (expected > highest)
             {
                 findings.Add(Finding.Error(
-                    $"Working pressure wanted is {asked}; {rules.Name} allows up to {highest / rules.Overshoot} on a design burst of {designBurst} ({Digits.Round(rules.Burst)} times, and {Digits.Round(rules.Overshoot)} for overshoot). Ask for less, or strengthen the {prediction.WeakestPart.Name}."));
+                    $"Working pressure wanted is {asked}; {rules.Name} allows up to {highest / rules.Overshoot} on a design burst of {designBurst} ({(capped ? $"it was written for no more than {highest}" : $"{Digits.Round(rules.Burst)} times")}, and {Digits.Round(rules.Overshoot)} for overshoot). Ask for less, or strengthen the {prediction.LimitingPart}."));
             }
         }
 
@@ -56,7 +59,7 @@ internal static class RatingModel
         if (!findings.Any(f => f.Severity == FindingSeverity.Error) && proof / designBurst > limit)
         {
             findings.Add(Finding.Error(
-                $"The proof at {proof} would take the {prediction.WeakestPart.Name} to {Digits.Round(100 * (proof / designBurst), 2)} % of its strength; {rules.HighestProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
+                $"The proof at {proof} would take the {prediction.LimitingPart} to {Digits.Round(100 * (proof / designBurst), 2)} % of its strength; {rules.HighestProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
         }
 
         if (!held.IsSound)
@@ -70,7 +73,7 @@ internal static class RatingModel
     private static Working Work(BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure expected) => new($"Rating by {rules.Name}",
     [
         new("Design burst", @"p_b", basis, designBurst.ToString(), VesselSources.Jones),
-        new("Maximum expected pressure", @"p_{MEOP} = \frac{p_b}{k_b}", $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted" : "")}", expected.ToString(), rules.Source),
+        new("Maximum expected pressure", @"p_{MEOP} = \frac{p_b}{k_b}", $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted or as the rules go" : "")}", expected.ToString(), rules.Source),
         new("Working pressure", @"p_w = \frac{p_{MEOP}}{k_o}", $"{expected} / {Digits.Round(rules.Overshoot)}", (expected / rules.Overshoot).ToString(), Source.CommonPractice("Five per cent for regulator creep and warming")),
         new("Proof pressure", @"p_p = k_p\,p_{MEOP}", $"{Digits.Round(rules.Proof)} × {expected}", (rules.Proof * expected).ToString(), rules.Source),
         new("Share of the design burst at the proof", @"\frac{p_p}{p_b}", $"{rules.Proof * expected} / {designBurst}", $"{Digits.Round(100 * (rules.Proof * expected / designBurst))} %, limit {rules.HighestProofUse.Show()}", Source.CommonPractice("Two thirds as the highest use in a proof")),

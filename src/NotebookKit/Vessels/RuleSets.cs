@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Vessels;
 
@@ -46,8 +47,11 @@ public static class RuleSets
     /// <summary>UN R110 type 4, glass: proof 1.5, burst 3.65.</summary>
     public static RuleSet VehicleGasGlass { get; } = new("UN R110 type 4, glass", 1.5, 3.65, Memory("UNECE", "Regulation 110, type 4"), "vehicle gas cylinders, plastic liner, glass");
 
-    /// <summary>ASME X Class I, contact-moulded: proof 1.1, burst 6.</summary>
-    public static RuleSet ContactMoulded { get; } = new("ASME X Class I, contact-moulded", 1.1, 6, Memory("ASME", "Boiler and Pressure Vessel Code, Section X, Class I"), "contact-moulded vessels up to 10 bar");
+    /// <summary>ASME X Class I, contact-moulded: proof 1.1, burst 6, no more than 10 bar.</summary>
+    public static RuleSet ContactMoulded { get; } = new("ASME X Class I, contact-moulded", 1.1, 6, Memory("ASME", "Boiler and Pressure Vessel Code, Section X, Class I"), "contact-moulded vessels up to 10 bar")
+    {
+        HighestPressure = 10.BarGauge(),
+    };
 
     /// <summary>ASME X Class III, carbon: proof 1.25, burst 2.25.</summary>
     public static RuleSet HighPressureCarbon { get; } = new("ASME X Class III, carbon", 1.25, 2.25, Memory("ASME", "Boiler and Pressure Vessel Code, Section X, Class III"), "filament-wound vessels with a non-load-sharing liner");

@@ -65,14 +65,23 @@ internal sealed class VesselWall
     /// <summary>The liner as it is counted on.</summary>
     public LinerLayer Liner => _liner;
 
+    /// <summary>Whether plies share the load with a plastic liner, which gives way slowly under a held load; metals start far above this modulus.</summary>
+    public bool LeansOnPlastic => Count > 0 && _liner is { Thickness: > 0, Modulus: < 10e9 };
+
     public WallEngine NewEngine() => new(Math.Max(Count, 1));
 
     /// <summary>Puts the wall with a sample's factors into an engine.</summary>
-    public void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, double linerFactor = 1)
+    public void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, double linerFactor = 1) =>
+        Set(engine, factors, criterion, _liner with { YieldStrength = _liner.YieldStrength * linerFactor });
+
+    /// <summary>The same as if the liner only kept the water in.</summary>
+    public void SetWithoutLiner(WallEngine engine, in LayerFactors factors, FailureCriterion criterion) => Set(engine, factors, criterion, default(LinerLayer));
+
+    private void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, in LinerLayer liner)
     {
         Span<WallLayer> layers = stackalloc WallLayer[Count];
         for (var i = 0; i < Count; i++) layers[i] = _seeds[i].Grow(factors);
-        engine.Set(layers, _liner with { YieldStrength = _liner.YieldStrength * linerFactor }, WallLoad.ClosedTube, criterion, _residual);
+        engine.Set(layers, liner, WallLoad.ClosedTube, criterion, _residual);
     }
 
     /// <summary>What the joints of the ends need to know.</summary>

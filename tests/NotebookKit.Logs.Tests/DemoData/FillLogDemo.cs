@@ -3,13 +3,13 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented fill of Curlew at the pad: 1.7 L of gas, regulator at 45 bar gauge, restrictor of 0.1 dm³/(s·bar) with b = 0.35, valve shut at
-/// 40 bar gauge, then cooling. Mass and energy balance in small steps with a wall that takes heat, formulae of its own.
+/// An invented fill of Curlew at the pad: 1.7 L of gas, regulator at 38 bar gauge, restrictor of 0.1 dm³/(s·bar) with b = 0.35, valve shut at
+/// 36 bar gauge, then cooling. Mass and energy balance in small steps with a wall that takes heat, formulae of its own.
 /// </summary>
 internal static class FillLogDemo
 {
     public const ulong Seed = 20260315;
-    public const double GasLitres = 1.7, RegulatorBar = 45, ConductanceLitresPerSecondBar = 0.1, CriticalRatio = 0.35, ShutBar = 40;
+    public const double GasLitres = 1.7, RegulatorBar = 38, ConductanceLitresPerSecondBar = 0.1, CriticalRatio = 0.35, ShutBar = 36;
     public const double AmbientCelsius = 14, WallWattsPerKelvin = 1.6;
 
     public static string Text()
@@ -17,7 +17,7 @@ internal static class FillLogDemo
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
-            "fill of Curlew at the pad: 2.5 L vessel with 0.8 L of water, regulator 45 bar gauge, valve shut at 40 bar gauge",
+            "fill of Curlew at the pad: 2.5 L vessel with 0.8 L of water, regulator 38 bar gauge, valve shut at 36 bar gauge",
             "temperature is that of the air around the vessel; the logger ran 3 s before the valve was opened");
         csv.Line("time [s]", "pressure [bar gauge]", "temperature [°C]");
 

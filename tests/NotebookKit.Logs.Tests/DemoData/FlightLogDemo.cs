@@ -16,7 +16,7 @@ internal static class FlightLogDemo
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
-            "flight of Curlew from Ferry Flat, 35 m above sea level; 32 % water, 40 bar gauge",
+            "flight of Curlew from Ferry Flat, 35 m above sea level; 32 % water, 36 bar gauge",
             "the clock starts when the altimeter is armed, not at launch");
         csv.Line("time [s]", "pressure [hPa absolute]", "temperature [°C]");
 

@@ -3,7 +3,7 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented proof of Curlew's vessel: 2.5 L, 40 bar gauge working, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 %, then ten minutes at
+/// An invented proof of Curlew's vessel: 2.5 L, 40 bar gauge at most expected, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 %, then ten minutes at
 /// working pressure. Formulae of its own, so that it doesn't follow the library's models about.
 /// </summary>
 internal static class ProofLogDemo
@@ -20,7 +20,7 @@ internal static class ProofLogDemo
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
-            "hydrostatic proof of Curlew's vessel, 2.5 L, working pressure 40 bar gauge, proof pressure 60 bar gauge",
+            "hydrostatic proof of Curlew's vessel, 2.5 L, highest expected pressure 40 bar gauge, proof pressure 60 bar gauge",
             "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the water let out",
             "expansion at the end, with the pressure let off, is what stays: permanent expansion and water lost");
         csv.Line("time [s]", "pressure [bar gauge]", "temperature [°C]", "expansion [mL]");

@@ -83,7 +83,7 @@ public class PadFillTests
 
     [Fact]
     public void Refuses_a_target_above_the_supply() =>
-        Assert.Contains("Raise the regulator", Assert.Throws<InvalidDesignException>(() => (Curlew with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("Lower the target", Assert.Throws<InvalidDesignException>(() => (Curlew with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Warns_of_a_regulator_above_the_rating() =>
@@ -110,7 +110,7 @@ public class PadFillTests
 
     [Fact]
     public void Restrictor_refuses_a_critical_ratio_past_any_nozzle() =>
-        Assert.Single(((IRestrictor)new SonicRestrictor(1.LitresPerSecondBar(), 0.8)).Validate());
+        Assert.Single(new SonicRestrictor(1.LitresPerSecondBar(), 0.8).Validate());
 
     [Fact]
     public void No_flow_against_a_higher_pressure()

@@ -175,6 +175,31 @@ public class ProofRecordTests
         Assert.Contains(record.Findings, f => f.Message.Contains("cut up", StringComparison.Ordinal));
     }
 
+    // 40 mL let out through a fitting in the last hold: more than the vessel grew.
+    [Fact]
+    public void Rejects_where_more_stays_than_the_vessel_grew()
+    {
+        var log = Log(new());
+        var shifted = log.Expansion!.Values.Select((v, i) => log.Time[i] > 900 ? v + 40 : v).ToArray();
+        var record = (log with { Expansion = log.Expansion with { Values = shifted } }).Judge();
+        Assert.True(record.Expansion!.Permanent > record.Expansion.WallGrowth);
+        Assert.Equal(ProofVerdict.Reject, record.Verdict);
+    }
+
+    // A burette that gives back 3 mL too much may hide 3 mL that stayed.
+    [Theory]
+    [InlineData(3, ProofVerdict.Repeat)]
+    [InlineData(40, ProofVerdict.Repeat)]
+    [InlineData(0.6, ProofVerdict.Accept)]
+    public void Repeats_where_the_burette_gives_back_more_than_went_in(double millilitres, ProofVerdict verdict)
+    {
+        var log = Log(new());
+        var shifted = log.Expansion!.Values.Select((v, i) => log.Time[i] > 900 ? v - millilitres : v).ToArray();
+        var record = (log with { Expansion = log.Expansion with { Values = shifted } }).Judge();
+        Assert.Equal(verdict, record.Verdict);
+        Assert.Contains(record.Findings, f => f.Message.Contains("came out than went in", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Rejects_a_vessel_that_burst_and_says_at_what_pressure()
     {

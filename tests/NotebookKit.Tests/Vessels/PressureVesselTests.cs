@@ -73,6 +73,41 @@ public class PressureVesselTests
         Assert.True(wrapped.Burst().WallBurst > Vessel.Burst().WallBurst);
     }
 
+    // A tape holds around, the sleeve alone holds along; a thick plastic tube takes up to half of the pull along and would double the burst.
+    [Fact]
+    public void A_plastic_liner_carries_nothing_of_what_a_vessel_is_rated_on()
+    {
+        var thick = Vessel with
+        {
+            Liner = Vessel.Liner with { Wall = 3.Millimetres() },
+            Plies = [new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm light")), new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"))],
+        };
+        var burst = thick.Burst();
+        var alone = (thick with { Fabrication = thick.Fabrication with { CountsLiner = false } }).Burst();
+        Assert.True(burst.WallBurst.Bar > 1.8 * alone.WallBurst.Bar);
+        Assert.Equal(alone.WallLow.Bar, burst.WallLow.Bar, 9);
+        Assert.True(burst.LinerShare.Percent > 25);
+        Assert.Contains(burst.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("The liner carries", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_metal_liner_is_counted()
+    {
+        var metal = Vessel with { Liner = new Liner(Samples.Stock.Solid("aluminium 6061-T6"), 66.Millimetres(), 1.5.Millimetres()), Plies = [Vessel.Plies[0], new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"))] };
+        var burst = metal.Burst();
+        Assert.Equal(burst.WallBurst, burst.WallLow);
+    }
+
+    // Bond line 2 mm, overlap 5 mm: the shear is nearly even, and Volkersen's peak alone would let the joint carry twice what the coupon did.
+    [Fact]
+    public void A_short_thick_bond_carries_no_more_than_the_coupon_in_the_mean()
+    {
+        var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 5.Millimetres(), BondSurface.AbradedLaminate, BondSurface.AbradedMetal) { BondLine = 2.Millimetres() };
+        var glued = Vessel with { Forward = Vessel.Forward with { Joints = [plug] } };
+        var part = Assert.Single(glued.Burst().Parts, p => p.Name == "forward end, bonded plug");
+        Tolerance.Relative(plug.CouponStrength.Value.Megapascals, plug.MeanShear(part.Burst, 66.Millimetres()).Megapascals, 1e-9);
+    }
+
     [Fact]
     public void A_second_sleeve_sees_the_first_ones_outer_diameter()
     {

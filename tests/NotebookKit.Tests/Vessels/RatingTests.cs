@@ -61,6 +61,20 @@ public class RatingTests
     }
 
     [Fact]
+    public void A_rule_is_not_used_above_the_pressure_it_was_written_for()
+    {
+        var rating = Strong.Rate(RuleSets.ContactMoulded);
+        Assert.True(rating.DesignBurst.Bar / 6 > 10);
+        Assert.Equal(10, rating.MaximumExpectedPressure.Bar, 9);
+        Assert.Contains(rating.Findings, f => f.Message.Contains("was written for no more than 10 bar gauge", StringComparison.Ordinal));
+        Assert.False(Strong.Rate(RuleSets.ContactMoulded, 12.BarGauge()).IsGiven);
+    }
+
+    [Fact]
+    public void A_mean_is_called_a_mean() =>
+        Assert.Contains("the mean: one vessel in twenty may deliver less than 45 %", Strong.Rate().Basis, StringComparison.Ordinal);
+
+    [Fact]
     public void Psi_typed_as_bar_is_caught()
     {
         var rating = Strong.Rate(wanted: 800.BarGauge());

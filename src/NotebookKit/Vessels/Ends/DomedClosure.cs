@@ -10,7 +10,7 @@ namespace NotebookKit.Vessels.Ends;
 /// <param name="Material">What it is made of.</param>
 /// <param name="Wall">Its wall; 0.1 to 100 mm.</param>
 /// <param name="Depth">Inside depth; from a fifth of the bore, that of a hemisphere being half of it, up to the bore.</param>
-/// <remarks>Membrane stress at crown and equator. Source: Roark, Formulas for Stress and Strain; Timoshenko.</remarks>
+/// <remarks>Membrane stress at crown and equator, von Mises. Source: Roark, Formulas for Stress and Strain; Timoshenko.</remarks>
 public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Length Depth) : Closure(Material, Wall)
 {
     /// <summary>A hemisphere for a bore.</summary>
@@ -56,7 +56,7 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
     public override GaugePressure YieldPressure(Length bore) => new EllipsoidalDome(bore / 2 + Wall / 2, Depth + Wall / 2, Wall).PressureFor(Material.YieldStrength.Value);
 
     internal override (string Formula, Source Source) YieldFormula => (
-        @"p = \sigma_y\,/\max\left(\frac{a^2}{2\,b\,t},\ \frac{a}{2\,t},\ \left|\frac{a}{t}\left(1-\frac{a^2}{2\,b^2}\right)\right|\right)", VesselSources.Domes);
+        @"p = \sigma_y\,/\max\left(\frac{a^2}{2\,b\,t},\ \sqrt{s_\varphi^2 - s_\varphi s_h + s_h^2}\right),\ s_\varphi = \frac{a}{2\,t},\ s_h = \frac{a}{t}\left(1-\frac{a^2}{2\,b^2}\right)", VesselSources.Domes);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Length bore)

@@ -3,9 +3,16 @@ namespace NotebookKit.Vessels.Laminates;
 /// <content>The wall in balance between two events.</content>
 internal sealed partial class WallEngine
 {
-    private double ElasticLinerHoop(double x, double y) => _linerTorn
-        ? 0
-        : _liner.Modulus / (1 - _liner.PoissonRatio * _liner.PoissonRatio) * (y + _liner.PoissonRatio * x) * _liner.Thickness;
+    private (double Axial, double Hoop) ElasticLiner(double x, double y)
+    {
+        if (_linerTorn) return default;
+        var plane = _liner.Modulus / (1 - _liner.PoissonRatio * _liner.PoissonRatio) * _liner.Thickness;
+        return (plane * (x + _liner.PoissonRatio * y), plane * (y + _liner.PoissonRatio * x));
+    }
+
+    /// <summary>The larger of the liner's shares of the pull along and around; a plastic liner over a sleeve carries more of the one along.</summary>
+    private static double Share(double linerAxial, double axial, double linerHoop, double hoop) =>
+        Math.Max(axial > 0 ? linerAxial / axial : 0, hoop > 0 ? linerHoop / hoop : 0);
 
     /// <summary>The state in balance at a value of the leading strain.</summary>
     private WallState Balance(double lead)
@@ -13,7 +20,8 @@ internal sealed partial class WallEngine
         if (!_linerTorn && _linerYielded) return YieldedBalance(lead);
         var other = Follow(lead);
         var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
-        return State(x, y, 0, 0, _linerTorn ? 0 : ElasticLinerHoop(x, y));
+        var (along, around) = ElasticLiner(x, y);
+        return State(x, y, 0, 0, along, around);
     }
 
     /// <summary>
@@ -40,7 +48,7 @@ internal sealed partial class WallEngine
 
         var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
         var (n1, n2) = YieldedLiner(x, y, out _);
-        return State(x, y, n1, n2, n2);
+        return State(x, y, n1, n2, n1, n2);
     }
 
     /// <summary>How far a pair of strains is from balance, and how that changes with the other strain.</summary>
@@ -84,14 +92,14 @@ internal sealed partial class WallEngine
         return (force * dx / mises, force * dy / mises);
     }
 
-    private WallState State(double x, double y, double n1, double n2, double linerHoop)
+    private WallState State(double x, double y, double n1, double n2, double linerAxial, double linerHoop)
     {
         var axial = _a11 * x + _a12 * y + n1;
         var hoop = _a12 * x + _a22 * y + n2;
         double load;
         if (_load.FollowsShape) load = hoop / Math.Sqrt(1 + 2 * x);
         else load = _load.Hoop >= _load.Axial ? hoop / _load.Hoop : axial / _load.Axial;
-        return new(x, y, !_load.FollowsShape, load, linerHoop);
+        return new(x, y, !_load.FollowsShape, load, Share(linerAxial, axial, linerHoop, hoop));
     }
 
     /// <summary>The strain that goes with the leading one in balance, a yielded liner left out.</summary>

@@ -104,7 +104,7 @@ internal sealed partial class WallEngine
                 outcome.Ply = ply;
                 outcome.State = state;
                 outcome.ResinStrain = LargestResinStrain(state);
-                outcome.LinerShare = state.LineLoad > 0 ? state.LinerHoopForce / state.LineLoad : 0;
+                outcome.LinerShare = state.LinerShare;
             }
 
             reached = load;
@@ -123,7 +123,8 @@ internal sealed partial class WallEngine
         var (axial, hoop) = (lineLoad * _load.Axial, lineLoad * _load.Hoop);
         var x = (_a22 * axial - _a12 * hoop) / determinant;
         var y = (_a11 * hoop - _a12 * axial) / determinant;
-        return new(x, y, true, lineLoad, ElasticLinerHoop(x, y));
+        var (along, around) = ElasticLiner(x, y);
+        return new(x, y, true, lineLoad, Share(along, axial, around, hoop));
     }
 
     /// <summary>State at a load, with all damage that comes before it; false where the wall doesn't reach it.</summary>

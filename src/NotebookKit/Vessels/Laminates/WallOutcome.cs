@@ -24,6 +24,6 @@ internal struct WallOutcome
     /// <summary>Largest strain across or in shear that any layer's resin would have to follow at the burst [-].</summary>
     public double ResinStrain;
 
-    /// <summary>Share of the hoop load the liner carries at the burst [-].</summary>
+    /// <summary>Share of the load the liner carries at the burst, around or along, whichever is more [-].</summary>
     public double LinerShare;
 }

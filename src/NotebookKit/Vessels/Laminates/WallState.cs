@@ -5,8 +5,8 @@ namespace NotebookKit.Vessels.Laminates;
 /// <param name="Y">Strain around [-], of the same kind.</param>
 /// <param name="IsSmall">Whether the strains are small strains.</param>
 /// <param name="LineLoad">Load in balance with it [N/m].</param>
-/// <param name="LinerHoopForce">Hoop force a width that the liner carries [N/m].</param>
-internal readonly record struct WallState(double X, double Y, bool IsSmall, double LineLoad, double LinerHoopForce)
+/// <param name="LinerShare">Share of the load that the liner carries, around or along, whichever is more [-].</param>
+internal readonly record struct WallState(double X, double Y, bool IsSmall, double LineLoad, double LinerShare)
 {
     /// <summary>Engineering strain along [-].</summary>
     public double Axial => IsSmall ? X : Math.Sqrt(1 + 2 * X) - 1;

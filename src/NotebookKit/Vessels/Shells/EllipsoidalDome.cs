@@ -38,13 +38,17 @@ public sealed record EllipsoidalDome(Length Radius, Length Depth, Length Wall)
         return Pressure.FromPascals(p * a / t * (1 - a * a / (2 * b * b)));
     }
 
-    /// <summary>Pressure at which the largest of the three stresses comes to a strength. Source: Roark.</summary>
+    /// <summary>
+    /// Pressure at which the equivalent stress (von Mises) at crown or equator comes to a strength. At the rim of a flat dome the hoop stress
+    /// pushes while the meridian pulls, which yields sooner than either would alone. Source: Roark; von Mises, as in Shigley.
+    /// </summary>
     /// <param name="strength">Strength; 0.01 to 20 000 MPa.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
     public GaugePressure PressureFor(Pressure strength)
     {
         var unit = 1.BarGauge();
-        var largest = Math.Max(Math.Max(Crown(unit).Pascals, EquatorAlong(unit).Pascals), Math.Abs(EquatorHoop(unit).Pascals));
+        double along = EquatorAlong(unit).Pascals, hoop = EquatorHoop(unit).Pascals;
+        var largest = Math.Max(Crown(unit).Pascals, Math.Sqrt(along * along - along * hoop + hoop * hoop));
         return unit * (ShellInput.Stress(strength, "strength") / largest);
     }
 

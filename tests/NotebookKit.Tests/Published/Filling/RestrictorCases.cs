@@ -8,7 +8,7 @@ namespace NotebookKit.Tests.Published.Filling;
 public class RestrictorCases
 {
     private static readonly Temperature Reference = 293.15.Kelvins();
-    private static readonly IRestrictor Sheet = new SonicRestrictor(2.LitresPerSecondBar(), 0.3);
+    private static readonly SonicRestrictor Sheet = new(2.LitresPerSecondBar(), 0.3);
 
     [Fact]
     [PublishedCase("P40", "NACA Report 1135, 1953; F. M. White, Fluid Mechanics: choked flow of air")]
@@ -16,7 +16,7 @@ public class RestrictorCases
     {
         Tolerance.Relative(0.528281788, Gas.Air.CriticalPressureRatio, 1e-8);
         Tolerance.Relative(0.684731, Gas.Air.ChokedFlowFactor, 1e-6);
-        IRestrictor hole = new Orifice(10.Millimetres(), 1);
+        var hole = new Orifice(10.Millimetres(), 1);
         var flow = hole.Flow(30.BarGauge().ToAbsolute(AbsolutePressure.StandardSeaLevel), Reference, AbsolutePressure.StandardSeaLevel, Gas.Air);
         Tolerance.Relative(0.574951942, flow.KilogramsPerSecond, 1e-6);
     }

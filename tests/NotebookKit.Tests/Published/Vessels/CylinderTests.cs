@@ -79,6 +79,16 @@ public class CylinderTests
         Tolerance.Relative(0.500, CodeThickness.EllipsoidFactor(50.Millimetres(), 50.Millimetres()), 1e-12);
     }
 
+    // 75 MPa along and −150 MPa around at the rim: √(75² + 75·150 + 150²) = 198.43 MPa by von Mises, more than the crown's 150.
+    [Fact]
+    [PublishedCase("V26", "Roark; Timoshenko: membrane stress of an ellipsoid; von Mises by hand")]
+    public void Rim_of_a_flat_dome_yields_before_its_crown()
+    {
+        var dome = new EllipsoidalDome(50.Millimetres(), 25.Millimetres(), 2.Millimetres());
+        Tolerance.Relative(60, dome.PressureFor(198.4313.Megapascals()).Bar, 1e-6);
+        Tolerance.Relative(60, (dome with { Depth = 50.Millimetres() }).PressureFor(75.Megapascals()).Bar, 1e-12);
+    }
+
     [Fact]
     [PublishedCase("V71", "Timoshenko; Roark: growth of a closed thin cylinder; figures re-computed")]
     public void Growth_of_an_aluminium_tube()

@@ -1,0 +1,102 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Charts.Explorers;
+
+/// <summary>
+/// A figure that answers while it is dragged, with no notebook behind it: the model is computed beforehand on a grid of settings, and the page
+/// interpolates between them. How far off that was found to be is stated beside it.
+/// </summary>
+public sealed record Explorer
+{
+    private const int ErrorChecks = 96;
+
+    private readonly ExplorerGrid _grid;
+
+    private Explorer(ExplorerGrid grid, ExplorerError error)
+    {
+        _grid = grid;
+        Error = error;
+    }
+
+    /// <summary>What it shows.</summary>
+    public string Title => _grid.Title;
+
+    /// <summary>What is dragged.</summary>
+    public IReadOnlyList<ExplorerParameter> Parameters => _grid.Parameters;
+
+    /// <summary>What is shown beside the curve.</summary>
+    public IReadOnlyList<ExplorerNumber> Numbers => _grid.Numbers;
+
+    /// <summary>Horizontal axis of the curve.</summary>
+    public Axis X => _grid.X;
+
+    /// <summary>Vertical axis of the curve.</summary>
+    public Axis Y => _grid.Y;
+
+    /// <summary>How far interpolation is from the model.</summary>
+    public ExplorerError Error { get; }
+
+    /// <summary>The dangers that apply; shown below.</summary>
+    public IReadOnlyList<Caution> Cautions { get; init; } = [];
+
+    /// <summary>What stays fixed, and which model answers; a sentence or two shown below the title.</summary>
+    public string Remark { get; init; } = "";
+
+    /// <summary>Computes the grid, on all cores, and then how good interpolation on it is.</summary>
+    /// <param name="title">What it shows.</param>
+    /// <param name="x">Horizontal axis of the curve.</param>
+    /// <param name="y">Vertical axis of the curve.</param>
+    /// <param name="parameters">What is dragged; 1 to 4.</param>
+    /// <param name="numbers">What is shown beside the curve.</param>
+    /// <param name="model">The answer for one setting, the parameters in their order and unit. It is called from several threads at once.</param>
+    /// <exception cref="InvalidDesignException">A parameter is out of range, the grid is too large, or the model's answers don't fit together.</exception>
+    public static Explorer Build(
+        string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers, Func<IReadOnlyList<double>, ExplorerState> model)
+    {
+        ArgumentNullException.ThrowIfNull(parameters);
+        ArgumentNullException.ThrowIfNull(numbers);
+        ArgumentNullException.ThrowIfNull(model);
+        InvalidDesignException.ThrowIfAny($"Explorer '{title}'", [.. Validate(parameters, numbers)]);
+        var grid = ExplorerGrid.Compute(title, x, y, parameters, numbers, model);
+        return new Explorer(grid, grid.FindError(model, ErrorChecks));
+    }
+
+    /// <summary>What the figure shows for a setting, interpolated as the page does it.</summary>
+    /// <param name="setting">The parameters in their order [each in its own unit]; inside their ranges.</param>
+    /// <exception cref="OutOfRangeException">A parameter is outside its range.</exception>
+    public ExplorerState At(params IReadOnlyList<double> setting)
+    {
+        ArgumentNullException.ThrowIfNull(setting);
+        if (setting.Count != Parameters.Count) throw new InvalidDesignException($"Explorer '{Title}'", [Finding.Error($"There are {setting.Count} values for {Parameters.Count} parameters; give one each.")]);
+        foreach (var (value, parameter) in setting.Zip(Parameters))
+            new ValidRange<double>(parameter.From, parameter.To).Check(value, $"{parameter.Name} in {parameter.Unit}", "The figure was computed for this range only.");
+        return _grid.At(setting);
+    }
+
+    /// <summary>The figure as a piece of HTML with its data; it comes alive where <see cref="ExplorerScript.Text"/> runs after it.</summary>
+    public string ToHtml() => ExplorerHtml.Write(this, _grid);
+
+    /// <summary>The error of interpolation in words.</summary>
+    public string ErrorText()
+    {
+        if (Error.Checked == 0) return "How far interpolation is off could not be checked.";
+        var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(Error.Numbers[i], 2)} {n.Unit}");
+        return $"Between the computed settings values are interpolated. Largest error found at {Error.Checked} settings between them: "
+            + $"{string.Join(", ", numbers)}, curve {Digits.Round(Error.CurvePercent, 2)} % of its peak.";
+    }
+
+    /// <summary>Title, parameters, and the error of interpolation.</summary>
+    public override string ToString() =>
+        $"{Title}: drag {string.Join(", ", Parameters.Select(p => $"{p.Name.ToLowerInvariant()} ({Digits.Round(p.From)} to {Digits.Round(p.To)} {p.Unit})"))}. {ErrorText()}";
+
+    private static IEnumerable<Finding> Validate(IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers)
+    {
+        if (parameters.Count is < 1 or > 4) yield return Finding.Error($"There are {parameters.Count} parameters to drag; it must be 1 to 4.");
+        foreach (var finding in parameters.SelectMany(p => p.Validate())) yield return finding;
+        foreach (var number in numbers.Where(n => string.IsNullOrWhiteSpace(n.Unit)))
+            yield return Finding.Error($"'{number.Name}' has no unit. Give one; \"-\" says that it is a plain ratio.");
+        var settings = parameters.Aggregate(1L, (n, p) => n * Math.Max(p.Points, 1));
+        if (settings > 20_000) yield return Finding.Error($"There are {settings} settings to compute; take fewer values a parameter, 20 000 in all at most.");
+    }
+}

@@ -1,0 +1,129 @@
+using NotebookKit.Materials;
+using NotebookKit.Numerics;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Filling;
+
+/// <summary>A hose: gas enters it smoothly from rest, is held back by friction, and chokes at its end where it can go no faster.</summary>
+/// <remarks>
+/// Adiabatic flow with friction (Fanno) from a reservoir; a dynamic pressure at the end is lost. Source: A. H. Shapiro, The Dynamics and
+/// Thermodynamics of Compressible Fluid Flow, 1953, ch. 6.
+/// </remarks>
+/// <param name="Bore">Internal diameter; 0.5 mm to 50 mm.</param>
+/// <param name="Length">Length; 0.01 m to 200 m.</param>
+/// <param name="DarcyFriction">Darcy friction factor [-], four times Fanning's; 0.005 to 0.1, about 0.02 for a smooth hose.</param>
+public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.02) : IRestrictor
+{
+    /// <summary>Friction length f L/D [-].</summary>
+    public double FrictionLength => DarcyFriction * (Length / Bore);
+
+    /// <summary>Downstream over upstream absolute pressure below which the flow of air no longer rises [-]. Source: Shapiro 1953.</summary>
+    public double CriticalRatio => CriticalRatioAt(Gas.Air.HeatCapacityRatio);
+
+    /// <inheritdoc/>
+    public Area EffectiveArea => Area.FromSquareMeters(AreaM2 * ChokedShare(Gas.Air.HeatCapacityRatio)).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
+
+    /// <inheritdoc/>
+    public SonicConductance Conductance => FlowCapacity.ConductanceOf(EffectiveArea);
+
+    /// <summary>
+    /// Friction factor of turbulent flow from Reynolds number and roughness. Source: S. E. Haaland, Simple and explicit formulas for the friction factor
+    /// in turbulent pipe flow, J. Fluids Eng. 105 (1983) 89; within 2 % of Colebrook's.
+    /// </summary>
+    /// <param name="reynolds">Reynolds number on the bore [-]; 4000 to 1e8.</param>
+    /// <param name="relativeRoughness">Roughness over bore [-]; 0 to 0.05.</param>
+    /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
+    public static double FrictionFactor(double reynolds, double relativeRoughness)
+    {
+        new ValidRange<double>(4000, 1e8).Check(reynolds, "Reynolds number", "Below 4000 the flow isn't turbulent.");
+        new ValidRange<double>(0, 0.05).Check(relativeRoughness, "relative roughness", "A drawn tube has 1e-4, a braided hose 1e-3.");
+        var root = -1.8 * Math.Log10(Math.Pow(relativeRoughness / 3.7, 1.11) + 6.9 / reynolds);
+        return 1 / (root * root);
+    }
+
+    /// <summary>Flow at constant temperature from the pressures inside its two ends. Source: Shapiro 1953, isothermal flow with friction.</summary>
+    /// <param name="from">Pressure at the start; above <paramref name="to"/>.</param>
+    /// <param name="temperature">Temperature; above 0 K.</param>
+    /// <param name="to">Pressure at the end; above 0.</param>
+    /// <param name="gas">The gas.</param>
+    public MassFlow IsothermalFlow(AbsolutePressure from, Temperature temperature, AbsolutePressure to, Gas gas)
+    {
+        ArgumentNullException.ThrowIfNull(gas);
+        double p1 = from.Pascals, p2 = to.Pascals;
+        if (p2 >= p1) return MassFlow.Zero;
+        var resistance = gas.GasConstant.JoulesPerKilogramKelvin * temperature.Kelvins * (FrictionLength + 2 * Math.Log(p1 / p2));
+        return MassFlow.FromKilogramsPerSecond(AreaM2 * Math.Sqrt((p1 * p1 - p2 * p2) / resistance));
+    }
+
+    /// <summary>Fall in pressure of a small flow, density taken as constant. Source: H. Darcy, J. Weisbach: Δp = f (L/D) ρ v²/2.</summary>
+    /// <param name="flow">Mass flow; 0 or above.</param>
+    /// <param name="pressure">Pressure at the start; above 0.</param>
+    /// <param name="temperature">Temperature; above 0 K.</param>
+    /// <param name="gas">The gas.</param>
+    public Pressure DarcyDrop(MassFlow flow, AbsolutePressure pressure, Temperature temperature, Gas gas)
+    {
+        ArgumentNullException.ThrowIfNull(gas);
+        var density = pressure.Pascals / (gas.GasConstant.JoulesPerKilogramKelvin * temperature.Kelvins);
+        var speed = flow.KilogramsPerSecond / (density * AreaM2);
+        return Pressure.FromPascals(FrictionLength * density * speed * speed / 2).ToUnit(UnitsNet.Units.PressureUnit.Bar);
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Validate() =>
+        new[]
+        {
+            new ValidRange<Length>(0.5.Millimetres(), 50.Millimetres()).Find(Bore, "bore of the hose", "Check the unit it was given in."),
+            new ValidRange<Length>(0.01.Metres(), 200.Metres()).Find(Length, "length of the hose", "Check the unit it was given in."),
+            new ValidRange<double>(0.005, 0.1).Find(DarcyFriction, "Darcy friction factor", "About 0.02; Fanning's is a quarter of it."),
+        }.OfType<Finding>().ToList();
+
+    /// <summary>For example "hose 6 mm × 10 m, f 0.02".</summary>
+    public override string ToString() => $"hose {Digits.Round(Bore.Millimeters)} mm × {Digits.Round(Length.Meters)} m, f {Digits.Round(DarcyFriction)}";
+
+    double IRestrictor.CriticalRatioFor(Gas gas) => CriticalRatioAt(gas.HeatCapacityRatio);
+
+    double IRestrictor.KilogramsPerSecond(double upstreamPa, double upstreamK, double downstreamPa, Gas gas)
+    {
+        if (downstreamPa >= upstreamPa) return 0;
+        var g = gas.HeatCapacityRatio;
+        var ratio = downstreamPa / upstreamPa;
+        var highest = FannoFlow.MachAt(FrictionLength, g);
+        var mach = highest;
+        if (ratio > EndRatio(highest, FrictionLength, g))
+        {
+            var function = new EndExcess(ratio, FrictionLength, g);
+            BracketedRoot.TrySolve(ref function, 1e-9, highest, 1e-14, out var root);
+            mach = root.Root;
+        }
+
+        return AreaM2 * upstreamPa / Math.Sqrt(gas.GasConstant.JoulesPerKilogramKelvin * upstreamK) * MassFunction(mach, g);
+    }
+
+    private double AreaM2 => Math.PI / 4 * Bore.Meters * Bore.Meters;
+
+    private double CriticalRatioAt(double g) => EndRatio(FannoFlow.MachAt(FrictionLength, g), FrictionLength, g);
+
+    private double ChokedShare(double g) => MassFunction(FannoFlow.MachAt(FrictionLength, g), g) / MassFunction(1, g);
+
+    // Mass flow over A p0 / sqrt(R T0) for isentropic entry to a Mach number.
+    private static double MassFunction(double m, double g) => Math.Sqrt(g) * m * Math.Pow(1 + (g - 1) / 2 * m * m, -(g + 1) / (2 * (g - 1)));
+
+    // Pressure at the end over the pressure at rest ahead, for a Mach number at the start.
+    private static double EndRatio(double m1, double frictionLength, double g)
+    {
+        var entry = Math.Pow(1 + (g - 1) / 2 * m1 * m1, -g / (g - 1));
+        var left = FannoFlow.Length(m1, g) - frictionLength;
+        var m2 = left <= 0 ? 1 : m1 < 1e-3 ? EndMachOfSlowFlow(m1, frictionLength, g) : FannoFlow.MachAt(left, g);
+        return entry * FannoFlow.Pressure(m2, g) / FannoFlow.Pressure(m1, g);
+    }
+
+    // Far below the speed of sound p² falls along the hose as γ M² f L/D p1² does.
+    private static double EndMachOfSlowFlow(double m1, double frictionLength, double g) => m1 / Math.Sqrt(1 - g * m1 * m1 * frictionLength);
+
+    private readonly struct EndExcess(double ratio, double frictionLength, double g) : IScalarFunction
+    {
+        public double Value(double x) => EndRatio(x, frictionLength, g) - ratio;
+    }
+}

@@ -1,0 +1,91 @@
+using NotebookKit.Numerics;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Flight.Dispersion;
+
+/// <summary>What a dispersion says of itself.</summary>
+internal static class DispersionReport
+{
+    // √(−2 ln 0.1): the radius in standard deviations that holds nine in ten.
+    private static readonly double Ninety = Math.Sqrt(-2 * Math.Log(0.1));
+
+    private static readonly int[] EllipsePercents = [50, 90, 99];
+
+    private static readonly Source Rayleigh = new("", "Rayleigh distribution of the distance from the mean of a circular normal scatter", null);
+
+    private static readonly Source ClopperPearson = new("C. J. Clopper, E. S. Pearson", "The use of confidence or fiducial limits, Biometrika 26", 1934, "", SourceKind.FromMemory);
+
+    private static readonly Source Spearman = new("C. Spearman", "The proof and measurement of association between two things", 1904, "", SourceKind.FromMemory);
+
+    private static readonly Source Philox = new("J. K. Salmon et al.", "Parallel random numbers: as easy as 1, 2, 3, Proc. SC11", 2011);
+
+    private static readonly Source Wilks = new("S. S. Wilks", "Determination of sample sizes for setting tolerance limits, Ann. Math. Stat. 12", 1941);
+
+    public static ModelCard Card { get; } = new(
+        "Dispersion by repeated flight",
+        [
+            "Everything that varies is drawn independently; wind speed and direction are those of the whole flight.",
+            "Ellipses take the landings as normal; how many really lie inside is counted beside them.",
+            "It knows the scatter that was put in, not the errors of the model itself.",
+            "Flight number and seed alone decide a flight's draw: the same on any number of threads or machines.",
+        ],
+        "As the flight's own model; 2 to 1 000 000 flights.",
+        [Philox, Rayleigh, ClopperPearson, Spearman, Wilks]);
+
+    public static IReadOnlyList<ResultLine> Lines(DispersionResult result)
+    {
+        if (result.Landings is not { } landings) return [];
+        var flown = landings.Count;
+        return
+        [
+            new("Apogee, middle", result.MiddleApogee.Show(), $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
+            .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(), $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
+            .. result.OffField is { } off ? [new ResultLine("Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
+            new("Mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
+            new("Scatter", $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
+            .. EllipsePercents.Select(p => new ResultLine($"{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
+                $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of {landings.Circle(p.Percent()).Show()}")),
+            new("Height hangs on", Words(result.OnApogee), "share of the squared rank correlations"),
+            new("Landing hangs on", Words(result.OnLanding), "share of the squared rank correlations"),
+        ];
+    }
+
+    public static IReadOnlyList<Finding> Findings(DispersionResult result)
+    {
+        var findings = new List<Finding>();
+        if (result.Failed > 0)
+            findings.Add(Finding.Warning($"{result.Failed} of {result.Plan.Flights} flights have no answer: too fast for the drag model, or never off the rail. They are left out; look at what they have in common."));
+        if (result.Landings is not { } landings)
+        {
+            findings.Add(Finding.Error("fewer than two flights reached the ground by the model; there is no scatter to tell of."));
+            return findings;
+        }
+
+        if (result.AboveCeiling is { } above && above.High.Percent > 1)
+            findings.Add(Finding.Warning($"the ceiling is passed in {above}: use less pressure, or ask for a higher ceiling."));
+        if (result.OffField is { } off && off.High.Percent > 1)
+            findings.Add(Finding.Warning($"landings are off the field in {off}: lean the rail into the wind, open lower, or wait for less wind."));
+        var (low, high) = SampleSize.RadialDeviationInterval(landings.Count);
+        findings.Add(Finding.Note($"with {landings.Count} flights the standard deviations are known within {Digits.Round(100 * (1 - low), 2)} % below and {Digits.Round(100 * (high - 1), 2)} % above, and the 90 % radius within {Digits.Round(200 * SampleSize.QuantileRadiusError(landings.Count, 0.9) / Ninety, 2)} %."));
+        if (landings.Count < SampleSize.ForLargestToCover(0.95))
+            findings.Add(Finding.Warning($"{landings.Count} flights are few: the worst of them covers 95 % of all with confidence only from {SampleSize.ForLargestToCover(0.95)} flights on."));
+        return findings;
+    }
+
+    public static Working Working(DispersionResult result)
+    {
+        if (result.Landings is not { } landings) return new(result.Title, []);
+        var (major, minor) = landings.Axes(90.Percent());
+        return new(result.Title,
+        [
+            new("90 % factor", @"k = \sqrt{-2\,\ln(1 - P)}", "√(−2 ln 0.1)", Digits.Round(Ninety, 6), Rayleigh),
+            new("90 % ellipse", @"a = k\,\sigma_1, \quad b = k\,\sigma_2", $"{Digits.Round(Ninety, 4)} × {landings.Major.Show(4)}, {Digits.Round(Ninety, 4)} × {landings.Minor.Show(4)}",
+                $"{major.Show()} by {minor.Show()}", Rayleigh),
+            .. result.AboveCeiling is { } above ? [new WorkingStep("Above the ceiling", @"\hat{p} = \frac{k}{n}", $"{above.Cases} / {above.Flights}", above.ToString(), ClopperPearson)] : Array.Empty<WorkingStep>(),
+        ]);
+    }
+
+    private static string Words(IReadOnlyList<Sensitivity> found) =>
+        found.Count == 0 ? "nothing: nothing varies" : string.Join(", ", found.Take(3).Select(s => $"{s.Input.ToLowerInvariant()} {s.Share.Show(2)}"));
+}

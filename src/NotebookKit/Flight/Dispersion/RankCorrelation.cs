@@ -1,0 +1,39 @@
+namespace NotebookKit.Flight.Dispersion;
+
+/// <summary>Spearman's rank correlation, ties sharing their mean rank.</summary>
+internal static class RankCorrelation
+{
+    public static double[] Ranks(IReadOnlyList<double> values)
+    {
+        var order = new int[values.Count];
+        var keys = new double[values.Count];
+        for (var i = 0; i < order.Length; i++) (order[i], keys[i]) = (i, values[i]);
+        Array.Sort(keys, order);
+        var ranks = new double[order.Length];
+        for (var i = 0; i < order.Length;)
+        {
+            var end = i + 1;
+            while (end < order.Length && keys[end] == keys[i]) end++;
+            var rank = (i + end - 1) / 2.0;
+            for (; i < end; i++) ranks[order[i]] = rank;
+        }
+
+        return ranks;
+    }
+
+    /// <summary>Correlation of two columns of ranks [-]; zero where one doesn't vary.</summary>
+    public static double Of(double[] first, double[] second)
+    {
+        var middle = (first.Length - 1) / 2.0;
+        double product = 0, square1 = 0, square2 = 0;
+        for (var i = 0; i < first.Length; i++)
+        {
+            var (a, b) = (first[i] - middle, second[i] - middle);
+            product += a * b;
+            square1 += a * a;
+            square2 += b * b;
+        }
+
+        return square1 > 0 && square2 > 0 ? product / Math.Sqrt(square1 * square2) : 0;
+    }
+}

@@ -1,0 +1,54 @@
+using NotebookKit.Flight.Dispersion;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Flight;
+
+public sealed partial record Vehicle
+{
+    /// <summary>
+    /// Flies it many times, each with its own draw of everything that varies. The same seed gives the same answer on any number of threads.
+    /// Source: see the result's model.
+    /// </summary>
+    /// <param name="site">Where it starts.</param>
+    /// <param name="spread">What varies, and how far.</param>
+    /// <param name="flights">Number of flights; 2 to 1 000 000.</param>
+    /// <param name="seed">Seed; any number.</param>
+    /// <param name="sixDegrees">Whether to fly in six degrees of freedom; three where not.</param>
+    /// <param name="progress">Told the number of flights done, now and then.</param>
+    /// <param name="threads">Most threads to use; as many as the machine has where none is given.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public DispersionResult Disperse(
+        LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees = false, IProgress<int>? progress = null, int? threads = null,
+        CancellationToken cancellation = default) =>
+        DispersionResult.Merge([DisperseShard(site, spread, flights, seed, 1, 1, sixDegrees, progress, threads, cancellation)]);
+
+    /// <summary>Flies one of several even parts of a dispersion, to be merged with the others. Source: see the result's model.</summary>
+    /// <param name="site">Where it starts.</param>
+    /// <param name="spread">What varies, and how far.</param>
+    /// <param name="flights">Number of flights of the whole; 2 to 1 000 000.</param>
+    /// <param name="seed">Seed of the whole; any number.</param>
+    /// <param name="shard">Which part; 1 to the number of parts.</param>
+    /// <param name="of">Number of parts; 1 to the number of flights.</param>
+    /// <param name="sixDegrees">Whether to fly in six degrees of freedom; three where not.</param>
+    /// <param name="progress">Told the number of flights done, now and then.</param>
+    /// <param name="threads">Most threads to use; as many as the machine has where none is given.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public DispersionShard DisperseShard(
+        LaunchSite site, Spread spread, int flights, ulong seed, int shard, int of, bool sixDegrees = false, IProgress<int>? progress = null,
+        int? threads = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(spread);
+        List<Finding> findings = [.. Validate(site), .. spread.Validate()];
+        if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights", "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) findings.Add(wrong);
+        if (threads is < 1) findings.Add(Finding.Error($"number of threads is {threads}; it must be 1 or more."));
+        InvalidDesignException.ThrowIfAny(Name, findings);
+        var (first, count) = DispersionShard.Range(flights, shard, of);
+        var run = new DispersionRun(this, site, spread, seed, sixDegrees);
+        var plan = new DispersionPlan(Name, site.Name, flights, seed, sixDegrees, site.Ceiling, site.Field, run.Fingerprint());
+        return new(plan, first, run.Rows(first, count, threads, progress, cancellation));
+    }
+}

@@ -1,0 +1,91 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Vessels.Uncertainty;
+
+/// <summary>What tests taught of the fabrication efficiency, beside what was believed before.</summary>
+/// <param name="Vessel">The design in hand.</param>
+/// <param name="Tests">Tests used: of each vessel its burst, or the highest proof it held.</param>
+/// <param name="Prior">What was believed before.</param>
+/// <param name="Posterior">What is believed now.</param>
+/// <param name="Surprise">How likely the least expected burst was before the tests, both tails [-]; 1 without a burst.</param>
+/// <param name="EffectiveBursts">How many bursts would have taught as much [-].</param>
+/// <param name="VesselScatter">Scatter of bursts at a known efficiency, in the logarithm [-].</param>
+/// <param name="TwinBurst">Where a twin burst next would be expected to burst.</param>
+/// <param name="AfterTwin">What would be believed after a twin burst just there.</param>
+/// <remarks>Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, ch. 3 (grid posterior), §8.7 (censored data).</remarks>
+public sealed record EfficiencyUpdate(
+    PressureVessel Vessel, IReadOnlyList<VesselTest> Tests, EfficiencyBelief Prior, EfficiencyBelief Posterior, double Surprise, double EffectiveBursts,
+    double VesselScatter, GaugePressure TwinBurst, EfficiencyBelief AfterTwin) : IResult
+{
+    private static readonly Source Text = new("Gelman et al.", "Bayesian Data Analysis, 3rd ed.", 2013, "ch. 3, §8.7");
+
+    /// <summary>How many walls burst.</summary>
+    public int Bursts => Tests.Count(t => t is BurstTest { WallBurst: true });
+
+    /// <summary>How many vessels only held: proofs, and bursts at an end.</summary>
+    public int Held => Tests.Count - Bursts;
+
+    /// <inheritdoc/>
+    public string Title => $"What tests teach of the making, {Vessel.Name}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => new(
+        "Bayesian update of the fabrication efficiency on a grid",
+        [
+            "All vessels were made by the same hands in the same way.",
+            $"At a given efficiency bursts scatter by {Digits.Round(100 * VesselScatter, 2)} % about the prediction.",
+            "A held proof, or a burst at an end, tells only that the wall bursts above.",
+            "Of one vessel only one test counts: its burst, or the highest proof it held.",
+        ],
+        "Efficiencies of 15 to 130 %.",
+        [Text]);
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Before", Prior.ToString(), Prior.Name),
+        new("Now", Posterior.ToString(), Posterior.Name),
+        new("Worth", $"{Digits.Round(EffectiveBursts, 2)} {(Math.Abs(EffectiveBursts - 1) < 0.005 ? "burst" : "bursts")}", $"effective number; walls burst {Bursts}, vessels that held {Held}"),
+        new("A twin would burst near", TwinBurst.ToString(), $"low end of the efficiency then {AfterTwin.Quantile(0.05).Show(2)} instead of {Posterior.Quantile(0.05).Show(2)}"),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings
+    {
+        get
+        {
+            var findings = new List<Finding>();
+            var gain = AfterTwin.Quantile(0.05) / Posterior.Quantile(0.05);
+            if (Bursts == 0)
+            {
+                findings.Add(Finding.Note(
+                    $"{(Held == 0 ? "No test yet: this is the prior." : $"Vessels that held {Held}, walls burst none: that is worth {Digits.Round(EffectiveBursts, 2)} of a burst.")} "
+                    + $"One short twin burst near {TwinBurst} would raise the low end of the efficiency from {Posterior.Quantile(0.05).Show(2)} to {AfterTwin.Quantile(0.05).Show(2)}, and a rating on the B-basis by about {Digits.Round(100 * (gain - 1), 2)} %."));
+            }
+            else if (Surprise < 0.05)
+            {
+                findings.Add(Finding.Warning(
+                    $"The tests lie outside what was believed: a burst as far off had a chance of {Digits.Round(100 * Surprise, 2)} %. Look for the reason, materials, angle, a dry spot, a wrong gauge, before trusting the new figure."));
+            }
+
+            if (Bursts == 1) findings.Add(Finding.Note("One burst sets the level, not the scatter: the scatter from vessel to vessel is still the assumed one."));
+            return findings;
+        }
+    }
+
+    /// <inheritdoc/>
+    public Working Working => new(Title,
+    [
+        new("Chance of a burst at b", @"L(\eta) = \frac{1}{\sigma}\,\varphi\left(\frac{\ln b-\ln \hat p(\eta)}{\sigma}\right)", string.Join(", ", Tests.Where(t => t is BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")), $"σ = {Digits.Round(VesselScatter)}", Text),
+        new("Chance of holding p", @"L(\eta) = 1-\Phi\left(\frac{\ln p-\ln \hat p(\eta)}{\sigma}\right)", string.Join(", ", Tests.Where(t => t is not BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")), $"σ = {Digits.Round(VesselScatter)}", Text),
+        new("Belief now", @"\pi(\eta\,|\,\text{tests}) \propto \pi(\eta)\prod L_i(\eta)", Prior.ToString(), Posterior.ToString(), Text),
+        new("Effective number of bursts", @"n = \sigma^2\left(\frac{1}{s_1^2}-\frac{1}{s_0^2}\right)", $"{Digits.Round(VesselScatter)}² × (1/{Digits.Round(Posterior.Spread)}² − 1/{Digits.Round(Prior.Spread)}²)", Digits.Round(EffectiveBursts), Text),
+    ]);
+}
