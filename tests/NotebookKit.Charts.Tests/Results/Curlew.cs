@@ -82,7 +82,7 @@ public static class Curlew
     {
         Chamber = Charge.Chamber, Target = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent(),
         Cylinders = [new SourceCylinder("A", 10.Litres(), 200.BarGauge()), new SourceCylinder("B", 10.Litres(), 80.BarGauge())],
-    }.Count();
+    }.Run();
 
     public static FlightResult WholeFlight { get; } = Vehicle.Fly(Site);
 
