@@ -80,7 +80,7 @@ public static class FlightResultCharts
 
     private static Curve EdgeOf(FlyingField field, Series east, Series north)
     {
-        var corners = FieldEdge.Corners(field);
+        var corners = FieldOutline.Of(field);
         return new Curve(east with { Values = [.. corners.Select(c => c.East), corners[0].East] }, north with { Values = [.. corners.Select(c => c.North), corners[0].North] })
         {
             Name = "edge of the field",

@@ -139,7 +139,7 @@ public sealed class ResultChartTests
     public void A_field_with_corners_is_drawn_through_them()
     {
         FieldCorner[] corners = [new(-50.Metres(), -40.Metres()), new(200.Metres(), -40.Metres()), new(200.Metres(), 90.Metres())];
-        Assert.Equal([(-50, -40), (200, -40), (200, 90)], FieldEdge.Corners(FlyingField.Outline(corners)));
+        Assert.Equal([(-50, -40), (200, -40), (200, 90)], FieldOutline.Of(FlyingField.Outline(corners)));
     }
 
     [Fact]
