@@ -19,8 +19,8 @@ namespace NotebookKit.Flight;
 /// <param name="NozzleEndAt">Aft end of the vessel's inside, aft of the nose tip; 0 to 20 m.</param>
 public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Parts, Charge Charge, Nozzle Nozzle, Length NozzleEndAt)
 {
-    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Plain"/> unless given.</summary>
-    public FlowModel Flow { get; init; } = FlowModel.Plain;
+    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Real"/> unless given.</summary>
+    public FlowModel Flow { get; init; } = FlowModel.Real;
 
     /// <summary>What the drag build-up can't know from the shape.</summary>
     public DragAssumptions Surface { get; init; } = new();
