@@ -73,7 +73,7 @@ public sealed record Rating : IResult
     public ResultStatus Status => Findings.Any(f => f.Severity == FindingSeverity.Error) ? ResultStatus.Failed : ResultStatus.Completed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public IReadOnlyList<Finding> Findings { get; internal init; }
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
