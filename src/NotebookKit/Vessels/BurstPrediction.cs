@@ -110,13 +110,21 @@ public sealed partial record BurstPrediction : IResult
     /// <summary>Simple answers beside it.</summary>
     public CrossChecks Checks => BurstModel.Check(this);
 
-    /// <summary>What the vessel may be used at under a rule set, resting on the low end of this prediction. Source: see the result's model card.</summary>
+    /// <summary>
+    /// What the vessel may be used at under a rule set. It rests on the low end of the prediction for the low end of the making: until tests have
+    /// shown better, one vessel in twenty may deliver no more. Source: see the result's model card.
+    /// </summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
-        this, rules ?? RuleSets.Club, Low,
-        $"the predicted burst{(Low < Burst ? ", low end," : "")} at {Vessel.Fabrication.Efficiency.Show()} of the fibre's strength, the mean: one vessel in twenty may deliver less than {Vessel.Fabrication.EfficiencyLow.Show()}", wanted);
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
+    {
+        var fabrication = Vessel.Fabrication;
+        var poor = (Vessel with { Fabrication = fabrication with { Efficiency = fabrication.EfficiencyLow } }).Burst(Criterion);
+        return RatingModel.Rate(
+            this, poor, rules ?? RuleSets.Club, poor.Low,
+            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which nineteen vessels in twenty deliver; {fabrication.Efficiency.Show()} is the mean", wanted);
+    }
 
     /// <summary>The part that sets <see cref="Low"/>: the wall where its low end is below every end.</summary>
     internal string LimitingPart => WallLow < WeakestPart.Burst ? Parts[0].Name : WeakestPart.Name;

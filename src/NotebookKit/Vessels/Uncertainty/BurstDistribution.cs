@@ -125,7 +125,7 @@ public sealed class BurstDistribution : IResult
     public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
     {
         var rating = RatingModel.Rate(
-            Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+            Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
         return rating.IsGiven
             ? rating with
             {
