@@ -69,7 +69,7 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         var prediction = vessel.Burst();
         var rating = prediction.Rate(Rules);
         var mass = prediction.Layup.Mass;
-        var limit = prediction.WallLow <= prediction.WeakestPart.Burst ? "wall" : prediction.WeakestPart.Name;
+        var limit = rating.LimitedBy;
         if (!rating.IsGiven)
             return new LayupOption(name, vessel, mass, null, limit, "Not rated: " + string.Join(" ", rating.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
         var whyNot = Wanted is { } wanted && rating.WorkingPressure < wanted ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."
