@@ -142,10 +142,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
 
     private Finding? Lift(LaunchSite site)
     {
-        var numbers = Numbers(site);
-        var setup = numbers.Firing;
+        var setup = new Propulsion.Phases.FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals);
         var thrust = setup.FirstThrust;
-        var weight = (numbers.DryKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
+        var weight = (Parts.State().MassKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
         return thrust > weight
             ? null
             : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");

@@ -12,7 +12,7 @@ internal readonly struct WallLaw
     private readonly double _areaM2;
 
     /// <summary>Creates the law for a closed cylinder.</summary>
-    public WallLaw(WallHeat heat, double chamberM3, double boreM, double startKelvins)
+    public WallLaw(WallWarming heat, double chamberM3, double boreM, double startKelvins)
     {
         var section = Math.PI / 4 * boreM * boreM;
         _areaM2 = Math.PI * boreM * (chamberM3 / section) + 2 * section;
