@@ -19,8 +19,8 @@ namespace NotebookKit.Flight;
 /// <param name="NozzleEndAt">Aft end of the vessel's inside, aft of the nose tip; 0 to 20 m.</param>
 public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Parts, Charge Charge, Nozzle Nozzle, Length NozzleEndAt)
 {
-    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Plain"/> unless given.</summary>
-    public FlowModel Flow { get; init; } = FlowModel.Plain;
+    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Real"/> unless given.</summary>
+    public FlowModel Flow { get; init; } = FlowModel.Real;
 
     /// <summary>What the drag build-up can't know from the shape.</summary>
     public DragAssumptions Surface { get; init; } = new();
@@ -92,6 +92,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         var marks = FlightRun.Fly(Numbers(site), SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);
         return FlightReport.For(this, site, marks, rows, hasAttitude: true, findings);
     }
+
+    /// <summary>Gas aboard at release by the flow's own gas law [kg].</summary>
+    internal double GasKg(LaunchSite site) => new Propulsion.Phases.FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals).GasKg;
 
     /// <summary>What six degrees of freedom need besides.</summary>
     internal RigidBody.VehicleNumbers SixDegrees() => new(Parts.State(), new(Airframe.Tank), new(Body));
