@@ -21,12 +21,14 @@ public static class Stylesheet
         .nk-out th,.nk-out td{padding:.18em .9em .18em 0;text-align:left;vertical-align:top;border:0;border-bottom:1px solid rgba(128,140,150,.28);background:none;white-space:normal}
         .nk-out th{font-weight:400}
         .nk-out thead th{font-weight:600;border-bottom-width:2px}
+        .nk-table td:first-child{white-space:nowrap}
         .nk-out td.nk-value{font-weight:650;white-space:nowrap;font-variant-numeric:tabular-nums}
         .nk-out td.nk-number{text-align:right;font-variant-numeric:tabular-nums}
         .nk-out .nk-note,.nk-out .nk-source{opacity:.78;font-size:.93em}
         .nk-out .nk-finding,.nk-out .nk-cautions{border-left:4px solid;padding:.3em .7em;margin:.35em 0}
         .nk-out .nk-error{border-color:#b3261e;background:rgba(179,38,30,.1)}
         .nk-out .nk-warning{border-color:#c77700;background:rgba(199,119,0,.12)}
+        .nk-out .nk-right{border-color:#2e7d32;background:rgba(46,125,50,.12)}
         .nk-out .nk-remark{border-color:#5b7d9a;background:rgba(91,125,154,.12)}
         .nk-out .nk-cautions{border-color:#801050;background:rgba(128,16,80,.08);font-size:.93em}
         .nk-out .nk-cautions ul{margin:.15em 0 0;padding-left:1.2em}

@@ -12,20 +12,19 @@ public static class LogReader
     /// <summary>Reads a log from a file.</summary>
     /// <param name="path">Path of the file.</param>
     /// <exception cref="LogFormatException">The file is missing or something in it is wrong; says where and what.</exception>
-    public static LogTable Read(string path)
+    public static LogTable Read(string path) => Parse(Lines(path), path);
+
+    internal static string[] Lines(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        string[] lines;
         try
         {
-            lines = System.IO.File.ReadAllLines(path);
+            return System.IO.File.ReadAllLines(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new LogFormatException(path, 0, "", $"it can't be read ({(e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : e.Message)})", $"give the path of a log; the current folder is {Directory.GetCurrentDirectory()}.");
         }
-
-        return Parse(lines, path);
     }
 
     /// <summary>Reads a log from text.</summary>

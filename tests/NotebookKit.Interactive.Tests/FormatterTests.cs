@@ -27,6 +27,18 @@ public sealed class FormatterTests(NotebookSession session)
         Assert.Contains("""<span class="nk-plain">σ_h = (p r)/t</span>""", html, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("null", "Your turn.")]
+    [InlineData("150.Megapascals()", "Not yet.")]
+    [InlineData("3000.Bar()", "Right.")]
+    public async Task An_exercise_answers_back(string answer, string words)
+    {
+        var forms = await session.ShowAsync($"new Exercise<Pressure>(\"Hoop stress < 1 GPa?\", 300.Megapascals(), 0.01, \"p r / t\").Check({answer})");
+        Assert.Contains($"<b>{words}</b>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Hoop stress &lt; 1 GPa?", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Hoop stress < 1 GPa?", forms["text/plain"], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_result_that_failed_says_so_first()
     {
@@ -44,6 +56,8 @@ public sealed class FormatterTests(NotebookSession session)
     [InlineData("Samples.HostileResult().Findings")]
     [InlineData("Samples.HostileResult().Lines")]
     [InlineData("new Source(Samples.Hostile, Samples.Hostile, 2000)")]
+    [InlineData("new ResultLine(Samples.Hostile, Samples.Hostile)")]
+    [InlineData("new NotebookKit.Record.Exercise<UnitsNet.Length>(Samples.Hostile, 1.Metres(), 0.1, Samples.Hostile).Check(2.Metres())")]
     [InlineData("Finding.Error(Samples.Hostile)")]
     [InlineData("new Caution(Samples.Hostile, Samples.Hostile)")]
     [InlineData("new NotebookKit.Record.Headline(Samples.Hostile, Samples.Hostile)")]

@@ -21,7 +21,7 @@ public sealed class NotebookSession : IAsyncLifetime, IDisposable
         _root.DefaultKernelName = _csharp.Name;
         _csharp.AddAssemblyReferences([typeof(Source).Assembly.Location, typeof(EngineeringChart).Assembly.Location, typeof(UnitsNet.Pressure).Assembly.Location, typeof(Samples).Assembly.Location]);
         await NotebookKitExtension.LoadAsync(_root);
-        await RunAsync("using NotebookKit.Quantities; using NotebookKit.Provenance; using NotebookKit.Interactive.Tests;");
+        await RunAsync("using NotebookKit.Quantities; using NotebookKit.Provenance; using NotebookKit.Record; using UnitsNet; using NotebookKit.Interactive.Tests;");
     }
 
     public Task DisposeAsync() => Task.CompletedTask;

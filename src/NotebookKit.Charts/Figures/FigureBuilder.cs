@@ -20,11 +20,15 @@ internal static class FigureBuilder
         return GenericChart.NewMultiChart(ListModule.OfSeq(traces), layout, ConfigFor(), new DisplayOptions());
     }
 
+    // A chart of ours is read, zoomed and saved; the other tools would only cover its title.
+    private static readonly string[] UnusedButtons = ["select2d", "lasso2d", "zoomIn2d", "zoomOut2d", "autoScale2d"];
+
     private static Config ConfigFor()
     {
         var config = new Config();
         config.SetProperty("responsive", true);
         config.SetProperty("displaylogo", false);
+        config.SetProperty("modeBarButtonsToRemove", UnusedButtons);
         return config;
     }
 }

@@ -12,7 +12,7 @@ public static class FlightCharts
     /// <param name="flight">The flight.</param>
     /// <exception cref="InvalidDesignException">The flight did not reach its end.</exception>
     public static EngineeringChart Chart(this VerticalFlightResult flight) =>
-        HeightSpeedChart.Draw(Reached(flight).Time, flight.Height, flight.Speed, EventLines.From(flight.Events)) with { Title = flight.Title };
+        HeightSpeedChart.Draw(Reached(flight).Time, flight.Height, flight.Speed, EventLines.From(flight.Events)) with { Title = $"Height and speed, {flight.Flight.Name}" };
 
     /// <summary>Thrust against time while the jet runs.</summary>
     /// <param name="flight">The flight.</param>

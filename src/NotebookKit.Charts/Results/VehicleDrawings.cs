@@ -46,6 +46,15 @@ public static class VehicleDrawings
         });
     }
 
+    /// <summary>The whole vehicle as it stands on the pad.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <exception cref="InvalidDesignException">The vehicle can't be computed; carries all findings.</exception>
+    public static Drawing Draw(this Vehicle vehicle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        return vehicle.Airframe.Draw(vehicle.Charge.WaterFraction, vehicle.Charge.GasMass(Quantities.AbsolutePressure.StandardSeaLevel));
+    }
+
     private static DrawingModel ModelOf(FinnedBody body)
     {
         List<OutlinePoint> outline = [];

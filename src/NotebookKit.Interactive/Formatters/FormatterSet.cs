@@ -32,7 +32,9 @@ internal static class FormatterSet
         Registry.Add<IEnumerable<Finding>>((f, w) => Fragment.Write(w, "findings", inner => FindingFormatter.Html(f, inner)), FindingFormatter.Plain);
         Registry.Add<Caution>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html([c], inner)), (c, w) => CautionFormatter.Plain([c], w));
         Registry.Add<IEnumerable<Caution>>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html(c, inner)), CautionFormatter.Plain);
+        Registry.Add<ResultLine>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html([l], inner)), (l, w) => LinesFormatter.Plain([l], w));
         Registry.Add<IEnumerable<ResultLine>>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html(l, inner)), LinesFormatter.Plain);
+        Registry.Add<ExerciseVerdict>(ExerciseFormatter.Html, ExerciseFormatter.Plain);
         Registry.Add<Source>((s, w) => Text(w, s.ToString()), (s, w) => w.WriteLine(s.ToString()));
         Registry.Add<IQuantity>((q, w) => Text(w, q.Show()), (q, w) => w.Write(q.Show()));
         Registry.Add<GaugePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));

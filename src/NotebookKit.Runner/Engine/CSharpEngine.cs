@@ -48,9 +48,9 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
 
         var engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
-        return warm.Status == CellStatus.Succeeded
-            ? engine
-            : throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
+        if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
+        ScriptSettings.InheritReferences(csharp);
+        return engine;
     }
 
     /// <inheritdoc />

@@ -9,6 +9,8 @@ internal sealed class KernelSession : IAsyncDisposable
     // With the time a cell gets to stop by itself, a stuck worker is replaced within two seconds.
     private static readonly TimeSpan StopGrace = TimeSpan.FromSeconds(1.7);
 
+    private static readonly TimeSpan HelpPatience = TimeSpan.FromSeconds(10);
+
     private readonly WorkerOptions options;
     private readonly List<int> cellsRun = [];
     private Task<WorkerEngine> engine;
@@ -48,31 +50,45 @@ internal sealed class KernelSession : IAsyncDisposable
         return outcome;
     }
 
-    /// <summary>What could stand at a place; nothing while the worker isn't up.</summary>
+    /// <summary>What could stand at a place; nothing where the worker couldn't start.</summary>
     /// <param name="code">The cell's source.</param>
     /// <param name="position">Place, from 0.</param>
-    /// <param name="cancellation">Gives up.</param>
-    public async Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation) =>
-        await WorkerAsync(cancellation) is { } worker ? await worker.CompleteAsync(code, position, cancellation) : new CompletionList(position, position, []);
+    public async Task<CompletionList> CompleteAsync(string code, int position) =>
+        await HelpAsync((worker, limit) => worker.CompleteAsync(code, position, limit)) ?? new CompletionList(position, position, []);
 
-    /// <summary>What stands at a place; nothing while the worker isn't up.</summary>
+    /// <summary>What stands at a place; nothing where the worker couldn't start.</summary>
     /// <param name="code">The cell's source.</param>
     /// <param name="position">Place, from 0.</param>
-    /// <param name="cancellation">Gives up.</param>
-    public async Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation) =>
-        await WorkerAsync(cancellation) is { } worker ? await worker.DescribeAsync(code, position, cancellation) : null;
+    public async Task<Description?> DescribeAsync(string code, int position) =>
+        await HelpAsync((worker, limit) => worker.DescribeAsync(code, position, limit));
 
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        if (await WorkerAsync(CancellationToken.None) is { } worker) await worker.DisposeAsync();
+        if (await WorkerAsync() is { } worker) await worker.DisposeAsync();
     }
 
-    private async Task<WorkerEngine?> WorkerAsync(CancellationToken cancellation)
+    // Help that comes late is no help; the author types on.
+    private async Task<T?> HelpAsync<T>(Func<WorkerEngine, CancellationToken, Task<T>> ask)
+        where T : class?
+    {
+        if (await WorkerAsync() is not { } worker) return null;
+        using var limit = new CancellationTokenSource(HelpPatience);
+        try
+        {
+            return await ask(worker, limit.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
+        }
+    }
+
+    private async Task<WorkerEngine?> WorkerAsync()
     {
         try
         {
-            return await engine.WaitAsync(cancellation);
+            return await engine;
         }
         catch (EngineStartException)
         {

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Jupyter;
 
@@ -7,15 +6,13 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="session">The worker behind the kernel.</param>
 internal sealed class LanguageHandler(KernelSession session)
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
-
     /// <summary>What could stand at a place.</summary>
     /// <param name="request">Content of the request.</param>
     public async Task<JsonObject> CompleteAsync(JsonObject request)
     {
         var code = JupyterMessage.TextOf(request, "code");
         var place = CodePoints.ToUnits(code, JupyterMessage.NumberOf(request, "cursor_pos", code.Length));
-        var list = await WithPatienceAsync(limit => session.CompleteAsync(code, place, limit)) ?? new CompletionList(place, place, []);
+        var list = await session.CompleteAsync(code, place);
         var (start, end) = (CodePoints.FromUnits(code, list.Start), CodePoints.FromUnits(code, list.End));
         var types = list.Entries.Select(e => new JsonObject { ["text"] = e.Text, ["type"] = e.Kind, ["start"] = start, ["end"] = end });
         return new JsonObject
@@ -33,26 +30,12 @@ internal sealed class LanguageHandler(KernelSession session)
     {
         var code = JupyterMessage.TextOf(request, "code");
         var place = CodePoints.ToUnits(code, JupyterMessage.NumberOf(request, "cursor_pos", code.Length));
-        var found = await WithPatienceAsync(limit => session.DescribeAsync(code, place, limit));
+        var found = await session.DescribeAsync(code, place);
         return new JsonObject
         {
             ["found"] = found is not null,
             ["data"] = found is null ? [] : new JsonObject { ["text/markdown"] = found.Markdown, ["text/plain"] = found.Text },
             ["metadata"] = new JsonObject(),
         };
-    }
-
-    // Help that comes late is no help; the author types on.
-    private static async Task<T?> WithPatienceAsync<T>(Func<CancellationToken, Task<T>> ask)
-    {
-        using var limit = new CancellationTokenSource(Patience);
-        try
-        {
-            return await ask(limit.Token);
-        }
-        catch (OperationCanceledException)
-        {
-            return default;
-        }
     }
 }

@@ -60,7 +60,7 @@ public sealed record FillResult : IResult
     public GaugePressure SettledPressure => AbsolutePressure.FromPascals(_trace.SettledPascals).ToGauge(Fill.Ambient);
 
     /// <summary>Pressure lost while cooling.</summary>
-    public Pressure LostToCooling => ShutPressure - SettledPressure;
+    public Pressure LostToCooling => (ShutPressure - SettledPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
 
     /// <summary>Mass of gas in the vessel at the end.</summary>
     public Mass GasMass => Mass.FromKilograms(_trace.LastMass).ToUnit(UnitsNet.Units.MassUnit.Gram);
@@ -99,7 +99,7 @@ public sealed record FillResult : IResult
         Fill.Properties == GasProperties.Real ? "To 300 bar gauge." : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
         [
             FillingSources.Charging, FillingSources.BlowDown, LawSource,
-            .. Fill.Heat == FillHeat.Wall && Fill.WallOrPlain.Film is null ? [WallHeat.Source, WallHeat.JetSource] : Array.Empty<Source>(),
+            .. Fill.Heat == FillHeat.Wall && Fill.WallOrPlain.Film is null ? [FillWall.Source, FillWall.JetSource] : Array.Empty<Source>(),
             .. Fill.Properties == GasProperties.Real ? [Fill.Gas.Real!.Source] : Array.Empty<Source>(),
         ]);
 

@@ -13,7 +13,7 @@ internal readonly struct HeatPath
     private readonly double _factor;
     private readonly double _outside;
 
-    public HeatPath(WallHeat wall, GasLaw law)
+    public HeatPath(FillWall wall, GasLaw law)
     {
         _law = law;
         _surfaceM2 = wall.Surface.SquareMeters;

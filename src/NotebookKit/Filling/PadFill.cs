@@ -52,7 +52,7 @@ public sealed record PadFill
     public GasProperties Properties { get; init; }
 
     /// <summary>The wall, where heat passes to it; a plain cylinder of the chamber's bore and volume unless given.</summary>
-    public WallHeat? Wall { get; init; }
+    public FillWall? Wall { get; init; }
 
     /// <summary>How long the vessel is watched after the valve is shut, where heat passes to the wall; 0 to 1 hour.</summary>
     public Duration Watch { get; init; } = 2.Minutes();
@@ -131,7 +131,7 @@ public sealed record PadFill
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
     internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null;
 
-    internal WallHeat WallOrPlain => Wall ?? WallHeat.Of(Chamber, WaterFraction);
+    internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 
     private Finding? FindStart() =>
         new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
@@ -147,7 +147,7 @@ public sealed record PadFill
             yield return Finding.Error($"To settle at {Target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated pressure of {Chamber.RatedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
         yield return shut <= Supply
             ? null
-            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Raise the regulator or lower the target.");
+            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Lower the target{(shut < Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {Chamber.RatedPressure}" : "")}.");
         if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
             yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
         if (Supply > Chamber.RatedPressure)

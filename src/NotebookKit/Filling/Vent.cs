@@ -41,7 +41,7 @@ public sealed record Vent
     public GasProperties Properties { get; init; }
 
     /// <summary>The wall that gives heat; a plain cylinder of the chamber's bore and volume unless given.</summary>
-    public WallHeat? Wall { get; init; }
+    public FillWall? Wall { get; init; }
 
     /// <summary>Volume that gas fills.</summary>
     public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
@@ -75,5 +75,5 @@ public sealed record Vent
         return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal] : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
     }
 
-    internal WallHeat WallOrPlain => Wall ?? WallHeat.Of(Chamber, WaterFraction);
+    internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 }

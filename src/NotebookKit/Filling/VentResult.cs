@@ -11,8 +11,8 @@ public sealed record VentResult : IResult
     internal VentResult(Vent vent, IReadOnlyList<FillHeat> ways, IReadOnlyList<Finding> findings)
     {
         Vent = vent;
-        Findings = findings;
         Curves = [.. ways.Select(w => VentSimulation.Run(w == FillHeat.Wall ? vent : vent with { Properties = GasProperties.Ideal }, w))];
+        Findings = [.. findings, .. Say()];
     }
 
     /// <summary>The vent that was run.</summary>
@@ -39,6 +39,19 @@ public sealed record VentResult : IResult
     /// <summary>Lowest temperature of the gas: with heat from the wall where that was computed, else without. Ice at the vent is to be expected.</summary>
     public Temperature ColdestGas => Temperature.FromDegreesCelsius((WithWall ?? Adiabatic).Temperature.Values.Min());
 
+    /// <summary>
+    /// Pressure that comes back at most where the vent is shut at the safe pressure: gas that grew cold on its way down warms up to where it was, at
+    /// constant volume. The bound without heat from the wall. Source: ideal gas law.
+    /// </summary>
+    public GaugePressure ReturnsTo
+    {
+        get
+        {
+            var safe = Vent.SafePressure.ToAbsolute(Vent.Ambient).Pascals;
+            return AbsolutePressure.FromPascals(safe * Vent.Temperature.Kelvins / (Adiabatic.Temperature[^1] + 273.15)).ToGauge(Vent.Ambient);
+        }
+    }
+
     /// <inheritdoc/>
     public string Title => $"Vent from {Vent.From}";
 
@@ -50,7 +63,7 @@ public sealed record VentResult : IResult
             "Only the vent resists.", "Gas alone leaves; water stays below the vent.", "Free convection from the wall, ±30 %.",
         ],
         "To 300 bar gauge.",
-        [FillingSources.BlowDown, WallHeat.Source, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
+        [FillingSources.BlowDown, FillWall.Source, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -62,6 +75,7 @@ public sealed record VentResult : IResult
         new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longer bound, then only if the gauge reads zero"),
         .. WithWall is { } w ? [new ResultLine("With heat from the wall", $"{Digits.Round(w.Time[^1])} s")] : Array.Empty<ResultLine>(),
         new("Coldest gas", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C", WithWall is null ? "if the wall gave no heat" : "with heat from the wall"),
+        new("Comes back to at most, vent shut", ReturnsTo.ToString(), "cold gas warms up again: leave the vent open"),
     ];
 
     /// <inheritdoc/>
@@ -85,5 +99,11 @@ public sealed record VentResult : IResult
                 new("Time without heat from the wall", @"t = \int \frac{V\,dp}{\gamma\,R\,T(p)\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Adiabatic.Time[^1], 4)} s", FillingSources.BlowDown),
             ]);
         }
+    }
+
+    private IEnumerable<Finding> Say()
+    {
+        if (ReturnsTo > Vent.SafePressure)
+            yield return Finding.Warning($"Leave the vent open. Shut as soon as the gauge reads {Vent.SafePressure}, the cold gas that is left warms up and brings the pressure back to up to {ReturnsTo}.");
     }
 }

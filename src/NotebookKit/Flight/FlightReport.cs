@@ -130,7 +130,7 @@ internal static class FlightReport
             yield return Finding.Warning($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; above {SteepestDegrees}° fins stall and nothing here holds. Don't fly in this wind.");
         if (figures.RailExitMargin is { } margin && margin < LowestMargin)
             yield return margin <= 0
-                ? Finding.Warning($"off the rail, at {figures.RailExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever it is at 0°. Leave the rail faster or move the centre of gravity forward.")
+                ? Finding.Error($"off the rail, at {figures.RailExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever it is at 0°, and no height or drift here holds. Don't fly it so: leave the rail faster or move the centre of gravity forward.")
                 : Finding.Warning($"off the rail, at {figures.RailExitAngle.Show()}, the margin is only {Digits.Round(margin)} calibres; one calibre is the usual least.");
         if (figures.GreatestMach > 0.8)
             yield return Finding.Warning($"the vehicle reaches Mach {Digits.Round(figures.GreatestMach)}: above 0.8 drag rises steeply, and no flutter check passes there.");

@@ -2,6 +2,7 @@ using System.Globalization;
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;
@@ -64,6 +65,30 @@ public sealed record Proof
     /// <summary>The vessel full of water.</summary>
     public FilledVessel Filled => new(Volume, Wall, Water, TrappedAir, Ambient);
 
+    /// <summary>
+    /// The proof that a rating asks for: to the rating's proof pressure, with the growth that the layup predicts, on two supports the vessel's length apart. Source: the rating's and the layup's.
+    /// </summary>
+    /// <param name="rating">A rating that was given.</param>
+    /// <exception cref="InvalidDesignException">The rating was refused.</exception>
+    public static Proof For(Rating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        var vessel = rating.Vessel;
+        var layup = vessel.Layup();
+        var thickness = (layup.OuterDiameter - vessel.Liner.Bore) / 2;
+        var wallArea = Math.PI / 4 * (Math.Pow(layup.OuterDiameter.Meters, 2) - Math.Pow(vessel.Liner.Bore.Meters, 2));
+        var growth = vessel.Expansion(rating.ProofPressure);
+        return new()
+        {
+            Vessel = vessel.Name,
+            Volume = vessel.Volume,
+            WorkingPressure = rating.WorkingPressure,
+            Rule = ProofRule.For(rating),
+            Wall = WallExpansion.Of(growth),
+            Support = new(vessel.Liner.Bore, thickness, vessel.Length, Density.FromKilogramsPerCubicMeter(layup.WallMassPerLength.KilogramsPerMeter / wallArea), AxialModulusOf(growth, thickness)),
+        };
+    }
+
     /// <summary>Everything wrong with this proof.</summary>
     public IReadOnlyList<Finding> Validate()
     {
@@ -99,6 +124,15 @@ public sealed record Proof
         List<ProofStep> steps = [.. Steps.Select((share, i) => StepAt(filled, ProofPressure * share.DecimalFractions, i == Steps.Count - 1 ? ProofHold : StepHold))];
         if (LeakHold > Duration.Zero) steps.Add(StepAt(filled, WorkingPressure, LeakHold));
         return new ProofPlan(this, steps, findings);
+    }
+
+    // The straight part's pull along over its strain along is what bending meets; a shallow sleeve that shortens under pressure says nothing of it, and
+    // 5 GPa is then a low guess for a cracked angle-ply (typical).
+    private static Pressure AxialModulusOf(VesselExpansion growth, Length thickness)
+    {
+        var strain = growth.Strain.Axial.DecimalFractions;
+        var stress = growth.HoopForce.NewtonsPerMeter / 2 / thickness.Meters;
+        return strain > 1e-4 ? Pressure.FromGigapascals(Math.Clamp(stress / strain / 1e9, 1, 300)) : Pressure.FromGigapascals(5);
     }
 
     private static ProofStep StepAt(FilledVessel filled, GaugePressure pressure, Duration hold) =>

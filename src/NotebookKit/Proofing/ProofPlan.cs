@@ -59,10 +59,10 @@ public sealed record ProofPlan : IResult
     public Length? LongestSpan => Proof.Support?.LongestSpan(ProofPressure, BendingShare);
 
     /// <summary>Fall in pressure at working pressure for a millilitre of water lost.</summary>
-    public Pressure DropPerMillilitre => Proof.Filled.DropFor(1.Millilitres(), Proof.WorkingPressure);
+    public Pressure DropPerMillilitre => Proof.Filled.DropFor(1.Millilitres(), Proof.WorkingPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
 
     /// <summary>Rise in pressure at working pressure for a kelvin of warming.</summary>
-    public Pressure RisePerKelvin => Proof.Filled.RiseFor(1.KelvinsOfChange(), Proof.WorkingPressure);
+    public Pressure RisePerKelvin => Proof.Filled.RiseFor(1.KelvinsOfChange(), Proof.WorkingPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
 
     /// <summary>The plan to print and tick.</summary>
     public IReadOnlyList<string> Checklist => ProofChecklist.For(this);

@@ -15,17 +15,13 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
     /// <summary>Half as much again as the working pressure, 5 % permanent expansion. Source: common practice, no source.</summary>
     public static ProofRule Club { get; } = new("club rule", 1.5, 5.Percent(), Source.CommonPractice("proof at 1.5 times working pressure, 5 % permanent expansion"));
 
-    /// <summary>Proof at 5/3, 5 % permanent. Source: DOT-CFFC (carbon over aluminium), 2007; the 5 % from memory.</summary>
-    public static ProofRule DotCffc { get; } = new("DOT-CFFC", 5.0 / 3, 5.Percent(), new("US DOT", "Basic requirements for fully wrapped carbon-fiber reinforced aluminum lined cylinders", 2007, "test pressure", SourceKind.FromMemory));
-
-    /// <summary>Proof at 1.5, 5 % permanent. Source: ISO 11119-2 (load-sharing metal liner); the 5 % from memory.</summary>
-    public static ProofRule Iso11119Part2 { get; } = new("ISO 11119-2", 1.5, 5.Percent(), new("ISO", "11119-2 Gas cylinders of composite construction, load-sharing metal liners", 2012, "test pressure", SourceKind.FromMemory));
-
-    /// <summary>Proof at 1.5, 5 % permanent. Source: ISO 11119-3 (liner without load share, or none), from memory.</summary>
-    public static ProofRule Iso11119Part3 { get; } = new("ISO 11119-3", 1.5, 5.Percent(), new("ISO", "11119-3 Gas cylinders of composite construction, non-load-sharing liners", 2013, "test pressure", SourceKind.FromMemory));
-
-    /// <summary>The named rules, the club's first. None of the standards covers a hand-laid wet braid.</summary>
-    public static IReadOnlyList<ProofRule> All { get; } = [Club, DotCffc, Iso11119Part2, Iso11119Part3];
+    /// <summary>The proof factor of a rating's rule set, with 5 % permanent expansion (as DOT-CFFC and ISO 11119 ask, from memory). Source: the rule set's.</summary>
+    /// <param name="rules">The rule set.</param>
+    public static ProofRule Of(RuleSet rules)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        return new(rules.Name, rules.Proof, 5.Percent(), rules.Source);
+    }
 
     /// <summary>
     /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the highest pressure it is expected ever to

@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;
@@ -58,6 +59,16 @@ public sealed record WallExpansion(Ratio Growth, GaugePressure At, Source Source
         range.Check(axial, "axial strain", "Small strains only.");
         CheckPressure(at);
         return new(Ratio.FromDecimalFractions(2 * hoop.DecimalFractions + axial.DecimalFractions), at, source);
+    }
+
+    /// <summary>Growth as a vessel's layup predicts it: that of its straight part over its whole volume. Source: the prediction's.</summary>
+    /// <param name="expansion">The vessel's growth at a pressure.</param>
+    /// <exception cref="OutOfRangeException">The growth was asked for at no pressure.</exception>
+    public static WallExpansion Of(VesselExpansion expansion)
+    {
+        ArgumentNullException.ThrowIfNull(expansion);
+        CheckPressure(expansion.Pressure);
+        return new(Ratio.FromDecimalFractions(expansion.Growth / expansion.Vessel.Volume), expansion.Pressure, expansion.Model.Sources[0]);
     }
 
     /// <summary>Growth as measured: so much volume, at that pressure, for that vessel.</summary>

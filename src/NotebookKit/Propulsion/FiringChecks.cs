@@ -12,8 +12,8 @@ internal static class FiringChecks
         List<Finding> all = [];
         if (flow.Water == WaterFlow.Unsteady)
             all.Add(Finding.Error("water flow is unsteady; a flight along a curved path takes the quasi-steady jet. Choose WaterFlow.QuasiSteady or QuasiSteadyWithHead."));
-        if (flow.WallHeat is not null)
-            all.Add(Finding.Error("the wall gives heat to the gas; a flight along a curved path leaves that out. Set WallHeat to null."));
+        if (flow.WallWarming is not null)
+            all.Add(Finding.Error("the wall gives heat to the gas; a flight along a curved path leaves that out. Set WallWarming to null."));
         return all;
     }
 

@@ -35,7 +35,7 @@ internal static class FiringModel
                 _ => "The water jet is unsteady: the column has inertia, weight under the vehicle's acceleration, and momentum of its own; the jet starts from rest.",
             },
             "The vessel is a straight cylinder of its bore; water leaves before gas, with a flat surface between them.",
-            flow.WallHeat is { } heat
+            flow.WallWarming is { } heat
                 ? $"While gas leaves, the wall gives it heat by {(heat.FilmCoefficient is null ? "natural convection" : "a constant film coefficient")}; the wall {(heat.Wall is null ? "keeps its temperature" : "has one temperature through its thickness")}."
                 : "While gas leaves, the wall gives it no heat.",
             "Gas leaves through a converging nozzle, isentropic up to the throat, sonic above the critical pressure ratio.",
@@ -45,7 +45,7 @@ internal static class FiringModel
         if (flow.Water != WaterFlow.QuasiSteady) sources.Add(HeadEffect);
         if (real is not null) sources.Add(real.Source);
         if (flow.WaterPhase.Kind == ExpansionKind.MoistAir) sources.Add(Bolton);
-        if (flow.WallHeat is not null) sources.Add(McAdams);
+        if (flow.WallWarming is not null) sources.Add(McAdams);
         return new(
             $"Water and gas expulsion, {flow.WaterPhase} then {flow.AirPhase}",
             assumptions,

@@ -25,7 +25,7 @@ public sealed record FlowModel
     public static FlowModel Moist { get; } = new() { WaterPhase = Expansion.MoistAir };
 
     /// <summary>Heat that the wall gives to the gas while it leaves; none unless given. Real gas only.</summary>
-    public WallHeat? WallHeat { get; init; }
+    public WallWarming? WallWarming { get; init; }
 
     /// <summary>How the water's motion is treated; quasi-steady unless given.</summary>
     public WaterFlow Water { get; init; } = WaterFlow.QuasiSteady;
@@ -49,7 +49,7 @@ public sealed record FlowModel
         [
             new ValidRange<double>(1.0001, 1.5).Find(EndPressureRatio, "end pressure ratio", "Below it the jet would never end, above it thrust would be thrown away."),
         ];
-        if (WallHeat is not null) all.AddRange(WallHeat.Validate());
+        if (WallWarming is not null) all.AddRange(WallWarming.Validate());
         if (WaterPhase.Kind == ExpansionKind.RealGas != (AirPhase.Kind == ExpansionKind.RealGas))
         {
             all.Add(Finding.Error(
@@ -58,7 +58,7 @@ public sealed record FlowModel
 
         if (AirPhase.Kind == ExpansionKind.MoistAir)
             all.Add(Finding.Error("gas expands as moist air while it leaves; that law holds over the water only. Choose another for the gas phase."));
-        if (WallHeat is not null && AirPhase.Kind != ExpansionKind.RealGas)
+        if (WallWarming is not null && AirPhase.Kind != ExpansionKind.RealGas)
             all.Add(Finding.Error($"the wall gives heat while gas expands {AirPhase}; that needs the real gas. Start from FlowModel.Real."));
         if (!Enum.IsDefined(Water)) all.Add(Finding.Error($"water flow is {Water}; it must be one of {string.Join(", ", Enum.GetNames<WaterFlow>())}."));
         return [.. all.OfType<Finding>()];

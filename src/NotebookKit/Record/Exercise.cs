@@ -38,7 +38,7 @@ public sealed class Exercise<T> where T : struct, IQuantity
     {
         if (answer is not { } given) return new(Question, ExerciseState.Open, "Not answered yet. Put your answer between the brackets, with its unit.");
         var ratio = (double)given.ToUnit(_right.Unit).Value / (double)_right.Value;
-        if (Math.Abs(ratio - 1) <= _within) return new(Question, ExerciseState.Right, $"Right: {given.Show(4)}.");
+        if (Math.Abs(ratio - 1) <= _within) return new(Question, ExerciseState.Right, $"{given.Show(4)} it is.");
         var how = ratio switch
         {
             <= 0 => "The sign is the other way round.",
@@ -46,6 +46,6 @@ public sealed class Exercise<T> where T : struct, IQuantity
             > 1 => "It is too much.",
             _ => "It is too little.",
         };
-        return new(Question, ExerciseState.NotYet, $"Not yet: {given.Show(4)}. {how} {Hint}");
+        return new(Question, ExerciseState.NotYet, $"{given.Show(4)} isn't it. {how} {Hint}");
     }
 }

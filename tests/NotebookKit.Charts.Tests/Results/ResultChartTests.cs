@@ -1,9 +1,12 @@
 using System.Globalization;
 using System.Xml.Linq;
 using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Results;
+using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Charts.Tests.Results;
 
@@ -18,6 +21,21 @@ public sealed class ResultChartTests
         ["flight"] = Curlew.Flight.Chart,
         ["flight, thrust"] = Curlew.Flight.ChartThrust,
         ["flight, acceleration"] = Curlew.Flight.ChartAcceleration,
+        ["full flight"] = Curlew.FullFlight.Chart,
+        ["track"] = Curlew.FullFlight.ChartTrack,
+        ["path"] = Curlew.FullFlight.ChartPath,
+        ["full flight, margin"] = () => Curlew.FullFlight.ChartMargin(),
+        ["loads"] = Curlew.FullFlight.ChartLoads,
+        ["attitude"] = () => Curlew.SixDegreesFlight.ChartAttitude(),
+        ["landings"] = Curlew.Dispersion.Chart,
+        ["apogees"] = Curlew.Dispersion.ChartApogee,
+        ["what sways the apogee"] = Curlew.Dispersion.ChartSensitivity,
+        ["burst distribution"] = () => Curlew.Distribution.Chart(Curlew.Rating),
+        ["burst drivers"] = Curlew.Distribution.ChartDrivers,
+        ["efficiency"] = Curlew.Update.Chart,
+        ["flutter"] = () => Curlew.Body.Fins[0].ChartFlutter(3.Gigapascals(), 60.MetresPerSecond()),
+        ["fill fit"] = Curlew.FillFit.Chart,
+        ["launch budget"] = Curlew.Budget.Chart,
         ["firing"] = Curlew.Firing.Chart,
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
@@ -32,11 +50,24 @@ public sealed class ResultChartTests
         ["proof"] = Curlew.Proof.Chart,
         ["proof, water"] = Curlew.Proof.ChartWater,
         ["proof, energy"] = Curlew.Proof.ChartEnergy,
+        ["normal force"] = () => Curlew.Body.NormalForce().Chart(),
+        ["margin at angles"] = () => Curlew.Body.AtAngles(850.Millimetres()).Chart(),
+        ["flutter map"] = () => Curlew.Body.Fins[0].ChartFlutter(Pressure.FromGigapascals(5), 60.MetresPerSecond()),
+        ["cant"] = () => Curlew.Alignment.Cant.Chart(),
+        ["alignment"] = Curlew.Alignment.Chart,
+        ["whole flight"] = Curlew.WholeFlight.Chart,
+        ["whole flight, path"] = Curlew.WholeFlight.ChartPath,
+        ["whole flight, from above"] = Curlew.WholeFlight.ChartTrack,
+        ["whole flight, margin"] = () => Curlew.WholeFlight.ChartMargin(),
+        ["whole flight, attitude"] = () => Curlew.SixDegrees.ChartAttitude(),
+        ["opening by a timer"] = Curlew.Opening.Chart,
+        ["wind"] = () => Curlew.Site.Wind.Chart(150.Metres()),
     };
 
     public static IReadOnlyDictionary<string, Func<Drawing>> Drawings { get; } = new Dictionary<string, Func<Drawing>>(StringComparer.Ordinal)
     {
         ["body"] = Curlew.Body.Draw,
+        ["vehicle"] = Curlew.Vehicle.Draw,
         ["airframe"] = () => Curlew.Airframe.Draw(32.Percent(), 60.Grams()),
         ["layup"] = Curlew.Burst.Layup.Draw,
         ["proof"] = Curlew.Proof.Draw,
@@ -82,6 +113,56 @@ public sealed class ResultChartTests
     public void Drag_at_no_speed_is_refused() => Assert.Throws<InvalidDesignException>(() => Curlew.Body.ChartDrag());
 
     [Fact]
+    public void The_flutter_map_has_the_fins_own_margin_in_its_middle()
+    {
+        var fins = Curlew.Body.Fins[0];
+        var map = fins.ChartFlutter(Pressure.FromGigapascals(5), 60.MetresPerSecond()).Marks.OfType<Field>().Single();
+        Assert.Equal(fins.Flutter(Pressure.FromGigapascals(5), 60.MetresPerSecond()).Margin, map.Z[map.Z.Count / 2], 1e-9);
+        Assert.Equal(fins.Thickness.Millimeters * 1.5, map.X[^1], 1e-9);
+        // Flutter speed goes with thickness to the power of one and a half; the middle column is twice as thick as the first.
+        Assert.Equal(Math.Pow(2, 1.5), map.Z[20] / map.Z[0], 1e-9);
+    }
+
+    [Fact]
+    public void A_speed_above_the_criterion_has_no_flutter_map() =>
+        Assert.Throws<InvalidDesignException>(() => Curlew.Body.Fins[0].ChartFlutter(Pressure.FromGigapascals(5), 290.MetresPerSecond()));
+
+    [Fact]
+    public void Resonance_is_shaded_both_ways_round_and_in_view()
+    {
+        var chart = Curlew.Alignment.Chart();
+        Assert.Equal(2, chart.Spans.Count);
+        Assert.Equal(chart.Spans[1].From, -chart.Spans[0].To);
+        Assert.All(chart.Spans, s => Assert.True(s.From >= chart.X.From && s.To <= chart.X.To));
+    }
+
+    [Fact]
+    public void A_circular_field_is_drawn_as_wide_as_it_is()
+    {
+        var edge = Curlew.WholeFlight.ChartTrack().Marks.OfType<Curve>().Single(c => c.Name == "edge of the field");
+        Assert.All(Enumerable.Range(0, edge.X.Count), i => Assert.Equal(250, Math.Sqrt((edge.X[i] * edge.X[i]) + (edge.Y[i] * edge.Y[i])), 1e-9));
+        Assert.Equal(edge.X[0], edge.X[^1]);
+    }
+
+    [Fact]
+    public void A_field_with_corners_is_drawn_through_them()
+    {
+        FieldCorner[] corners = [new(-50.Metres(), -40.Metres()), new(200.Metres(), -40.Metres()), new(200.Metres(), 90.Metres())];
+        Assert.Equal([(-50, -40), (200, -40), (200, 90)], FieldOutline.Of(FlyingField.Outline(corners)));
+    }
+
+    [Fact]
+    public void The_attitude_is_drawn_up_to_the_time_asked()
+    {
+        var chart = Curlew.SixDegrees.ChartAttitude(1.Seconds());
+        Assert.InRange(((Curve)chart.Marks[0]).X.Values[^1], 0.8, 1);
+        Assert.Equal(["off the rail", "end of the jet"], chart.Events.Select(e => e.Label));
+    }
+
+    [Fact]
+    public void A_flight_without_attitude_has_no_chart_of_it() => Assert.Throws<InvalidDesignException>(() => Curlew.WholeFlight.ChartAttitude());
+
+    [Fact]
     public void The_layup_is_drawn_from_the_liner_out() =>
         Assert.StartsWith("Bore 66 mm; from inside out: PET liner 0.5 mm, carbon sleeve", Curlew.Burst.Layup.Draw().Description, StringComparison.Ordinal);
 
@@ -109,5 +190,78 @@ public sealed class ResultChartTests
         var refused = explorer.At(33, 13, flight.Charge.Chamber.RatedPressure.Bar * 1.4);
         Assert.Contains("rated", refused.RefusedBecause, StringComparison.OrdinalIgnoreCase);
         Assert.Empty(refused.Numbers);
+    }
+
+    [Fact]
+    public void Three_degrees_of_freedom_have_no_attitude_to_draw() =>
+        Assert.Contains("FlySixDegrees", Assert.Throws<InvalidDesignException>(() => Curlew.FullFlight.ChartAttitude()).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_track_shows_the_edge_of_the_field_to_the_same_scale()
+    {
+        var chart = Curlew.FullFlight.ChartTrack();
+        Assert.True(chart.EqualScale);
+        Assert.Contains(chart.Marks, m => m.Name == "edge of the field");
+        Assert.Contains("\"scaleanchor\":\"x\"", chart.ToFigureJson(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fill_can_be_explored()
+    {
+        var explorer = Curlew.Fill.Fill.Explore();
+        var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.Fill.Duration.Seconds, start.Numbers[0], 0.02 * Curlew.Fill.Duration.Seconds);
+        Assert.Equal(Curlew.Fill.ShutPressure.Bar, start.Y[^1], 1e-6);
+        // Twice the conductance, half the time.
+        var conductance = explorer.Parameters[0].Start;
+        double Time(double c) => explorer.At(c, explorer.Parameters[1].Start, explorer.Parameters[2].Start).Numbers[0];
+        Assert.Equal(2, Time(conductance) / Time(2 * conductance), 0.03);
+    }
+
+    [Fact]
+    public void Stability_can_be_explored()
+    {
+        var explorer = Curlew.Vehicle.ExploreStability();
+        var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.Vehicle.Stability().LeastMargin, start.Numbers[0], 1.5 * explorer.Error.Numbers[0]);
+        Assert.True(explorer.At(1.4 * explorer.Parameters[0].Start, 0, 30).Numbers[0] > explorer.At(0.7 * explorer.Parameters[0].Start, 0, 30).Numbers[0]);
+        Assert.True(explorer.At(explorer.Parameters[0].Start, 100, 30).Numbers[0] > explorer.At(explorer.Parameters[0].Start, 0, 30).Numbers[0]);
+    }
+
+    [Fact]
+    public void A_whole_flight_and_the_way_down_can_be_explored()
+    {
+        var flight = Curlew.Vehicle.Explore(Curlew.Windy);
+        var start = flight.At([.. flight.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.FullFlight.Apogee.Meters, start.Numbers[0], 0.02 * Curlew.FullFlight.Apogee.Meters);
+        Assert.Equal(0, start.Y[^1], 0.05);
+
+        var down = Curlew.Vehicle.Canopy!.Explore(900.Grams(), 150.Metres());
+        Assert.Equal(0, down.At(900, 0, 150).Numbers[0], 1e-9);
+        Assert.True(down.At(1500, 6, 150).Numbers[0] > down.At(700, 6, 150).Numbers[0]);
+    }
+
+    [Fact]
+    public void Landings_are_drawn_with_the_ellipses_of_their_own_result()
+    {
+        var chart = Curlew.Dispersion.Chart();
+        Assert.Equal(["landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field", "pad"], chart.Marks.Select(m => m.Name));
+        // The library's own outline of the 90 % ellipse, point for point on ours.
+        var (east, north) = Curlew.Dispersion.Landings!.Ellipse(90.Percent());
+        var drawn = (NotebookKit.Charts.Marks.Curve)chart.Marks[2];
+        Assert.All(Enumerable.Range(0, east.Count), i => Assert.True(Enumerable.Range(0, drawn.X.Count).Min(k => double.Hypot(drawn.X[k] - east[i], drawn.Y[k] - north[i])) < 0.05 * Curlew.Dispersion.Landings!.Major.Meters * 2));
+        Assert.Equal(east.Values.Max(), drawn.X.Values.Max(), 0.01 * Math.Abs(east.Values.Max()) + 0.01);
+        Assert.Equal(north.Values.Max(), drawn.Y.Values.Max(), 0.01 * Math.Abs(north.Values.Max()) + 0.01);
+    }
+
+    [Fact]
+    public void A_flutter_map_passes_through_the_fins_it_was_made_for()
+    {
+        var chart = Curlew.Body.Fins[0].ChartFlutter(3.Gigapascals(), 60.MetresPerSecond());
+        var field = Assert.Single(chart.Marks.OfType<NotebookKit.Charts.Marks.Field>());
+        var truth = Curlew.Body.Fins[0].Flutter(3.Gigapascals(), 60.MetresPerSecond()).Margin;
+        Assert.Contains(chart.Callouts, c => c.Text == $"these fins: {Digits.Round(truth)}" && c.X == 2 && Math.Abs(c.Y - 85) < 1e-9);
+        // Span at its own length is the middle row, thickness at its own a third of the way.
+        Assert.Equal(truth, field.At(8, 12), 1e-6 * truth);
     }
 }

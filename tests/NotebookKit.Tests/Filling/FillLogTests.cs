@@ -25,7 +25,7 @@ public class FillLogTests
         {
             Restrictor = new SonicRestrictor(conductance.LitresPerSecondBar(), 0.35),
             Heat = FillHeat.Wall,
-            Wall = WallHeat.Of(Meant.Chamber, Meant.WaterFraction) with { Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film) },
+            Wall = FillWall.Of(Meant.Chamber, Meant.WaterFraction) with { Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film) },
             Watch = 40.Seconds(),
         }).Run();
         double[] time = [.. Enumerable.Range(0, 120).Select(i => 0.5 * i)];

@@ -64,7 +64,7 @@ public class FillSimulationTests
     {
         FillResult Film(double factor, double w) => (WithWall with
         {
-            Wall = WallHeat.Of(WithWall.Chamber, WithWall.WaterFraction) with { FilmFactor = factor, Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(w), HeatCapacity = null },
+            Wall = FillWall.Of(WithWall.Chamber, WithWall.WaterFraction) with { FilmFactor = factor, Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(w), HeatCapacity = null },
         }).Run();
         Tolerance.Relative(Curlew.Run().Duration.Seconds, Film(0, 100).Duration.Seconds, 1e-6);
         Tolerance.Relative((Curlew with { Heat = FillHeat.Isothermal }).Run().Duration.Seconds, Film(10, 5000).Duration.Seconds, 1e-3);
@@ -132,7 +132,7 @@ public class FillSimulationTests
     [Fact]
     public void Wall_says_everything_that_is_wrong_with_it()
     {
-        var bad = WallHeat.Of(Curlew.Chamber, 0.Percent()) with { Surface = Area.Zero, FilmFactor = -1, Film = HeatTransferCoefficient.Zero, Inlet = 1.Metres(), HeatCapacity = Entropy.Zero };
+        var bad = FillWall.Of(Curlew.Chamber, 0.Percent()) with { Surface = Area.Zero, FilmFactor = -1, Film = HeatTransferCoefficient.Zero, Inlet = 1.Metres(), HeatCapacity = Entropy.Zero };
         Assert.Equal(5, bad.Validate().Count);
         Assert.Equal(2, new ValvePulses(0.Seconds(), 1.Hours()).Validate().Count);
         Assert.Equal(2, new SourceCylinder("A", 10.Millilitres(), 500.BarGauge()).Validate().Count);
@@ -145,7 +145,7 @@ public class FillSimulationTests
         var law = new GasLaw(Gas.Air, GasProperties.Real);
         var system = new FillSystem(law, Curlew.Restrictor, new FlowScale(law, 46e5, 293.15), 1.7e-3, 46e5, 293.15, 293.15)
         {
-            Heat = new HeatPath(WallHeat.Of(Curlew.Chamber, Curlew.WaterFraction), law),
+            Heat = new HeatPath(FillWall.Of(Curlew.Chamber, Curlew.WaterFraction), law),
             Open = true,
             CylinderM3 = 0.01,
             CylinderWattsPerKelvin = 5,

@@ -83,7 +83,7 @@ public class PadFillTests
 
     [Fact]
     public void Refuses_a_target_above_the_supply() =>
-        Assert.Contains("Raise the regulator", Assert.Throws<InvalidDesignException>(() => (Curlew with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("Lower the target", Assert.Throws<InvalidDesignException>(() => (Curlew with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Warns_of_a_regulator_above_the_rating() =>

@@ -27,6 +27,15 @@ public class VentTests
         Assert.Equal(3, result.Working.Steps.Count);
     }
 
+    // 41.01325 to 1.11325 bar absolute without heat: T falls to 293.15 K × (1.11325/41.01325)^(2/7) = 104.608 K; warm again 3.11972 bar absolute.
+    [Fact]
+    public void A_vent_shut_too_soon_lets_the_pressure_come_back_and_says_so()
+    {
+        var result = Abort.Run();
+        Tolerance.Relative(3.11972 - 1.01325, result.ReturnsTo.Bar, 1e-5);
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("Leave the vent open", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Warns_when_the_vessel_is_above_its_rating() =>
         Assert.Contains((Abort with { From = 50.BarGauge() }).Run().Findings, f => f.Message.Contains("retire", StringComparison.Ordinal));

@@ -47,6 +47,16 @@ public class PointFlightTests
         Tolerance.Relative(vertical.EndOfJet.Time.Seconds, flight.Figures.EndOfJet.Seconds, 1e-5);
     }
 
+    // Three degrees of freedom fly anything straight; what would turn over has to be said, and not as a mere warning.
+    [Fact]
+    public void A_vehicle_without_margin_off_the_rail_is_an_error()
+    {
+        var stubby = Trainer with { Body = Trainer.Body with { Fins = [.. Trainer.Body.Fins.Select(f => f.WithSpanTimes(0.1))] } };
+        var flight = stubby.Fly(SampleVehicles.Breezy);
+        Assert.True(flight.Figures.RailExitMargin < 0);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("it is unstable there", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_flight_tells_its_whole_story()
     {

@@ -2,6 +2,7 @@ using CsCheck;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Proofing;
@@ -58,6 +59,14 @@ public class ProofTests
         Assert.All(plan.Steps, s => Assert.Contains(s.Pressure.ToString(), text, StringComparison.Ordinal));
         Assert.Contains("Never proof with air", text, StringComparison.Ordinal);
         Assert.Contains("5 % of the growth", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Falls_and_rises_are_read_in_bar_as_the_gauge_has_them()
+    {
+        var plan = Curlew.Plan();
+        Assert.EndsWith(" bar", plan.DropPerMillilitre.Show(), StringComparison.Ordinal);
+        Assert.EndsWith(" bar", plan.RisePerKelvin.Show(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -118,7 +127,7 @@ public class ProofTests
 
     [Fact]
     public void Warns_that_a_rule_is_from_memory() =>
-        Assert.Contains((Curlew with { Rule = ProofRule.DotCffc }).Plan().Findings, f => f.Message.Contains("from memory", StringComparison.Ordinal));
+        Assert.Contains((Curlew with { Rule = ProofRule.Of(RuleSets.GlassCylinder) }).Plan().Findings, f => f.Message.Contains("from memory", StringComparison.Ordinal));
 
     [Fact]
     public void Losing_water_and_its_fall_in_pressure_are_inverse() =>
@@ -138,4 +147,15 @@ public class ProofTests
             var slope = (filled.WaterToPump((bar + step).BarGauge()) - filled.WaterToPump((bar - step).BarGauge())).Milliliters / (2 * step);
             return slope > 0 && Math.Abs(slope * filled.DropFor(1.Millilitres(), bar.BarGauge()).Bars - 1) < 1e-6;
         });
+
+    [Fact]
+    public void A_rating_brings_its_proof_with_it()
+    {
+        var rating = Tests.Vessels.Samples.Trainer.Rate();
+        var proof = Proof.For(rating);
+        Tolerance.Relative(rating.ProofPressure.Bar, proof.ProofPressure.Bar, 1e-12);
+        Tolerance.Relative(rating.Vessel.Expansion(rating.ProofPressure).Growth.Milliliters, proof.Filled.WallGrowth(rating.ProofPressure).Milliliters, 1e-9);
+        Assert.Equal(rating.Vessel.Length, proof.Support!.Span);
+        Assert.Equal(ResultStatus.Completed, proof.Plan().Status);
+    }
 }

@@ -41,7 +41,7 @@ internal readonly struct FiringSetup
             WaterFlow.QuasiSteadyWithHead => WaterJetMode.Head,
             _ => WaterJetMode.Inertial,
         };
-        Wall = model.WallHeat is { } heat
+        Wall = model.WallWarming is { } heat
             ? new(heat, ChamberM3, bore, (heat.WallTemperature ?? charge.GasTemperature).Kelvins)
             : null;
     }

@@ -5,7 +5,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// <summary>Real gas leaving while the wall gives it heat. Own unknowns: gas temperature and wall temperature [K].</summary>
 /// <remarks>
 /// m cv dT/dt = Q − ṁ T (∂p/∂T)/ρ, the first law for an open vessel in terms of temperature and density. Source: any textbook of thermodynamics;
-/// film coefficient of <see cref="WallHeat"/>.
+/// film coefficient of <see cref="WallWarming"/>.
 /// </remarks>
 internal readonly struct HeatedAirPhase<TMount>(
     RealGas gas, WallLaw wall, TMount mount, double areaM2, double chamberM3, double energyZero, double waterAboardKg, bool withLedger)

@@ -12,7 +12,7 @@ internal readonly struct WallLaw
     private readonly double _areaM2;
 
     /// <summary>Creates the law for a closed cylinder.</summary>
-    public WallLaw(WallHeat heat, double chamberM3, double boreM, double startKelvins)
+    public WallLaw(WallWarming heat, double chamberM3, double boreM, double startKelvins)
     {
         var section = Math.PI / 4 * boreM * boreM;
         _areaM2 = Math.PI * boreM * (chamberM3 / section) + 2 * section;
@@ -36,9 +36,10 @@ internal readonly struct WallLaw
         var difference = wallKelvins - point.Kelvins;
         if (_factor == 0) return _coefficient * _areaM2 * difference;
 
-        // Nu = C Ra^(1/3) is free of length: h = C k (g β |ΔT| ρ² cp/(µ k))^(1/3), properties at the gas' own state.
-        var (viscosity, conductivity) = gas.Transport(point.Kelvins, point.Density);
-        var grashof = Gravity * Math.Abs(point.Expansivity * difference) * point.Density * point.Density * point.Cp / (viscosity * conductivity);
+        // Nu = C Ra^(1/3) is free of length: h = C k (g β |ΔT| ρ² cp/(µ k))^(1/3), properties half-way between gas and wall.
+        var film = gas.Point(0.5 * (wallKelvins + point.Kelvins), 2 * point.Density * point.Kelvins / (wallKelvins + point.Kelvins));
+        var (viscosity, conductivity) = gas.Transport(film.Kelvins, film.Density);
+        var grashof = Gravity * Math.Abs(film.Expansivity * difference) * film.Density * film.Density * film.Cp / (viscosity * conductivity);
         return _factor * conductivity * Math.Cbrt(grashof) * _areaM2 * difference;
     }
 }

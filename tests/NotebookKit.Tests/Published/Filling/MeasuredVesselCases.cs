@@ -24,9 +24,9 @@ public class MeasuredVesselCases
     }
 
     // Steel of 7850 kg/m³ and 470 J/(kg·K).
-    private static WallHeat Steel(Chamber chamber, double wallMillimetres, double factor)
+    private static FillWall Steel(Chamber chamber, double wallMillimetres, double factor)
     {
-        var wall = WallHeat.Of(chamber, Ratio.Zero);
+        var wall = FillWall.Of(chamber, Ratio.Zero);
         return wall with { HeatCapacity = Entropy.FromJoulesPerKelvin(wall.Surface.SquareMeters * wallMillimetres * 1e-3 * 7850 * 470), FilmFactor = factor };
     }
 

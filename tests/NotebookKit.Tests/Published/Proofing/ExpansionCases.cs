@@ -2,6 +2,7 @@ using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Proofing;
@@ -93,13 +94,13 @@ public class ExpansionCases
     [InlineData(1.1, false)]
     [PublishedCase("V45", "DOT-CFFC and ISO 11119: permanent expansion at most 5 % of total (from memory)")]
     public void Permanent_expansion_limit(double permanentMillilitres, bool accepted) =>
-        Assert.Equal(accepted, ProofRule.DotCffc.Accepts(permanentMillilitres.Millilitres(), 20.Millilitres()));
+        Assert.Equal(accepted, ProofRule.Of(RuleSets.CarbonCylinder).Accepts(permanentMillilitres.Millilitres(), 20.Millilitres()));
 
     [Fact]
     [PublishedCase("V47", "ISO 11119-2: test pressure 1.5 × working; DOT-CFFC: 5/3 × working")]
     public void Proof_pressures_of_the_named_rules()
     {
-        Assert.Equal(90, ProofRule.Iso11119Part2.ProofPressure(60.BarGauge()).Bar, 9);
-        Assert.Equal(100, ProofRule.DotCffc.ProofPressure(60.BarGauge()).Bar, 9);
+        Assert.Equal(90, ProofRule.Of(RuleSets.LoadSharingLiner).ProofPressure(60.BarGauge()).Bar, 9);
+        Assert.Equal(100, ProofRule.Of(RuleSets.CarbonCylinder).ProofPressure(60.BarGauge()).Bar, 9);
     }
 }

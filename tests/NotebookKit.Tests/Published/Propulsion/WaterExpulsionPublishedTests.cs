@@ -89,6 +89,18 @@ public class WaterExpulsionPublishedTests
     public void Ideal_speed_gain() =>
         Tolerance.Relative(54.214434, WaterExpulsion.IdealSpeedGain(Math.Sqrt(8000).MetresPerSecond(), 1.2.Kilograms(), 1.Kilograms()).MetersPerSecond, Printed);
 
+    // Two stages: 28 ln(3.1/1.9) and 30 ln(1.1/0.5).
+    [Fact]
+    [PublishedCase("F70", "K. E. Tsiolkovsky 1903, bookkeeping of two stages; independent arithmetic, 2025")]
+    public void Ideal_speed_gain_of_two_stages()
+    {
+        var first = WaterExpulsion.IdealSpeedGain(28.MetresPerSecond(), 1.9.Kilograms(), 1.2.Kilograms()).MetersPerSecond;
+        var second = WaterExpulsion.IdealSpeedGain(30.MetresPerSecond(), 0.5.Kilograms(), 0.6.Kilograms()).MetersPerSecond;
+        Tolerance.Relative(13.707350, first, 1e-7);
+        Tolerance.Relative(23.653721, second, 1e-7);
+        Tolerance.Relative(37.361071, first + second, 1e-7);
+    }
+
     [Fact]
     [PublishedCase("P10", "Unsteady Bernoulli, C. J. Gommes, Am. J. Phys. 78 (2010) 236 (terms); independent arithmetic, 2025")]
     public void A_jet_starts_within_microseconds()

@@ -9,10 +9,10 @@ namespace NotebookKit.Propulsion;
 /// Natural convection without a length of its own, Nu = C Ra^(1/3), with C = 0.13 for turbulent flow along walls.
 /// Source: W. H. McAdams, Heat Transmission, 3rd ed. 1954 (from memory: confirm); effect: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
-public sealed record WallHeat
+public sealed record WallWarming
 {
     /// <summary>Natural convection from a wall that keeps its temperature. Source: McAdams 1954 (from memory).</summary>
-    public static WallHeat NaturalConvection { get; } = new();
+    public static WallWarming NaturalConvection { get; } = new();
 
     /// <summary>A film coefficient of one's own instead of natural convection; above 0, at most 5000 W/(m² K).</summary>
     public HeatTransferCoefficient? FilmCoefficient { get; init; }

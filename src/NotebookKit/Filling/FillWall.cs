@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace NotebookKit.Filling;
 
-/// <summary>How heat passes between the gas in a vessel, its wall and the air outside.</summary>
+/// <summary>A vessel's wall as the gas meets it: its surface, its heat capacity, and how heat passes to it and to the air outside.</summary>
 /// <remarks>
 /// Free convection on the bore, Nu = 0.59 Ra^(1/4) or 0.13 Ra^(1/3), whichever is more, properties at the mean of gas and wall; ±30 %.
 /// While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is added where that is given. Measured fills of an evacuated vessel lie
@@ -13,7 +13,7 @@ namespace NotebookKit.Filling;
 /// Source: W. H. McAdams, Heat Transmission, 3rd ed. 1954, ch. 7 (free convection); P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3
 /// (2008) 241 (jet); both from memory: confirm before relying on them. Compared with measured vessels.
 /// </remarks>
-public sealed record WallHeat
+public sealed record FillWall
 {
     /// <summary>Surface that the gas touches, water included; above 0 to 100 m².</summary>
     public required Area Surface { get; init; }
@@ -48,7 +48,7 @@ public sealed record WallHeat
     /// </summary>
     /// <param name="chamber">The vessel.</param>
     /// <param name="waterFraction">Water in it over its volume; 0 to 95 %.</param>
-    public static WallHeat Of(Chamber chamber, Ratio waterFraction)
+    public static FillWall Of(Chamber chamber, Ratio waterFraction)
     {
         ArgumentNullException.ThrowIfNull(chamber);
         double bore = chamber.Bore.Meters, end = Math.PI / 4 * bore * bore;

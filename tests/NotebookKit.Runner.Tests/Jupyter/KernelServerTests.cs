@@ -1,0 +1,229 @@
+using System.Text.Json.Nodes;
+using NetMQ;
+using NetMQ.Sockets;
+using NotebookKit.Runner.Jupyter;
+
+namespace NotebookKit.Runner.Tests.Jupyter;
+
+/// <summary>One kernel for the tests that don't end it.</summary>
+public sealed class SharedKernel : IAsyncLifetime
+{
+    internal KernelUnderTest Kernel { get; private set; } = null!;
+
+    public Task InitializeAsync()
+    {
+        Kernel = KernelUnderTest.Start();
+        return Task.CompletedTask;
+    }
+
+    public async Task DisposeAsync() => await Kernel.DisposeAsync();
+}
+
+public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<SharedKernel>
+{
+    private readonly KernelUnderTest kernel = shared.Kernel;
+
+    [Fact]
+    public void A_cell_is_answered_with_busy_input_result_and_idle()
+    {
+        var (reply, published) = kernel.Run("6 * 7");
+        Assert.Equal("ok", (string?)reply["status"]);
+        Assert.True((int?)reply["execution_count"] > 0);
+        Assert.Equal(["status", "execute_input", "execute_result", "status"], published.Select(m => m.Type));
+        Assert.Equal("42", (string?)published[2].Content["data"]!["text/plain"]);
+        Assert.Equal((int?)reply["execution_count"], (int?)published[2].Content["execution_count"]);
+        Assert.Equal((int?)reply["execution_count"] + 1, (int?)kernel.Run("1").Reply["execution_count"]);
+    }
+
+    [Fact]
+    public void A_chart_comes_as_an_object_with_html_that_draws_and_plain_words()
+    {
+        var (_, published) = kernel.Run("LineChart.Draw(\"Height\", new Series(\"time\", \"s\", [0.0, 1.0]), new Series(\"height\", \"m\", [0.0, 2.0]))");
+        var data = published.Single(m => m.Type == "execute_result").Content["data"]!;
+        Assert.IsType<JsonObject>(data["application/vnd.plotly.v1+json"]);
+        Assert.Contains("Plotly.newPlot", (string?)data["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Height", (string?)data["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_failing_cell_drops_those_that_wait_and_marks_the_line()
+    {
+        var first = kernel.Send("execute_request", KernelUnderTest.Execute("var a = 1;\nthrow new InvalidOperationException(\"as asked\");"));
+        var second = kernel.Send("execute_request", KernelUnderTest.Execute("2"));
+        var reply = kernel.Reply(first);
+        Assert.Equal("error", (string?)reply["status"]);
+        Assert.Equal("InvalidOperationException", (string?)reply["ename"]);
+        Assert.Contains(reply["traceback"]!.AsArray(), l => ((string?)l)!.Contains("line 2 > throw", StringComparison.Ordinal));
+        Assert.Equal("aborted", (string?)kernel.Reply(second)["status"]);
+        Assert.Equal("3", kernel.Value("3"));
+    }
+
+    [Fact]
+    public void Silent_cells_neither_count_nor_show_their_value()
+    {
+        var before = (int?)kernel.Run("1").Reply["execution_count"];
+        var content = KernelUnderTest.Execute("40 + 2");
+        content["silent"] = true;
+        content["user_expressions"] = new JsonObject { ["sum"] = "1 + 2", ["wrong"] = "nowhere" };
+        var id = kernel.Send("execute_request", content);
+        var reply = kernel.Reply(id);
+        Assert.Equal(before, (int?)reply["execution_count"]);
+        Assert.Equal("3", (string?)reply["user_expressions"]!["sum"]!["data"]!["text/plain"]);
+        Assert.Equal("error", (string?)reply["user_expressions"]!["wrong"]!["status"]);
+        Assert.All(kernel.Published(id), m => Assert.Equal("status", m.Type));
+    }
+
+    [Fact]
+    public void A_display_is_updated_in_place()
+    {
+        var (_, published) = kernel.Run(
+            "using Microsoft.DotNet.Interactive;\nvar shown = KernelInvocationContextExtensions.Display(KernelInvocationContext.Current, \"0 %\", \"text/plain\");\nshown.Update(\"100 %\");");
+        var first = published.Single(m => m.Type == "display_data");
+        var update = published.Single(m => m.Type == "update_display_data");
+        Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)update.Content["transient"]!["display_id"]);
+        Assert.Equal("100 %", (string?)update.Content["data"]!["text/plain"]);
+    }
+
+    [Fact]
+    public void A_cell_can_ask_its_reader()
+    {
+        var content = KernelUnderTest.Execute("Console.ReadLine() + \"!\"");
+        content["allow_stdin"] = true;
+        var id = kernel.Send("execute_request", content);
+        Assert.Equal("input_request", kernel.Question().Type);
+        kernel.AnswerInput("typed");
+        Assert.Equal("ok", (string?)kernel.Reply(id)["status"]);
+        Assert.Equal("typed!", (string?)kernel.Published(id).Single(m => m.Type == "execute_result").Content["data"]!["text/plain"]);
+    }
+
+    [Fact]
+    public void Names_are_completed_and_described_with_their_documentation()
+    {
+        var completed = kernel.Reply(kernel.Send("complete_request", new JsonObject { ["code"] = "var s = \"🚀\"; 63.Millim", ["cursor_pos"] = 22 }));
+        Assert.Contains("Millimetres", completed["matches"]!.AsArray().Select(m => (string?)m));
+        Assert.Equal(16, (int?)completed["cursor_start"]);
+        Assert.Equal(22, (int?)completed["cursor_end"]);
+
+        var described = kernel.Reply(kernel.Send("inspect_request", new JsonObject { ["code"] = "GaugePressure.FromBar", ["cursor_pos"] = 18, ["detail_level"] = 0 }));
+        Assert.True((bool?)described["found"]);
+        Assert.Contains("From bar", (string?)described["data"]!["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("1 + 1", "complete")]
+    [InlineData("int F(int a)\n{", "incomplete")]
+    [InlineData("var a = );", "invalid")]
+    public void Code_is_judged_whole_or_not(string code, string status) =>
+        Assert.Equal(status, (string?)kernel.Reply(kernel.Send("is_complete_request", new JsonObject { ["code"] = code }))["status"]);
+
+    [Fact]
+    public void Inputs_are_remembered()
+    {
+        kernel.Run("1 * 11");
+        var count = (int?)kernel.Run("22").Reply["execution_count"];
+        var tail = kernel.Reply(kernel.Send("history_request", new JsonObject { ["hist_access_type"] = "tail", ["n"] = 1, ["output"] = false, ["raw"] = true }));
+        Assert.Equal("22", (string?)tail["history"]![0]![2]);
+        var found = kernel.Reply(kernel.Send("history_request", new JsonObject { ["hist_access_type"] = "search", ["pattern"] = "1 ? 11", ["output"] = false, ["raw"] = true }));
+        Assert.Equal(count - 1, (int?)Assert.Single(found["history"]!.AsArray())![1]);
+    }
+
+    [Fact]
+    public void An_unknown_comm_target_is_closed_again()
+    {
+        var id = kernel.Send("comm_open", new JsonObject { ["comm_id"] = "c", ["target_name"] = "unknown", ["data"] = new JsonObject() });
+        Assert.Equal("c", (string?)kernel.Published(id).Single(m => m.Type == "comm_close").Content["comm_id"]);
+        Assert.Empty(kernel.Reply(kernel.Send("comm_info_request", []))["comms"]!.AsObject());
+    }
+
+    [Fact]
+    public async Task An_interrupt_stops_a_cell_that_can_be_stopped_and_keeps_variables()
+    {
+        kernel.Run("var kept = 41;");
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("await Task.Delay(60_000);"));
+        await Task.Delay(500);
+        kernel.Reply(kernel.Send("interrupt_request", [], viaControl: true), viaControl: true);
+        Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
+        Assert.Equal("42", kernel.Value("kept + 1"));
+    }
+
+    [Fact]
+    public async Task An_interrupt_replaces_a_stuck_worker_and_says_what_is_lost()
+    {
+        var count = (int?)kernel.Run("var lost = 1;").Reply["execution_count"];
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("while (true) { }"));
+        await Task.Delay(500);
+        kernel.Send("interrupt_request", [], viaControl: true);
+        var message = (string?)kernel.Reply(id)["evalue"];
+        Assert.Contains("Variables are lost: run these cells again, in order: ", message, StringComparison.Ordinal);
+        Assert.EndsWith($"[{count}].", message, StringComparison.Ordinal);
+        Assert.Equal("2", kernel.Value("1 + 1"));
+        Assert.Equal("error", (string?)kernel.Run("lost").Reply["status"]);
+    }
+
+    [Fact]
+    public void A_cell_that_ends_its_process_does_not_end_the_kernel()
+    {
+        var (reply, _) = kernel.Run("Environment.FailFast(\"gone\");");
+        Assert.Contains("The session was replaced by a fresh one.", (string?)reply["evalue"], StringComparison.Ordinal);
+        Assert.Equal("2", kernel.Value("1 + 1"));
+    }
+
+    [Fact]
+    public void Garbage_and_forged_messages_are_dropped()
+    {
+        kernel.SendRaw([[0, 1, 2]]);
+        kernel.SendRaw(["<IDS|MSG>"u8.ToArray(), "nonsense"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray()]);
+        kernel.SendRaw(new WireFormat("forged").Write(JupyterMessage.New("x", "shutdown_request", null, [])));
+        var odd = kernel.Send("execute_request", []);
+        Assert.Equal("ok", (string?)kernel.Reply(odd)["status"]);
+        kernel.Send("no_such_request", []);
+        Assert.Equal("2", kernel.Value("1 + 1"));
+        Assert.False(kernel.Serving.IsCompleted);
+    }
+
+    [Fact]
+    public void The_heart_beats_while_a_cell_runs()
+    {
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("Thread.Sleep(1500);"));
+        using var heart = new RequestSocket();
+        heart.Connect(kernel.Connection.AddressOf(kernel.Connection.HeartbeatPort));
+        heart.SendFrame("ping");
+        Assert.True(heart.TryReceiveFrameString(TimeSpan.FromSeconds(5), out var beat));
+        Assert.Equal("ping", beat);
+        kernel.Reply(id);
+    }
+
+    [Fact]
+    public async Task A_shutdown_is_answered_and_ends_the_service()
+    {
+        await using var ended = KernelUnderTest.Start();
+        var reply = ended.Reply(ended.Send("shutdown_request", new JsonObject { ["restart"] = false }, viaControl: true), viaControl: true);
+        Assert.False((bool?)reply["restart"]);
+        await ended.Serving.WaitAsync(TimeSpan.FromSeconds(10));
+    }
+
+    [Fact]
+    public async Task Two_kernels_do_not_disturb_each_other()
+    {
+        await using var other = KernelUnderTest.Start();
+        kernel.Run("var name = \"one\";");
+        other.Run("var name = \"two\";");
+        Assert.Equal("one", kernel.Value("name"));
+        Assert.Equal("two", other.Value("name"));
+    }
+
+    [Fact]
+    public void A_thousand_cells_leave_no_heap_behind()
+    {
+        kernel.Run("1");
+        var before = Heap();
+        var last = "";
+        for (var i = 0; i < 1000; i++) last = kernel.Send("execute_request", KernelUnderTest.Execute("_ = 1;"));
+        kernel.Reply(last);
+        var grown = Heap() - before;
+        // The compiler itself keeps about 0.1 MB a cell; what this guards against are the references carried again by each (0.8 MB a cell and growing).
+        Assert.InRange(grown, 0, 250);
+
+        double Heap() => double.Parse(kernel.Value("(GC.GetTotalMemory(true) / 1e6).ToString()")!, System.Globalization.CultureInfo.InvariantCulture);
+    }
+}

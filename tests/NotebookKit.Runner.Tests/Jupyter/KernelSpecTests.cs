@@ -1,0 +1,56 @@
+using System.Diagnostics;
+using System.Text.Json.Nodes;
+using NotebookKit.Runner.Jupyter;
+
+namespace NotebookKit.Runner.Tests.Jupyter;
+
+public sealed class KernelSpecTests : IDisposable
+{
+    private readonly TestFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task It_is_added_listed_and_removed()
+    {
+        var added = await ProgramRun.RunAsync("kernel", "add", "--prefix", folder.Path);
+        Assert.Equal(0, added.ExitCode);
+        var spec = JsonNode.Parse(File.ReadAllText(folder["share", "jupyter", "kernels", "notebookkit", "kernel.json"]))!;
+        Assert.Equal("NotebookKit C#", (string?)spec["display_name"]);
+        Assert.Equal("message", (string?)spec["interrupt_mode"]);
+        Assert.Contains("{connection_file}", spec["argv"]!.AsArray().Select(a => (string?)a));
+        Assert.True(File.Exists(folder["share", "jupyter", "kernels", "notebookkit", "logo-svg.svg"]));
+        Assert.True(File.Exists(folder["share", "jupyter", "kernels", "notebookkit", ChartHtml.LibraryFile]));
+
+        Assert.Contains("starts", (await ProgramRun.RunAsync("kernel", "list", "--prefix", folder.Path)).Output, StringComparison.Ordinal);
+        Assert.Equal(0, (await ProgramRun.RunAsync("kernel", "remove", "--prefix", folder.Path)).ExitCode);
+        Assert.False(Directory.Exists(folder["share", "jupyter", "kernels", "notebookkit"]));
+        Assert.Equal(2, (await ProgramRun.RunAsync("kernel", "remove", "--prefix", folder.Path)).ExitCode);
+    }
+
+    [SkippableFact]
+    public async Task A_program_that_moved_away_is_told_with_the_remedy()
+    {
+        Skip.If(OperatingSystem.IsWindows(), "Runs the POSIX starter.");
+        var spec = new KernelSpec(folder.Path);
+        spec.Write(folder["gone", "it's.dll"]);
+        Assert.Equal(folder["gone", "it's.dll"], spec.Program);
+        using var shell = Process.Start(new ProcessStartInfo("sh", [Path.Combine(spec.Folder, "start.sh"), "x.json"]) { RedirectStandardError = true })!;
+        var said = await shell.StandardError.ReadToEndAsync();
+        await shell.WaitForExitAsync();
+        Assert.Equal(1, shell.ExitCode);
+        Assert.Contains("it's.dll, and is not there any more", said, StringComparison.Ordinal);
+        Assert.Contains("kernel add", said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{}", "can't be used")]
+    [InlineData("not json", "can't be used")]
+    [InlineData("""{"transport": "ipc", "ip": "x", "shell_port": 1, "control_port": 2, "iopub_port": 3, "stdin_port": 4, "hb_port": 5}""", "only tcp")]
+    [InlineData("""{"ip": "127.0.0.1", "shell_port": 1, "control_port": 2, "iopub_port": 3, "stdin_port": 4, "hb_port": 5, "signature_scheme": "hmac-md5"}""", "hmac-md5")]
+    public void A_connection_file_that_can_not_be_served_is_refused_with_a_reason(string text, string reason)
+    {
+        File.WriteAllText(folder["c.json"], text);
+        Assert.Contains(reason, Assert.Throws<ConnectionException>(() => ConnectionFile.Read(folder["c.json"])).Message, StringComparison.Ordinal);
+    }
+}
