@@ -1,3 +1,4 @@
+using NotebookKit.Flight.PointMass;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Numerics.Ode;
@@ -63,24 +64,20 @@ internal ref partial struct FlightRun
             start.Rates.CopyTo(state[10..]);
         }
 
-        if (isDriven)
-        {
-            flight.Fill();
-            flight.StartDrive(flight.FreeOwn);
-            flight.SkipSpentGas(numbers.AirAt(start.Time, -start.Position.Z).PressurePa, flight.FreeOwn);
-        }
-
+        if (isDriven) flight.Fill(onTube: false, flight.FreeOwn);
         flight.FlyFree();
         return flight.Marks;
     }
 
-    /// <summary>Puts the whole charge aboard.</summary>
-    private void Fill()
+    /// <summary>Puts the whole charge aboard and begins with it.</summary>
+    private void Fill(bool onTube, int own)
     {
         var setup = _numbers.Firing;
         Marks.WaterLeftKg = setup.WaterKg;
         Marks.GasLeftKg = setup.GasKg;
-        _stage = setup.HasWater ? FlightStage.Water : FlightStage.Gas;
+        if (onTube) Begin(FlightStage.Tube, setup.StartM3, own);
+        else Begin(setup.HasWater ? FlightStage.Water : FlightStage.Gas, setup.GasM3, own);
+        SkipSpentGas(_numbers.AirAt(_time, onTube || own == RailPath<Drive.NoDrive>.Own ? 0 : -_state[2]).PressurePa, own);
     }
 
     /// <summary>Once the booster is spent: when the stages part, where that hangs on it.</summary>

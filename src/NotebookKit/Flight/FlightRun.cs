@@ -46,14 +46,13 @@ internal ref partial struct FlightRun
     private void Run()
     {
         _state.Clear();
-        Fill();
-        StartDrive(RailPath<NoDrive>.Own);
-        SkipSpentGas(_numbers.AirAt(0, 0).PressurePa, RailPath<NoDrive>.Own);
+        Fill(_numbers.Firing.TubeStrokeM > 0, RailPath<NoDrive>.Own);
         var onRail = true;
         while (onRail && !Marks.Failed)
         {
             onRail = _stage switch
             {
+                FlightStage.Tube => Rail(new TubeDrive(_numbers.Firing, _numbers.ThrustFactor)),
                 FlightStage.Water => Rail(Water),
                 FlightStage.Gas => Rail(Gas),
                 _ => Rail(None),
@@ -124,7 +123,7 @@ internal ref partial struct FlightRun
 
         Span<double> own = stackalloc double[DriveState.MostUnknowns];
         _state.Slice(RailPath<TDrive>.Own, DriveState.MostUnknowns).CopyTo(own);
-        var contents = path.Drive.Run(air.PressurePa, 0, _numbers.DryKg, own, stackalloc double[DriveState.MostUnknowns]);
+        var contents = path.Drive.Run(air.PressurePa, 0, 0, _numbers.DryKg, own, stackalloc double[DriveState.MostUnknowns]);
         (Marks.ExitWaterKg, Marks.ExitGasKg) = (contents.WaterKg, contents.GasKg);
         var (way, speed, nose) = (_state[0], _state[1], _numbers.RailDirection);
         _state.Clear();
@@ -217,23 +216,20 @@ internal ref partial struct FlightRun
     private void NextDrive(int way, double ambientPa, int own)
     {
         var setup = _numbers.Firing;
-        if (_stage == FlightStage.Water)
+        if (_stage == FlightStage.Tube)
+        {
+            Begin(setup.HasWater ? FlightStage.Water : FlightStage.Gas, setup.GasM3, own);
+        }
+        else if (_stage == FlightStage.Water)
         {
             Marks.WaterOutTime = _time;
             Marks.WaterLeftKg = way == WaterDrive.WaterOut ? 0 : Water.WaterKg(_state[own]);
-            _stage = way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast;
+            Begin(way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast, _state[own], own);
         }
         else
         {
             Marks.GasLeftKg = _state[own];
             _stage = FlightStage.Coast;
-        }
-
-        if (_stage == FlightStage.Gas)
-        {
-            // The temperature that pressure and mass give the leaving gas, as a firing has it; a closed gas of another law may show a slightly different one.
-            _state[own + 1] = setup.ClosedGas.Pressure(_state[own]) * _state[own] / (setup.GasConstant * setup.GasKg);
-            _state[own] = setup.GasKg;
         }
 
         SkipSpentGas(ambientPa, own);
@@ -251,16 +247,26 @@ internal ref partial struct FlightRun
         where TDrive : struct, IDrive
     {
         Span<double> rates = stackalloc double[DriveState.MostUnknowns];
-        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, _numbers.DryKg, _state[FreeOwn..], rates);
+        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, 0, _numbers.DryKg, _state[FreeOwn..], rates);
         (Marks.WaterLeftKg, Marks.GasLeftKg) = (state.WaterKg, state.GasKg);
         return false;
     }
 
-    private void StartDrive(int own)
+    /// <summary>Begins a stage with the gas at a volume [m³].</summary>
+    private void Begin(FlightStage stage, double gasM3, int own)
     {
         var setup = _numbers.Firing;
-        _state[own] = _stage == FlightStage.Water ? setup.GasM3 : setup.GasKg;
-        _state[own + 1] = setup.TemperatureK;
+        _stage = stage;
+        if (stage != FlightStage.Gas)
+        {
+            _state[own] = gasM3;
+            return;
+        }
+
+        // The temperature that pressure and mass give the leaving gas, as a firing has it; a closed gas of another law may show a slightly different one.
+        var aboard = setup.ClosedGas.ForStartVolume(setup.StartM3 * setup.AboardShare);
+        _state[own + 1] = aboard.Pressure(gasM3) * gasM3 / (setup.GasConstant * setup.GasKg);
+        _state[own] = setup.GasKg;
     }
 
     private OdeResult Integrate<TSystem, TEvents>(ref TSystem system, ref TEvents events, double until, int own, int points)

@@ -19,6 +19,7 @@ public class PointFlightTests
     [InlineData(33, 55, "real")]
     [InlineData(0, 10, "plain")]
     [InlineData(70, 12, "moist")]
+    [InlineData(25, 20, "tube")]
     public void Straight_up_in_still_air_it_is_the_vertical_flight(double water, double bar, string flow)
     {
         // Two codes over the same jet: one integrates height and speed, the other north, east and down along a rail and off it.
@@ -30,8 +31,10 @@ public class PointFlightTests
                 "plain" => FlowModel.Plain,
                 "head" => FlowModel.Plain with { Water = WaterFlow.QuasiSteadyWithHead },
                 "moist" => FlowModel.Moist,
+                "tube" => FlowModel.Plain,
                 _ => FlowModel.Real,
             },
+            LaunchTube = flow == "tube" ? new LaunchTube(9.Millimetres(), 0.6.Metres()) { Hollow = 20.Millilitres() } : null,
         };
         var flight = vehicle.Fly(SampleVehicles.Calm);
         var (jetOn, jetOff) = vehicle.Drag(SampleVehicles.Calm);
@@ -39,6 +42,7 @@ public class PointFlightTests
         {
             DragUnderThrust = jetOn,
             Flow = vehicle.Flow,
+            LaunchTube = vehicle.LaunchTube,
         }.Fly();
 
         Tolerance.Relative(vertical.Apogee.Meters, flight.Apogee.Meters, 1e-6);

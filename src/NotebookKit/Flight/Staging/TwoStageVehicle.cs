@@ -34,6 +34,8 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
             .. Sustainer.Validate(site).Select(f => f with { Message = $"sustainer: {f.Message}" }),
         ];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
+        if (Sustainer.LaunchTube is not null)
+            all.Add(Finding.Error("the sustainer has a launch tube; it starts in the air, off the booster. Set its LaunchTube to null."));
         if (Booster.Body.Parts.Count < 2)
             all.Add(Finding.Error($"the booster's body has {Booster.Body.Parts.Count} part; it must have a nose and a tube. The nose is what sits in the sustainer's tail."));
         if (all.Exists(f => f.Severity == FindingSeverity.Error)) return all;
@@ -62,6 +64,7 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         return new(Name, body, new(parts), Booster.Charge, Booster.Nozzle, Booster.NozzleEndAt + shift)
         {
             Flow = Booster.Flow,
+            LaunchTube = Booster.LaunchTube,
             Surface = Booster.Surface,
             DragEnd = Booster.DragEnd,
             MeasuredDrag = MeasuredStackDrag,

@@ -136,7 +136,7 @@ public class PointFlightTests
 
         public double ContentsKg(ReadOnlySpan<double> own) => 0;
 
-        public DriveState Run(double ambientPa, double resistanceN, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates) => new(thrustN, 0, 0, 0, 0);
+        public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates) => new(thrustN, 0, 0, 0, 0);
 
         public double End(int way, double ambientPa, ReadOnlySpan<double> own) => 1;
     }
