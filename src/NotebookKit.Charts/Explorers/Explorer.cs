@@ -85,9 +85,12 @@ public sealed record Explorer
     public string ErrorText()
     {
         if (Error.Checked == 0) return "How far interpolation is off could not be checked.";
-        var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(Error.Numbers[i], 2)} {n.Unit}");
+        var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Shown(Error.Numbers[i], _grid.Largest(i))} {n.Unit}");
         return $"Between the computed settings values are interpolated. Largest error found at {Error.Checked} settings between them: "
-            + $"{string.Join(", ", numbers)}, curve {Digits.Round(Error.CurvePercent, 2)} % of its peak.";
+            + $"{string.Join(", ", numbers)}, curve {Shown(Error.CurvePercent, 100)} % of its peak.";
+
+        // Rounding noise is no error that anybody could see.
+        static string Shown(double error, double largest) => error < 1e-6 * largest ? "0" : Digits.Round(error, 2);
     }
 
     /// <summary>Title, parameters, and the error of interpolation.</summary>

@@ -52,6 +52,17 @@ public static class FlightResultCharts
         return MarginChart.Draw(Early(stability.Along), Early(stability.Margin), stability.Limits.Least, events) with { Title = stability.Title };
     }
 
+    /// <summary>Dynamic pressure at the left and felt acceleration at the right up to the top: what fins and gear must stand.</summary>
+    /// <param name="flight">The flight.</param>
+    /// <exception cref="InvalidDesignException">The flight did not reach its end.</exception>
+    public static EngineeringChart ChartLoads(this FlightResult flight)
+    {
+        var top = Reached(flight).ApogeeTime.Seconds;
+        var count = Math.Max(2, flight.Time.Values.Count(t => t <= top));
+        Series Cut(Series series) => series with { Values = [.. series.Values.Take(count)] };
+        return TwinAxesChart.Draw($"Loads on {flight.Vehicle.Name}", Cut(flight.Time), Cut(flight.DynamicPressure), Cut(flight.Load), [new(flight.Figures.RailExitTime.Seconds, "off the rail"), new(flight.Figures.EndOfJet.Seconds, "end of the jet")]);
+    }
+
     /// <summary>Angle of attack at the left and roll rate at the right against time, of six degrees of freedom.</summary>
     /// <param name="flight">The flight.</param>
     /// <param name="upTo">Time from release to draw to; above 0; the canopy's opening where none is given.</param>
@@ -59,7 +70,7 @@ public static class FlightResultCharts
     public static EngineeringChart ChartAttitude(this FlightResult flight, Duration? upTo = null)
     {
         if (Reached(flight).Attitude is not { } attitude)
-            throw new InvalidDesignException(flight.Title, [Finding.Error("a flight in three degrees of freedom has no attitude. Fly it in six.")]);
+            throw new InvalidDesignException(flight.Title, [Finding.Error("a flight in three degrees of freedom has no attitude; fly it with FlySixDegrees.")]);
         var last = new ValidRange<Duration>(1.Milliseconds(), 3600.Seconds()).Check(upTo ?? 3600.Seconds(), "time to draw the attitude to", "It is counted from release.").Seconds;
         var shown = Math.Max(2, attitude.Time.Values.Count(t => t <= last));
         Series Early(Series column) => column with { Values = [.. column.Values.Take(shown)] };

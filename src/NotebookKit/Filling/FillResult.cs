@@ -60,7 +60,7 @@ public sealed record FillResult : IResult
     public GaugePressure SettledPressure => AbsolutePressure.FromPascals(_trace.SettledPascals).ToGauge(Fill.Ambient);
 
     /// <summary>Pressure lost while cooling.</summary>
-    public Pressure LostToCooling => ShutPressure - SettledPressure;
+    public Pressure LostToCooling => (ShutPressure - SettledPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
 
     /// <summary>Mass of gas in the vessel at the end.</summary>
     public Mass GasMass => Mass.FromKilograms(_trace.LastMass).ToUnit(UnitsNet.Units.MassUnit.Gram);

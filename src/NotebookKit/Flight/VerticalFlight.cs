@@ -38,6 +38,14 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
     {
+        var all = InputFindings();
+        if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && LiftFinding() is { } lift) all.Add(lift);
+        return all;
+    }
+
+    /// <summary>What is wrong with the inputs one by one, without asking whether it lifts.</summary>
+    internal List<Finding> InputFindings()
+    {
         List<Finding> all = [.. FiringChecks.All(Charge, Nozzle, Flow, Site.Pressure), .. Site.Validate()];
         var mass = new ValidRange<Mass>(1.Grams(), 200.Kilograms()).Find(DryMass, "dry mass", "It is the vehicle without water and gas; check its unit.");
         if (mass is not null) all.Add(mass);
@@ -48,7 +56,6 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         }
 
         if (LaunchTube is { } tube) all.AddRange(TubeFindings(tube));
-        if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && LiftFinding() is { } lift) all.Add(lift);
         return all;
     }
 
@@ -67,6 +74,19 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         InvalidDesignException.ThrowIfAny(Name, Validate());
         return PeakUnchecked(Tables);
     }
+
+    /// <summary>The water fraction that takes it highest, or makes it fastest, with its own nozzle. Source: see <see cref="Flight.BestFill"/>.</summary>
+    /// <param name="goal">What for.</param>
+    /// <exception cref="InvalidDesignException">Something is out of range, or no fill lifts the vehicle.</exception>
+    public BestFillResult BestFill(FlightGoal goal = FlightGoal.Apogee) => new BestFill(this, goal).Find();
+
+    /// <summary>The water fraction and the throat that take it highest, or make it fastest. Source: see <see cref="Flight.BestFill"/>.</summary>
+    /// <param name="narrowest">Narrowest throat searched; above 0.5 mm.</param>
+    /// <param name="widest">Widest throat searched; above the narrowest, below the vessel's bore.</param>
+    /// <param name="goal">What for.</param>
+    /// <exception cref="InvalidDesignException">Something is out of range, or no fill lifts the vehicle.</exception>
+    public BestFillResult BestFill(Length narrowest, Length widest, FlightGoal goal = FlightGoal.Apogee) =>
+        new BestFill(this, goal) { Throats = new(narrowest, widest) }.Find();
 
     private bool IsConstant => Drag.IsConstant && (DragUnderThrust?.IsConstant ?? true);
 

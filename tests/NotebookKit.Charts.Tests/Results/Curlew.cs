@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Filling;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight;
 using NotebookKit.Materials;
 using NotebookKit.Proofing;
@@ -7,8 +8,9 @@ using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
-using NotebookKit.Vessels;
 using NotebookKit.Vessels.Ends;
+using NotebookKit.Vessels.Uncertainty;
+using NotebookKit.Vessels;
 
 namespace NotebookKit.Charts.Tests.Results;
 
@@ -39,7 +41,7 @@ public static class Curlew
 
     public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.Ledger, Charge, Nozzle.Rounded(13.Millimetres()), 1345.Millimetres())
     {
-        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()),
+        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
     };
 
     public static LaunchSite Windy { get; } = new("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
@@ -67,6 +69,34 @@ public static class Curlew
     {
         Vessel = "Curlew", Volume = Vessel.Volume, WorkingPressure = Rating.WorkingPressure, Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("invented")),
     }.Plan();
+
+    public static DispersionResult Dispersion { get; } = Vehicle.Disperse(Windy with { Ceiling = 30.Metres() }, new Spread(), 200, 7);
+
+    public static BurstDistribution Distribution { get; } = Vessel.SampleBursts(2_000);
+
+    public static EfficiencyUpdate Update { get; } = VesselEvidence.Of(new HeldProof(Vessel, "no. 1", Rating.ProofPressure)).Learn(Vessel);
+
+    public static FillFit FillFit { get; } = new FillLog { Fill = Fill.Fill, Time = Fill.Time, Pressure = Fill.Pressure }.Fit();
+
+    public static LaunchBudgetResult Budget { get; } = new LaunchBudget
+    {
+        Chamber = Charge.Chamber, Target = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent(),
+        Cylinders = [new SourceCylinder("A", 10.Litres(), 200.BarGauge()), new SourceCylinder("B", 10.Litres(), 80.BarGauge())],
+    }.Count();
+
+    public static FlightResult WholeFlight { get; } = Vehicle.Fly(Site);
+
+    public static FlightResult SixDegrees { get; } = Vehicle.FlySixDegrees(Site);
+
+    public static LaunchSite Site => new("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
+    {
+        Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()), Field = FlyingField.Circle(250.Metres()),
+    };
+
+    public static AlignmentResult Alignment { get; } = Airframe.Alignment(new FinJig(0.3.Millimetres(), 60.Millimetres()), 50.MetresPerSecond());
+
+    public static TimedOpeningResult Opening { get; } = new Canopy(CanopyType.FlatCircular, 0.9.Metres())
+        .OpenByTimer(900.Grams(), 5.8.Seconds(), 5.4.Seconds(), 0.3.Seconds(), 3.MetresPerSecond(), 300.Newtons());
 
     private static PressureVessel Build()
     {

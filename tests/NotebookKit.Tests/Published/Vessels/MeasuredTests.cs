@@ -128,4 +128,58 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         foreach (var share in new[] { 1430.0 / 2100, 1800.0 / 2100, 0.855, 0.99 })
             Tolerance.Relative(share, glass.Strength((100 * share).Percent()).AlongTension / glass.Strength(100.Percent()).AlongTension, 1e-12);
     }
+
+    // The measured curve bends from 0.6 % on: a linear shear modulus must be shown to overshoot, 234 against 73 MPa at 4 %. That end of the
+    // curve is the strain past which a wall is called matrix-dominated.
+    [Fact]
+    [PublishedCase("M01", "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998, in-plane shear of E-glass/MY750, as digitised in a NASA open repository")]
+    public void A_linear_shear_modulus_overshoots_the_measured_curve()
+    {
+        (double Percent, double Megapascals)[] curve = [(0.1, 5.83), (0.3, 17.49), (0.6, 34.98), (1.0, 47.45), (2.0, 63.84), (4.0, 72.99)];
+        foreach (var (percent, stress) in curve.Take(3)) Tolerance.Relative(stress, Cases.My750.Shear.Megapascals * percent / 100, 0.05);
+        foreach (var (percent, stress) in curve.Skip(3)) Assert.True(Cases.My750.Shear.Megapascals * percent / 100 > 1.2 * stress);
+        Tolerance.Absolute(234, Cases.My750.Shear.Megapascals * 0.04, 1);
+        Tolerance.Absolute(curve[^1].Percent / 100, WallFailure.FollowableResinStrain, 1e-12);
+    }
+
+    [Fact]
+    [PublishedCase("M02", "Soden, Hinton and Kaddour 1998, in-plane shear of AS4/3501-6: 10 MPa at 0.152 %")]
+    public void Initial_shear_slope_is_the_shear_modulus() => Tolerance.Relative(Cases.As4.Shear.Megapascals, 10 / 0.00152, 0.05);
+
+    // Resin had insignificant effect on the burst of well-made glass bottles. Tolerance 3 %: in netting the fibres carry all.
+    [Fact]
+    [PublishedCase("M20", "NRL Report 6161, 1964: glass-wound bottles with amine-cured epoxies")]
+    public void Burst_in_balance_does_not_depend_on_the_strength_of_the_resin()
+    {
+        var vessel = NotebookKit.Tests.Vessels.Samples.ShortChamber with
+        {
+            // The 65 mm glass sleeve lies at balance on 75.06 mm.
+            Liner = NotebookKit.Vessels.Liner.Removed(75.Millimetres()),
+            Forward = NotebookKit.Tests.Vessels.Samples.ShortChamber.Nozzle,
+            Plies = [new NotebookKit.Vessels.BraidedSleeve(MaterialLibrary.Typical.Braid("glass sleeve 65 mm"))],
+        };
+        Assert.False(vessel.Burst().IsMatrixDominated);
+        foreach (var factor in new[] { 0.5, 2.0 })
+        {
+            var resin = vessel.Resin with
+            {
+                TensileStrength = vessel.Resin.TensileStrength with { Value = vessel.Resin.TensileStrength.Value * factor },
+                ShearStrength = vessel.Resin.ShearStrength with { Value = vessel.Resin.ShearStrength.Value * factor },
+                CompressiveStrength = vessel.Resin.CompressiveStrength with { Value = vessel.Resin.CompressiveStrength.Value * factor },
+            };
+            Tolerance.Relative(vessel.Burst().WallBurst.Bar, (vessel with { Resin = resin }).Burst().WallBurst.Bar, 0.03);
+        }
+    }
+
+    // Triaxial AS4 braids, [0 18k/±66.5 6k], 37.6 % axial: 556 MPa along. Laminate of 3501-6-class plies: the first 0° break times a braid
+    // factor of 0.70 to 0.90. The coupon's fibre fraction isn't printed in the source; the lamina's 60 % is assumed, so 15 % is added either way.
+    [Fact]
+    [PublishedCase("M25", "Cox and Flanagan, NASA CR-4750, 1997, Table 3.2: triaxial AS4/1895 braids; §3.4.2: 10 to 30 % below tape")]
+    public void Triaxial_braid_along_its_axis()
+    {
+        var wall = Cases.Tube(Cases.As4, Cases.As4Strength, (0, 0.376), (66.5, 0.624));
+        var strength = wall.Fail(0, 1).Last.Megapascals;
+        output.WriteLine($"M25: laminate {strength:F0} MPa, measured 556, ratio {556 / strength:F2}");
+        Assert.InRange(556 / strength, 0.70 * 0.85, 0.90 * 1.15);
+    }
 }
