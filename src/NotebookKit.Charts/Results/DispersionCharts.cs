@@ -23,7 +23,7 @@ public static class DispersionCharts
             var (major, minor) = landings.Axes(share.Percent());
             return new ScatterEllipse($"{Digits.Round(share)} %", landings.MeanEast.Meters, landings.MeanNorth.Meters, major.Meters, minor.Meters, landings.Bearing.Degrees);
         });
-        var field = dispersion.Plan.Field is { } edge ? FieldEdge.Corners(edge) : null;
+        var field = dispersion.Plan.Field is { } edge ? FieldOutline.Of(edge) : null;
         return LandingChart.Draw(dispersion.East, dispersion.North, [.. ellipses], field) with
         {
             Title = $"Where {dispersion.Plan.Vehicle} comes down",

@@ -1,45 +1,79 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Engineering;
+using NotebookKit.Charts.Marks;
+using NotebookKit.Charts.Notes;
+using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Charts.Results;
 
-/// <summary>Charts of fins as structure: <c>fins.ChartFlutter(...)</c>.</summary>
+/// <summary>Charts of fins: <c>fins.ChartFlutter(...)</c>, <c>cant.Chart()</c>, <c>alignment.Chart()</c>.</summary>
 public static class FinCharts
 {
-    private const int Points = 25;
+    private const int Steps = 40;
 
-    /// <summary>Flutter margin over plate thickness (half to twice that of the fins) and span (half to one and a half times), with the margin that is wanted.</summary>
-    /// <param name="fins">The fins to start from; chords and sweep stay.</param>
+    /// <summary>Flutter margin over thickness and span, each from half to one and a half times that of the fins; chords and sweep distance stay.</summary>
+    /// <param name="fins">The fins; the mark in the middle of the map.</param>
     /// <param name="shearModulus">Shear modulus that twisting sees; 0.1 to 100 GPa.</param>
-    /// <param name="fastest">Fastest flight speed; 1 m/s to Mach 0.9.</param>
+    /// <param name="fastest">Fastest flight speed; 1 m/s to Mach 0.8, above which nothing passes.</param>
     /// <param name="air">Air where that speed is reached; sea level on a standard day where none is given.</param>
-    /// <exception cref="InvalidDesignException">The fins can't be computed.</exception>
+    /// <exception cref="InvalidDesignException">The fins can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public static EngineeringChart ChartFlutter(this FinSet fins, Pressure shearModulus, Speed fastest, AirConditions? air = null)
     {
         ArgumentNullException.ThrowIfNull(fins);
-        var given = fins.Flutter(shearModulus, fastest, air);
-        Series Range(string name, Length length, double from, double to) => new(name, "mm", [.. Enumerable.Range(0, Points).Select(i => length.Millimeters * (from + ((to - from) * i / (Points - 1))))]);
-        var thickness = Range("Fin thickness", fins.Thickness, 0.5, 2);
-        var span = Range("Fin span", fins.Planform.Reach, 0.5, 1.5);
-        var margins = new double[Points * Points];
-        Parallel.For(0, Points, row =>
+        var own = fins.Flutter(shearModulus, fastest, air);
+        if (own.Mach > FlutterResult.HighestMach)
+            throw new InvalidDesignException($"Flutter map, {fins.Name}", own.Findings);
+        double[] factors = [.. Enumerable.Range(0, Steps + 1).Select(i => 0.5 + ((double)i / Steps))];
+        var margins = from longer in factors
+                      let stretched = fins.WithSpanTimes(longer)
+                      from thicker in factors
+                      select (stretched with { Thickness = fins.Thickness * thicker }).Flutter(shearModulus, fastest, air).Margin;
+        var thicknesses = new Series("Fin thickness", "mm", [.. factors.Select(f => f * fins.Thickness.Millimeters)]);
+        var spans = new Series("Fin span", "mm", [.. factors.Select(f => f * fins.Planform.Reach.Millimeters)]);
+        var chart = FlutterChart.Draw(thicknesses, spans, new Series("Flutter margin", "-", [.. margins]), FlutterResult.WantedMargin);
+        var (thickness, span) = (fins.Thickness.Millimeters, fins.Planform.Reach.Millimeters);
+        var here = new Points(thicknesses with { Values = [thickness] }, spans with { Values = [span] }) { Name = "these fins", Shape = PointShape.Diamond, Slot = 7, Size = 12 };
+        return chart.With(here).With(new Callout(thickness, span, $"margin {Digits.Round(own.Margin)}")) with
         {
-            var stretched = fins.WithSpanTimes(span[row] / fins.Planform.Reach.Millimeters);
-            for (var column = 0; column < Points; column++)
-            {
-                var trial = stretched with { Thickness = thickness[column].Millimetres() };
-                // A plate too thick for the method leaves a blank, not a number.
-                margins[(row * Points) + column] = trial.Validate().Any(f => f.Severity == FindingSeverity.Error) ? double.NaN : trial.Flutter(shearModulus, fastest, air).Margin;
-            }
-        });
-        return FlutterChart.Draw(thickness, span, new Series("Flutter margin", "-", margins), FlutterResult.WantedMargin)
-            .With(new Notes.Callout(fins.Thickness.Millimeters, fins.Planform.Reach.Millimeters, $"these fins: {Digits.Round(given.Margin)}")) with
-        {
-            Title = $"Flutter margin at {fastest.Show()}",
+            Title = $"Flutter margin at {fastest.Show()}, G = {Digits.Round(shearModulus.Gigapascals)} GPa",
         };
     }
+
+    /// <summary>How often the jig leaves which mean cant.</summary>
+    /// <param name="cant">The distribution.</param>
+    public static EngineeringChart Chart(this CantResult cant)
+    {
+        ArgumentNullException.ThrowIfNull(cant);
+        var nine = cant.Within(90.Percent()).Degrees;
+        return new EngineeringChart(cant.Title, Axis.For(cant.Samples), new Axis("Share of the jigs-full", "%"))
+        {
+            Marks = [new Histogram(cant.Samples) { Name = "" }],
+            Limits = [Upright(-nine), Upright(nine)],
+            Remark = $"nine in ten lie within ±{Digits.Round(nine, 2)}°",
+        }.Checked();
+    }
+
+    /// <summary>How often the jig leaves which mean cant, with the cants whose roll lies near the pitch frequency.</summary>
+    /// <param name="alignment">The alignment.</param>
+    public static EngineeringChart Chart(this AlignmentResult alignment)
+    {
+        ArgumentNullException.ThrowIfNull(alignment);
+        var critical = alignment.AtNineInTen.CriticalCant.Degrees;
+        var (from, to) = (critical * PitchRollResult.BandFrom, critical * PitchRollResult.BandTo);
+        var reach = 1.05 * Math.Max(to, alignment.Cant.Samples.Values.Max(Math.Abs));
+        var chart = alignment.Cant.Chart();
+        return (chart with
+        {
+            Title = alignment.Title,
+            X = chart.X.Over(-reach, reach),
+            Spans = [new ShadedSpan(-to, -from, "") { Forbidden = true }, new ShadedSpan(from, to, "") { Forbidden = true }],
+            Remark = $"shaded: roll near the pitch frequency, {alignment.InResonanceBand.Show(2)} of the jigs-full; critical cant {Digits.Round(critical, 2)}°",
+        }).Checked();
+    }
+
+    private static LimitLine Upright(double at) => new(at, "nine in ten") { Upright = true };
 }

@@ -1,6 +1,5 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Filling;
-using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight;
 using NotebookKit.Materials;
 using NotebookKit.Proofing;
@@ -8,9 +7,8 @@ using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
-using NotebookKit.Vessels.Ends;
-using NotebookKit.Vessels.Uncertainty;
 using NotebookKit.Vessels;
+using NotebookKit.Vessels.Ends;
 
 namespace NotebookKit.Charts.Tests.Results;
 
@@ -69,20 +67,6 @@ public static class Curlew
     {
         Vessel = "Curlew", Volume = Vessel.Volume, WorkingPressure = Rating.WorkingPressure, Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("invented")),
     }.Plan();
-
-    public static DispersionResult Dispersion { get; } = Vehicle.Disperse(Windy with { Ceiling = 30.Metres() }, new Spread(), 200, 7);
-
-    public static BurstDistribution Distribution { get; } = Vessel.SampleBursts(2_000);
-
-    public static EfficiencyUpdate Update { get; } = VesselEvidence.Of(new HeldProof(Vessel, "no. 1", Rating.ProofPressure)).Learn(Vessel);
-
-    public static FillFit FillFit { get; } = new FillLog { Fill = Fill.Fill, Time = Fill.Time, Pressure = Fill.Pressure }.Fit();
-
-    public static LaunchBudgetResult Budget { get; } = new LaunchBudget
-    {
-        Chamber = Charge.Chamber, Target = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent(),
-        Cylinders = [new SourceCylinder("A", 10.Litres(), 200.BarGauge()), new SourceCylinder("B", 10.Litres(), 80.BarGauge())],
-    }.Count();
 
     public static FlightResult WholeFlight { get; } = Vehicle.Fly(Site);
 

@@ -27,15 +27,6 @@ public sealed class ResultChartTests
         ["full flight, margin"] = () => Curlew.FullFlight.ChartMargin(),
         ["loads"] = Curlew.FullFlight.ChartLoads,
         ["attitude"] = () => Curlew.SixDegreesFlight.ChartAttitude(),
-        ["landings"] = Curlew.Dispersion.Chart,
-        ["apogees"] = Curlew.Dispersion.ChartApogee,
-        ["what sways the apogee"] = Curlew.Dispersion.ChartSensitivity,
-        ["burst distribution"] = () => Curlew.Distribution.Chart(Curlew.Rating),
-        ["burst drivers"] = Curlew.Distribution.ChartDrivers,
-        ["efficiency"] = Curlew.Update.Chart,
-        ["flutter"] = () => Curlew.Body.Fins[0].ChartFlutter(3.Gigapascals(), 60.MetresPerSecond()),
-        ["fill fit"] = Curlew.FillFit.Chart,
-        ["launch budget"] = Curlew.Budget.Chart,
         ["firing"] = Curlew.Firing.Chart,
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
@@ -203,65 +194,5 @@ public sealed class ResultChartTests
         Assert.True(chart.EqualScale);
         Assert.Contains(chart.Marks, m => m.Name == "edge of the field");
         Assert.Contains("\"scaleanchor\":\"x\"", chart.ToFigureJson(), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_fill_can_be_explored()
-    {
-        var explorer = Curlew.Fill.Fill.Explore();
-        var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
-        Assert.Equal(Curlew.Fill.Duration.Seconds, start.Numbers[0], 0.02 * Curlew.Fill.Duration.Seconds);
-        Assert.Equal(Curlew.Fill.ShutPressure.Bar, start.Y[^1], 1e-6);
-        // Twice the conductance, half the time.
-        var conductance = explorer.Parameters[0].Start;
-        double Time(double c) => explorer.At(c, explorer.Parameters[1].Start, explorer.Parameters[2].Start).Numbers[0];
-        Assert.Equal(2, Time(conductance) / Time(2 * conductance), 0.03);
-    }
-
-    [Fact]
-    public void Stability_can_be_explored()
-    {
-        var explorer = Curlew.Vehicle.ExploreStability();
-        var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
-        Assert.Equal(Curlew.Vehicle.Stability().LeastMargin, start.Numbers[0], 1.5 * explorer.Error.Numbers[0]);
-        Assert.True(explorer.At(1.4 * explorer.Parameters[0].Start, 0, 30).Numbers[0] > explorer.At(0.7 * explorer.Parameters[0].Start, 0, 30).Numbers[0]);
-        Assert.True(explorer.At(explorer.Parameters[0].Start, 100, 30).Numbers[0] > explorer.At(explorer.Parameters[0].Start, 0, 30).Numbers[0]);
-    }
-
-    [Fact]
-    public void A_whole_flight_and_the_way_down_can_be_explored()
-    {
-        var flight = Curlew.Vehicle.Explore(Curlew.Windy);
-        var start = flight.At([.. flight.Parameters.Select(p => p.Start)]);
-        Assert.Equal(Curlew.FullFlight.Apogee.Meters, start.Numbers[0], 0.02 * Curlew.FullFlight.Apogee.Meters);
-        Assert.Equal(0, start.Y[^1], 0.05);
-
-        var down = Curlew.Vehicle.Canopy!.Explore(900.Grams(), 150.Metres());
-        Assert.Equal(0, down.At(900, 0, 150).Numbers[0], 1e-9);
-        Assert.True(down.At(1500, 6, 150).Numbers[0] > down.At(700, 6, 150).Numbers[0]);
-    }
-
-    [Fact]
-    public void Landings_are_drawn_with_the_ellipses_of_their_own_result()
-    {
-        var chart = Curlew.Dispersion.Chart();
-        Assert.Equal(["landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field", "pad"], chart.Marks.Select(m => m.Name));
-        // The library's own outline of the 90 % ellipse, point for point on ours.
-        var (east, north) = Curlew.Dispersion.Landings!.Ellipse(90.Percent());
-        var drawn = (NotebookKit.Charts.Marks.Curve)chart.Marks[2];
-        Assert.All(Enumerable.Range(0, east.Count), i => Assert.True(Enumerable.Range(0, drawn.X.Count).Min(k => double.Hypot(drawn.X[k] - east[i], drawn.Y[k] - north[i])) < 0.05 * Curlew.Dispersion.Landings!.Major.Meters * 2));
-        Assert.Equal(east.Values.Max(), drawn.X.Values.Max(), 0.01 * Math.Abs(east.Values.Max()) + 0.01);
-        Assert.Equal(north.Values.Max(), drawn.Y.Values.Max(), 0.01 * Math.Abs(north.Values.Max()) + 0.01);
-    }
-
-    [Fact]
-    public void A_flutter_map_passes_through_the_fins_it_was_made_for()
-    {
-        var chart = Curlew.Body.Fins[0].ChartFlutter(3.Gigapascals(), 60.MetresPerSecond());
-        var field = Assert.Single(chart.Marks.OfType<NotebookKit.Charts.Marks.Field>());
-        var truth = Curlew.Body.Fins[0].Flutter(3.Gigapascals(), 60.MetresPerSecond()).Margin;
-        Assert.Contains(chart.Callouts, c => c.Text == $"these fins: {Digits.Round(truth)}" && c.X == 2 && Math.Abs(c.Y - 85) < 1e-9);
-        // Span at its own length is the middle row, thickness at its own a third of the way.
-        Assert.Equal(truth, field.At(8, 12), 1e-6 * truth);
     }
 }

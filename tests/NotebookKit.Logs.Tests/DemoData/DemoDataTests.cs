@@ -85,6 +85,8 @@ public class DemoDataTests
             Expansion = log.Expansion,
         }.Judge();
         Assert.Equal(ProofVerdict.Accept, record.Verdict);
+        Assert.NotNull(record.Readings.Temperature);
+        Assert.DoesNotContain(record.Findings, f => f.Message.Contains("No temperature", StringComparison.Ordinal));
         var drop = Assert.Single(record.Holds.SelectMany(h => h!.Drops));
         Assert.Equal(ProofLogDemo.FittingDropAtSeconds, drop.At.Seconds, 1.5);
         Assert.Equal(ProofLogDemo.LeakMillilitresPerMinute, record.LeakRate!.Value.MillilitersPerMinute, 0.01);
