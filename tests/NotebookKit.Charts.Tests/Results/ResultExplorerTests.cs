@@ -35,8 +35,8 @@ public sealed class ResultExplorerTests
     [Fact]
     public void The_margin_is_that_of_the_vehicle_where_nothing_is_dragged()
     {
-        var explorer = Curlew.Whole.ExploreStability();
-        var stability = Curlew.Whole.Stability();
+        var explorer = Curlew.Vehicle.ExploreStability();
+        var stability = Curlew.Vehicle.Stability();
         var span = Curlew.Body.Fins[0].Planform.Reach.Millimeters;
         var state = explorer.At(span, 0, 32);
         // The water fraction lies between two computed ones.
@@ -47,7 +47,7 @@ public sealed class ResultExplorerTests
     [Fact]
     public void Longer_fins_and_ballast_help()
     {
-        var explorer = Curlew.Whole.ExploreStability();
+        var explorer = Curlew.Vehicle.ExploreStability();
         var span = Curlew.Body.Fins[0].Planform.Reach.Millimeters;
         var least = explorer.At(span, 0, 30).Numbers[0];
         Assert.True(explorer.At(span * 1.3, 0, 30).Numbers[0] > least);
@@ -57,7 +57,7 @@ public sealed class ResultExplorerTests
 
     [Fact]
     public void A_body_without_fins_has_no_span_to_drag() =>
-        Assert.Throws<InvalidDesignException>(() => (Curlew.Whole with { Body = Curlew.Body with { Fins = [] } }).ExploreStability());
+        Assert.Throws<InvalidDesignException>(() => (Curlew.Vehicle with { Body = Curlew.Body with { Fins = [] } }).ExploreStability());
 
     [Fact]
     public void A_storm_is_no_place_to_start_from() =>

@@ -168,7 +168,6 @@ public class PointFlightTests
             Flow = FlowModel.Plain,
             Parts = new([new("all", 0.3.Kilograms(), 0.7.Metres()) { Extent = 1.Metres() }]),
             Charge = Trainer.Charge with { Chamber = Trainer.Charge.Chamber with { RatedPressure = 200.BarGauge() }, Pressure = 190.BarGauge() },
-            Flow = FlowModel.Plain,
         };
         var flight = light.Fly(SampleVehicles.Calm);
         Assert.Equal(ResultStatus.Failed, flight.Status);
