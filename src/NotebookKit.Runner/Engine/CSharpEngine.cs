@@ -5,6 +5,7 @@ using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 using NotebookKit.Interactive;
+using NotebookKit.Numerics;
 using NotebookKit.Interactive.Live;
 
 namespace NotebookKit.Runner.Engine;
@@ -42,6 +43,12 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         {
             if (await ask(new InputRequest(request.Prompt, request.IsPassword)) is { } typed) context.Publish(new InputProduced(typed, request));
             else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
+        });
+        // Long computations of the library stop when the cell that started them is asked to.
+        csharp.AddMiddleware(async (command, context, next) =>
+        {
+            StopRequest.Listen(context.CancellationToken);
+            await next(command, context);
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
         PlainFormatting.Register();

@@ -1,4 +1,5 @@
 using NotebookKit.Materials;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -57,7 +58,11 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
                select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]), .. veils] },
         ];
         var options = new LayupOption[vessels.Count];
-        Parallel.For(0, vessels.Count, i => options[i] = Try(vessels[i]));
+        Parallel.For(0, vessels.Count, i =>
+        {
+            StopRequest.ThrowIfAsked();
+            options[i] = Try(vessels[i]);
+        });
         return new LayupTradeOff(this, [.. Judge(options).OrderBy(o => o.Mass?.Grams ?? double.PositiveInfinity)]);
     }
 
