@@ -11,7 +11,7 @@ internal static class LabelBuilder
         if (chart.Remark.Length > 0)
         {
             var remark = Label(chart.Remark, 0, 1, "paper", "paper", "left", "bottom", Palette.Quiet);
-            remark.Add("yshift", chart.HasLegend ? 32 : 4);
+            remark.Add("yshift", chart.HasLegend ? 11 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 4);
             yield return remark;
         }
         foreach (var span in chart.Spans.Where(s => s.Label.Length > 0))
