@@ -2,6 +2,7 @@ using NotebookKit.Filling;
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Tests.Published;
 
 namespace NotebookKit.Tests.Filling;
 
@@ -38,6 +39,7 @@ public class ChargingTests
 
     // One time constant leaves 1/e of the difference.
     [Fact]
+    [PublishedCase("P50", "lumped cooling with a constant film: T = Ta + (T2 − Ta) exp(−t/τ); formula only")]
     public void Cools_to_one_over_e_in_a_time_constant() =>
         Tolerance.Relative(293 + 107 / Math.E, Charging.CooledAfter(400.Kelvins(), 293.Kelvins(), 30.Seconds(), 30.Seconds()).Kelvins, 1e-12);
 }

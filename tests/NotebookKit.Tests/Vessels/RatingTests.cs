@@ -40,6 +40,42 @@ public class RatingTests
         Assert.Equal(40 * 5.0 / 3, dot.ProofPressure.Bar, 9);
     }
 
+    // Where the ratios are remembered, not read, the source must say so; what is read gates as it stands.
+    [Theory]
+    [PublishedCase("V44", "ANSI/AIAA S-081: proof 1.25, burst 1.5 (from memory)")]
+    [PublishedCase("V46", "DOT FRP-1: proof 5/3, burst 3.0")]
+    [PublishedCase("V48", "ISO 11119-3: test 1.5, burst 2.0 and 2.4 times test (from memory)")]
+    [PublishedCase("V49", "EN 12245: test 1.5, burst 2.0 times test (from memory)")]
+    [PublishedCase("V50", "UN R110 type 4: test 30 MPa for 20; burst 2.35 carbon, 3.65 glass (from memory)")]
+    [PublishedCase("V52", "ASME Section X Class I: 1.1, contact-moulded 6, at most 1 MPa")]
+    [PublishedCase("V53", "ASME Section X Class III: 1.25, burst 2.25 carbon (from memory)")]
+    [InlineData("ANSI/AIAA S-081", 1.25, 1.5)]
+    [InlineData("DOT FRP-1", 5.0 / 3, 3.0)]
+    [InlineData("ISO 11119-3, carbon", 1.5, 1.5 * 2.0)]
+    [InlineData("ISO 11119-3, glass", 1.5, 1.5 * 2.4)]
+    [InlineData("EN 12245", 1.5, 1.5 * 2.0)]
+    [InlineData("UN R110 type 4, carbon", 30.0 / 20, 2.35)]
+    [InlineData("UN R110 type 4, glass", 30.0 / 20, 3.65)]
+    [InlineData("ASME X Class I, contact-moulded", 1.1, 6)]
+    [InlineData("ASME X Class III, carbon", 1.25, 2.25)]
+    public void Ratios_of_standards_recalled_are_marked_so(string name, double proof, double burst)
+    {
+        var rules = RuleSets.All.Single(r => r.Name == name);
+        Tolerance.Relative(proof, rules.Proof, 1e-12);
+        Tolerance.Relative(burst, rules.Burst, 1e-12);
+        Assert.Equal(SourceKind.FromMemory, rules.Source.Kind);
+        Assert.DoesNotContain(rules.Validate(), f => f.Severity == FindingSeverity.Error);
+    }
+
+    [Fact]
+    [PublishedCase("V52", "ASME Section X Class I: contact-moulded vessels up to 1 MPa")]
+    public void A_contact_moulded_vessel_is_allowed_ten_bar() => Assert.Equal(10.BarGauge(), RuleSets.ContactMoulded.HighestPressure);
+
+    // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, so that nobody rates by them.
+    [Fact]
+    [PublishedCase("V51", "UN GTR 13, R134: 1.5, 2.25 carbon (from memory, not offered)")]
+    public void A_standard_that_is_only_remembered_and_lower_is_not_offered() => Assert.DoesNotContain(RuleSets.All, r => r.Name.Contains("GTR", StringComparison.Ordinal));
+
     [Fact]
     public void A_rule_whose_proof_risks_damage_is_refused_with_the_ply_and_the_fraction()
     {
