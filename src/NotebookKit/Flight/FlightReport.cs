@@ -107,7 +107,7 @@ internal static class FlightReport
     private static double? Margin(Vehicle vehicle, LaunchSite site, in FlightMarks marks)
     {
         var degrees = marks.ExitAngle * 180 / Math.PI;
-        if (!(degrees <= 20)) return null;
+        if (!(degrees <= Airframe.SteepestModelled.Degrees)) return null;
         var centre = vehicle.Airframe.StateWith(marks.ExitWaterKg, marks.ExitGasKg).CentreM;
         var mach = Math.Min(0.9, marks.ExitSpeed / site.Temperature.SoundMps());
         return vehicle.Body.MarginAt(centre.Metres(), degrees.Degrees(), mach);
@@ -126,8 +126,10 @@ internal static class FlightReport
         var needed = WindShare * figures.RailWind.MetersPerSecond;
         if (figures.RailExitSpeed.MetersPerSecond < needed)
             yield return Finding.Warning($"the vehicle leaves the rail at {figures.RailExitSpeed.Show()}; in {figures.RailWind.Show()} of wind it should have {Digits.Round(needed)} m/s, four times the wind (common practice). Use a longer rail, more pressure, or wait for less wind.");
-        if (figures.RailExitAngle.Degrees > SteepestDegrees)
-            yield return Finding.Warning($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; above {SteepestDegrees}° fins stall and nothing here holds. Don't fly in this wind.");
+        if (figures.RailExitAngle.Degrees > Airframe.SteepestModelled.Degrees)
+            yield return Finding.Error($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; no model holds beyond {Airframe.SteepestModelled.Show()} and the vehicle will turn over. Don't fly in this wind.");
+        else if (figures.RailExitAngle.Degrees > SteepestDegrees)
+            yield return Finding.Warning($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; above {SteepestDegrees}° fins stall. Don't fly in this wind.");
         if (figures.RailExitMargin is { } margin && margin < LowestMargin)
             yield return margin <= 0
                 ? Finding.Error($"off the rail, at {figures.RailExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever it is at 0°, and no height or drift here holds. Don't fly it so: leave the rail faster or move the centre of gravity forward.")

@@ -78,6 +78,15 @@ public class RatingTests
     }
 
     [Fact]
+    [PublishedCase("V52", "ASME Section X Class I: contact-moulded vessels up to 1 MPa")]
+    public void A_contact_moulded_vessel_is_allowed_ten_bar() => Assert.Equal(10.BarGauge(), RuleSets.ContactMoulded.HighestPressure);
+
+    // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, so that nobody rates by them.
+    [Fact]
+    [PublishedCase("V51", "UN GTR 13, R134: 1.5, 2.25 carbon (from memory, not offered)")]
+    public void A_standard_that_is_only_remembered_and_lower_is_not_offered() => Assert.DoesNotContain(RuleSets.All, r => r.Name.Contains("GTR", StringComparison.Ordinal));
+
+    [Fact]
     public void A_rule_whose_proof_risks_damage_is_refused_with_the_ply_and_the_fraction()
     {
         var rating = Strong.Rate(RuleSets.SpaceVessel);
