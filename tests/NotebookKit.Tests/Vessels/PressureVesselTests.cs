@@ -211,7 +211,7 @@ public class PressureVesselTests
     {
         var resin = Vessel.Resin with { TensileStrength = Property.Measured(66.Megapascals(), 0.1, "dog bones, March") };
         var mine = Vessel with { Resin = resin };
-        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate() })
+        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate(), mine.Expansion(10.BarGauge()), mine.SampleBursts(200) })
             Assert.Contains(result.Findings, f => f.Message.Contains("dog bones, March", StringComparison.Ordinal));
     }
 

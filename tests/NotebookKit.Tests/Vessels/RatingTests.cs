@@ -54,6 +54,29 @@ public class RatingTests
         Assert.Equal(40 * 5.0 / 3, dot.ProofPressure.Bar, 9);
     }
 
+    // Factors on the pressure each standard calls working or maximum expected. Those remembered say so.
+    [Theory]
+    [PublishedCase("V44", "ANSI/AIAA S-081, DOT-CFFC, DOT FRP-1, ISO 11119-2 and -3, EN 12245, UN R110, ASME X: ratios, most from memory")]
+    [InlineData("ANSI/AIAA S-081", 1.25, 1.5, true)]
+    [InlineData("DOT-CFFC", 5.0 / 3, 3.4, false)]
+    [InlineData("DOT FRP-1", 5.0 / 3, 3.0, true)]
+    [InlineData("ISO 11119-2", 1.5, 3.0, false)]
+    [InlineData("ISO 11119-3, carbon", 1.5, 3.0, true)]
+    [InlineData("ISO 11119-3, glass", 1.5, 3.6, true)]
+    [InlineData("EN 12245", 1.5, 3.0, true)]
+    [InlineData("UN R110 type 4, carbon", 1.5, 2.35, true)]
+    [InlineData("UN R110 type 4, glass", 1.5, 3.65, true)]
+    [InlineData("ASME X Class I, contact-moulded", 1.1, 6, true)]
+    [InlineData("ASME X Class III, carbon", 1.25, 2.25, true)]
+    public void Factors_of_the_standards(string name, double proof, double burst, bool fromMemory)
+    {
+        var rules = Assert.Single(RuleSets.All, r => r.Name == name);
+        Assert.Equal(proof, rules.Proof, 12);
+        Assert.Equal(burst, rules.Burst, 12);
+        Assert.Equal(fromMemory, rules.Source.Kind == SourceKind.FromMemory);
+        Assert.Empty(rules.Validate());
+    }
+
     [Fact]
     public void A_rule_whose_proof_risks_damage_is_refused_with_the_ply_and_the_fraction()
     {

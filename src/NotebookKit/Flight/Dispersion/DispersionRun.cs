@@ -53,6 +53,7 @@ internal sealed class DispersionRun
         var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads ?? -1 };
         Parallel.For(0, count, options, i =>
         {
+            StopRequest.ThrowIfAsked();
             Fly(first + i, rows.AsSpan(i * RowLength, RowLength));
             var finished = Interlocked.Increment(ref done);
             if (finished % step == 0 || finished == count) progress?.Report(finished);
