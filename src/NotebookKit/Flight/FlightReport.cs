@@ -78,7 +78,7 @@ internal static class FlightReport
             RailExitMargin = Margin(offRail, site, marks),
             RailWind = marks.ExitWind.MetresPerSecond(),
             WaterOut = double.IsNaN(marks.WaterOutTime) || marks.WaterLeftKg > 0 ? null : marks.WaterOutTime.Seconds(),
-            EndOfJet = (double.IsNaN(marks.JetEndTime) ? opening : marks.JetEndTime).Seconds(),
+            EndOfJet = (!double.IsNaN(marks.JetEndTime) ? marks.JetEndTime : isOpened ? opening : marks.LandingTime).Seconds(),
             GreatestSpeed = marks.FastestSpeed.MetresPerSecond(),
             GreatestSpeedTime = marks.FastestTime.Seconds(),
             GreatestMach = marks.GreatestMach,

@@ -91,6 +91,7 @@ internal ref partial struct FlightRun
         where TDrive : struct, IDrive
     {
         var path = new RailPath<TDrive>(_numbers, drive);
+        if (_time == 0 && !Moves(path)) return false;
         var events = new RailEvents<TDrive>(path, _numbers.RailM, Marks);
         var result = Integrate(ref path, ref events, _time + LongestS, RailPath<TDrive>.Own, PointsPerStep);
         events.Offer(_time, _state);
@@ -109,6 +110,17 @@ internal ref partial struct FlightRun
                 NextDrive(result.TerminalEvent - RailEvents<TDrive>.FirstEnd, path.AmbientPa(_time, _state), RailPath<TDrive>.Own);
                 return true;
         }
+    }
+
+    /// <summary>Whether it moves at all as it is let go.</summary>
+    private bool Moves<TDrive>(in RailPath<TDrive> path)
+        where TDrive : struct, IDrive
+    {
+        Span<double> rates = stackalloc double[path.Dimension];
+        path.Derivatives(0, _state, rates);
+        if (rates[1] > 0) return true;
+        Marks.Failure = "the vehicle doesn't move: its thrust doesn't overcome weight and friction on the rail. Use more pressure, or a steeper or smoother rail.";
+        return false;
     }
 
     private void LeaveRail<TDrive>(in RailPath<TDrive> path)
