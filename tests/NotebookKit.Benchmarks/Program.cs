@@ -1,3 +1,5 @@
 using BenchmarkDotNet.Running;
+using NotebookKit.Benchmarks.Flight;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["side-by-side"]) SideBySide.Run();
+else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -13,10 +13,11 @@ public sealed record Explorer
 
     private readonly ExplorerGrid _grid;
 
-    private Explorer(ExplorerGrid grid, ExplorerError error)
+    private Explorer(ExplorerGrid grid, ExplorerError error, Func<IReadOnlyList<double>, ExplorerState> model)
     {
         _grid = grid;
         Error = error;
+        Model = model;
     }
 
     /// <summary>What it shows.</summary>
@@ -33,6 +34,9 @@ public sealed record Explorer
 
     /// <summary>Vertical axis of the curve.</summary>
     public Axis Y => _grid.Y;
+
+    /// <summary>The model itself: its answer for one setting, the parameters in their order and unit. For whoever can compute while the reader drags.</summary>
+    public Func<IReadOnlyList<double>, ExplorerState> Model { get; }
 
     /// <summary>How far interpolation is from the model.</summary>
     public ExplorerError Error { get; }
@@ -59,7 +63,7 @@ public sealed record Explorer
         ArgumentNullException.ThrowIfNull(model);
         InvalidDesignException.ThrowIfAny($"Explorer '{title}'", [.. Validate(parameters, numbers)]);
         var grid = ExplorerGrid.Compute(title, x, y, parameters, numbers, model);
-        return new Explorer(grid, grid.FindError(model, ErrorChecks));
+        return new Explorer(grid, grid.FindError(model, ErrorChecks), model);
     }
 
     /// <summary>What the figure shows for a setting, interpolated as the page does it.</summary>
@@ -81,9 +85,12 @@ public sealed record Explorer
     public string ErrorText()
     {
         if (Error.Checked == 0) return "How far interpolation is off could not be checked.";
-        var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(Error.Numbers[i], 2)} {n.Unit}");
+        var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Shown(Error.Numbers[i], _grid.Largest(i))} {n.Unit}");
         return $"Between the computed settings values are interpolated. Largest error found at {Error.Checked} settings between them: "
-            + $"{string.Join(", ", numbers)}, curve {Digits.Round(Error.CurvePercent, 2)} % of its peak.";
+            + $"{string.Join(", ", numbers)}, curve {Shown(Error.CurvePercent, 100)} % of its peak.";
+
+        // Rounding noise is no error that anybody could see.
+        static string Shown(double error, double largest) => error < 1e-6 * largest ? "0" : Digits.Round(error, 2);
     }
 
     /// <summary>Title, parameters, and the error of interpolation.</summary>

@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Charts.Explorers;
@@ -33,7 +34,11 @@ internal sealed class ExplorerGrid
     {
         var states = new ExplorerState[parameters.Aggregate(1, (n, p) => n * p.Points)];
         // Each setting has its own place, so the answer doesn't depend on how many threads there are.
-        Parallel.For(0, states.Length, node => states[node] = model(Setting(parameters, node)));
+        Parallel.For(0, states.Length, node =>
+        {
+            StopRequest.ThrowIfAsked();
+            states[node] = model(Setting(parameters, node));
+        });
         var grid = new ExplorerGrid(title, x, y, parameters, numbers, states);
         InvalidDesignException.ThrowIfAny($"Explorer '{title}'", [.. grid.Validate()]);
         return grid;
@@ -42,7 +47,7 @@ internal sealed class ExplorerGrid
     /// <summary>The state at a setting inside the ranges.</summary>
     public ExplorerState At(IReadOnlyList<double> setting)
     {
-        var places = setting.Select((v, d) => (v - Parameters[d].From) / Parameters[d].Step).ToArray();
+        var places = setting.Select((v, d) => Parameters[d].PlaceOf(v)).ToArray();
         return Blend(places, linear: false) ?? Blend(places, linear: true) ?? Nearest(places);
     }
 
@@ -66,6 +71,9 @@ internal sealed class ExplorerGrid
             : new ExplorerError(known.Count, [.. Numbers.Select((_, n) => known.Max(e => e.Numbers[n]))], known.Max(e => e.Curve));
     }
 
+    /// <summary>Largest size of a number anywhere on the grid [unit of the number].</summary>
+    public double Largest(int number) => _states.Where(s => s.RefusedBecause.Length == 0).Max(s => Math.Abs(s.Numbers[number]));
+
     private static double[] Setting(IReadOnlyList<ExplorerParameter> parameters, int node)
     {
         var setting = new double[parameters.Count];
@@ -85,7 +93,7 @@ internal sealed class ExplorerGrid
         for (var d = Parameters.Count - 1; d >= 0; d--)
         {
             var cells = Parameters[d].Points - 1;
-            setting[d] = Parameters[d].From + (((cell % cells) + places[check % 3]) * Parameters[d].Step);
+            setting[d] = Parameters[d].At((cell % cells) + places[check % 3]);
             cell /= cells;
             check /= 3;
         }

@@ -59,6 +59,7 @@ internal static class ExplorerHtml
                 writer.WriteNumber("to", p.To);
                 writer.WriteNumber("points", p.Points);
                 writer.WriteNumber("start", p.Start);
+                writer.WriteBoolean("ratio", p.Logarithmic);
                 writer.WriteEndObject();
             }
             writer.WriteEndArray();

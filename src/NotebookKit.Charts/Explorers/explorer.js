@@ -20,10 +20,18 @@
     return [[i - 1, -0.5 * h10], [i, h00 - 0.5 * h11], [i + 1, h01 + 0.5 * h10], [i + 2, 0.5 * h11]];
   }
 
+  function shareOf(p, value) {
+    return p.ratio ? Math.log(value / p.from) / Math.log(p.to / p.from) : (value - p.from) / (p.to - p.from);
+  }
+
+  function valueAt(p, share) {
+    return p.ratio ? p.from * Math.pow(p.to / p.from, share) : p.from + (p.to - p.from) * share;
+  }
+
   function nodesAt(data, setting, linear) {
     let nodes = [[0, 1]];
     data.parameters.forEach(function (p, d) {
-      const place = (setting[d] - p.from) / (p.to - p.from) * (p.points - 1), row = weights(place, p.points, linear), next = [];
+      const place = shareOf(p, setting[d]) * (p.points - 1), row = weights(place, p.points, linear), next = [];
       for (const n of nodes) for (const w of row) if (w[1] !== 0) next.push([n[0] * p.points + w[0], n[1] * w[1]]);
       nodes = next;
     });
@@ -160,10 +168,10 @@
       slider.type = "range";
       slider.min = 0;
       slider.max = 400;
-      slider.value = Math.round(400 * (p.start - p.from) / (p.to - p.from));
+      slider.value = Math.round(400 * shareOf(p, p.start));
       const name = function () { value.textContent = show(setting[d], 3) + " " + p.unit; slider.setAttribute("aria-valuetext", value.textContent); };
       slider.addEventListener("input", function () {
-        setting[d] = p.from + (p.to - p.from) * slider.value / 400;
+        setting[d] = valueAt(p, slider.value / 400);
         name();
         update();
       });

@@ -60,6 +60,8 @@ internal static class LabelBuilder
         var crowded = at - extent.DataFrom < 0.03 * (extent.DataTo - extent.DataFrom);
         var node = Label(text, at, 1, "x", "paper", crowded ? "left" : "right", "top", colour);
         node.Add("textangle", -90);
+        // Over bars the letters need ground of their own.
+        node.Add("bgcolor", Palette.Tint(Palette.Paper, 0.75));
         if (offsetPx > 0) node.Add("yshift", -offsetPx);
         return node;
     }

@@ -21,8 +21,9 @@ public static class FlightExplorers
     public static Explorer Explore(this VerticalFlight flight)
     {
         ArgumentNullException.ThrowIfNull(flight);
-        var throat = flight.Nozzle.Throat;
-        return flight.Explore(5.Percent(), 70.Percent(), throat * 0.6, throat * 1.4, flight.Charge.Chamber.RatedPressure / 3, flight.Charge.Chamber.RatedPressure);
+        var (throat, charge) = (flight.Nozzle.Throat, flight.Charge);
+        var (least, rated) = (charge.Chamber.RatedPressure / 3, charge.Chamber.RatedPressure);
+        return flight.Explore(5.Percent(), 70.Percent(), throat * 0.6, throat * 1.4, charge.Pressure < least ? charge.Pressure * 0.9 : least, rated);
     }
 
     /// <summary>Water fraction, nozzle and pressure to drag over ranges of one's own.</summary>
@@ -55,11 +56,9 @@ public static class FlightExplorers
             })) with
         {
             Cautions = Cautions.ForFlight,
-            Remark = $"Everything else as in the flight of {flight.Name}: dry mass {flight.DryMass.Show()}, straight up, model “{VerticalFlightName(flight)}”.",
+            Remark = $"Everything else as in the flight of {flight.Name}: dry mass {flight.DryMass.Show()}, straight up, model “{flight.Fly().Model.Name}”.",
         };
     }
-
-    private static string VerticalFlightName(VerticalFlight flight) => flight.Fly().Model.Name;
 
     private static ExplorerState Answer(VerticalFlight flight)
     {

@@ -69,7 +69,7 @@ public sealed record FillResult : IResult
         AbsolutePressure.FromPascals(_trace.SettledPascals * (1 + SunKelvins / Fill.Temperature.Kelvins)).ToGauge(Fill.Ambient);
 
     /// <summary>Pressure lost while cooling.</summary>
-    public Pressure LostToCooling => ShutPressure - SettledPressure;
+    public Pressure LostToCooling => (ShutPressure - SettledPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
 
     /// <summary>Mass of gas in the vessel at the end.</summary>
     public Mass GasMass => Mass.FromKilograms(_trace.LastMass).ToUnit(UnitsNet.Units.MassUnit.Gram);

@@ -38,6 +38,14 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
     {
+        var all = InputFindings();
+        if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && LiftFinding() is { } lift) all.Add(lift);
+        return all;
+    }
+
+    /// <summary>What is wrong with the inputs one by one, without asking whether it lifts.</summary>
+    internal List<Finding> InputFindings()
+    {
         List<Finding> all = [.. FiringChecks.All(Charge, Nozzle, Flow, Site.Pressure), .. Site.Validate()];
         var mass = new ValidRange<Mass>(1.Grams(), 200.Kilograms()).Find(DryMass, "dry mass", "It is the vehicle without water and gas; check its unit.");
         if (mass is not null) all.Add(mass);
@@ -47,8 +55,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
                 $"reference area of the drag under thrust is {jetOn.ReferenceArea.Show(4)}; it must be that of the drag without jet, {Drag.ReferenceArea.Show(4)}."));
         }
 
-        if (LaunchTube is { } tube) all.AddRange(TubeFindings(tube));
-        if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && LiftFinding() is { } lift) all.Add(lift);
+        if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
         return all;
     }
 
@@ -67,6 +74,19 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         InvalidDesignException.ThrowIfAny(Name, Validate());
         return PeakUnchecked(Tables);
     }
+
+    /// <summary>The water fraction that takes it highest, or makes it fastest, with its own nozzle. Source: see <see cref="Flight.BestFill"/>.</summary>
+    /// <param name="goal">What for.</param>
+    /// <exception cref="InvalidDesignException">Something is out of range, or no fill lifts the vehicle.</exception>
+    public BestFillResult BestFill(FlightGoal goal = FlightGoal.Apogee) => new BestFill(this, goal).Find();
+
+    /// <summary>The water fraction and the throat that take it highest, or make it fastest. Source: see <see cref="Flight.BestFill"/>.</summary>
+    /// <param name="narrowest">Narrowest throat searched; above 0.5 mm.</param>
+    /// <param name="widest">Widest throat searched; above the narrowest, below the vessel's bore.</param>
+    /// <param name="goal">What for.</param>
+    /// <exception cref="InvalidDesignException">Something is out of range, or no fill lifts the vehicle.</exception>
+    public BestFillResult BestFill(Length narrowest, Length widest, FlightGoal goal = FlightGoal.Apogee) =>
+        new BestFill(this, goal) { Throats = new(narrowest, widest) }.Find();
 
     private bool IsConstant => Drag.IsConstant && (DragUnderThrust?.IsConstant ?? true);
 
@@ -98,16 +118,6 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     internal static double GreatestMach<TDrag>(FreeMount<TDrag> mount, in FiringEnd end)
         where TDrag : struct, IDragLaw =>
         end.FastestSpeed / mount.SpeedOfSoundAt(end.FastestHeight);
-
-    private List<Finding> TubeFindings(LaunchTube tube)
-    {
-        List<Finding> found = [.. tube.Validate()];
-        if (tube.Diameter > Nozzle.Throat)
-            found.Add(Finding.Error($"launch tube is {tube.Diameter.Show(4)} wide; it has to pass the nozzle's throat of {Nozzle.Throat.Show(4)}."));
-        if (tube.Displaced - tube.Hollow >= Charge.GasSpace)
-            found.Add(Finding.Error($"launch tube takes {tube.Displaced.Show()} of the vessel; only {Charge.GasSpace.Show()} is left to gas. Use a shorter tube or less water."));
-        return found;
-    }
 
     private Finding? LiftFinding()
     {

@@ -23,6 +23,9 @@ public sealed record IsotropicMaterial(
     Property<CoefficientOfThermalExpansion> ThermalExpansion,
     Property<Temperature> ServiceTemperature) : IMaterial
 {
+    /// <summary>Whether it holds its yield stress for as long as it is asked to; told by a modulus above 20 GPa, which no plastic has.</summary>
+    public bool IsMetal => Modulus.Value.Gigapascals > 20;
+
     /// <inheritdoc/>
     public IReadOnlyList<string> Overrides => OverrideList.Of(
         Name, (Density, "density"), (Modulus, "modulus"), (PoissonRatio, "Poisson's ratio"), (YieldStrength, "yield strength"),

@@ -1,6 +1,7 @@
 using NotebookKit.Materials;
 using NotebookKit.Quantities;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace NotebookKit.Proofing;
 
@@ -18,11 +19,11 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
 {
     /// <summary>Growth of the bore at a pressure. Source: Roark 2002.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WallGrowth(GaugePressure pressure) => Wall.Of(Volume, pressure);
+    public Volume WallGrowth(GaugePressure pressure) => Wall.Of(Volume, pressure).ToUnit(VolumeUnit.Milliliter);
 
     /// <summary>Volume by which the water is squeezed. Source: Kell 1975, V p/K.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WaterSqueezed(GaugePressure pressure) => Volume * (pressure.Pascals / Water.BulkModulus.Pascals);
+    public Volume WaterSqueezed(GaugePressure pressure) => (Volume * (pressure.Pascals / Water.BulkModulus.Pascals)).ToUnit(VolumeUnit.Milliliter);
 
     /// <summary>Volume that the trapped air still takes at a pressure. Source: ideal gas at constant temperature.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
@@ -39,12 +40,12 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     /// <summary>Fall in pressure when a little water is lost. Source: springs side by side.</summary>
     /// <param name="lost">Water lost; 0 or above, small against the water pumped in.</param>
     /// <param name="pressure">Gauge pressure at which it is lost; above 0.</param>
-    public Pressure DropFor(Volume lost, GaugePressure pressure) => Pressure.FromPascals(lost.CubicMeters / CompliancePerPascal(pressure));
+    public Pressure DropFor(Volume lost, GaugePressure pressure) => Pressure.FromBars(1e-5 * lost.CubicMeters / CompliancePerPascal(pressure));
 
     /// <summary>Water lost for a fall in pressure: the inverse of <see cref="DropFor"/>.</summary>
     /// <param name="drop">Fall in pressure with warmth taken off; any sign.</param>
     /// <param name="pressure">Gauge pressure at which it falls; above 0.</param>
-    public Volume LossFor(Pressure drop, GaugePressure pressure) => Volume.FromCubicMeters(drop.Pascals * CompliancePerPascal(pressure));
+    public Volume LossFor(Pressure drop, GaugePressure pressure) => Volume.FromMilliliters(1e6 * drop.Pascals * CompliancePerPascal(pressure));
 
     /// <summary>Rise in pressure when water and wall warm up by a little with every valve shut. Source: linear thermal expansion of water (Kell 1975) and wall.</summary>
     /// <param name="warming">Rise in temperature; any sign, negative for cooling.</param>
@@ -52,7 +53,7 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     public Pressure RiseFor(TemperatureDelta warming, GaugePressure pressure)
     {
         var free = Water.VolumetricExpansion.PerKelvin - 3 * Wall.ThermalExpansion.PerKelvin;
-        return Pressure.FromPascals(free * warming.Kelvins * Volume.CubicMeters / CompliancePerPascal(pressure));
+        return Pressure.FromBars(1e-5 * free * warming.Kelvins * Volume.CubicMeters / CompliancePerPascal(pressure));
     }
 
     // Volume taken up per pascal at a pressure, m³/Pa.

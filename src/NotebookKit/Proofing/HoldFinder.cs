@@ -10,14 +10,15 @@ internal static class HoldFinder
     private const int Neighbours = 4;
 
     /// <summary>First and last row of each planned hold in order; none where a step isn't in the log.</summary>
-    public static IReadOnlyList<(int First, int Last)?> Rows(IReadOnlyList<ProofStep> steps, double[] seconds, double[] bar, double gaugeErrorBar)
+    public static IReadOnlyList<(int First, int Last)?> Rows(IReadOnlyList<ProofStep> steps, int proofStep, double[] seconds, double[] bar, double gaugeErrorBar)
     {
         var found = new (int First, int Last)?[steps.Count];
         var start = 0;
         for (var s = 0; s < steps.Count; s++)
         {
             var wanted = steps[s].Pressure.Bar;
-            var band = Math.Max(Math.Max(0.5, 0.025 * wanted), 4 * gaugeErrorBar);
+            // A leak shows at any pressure near the working one; the steps up have to be the planned ones.
+            var band = Math.Max(Math.Max(0.5, (s > proofStep ? 0.10 : 0.025) * wanted), 4 * gaugeErrorBar);
             (int First, int Last)? longest = null;
             for (var i = start; i < bar.Length;)
             {

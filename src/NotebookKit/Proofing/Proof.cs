@@ -66,8 +66,7 @@ public sealed record Proof
     public FilledVessel Filled => new(Volume, Wall, Water, TrappedAir, Ambient);
 
     /// <summary>
-    /// The proof that a rating asks for: the rule set's factor on the maximum expected pressure, the growth that the layup predicts, on two supports
-    /// the vessel's length apart. Source: the rating's and the layup's.
+    /// The proof that a rating asks for: to the rating's proof pressure, with the growth that the layup predicts, on two supports the vessel's length apart. Source: the rating's and the layup's.
     /// </summary>
     /// <param name="rating">A rating that was given.</param>
     /// <exception cref="InvalidDesignException">The rating was refused.</exception>
@@ -83,8 +82,8 @@ public sealed record Proof
         {
             Vessel = vessel.Name,
             Volume = vessel.Volume,
-            WorkingPressure = rating.MaximumExpectedPressure,
-            Rule = ProofRule.Of(rating.Rules),
+            WorkingPressure = rating.WorkingPressure,
+            Rule = ProofRule.For(rating),
             Wall = WallExpansion.Of(growth),
             Support = new(vessel.Liner.Bore, thickness, vessel.Length, Density.FromKilogramsPerCubicMeter(layup.WallMassPerLength.KilogramsPerMeter / wallArea), AxialModulusOf(growth, thickness)),
         };

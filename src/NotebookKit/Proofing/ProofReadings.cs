@@ -56,7 +56,7 @@ public sealed record ProofReadings
         double[] seconds = [.. Time.Values], bar = [.. Pressure.Values];
         double[]? celsius = Temperature is null ? null : [.. Temperature.Values];
         var plan = Proof.Plan();
-        var rows = HoldFinder.Rows(plan.Steps, seconds, bar, GaugeError.Bars);
+        var rows = HoldFinder.Rows(plan.Steps, Proof.Steps.Count - 1, seconds, bar, GaugeError.Bars);
         var holds = plan.Steps.Select((step, i) => rows[i] is { } r ? HoldFinder.Read(step, r, seconds, bar, celsius, Proof.Filled, GaugeError.Bars) : null).ToList();
         return new ProofRecord(this, plan, holds, ExpansionReading.From(this, plan, holds));
     }

@@ -70,7 +70,7 @@ public sealed record ProofRecord : IResult
     public ModelCard Model => new(
         "Reading of a proof log",
         [
-            "A hold is the longest stay within 2.5 % of a planned step, in the planned order.",
+            "A hold is the longest stay within 2.5 % of a planned step, in the planned order; 10 % for the one at working pressure.",
             "Falls are straight lines through a hold; water and wall have the logged temperature.",
             "Water lost follows from the fall and the springs of wall, water and trapped air as planned.",
             "At proof pressure a fall may be creep of the laminate as well as a leak; leaks are judged at working pressure.",

@@ -29,12 +29,39 @@ internal static class BurstModel
         }
 
         return new BurstPrediction(
-            layup, criterion, wall, layers, outcome, fibresAlone, trace, NettingPascals(layers, wall.Radius), Ends(vessel, wall.Context(layers)));
+            layup, criterion, wall, layers, outcome, fibresAlone, trace, NettingPascals(layers, wall), Ends(vessel, wall.Context(layers)));
     }
 
-    /// <summary>Netting analysis of the wall [Pa]; 0 without plies.</summary>
-    public static double NettingPascals(ReadOnlySpan<WallLayer> layers, double radius) =>
-        layers.Length == 0 ? 0 : WallFailure.NettingLoad(layers, WallLoad.ClosedTube) / radius;
+    /// <summary>Netting analysis of the wall, with a metal liner at its yield; a plastic one isn't counted [Pa]. 0 without plies.</summary>
+    public static double NettingPascals(ReadOnlySpan<WallLayer> layers, VesselWall wall) =>
+        layers.Length == 0 ? 0 : WallFailure.NettingLoad(layers, WallLoad.ClosedTube, wall.MetalLinerForce) / wall.Radius;
+
+    /// <summary>What a wall may be rated on [Pa]: its burst, less where netting or the fibres without a plastic liner hold less.</summary>
+    public static double LowPascals(VesselWall wall, in WallOutcome outcome, in WallOutcome? withoutLiner, double nettingPascals)
+    {
+        var burst = outcome.Burst / wall.Radius;
+        if (wall.Count == 0) return burst;
+        return Math.Min(Math.Min(burst, nettingPascals), withoutLiner is { } alone ? alone.Burst / wall.Radius : burst);
+    }
+
+    /// <summary>The same for a sample, both ends of its band [Pa].</summary>
+    public static (double Low, double High) Band(VesselWall wall, WallEngine engine, in LayerFactors factors, double linerFactor = 1)
+    {
+        WallOutcome? alone = null;
+        if (wall.LeansOnPlastic)
+        {
+            wall.SetWithoutLiner(engine, factors, FailureCriterion.MaximumStress);
+            alone = engine.Run();
+        }
+
+        wall.Set(engine, factors, FailureCriterion.MaximumStress, linerFactor);
+        var outcome = engine.Run();
+        return (LowPascals(wall, outcome, alone, NettingPascals(engine.Layers, wall)), outcome.Burst / wall.Radius);
+    }
+
+    /// <summary>Whether the wall leans on more than its fibres as laid and its liner.</summary>
+    public static bool IsLeaning(in WallOutcome outcome, double nettingPascals, VesselWall wall) =>
+        wall.Count > 0 && WallFailure.IsLeaning(outcome, nettingPascals * wall.Radius);
 
     /// <summary>Every part of both ends.</summary>
     public static List<PartMargin> Ends(PressureVessel vessel, EndContext context)
@@ -102,7 +129,8 @@ internal static class BurstModel
                 Pressure.FromMegapascals(prediction.WallBurst.Pascals * wall.Radius / wall.Thickness / 1e6).Show(), VesselSources.ThinWall));
             steps.Add(new(
                 "Netting analysis", @"p = \frac{1}{R}\min\left(\sum\sigma_f t_f\sin^2\theta,\ 2\sum\sigma_f t_f\cos^2\theta\right)",
-                string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at {Digits.Round(l.Angle * 180 / Math.PI)}°")) + $", R = {radius}",
+                string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at {Digits.Round(l.Angle * 180 / Math.PI)}°"))
+                + (wall.MetalLinerForce > 0 ? $", {Digits.Round(wall.MetalLinerForce / 1000)} N/mm of metal liner at its yield" : "") + $", R = {radius}",
                 prediction.Netting.ToString(), VesselSources.Netting));
         }
 

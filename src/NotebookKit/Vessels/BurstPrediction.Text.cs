@@ -28,7 +28,7 @@ public sealed partial record BurstPrediction
             return
             [
                 new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
-                new("To rate on", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "without the liner's share"),
+                new("To rate on", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "the fibres as laid alone"),
                 new("First resin crack", FirstCrack.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
                 .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
                 new("Strain at the wall's burst", BurstStrain.ToString()),
@@ -47,6 +47,7 @@ public sealed partial record BurstPrediction
         {
             List<Finding> findings = [.. Layup.Findings];
             if (IsMatrixDominated) findings.Add(Finding.Warning(MatrixSentence()));
+            else if (WallLow < 0.98 * WallBurst) findings.Add(Finding.Note($"The wall is rated on {WallLow}, what its fibres hold as laid: what the {(Vessel.Liner.Material?.IsMetal == false ? "plastic liner and the resin add" : "resin adds")} isn't counted on."));
             if (CheckSentence() is { } sentence) findings.Add(Finding.Note(sentence));
             if (Vessel.Liner.Material is null)
                 findings.Add(Finding.Warning($"Nothing lines the wall: expect it to weep from {FirstCrack}, where its resin first cracks, long before it bursts."));
@@ -66,10 +67,10 @@ public sealed partial record BurstPrediction
     private string MatrixSentence()
     {
         var turned = string.Join(", ", Turned.Select(t => $"{t.Ply} from {t.Laid.Show()} to {t.AtBurst.Show()}"));
-        var turning = turned.Length > 0 ? $" Fibres turn before they lock: {turned}; the body grows {BurstStrain.Hoop.Show(2)} around and {BurstStrain.Axial.Show(2)} along." : "";
+        var turning = turned.Length > 0 && BurstStrain.Hoop.Percent > 3 ? $" Fibres turn before they lock: {turned}; the body grows {BurstStrain.Hoop.Show(2)} around and {BurstStrain.Axial.Show(2)} along." : "";
         var band = WallLow < WallBurst ? $"{WallLow} to {WallBurst}" : $"up to {WallBurst}";
-        return $"Matrix-dominated, wide band: the wall holds {band}, not one number. The fibres alone aren't in balance as laid.{turning} "
-            + "Lay the sleeve nearer 54.7° or add a hoop or cloth ply; rate on the low end.";
+        return $"Matrix-dominated, wide band: the wall holds {band}, not one number. The fibres as laid aren't in balance: resin and turning fibres make up the rest.{turning} "
+            + "Lay the sleeve nearer 54.7° or add a hoop or cloth ply; it is rated on the low end.";
     }
 
     private string? CheckSentence()

@@ -33,10 +33,9 @@ public sealed partial record BurstPrediction : IResult
         Trace = trace;
         WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
         FirstCrack = double.IsNaN(outcome.FirstCrack) ? WallBurst : GaugePressure.FromPascals(outcome.FirstCrack / wall.Radius);
-        IsMatrixDominated = layers.Length > 0 && LeansOnResin(outcome);
+        IsMatrixDominated = BurstModel.IsLeaning(outcome, nettingPascals, wall);
         Netting = GaugePressure.FromPascals(nettingPascals);
-        var wallLow = LowOf(outcome, wall.Radius, nettingPascals);
-        WallLow = GaugePressure.FromPascals(fibresAlone is { } alone ? Math.Min(wallLow, LowOf(alone, wall.Radius, nettingPascals)) : wallLow);
+        WallLow = GaugePressure.FromPascals(BurstModel.LowPascals(wall, outcome, fibresAlone, nettingPascals));
         Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends];
         WeakestPart = Parts.MinBy(p => p.Burst.Pascals)!;
         var low = Math.Min(WallLow.Pascals, WeakestPart.Burst.Pascals);
@@ -59,15 +58,18 @@ public sealed partial record BurstPrediction : IResult
     public GaugePressure Burst => WeakestPart.Burst;
 
     /// <summary>
-    /// The burst to rate on: the same, but where the wall is matrix-dominated no more than netting analysis of the fibres as laid gives, and
-    /// nothing that a plastic liner carries, which creeps under a held load.
+    /// The burst to rate on: the same, but for the wall no more than netting analysis of its fibres as laid gives, and nothing that a
+    /// plastic liner carries, which creeps under a held load.
     /// </summary>
     public GaugePressure Low { get; }
 
     /// <summary>Burst of the wall alone. Source: Jones 1999, §4.5.</summary>
     public GaugePressure WallBurst { get; }
 
-    /// <summary>Low end of the wall's burst: without what a plastic liner carries, and that of netting analysis where the wall is matrix-dominated.</summary>
+    /// <summary>
+    /// Low end of the wall's burst: without what a plastic liner carries, and no more than netting analysis. What resin and turning fibres
+    /// add is not rated on, however well it may hold. Source: Evans and Gibson 2002.
+    /// </summary>
     public GaugePressure WallLow { get; }
 
     /// <summary>What ends the wall.</summary>
@@ -80,8 +82,8 @@ public sealed partial record BurstPrediction : IResult
     public IReadOnlyList<PartMargin> Parts { get; }
 
     /// <summary>
-    /// Whether the wall leans on resin that would have to follow more strain than resin can: a band, not a prediction.
-    /// Source: the shear curve of an epoxy ply ends at 4 %, Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998.
+    /// Whether the wall leans on resin that would have to follow more strain than resin can, or owes over 15 % of its burst to more than
+    /// its fibres as laid and its liner: a band, not a prediction. Source: the shear curve of an epoxy ply ends at 4 %, Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998.
     /// </summary>
     public bool IsMatrixDominated { get; }
 
@@ -108,13 +110,21 @@ public sealed partial record BurstPrediction : IResult
     /// <summary>Simple answers beside it.</summary>
     public CrossChecks Checks => BurstModel.Check(this);
 
-    /// <summary>What the vessel may be used at under a rule set, resting on the low end of this prediction. Source: see the result's model card.</summary>
+    /// <summary>
+    /// What the vessel may be used at under a rule set. It rests on the low end of the prediction for the low end of the making: until tests have
+    /// shown better, one vessel in twenty may deliver no more. Source: see the result's model card.
+    /// </summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
-        this, rules ?? RuleSets.Club, Low,
-        $"the predicted burst{(Low < Burst ? ", low end," : "")} at {Vessel.Fabrication.Efficiency.Show()} of the fibre's strength, the mean: one vessel in twenty may deliver less than {Vessel.Fabrication.EfficiencyLow.Show()}", wanted);
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
+    {
+        var fabrication = Vessel.Fabrication;
+        var poor = (Vessel with { Fabrication = fabrication with { Efficiency = fabrication.EfficiencyLow } }).Burst(Criterion);
+        return RatingModel.Rate(
+            this, poor, rules ?? RuleSets.Club, poor.Low,
+            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which nineteen vessels in twenty deliver; {fabrication.Efficiency.Show()} is the mean", wanted);
+    }
 
     /// <summary>The part that sets <see cref="Low"/>: the wall where its low end is below every end.</summary>
     internal string LimitingPart => WallLow < WeakestPart.Burst ? Parts[0].Name : WeakestPart.Name;
@@ -128,15 +138,6 @@ public sealed partial record BurstPrediction : IResult
     private List<WallEvent> Trace { get; }
 
     internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0 ? Layup.NameOf(ply) : "wall";
-
-    private static bool LeansOnResin(in WallOutcome outcome) =>
-        outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain;
-
-    private double LowOf(in WallOutcome outcome, double radius, double nettingPascals)
-    {
-        var burst = outcome.Burst / radius;
-        return Layers.Length > 0 && LeansOnResin(outcome) ? Math.Min(burst, nettingPascals) : burst;
-    }
 
     private string WallCause => Outcome.Mode switch
     {

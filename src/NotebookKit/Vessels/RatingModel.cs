@@ -8,7 +8,7 @@ internal static class RatingModel
 {
     private static readonly ValidRange<GaugePressure> Wanted = new(0.5.BarGauge(), 300.BarGauge());
 
-    public static Rating Rate(BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure? wanted)
+    public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure? wanted)
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var findings = new List<Finding>();
@@ -24,19 +24,19 @@ internal static class RatingModel
             else if (expected > highest)
             {
                 findings.Add(Finding.Error(
-                    $"Working pressure wanted is {asked}; {rules.Name} allows up to {highest / rules.Overshoot} on a design burst of {designBurst} ({(capped ? $"it was written for no more than {highest}" : $"{Digits.Round(rules.Burst)} times")}, and {Digits.Round(rules.Overshoot)} for overshoot). Ask for less, or strengthen the {prediction.LimitingPart}."));
+                    $"Working pressure wanted is {asked}; {rules.Name} allows up to {highest / rules.Overshoot} on a design burst of {designBurst} ({(capped ? $"it was written for no more than {highest}" : $"{Digits.Round(rules.Burst)} times")}, and {Digits.Round(rules.Overshoot)} for overshoot). Ask for less, or strengthen the {proved.LimitingPart}."));
             }
         }
 
-        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, prediction, rules, designBurst, rules.Proof * expected);
+        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, proved, rules, designBurst, rules.Proof * expected);
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.FromMemory) findings.Add(Finding.Warning($"The factors of {rules.Name} are from memory: confirm them before relying on them."));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
         if (prediction.Vessel.Overrides.Count > 0) findings.Add(Finding.Note("Uses your own values: " + string.Join("; ", prediction.Vessel.Overrides) + "."));
-        return new Rating(prediction, rules, designBurst, basis, expected, findings, Work(prediction, rules, designBurst, basis, expected));
+        return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings, Work(prediction, rules, designBurst, basis, expected));
     }
 
-    /// <summary>A proof that takes a ply or a part past its allowed share does damage that no later look will find.</summary>
+    /// <summary>A proof of the vessel as it is taken to be made, that takes a ply or a part past its allowed share does damage that no later look will find.</summary>
     private static void FindProof(List<Finding> findings, BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, GaugePressure proof)
     {
         var limit = rules.HighestProofUse.DecimalFractions;

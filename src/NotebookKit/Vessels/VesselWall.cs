@@ -37,6 +37,8 @@ internal sealed class VesselWall
         _liner = liner.Material is { } m && (vessel.Fabrication.CountsLiner || _seeds.Length == 0)
             ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals, m.UsableStrain.Value.DecimalFractions, liner.Wall.Meters)
             : default;
+        MetalLinerForce = liner.Material is { IsMetal: true } ? _liner.YieldStrength * _liner.Thickness : 0;
+        LeansOnPlastic = _seeds.Length > 0 && _liner.Thickness > 0 && liner.Material is { IsMetal: false };
         Bore = liner.Bore.Meters;
         LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
     }
@@ -59,14 +61,17 @@ internal sealed class VesselWall
     /// <summary>Inner diameter [m].</summary>
     public double Bore { get; }
 
+    /// <summary>Yield strength times wall of a metal liner that is counted on; 0 for a plastic one [N/m].</summary>
+    public double MetalLinerForce { get; }
+
     /// <summary>E·t of the liner, counted on or not [N/m].</summary>
     public double LinerStiffness { get; }
 
     /// <summary>The liner as it is counted on.</summary>
     public LinerLayer Liner => _liner;
 
-    /// <summary>Whether plies share the load with a plastic liner, which gives way slowly under a held load; metals start far above this modulus.</summary>
-    public bool LeansOnPlastic => Count > 0 && _liner is { Thickness: > 0, Modulus: < 10e9 };
+    /// <summary>Whether plies share the load with a plastic liner, which gives way slowly under a held load.</summary>
+    public bool LeansOnPlastic { get; }
 
     public WallEngine NewEngine() => new(Math.Max(Count, 1));
 

@@ -10,8 +10,9 @@ public sealed class ExplorerInBrowserTests
     public void The_page_answers_as_the_library_does()
     {
         Skip.If(HeadlessBrowser.WhyNot.Length > 0, HeadlessBrowser.WhyNot);
-        var explorer = Ballistics.Build(Ballistics.Limited);
-        double[][] settings = [[10, 10], [11.3, 17.7], [23.4, 45.6], [33.3, 79.9], [38, 12], [42, 45], [50, 80]];
+        // One parameter in equal ratios, one in equal steps.
+        var explorer = Explorer.Build("Throw", new Axis("Distance", "m"), new Axis("Height", "m"), [Ballistics.Parameters[0] with { Logarithmic = true }, Ballistics.Parameters[1]], Ballistics.Numbers, Ballistics.Limited);
+        double[][] settings = [[10, 10], [11.3, 17.7], [23.4, 45.6], [33.3, 79.9], [36, 12], [42, 45], [50, 80]];
         var asked = JsonSerializer.Serialize(settings);
         var answer = HeadlessBrowser.Run($$"""
             <!DOCTYPE html><meta charset="utf-8"><body>{{explorer.ToHtml()}}<script>{{ExplorerScript.Text}}</script><script>

@@ -99,4 +99,12 @@ public sealed class ExplorerTests
     [Fact]
     public void Curves_that_do_not_match_are_refused() =>
         Assert.Throws<InvalidDesignException>(() => Ballistics.Build(s => Ballistics.Throw(s) is var state && s[0] > 20 ? state with { X = [0, 1], Y = [0, 1] } : Ballistics.Throw(s)));
+
+    [Fact]
+    public void Equal_ratios_follow_an_inverse_far_better_than_equal_steps()
+    {
+        double Error(bool ratios) => Explorer.Build("t", new Axis("x", "m"), new Axis("y", "m"), [new ExplorerParameter("a", "-", 1, 16, 9, 4) { Logarithmic = ratios }], [new ExplorerNumber("b", "-")],
+            s => new ExplorerState { X = [0, 1], Y = [0, 1], Numbers = [1 / s[0]] }).Error.Numbers[0];
+        Assert.True(Error(ratios: true) < 0.1 * Error(ratios: false));
+    }
 }

@@ -3,24 +3,25 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented proof of Curlew's vessel: 2.5 L, 40 bar gauge at most expected, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 % (the last pumped 0.8 bar past), then ten minutes at
+/// An invented proof of Curlew's vessel: 2.5 L, 38 bar gauge working, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 % (the last pumped 0.8 bar past), then ten minutes at
 /// working pressure. Formulae of its own, so that it doesn't follow the library's models about.
 /// </summary>
 internal static class ProofLogDemo
 {
     public const ulong Seed = 20260314;
-    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 31.5, PermanentMillilitres = 0.9, TrappedAirMillilitres = 4;
-    public const double ProofBar = 60, PumpedToBar = 60.8, WorkingBar = 40, LeakMillilitresPerMinute = 0.015;
+    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 23.2, PermanentMillilitres = 0.5, TrappedAirMillilitres = 4;
+    public const double ProofBar = 60, PumpedToBar = 60.8, WorkingBar = 38, LeakMillilitresPerMinute = 0.010;
+    public const double FittingMillilitres = 0.2;
     public const int FittingDropAtSeconds = 452;
 
-    private static readonly (double Bar, int Hold)[] Steps = [(15, 60), (30, 60), (45, 60), (54, 60), (PumpedToBar, 120), (40, 600), (0, 30)];
+    private static readonly (double Bar, int Hold)[] Steps = [(15, 60), (30, 60), (45, 60), (54, 60), (PumpedToBar, 120), (38, 600), (0, 30)];
 
     public static string Text()
     {
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
-            "hydrostatic proof of Curlew's vessel, 2.5 L, highest expected pressure 40 bar gauge, proof pressure 60 bar gauge",
+            "hydrostatic proof of Curlew's vessel, 2.5 L, working pressure 38 bar gauge, proof pressure 60 bar gauge",
             "pumped a little past proof so that a fitting that settles doesn't take the hold below it",
             "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the water let out",
             "expansion at the end, with the pressure let off, is what stays: permanent expansion and water lost");
@@ -56,7 +57,7 @@ internal static class ProofLogDemo
                 if (bar > 1)
                 {
                     var loss = LeakMillilitresPerMinute / 60 * Math.Sqrt(bar / WorkingBar);
-                    if (second == FittingDropAtSeconds) loss += 0.25;
+                    if (second == FittingDropAtSeconds) loss += FittingMillilitres;
                     lost += loss;
                     bar -= loss / Compliance(bar);
                 }

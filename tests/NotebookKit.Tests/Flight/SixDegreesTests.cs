@@ -21,7 +21,8 @@ public class SixDegreesTests
         Tolerance.Relative(three.Apogee.Meters, six.Apogee.Meters, 1e-5);
         Tolerance.Relative(three.ApogeeTime.Seconds, six.ApogeeTime.Seconds, 1e-5);
         Tolerance.Relative(three.Figures.LandingTime.Seconds, six.Figures.LandingTime.Seconds, 1e-5);
-        Assert.Equal(0, six.Figures.GreatestAngleOfAttack!.Value.Degrees);
+        // Zero but for rounding where the speed itself goes through zero.
+        Assert.Equal(0, six.Figures.GreatestAngleOfAttack!.Value.Degrees, 1e-4);
         Assert.Null(three.Attitude);
     }
 

@@ -107,7 +107,7 @@ public static class OdeDriver
             evaluations++;
         }
 
-        var previousError = 1e-4;
+        var previousLogError = StepControl.LeastLogError;
         var lastWasRejected = false;
         while (true)
         {
@@ -130,8 +130,9 @@ public static class OdeDriver
             }
 
             accepted++;
-            step = Math.Min(longest, Math.Abs(h) * StepControl.AfterAccepted(error, previousError, lastWasRejected));
-            previousError = Math.Max(error, 1e-4);
+            var logError = Math.Log(error);
+            step = Math.Min(longest, Math.Abs(h) * StepControl.AfterAccepted(logError, previousLogError, lastWasRejected));
+            previousLogError = Math.Max(logError, StepControl.LeastLogError);
             lastWasRejected = false;
 
             var end = isLast ? to : t + h;

@@ -9,10 +9,13 @@ internal static class StepControl
 {
     private const double Safety = 0.9, Smallest = 0.2, Largest = 10, Beta = 0.04, Alpha = 0.2 - 0.75 * Beta;
 
-    /// <summary>Factor on the step after an accepted one.</summary>
-    public static double AfterAccepted(double error, double previousError, bool lastWasRejected)
+    /// <summary>Logarithm of the smallest error that the control takes notice of.</summary>
+    public const double LeastLogError = -9.210340371976182;
+
+    /// <summary>Factor on the step after an accepted one; errors by their logarithms, since each is used twice.</summary>
+    public static double AfterAccepted(double logError, double previousLogError, bool lastWasRejected)
     {
-        var factor = error == 0 ? Largest : Math.Clamp(Safety * Math.Pow(error, -Alpha) * Math.Pow(previousError, Beta), Smallest, Largest);
+        var factor = Math.Clamp(Safety * Math.Exp(Beta * previousLogError - Alpha * logError), Smallest, Largest);
         return lastWasRejected ? Math.Min(1, factor) : factor;
     }
 

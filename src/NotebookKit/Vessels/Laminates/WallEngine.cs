@@ -82,8 +82,8 @@ internal sealed partial class WallEngine
         for (var pass = 0; pass < 3 * _count + 4; pass++)
         {
             var (state, load, mode, layer) = NextEvent();
-            // Once fibres have broken, what is left counts only while it holds together without leaning on cracked resin.
-            if (broken && LargestResinStrain(state) > WallFailure.FollowableResinStrain) break;
+            // Once fibres have broken, what is left counts for no more than its fibres as they lie.
+            if (broken) load = Math.Min(load, NettingOfTheRest());
             load = Math.Max(reached, load);
             var ply = layer < 0 ? -1 : _layers[layer].Ply;
             trace?.Add(new WallEvent(load, mode, ply));
@@ -186,6 +186,21 @@ internal sealed partial class WallEngine
         if (_count > 0 && AllBroken()) return true;
         Assemble();
         return false;
+    }
+
+    private double NettingOfTheRest()
+    {
+        double around = 0, along = 0;
+        for (var i = 0; i < _count; i++)
+        {
+            if (_broken[i]) continue;
+            var force = _layers[i].NettingStrength * _layers[i].Thickness;
+            around += force * _turn[i].S2;
+            along += force * _turn[i].C2;
+        }
+
+        return Math.Min(
+            _load.Hoop > 0 ? around / _load.Hoop : double.PositiveInfinity, _load.Axial > 0 ? along / _load.Axial : double.PositiveInfinity);
     }
 
     private bool AnySound()

@@ -10,7 +10,8 @@ namespace NotebookKit.Vessels.Laminates;
 /// <param name="Ply">Which ply ends it.</param>
 /// <param name="ResinStrain">Largest strain across or in shear that resin would have to follow at the end.</param>
 /// <param name="IsMatrixDominated">
-/// Whether that is more than resin can follow, so that <paramref name="Last"/> is an upper bound and not a prediction.
+/// Whether that is more than resin can follow, or netting analysis finds over 15 % less: then <paramref name="Last"/> is an upper bound and
+/// not a prediction.
 /// </param>
 /// <param name="Strain">Strain of the wall at the end.</param>
 /// <param name="Steps">All that gives way, in order.</param>
@@ -24,6 +25,14 @@ public sealed record WallFailure(
     /// </summary>
     internal const double FollowableResinStrain = 0.04;
 
+    /// <summary>Part of its end that a wall may owe to resin and turning fibres before it is called matrix-dominated. Common practice, no source.</summary>
+    internal const double LeaningShare = 0.15;
+
+    /// <summary>Whether a wall leans on more than its fibres as laid and its liner.</summary>
+    internal static bool IsLeaning(in WallOutcome outcome, double nettingLoad) =>
+        outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > FollowableResinStrain
+        || nettingLoad < (1 - LeaningShare - outcome.LinerShare) * outcome.Burst;
+
     internal static WallFailure Of(TubeWall wall, WallLoad load, in WallOutcome outcome, List<WallEvent> trace)
     {
         var scale = (load.Hoop > 0 ? load.Hoop : load.Axial) / wall.Thickness.Meters;
@@ -34,7 +43,7 @@ public sealed record WallFailure(
             outcome.Mode,
             Name(outcome.Ply),
             Ratio.FromPercent(100 * outcome.ResinStrain),
-            outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > FollowableResinStrain,
+            IsLeaning(outcome, NettingLoad([.. wall.Plies.Select((p, i) => p.ToLayer(i))], load)),
             TubeStrain.Of(outcome.State.Hoop, outcome.State.Axial),
             [.. trace.Select(e => new DamageStep(Mean(e.LineLoad), e.Mode, Name(e.Ply)))]);
 
@@ -42,8 +51,11 @@ public sealed record WallFailure(
         string Name(int ply) => ply >= 0 ? wall.Plies[ply].Name : "wall";
     }
 
-    /// <summary>Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along.</summary>
-    internal static double NettingLoad(ReadOnlySpan<WallLayer> layers, in WallLoad load)
+    /// <summary>
+    /// Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along. A liner at its yield
+    /// takes whatever state on the von Mises ellipse helps most, which by the lower-bound theorem it can hold.
+    /// </summary>
+    internal static double NettingLoad(ReadOnlySpan<WallLayer> layers, in WallLoad load, double linerForce = 0)
     {
         double around = 0, along = 0;
         foreach (ref readonly var layer in layers)
@@ -53,6 +65,18 @@ public sealed record WallFailure(
             along += layer.NettingStrength * layer.Thickness * c * c;
         }
 
-        return Math.Min(load.Hoop > 0 ? around / load.Hoop : double.PositiveInfinity, load.Axial > 0 ? along / load.Axial : double.PositiveInfinity);
+        if (linerForce <= 0) return Least(around, along, load);
+        var best = 0.0;
+        for (var i = 0; i <= 60; i++)
+        {
+            // σ1 = σy(cos φ + sin φ/√3), σ2 = σy(cos φ − sin φ/√3) lies on the ellipse for every φ.
+            var (s, c) = Math.SinCos((i - 30) * Math.PI / 60);
+            best = Math.Max(best, Least(around + linerForce * (c + s / Math.Sqrt(3)), along + linerForce * (c - s / Math.Sqrt(3)), load));
+        }
+
+        return best;
+
+        static double Least(double around, double along, in WallLoad load) => Math.Min(
+            load.Hoop > 0 ? around / load.Hoop : double.PositiveInfinity, load.Axial > 0 ? along / load.Axial : double.PositiveInfinity);
     }
 }

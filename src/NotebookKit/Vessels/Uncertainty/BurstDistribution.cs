@@ -55,7 +55,7 @@ public sealed class BurstDistribution : IResult
 
     /// <summary>
     /// B-basis: nine vessels in ten are stronger with 95 % confidence in the efficiency: the tenth quantile of making's scatter at the
-    /// efficiency that one in twenty lies below, matrix-dominated walls at their low end. Source: definition in MIL-HDBK-17-1F, ch. 8.
+    /// efficiency that one in twenty lies below, walls at their low end. Source: definition in MIL-HDBK-17-1F, ch. 8.
     /// </summary>
     public GaugePressure BBasis { get; }
 
@@ -122,8 +122,21 @@ public sealed class BurstDistribution : IResult
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
-        Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
+    {
+        var rating = RatingModel.Rate(
+            Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+        return rating.IsGiven
+            ? rating with
+            {
+                Findings =
+                [
+                    .. rating.Findings,
+                    Finding.Note($"Chance that the next vessel bursts at or below its working pressure {rating.WorkingPressure}: {ChanceBelow(rating.WorkingPressure)}; in its proof at {rating.ProofPressure}: {ChanceBelow(rating.ProofPressure)}. Rare chances rest on the assumed distributions."),
+                ],
+            }
+            : rating;
+    }
 
     /// <inheritdoc/>
     public string Title => $"Burst distribution, {Vessel.Name}";
@@ -133,7 +146,7 @@ public sealed class BurstDistribution : IResult
         "Monte Carlo over the burst prediction",
         [
             "Drawn anew for each vessel: " + string.Join(", ", BurstSampler.Variables) + ".",
-            "Factors are lognormal about 1; fibre fraction and angle normal; a matrix-dominated wall anywhere in its band.",
+            "Factors are lognormal about 1; fibre fraction and angle normal; the wall anywhere between netting of its fibres as laid and the laminate answer.",
             "Every material property has its own spread, the same for all plies of one vessel.",
         ],
         "As the burst prediction. Chances rarer than one in a thousand rest on the shape of the assumed distributions.",

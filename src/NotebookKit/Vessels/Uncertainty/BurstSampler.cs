@@ -11,7 +11,7 @@ internal sealed class BurstSampler
     public static IReadOnlyList<string> Variables { get; } =
     [
         "fabrication efficiency, not known", "making, vessel to vessel", "fibre strength", "fibre modulus", "resin strength", "fibre fraction", "angle of the sleeves",
-        "fibre laid", "liner yield strength", "nozzle bond", "forward bond", "closure strength", "place in the matrix-dominated band",
+        "fibre laid", "liner yield strength", "nozzle bond", "forward bond", "closure strength", "place between the fibres as laid and the laminate",
     ];
 
     private readonly PressureVessel _vessel;
@@ -54,13 +54,13 @@ internal sealed class BurstSampler
         _angleSpread = vessel.Fabrication.AngleSpread.Radians;
     }
 
-    /// <summary>Standard normal or, for the band, uniform number of a variable.</summary>
+    /// <summary>Standard normal or, for the last one, uniform number of a variable.</summary>
     public double Draw(long sample, int variable) => variable == Variables.Count - 1 ? _samples.Uniform(sample, variable) : _samples.Normal(sample, variable);
 
     /// <summary>Bursts the vessel so many times.</summary>
     /// <param name="count">How many times.</param>
     /// <param name="efficiency">Efficiency for the uniform number of a sample [-].</param>
-    /// <param name="lowEnd">Whether a matrix-dominated wall is taken at the low end of its band.</param>
+    /// <param name="lowEnd">Whether a wall is taken at its low end.</param>
     /// <param name="threads">Most threads; −1 for as many as there are.</param>
     /// <param name="wallOnly">Whether the ends are left out.</param>
     /// <returns>Burst [Pa] and the number of the weakest part, 0 the wall.</returns>
@@ -71,6 +71,7 @@ internal sealed class BurstSampler
         const int block = 250;
         Parallel.For(0, (count + block - 1) / block, new ParallelOptions { MaxDegreeOfParallelism = threads }, _wall.NewEngine, (b, _, engine) =>
         {
+            StopRequest.ThrowIfAsked();
             for (var i = b * block; i < Math.Min(count, (b + 1) * block); i++) (bursts[i], parts[i]) = Break(engine, i, efficiency, lowEnd, wallOnly);
             return engine;
         }, _ => { });
@@ -82,14 +83,8 @@ internal sealed class BurstSampler
         var factors = new LayerFactors(
             efficiency(_samples.Uniform(i, 0)) * Factor(i, 1), Factor(i, 2), Factor(i, 3), Factor(i, 4),
             _fractionSpread * _samples.Normal(i, 5), _angleSpread * _samples.Normal(i, 6), Factor(i, 7));
-        _wall.Set(engine, factors, FailureCriterion.MaximumStress, Factor(i, 8));
-        var outcome = engine.Run();
-        var burst = outcome.Burst / _wall.Radius;
-        if (engine.Layers.Length > 0 && (outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain))
-        {
-            var netting = BurstModel.NettingPascals(engine.Layers, _wall.Radius);
-            if (netting < burst) burst = netting + (lowEnd ? 0 : _samples.Uniform(i, 12)) * (burst - netting);
-        }
+        var (low, high) = BurstModel.Band(_wall, engine, factors, Factor(i, 8));
+        var burst = low + (lowEnd ? 0 : _samples.Uniform(i, 12)) * (high - low);
 
         if (wallOnly) return (burst, 0);
         byte part = 0, number = 0;

@@ -1,5 +1,4 @@
 using MathNet.Numerics.Distributions;
-using NotebookKit.Vessels.Laminates;
 
 namespace NotebookKit.Vessels.Uncertainty;
 
@@ -100,14 +99,9 @@ internal static class EfficiencyLearning
             _step = (Math.Log(EfficiencyBelief.Grid[^1]) - _first) / (Points - 1);
             for (var i = 0; i < Points; i++)
             {
-                wall.Set(engine, new LayerFactors(Math.Exp(_first + i * _step)), FailureCriterion.MaximumStress);
-                var outcome = engine.Run();
-                var burst = outcome.Burst / wall.Radius;
-                var low = engine.Layers.Length > 0 && (outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > WallFailure.FollowableResinStrain)
-                    ? Math.Min(burst, BurstModel.NettingPascals(engine.Layers, wall.Radius))
-                    : burst;
-                // The middle of the band where there is one.
-                _logBurst[i] = 0.5 * (Math.Log(burst) + Math.Log(low));
+                var (low, high) = BurstModel.Band(wall, engine, new LayerFactors(Math.Exp(_first + i * _step)));
+                // The middle between the fibres as laid and the laminate answer.
+                _logBurst[i] = 0.5 * (Math.Log(high) + Math.Log(low));
             }
 
             var middle = vessel.Fabrication.Efficiency.DecimalFractions;

@@ -152,10 +152,11 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.True(200.BarGauge().Pascals * 0.1 / (2 * 1450 * wall.Meters) > joules.JoulesPerKilogram);
     }
 
-    // No wall and no layup are published, and 1.9 L for 0.20 kg: 13.8 to 17.2 MPa make 131 to 164 kJ/kg. Plausible within 1.5 times, without ends.
+    // No wall, layup or bosses are published: 13.8 to 17.2 MPa in 1.9 L make 131 to 164 kJ/kg of whole tank. What a bare wall delivers here, without ends, is an
+    // upper bound of that; the ratio is reported.
     [Fact]
     [PublishedCase("M17", "trade report of a linerless T700/epoxy tank, 2014: 152 mm, 1.9 L, 0.20 kg, burst 13.8 to 17.2 MPa")]
-    public void A_small_linerless_tank_is_no_better_here_than_measured_within_a_factor()
+    public void A_bare_wall_is_an_upper_bound_of_a_small_linerless_tank()
     {
         var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class") with { TensileStrength = Property.Typical(4900.Megapascals(), 0, "T700 class") };
         var strong = Samples.Trainer.Burst();
@@ -163,8 +164,9 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         var stress = fibre.TensileStrength.Value * Fabrication.HandLaid.Efficiency.DecimalFractions;
         var wall = Netting.FibreThickness(150.BarGauge(), 76.Millimetres(), stress);
         var performance = 150.BarGauge().Pascals * 0.076 / (2 * fibre.Density.Value.KilogramsPerCubicMeter * wall.Meters) * share / 1000;
-        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank");
-        Assert.InRange(performance, 131.0, 164 * 2);
+        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank, {performance / 164:F2} to {performance / 131:F2} times");
+        Assert.True(performance > 164);
+        Assert.True(performance < 164 * 3);
     }
 
     [Fact]
@@ -176,28 +178,6 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.Equal("forward end, domed closure", thin.WeakestPart.Name);
         Assert.NotEqual(thin.WeakestPart.Name, burst.WeakestPart.Name);
         Assert.Contains(thin.WeakestPart.Name, thin.Lines[0].Note, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    [PublishedCase("M20", "NRL Report 6161, 1964: tensile properties of the resin had no significant effect on the burst of well-made glass bottles; below 3 %")]
-    public void A_fibre_burst_hardly_asks_for_the_resins_strength()
-    {
-        var balanced = Samples.Trainer with { Plies = [new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm heavy")), .. Samples.Trainer.Plies] };
-        GaugePressure Netted(double strength, double stiffness) => (balanced with
-        {
-            Resin = balanced.Resin with
-            {
-                TensileStrength = Property.Typical(strength.Megapascals(), 0, "test"),
-                ShearStrength = Property.Typical((0.75 * strength).Megapascals(), 0, "test"),
-                Modulus = Property.Typical(stiffness.Gigapascals(), 0, "test"),
-            },
-        }).Burst().Checks.Netting;
-        Tolerance.Relative(1, Netted(90, 3) / Netted(40, 3), 0.03);
-        Tolerance.Relative(1, Netted(60, 3.5) / Netted(60, 2.6), 0.03);
-        var tube = Cases.Tube(Cases.My750, Cases.My750Strength, (54.7356, 1));
-        var weak = Cases.Tube(Cases.My750, Cases.My750Strength with { AcrossTension = 20.Megapascals(), Shear = 37.Megapascals() }, (54.7356, 1));
-        Tolerance.Relative(tube.Burst().Last.Megapascals, weak.Burst().Last.Megapascals, 0.03);
-        Assert.True(weak.Burst().FirstCrack < tube.Burst().FirstCrack);
     }
 
     [Fact]
@@ -222,5 +202,59 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.InRange(fibre.AxialModulus.Spread, 0.5 * 2.1 / 103, 0.05);
         Assert.True(MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread > fibre.TensileStrength.Spread);
         output.WriteLine($"M31: along {100 * fibre.TensileStrength.Spread:F1} % (4.4 measured), resin {100 * MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread:F0} % (31 across the ply)");
+    }
+
+    // The measured curve bends from 0.6 % on: a linear shear modulus must be shown to overshoot, 234 against 73 MPa at 4 %. That end of the
+    // curve is the strain past which a wall is called matrix-dominated.
+    [Fact]
+    [PublishedCase("M01", "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998, in-plane shear of E-glass/MY750, as digitised in a NASA open repository")]
+    public void A_linear_shear_modulus_overshoots_the_measured_curve()
+    {
+        (double Percent, double Megapascals)[] curve = [(0.1, 5.83), (0.3, 17.49), (0.6, 34.98), (1.0, 47.45), (2.0, 63.84), (4.0, 72.99)];
+        foreach (var (percent, stress) in curve.Take(3)) Tolerance.Relative(stress, Cases.My750.Shear.Megapascals * percent / 100, 0.05);
+        foreach (var (percent, stress) in curve.Skip(3)) Assert.True(Cases.My750.Shear.Megapascals * percent / 100 > 1.2 * stress);
+        Tolerance.Absolute(234, Cases.My750.Shear.Megapascals * 0.04, 1);
+        Tolerance.Absolute(curve[^1].Percent / 100, WallFailure.FollowableResinStrain, 1e-12);
+    }
+
+    [Fact]
+    [PublishedCase("M02", "Soden, Hinton and Kaddour 1998, in-plane shear of AS4/3501-6: 10 MPa at 0.152 %")]
+    public void Initial_shear_slope_is_the_shear_modulus() => Tolerance.Relative(Cases.As4.Shear.Megapascals, 10 / 0.00152, 0.05);
+
+    // Resin had insignificant effect on the burst of well-made glass bottles. Tolerance 3 %: in netting the fibres carry all.
+    [Fact]
+    [PublishedCase("M20", "NRL Report 6161, 1964: glass-wound bottles with amine-cured epoxies")]
+    public void Burst_in_balance_does_not_depend_on_the_strength_of_the_resin()
+    {
+        var vessel = NotebookKit.Tests.Vessels.Samples.ShortChamber with
+        {
+            // The 65 mm glass sleeve lies at balance on 75.06 mm.
+            Liner = NotebookKit.Vessels.Liner.Removed(75.Millimetres()),
+            Forward = NotebookKit.Tests.Vessels.Samples.ShortChamber.Nozzle,
+            Plies = [new NotebookKit.Vessels.BraidedSleeve(MaterialLibrary.Typical.Braid("glass sleeve 65 mm"))],
+        };
+        Assert.False(vessel.Burst().IsMatrixDominated);
+        foreach (var factor in new[] { 0.5, 2.0 })
+        {
+            var resin = vessel.Resin with
+            {
+                TensileStrength = vessel.Resin.TensileStrength with { Value = vessel.Resin.TensileStrength.Value * factor },
+                ShearStrength = vessel.Resin.ShearStrength with { Value = vessel.Resin.ShearStrength.Value * factor },
+                CompressiveStrength = vessel.Resin.CompressiveStrength with { Value = vessel.Resin.CompressiveStrength.Value * factor },
+            };
+            Tolerance.Relative(vessel.Burst().WallBurst.Bar, (vessel with { Resin = resin }).Burst().WallBurst.Bar, 0.03);
+        }
+    }
+
+    // Triaxial AS4 braids, [0 18k/±66.5 6k], 37.6 % axial: 556 MPa along. Laminate of 3501-6-class plies: the first 0° break times a braid
+    // factor of 0.70 to 0.90. The coupon's fibre fraction isn't printed in the source; the lamina's 60 % is assumed, so 15 % is added either way.
+    [Fact]
+    [PublishedCase("M25", "Cox and Flanagan, NASA CR-4750, 1997, Table 3.2: triaxial AS4/1895 braids; §3.4.2: 10 to 30 % below tape")]
+    public void Triaxial_braid_along_its_axis()
+    {
+        var wall = Cases.Tube(Cases.As4, Cases.As4Strength, (0, 0.376), (66.5, 0.624));
+        var strength = wall.Fail(0, 1).Last.Megapascals;
+        output.WriteLine($"M25: laminate {strength:F0} MPa, measured 556, ratio {556 / strength:F2}");
+        Assert.InRange(556 / strength, 0.70 * 0.85, 0.90 * 1.15);
     }
 }

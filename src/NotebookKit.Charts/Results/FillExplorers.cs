@@ -1,0 +1,64 @@
+using NotebookKit.Charts.Explorers;
+using NotebookKit.Filling;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Charts.Results;
+
+/// <summary>Explorers of a fill: <c>fill.Explore()</c>.</summary>
+public static class FillExplorers
+{
+    private const int Points = 40;
+
+    /// <summary>
+    /// Restrictor, supply and water to drag, pressure against time to watch: the restrictor from a quarter to four times that of the fill, supply from just
+    /// above the target to twice it, water from none to 70 %.
+    /// </summary>
+    /// <param name="fill">The fill to start from; what isn't dragged is taken from it.</param>
+    /// <exception cref="InvalidDesignException">The fill can't be computed.</exception>
+    public static Explorer Explore(this PadFill fill)
+    {
+        ArgumentNullException.ThrowIfNull(fill);
+        InvalidDesignException.ThrowIfAny("Fill at the pad", fill.Validate());
+        var conductance = fill.Restrictor.Conductance.LitresPerSecondBar;
+        var (least, most) = (fill.Target.Bar * 1.15, Math.Max(fill.Target.Bar * 2, fill.Supply.Bar * 1.02));
+        ExplorerParameter[] parameters =
+        [
+            new("Conductance", "L/(s bar)", conductance / 4, conductance * 4, 9, conductance) { Logarithmic = true },
+            new("Supply", "bar gauge", least, most, 6, Math.Clamp(fill.Supply.Bar, least, most)),
+            new("Water fraction", "%", 0, 70, 6, Math.Min(fill.WaterFraction.Percent, 70)),
+        ];
+        ExplorerNumber[] numbers = [new("Fill time", "s"), new("Hottest gas", "°C"), new("Settles at", "bar gauge"), new("Gas taken", "g")];
+        var ratio = Math.Clamp(fill.Restrictor.CriticalRatio, 0, 0.7);
+        return Explorer.Build($"Filling to {fill.Target}", new Axis("Time", "s"), new Axis("Pressure in the vessel", "bar gauge"), parameters, numbers, s => Answer(fill with
+        {
+            Restrictor = new SonicRestrictor(SonicConductance.FromLitresPerSecondBar(s[0]), ratio),
+            Supply = GaugePressure.FromBar(s[1]),
+            WaterFraction = s[2].Percent(),
+        })) with
+        {
+            Cautions = Cautions.ForFilling,
+            Remark = $"Vessel of {fill.Chamber.Volume.Show()}, rated {fill.Chamber.RatedPressure}; the valve shuts at the target. Conductance is the restrictor's sonic conductance; its critical ratio stays {Digits.Round(ratio, 2)}.",
+        };
+    }
+
+    private static ExplorerState Answer(PadFill fill)
+    {
+        FillResult result;
+        try
+        {
+            result = fill.Run();
+        }
+        catch (InvalidDesignException refusal)
+        {
+            return ExplorerState.Refused(refusal.Findings.First(f => f.Severity == FindingSeverity.Error).Message);
+        }
+        var (times, bars) = CurveSampling.Between(result.Time, result.Pressure, 0, result.Duration.Seconds, Points);
+        return new ExplorerState
+        {
+            X = times,
+            Y = bars,
+            Numbers = [result.Duration.Seconds, result.Hottest.DegreesCelsius, result.SettledPressure.Bar, result.GasTaken.Grams],
+        };
+    }
+}

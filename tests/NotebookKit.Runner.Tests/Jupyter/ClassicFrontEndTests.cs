@@ -1,0 +1,139 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
+using Microsoft.Playwright;
+using NotebookKit.Runner.Jupyter;
+using NotebookKit.Runner.Workers;
+
+namespace NotebookKit.Runner.Tests.Jupyter;
+
+/// <summary>The classic notebook front-end, in the machine's own browser, with our kernel; skipped where either is missing.</summary>
+public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
+{
+    private const string Program = "/usr/bin/jupyter-notebook";
+    private readonly TestFolder folder = new();
+    private Process? server;
+    private string address = "";
+
+    public async Task InitializeAsync()
+    {
+        if (!File.Exists(Program)) return;
+        new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location);
+        Directory.CreateDirectory(folder["books"]);
+        foreach (var name in new[] { "many-charts.ipynb", "hangs.ipynb", "explores.ipynb" }) File.Copy(TestFolder.Fixture(name), folder["books", name]);
+        var port = FreePort();
+        address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}/");
+        var start = new ProcessStartInfo(
+            Program,
+            ["--no-browser", "--allow-root", "--ip=127.0.0.1", $"--port={port}", "--NotebookApp.token=", "--NotebookApp.password=", $"--notebook-dir={folder["books"]}"])
+        {
+            RedirectStandardError = true, RedirectStandardOutput = true,
+        };
+        start.Environment["JUPYTER_PATH"] = folder["data"];
+        start.Environment["JUPYTER_RUNTIME_DIR"] = folder["runtime"];
+        start.Environment["JUPYTER_CONFIG_DIR"] = folder["config"];
+        start.Environment["JUPYTER_DATA_DIR"] = folder["user"];
+        start.Environment["HOME"] = folder.Path;
+        server = Process.Start(start)!;
+        server.ErrorDataReceived += (_, _) => { };
+        server.OutputDataReceived += (_, _) => { };
+        server.BeginErrorReadLine();
+        server.BeginOutputReadLine();
+        await AnswersAsync();
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (server is not null)
+        {
+            server.Kill(entireProcessTree: true);
+            await server.WaitForExitAsync();
+            server.Dispose();
+        }
+    }
+
+    public void Dispose() => folder.Dispose();
+
+    [SkippableFact]
+    public async Task A_notebook_runs_and_draws_its_charts_without_the_network()
+    {
+        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        await using var browser = await Browser.OpenAsync();
+        await OpenAsync(browser.Page, "many-charts.ipynb");
+        await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
+        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null, new() { Timeout = 90_000 });
+
+        Assert.Contains("height [m]", await browser.Page.InnerTextAsync("#notebook"), StringComparison.Ordinal);
+        Assert.All(browser.Requests, r => Assert.True(
+            r.StartsWith(address, StringComparison.Ordinal) || r.StartsWith("data:", StringComparison.Ordinal) || r.StartsWith("blob:", StringComparison.Ordinal) || r == "about:blank", r));
+    }
+
+    [SkippableFact]
+    public async Task The_stop_button_frees_a_stuck_notebook()
+    {
+        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        await using var browser = await Browser.OpenAsync();
+        await OpenAsync(browser.Page, "hangs.ipynb");
+        await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
+        await browser.Page.WaitForSelectorAsync(".output_stdout pre:has-text('before')", new() { Timeout = 90_000 });
+        await browser.Page.EvaluateAsync("Jupyter.notebook.kernel.interrupt()");
+        await browser.Page.WaitForSelectorAsync("text=The session was replaced by a fresh one", new() { Timeout = 30_000 });
+    }
+
+    [SkippableFact]
+    public async Task A_dragged_slider_runs_the_computation_and_shows_its_number()
+    {
+        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
+        await using var browser = await Browser.OpenAsync();
+        await OpenAsync(browser.Page, "explores.ipynb");
+        await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
+        var slider = browser.Page.Locator(".ui-slider-handle").First;
+        await slider.WaitForAsync(new() { Timeout = 90_000 });
+        await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('9 m²/s²')");
+
+        var box = (await browser.Page.Locator(".ui-slider").First.BoundingBoxAsync())!;
+        await slider.HoverAsync();
+        await browser.Page.Mouse.DownAsync();
+        for (var i = 1; i <= 20; i++) await browser.Page.Mouse.MoveAsync((float)(box.X + (box.Width * (0.25 + (0.75 * i / 20)))), (float)(box.Y + (box.Height / 2)));
+        await browser.Page.Mouse.MoveAsync((float)(box.X + box.Width + 40), (float)(box.Y + (box.Height / 2)));
+        await browser.Page.Mouse.UpAsync();
+        await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('81 m²/s²')", new() { Timeout = 15_000 });
+        if (Environment.GetEnvironmentVariable("NOTEBOOKKIT_EVIDENCE") is { Length: > 0 } evidence)
+            await browser.Page.ScreenshotAsync(new() { Path = Path.Combine(evidence, "slider-in-classic-notebook.png") });
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+
+    private async Task OpenAsync(IPage page, string notebook)
+    {
+        await page.GotoAsync(address + "notebooks/" + notebook);
+        await page.WaitForFunctionAsync("window.Jupyter && Jupyter.notebook && Jupyter.notebook.kernel && Jupyter.notebook.kernel.is_connected()", null, new() { Timeout = 90_000 });
+    }
+
+    private async Task AnswersAsync()
+    {
+        using var client = new HttpClient();
+        for (var i = 0; i < 300; i++)
+        {
+            try
+            {
+                if ((await client.GetAsync(new Uri(address + "api"))).IsSuccessStatusCode) return;
+            }
+            catch (HttpRequestException)
+            {
+                // Not up yet.
+            }
+
+            await Task.Delay(200);
+        }
+
+        throw new TimeoutException("The notebook server did not come up.");
+    }
+}
