@@ -57,6 +57,12 @@ public class RatingTests
     // Factors on the pressure each standard calls working or maximum expected. Those remembered say so.
     [Theory]
     [PublishedCase("V44", "ANSI/AIAA S-081, DOT-CFFC, DOT FRP-1, ISO 11119-2 and -3, EN 12245, UN R110, ASME X: ratios, most from memory")]
+    [PublishedCase("V46", "DOT FRP-1: proof 5/3, burst 3.0")]
+    [PublishedCase("V48", "ISO 11119-3: test 1.5, burst 2.0 and 2.4 times test (from memory)")]
+    [PublishedCase("V49", "EN 12245: test 1.5, burst 2.0 times test (from memory)")]
+    [PublishedCase("V50", "UN R110 type 4: test 30 MPa for 20; burst 2.35 carbon, 3.65 glass (from memory)")]
+    [PublishedCase("V52", "ASME Section X Class I: 1.1, contact-moulded 6, at most 1 MPa")]
+    [PublishedCase("V53", "ASME Section X Class III: 1.25, burst 2.25 carbon (from memory)")]
     [InlineData("ANSI/AIAA S-081", 1.25, 1.5, true)]
     [InlineData("DOT-CFFC", 5.0 / 3, 3.4, false)]
     [InlineData("DOT FRP-1", 5.0 / 3, 3.0, true)]

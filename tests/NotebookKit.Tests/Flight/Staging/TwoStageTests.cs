@@ -3,6 +3,7 @@ using NotebookKit.Flight;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Tests.Published;
 
 namespace NotebookKit.Tests.Flight.Staging;
 
@@ -13,6 +14,7 @@ public class TwoStageTests
     private static readonly LaunchSite Site = SampleVehicles.Calm with { Rail = new(4.Metres()) };
 
     [Fact]
+    [PublishedCase("F73", "Momentum across a free separation: height and speed go on, masses add up")]
     public void Nothing_jumps_as_the_stages_part_and_their_masses_add_up()
     {
         var flight = Pair.Fly(Site);

@@ -96,7 +96,8 @@ public class MeasuredWaterJetTests
         Tolerance.Relative(0.64, sharp.WaterContractionCoefficient, 1e-12);
         static double First(double speed, double area) => new StaticFiring(
             new Charge(new Chamber(2.Litres(), 105.Millimetres(), 45.BarGauge()), 30.Percent(), 30.BarGauge(), 293.15.Kelvins()),
-            new Nozzle(5.Millimetres()) { WaterVelocityCoefficient = speed, WaterContractionCoefficient = area }).Fire().Curve.PeakThrust.Newtons;
+            new Nozzle(5.Millimetres()) { WaterVelocityCoefficient = speed, WaterContractionCoefficient = area },
+            AbsolutePressure.StandardSeaLevel).Fire().Curve.PeakThrust.Newtons;
         var push = 2 * 30e5 * Math.PI / 4 * 25e-6;
         Tolerance.Relative(0.9 * push, First(1, 0.9), 2e-3);
         Tolerance.Relative(0.81 * push, First(0.9, 1), 2e-3);

@@ -152,10 +152,11 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.True(200.BarGauge().Pascals * 0.1 / (2 * 1450 * wall.Meters) > joules.JoulesPerKilogram);
     }
 
-    // No wall and no layup are published, and 1.9 L for 0.20 kg: 13.8 to 17.2 MPa make 131 to 164 kJ/kg. Plausible within 1.5 times, without ends.
+    // No wall, layup or bosses are published: 13.8 to 17.2 MPa in 1.9 L make 131 to 164 kJ/kg of whole tank. What a bare wall delivers here, without ends, is an
+    // upper bound of that; the ratio is reported.
     [Fact]
     [PublishedCase("M17", "trade report of a linerless T700/epoxy tank, 2014: 152 mm, 1.9 L, 0.20 kg, burst 13.8 to 17.2 MPa")]
-    public void A_small_linerless_tank_is_no_better_here_than_measured_within_a_factor()
+    public void A_bare_wall_is_an_upper_bound_of_a_small_linerless_tank()
     {
         var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class") with { TensileStrength = Property.Typical(4900.Megapascals(), 0, "T700 class") };
         var strong = Samples.Trainer.Burst();
@@ -163,8 +164,9 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         var stress = fibre.TensileStrength.Value * Fabrication.HandLaid.Efficiency.DecimalFractions;
         var wall = Netting.FibreThickness(150.BarGauge(), 76.Millimetres(), stress);
         var performance = 150.BarGauge().Pascals * 0.076 / (2 * fibre.Density.Value.KilogramsPerCubicMeter * wall.Meters) * share / 1000;
-        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank");
-        Assert.InRange(performance, 131.0, 164 * 2);
+        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank, {performance / 164:F2} to {performance / 131:F2} times");
+        Assert.True(performance > 164);
+        Assert.True(performance < 164 * 3);
     }
 
     [Fact]
@@ -176,28 +178,6 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.Equal("forward end, domed closure", thin.WeakestPart.Name);
         Assert.NotEqual(thin.WeakestPart.Name, burst.WeakestPart.Name);
         Assert.Contains(thin.WeakestPart.Name, thin.Lines[0].Note, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    [PublishedCase("M20", "NRL Report 6161, 1964: tensile properties of the resin had no significant effect on the burst of well-made glass bottles; below 3 %")]
-    public void A_fibre_burst_hardly_asks_for_the_resins_strength()
-    {
-        var balanced = Samples.Trainer with { Plies = [new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm heavy")), .. Samples.Trainer.Plies] };
-        GaugePressure Netted(double strength, double stiffness) => (balanced with
-        {
-            Resin = balanced.Resin with
-            {
-                TensileStrength = Property.Typical(strength.Megapascals(), 0, "test"),
-                ShearStrength = Property.Typical((0.75 * strength).Megapascals(), 0, "test"),
-                Modulus = Property.Typical(stiffness.Gigapascals(), 0, "test"),
-            },
-        }).Burst().Checks.Netting;
-        Tolerance.Relative(1, Netted(90, 3) / Netted(40, 3), 0.03);
-        Tolerance.Relative(1, Netted(60, 3.5) / Netted(60, 2.6), 0.03);
-        var tube = Cases.Tube(Cases.My750, Cases.My750Strength, (54.7356, 1));
-        var weak = Cases.Tube(Cases.My750, Cases.My750Strength with { AcrossTension = 20.Megapascals(), Shear = 37.Megapascals() }, (54.7356, 1));
-        Tolerance.Relative(tube.Burst().Last.Megapascals, weak.Burst().Last.Megapascals, 0.03);
-        Assert.True(weak.Burst().FirstCrack < tube.Burst().FirstCrack);
     }
 
     [Fact]
