@@ -88,6 +88,15 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     public BestFillResult BestFill(Length narrowest, Length widest, FlightGoal goal = FlightGoal.Apogee) =>
         new BestFill(this, goal) { Throats = new(narrowest, widest) }.Find();
 
+    /// <summary>Flies it with every way of describing water and gas, to see what each assumption is worth. Source: each flight's own model.</summary>
+    /// <exception cref="InvalidDesignException">The vehicle can't be flown with any of them.</exception>
+    public FlowComparison CompareFlows()
+    {
+        var findings = (this with { Flow = FlowModel.Plain }).Validate();
+        InvalidDesignException.ThrowIfAny(Name, findings);
+        return new(this);
+    }
+
     private bool IsConstant => Drag.IsConstant && (DragUnderThrust?.IsConstant ?? true);
 
     internal ConstantDragLaw ConstantLaw => new((DragUnderThrust ?? Drag).Coefficient(0), Drag.Coefficient(0));

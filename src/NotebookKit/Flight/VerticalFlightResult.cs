@@ -15,6 +15,7 @@ public sealed record VerticalFlightResult : IResult
     {
         Flight = flight;
         Curve = record.Curve(setup);
+        Energy = record.Energy(setup);
         var greatestMach = end.FastestSpeed / speedOfSoundAt(end.FastestHeight);
         var tooFast = greatestMach > DragCurve.MaximumMach;
         Status = end.Failed || tooFast ? ResultStatus.Failed : ResultStatus.Completed;
@@ -46,10 +47,10 @@ public sealed record VerticalFlightResult : IResult
         var failed = end.Failed;
         Apogee = (failed ? 0 : apogeeM).Metres();
         ApogeeTime = (failed ? 0 : timeS).Seconds();
-        GreatestSpeed = end.FastestSpeed.MetresPerSecond();
-        GreatestSpeedTime = end.FastestTime.Seconds();
+        GreatestSpeed = Known(end.FastestSpeed).MetresPerSecond();
+        GreatestSpeedTime = Known(end.FastestTime).Seconds();
         FirstAcceleration = UnitsNet.Acceleration.FromMetersPerSecondSquared(rows.Count > 0 ? rows[0].Acceleration : 0);
-        WaterOut = end.HadWater ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
+        WaterOut = double.IsFinite(end.WaterOutTime) ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
         EndOfJet = new(end.EndTime.Seconds(), end.EndHeight.Metres(), end.EndSpeed.MetresPerSecond());
         Events = [.. Curve.Events.Append(new("greatest speed", GreatestSpeedTime)).OrderBy(e => e.Time.Seconds), new("apogee", ApogeeTime)];
 
@@ -70,11 +71,17 @@ public sealed record VerticalFlightResult : IResult
         Working = VerticalFlightWorking.For(flight, setup);
     }
 
+    // What a failed flight never reached is 0, beside a status that says so.
+    private static double Known(double value) => double.IsFinite(value) ? value : 0;
+
     /// <summary>What was flown.</summary>
     public VerticalFlight Flight { get; }
 
     /// <summary>Thrust, pressure, temperature and masses while the jet runs.</summary>
     public ThrustCurve Curve { get; }
+
+    /// <summary>Where the energy of the gas went, seen from the vessel.</summary>
+    public EnergyBudget Energy { get; }
 
     /// <summary>Time from release of every point below.</summary>
     public Series Time { get; }

@@ -6,6 +6,9 @@ namespace NotebookKit.Propulsion;
 /// <summary>What must hold before anything is fired.</summary>
 internal static class FiringChecks
 {
+    // Beyond a quarter of the bore the column speeds up with its jet and the surface is no longer flat.
+    private const double WidestMovingColumn = 0.25;
+
     /// <summary>What a flight along a curved path can't take: the unsteady jet and heat from the wall belong to vertical flights and stands.</summary>
     public static IReadOnlyList<Finding> QuasiSteady(FlowModel flow)
     {
@@ -37,6 +40,13 @@ internal static class FiringChecks
 
         if (flow.WaterPhase.Kind == ExpansionKind.MoistAir && (charge.Gas != Materials.Gas.Air || charge.GasTemperature.DegreesCelsius < 0))
             all.Add(Finding.Error($"gas is {charge.Gas.Name} at {charge.GasTemperature.Show()}; moist air is air over water, 0 °C or warmer."));
+        var jet = nozzle.WaterContractionCoefficient * nozzle.Throat.Meters * nozzle.Throat.Meters / (charge.Chamber.Bore.Meters * charge.Chamber.Bore.Meters);
+        if (flow.Water != WaterFlow.QuasiSteady && jet > WidestMovingColumn && nozzle.Throat < charge.Chamber.Bore)
+        {
+            all.Add(Finding.Error(
+                $"nozzle throat is {nozzle.Throat.Show(4)}: its jet has {Digits.Round(jet)} of the bore's area; with head or inertia of the column it must be at most {WidestMovingColumn}. Choose WaterFlow.QuasiSteady or a narrower nozzle."));
+        }
+
         if (nozzle.Throat >= charge.Chamber.Bore)
         {
             all.Add(Finding.Error(

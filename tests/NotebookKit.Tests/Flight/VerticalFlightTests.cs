@@ -42,6 +42,15 @@ public class VerticalFlightTests
         }, iter: 40);
 
     [Fact]
+    public void Energy_of_the_gas_is_accounted_for_with_and_without_launch_tube() =>
+        (from flight in AnyFlight from hollow in Gen.Double[0, 0.8] from tubed in Gen.Bool select (flight, hollow, tubed)).Sample(t =>
+        {
+            var tube = new LaunchTube(8.Millimetres(), 0.25.Metres());
+            var flight = t.tubed ? t.flight with { LaunchTube = tube with { Hollow = tube.Displaced * t.hollow } } : t.flight;
+            Tolerance.Absolute(0, flight.Fly().Energy.Imbalance, 1e-6);
+        }, iter: 40);
+
+    [Fact]
     public void Momentum_is_accounted_for() =>
         AnyFlight.Sample(flight =>
         {
@@ -154,6 +163,44 @@ public class VerticalFlightTests
         Assert.True(result.Curve.Water.Values[^1] > 0);
         Tolerance.Absolute(0, result.Speed.Values[^1], 1e-9);
         Tolerance.Relative(result.Apogee.Meters, weak.Peak().ApogeeMetres, 1e-4);
+    }
+
+    [Fact]
+    public void A_vehicle_that_hardly_lifts_comes_down_again_and_says_so()
+    {
+        // Thrust is above weight for the first milliseconds only.
+        var weak = Curlew with
+        {
+            Charge = FiringExamples.Charge with { WaterFraction = 24.Percent(), Pressure = 0.3.BarGauge() },
+            Nozzle = new Nozzle(16.5.Millimetres()),
+            DryMass = 790.Grams(),
+        };
+        var thrust = weak.Setup(weak.Tables).FirstThrust;
+        var just = weak with { DryMass = (thrust / 9.80665 * 0.995 - weak.Charge.WaterMass.Kilograms - weak.Charge.GasMass(weak.Site.Pressure).Kilograms).Kilograms() };
+        var result = just.Fly();
+        Assert.Equal(ResultStatus.Completed, result.Status);
+        Assert.InRange(result.Apogee.Meters, 0, 0.01);
+    }
+
+    [Fact]
+    public void Assumptions_are_compared_with_the_default_first()
+    {
+        var comparison = (Curlew with { DryMass = 600.Grams() }).CompareFlows();
+        Assert.Equal(7, comparison.Lines.Count);
+        Assert.Empty(comparison.Findings);
+        var apogees = comparison.Variants.Select(v => v.Flight!.Apogee.Meters).ToList();
+        // Heat only adds, moisture only adds, and at 40 bar an ideal gas promises more than a real one.
+        Assert.True(apogees[1] > apogees[0] && apogees[2] > apogees[1] && apogees[3] > apogees[1] && apogees[6] > apogees[0]);
+        Assert.Throws<InvalidDesignException>(() => (Curlew with { DryMass = 150.Kilograms() }).CompareFlows());
+    }
+
+    [Fact]
+    public void Assumptions_that_do_not_hold_are_left_out_with_their_reason()
+    {
+        var wide = Curlew with { Nozzle = new Nozzle(40.Millimetres()) };
+        var comparison = wide.CompareFlows();
+        Assert.Equal(2, comparison.Findings.Count);
+        Assert.Contains(comparison.Lines, l => l.Value == "not computed");
     }
 
     [Fact]

@@ -71,6 +71,31 @@ public class StaticFiringTests
     }
 
     [Fact]
+    public void The_whole_unsteady_equation_and_the_established_jet_meet_where_one_takes_over_from_the_other()
+    {
+        // Behind a jet of more than 0.05 of the bore's area the whole equation is followed. Emptying time times area is smooth in that share.
+        double Emptying(double share)
+        {
+            var nozzle = new Nozzle((70 * Math.Sqrt(share)).Millimetres()) { WaterContractionCoefficient = 1 };
+            var firing = FiringExamples.Firing with { Nozzle = nozzle, Flow = FlowModel.Plain with { Water = WaterFlow.Unsteady } };
+            return firing.Fire().Curve.WaterPhase!.End.Seconds * share;
+        }
+
+        double[] times = [.. new[] { 0.0497, 0.0499, 0.0501, 0.0503 }.Select(Emptying)];
+        Tolerance.Absolute(times[1] - times[0], times[2] - times[1], 1e-6 * times[0]);
+        Tolerance.Absolute(times[3] - times[2], times[2] - times[1], 1e-6 * times[0]);
+    }
+
+    [Fact]
+    public void A_moving_column_needs_a_nozzle_narrower_than_half_the_bore()
+    {
+        var wide = FiringExamples.Firing with { Nozzle = new Nozzle(40.Millimetres()), Flow = FlowModel.Real with { Water = WaterFlow.Unsteady } };
+        var error = Assert.Throws<InvalidDesignException>(() => wide.Fire());
+        Assert.Contains("of the bore's area", error.Message, StringComparison.Ordinal);
+        Assert.Equal(ResultStatus.Completed, (wide with { Flow = FlowModel.Real }).Fire().Status);
+    }
+
+    [Fact]
     public void Psi_and_bar_give_the_same_answer()
     {
         var psi = FiringExamples.Firing with { Charge = FiringExamples.Charge with { Pressure = (40 / 0.0689475729316836).PsiGauge() } };

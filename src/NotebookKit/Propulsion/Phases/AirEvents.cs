@@ -24,7 +24,7 @@ internal struct AirEvents<TAir>(TAir phase, double endPressureRatio) : IOdeEvent
     {
         Spent => phase.Pressure(y) - endPressureRatio * phase.Ambient(y),
         Unchoked => phase.ChokedBy(y),
-        Top => y[1],
+        Top => y[1] + 1e-12,
         _ => dydt[1],
     };
 

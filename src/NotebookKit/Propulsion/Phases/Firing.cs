@@ -11,6 +11,15 @@ internal static class Firing
     /// <summary>Far longer than any vessel of this trade takes to empty [s].</summary>
     public const double LongestS = 36_000;
 
+    /// <summary>
+    /// Jet over bore area from which the lag of the column is no longer small beside the emptying: lag over emptying time is 2 φ², and the established jet
+    /// is good to its third power.
+    /// </summary>
+    private const double WideNozzle = 0.05;
+
+    /// <summary>Share of the water that is left to the established jet behind a wide nozzle, where the equation turns singular.</summary>
+    private const double LastWater = 1e-4;
+
     /// <summary>Fires from rest at height 0.</summary>
     public static void Run<TMount, TAir, TObserver>(
         in FiringSetup setup, TMount mount, TAir air, ref FiringObservers<TObserver> observers,
@@ -29,7 +38,7 @@ internal static class Firing
         }
 
         end.EndGasKg = setup.GasKg;
-        end.JetStartTime = end.EstablishedTime = end.EndTime;
+        end.JetStartTime = end.EstablishedTime = end.HandOverTime = end.EndTime;
         var aboard = expansion.ForStartVolume(setup.StartM3 * setup.AboardShare);
         if (setup.HasWater)
         {
@@ -43,7 +52,9 @@ internal static class Firing
         air.Begin(start, end.EndGasKg, end.EndPressure, end.EndTemperature);
         end.StartEnergy = air.InternalEnergy(start);
         end.EndEnergy = end.StartEnergy;
-        end.ClosedEnergyGivenUp = aboard.EnergyGivenUp(end.HadWater ? end.WaterOutVolume : setup.GasM3);
+        // On a launch tube all gas works; what a hollow tube held stays behind after.
+        end.ClosedEnergyGivenUp = aboard.EnergyGivenUp(end.HadWater ? end.WaterOutVolume : setup.GasM3)
+            + (setup.TubeHollowM3 > 0 ? expansion.EnergyGivenUp(setup.GasM3 + setup.TubeHollowM3) - aboard.EnergyGivenUp(setup.GasM3) : 0);
         if (end.TopReached || end.WaterSpent) return;
         Air(setup, air.Carrying(end.WaterLeftKg, withLedger), start, ref observers.Air, settings, ref end);
     }
@@ -98,49 +109,68 @@ internal static class Firing
         end.HadWater = true;
         if (setup.Mode == WaterJetMode.Inertial)
         {
-            StartJet(setup, phase, y, ref observers.Start, withLedger, settings, ref end);
+            var way = StartJet(setup, phase, y, ref observers.Start, withLedger, settings, ref end);
             if (end.Failed) return;
+            if (way is WaterEvents<TMount>.Spent or WaterEvents<TMount>.Top)
+            {
+                EndWater(way, phase, expansion, y, ref end);
+                return;
+            }
         }
 
-        var events = new WaterEvents<TMount>(phase, setup.EndPressureRatio);
+        var events = new WaterEvents<TMount>(phase, setup.EndPressureRatio, setup.ChamberM3);
         var result = OdeDriver.Integrate(ref phase, ref events, ref observers.Water, end.EndTime, end.EndTime + LongestS, y, settings, absolute);
         end.Account(result, "water phase");
-        end.WaterSpent = result.TerminalEvent == WaterEvents<TMount>.Spent;
-        end.TopReached = result.TerminalEvent == WaterEvents<TMount>.Top;
-        end.WaterLeftKg = result.TerminalEvent == WaterEvents<TMount>.WaterOut ? 0 : phase.WaterKg(y[2]);
-        end.WaterOutTime = end.EndTime = result.Time;
+        end.EndTime = result.Time;
+        end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
+        if (withLedger) end.Ledger.AddWater(y[core..]);
+        EndWater(result.TerminalEvent, phase, expansion, y, ref end);
+    }
+
+    private static void EndWater<TMount>(int way, WaterPhase<TMount> phase, ClosedGasLaw expansion, ReadOnlySpan<double> y, ref FiringEnd end)
+        where TMount : struct, IMount
+    {
+        end.WaterSpent = way == WaterEvents<TMount>.Spent;
+        end.TopReached = way == WaterEvents<TMount>.Top;
+        end.WaterLeftKg = way == WaterEvents<TMount>.WaterOut ? 0 : phase.WaterKg(y[2]);
+        end.WaterOutTime = end.EndTime;
         end.WaterOutHeight = end.EndHeight = y[0];
         end.WaterOutSpeed = end.EndSpeed = y[1];
         end.WaterOutVolume = y[2];
         end.EndPressure = expansion.Pressure(y[2]);
         end.EndTemperature = expansion.Temperature(y[2]);
-        end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
-        end.Offer(result.Time, y[1], y[0]);
-        if (withLedger) end.Ledger.AddWater(y[core..]);
+        end.Offer(end.EndTime, y[1], y[0]);
     }
 
-    /// <summary>Lets the water column gather speed; hands its motion and ledger on.</summary>
-    private static void StartJet<TMount, TObserver>(
-        in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings,
-        ref FiringEnd end)
+    /// <summary>
+    /// Lets the water column gather speed, then hands on. Behind a narrow nozzle the lag is soon nothing beside the emptying and the established jet takes
+    /// over; behind a wide one the whole equation is followed until next to no water is left.
+    /// </summary>
+    private static int StartJet<TMount, TObserver>(
+        in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
         const int core = StartPhase<TMount>.Core;
         var phase = new StartPhase<TMount>(water, setup.WaterJet.JetAreaM2, withLedger);
-        var none = new NoEvents();
+        var isWide = setup.WaterJet.AreaRatio > WideNozzle;
+        var last = setup.ChamberM3 - (isWide ? LastWater * (setup.ChamberM3 - setup.GasM3) : 0);
+        var events = new WaterEvents<TMount>(water, setup.EndPressureRatio, last);
         Span<double> state = stackalloc double[phase.Dimension];
         Span<double> absolute = stackalloc double[phase.Dimension];
         state.Clear();
         y[..3].CopyTo(state);
         absolute.Fill(settings.RelativeTolerance);
         absolute[2] = settings.RelativeTolerance * setup.GasM3;
-        var result = OdeDriver.Integrate(
-            ref phase, ref none, ref observer, end.EndTime, end.EndTime + StartPhase<TMount>.TimeConstants * TimeConstant(setup, end), state, settings, absolute);
-        end.Account(result, "start of the jet", endsByEvent: false);
-        end.EndTime = end.EstablishedTime = result.Time;
+        end.EstablishedTime = end.EndTime + StartPhase<TMount>.TimeConstants * TimeConstant(setup, end);
+        var until = isWide ? end.EndTime + LongestS : end.EstablishedTime;
+        var result = OdeDriver.Integrate(ref phase, ref events, ref observer, end.EndTime, until, state, settings, absolute);
+        end.Account(result, "start of the jet", isWide || result.Status == OdeStatus.EndedByEvent);
+        end.EndTime = end.HandOverTime = result.Time;
+        end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
         state[..3].CopyTo(y);
         if (withLedger) end.Ledger.AddWater(state[core..]);
+        return result.TerminalEvent;
     }
 
     private static double TimeConstant(in FiringSetup setup, in FiringEnd end)

@@ -15,7 +15,7 @@ internal struct FiringEnd
 
     public bool HadWater, HadAir, WaterSpent, TopReached;
     public double TubeEndTime = double.NaN, TubeEndSpeed;
-    public double JetStartTime, EstablishedTime;
+    public double JetStartTime, EstablishedTime, HandOverTime;
     public double WaterOutTime = double.NaN, WaterOutHeight, WaterOutSpeed, WaterOutVolume, WaterLeftKg;
     public double UnchokedTime = double.NaN;
     public double EndTime, EndHeight, EndSpeed, EndGasKg, EndPressure, EndTemperature;

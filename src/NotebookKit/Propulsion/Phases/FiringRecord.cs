@@ -29,9 +29,9 @@ internal sealed class FiringRecord
     {
         List<FiringEvent> events = [];
         if (!double.IsNaN(End.TubeEndTime)) events.Add(new("launch tube left", End.TubeEndTime.Seconds()));
-        if (End.HadWater) events.Add(new(End.WaterSpent ? "pressure spent" : "water out", End.WaterOutTime.Seconds()));
+        if (double.IsFinite(End.WaterOutTime)) events.Add(new(End.WaterSpent ? "pressure spent" : "water out", End.WaterOutTime.Seconds()));
         if (!double.IsNaN(End.UnchokedTime)) events.Add(new("flow unchoked", End.UnchokedTime.Seconds()));
-        events.Add(new("end of jet", End.EndTime.Seconds()));
+        if (double.IsFinite(End.EndTime)) events.Add(new("end of jet", End.EndTime.Seconds()));
         var gasStart = End.HadWater ? End.WaterOutTime : End.JetStartTime;
         var jet = _rows.Where(r => r.Stage != FiringStage.Coast).ToList();
         return new()
@@ -45,7 +45,7 @@ internal sealed class FiringRecord
             MassFlow = Column("Mass flow", "kg/s", jet, r => r.MassFlow),
             Events = events,
             TubePhase = double.IsNaN(End.TubeEndTime) ? null : Phase("launch tube", 0, End.TubeEndTime, End.Ledger.TubeImpulse, 0),
-            WaterPhase = End.HadWater
+            WaterPhase = double.IsFinite(End.WaterOutTime)
                 ? Phase("water", End.JetStartTime, End.WaterOutTime, End.Ledger.WaterImpulse, setup.WaterKg - End.WaterLeftKg)
                 : null,
             GasPhase = End.HadAir ? Phase("gas", gasStart, End.EndTime, End.Ledger.AirImpulse, setup.GasKg - End.EndGasKg) : null,
@@ -63,14 +63,14 @@ internal sealed class FiringRecord
         var heat = ledger.HeatIn;
         if (double.IsNaN(givenUp))
         {
-            start = setup.PressurePa * setup.StartM3 / (setup.Gamma - 1);
+            start = setup.PressurePa * setup.StartM3 * setup.AboardShare / (setup.Gamma - 1);
             heat += ledger.GasWork - (start - End.StartEnergy);
         }
 
         var phi2 = setup.WaterJet.AreaRatio * setup.WaterJet.AreaRatio;
         var loss = ledger.WaterJetEnergy * (setup.WaterJet.Loss - (1 - phi2));
         return new(
-            start.Joules(), heat.Joules(), (ledger.ColumnWork + phi2 * ledger.WaterJetEnergy).Joules(), ledger.WaterJetEnergy.Joules(), loss.Joules(),
+            start.Joules(), heat.Joules(), ledger.TubeWork.Joules(), (ledger.ColumnWork + phi2 * ledger.WaterJetEnergy).Joules(), ledger.WaterJetEnergy.Joules(), loss.Joules(),
             ledger.OutsideWork.Joules(), ledger.EnthalpyOut.Joules(), ledger.AirJetEnergy.Joules(), End.EndEnergy.Joules(), End.Available.Joules());
     }
 

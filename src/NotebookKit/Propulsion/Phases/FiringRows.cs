@@ -59,18 +59,18 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
             phase.Starting(y[0], y[1], y[2], y[3], out var now);
             var acceleration = mount.IsHeld ? 0 : (now.Thrust - now.Drag) / now.Mass - mount.Gravity;
             rows.Add(new(
-                FiringStage.Start, i < 0 ? End.JetStartTime : start.Time(i), y[0], y[1], acceleration, now.Thrust, now.Pressure, expansion.Temperature(y[2]),
+                i < 0 || start.Time(i) < End.EstablishedTime ? FiringStage.Start : FiringStage.Water, i < 0 ? End.JetStartTime : start.Time(i), y[0], y[1], acceleration, now.Thrust, now.Pressure, expansion.Temperature(y[2]),
                 phase.WaterKg(y[2]), setup.GasKg, y[3] * setup.WaterJet.JetAreaM2 * phase.Density));
         }
 
         if (start.Count > 0) start.State(start.Count - 1)[..3].CopyTo(first);
-        for (var i = -1; i < water.Count; i++)
+        for (var i = -1; water.Count > 0 && i < water.Count; i++)
         {
             var y = i < 0 ? first[..3] : water.State(i)[..3];
             phase.Derivatives(0, y, slope);
             phase.Jet(y, out var pressure, out var thrust);
             rows.Add(new(
-                FiringStage.Water, i < 0 ? End.EstablishedTime : water.Time(i), y[0], y[1], slope[1], thrust, pressure, expansion.Temperature(y[2]),
+                FiringStage.Water, i < 0 ? End.HandOverTime : water.Time(i), y[0], y[1], slope[1], thrust, pressure, expansion.Temperature(y[2]),
                 phase.WaterKg(y[2]), setup.GasKg, slope[2] * phase.Density));
         }
     }

@@ -38,7 +38,7 @@ internal readonly struct TubePhase<TMount>(
 
     public OdeEventRule Rule(int index) => new(index == 0 ? OdeEventDirection.Rising : OdeEventDirection.Falling, true);
 
-    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index == 0 ? y[0] - strokeM : y[1];
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index == 0 ? y[0] - strokeM : y[1] + 1e-12;
 
     public void Located(int index, double t, ReadOnlySpan<double> y)
     {

@@ -2,11 +2,17 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Watches for the last water, spent pressure, the top of the flight and the greatest speed while water leaves.</summary>
-internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressureRatio) : IOdeEvents
+/// <summary>
+/// Watches for the last water (or the last but a little), spent pressure, the top of the flight and the greatest speed while water leaves. Serves the
+/// start of the jet as well, whose first three unknowns are the same.
+/// </summary>
+internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressureRatio, double lastM3) : IOdeEvents
     where TMount : struct, IMount
 {
     public const int WaterOut = 0, Spent = 1, Top = 2, Fastest = 3;
+
+    /// <summary>Keeps a start from rest on the positive side, so that a vehicle that sinks at once is seen to [m/s].</summary>
+    public const double Rest = 1e-12;
 
     public double FastestTime { get; private set; } = double.NaN;
 
@@ -20,9 +26,9 @@ internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressure
 
     public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {
-        WaterOut => phase.ChamberM3 - y[2],
+        WaterOut => lastM3 - y[2],
         Spent => phase.Expansion.Pressure(y[2]) - endPressureRatio * phase.Mount.Surroundings(y[0], y[1], true, out _),
-        Top => y[1],
+        Top => y[1] + Rest,
         _ => dydt[1],
     };
 

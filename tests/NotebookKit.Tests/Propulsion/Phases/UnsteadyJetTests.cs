@@ -61,7 +61,7 @@ public class UnsteadyJetTests
         y.Clear();
         s[..3].CopyTo(y);
         s[4..].CopyTo(y[3..]);
-        var events = new WaterEvents<Space>(water, 1.001);
+        var events = new WaterEvents<Space>(water, 1.001, 3e-3);
         var none = new NoObserver();
         Span<double> wide = stackalloc double[counted.Dimension];
         wide.Fill(1e-11);
