@@ -55,7 +55,7 @@ internal static class LayupModel
             + forward * (vessel.Length.Meters + vessel.Forward.Closure.DepthInside(bore).Meters / 2);
         var total = liner + plyMass + nozzle + forward;
         List<Finding> findings = [.. validation, .. plies.SelectMany(p => p.Findings)];
-        if (vessel.Overrides.Count > 0) findings.Add(Finding.Note("Uses your own values: " + string.Join("; ", vessel.Overrides) + "."));
+        findings.AddRange(vessel.OwnValues);
         return new Layup(
             vessel, plies, Mass.FromGrams(1000 * liner), Mass.FromGrams(1000 * (nozzle + forward)), Length.FromMillimeters(total > 0 ? 1000 * moment / total : 0), findings);
     }

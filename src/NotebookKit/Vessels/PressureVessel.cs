@@ -30,6 +30,12 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         Math.PI / 4 * Liner.Bore.Meters * Liner.Bore.Meters * Length.Meters
         + Nozzle.Closure.VolumeInside(Liner.Bore).CubicMeters + Forward.Closure.VolumeInside(Liner.Bore).CubicMeters));
 
+    /// <summary>What a result says of values of the user's own; empty where there are none.</summary>
+    internal IReadOnlyList<Finding> OwnValues => OwnValuesIn(Overrides);
+
+    internal static IReadOnlyList<Finding> OwnValuesIn(IReadOnlyList<string> overrides) =>
+        overrides.Count > 0 ? [Finding.Note("Uses your own values: " + string.Join("; ", overrides) + ".")] : [];
+
     /// <summary>User's values that stand in place of the library's, a line each.</summary>
     public IReadOnlyList<string> Overrides =>
     [

@@ -32,7 +32,7 @@ internal static class RatingModel
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.FromMemory) findings.Add(Finding.Warning($"The factors of {rules.Name} are from memory: confirm them before relying on them."));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
-        if (prediction.Vessel.Overrides.Count > 0) findings.Add(Finding.Note("Uses your own values: " + string.Join("; ", prediction.Vessel.Overrides) + "."));
+        findings.AddRange(prediction.Vessel.OwnValues);
         return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings, Work(prediction, rules, designBurst, basis, expected));
     }
 

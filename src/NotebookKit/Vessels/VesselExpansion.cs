@@ -57,10 +57,7 @@ public sealed record VesselExpansion(
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [.. FindDamage(), .. FindOverrides()];
-
-    private IEnumerable<Finding> FindOverrides() =>
-        Vessel.Overrides.Count > 0 ? [Finding.Note("Uses your own values: " + string.Join("; ", Vessel.Overrides) + ".")] : [];
+    public IReadOnlyList<Finding> Findings => [.. FindDamage(), .. Vessel.OwnValues];
 
     private IEnumerable<Finding> FindDamage() => IsSound
         ? []

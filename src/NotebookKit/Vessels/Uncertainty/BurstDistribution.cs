@@ -166,7 +166,7 @@ public sealed class BurstDistribution : IResult
             List<Finding> findings = [.. Prediction.Findings.Where(f => f.Severity != FindingSeverity.Note)];
             var first = Drivers[0];
             findings.Add(Finding.Note($"{Digits.Round(first.Share.Percent, 2)} % of the scatter is {first.Name}: measuring that is what narrows the band most."));
-            if (Prediction.Vessel.Overrides.Count > 0) findings.Add(Finding.Note("Uses your own values: " + string.Join("; ", Prediction.Vessel.Overrides) + "."));
+            findings.AddRange(Prediction.Vessel.OwnValues);
             return findings;
         }
     }

@@ -76,6 +76,7 @@ public sealed record EfficiencyUpdate(
             }
 
             if (Bursts == 1) findings.Add(Finding.Note("One burst sets the level, not the scatter: the scatter from vessel to vessel is still the assumed one."));
+            findings.AddRange(Vessel.OwnValues);
             return findings;
         }
     }
