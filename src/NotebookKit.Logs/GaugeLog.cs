@@ -5,7 +5,10 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Logs;
 
 /// <summary>What a gauge and a thermometer said while a vessel was proved or filled: plain columns on one clock, gaps gone.</summary>
-/// <remarks>Rows without a pressure are left out; gaps in temperature and expansion are drawn straight, and both is said in the findings.</remarks>
+/// <remarks>
+/// Rows without a pressure are left out; gaps in temperature and expansion are drawn straight, at the ends kept level for no longer than the readings
+/// lie apart; both is said in the findings.
+/// </remarks>
 public sealed record GaugeLog
 {
     private GaugeLog(string file, Series time, Series pressure, Series? temperature, Series? expansion, IReadOnlyList<string> comments, IReadOnlyList<Finding> findings)
@@ -82,7 +85,7 @@ public sealed record GaugeLog
             if (!table.Has(name)) return null;
             var column = table.Column(name);
             if (column.Unit != unit) throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}", $"'{name}' must be in {unit} or a unit of the same kind.");
-            var filled = table.Filled(name);
+            var filled = ToTheEnds(table, table.Filled(name));
             var open = rows.Count(i => double.IsNaN(filled[i]));
             var gaps = rows.Count(i => double.IsNaN(column[i])) - open;
             if (gaps > 0) findings.Add(Finding.Note($"{gaps} gaps in {name} were drawn straight from neighbour to neighbour."));
@@ -99,6 +102,21 @@ public sealed record GaugeLog
     /// <summary>For example "proof.csv: 1204 readings, 0 s to 1203 s, up to 60.2 bar gauge".</summary>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to {Digits.Round(Time[^1], 4)} s, up to {Digits.Round(Pressure.Values.Max())} bar gauge");
+
+    // A slow sensor's last reading stands for the rows after it, as its first does for those before, for no longer than its readings lie apart.
+    private static Series ToTheEnds(LogTable table, Series filled)
+    {
+        var raw = table.Columns.Single(c => c.Name == filled.Name);
+        var known = Enumerable.Range(0, raw.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
+        if (known.Length < 2) return filled;
+        var apart = known.Zip(known.Skip(1)).Max(p => table.Time[p.Second] - table.Time[p.First]);
+        double At(int i) => !double.IsNaN(filled[i])
+            ? filled[i]
+            : i < known[0]
+                ? table.Time[known[0]] - table.Time[i] <= apart ? raw[known[0]] : double.NaN
+                : table.Time[i] - table.Time[known[^1]] <= apart ? raw[known[^1]] : double.NaN;
+        return filled with { Values = [.. Enumerable.Range(0, filled.Count).Select(At)] };
+    }
 
     private static string LongestGap(Series time, int[] rows)
     {

@@ -121,6 +121,16 @@ public class LogReaderTests
     }
 
     [Fact]
+    public void Slow_thermometer_stands_for_the_ends_but_not_for_long()
+    {
+        string Text(int rows) => "time [s], pressure [bar gauge], temperature [°C]\n" + string.Join("\n", Enumerable.Range(0, rows).Select(i => $"{i}, 1, {(i is 5 or 15 ? "20" : "")}"));
+        Assert.Equal(20, GaugeLog.From(LogReader.Parse(Text(25), "slow")).Temperature![24]);
+        var late = GaugeLog.From(LogReader.Parse(Text(40), "late"));
+        Assert.Null(late.Temperature);
+        Assert.Contains(late.Findings, f => f.Message.Contains("doesn't reach the ends", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Gauge_log_of_absolute_pressure_asks_for_the_ambient()
     {
         var table = LogReader.Parse("time [s], pressure [kPa absolute]\n0, 101.325\n1, 601.325", "abs.csv");

@@ -13,10 +13,11 @@ public sealed record Explorer
 
     private readonly ExplorerGrid _grid;
 
-    private Explorer(ExplorerGrid grid, ExplorerError error)
+    private Explorer(ExplorerGrid grid, ExplorerError error, Func<IReadOnlyList<double>, ExplorerState> model)
     {
         _grid = grid;
         Error = error;
+        Model = model;
     }
 
     /// <summary>What it shows.</summary>
@@ -33,6 +34,9 @@ public sealed record Explorer
 
     /// <summary>Vertical axis of the curve.</summary>
     public Axis Y => _grid.Y;
+
+    /// <summary>The model itself: its answer for one setting, the parameters in their order and unit. For whoever can compute while the reader drags.</summary>
+    public Func<IReadOnlyList<double>, ExplorerState> Model { get; }
 
     /// <summary>How far interpolation is from the model.</summary>
     public ExplorerError Error { get; }
@@ -59,7 +63,7 @@ public sealed record Explorer
         ArgumentNullException.ThrowIfNull(model);
         InvalidDesignException.ThrowIfAny($"Explorer '{title}'", [.. Validate(parameters, numbers)]);
         var grid = ExplorerGrid.Compute(title, x, y, parameters, numbers, model);
-        return new Explorer(grid, grid.FindError(model, ErrorChecks));
+        return new Explorer(grid, grid.FindError(model, ErrorChecks), model);
     }
 
     /// <summary>What the figure shows for a setting, interpolated as the page does it.</summary>

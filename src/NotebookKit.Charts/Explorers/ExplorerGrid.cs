@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Charts.Explorers;
@@ -33,7 +34,11 @@ internal sealed class ExplorerGrid
     {
         var states = new ExplorerState[parameters.Aggregate(1, (n, p) => n * p.Points)];
         // Each setting has its own place, so the answer doesn't depend on how many threads there are.
-        Parallel.For(0, states.Length, node => states[node] = model(Setting(parameters, node)));
+        Parallel.For(0, states.Length, node =>
+        {
+            StopRequest.ThrowIfAsked();
+            states[node] = model(Setting(parameters, node));
+        });
         var grid = new ExplorerGrid(title, x, y, parameters, numbers, states);
         InvalidDesignException.ThrowIfAny($"Explorer '{title}'", [.. grid.Validate()]);
         return grid;

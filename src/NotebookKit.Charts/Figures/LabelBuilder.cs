@@ -11,7 +11,7 @@ internal static class LabelBuilder
         if (chart.Remark.Length > 0)
         {
             var remark = Label(chart.Remark, 0, 1, "paper", "paper", "left", "bottom", Palette.Quiet);
-            remark.Add("yshift", chart.HasLegend ? 32 : 4);
+            remark.Add("yshift", chart.HasLegend ? 11 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 4);
             yield return remark;
         }
         foreach (var span in chart.Spans.Where(s => s.Label.Length > 0))
@@ -60,6 +60,8 @@ internal static class LabelBuilder
         var crowded = at - extent.DataFrom < 0.03 * (extent.DataTo - extent.DataFrom);
         var node = Label(text, at, 1, "x", "paper", crowded ? "left" : "right", "top", colour);
         node.Add("textangle", -90);
+        // Over bars the letters need ground of their own.
+        node.Add("bgcolor", Palette.Tint(Palette.Paper, 0.75));
         if (offsetPx > 0) node.Add("yshift", -offsetPx);
         return node;
     }

@@ -14,7 +14,7 @@ internal static class LayoutBuilder
         var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
         layout.SetProperty("height", 480);
-        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", 46 + (legend ? 30 : 0) + (chart.Remark.Length > 0 ? 20 : 0) }, { "b", 60 } });
+        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", 46 + (legend ? 9 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 0) + (chart.Remark.Length > 0 ? 20 : 0) }, { "b", 60 } });
         layout.SetProperty("font", new Node { { "family", Font }, { "size", 14 }, { "color", Palette.Ink } });
         layout.SetProperty("title", Heading(chart));
         layout.SetProperty("paper_bgcolor", Palette.Paper);

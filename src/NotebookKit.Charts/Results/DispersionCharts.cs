@@ -48,7 +48,9 @@ public static class DispersionCharts
                 new LimitLine(dispersion.HighApogee.Meters, "one in twenty above") { Upright = true },
             ],
         };
-        return (dispersion.Plan.Ceiling is { } ceiling ? chart.With(new LimitLine(ceiling.Meters, $"ceiling {ceiling.Show()}") { Upright = true, Slot = 1 }) : chart).Checked();
+        // A ceiling far above the flights would squeeze them into a corner; the remark tells of it all the same.
+        var near = dispersion.HighApogee + (3 * (dispersion.HighApogee - dispersion.LowApogee));
+        return (dispersion.Plan.Ceiling is { } ceiling && ceiling < near ? chart.With(new LimitLine(ceiling.Meters, $"ceiling {ceiling.Show()}") { Upright = true, Slot = 1 }) : chart).Checked();
     }
 
     /// <summary>What sways the height most.</summary>

@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using NotebookKit.Charts;
 using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Explorers;
+using NotebookKit.Interactive.Live;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Quantities;
 
@@ -31,6 +32,8 @@ internal static class ChartFormatters
     {
         Registry.Add<Drawing>(ChartFormatter.Html, ChartFormatter.Plain);
         Registry.Add<Explorer>(ExplorerFormatter.Html, ExplorerFormatter.Plain);
+        Registry.Add<LiveExplorer>(
+            (LiveExplorerFormatter.ViewMime, LiveExplorerFormatter.View), (Registry.Html, LiveExplorerFormatter.Html), (Registry.Plain, LiveExplorerFormatter.Plain));
         try
         {
             Try();

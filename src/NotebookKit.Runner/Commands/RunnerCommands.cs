@@ -38,9 +38,10 @@ internal static class RunnerCommands
     private static Command WorkerCommand()
     {
         var limit = new Option<long>("--output-limit") { DefaultValueFactory = _ => WorkerOptions.UsualOutputLimitBytes };
-        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit };
+        var live = new Option<bool>("--live");
+        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit, live };
         command.Hidden = true;
-        command.SetAction((parsed, _) => WorkerHost.ServeAsync(parsed.GetValue(limit)));
+        command.SetAction((parsed, _) => WorkerHost.ServeAsync(parsed.GetValue(limit), parsed.GetValue(live)));
         return command;
     }
 }

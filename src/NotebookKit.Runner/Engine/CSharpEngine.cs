@@ -5,6 +5,8 @@ using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 using NotebookKit.Interactive;
+using NotebookKit.Numerics;
+using NotebookKit.Interactive.Live;
 
 namespace NotebookKit.Runner.Engine;
 
@@ -25,7 +27,8 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     /// <summary>Starts a session with everything preloaded and the compiler warm.</summary>
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
     /// <param name="ask">Asks the reader to type something; gives none where nobody can answer.</param>
-    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask)
+    /// <param name="frontEnd">Front-end that takes controls; none where there is none.</param>
+    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null)
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -41,10 +44,17 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
             if (await ask(new InputRequest(request.Prompt, request.IsPassword)) is { } typed) context.Publish(new InputProduced(typed, request));
             else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
         });
+        // Long computations of the library stop when the cell that started them is asked to.
+        csharp.AddMiddleware(async (command, context, next) =>
+        {
+            StopRequest.Listen(context.CancellationToken);
+            await next(command, context);
+        });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
         PlainFormatting.Register();
         HeadlineFormatter.Register();
         await NotebookKitExtension.LoadAsync(kernel);
+        if (frontEnd is not null) FrontEnd.Attach(kernel, frontEnd);
 
         var engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);

@@ -8,7 +8,8 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="outlet">Sends messages.</param>
 /// <param name="history">Keeps the inputs.</param>
 /// <param name="questions">Asks the reader.</param>
-internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet, InputHistory history, ReaderQuestions questions)
+/// <param name="widgets">Shows controls.</param>
+internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet, InputHistory history, ReaderQuestions questions, WidgetHandler widgets)
 {
     private readonly Lock door = new();
     private CancellationTokenSource? running;
@@ -35,8 +36,9 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         }
 
         if (!silent) outlet.Publish("execute_input", request, new JsonObject { ["code"] = code, ["execution_count"] = count });
-        var publisher = new OutputPublisher(outlet, request, count, silent);
+        var publisher = new OutputPublisher(outlet, widgets, request, count, silent);
         var outcome = await RunAsync(code, counts ? count : 0, publisher.Publish, request);
+        if (outcome.SessionLost) widgets.Forget();
         if (outcome.Error is { } error)
         {
             if (!silent) publisher.Publish(error);

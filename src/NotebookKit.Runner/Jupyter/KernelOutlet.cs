@@ -24,8 +24,9 @@ internal sealed class KernelOutlet(Action<SocketKind, JupyterMessage> send)
     /// <param name="type">Type of message.</param>
     /// <param name="parent">Message that caused it; none where none did.</param>
     /// <param name="content">Content.</param>
-    public void Publish(string type, JupyterMessage? parent, JsonObject content) =>
-        send(SocketKind.Iopub, JupyterMessage.New(Session, type, parent, content, Encoding.ASCII.GetBytes($"kernel.{Session}.{type}")));
+    /// <param name="metadata">Metadata; none where there is none.</param>
+    public void Publish(string type, JupyterMessage? parent, JsonObject content, JsonObject? metadata = null) =>
+        send(SocketKind.Iopub, JupyterMessage.New(Session, type, parent, content, Encoding.ASCII.GetBytes($"kernel.{Session}.{type}")) with { Metadata = metadata ?? [] });
 
     /// <summary>Tells everybody whether the kernel works on a request.</summary>
     /// <param name="state">"busy", "idle" or "starting".</param>

@@ -18,6 +18,7 @@ internal sealed class KernelServer : IAsyncDisposable
     private readonly KernelSockets sockets;
     private readonly KernelOutlet outlet;
     private readonly ReaderQuestions questions;
+    private readonly WidgetHandler widgets;
     private readonly ExecuteHandler execute;
     private readonly LanguageHandler language;
 
@@ -26,11 +27,12 @@ internal sealed class KernelServer : IAsyncDisposable
     /// <param name="folder">Folder that relative paths in cells start from.</param>
     public KernelServer(ConnectionFile connection, string folder)
     {
-        session = new KernelSession(folder);
         sockets = new KernelSockets(connection, Receive);
         outlet = new KernelOutlet(sockets.Send);
+        widgets = new WidgetHandler(outlet);
+        session = new KernelSession(folder, widgets.Take);
         questions = new ReaderQuestions(outlet);
-        execute = new ExecuteHandler(session, outlet, history, questions);
+        execute = new ExecuteHandler(session, outlet, history, questions, widgets);
         language = new LanguageHandler(session);
     }
 
@@ -54,9 +56,11 @@ internal sealed class KernelServer : IAsyncDisposable
         stop.Dispose();
     }
 
+    // The socket thread may hear a front-end before the constructor has ended: what it hears waits in the queues.
     private void Receive(SocketKind socket, JupyterMessage message)
     {
-        if (socket == SocketKind.Stdin) questions.Answer(message);
+        widgets?.Arrived(message);
+        if (socket == SocketKind.Stdin) questions?.Answer(message);
         else (socket == SocketKind.Control ? control : shell).Writer.TryWrite(message);
     }
 
@@ -84,6 +88,7 @@ internal sealed class KernelServer : IAsyncDisposable
 
     private async Task HandleShellAsync(JupyterMessage request)
     {
+        widgets.Current = request;
         switch (request.Type)
         {
             case "execute_request":
@@ -102,11 +107,13 @@ internal sealed class KernelServer : IAsyncDisposable
                 outlet.Reply(SocketKind.Shell, request, history.Answer(request.Content));
                 break;
             case "comm_info_request":
-                outlet.Reply(SocketKind.Shell, request, new JsonObject { ["comms"] = new JsonObject() });
+                outlet.Reply(SocketKind.Shell, request, widgets.Info());
                 break;
             case "comm_open":
-                // The protocol's answer to a target that isn't known.
-                outlet.Publish("comm_close", request, new JsonObject { ["comm_id"] = JupyterMessage.TextOf(request.Content, "comm_id"), ["data"] = new JsonObject() });
+                widgets.Open(request);
+                break;
+            case "comm_msg":
+                await widgets.HandleAsync(request, session);
                 break;
             default:
                 HandleAnywhere(SocketKind.Shell, request);

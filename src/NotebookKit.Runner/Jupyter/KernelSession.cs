@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Workers;
 
@@ -13,14 +14,17 @@ internal sealed class KernelSession : IAsyncDisposable
 
     private readonly WorkerOptions options;
     private readonly List<int> cellsRun = [];
+    private readonly Action<WorkerReply> controls;
     private Task<WorkerEngine> engine;
 
     /// <summary>Starts the worker; a first cell waits for it.</summary>
     /// <param name="folder">Folder that relative paths in cells start from.</param>
-    public KernelSession(string folder)
+    /// <param name="controls">Told of controls that cells make and change.</param>
+    public KernelSession(string folder, Action<WorkerReply> controls)
     {
-        options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace);
-        engine = WorkerEngine.StartAsync(options, CancellationToken.None);
+        options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace, Live: true);
+        this.controls = controls;
+        engine = StartAsync();
     }
 
     /// <summary>Runs a cell. A lost session is replaced and the outcome's message says what that means.</summary>
@@ -34,11 +38,15 @@ internal sealed class KernelSession : IAsyncDisposable
         WorkerEngine worker;
         try
         {
-            worker = await engine;
+            worker = await engine.WaitAsync(cancellation);
+        }
+        catch (OperationCanceledException)
+        {
+            return new(CellStatus.Interrupted, CellError.Plain("Interrupted", "The cell was stopped before it began."));
         }
         catch (EngineStartException e)
         {
-            engine = WorkerEngine.StartAsync(options, CancellationToken.None);
+            engine = StartAsync();
             return new(CellStatus.EngineFailed, CellError.Plain("EngineStart", $"{e.Message} It is being started again: run the cell once more."));
         }
 
@@ -49,6 +57,13 @@ internal sealed class KernelSession : IAsyncDisposable
         if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun.Add(number);
         return outcome;
     }
+
+    /// <summary>Tells the session that the reader moved a control, and waits until it has answered.</summary>
+    /// <param name="control">Id of the control.</param>
+    /// <param name="state">Values that changed.</param>
+    /// <returns>What went wrong; none where nothing did.</returns>
+    public async Task<CellError?> MoveAsync(string control, JsonObject state) =>
+        await HelpAsync((worker, limit) => worker.MoveAsync(control, state, limit)) is { Error: { } error } ? error : null;
 
     /// <summary>What could stand at a place; nothing where the worker couldn't start.</summary>
     /// <param name="code">The cell's source.</param>
@@ -96,10 +111,17 @@ internal sealed class KernelSession : IAsyncDisposable
         }
     }
 
+    private async Task<WorkerEngine> StartAsync()
+    {
+        var worker = await WorkerEngine.StartAsync(options, CancellationToken.None);
+        worker.Controls = controls;
+        return worker;
+    }
+
     private async Task<CellOutcome> ReplaceAsync(WorkerEngine lost, CellOutcome outcome)
     {
         await lost.DisposeAsync();
-        engine = WorkerEngine.StartAsync(options, CancellationToken.None);
+        engine = StartAsync();
         var again = cellsRun.Count == 0
             ? "No earlier cell has to be run again."
             : $"Variables are lost: run these cells again, in order: {string.Join(", ", cellsRun.Select(n => $"[{n}]"))}.";

@@ -5,10 +5,11 @@ namespace NotebookKit.Runner.Jupyter;
 
 /// <summary>Publishes what one cell shows.</summary>
 /// <param name="outlet">Sends messages.</param>
+/// <param name="widgets">Shows controls.</param>
 /// <param name="request">Request that runs the cell.</param>
 /// <param name="count">Its execution count.</param>
 /// <param name="silent">Whether the value of the last expression is kept back.</param>
-internal sealed class OutputPublisher(KernelOutlet outlet, JupyterMessage request, int count, bool silent)
+internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets, JupyterMessage request, int count, bool silent)
 {
     /// <summary>Publishes an output.</summary>
     /// <param name="output">Output.</param>
@@ -22,7 +23,7 @@ internal sealed class OutputPublisher(KernelOutlet outlet, JupyterMessage reques
             case ResultOutput result when !silent:
                 outlet.Publish("execute_result", request, new JsonObject
                 {
-                    ["execution_count"] = count, ["data"] = ChartHtml.WithDrawing(result.Data), ["metadata"] = new JsonObject(),
+                    ["execution_count"] = count, ["data"] = Ready(result.Data), ["metadata"] = new JsonObject(),
                 });
                 break;
             case DisplayOutput display:
@@ -47,9 +48,15 @@ internal sealed class OutputPublisher(KernelOutlet outlet, JupyterMessage reques
         ["traceback"] = new JsonArray([.. ErrorText.Lines(error).Select(line => JsonValue.Create(line))]),
     };
 
-    private static JsonObject Display(JsonObject data, string? id) => new()
+    private JsonObject Ready(JsonObject data)
     {
-        ["data"] = ChartHtml.WithDrawing(data),
+        widgets.Show(data);
+        return ChartHtml.WithDrawing(data);
+    }
+
+    private JsonObject Display(JsonObject data, string? id) => new()
+    {
+        ["data"] = Ready(data),
         ["metadata"] = new JsonObject(),
         ["transient"] = string.IsNullOrEmpty(id) ? new JsonObject() : new JsonObject { ["display_id"] = id },
     };

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
+using System.Text.Json.Nodes;
 using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Workers;
@@ -33,6 +34,9 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 
     /// <summary>Asks the reader to type something for a running cell; without it nobody can be asked.</summary>
     public Func<InputRequest, Task<string?>>? Asking { get; set; }
+
+    /// <summary>Told of controls that cells make and change, in order; without it they go nowhere.</summary>
+    public Action<WorkerReply>? Controls { get; set; }
 
     /// <summary>Starts a worker and waits until its session is up.</summary>
     /// <param name="options">How it is started.</param>
@@ -90,6 +94,16 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     {
         var answer = await AskAsync(id => new CompleteRequest(id, code, position), cancellation);
         return (answer as CompleteReply)?.List ?? new CompletionList(position, position, []);
+    }
+
+    /// <summary>Tells the worker that the reader moved a control, and waits until it has answered.</summary>
+    /// <param name="control">Id of the control.</param>
+    /// <param name="state">Values that changed.</param>
+    /// <param name="cancellation">Gives up waiting.</param>
+    public async Task<CellOutcome> MoveAsync(string control, JsonObject state, CancellationToken cancellation)
+    {
+        var answer = await AskAsync(id => new ControlMoved(id, control, state), cancellation);
+        return answer is DoneReply done ? done.Outcome : Crashed();
     }
 
     /// <inheritdoc />
@@ -177,6 +191,9 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
                     break;
                 case OutputReply reply when open.TryGetValue(reply.Id, out var request):
                     request.Output?.Invoke(reply.Output);
+                    break;
+                case { } reply and (ControlOpened or ControlUpdated):
+                    Controls?.Invoke(reply);
                     break;
                 case InputWanted reply:
                     _ = AnswerAsync(reply);

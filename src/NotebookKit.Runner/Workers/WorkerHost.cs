@@ -11,12 +11,15 @@ internal sealed class WorkerHost
     private readonly TextWriter replies;
     private readonly Lock writing = new();
     private readonly Channel<WorkerRequest> work = Channel.CreateUnbounded<WorkerRequest>();
+    private readonly WorkerControls controls;
     private volatile Running? running;
+    private volatile int stopped;
 
     private WorkerHost(TextReader requests, TextWriter replies)
     {
         this.requests = requests;
         this.replies = replies;
+        controls = new WorkerControls(Send);
     }
 
     private sealed record Running(int Id, CancellationTokenSource Stop)
@@ -26,8 +29,9 @@ internal sealed class WorkerHost
 
     /// <summary>Serves the front until it closes the input.</summary>
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
+    /// <param name="live">Whether the front has a front-end that takes controls.</param>
     /// <returns>Exit code.</returns>
-    public static async Task<int> ServeAsync(long outputLimitBytes)
+    public static async Task<int> ServeAsync(long outputLimitBytes, bool live)
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var input = new StreamReader(Console.OpenStandardInput(), utf8);
@@ -37,7 +41,7 @@ internal sealed class WorkerHost
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
         Console.SetOut(Console.Error);
         Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
-        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync));
+        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null));
     }
 
     // A cell that never ends must not keep the process once the front has gone.
@@ -56,13 +60,14 @@ internal sealed class WorkerHost
             var current = running;
             switch (WorkerJson.Read<WorkerRequest>(line))
             {
-                case InterruptRequest request when current?.Id == request.Id:
-                    await current.Stop.CancelAsync();
+                case InterruptRequest request:
+                    stopped = request.Id;
+                    if (current?.Id == request.Id) await current.Stop.CancelAsync();
                     break;
                 case InputGiven given when current?.Id == given.Id:
                     current.Input?.TrySetResult(given.Text);
                     break;
-                case InterruptRequest or InputGiven or null:
+                case InputGiven or null:
                     break;
                 case { } request:
                     work.Writer.TryWrite(request);
@@ -93,6 +98,7 @@ internal sealed class WorkerHost
             {
                 RunRequest run => await RunAsync(engine, run),
                 CompleteRequest place => new CompleteReply(place.Id, await engine.CompleteAsync(place.Code, place.Position, CancellationToken.None)),
+                ControlMoved moved => Move(moved),
                 DescribeRequest place => new DescribeReply(place.Id, await engine.DescribeAsync(place.Code, place.Position, CancellationToken.None)),
                 _ => null,
             };
@@ -106,9 +112,26 @@ internal sealed class WorkerHost
     {
         using var stop = new CancellationTokenSource();
         running = new Running(request.Id, stop);
+        // It may have been asked to stop before its turn came.
+        if (stopped == request.Id) await stop.CancelAsync();
         var outcome = await engine.RunAsync(request.Code, output => Send(new OutputReply(request.Id, output)), stop.Token);
         running = null;
         return new DoneReply(request.Id, outcome);
+    }
+
+    private DoneReply Move(ControlMoved moved)
+    {
+        try
+        {
+            controls.Move(moved.Control, moved.State);
+            return new DoneReply(moved.Id, CellOutcome.Success);
+        }
+#pragma warning disable CA1031 // what a model throws while the reader drags is told to the front like a cell's error
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            return new DoneReply(moved.Id, new CellOutcome(CellStatus.Failed, CellErrorReader.FromException(e, "")));
+        }
     }
 
     private async Task<string?> AskAsync(InputRequest input)

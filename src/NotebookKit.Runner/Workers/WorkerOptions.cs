@@ -5,8 +5,9 @@ namespace NotebookKit.Runner.Workers;
 /// <param name="CellLimit">How long one cell may run; none for no limit.</param>
 /// <param name="OutputLimitBytes">How much one cell may write [bytes], above 0.</param>
 /// <param name="StopGrace">How long a cell that is asked to stop may take before its session is ended; none ends it at once.</param>
+/// <param name="Live">Whether there is a front-end that takes controls.</param>
 internal sealed record WorkerOptions(
-    string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes, TimeSpan? StopGrace = null)
+    string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes, TimeSpan? StopGrace = null, bool Live = false)
 {
     /// <summary>How much one cell may write unless told otherwise [bytes].</summary>
     public const long UsualOutputLimitBytes = 5_000_000;

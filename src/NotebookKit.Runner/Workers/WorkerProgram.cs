@@ -42,6 +42,7 @@ internal static class WorkerProgram
         start.ArgumentList.Add(Command);
         start.ArgumentList.Add("--output-limit");
         start.ArgumentList.Add(options.OutputLimitBytes.ToString(CultureInfo.InvariantCulture));
+        if (options.Live) start.ArgumentList.Add("--live");
         // A short-lived process gains nothing from being profiled while it runs.
         start.Environment["DOTNET_TieredPGO"] = "0";
         return start;

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using NotebookKit.Runner.Engine;
 
@@ -12,6 +13,8 @@ namespace NotebookKit.Runner.Workers;
 [JsonDerivedType(typeof(DoneReply), "done")]
 [JsonDerivedType(typeof(CompleteReply), "complete")]
 [JsonDerivedType(typeof(DescribeReply), "describe")]
+[JsonDerivedType(typeof(ControlOpened), "open")]
+[JsonDerivedType(typeof(ControlUpdated), "update")]
 internal abstract record WorkerReply(int Id);
 
 /// <summary>The session is up, or couldn't start.</summary>
@@ -42,3 +45,13 @@ internal sealed record CompleteReply(int Id, CompletionList List) : WorkerReply(
 /// <param name="Id">Number of the request.</param>
 /// <param name="Description">It; none where nothing can be said.</param>
 internal sealed record DescribeReply(int Id, Description? Description) : WorkerReply(Id);
+
+/// <summary>A cell made a control.</summary>
+/// <param name="Control">Its id.</param>
+/// <param name="State">Its state.</param>
+internal sealed record ControlOpened(string Control, JsonObject State) : WorkerReply(0);
+
+/// <summary>A control changes.</summary>
+/// <param name="Control">Its id.</param>
+/// <param name="State">Values that change.</param>
+internal sealed record ControlUpdated(string Control, JsonObject State) : WorkerReply(0);

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 
 namespace NotebookKit.Runner.Workers;
@@ -10,6 +11,7 @@ namespace NotebookKit.Runner.Workers;
 [JsonDerivedType(typeof(DescribeRequest), "describe")]
 [JsonDerivedType(typeof(InterruptRequest), "interrupt")]
 [JsonDerivedType(typeof(InputGiven), "input")]
+[JsonDerivedType(typeof(ControlMoved), "control")]
 internal abstract record WorkerRequest(int Id);
 
 /// <summary>Run a cell.</summary>
@@ -37,3 +39,9 @@ internal sealed record InterruptRequest(int Id) : WorkerRequest(Id);
 /// <param name="Id">Number of the run request that asked.</param>
 /// <param name="Text">The text; none where nobody could be asked.</param>
 internal sealed record InputGiven(int Id, string? Text) : WorkerRequest(Id);
+
+/// <summary>The reader moved a control.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Control">Id of the control.</param>
+/// <param name="State">Values that changed.</param>
+internal sealed record ControlMoved(int Id, string Control, JsonObject State) : WorkerRequest(Id);

@@ -8,6 +8,8 @@ namespace NotebookKit.Filling;
 /// <remarks>Source: as <see cref="PadFill"/>.</remarks>
 public sealed record FillResult : IResult
 {
+    private const double SunKelvins = 20;
+
     private readonly FillTrace _trace;
 
     internal FillResult(PadFill fill, FillTrace trace, IReadOnlyList<Finding> findings)
@@ -58,6 +60,13 @@ public sealed record FillResult : IResult
 
     /// <summary>Pressure after the gas has cooled to the surroundings, however long that takes.</summary>
     public GaugePressure SettledPressure => AbsolutePressure.FromPascals(_trace.SettledPascals).ToGauge(Fill.Ambient);
+
+    /// <summary>
+    /// Pressure after the settled vessel has stood in the sun and warmed by 20 K (common practice, no source: a dark tube goes from 10 °C to 30 °C and more).
+    /// Source: ideal gas at constant volume; air at 60 bar rises by about a tenth more.
+    /// </summary>
+    public GaugePressure PressureInTheSun =>
+        AbsolutePressure.FromPascals(_trace.SettledPascals * (1 + SunKelvins / Fill.Temperature.Kelvins)).ToGauge(Fill.Ambient);
 
     /// <summary>Pressure lost while cooling.</summary>
     public Pressure LostToCooling => (ShutPressure - SettledPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
@@ -115,6 +124,7 @@ public sealed record FillResult : IResult
         .. Hottest > ShutTemperature + 1.KelvinsOfChange() ? [new ResultLine("Hottest gas on the way", $"{Digits.Round(Hottest.DegreesCelsius)} °C")] : Array.Empty<ResultLine>(),
         .. CylinderPressure is { } c ? [new ResultLine("Cylinder afterwards", c[_trace.ShutAt].BarGauge().ToString(), Fill.Cylinder!.ToString())] : Array.Empty<ResultLine>(),
         new("Pressure after cooling", SettledPressure.ToString(), $"{Digits.Round(LostToCooling.Bars)} bar lost"),
+        new("Pressure after warming in the sun", PressureInTheSun.ToString(), $"{SunKelvins} K warmer than when filled; {Fill.Chamber.MaximumExpectedPressure} is the highest expected"),
         new("Gas taken", $"{Digits.Round(GasTaken.Grams)} g"),
         new("Flow when the valve opens", $"{Digits.Round(FirstFlow.GramsPerSecond)} g/s"),
     ];
@@ -166,6 +176,12 @@ public sealed record FillResult : IResult
     {
         if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
             yield return Finding.Note($"As the gas cools the gauge falls to {SettledPressure}{(Fill.Heat == FillHeat.Adiabatic ? ", if the fill is too fast for the wall to take heat" : "")}. That fall is no leak.");
+        var (rated, most) = (Fill.Chamber.RatedPressure, Fill.Chamber.MaximumExpectedPressure);
+        var sun = $"Standing filled in the sun, {SunKelvins} K warmer, the vessel comes to {PressureInTheSun}, {Digits.Round(100 * SunKelvins / Fill.Temperature.Kelvins, 2)} % more of absolute pressure";
+        if (PressureInTheSun > most)
+            yield return Finding.Warning($"{sun}: past the {most} that its rating of {rated} was given for. Shade it, fill lower, or launch at once; on a delay vent from afar.");
+        else if (PressureInTheSun > rated)
+            yield return Finding.Note($"{sun}: above the rated {rated}, within the {most} that the rating was given for. Shade it and don't top up warm.");
         if (Hottest.DegreesCelsius > 80)
             yield return Finding.Warning($"The gas may reach {Digits.Round(Hottest.DegreesCelsius)} °C; a laminating resin without post-cure is good to about 50 °C. Fill more slowly: the wall then keeps it cool.");
     }

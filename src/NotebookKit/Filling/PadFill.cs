@@ -81,6 +81,7 @@ public sealed record PadFill
         [
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
             new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Chamber.RatedPressure, "rated pressure of the vessel", "A vessel without a rating isn't filled."),
+            new ValidRange<double>(1, 1.5).Find(Chamber.Overshoot, "overshoot of the vessel's rating", "5 % is common practice."),
             new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure", "Regulators of diving cylinders give up to 300 bar gauge."),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
             new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that water freezes, warmer weakens a laminating resin."),
@@ -133,6 +134,8 @@ public sealed record PadFill
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 
+    private MassFlow ReliefFlow => Restrictor.Flow(Supply.ToAbsolute(Ambient), Temperature, Chamber.RatedPressure.ToAbsolute(Ambient), Gas);
+
     private Finding? FindStart() =>
         new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
 
@@ -151,6 +154,6 @@ public sealed record PadFill
         if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
             yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
         if (Supply > Chamber.RatedPressure)
-            yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower or fit a relief valve at the rating.");
+            yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {Target} and at {Chamber.RatedPressure} at the most, and wide enough to pass {Digits.Round(ReliefFlow.GramsPerSecond)} g/s, what the restrictor lets in, before the vessel is at {Chamber.MaximumExpectedPressure}.");
     }
 }

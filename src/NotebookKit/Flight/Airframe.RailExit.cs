@@ -7,6 +7,9 @@ namespace NotebookKit.Flight;
 
 public sealed partial record Airframe
 {
+    /// <summary>Angle off the axis beyond which no model of lift and margin holds.</summary>
+    internal static Angle SteepestModelled { get; } = 20.Degrees();
+
     /// <summary>
     /// Whether it leaves the rail fast enough for the wind, judged with the margin at the angle the wind makes.
     /// Source: v = √(2 a L); NACA TR 1048, 1951, for the margin at an angle (from memory).
@@ -47,7 +50,7 @@ public sealed partial record Airframe
         var gravity = Length.FromMeters(Loaded(water, gas).CentreM);
         var angle = Angle.FromDegrees(Math.Atan2(wind.MetersPerSecond, exit.MetersPerSecond) * 180 / Math.PI);
         var atZero = Body.MarginAt(gravity, Angle.Zero);
-        double? atAngle = angle <= 20.Degrees() ? Body.MarginAt(gravity, angle) : null;
+        double? atAngle = angle <= SteepestModelled ? Body.MarginAt(gravity, angle) : null;
         var limit = Speed.FromMetersPerSecond(WindLimit(gravity, exit.MetersPerSecond));
         var steps = new List<WorkingStep>();
         if (first is not null) steps.Add(first);
@@ -91,7 +94,7 @@ public sealed partial record Airframe
         var findings = new List<Finding>();
         var remedy = $"Fly in at most {limit.Show()} of wind, or leave the rail faster: a longer rail or more thrust.";
         if (margin is null)
-            findings.Add(Finding.Error($"the wind makes an angle of attack of {angle.Show()}; no model holds beyond 20° and the vehicle will turn over. Don't fly. {remedy}"));
+            findings.Add(Finding.Error($"the wind makes an angle of attack of {angle.Show()}; no model holds beyond {SteepestModelled.Show()} and the vehicle will turn over. Don't fly. {remedy}"));
         else if (margin < 0)
             findings.Add(Finding.Error($"at {angle.Show()} the margin is {Digits.Round(margin.Value)} calibres: it is unstable as it leaves the rail. {remedy}"));
         else if (margin < 1)

@@ -68,6 +68,7 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         var values = new MaximumResult[Scan + 1];
         Parallel.For(0, Scan + 1, i =>
         {
+            StopRequest.ThrowIfAsked();
             var own = 0;
             values[i] = Water(FlightVariant.WithThroat(Flight, low + i * step), tables, ref own);
             values[i] = values[i] with { Evaluations = own };

@@ -9,5 +9,5 @@ internal static class FlightAccuracy
 
     public static readonly OdeSettings RecordedSixDegrees = new() { RelativeTolerance = 1e-7 };
 
-    public static readonly OdeSettings Fast = new() { RelativeTolerance = 1e-5 };
+    public static readonly OdeSettings Fast = new() { RelativeTolerance = 1e-6 };
 }

@@ -30,7 +30,7 @@ public sealed record FlightFigures
     /// <summary>When the water is out; none where there was none, or where some stays aboard.</summary>
     public required Duration? WaterOut { get; init; }
 
-    /// <summary>When the jet ends.</summary>
+    /// <summary>When the jet ends; the canopy's opening, or the landing, where it still runs then.</summary>
     public required Duration EndOfJet { get; init; }
 
     /// <summary>Greatest speed over ground.</summary>

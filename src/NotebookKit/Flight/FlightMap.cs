@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 
@@ -28,6 +29,7 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
 
         Parallel.For(0, rows, row =>
         {
+            StopRequest.ThrowIfAsked();
             var line = Y.Apply(Flight, row);
             for (var column = 0; column < columns; column++)
             {

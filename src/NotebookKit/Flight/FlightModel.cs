@@ -26,9 +26,10 @@ internal static class FlightModel
             [
                 "Flat ground, gravity 9.80665 m/s² throughout; the pad is level with the ground it lands on.",
                 $"Rail of {site.Rail.Guided.Show()} with Coulomb friction by the weight's part across it; it doesn't bend, and the wind doesn't press on the vehicle along it.",
+                .. vehicle.LaunchTube is { } tube ? [$"It rides up a launch tube of {tube.Diameter.Show()} over {tube.Stroke.Show()} first, the gas pushing as on a piston."] : Array.Empty<string>(),
                 .. isSixDegrees ? SixDegrees : ThreeDegrees,
                 $"Air: {site.Atmosphere.Name}. Wind: {site.Wind.Name}, below the end of the rail as at its end; {(site.Gusts is null ? "no gusts" : $"frozen gusts of seed {site.Gusts.Seed}")}.",
-                $"Drag: {(vehicle.MeasuredDrag is { } own ? own.Name : $"build-up by parts, {vehicle.DragEnd.ToString().ToLowerInvariant()} of its band")}, empty of jet as the jet ends.",
+                $"Drag: {(vehicle.MeasuredDrag is { } own ? own.Name : $"build-up by parts, {vehicle.DragEnd.ToString().ToLowerInvariant()} of its band")}; while the jet runs its area is off the base.",
                 "Under the canopy a point mass; its drag area grows while it fills and is the middle of the handbook's band.",
                 .. firing.Assumptions,
             ],

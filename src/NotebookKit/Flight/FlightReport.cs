@@ -11,8 +11,18 @@ internal static class FlightReport
     // Common practice of range safety, no source: off the rail four times the wind, some 15 degrees.
     private const double WindShare = 4, SteepestDegrees = 15, LowestMargin = 1;
 
+    /// <summary>The result of a flight.</summary>
+    /// <param name="vehicle">What flew.</param>
+    /// <param name="site">Where it flew.</param>
+    /// <param name="marks">Its main numbers.</param>
+    /// <param name="rows">Its rows.</param>
+    /// <param name="hasAttitude">Whether they have an attitude.</param>
+    /// <param name="findings">What was said before it flew.</param>
+    /// <param name="offRail">What left the rail, where that was a stack of stages.</param>
+    /// <param name="isSpent">Whether it is a booster coming down, of which only the landing matters.</param>
     public static FlightResult For(
-        Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude, IReadOnlyList<Finding> findings)
+        Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude, IReadOnlyList<Finding> findings,
+        Vehicle? offRail = null, bool isSpent = false)
     {
         var failure = marks.Failure ?? (marks.HasTopped ? null : "the vehicle reaches the ground without ever having risen; look at thrust, rail and margin.");
         if (failure is not null)
@@ -25,11 +35,11 @@ internal static class FlightReport
             };
         }
 
-        var figures = Figures(vehicle, site, marks, rows, hasAttitude);
+        var figures = Figures(vehicle, offRail ?? vehicle, site, marks, rows, hasAttitude);
         return new FlightResult(vehicle, site, figures, "", rows, hasAttitude)
         {
             Evaluations = marks.Evaluations,
-            Findings = [.. findings, .. Say(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
+            Findings = [.. findings, .. isSpent ? [] : Say(site, figures), .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
         };
     }
 
@@ -47,7 +57,7 @@ internal static class FlightReport
             FlightResult.Column("Pitch frequency", "Hz", rows, r => r.PitchFrequency / (2 * Math.PI)));
     }
 
-    private static FlightFigures Figures(Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude)
+    private static FlightFigures Figures(Vehicle vehicle, Vehicle offRail, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude)
     {
         var opening = marks.OpeningTime;
         var load = 0.0;
@@ -65,17 +75,17 @@ internal static class FlightReport
             RailExitSpeed = marks.ExitSpeed.MetresPerSecond(),
             RailExitTime = marks.ExitTime.Seconds(),
             RailExitAngle = Angle.FromRadians(marks.ExitAngle).ToUnit(AngleUnit.Degree),
-            RailExitMargin = Margin(vehicle, site, marks),
+            RailExitMargin = Margin(offRail, site, marks),
             RailWind = marks.ExitWind.MetresPerSecond(),
             WaterOut = double.IsNaN(marks.WaterOutTime) || marks.WaterLeftKg > 0 ? null : marks.WaterOutTime.Seconds(),
-            EndOfJet = (double.IsNaN(marks.JetEndTime) ? opening : marks.JetEndTime).Seconds(),
+            EndOfJet = (!double.IsNaN(marks.JetEndTime) ? marks.JetEndTime : isOpened ? opening : marks.LandingTime).Seconds(),
             GreatestSpeed = marks.FastestSpeed.MetresPerSecond(),
             GreatestSpeedTime = marks.FastestTime.Seconds(),
             GreatestMach = marks.GreatestMach,
             GreatestDynamicPressure = marks.HardestPa.Pascals(),
             GreatestLoad = load,
-            GreatestAngleOfAttack = hasAttitude ? Angle.FromDegrees(Clean(Ascent(rows, marks).Max(r => r.AngleOfAttack) * 180 / Math.PI)) : null,
-            GreatestRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows, marks).Max(r => Math.Abs(r.Rates.X)) / (2 * Math.PI)) : null,
+            GreatestAngleOfAttack = hasAttitude ? Angle.FromDegrees(1e2 * Clean(Ascent(rows, marks).Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 1.8 / Math.PI)) : null,
+            GreatestRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows, marks).Select(r => Math.Abs(r.Rates.X)).DefaultIfEmpty().Max() / (2 * Math.PI)) : null,
             OpeningTime = isOpened ? opening.Seconds() : null,
             OpeningHeight = isOpened ? marks.OpeningM.Metres() : null,
             OpeningSpeed = isOpened ? Clean(marks.OpeningSpeed).MetresPerSecond() : null,
@@ -97,7 +107,7 @@ internal static class FlightReport
     private static double? Margin(Vehicle vehicle, LaunchSite site, in FlightMarks marks)
     {
         var degrees = marks.ExitAngle * 180 / Math.PI;
-        if (!(degrees <= 20)) return null;
+        if (!(degrees <= Airframe.SteepestModelled.Degrees)) return null;
         var centre = vehicle.Airframe.StateWith(marks.ExitWaterKg, marks.ExitGasKg).CentreM;
         var mach = Math.Min(0.9, marks.ExitSpeed / site.Temperature.SoundMps());
         return vehicle.Body.MarginAt(centre.Metres(), degrees.Degrees(), mach);
@@ -111,13 +121,15 @@ internal static class FlightReport
         return pressure / (site.Atmosphere.Law.SpecificGasConstant * temperature);
     }
 
-    private static IEnumerable<Finding> Say(Vehicle vehicle, LaunchSite site, FlightMarks marks, FlightFigures figures)
+    private static IEnumerable<Finding> Say(LaunchSite site, FlightFigures figures)
     {
-        var needed = WindShare * marks.ExitWind;
-        if (marks.ExitSpeed < needed)
+        var needed = WindShare * figures.RailWind.MetersPerSecond;
+        if (figures.RailExitSpeed.MetersPerSecond < needed)
             yield return Finding.Warning($"the vehicle leaves the rail at {figures.RailExitSpeed.Show()}; in {figures.RailWind.Show()} of wind it should have {Digits.Round(needed)} m/s, four times the wind (common practice). Use a longer rail, more pressure, or wait for less wind.");
-        if (figures.RailExitAngle.Degrees > SteepestDegrees)
-            yield return Finding.Warning($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; above {SteepestDegrees}° fins stall and nothing here holds. Don't fly in this wind.");
+        if (figures.RailExitAngle.Degrees > Airframe.SteepestModelled.Degrees)
+            yield return Finding.Error($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; no model holds beyond {Airframe.SteepestModelled.Show()} and the vehicle will turn over. Don't fly in this wind.");
+        else if (figures.RailExitAngle.Degrees > SteepestDegrees)
+            yield return Finding.Warning($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; above {SteepestDegrees}° fins stall. Don't fly in this wind.");
         if (figures.RailExitMargin is { } margin && margin < LowestMargin)
             yield return margin <= 0
                 ? Finding.Error($"off the rail, at {figures.RailExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever it is at 0°, and no height or drift here holds. Don't fly it so: leave the rail faster or move the centre of gravity forward.")
@@ -128,6 +140,10 @@ internal static class FlightReport
             yield return Finding.Error($"the top is at {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, or add mass.");
         else if (site.Ceiling is { } near && figures.Apogee > near * 0.9)
             yield return Finding.Warning($"the top is at {figures.Apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look at the dispersion.");
+    }
+
+    private static IEnumerable<Finding> SayOfLanding(Vehicle vehicle, LaunchSite site, FlightMarks marks, FlightFigures figures)
+    {
         if (site.Field is { } field && !field.Contains(figures.LandingEast, figures.LandingNorth))
             yield return Finding.Error($"it lands {figures.Drift.Show()} from the pad ({figures.LandingEast.Show()} east, {figures.LandingNorth.Show()} north), off the field. Turn the rail into the wind, open lower, or wait.");
         foreach (var finding in SayOfCanopy(vehicle, marks, figures)) yield return finding;
@@ -142,7 +158,7 @@ internal static class FlightReport
     private static IEnumerable<Finding> SayOfAttitude(IReadOnlyList<FlightRow> rows, FlightMarks marks)
     {
         var ascent = Ascent(rows, marks).ToList();
-        var attack = ascent.Max(r => r.AngleOfAttack) * 180 / Math.PI;
+        var attack = ascent.Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 180 / Math.PI;
         if (attack > 45)
             yield return Finding.Error($"the vehicle swings {Digits.Round(attack, 2)}° across its path on the way up: it turns over, unstable or far too slow off the rail. Don't fly it.");
         else if (attack > 20)

@@ -1,6 +1,7 @@
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.PointMass;
 using NotebookKit.Flight.RigidBody;
+using NotebookKit.Flight.Staging;
 using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Flight;
@@ -9,7 +10,7 @@ namespace NotebookKit.Flight;
 /// A flight from the pad to the ground: along the rail, free, under the canopy, driven by water, gas or nothing. Free flight is in three degrees
 /// of freedom, or in six where the vehicle's inertias and slopes are given. Allocates nothing while it runs unless rows are wanted.
 /// </summary>
-internal ref struct FlightRun
+internal ref partial struct FlightRun
 {
     private const int PointsPerStep = 4;
     private const int PointsPerTurn = 2;
@@ -26,6 +27,7 @@ internal ref struct FlightRun
     private readonly Span<double> _state;
     private FlightStage _stage;
     private double _time, _openAt;
+    private SeparationNumbers _separation;
 
     private FlightRun(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, List<FlightRow>? rows, Span<double> state)
     {
@@ -41,46 +43,16 @@ internal ref struct FlightRun
 
     public FlightMarks Marks;
 
-    /// <summary>Flies from rest on the pad to the ground.</summary>
-    /// <param name="numbers">The vehicle on its site.</param>
-    /// <param name="vehicle">Inertias and slopes, for six degrees of freedom.</param>
-    /// <param name="settings">Error control.</param>
-    /// <param name="rows">Receives the rows, where wanted.</param>
-    public static FlightMarks Fly(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, List<FlightRow>? rows = null)
-    {
-        Span<double> state = stackalloc double[MostUnknowns];
-        var flight = new FlightRun(numbers, vehicle, settings, rows, state);
-        flight.Run();
-        return flight.Marks;
-    }
-
-    /// <summary>Flies on from a state in the air, with nothing driving it, to the ground, in three degrees of freedom.</summary>
-    public static FlightMarks Fall(
-        FlightNumbers numbers, OdeSettings settings, double time, in Vector position, in Vector velocity, FlightMarks marks, List<FlightRow>? rows = null)
-    {
-        Span<double> state = stackalloc double[MostUnknowns];
-        var flight = new FlightRun(numbers, null, settings, rows, state) { _time = time, _stage = FlightStage.Coast, Marks = marks };
-        if (marks.HasTopped && numbers.Deployment.Trigger == DeploymentTrigger.Apogee) flight._openAt = marks.ApogeeTime + numbers.Deployment.DelayS;
-        position.CopyTo(state);
-        velocity.CopyTo(state[3..]);
-        flight.FlyFree();
-        return flight.Marks;
-    }
-
     private void Run()
     {
-        var setup = _numbers.Firing;
-        Marks.WaterLeftKg = setup.WaterKg;
-        Marks.GasLeftKg = setup.GasKg;
         _state.Clear();
-        _stage = setup.HasWater ? FlightStage.Water : FlightStage.Gas;
-        StartDrive(RailPath<NoDrive>.Own);
-        SkipSpentGas(_numbers.AirAt(0, 0).PressurePa, RailPath<NoDrive>.Own);
+        Fill(_numbers.Firing.TubeStrokeM > 0, RailPath<NoDrive>.Own);
         var onRail = true;
         while (onRail && !Marks.Failed)
         {
             onRail = _stage switch
             {
+                FlightStage.Tube => Rail(new TubeDrive(_numbers.Firing, _numbers.ThrustFactor)),
                 FlightStage.Water => Rail(Water),
                 FlightStage.Gas => Rail(Gas),
                 _ => Rail(None),
@@ -103,7 +75,7 @@ internal ref struct FlightRun
             };
         }
 
-        if (!Marks.Failed && !Marks.HasLanded) Canopy();
+        if (!Marks.Failed && !Marks.HasLanded && _separation.Trigger == SeparationTrigger.Never) Canopy();
     }
 
     private readonly WaterDrive Water => new(_numbers.Firing, _numbers.ThrustFactor);
@@ -119,6 +91,7 @@ internal ref struct FlightRun
         where TDrive : struct, IDrive
     {
         var path = new RailPath<TDrive>(_numbers, drive);
+        if (_time == 0 && !Moves(path)) return false;
         var events = new RailEvents<TDrive>(path, _numbers.RailM, Marks);
         var result = Integrate(ref path, ref events, _time + LongestS, RailPath<TDrive>.Own, PointsPerStep);
         events.Offer(_time, _state);
@@ -139,6 +112,17 @@ internal ref struct FlightRun
         }
     }
 
+    /// <summary>Whether it moves at all as it is let go.</summary>
+    private bool Moves<TDrive>(in RailPath<TDrive> path)
+        where TDrive : struct, IDrive
+    {
+        Span<double> rates = stackalloc double[path.Dimension];
+        path.Derivatives(0, _state, rates);
+        if (rates[1] > 0) return true;
+        Marks.Failure = "the vehicle doesn't move: its thrust doesn't overcome weight and friction on the rail. Use more pressure, or a steeper or smoother rail.";
+        return false;
+    }
+
     private void LeaveRail<TDrive>(in RailPath<TDrive> path)
         where TDrive : struct, IDrive
     {
@@ -151,7 +135,7 @@ internal ref struct FlightRun
 
         Span<double> own = stackalloc double[DriveState.MostUnknowns];
         _state.Slice(RailPath<TDrive>.Own, DriveState.MostUnknowns).CopyTo(own);
-        var contents = path.Drive.Run(air.PressurePa, 0, _numbers.DryKg, own, stackalloc double[DriveState.MostUnknowns]);
+        var contents = path.Drive.Run(air.PressurePa, 0, 0, _numbers.DryKg, own, stackalloc double[DriveState.MostUnknowns]);
         (Marks.ExitWaterKg, Marks.ExitGasKg) = (contents.WaterKg, contents.GasKg);
         var (way, speed, nose) = (_state[0], _state[1], _numbers.RailDirection);
         _state.Clear();
@@ -172,6 +156,8 @@ internal ref struct FlightRun
         where TPath : struct, IFreePath<TDrive>
         where TDrive : struct, IDrive
     {
+        if (_stage == FlightStage.Coast) PlanSeparation();
+        if (Marks.Failed) return false;
         if (_openAt <= _time) return Contents(path.Drive);
         var events = new FreeEvents<TPath, TDrive>(path, Marks.HasTopped, Marks);
         var until = Math.Min(_openAt, _time + LongestS);
@@ -242,22 +228,20 @@ internal ref struct FlightRun
     private void NextDrive(int way, double ambientPa, int own)
     {
         var setup = _numbers.Firing;
-        if (_stage == FlightStage.Water)
+        if (_stage == FlightStage.Tube)
+        {
+            Begin(setup.HasWater ? FlightStage.Water : FlightStage.Gas, setup.GasM3, own);
+        }
+        else if (_stage == FlightStage.Water)
         {
             Marks.WaterOutTime = _time;
             Marks.WaterLeftKg = way == WaterDrive.WaterOut ? 0 : Water.WaterKg(_state[own]);
-            _stage = way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast;
+            Begin(way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast, _state[own], own);
         }
         else
         {
             Marks.GasLeftKg = _state[own];
             _stage = FlightStage.Coast;
-        }
-
-        if (_stage == FlightStage.Gas)
-        {
-            _state[own + 1] = setup.ClosedGas.Temperature(_state[own]);
-            _state[own] = setup.GasKg;
         }
 
         SkipSpentGas(ambientPa, own);
@@ -275,16 +259,26 @@ internal ref struct FlightRun
         where TDrive : struct, IDrive
     {
         Span<double> rates = stackalloc double[DriveState.MostUnknowns];
-        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, _numbers.DryKg, _state[FreeOwn..], rates);
+        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, 0, _numbers.DryKg, _state[FreeOwn..], rates);
         (Marks.WaterLeftKg, Marks.GasLeftKg) = (state.WaterKg, state.GasKg);
         return false;
     }
 
-    private void StartDrive(int own)
+    /// <summary>Begins a stage with the gas at a volume [m³].</summary>
+    private void Begin(FlightStage stage, double gasM3, int own)
     {
         var setup = _numbers.Firing;
-        _state[own] = _stage == FlightStage.Water ? setup.GasM3 : setup.GasKg;
-        _state[own + 1] = setup.TemperatureK;
+        _stage = stage;
+        if (stage != FlightStage.Gas)
+        {
+            _state[own] = gasM3;
+            return;
+        }
+
+        // The temperature that pressure and mass give the leaving gas, as a firing has it; a closed gas of another law may show a slightly different one.
+        var aboard = setup.ClosedGas.ForStartVolume(setup.StartM3 * setup.AboardShare);
+        _state[own + 1] = aboard.Pressure(gasM3) * gasM3 / (setup.GasConstant * setup.GasKg);
+        _state[own] = setup.GasKg;
     }
 
     private OdeResult Integrate<TSystem, TEvents>(ref TSystem system, ref TEvents events, double until, int own, int points)

@@ -3,6 +3,9 @@ namespace NotebookKit.Flight;
 /// <summary>What leaves the vessel at a time of the flight.</summary>
 internal enum FlightStage
 {
+    /// <summary>Nothing yet: it rides up its launch tube.</summary>
+    Tube,
+
     /// <summary>Water.</summary>
     Water,
 

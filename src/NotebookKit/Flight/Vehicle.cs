@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -19,8 +20,8 @@ namespace NotebookKit.Flight;
 /// <param name="NozzleEndAt">Aft end of the vessel's inside, aft of the nose tip; 0 to 20 m.</param>
 public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Parts, Charge Charge, Nozzle Nozzle, Length NozzleEndAt)
 {
-    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Plain"/> unless given.</summary>
-    public FlowModel Flow { get; init; } = FlowModel.Plain;
+    /// <summary>Which equations describe water and gas; <see cref="FlowModel.Real"/> unless given.</summary>
+    public FlowModel Flow { get; init; } = FlowModel.Real;
 
     /// <summary>What the drag build-up can't know from the shape.</summary>
     public DragAssumptions Surface { get; init; } = new();
@@ -30,6 +31,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
 
     /// <summary>A drag curve of one's own, fitted to flights, with and without jet; by the build-up where none is given.</summary>
     public DragCurve? MeasuredDrag { get; init; }
+
+    /// <summary>A launch tube on the pad that it rides up first; none unless given.</summary>
+    public LaunchTube? LaunchTube { get; init; }
 
     /// <summary>What it comes down on; none where none is given.</summary>
     public Canopy? Canopy { get; init; }
@@ -53,6 +57,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
             all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
+        if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
         if (Canopy is null && Deployment.Trigger != DeploymentTrigger.Never)
             all.Add(Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.Never."));
         if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && Lift(site) is { } lift) all.Add(lift);
@@ -93,6 +98,13 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         return FlightReport.For(this, site, marks, rows, hasAttitude: true, findings);
     }
 
+    /// <summary>Gas aboard at release by the flow's own gas law [kg].</summary>
+    internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;
+
+    /// <summary>What is fired, with a charge that may differ from the nominal one.</summary>
+    internal FiringSetup Setup(Charge charge, LaunchSite site) =>
+        new(charge, Nozzle, Flow, site.Pressure.Pascals, FiringTables.For(charge, Flow, site.Pressure.Pascals), LaunchTube);
+
     /// <summary>What six degrees of freedom need besides.</summary>
     internal RigidBody.VehicleNumbers SixDegrees() => new(Parts.State(), new(Airframe.Tank), new(Body));
 
@@ -101,7 +113,8 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     {
         var (jetOn, jetOff) = Drag(site);
         var direction = site.Rail.Direction();
-        var guided = site.Rail.Guided.Meters;
+        // The tube guides as well as the rail.
+        var guided = Math.Max(site.Rail.Guided.Meters, LaunchTube?.Stroke.Meters ?? 0);
         return new FlightNumbers
         {
             Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -guided * direction.Z, site.Gusts),
@@ -112,7 +125,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
             DragAreaM2 = jetOff.AreaM2,
             JetOn = jetOn,
             JetOff = jetOff,
-            Firing = new(Charge, Nozzle, Flow, site.Pressure.Pascals),
+            Firing = Setup(Charge, site),
             Deployment = Recovery(),
         };
     }
@@ -142,7 +155,8 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
 
     private Finding? Lift(LaunchSite site)
     {
-        var setup = new Propulsion.Phases.FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals);
+        // An ideal gas is near enough here, and needs no table.
+        var setup = new FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals, FiringTables.None, LaunchTube);
         var thrust = setup.FirstThrust;
         var weight = (Parts.State().MassKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
         return thrust > weight

@@ -55,7 +55,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
                 $"reference area of the drag under thrust is {jetOn.ReferenceArea.Show(4)}; it must be that of the drag without jet, {Drag.ReferenceArea.Show(4)}."));
         }
 
-        if (LaunchTube is { } tube) all.AddRange(TubeFindings(tube));
+        if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
         return all;
     }
 
@@ -127,16 +127,6 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     internal static double GreatestMach<TDrag>(FreeMount<TDrag> mount, in FiringEnd end)
         where TDrag : struct, IDragLaw =>
         end.FastestSpeed / mount.SpeedOfSoundAt(end.FastestHeight);
-
-    private List<Finding> TubeFindings(LaunchTube tube)
-    {
-        List<Finding> found = [.. tube.Validate()];
-        if (tube.Diameter > Nozzle.Throat)
-            found.Add(Finding.Error($"launch tube is {tube.Diameter.Show(4)} wide; it has to pass the nozzle's throat of {Nozzle.Throat.Show(4)}."));
-        if (tube.Displaced - tube.Hollow >= Charge.GasSpace)
-            found.Add(Finding.Error($"launch tube takes {tube.Displaced.Show()} of the vessel; only {Charge.GasSpace.Show()} is left to gas. Use a shorter tube or less water."));
-        return found;
-    }
 
     private Finding? LiftFinding()
     {

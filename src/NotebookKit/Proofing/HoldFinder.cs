@@ -57,7 +57,7 @@ internal static class HoldFinder
             warming = line.Slope * (t[^1] - t[0]);
         }
 
-        var lowest = p.Min();
+        var lowest = StayedAbove(t, p, (step.Hold - HoldReading.Allowance).Seconds);
         var drops = Drops(t, p, step.Pressure, filled, gaugeErrorBar);
         var level = (double[])p.Clone();
         foreach (var drop in drops)
@@ -70,6 +70,21 @@ internal static class HoldFinder
         return new(
             step, Duration.FromSeconds(t[0]), Duration.FromSeconds(span), lowest.BarGauge(),
             Pressure.FromBars(warmth - slope * span), Pressure.FromBars(error * span), TemperatureDelta.FromKelvins(warming), drops);
+    }
+
+    // The highest pressure that it stayed at or above for the planned time: a reading of the pump's last stroke or of the let-off, taken before or after
+    // that time, takes nothing away. Of a hold that was too short it is the lowest reading.
+    private static double StayedAbove(double[] t, double[] p, double seconds)
+    {
+        var best = double.NegativeInfinity;
+        for (var i = 0; i < t.Length; i++)
+        {
+            var (j, lowest) = (i, p[i]);
+            while (j + 1 < t.Length && t[j] - t[i] < seconds - 1e-9) lowest = Math.Min(lowest, p[++j]);
+            if (t[j] - t[i] >= seconds - 1e-9) best = Math.Max(best, lowest);
+        }
+
+        return double.IsNegativeInfinity(best) ? p.Min() : best;
     }
 
     // The pump's last stroke and the first opening of the valve belong to no hold: an end that stands off from its neighbours is left out.

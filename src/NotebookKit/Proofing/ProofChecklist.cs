@@ -29,6 +29,7 @@ internal static class ProofChecklist
                 $"[ ] {(down ? "Down to" : "Up to")} {step.Pressure}; hold {ProofPlan.Seconds(step.Hold)}; expect {ProofPlan.Millilitres(step.WaterToPump)} in. Pumped ____ mL, at end of hold ____ bar, ____ °C.");
         }
 
+        lines.Add($"[ ] At proof the lowest reading of the hold counts, less the gauge's error: pump a little past {plan.ProofPressure}, by no more than 2 %, so that it stays above to the end.");
         lines.Add($"[ ] While holding: 1 mL lost is {Digits.Round(plan.DropPerMillilitre.Bars)} bar, 1 K of cooling {Digits.Round(plan.RisePerKelvin.Bars)} bar. Look for drops with a glass from afar, never by going near.");
         lines.Add($"[ ] Let off fully. Water that stays in: ____ mL. Accepted if no more than {proof.Rule.PermanentLimit.Show()} of the growth at proof.");
         lines.Add("[ ] Dry, inspect again inside and out, write the record, mark the vessel with date and proof pressure.");

@@ -7,13 +7,16 @@ namespace NotebookKit.Proofing;
 /// <summary>The rules by which a proof log is accepted, repeated or rejected; every reason is said, not only the first.</summary>
 internal static class ProofJudgement
 {
+    /// <summary>Growth over the expected at which a proof isn't accepted [-]; common practice, no source.</summary>
+    private const double MostGrowth = 1.3;
+
     public static (ProofVerdict Verdict, IReadOnlyList<Finding> Findings) Of(ProofRecord record)
     {
         List<(ProofVerdict Verdict, Finding Finding)> reasons = [.. Failure(record), .. Reached(record), .. Held(record), .. Leak(record), .. Growth(record), .. Drops(record)];
         var verdict = reasons.Count == 0 ? ProofVerdict.Accept : reasons.Max(r => r.Verdict);
         List<Finding> findings = [.. reasons.Select(r => r.Finding)];
         if (verdict == ProofVerdict.Accept)
-            findings.Insert(0, Finding.Note($"{record.Plan.Proof.Vessel} held {record.HeldAtLeast} and took no set beyond the limit: one survived proof, not a burst test; it says that this vessel, as it was that day, is good for {record.Plan.Proof.WorkingPressure}."));
+            findings.Insert(0, Finding.Note($"{record.Plan.Proof.Vessel} held {record.HeldAtLeast} and took no set beyond the limit: one survived proof, not a burst test; it says that this vessel, as it was that day, is good for {record.GoodFor}."));
         if (verdict == ProofVerdict.Reject)
             findings.Add(Finding.Note("A rejected vessel is cut up, so that nobody fills it by mistake."));
         return (verdict, findings);
@@ -33,11 +36,24 @@ internal static class ProofJudgement
         }
     }
 
+    // What was proved is what it stayed at or above through the whole hold, not the tip of the pump's last stroke.
     private static IEnumerable<(ProofVerdict, Finding)> Reached(ProofRecord record)
     {
-        var (highest, planned) = (record.Highest, record.Plan.ProofPressure);
-        if (highest.Bar < 0.99 * planned.Bar - record.Readings.GaugeError.Bars)
-            yield return (ProofVerdict.Repeat, Finding.Error($"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure: {highest / record.Plan.Proof.Rule.Factor} here."));
+        var (highest, planned, error) = (record.Highest, record.Plan.ProofPressure, record.Readings.GaugeError);
+        if (record.ProofHold is not { } hold)
+        {
+            if (highest + error < planned)
+                yield return (ProofVerdict.Repeat, Finding.Error($"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure, and that only where it was held."));
+        }
+        else if (hold.Lowest + error < planned)
+        {
+            yield return (ProofVerdict.Repeat, Finding.Error($"The lowest reading of the proof hold is {hold.Lowest}, {Digits.Round((planned - hold.Lowest).Bars, 2)} bar short of the proof pressure of {planned}; the gauge can't tell {Digits.Round(error.Bars, 2)} bar apart. A lower proof proves a lower working pressure: {(record.GoodFor is { } less ? $"good for {less}" : "none, it wasn't held for long enough")}. Prove again, pumped past {planned + error + error} so that it stays above through the hold, or rate it lower."));
+        }
+        else if (record.GoodFor is { } good && good < record.Plan.Proof.WorkingPressure)
+        {
+            yield return (ProofVerdict.Accept, Finding.Warning($"With the gauge's {Digits.Round(error.Bars, 2)} bar on the safe side it held {record.HeldAtLeast}, which proves {good}, not {record.Plan.Proof.WorkingPressure}. Work it at {good}, or prove it at {planned + error} by the gauge or above."));
+        }
+
         if (highest.Bar > 1.05 * planned.Bar + record.Readings.GaugeError.Bars)
             yield return (ProofVerdict.Accept, Finding.Warning($"The gauge went to {highest}, more than 5 % above the planned {planned}: inspect with care, the laminate has seen it."));
     }
@@ -99,8 +115,11 @@ internal static class ProofJudgement
 
         var expected = record.Plan.Proof.Filled.WallGrowth(record.Plan.ProofPressure);
         var ratio = expansion.WallGrowth / expected;
-        if (ratio is > 1.3 or < 0.7)
-            yield return (ProofVerdict.Accept, Finding.Warning($"The vessel grew by {ProofPlan.Millilitres(expansion.WallGrowth)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}: the layup isn't what the prediction took, or water was lost or air caught."));
+        var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.WallGrowth)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}";
+        if (ratio >= MostGrowth)
+            yield return (ProofVerdict.Repeat, Finding.Error($"{grew}; {MostGrowth} times is the limit (common practice, no source): the wall is softer than the layup it was rated by, or water was lost. Find out which before it is filled with gas: weigh it, measure its wall, mend the prediction, and prove again."));
+        else if (ratio < 0.7)
+            yield return (ProofVerdict.Accept, Finding.Warning($"{grew}: the layup isn't what the prediction took, or the burette misread."));
     }
 
     private static IEnumerable<(ProofVerdict, Finding)> Drops(ProofRecord record) =>

@@ -41,8 +41,12 @@ public sealed record ProofRecord : IResult
     /// <summary>The hold at working pressure after the proof; none where the log doesn't show it or none was planned.</summary>
     public HoldReading? LeakHold => Holds.Count > Plan.Proof.Steps.Count ? Holds[^1] : null;
 
-    /// <summary>Pressure that the vessel is known to have held: the lowest reading of the proof hold. None where it wasn't held; this is the evidence a rating may use.</summary>
-    public GaugePressure? HeldAtLeast => ProofHold is { LongEnough: true } hold ? hold.Lowest : null;
+    /// <summary>Pressure that the vessel is known to have held: the lowest reading of the proof hold less the error of the gauge. None where it wasn't held; this is the evidence a rating may use.</summary>
+    public GaugePressure? HeldAtLeast => ProofHold is { LongEnough: true } hold ? hold.Lowest + -Readings.GaugeError : null;
+
+    /// <summary>Working pressure that was proved: what was held over the rule's factor, never above the one planned for. None where it wasn't held. Source: the rule's.</summary>
+    public GaugePressure? GoodFor =>
+        HeldAtLeast is not { } held ? null : held / Plan.Proof.Rule.Factor is var proved && proved < Plan.Proof.WorkingPressure ? proved : Plan.Proof.WorkingPressure;
 
     /// <summary>Water lost per minute at working pressure, warmth and sudden drops taken off; none where the leak hold is missing.</summary>
     public VolumeFlow? LeakRate => LeakHold is { } hold
@@ -80,9 +84,10 @@ public sealed record ProofRecord : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Verdict", Verdict.ToString().ToLowerInvariant(), $"for a working pressure of {Plan.Proof.WorkingPressure}"),
+        new("Verdict", Verdict.ToString().ToLowerInvariant(), $"planned for a working pressure of {Plan.Proof.WorkingPressure}"),
+        .. GoodFor is { } good && Verdict != ProofVerdict.Reject ? [new ResultLine(Verdict == ProofVerdict.Accept ? "Good for" : "Pressure held would prove", good.ToString(), $"held at least over the factor of {Digits.Round(Plan.Proof.Rule.Factor, 4)}")] : Array.Empty<ResultLine>(),
         new("Highest pressure", Highest.ToString(), $"planned {Plan.ProofPressure}"),
-        .. HeldAtLeast is { } held ? [new ResultLine("Held at least", held.ToString(), $"for {ProofPlan.Seconds(ProofHold!.Held)}")] : Array.Empty<ResultLine>(),
+        .. HeldAtLeast is { } held ? [new ResultLine("Held at least", held.ToString(), $"for {ProofPlan.Seconds(ProofHold!.Held)}; lowest reading less the gauge's {Digits.Round(Readings.GaugeError.Bars, 2)} bar")] : Array.Empty<ResultLine>(),
         .. LeakRate is { } rate ? [new ResultLine("Leak at working pressure", $"{Digits.Round(rate.MillilitersPerMinute, 2)} mL/min", $"{Digits.Round(FallInTenMinutes!.Value.Percent, 2)} % in ten minutes; the log could tell {Digits.Round(LeakRateVisible!.Value.MillilitersPerMinute, 2)} mL/min")] : Array.Empty<ResultLine>(),
         .. Expansion is { } e
             ? [
@@ -106,6 +111,8 @@ public sealed record ProofRecord : IResult
         get
         {
             List<WorkingStep> steps = [];
+            if (GoodFor is { } good)
+                steps.Add(new("Working pressure proved", @"p_w = \min\left(p_{w,plan},\ \frac{p_{low} - e}{f}\right)", $"min({Plan.Proof.WorkingPressure}, ({ProofHold!.Lowest} − {Digits.Round(Readings.GaugeError.Bars, 2)} bar) / {Digits.Round(Plan.Proof.Rule.Factor, 4)})", good.ToString(), Plan.Proof.Rule.Source));
             if (LeakHold is { } hold)
             {
                 var warmth = Plan.Proof.Filled.RiseFor(hold.Warming, hold.Planned.Pressure);

@@ -3,7 +3,7 @@ namespace NotebookKit.Proofing;
 /// <summary>What a proof log says of the vessel.</summary>
 public enum ProofVerdict
 {
-    /// <summary>It held: the working pressure stands.</summary>
+    /// <summary>It held: good for what it held over the factor, at most the working pressure it was planned for.</summary>
     Accept,
 
     /// <summary>The log can't decide: mend what is named and prove again.</summary>

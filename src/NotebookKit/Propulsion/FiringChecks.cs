@@ -20,6 +20,15 @@ internal static class FiringChecks
         return all;
     }
 
+    /// <summary>
+    /// Largest jet area over bore area [-]. Free in flight, ρ (Loss/2 − ρ A h/M) u² = Δp + ...: with all mass in the water, ρ A h/M is the area ratio φ,
+    /// and (1 − φ²)/2 − φ is above zero up to φ = √2 − 1.
+    /// </summary>
+    private const double MostJetShare = 0.41;
+
+    private static double JetShare(Nozzle nozzle, Charge charge) =>
+        nozzle.WaterContractionCoefficient * Math.Pow(nozzle.Throat / charge.Chamber.Bore, 2);
+
     public static IReadOnlyList<Finding> All(Charge charge, Nozzle nozzle, FlowModel flow, AbsolutePressure ambient)
     {
         List<Finding> all = [.. charge.Validate(), .. nozzle.Validate(), .. flow.Validate()];
@@ -42,6 +51,11 @@ internal static class FiringChecks
         {
             all.Add(Finding.Error(
                 $"nozzle throat is {nozzle.Throat.Show(4)}; it must be below the vessel's bore of {charge.Chamber.Bore.Show(4)}. A nozzle narrows."));
+        }
+        else if (JetShare(nozzle, charge) is var share && share > MostJetShare)
+        {
+            all.Add(Finding.Error(
+                $"jet is {Digits.Round(share)} of the vessel's bore in area (nozzle throat {nozzle.Throat.Show(4)}, bore {charge.Chamber.Bore.Show(4)}); it must be at most {MostJetShare}. So wide, a vehicle that is light beside its water has no steady jet: the head of its own acceleration outgrows the jet's pressure. Take a smaller nozzle."));
         }
 
         var air = new ValidRange<AbsolutePressure>(0.3.BarAbsolute(), 1.1.BarAbsolute()).Find(

@@ -17,6 +17,9 @@ namespace NotebookKit.Propulsion;
 /// <param name="Gas">The gas.</param>
 public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePressure Start, Temperature StartTemperature, Gas Gas)
 {
+    /// <summary>Pressure outside, which ends the choked flow that the closed forms hold for; standard sea level unless given, 0 for a vacuum.</summary>
+    public AbsolutePressure Ambient { get; init; } = AbsolutePressure.StandardSeaLevel;
+
     private double Gamma => Gas.HeatCapacityRatio;
 
     private double R => Gas.GasConstant.JoulesPerKilogramKelvin;
@@ -28,15 +31,19 @@ public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePres
 
     /// <summary>Pressure while the flow is choked, p₀ [1 + (γ − 1)/2 t/τ]^(−2γ/(γ − 1)). Source: Dutton and Coverdill 1997.</summary>
     /// <param name="time">Time from the start; 0 to the end of choked flow.</param>
-    public AbsolutePressure PressureAt(Duration time) => AbsolutePressure.FromPascals(Start.Pascals * Math.Pow(Growth(time), -2 * Gamma / (Gamma - 1)));
+    /// <exception cref="OutOfRangeException">The flow isn't choked any more by then.</exception>
+    public AbsolutePressure PressureAt(Duration time) => AbsolutePressure.FromPascals(Start.Pascals * Math.Pow(Growth(Choked(time)), -2 * Gamma / (Gamma - 1)));
 
     /// <summary>Temperature while the flow is choked, T₀ [1 + (γ − 1)/2 t/τ]^(−2). Source: Dutton and Coverdill 1997.</summary>
     /// <param name="time">Time from the start; 0 to the end of choked flow.</param>
-    public Temperature TemperatureAt(Duration time) => (StartTemperature.Kelvins * Math.Pow(Growth(time), -2)).Kelvins();
+    /// <exception cref="OutOfRangeException">The flow isn't choked any more by then.</exception>
+    public Temperature TemperatureAt(Duration time) => (StartTemperature.Kelvins * Math.Pow(Growth(Choked(time)), -2)).Kelvins();
 
     /// <summary>Pressure of a vessel kept at its temperature while the flow is choked, p₀ exp(−t/τ). Source: Dutton and Coverdill 1997.</summary>
     /// <param name="time">Time from the start; 0 to the end of choked flow.</param>
-    public AbsolutePressure IsothermalPressureAt(Duration time) => AbsolutePressure.FromPascals(Start.Pascals * Math.Exp(-(time / TimeConstant)));
+    /// <exception cref="OutOfRangeException">The flow isn't choked any more by then.</exception>
+    public AbsolutePressure IsothermalPressureAt(Duration time) =>
+        AbsolutePressure.FromPascals(Start.Pascals * Math.Exp(-(ChokedAtOneTemperature(time) / TimeConstant)));
 
     /// <summary>Pressure at which the flow stops being choked. Source: NACA Report 1135.</summary>
     /// <param name="ambient">Pressure outside; above 0.</param>
@@ -44,12 +51,23 @@ public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePres
 
     /// <summary>Time at which the flow stops being choked. Source: Dutton and Coverdill 1997.</summary>
     /// <param name="ambient">Pressure outside; above 0.</param>
-    public Duration UnchokingTime(AbsolutePressure ambient) => TimeTo(UnchokingPressure(ambient));
+    /// <exception cref="OutOfRangeException">The flow isn't choked at the start.</exception>
+    public Duration UnchokingTime(AbsolutePressure ambient)
+    {
+        var end = UnchokingPressure(ambient);
+        new ValidRange<AbsolutePressure>(end, 1e5.BarAbsolute()).Check(Start, "pressure at the start", "Below that the flow is never choked; run a static firing instead.");
+        return TimeFor(end);
+    }
 
     /// <summary>Time to a pressure while the flow is choked. Source: Dutton and Coverdill 1997.</summary>
-    /// <param name="pressure">Pressure to reach; above 0, at most the pressure at the start.</param>
-    public Duration TimeTo(AbsolutePressure pressure) =>
-        (TimeConstant.Seconds * 2 / (Gamma - 1) * (Math.Pow(Start / pressure, (Gamma - 1) / (2 * Gamma)) - 1)).Seconds();
+    /// <param name="pressure">Pressure to reach; from where choked flow ends to the pressure at the start.</param>
+    /// <exception cref="OutOfRangeException">The pressure is outside that range.</exception>
+    public Duration TimeTo(AbsolutePressure pressure)
+    {
+        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(Math.Max(1, UnchokingPressure(Ambient).Pascals)), Start)
+            .Check(pressure, "pressure to reach", $"Outside it is {Ambient}: lower, the flow isn't choked and the closed form doesn't hold; add the unchoked time, or run a static firing.");
+        return TimeFor(pressure);
+    }
 
     /// <summary>
     /// Time of the unchoked rest, down to ambient exactly, for γ = 7/5: 5V/(A √(5 γ R T_b)) J(χ), χ = √((p/pa)^(2/7) − 1),
@@ -75,9 +93,25 @@ public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePres
         var factor = 2 * Math.Pow(2 / (Gamma + 1), 1 / (Gamma - 1));
         var power = (Gamma + 1) / (Gamma - 1);
         var area = EffectiveArea.SquareMeters;
-        var inner = factor * area * Start.Pascals * TimeConstant.Seconds * 2 / (Gamma + 1) * (1 - Math.Pow(Growth(time), -power));
+        var inner = factor * area * Start.Pascals * TimeConstant.Seconds * 2 / (Gamma + 1) * (1 - Math.Pow(Growth(Within(time, UnchokingPressure(ambient))), -power));
         return Impulse.FromNewtonSeconds(inner - ambient.Pascals * area * time.Seconds);
     }
+
+    private Duration TimeFor(AbsolutePressure pressure) =>
+        (TimeConstant.Seconds * 2 / (Gamma - 1) * (Math.Pow(Start / pressure, (Gamma - 1) / (2 * Gamma)) - 1)).Seconds();
+
+    private Duration Choked(Duration time) => Within(time, UnchokingPressure(Ambient));
+
+    private Duration Within(Duration time, AbsolutePressure unchoking) =>
+        Within(time, unchoking.Pascals > 0 ? Math.Max(0, TimeFor(unchoking).Seconds) : 1e12);
+
+    private Duration ChokedAtOneTemperature(Duration time) =>
+        Within(time, UnchokingPressure(Ambient).Pascals is var end and > 0 ? Math.Max(0, TimeConstant.Seconds * Math.Log(Start.Pascals / end)) : 1e12);
+
+    // A millionth past the end is rounding of an end that was computed here.
+    private static Duration Within(Duration time, double endSeconds) =>
+        new ValidRange<Duration>(Duration.Zero, Duration.FromSeconds(endSeconds * (1 + 1e-6)))
+            .Check(time.ToUnit(UnitsNet.Units.DurationUnit.Second), "time from the start", "Later the flow isn't choked and the closed form doesn't hold; add the unchoked time, or run a static firing.");
 
     private double Growth(Duration time) => 1 + (Gamma - 1) / 2 * (time / TimeConstant);
 }

@@ -2,14 +2,14 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Provenance;
 
-/// <summary>Our numbers beside published ones. Making it fails where one of them disagrees, so a page can't show a broken comparison as if it held.</summary>
+/// <summary>Our numbers beside those of others. Making it fails where one of them disagrees, so a page can't show a broken comparison as if it held.</summary>
 public sealed class AgreementTable : IResult
 {
     private static readonly ValidRange<double> ToleranceRange = new(1e-12, 1);
 
     /// <summary>Compares.</summary>
     /// <param name="title">What is compared.</param>
-    /// <param name="source">Where the published numbers stand.</param>
+    /// <param name="source">Where the other numbers come from.</param>
     /// <param name="rows">The numbers.</param>
     /// <exception cref="DisagreementException">At least one number is further off than its tolerance.</exception>
     public AgreementTable(string title, Source source, params IReadOnlyList<Agreement> rows)
@@ -22,8 +22,11 @@ public sealed class AgreementTable : IResult
         if (rows.Any(r => !r.Holds)) throw new DisagreementException(title, [.. rows.Where(r => !r.Holds)]);
     }
 
-    /// <summary>Where the published numbers stand.</summary>
+    /// <summary>Where the other numbers come from.</summary>
     public Source Source { get; }
+
+    /// <summary>Whether the numbers stand in print; else they are a reference of another kind, as their source says.</summary>
+    public bool IsPublished => Source.Kind is SourceKind.Standard or SourceKind.Published or SourceKind.DataSheet or SourceKind.FromMemory;
 
     /// <summary>The numbers.</summary>
     public IReadOnlyList<Agreement> Rows { get; }
@@ -32,7 +35,7 @@ public sealed class AgreementTable : IResult
     public string Title { get; }
 
     /// <inheritdoc/>
-    public ModelCard Model => new("Comparison with published values", ["Tolerances come from the printed digits or from a stated difference of models."], "As the source.", [Source]);
+    public ModelCard Model => new(IsPublished ? "Comparison with published values" : "Comparison with reference values", ["Tolerances come from the printed digits or from a stated difference of models."], "As the source.", [Source]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -43,7 +46,7 @@ public sealed class AgreementTable : IResult
         .. Rows.Select(r => new ResultLine(
             r.What,
             $"{Digits.Round(r.Ours, 6)} {r.Unit}".TrimEnd(),
-            $"published {Digits.Round(r.Published, 7)} {r.Unit}".TrimEnd() + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
+            $"{(IsPublished ? "published" : "reference")} {Digits.Round(r.Published, 7)} {r.Unit}".TrimEnd() + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
     ];
 
     /// <inheritdoc/>

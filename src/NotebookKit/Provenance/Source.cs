@@ -20,6 +20,7 @@ public sealed record Source(string Author, string Title, int? Year, string Where
         return Kind switch
         {
             SourceKind.FromMemory => $"{text} (from memory: confirm before relying on it)",
+            SourceKind.Independent => $"{text} (computed independently of this library)",
             SourceKind.Typical => $"{text} (typical value)",
             _ => text,
         };

@@ -23,4 +23,7 @@ public enum SourceKind
 
     /// <summary>Common practice in the trade, no source.</summary>
     CommonPractice,
+
+    /// <summary>Computed independently of this library, from a stated model; nobody published it.</summary>
+    Independent,
 }

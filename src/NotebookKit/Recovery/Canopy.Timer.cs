@@ -43,7 +43,10 @@ public sealed partial record Canopy
 
         var most = FoldedQuantile(mean, deviation, 0.95);
         Ratio? chance = allowed is { } allowable ? Ratio.FromPercent(100 * ChanceBeyond(allowable.Newtons)) : null;
-        var findings = new List<Finding>();
+        var hard = Open(mass, Speed.FromMetersPerSecond(Math.Min(150, SpeedAt(most))), density);
+        var findings = hard.Findings.Where(f => f.Severity == FindingSeverity.Note).ToList();
+        if (allowed is { } gear && hard.FiniteMass <= gear && hard.InfiniteMass > gear)
+            findings.Add(Finding.Warning($"the upper bound of nineteen openings in twenty is {hard.InfiniteMass.Show()}, more than the {gear.Show()} that the gear takes; only the load at finite mass stays below it. Use stronger gear, or test it."));
         if (chance > 1.Percent())
             findings.Add(Finding.Warning($"in {chance.Value.Show(2)} of the openings the load exceeds the {allowed!.Value.Show()} that the gear takes. Set the timer to {apogee.Show()}, narrow its spread, or use stronger gear."));
         if (Math.Abs(mean) > deviation)
@@ -58,14 +61,15 @@ public sealed partial record Canopy
             Speed = new Series("Speed at opening", "m/s", speeds),
             Load = new Series("Opening load", "N", loads),
             ExpectedLoad = Force.FromNewtons(LoadAt(mean)),
-            LoadNineteenInTwenty = Force.FromNewtons(LoadAt(most)),
+            LoadNineteenInTwenty = hard.FiniteMass,
+            UpperBoundNineteenInTwenty = hard.InfiniteMass,
             Allowed = allowed,
             ChanceOfExceeding = chance,
             Findings = findings,
             Working = new Working("Timed opening",
             [
                 new("Speed at opening, nineteen in twenty below", @"v = \sqrt{v_x^2 + (g\,\delta)^2}", $"√(({sideways.Show()})² + (9.807 m/s² × {Digits.Round(most)} s)²)", $"{Digits.Round(SpeedAt(most))} m/s", RecoveryLiterature.Goldstein),
-                .. Open(mass, Speed.FromMetersPerSecond(SpeedAt(most)), density).Working.Steps,
+                .. hard.Working.Steps,
             ]),
         };
 

@@ -38,6 +38,9 @@ public sealed record TimedOpeningResult : IResult
     /// <summary>Load that 19 of 20 openings stay below.</summary>
     public required Force LoadNineteenInTwenty { get; init; }
 
+    /// <summary>The same opening's load at infinite mass: the upper bound, to make the gear for where the speed is below the published range.</summary>
+    public required Force UpperBoundNineteenInTwenty { get; init; }
+
     /// <summary>Load the recovery gear takes; none where none was given.</summary>
     public required Force? Allowed { get; init; }
 
@@ -64,7 +67,7 @@ public sealed record TimedOpeningResult : IResult
             "Opening against the top is normally distributed.",
             "Load by the opening model at that speed.",
         ],
-        "Offsets of up to some 5 s.",
+        "Offsets of up to some 5 s. The fill constant is published for 46 to 152 m/s; slower openings are an extrapolation.",
         [RecoveryLiterature.Knacke, RecoveryLiterature.Pflanz]);
 
     /// <inheritdoc/>
@@ -72,6 +75,7 @@ public sealed record TimedOpeningResult : IResult
     [
         new("Expected load", ExpectedLoad.Show(), $"timer {Timer.Show(DurationUnit.Second)}, top at {Apogee.Show(DurationUnit.Second)} ± {Spread.Show(DurationUnit.Second)}"),
         new("Nineteen in twenty below", LoadNineteenInTwenty.Show()),
+        new("Upper bound of it, infinite mass", UpperBoundNineteenInTwenty.Show(), "make the gear for it where the fill time is an extrapolation"),
         .. ChanceOfExceeding is { } chance && Allowed is { } allowed
             ? new ResultLine[] { new("Chance of too much", chance.Show(2), $"above {allowed.Show()}") }
             : [],

@@ -9,6 +9,9 @@ namespace NotebookKit.Vessels;
 /// <summary>Lays the plies of a vessel one over the other.</summary>
 internal static class LayupModel
 {
+    /// <summary>Overlap wanted over the overlap at which mean shear comes to the resin's strength [-]; common practice, no source.</summary>
+    private const double OverlapReserve = 3;
+
     /// <summary>Length of liner and wraps: the straight part and the reach of both joints.</summary>
     public static Length WallLength(PressureVessel vessel) => vessel.Length + vessel.Nozzle.Reach + vessel.Forward.Reach;
 
@@ -126,7 +129,7 @@ internal static class LayupModel
                 return new PlyGeometry(
                     ply, under, wrap.Lay == ClothLay.Bias ? Angle.FromDegrees(45) : null, wrap.Lay == ClothLay.Bias ? "±45°" : "0°/90°",
                     Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * wrap.Turns * weight), fraction, Millimetres(length), Millimetres(around),
-                    Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), null, []);
+                    Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), null, FindOverlap(vessel, wrap));
             }
 
             case HoopWrap hoop:
@@ -155,6 +158,26 @@ internal static class LayupModel
                     Millimetres(veil.Turns * Math.PI * (d + thickness)), Grams(mass), Grams(Resin(mass, fibre, own, resin)), null, []);
             }
         }
+    }
+
+    /// <summary>
+    /// Shear in the overlap while one layer of cloth pulls around as hard as its fibres can: σ_f η w_h/ρ_f over the overlap's length. Source: balance of
+    /// forces; the mean over the length, its ends shear more.
+    /// </summary>
+    private static List<Finding> FindOverlap(PressureVessel vessel, ClothWrap wrap)
+    {
+        var cloth = wrap.Cloth;
+        var warp = cloth.WarpShare.DecimalFractions;
+        // On the bias both directions pull, each with the square of cos 45° around.
+        var around = wrap.Lay switch { ClothLay.WarpAlong => 1 - warp, ClothLay.WarpAround => warp, _ => 0.5 };
+        var pull = cloth.Fibre.TensileStrength.Value.Pascals * vessel.Fabrication.Efficiency.DecimalFractions * around
+            * cloth.ArealWeight.Value.KilogramsPerSquareMeter / cloth.Fibre.Density.Value.KilogramsPerCubicMeter;
+        var resin = vessel.Resin.ShearStrength.Value;
+        var needed = Length.FromMillimeters(1000 * pull / resin.Pascals);
+        if (wrap.Overlap >= OverlapReserve * needed) return [];
+        var shear = wrap.Overlap.Meters > 0 ? $"at a mean shear of {Pressure.FromMegapascals(pull / wrap.Overlap.Meters / 1e6).Show()}" : "over no length at all";
+        var sentence = $"The overlap of {wrap.Name}, {Mm(wrap.Overlap)}, has to hand on {Digits.Round(pull / 1000)} N/mm of hoop pull when its fibres break, {shear}; the resin has {resin.Show()} in shear and the ends take more than the mean. Lap {Mm(Length.FromMillimeters(Math.Ceiling(OverlapReserve * needed.Millimeters)))} or more (a reserve of {OverlapReserve} is common practice, no source)";
+        return [Finding.Warning(wrap.Overlap < needed ? $"{sentence}: as it is the lap lets go before the cloth does, and the predicted burst is too high." : $"{sentence}.")];
     }
 
     private static List<Finding> FindFit(SleeveFit fit)

@@ -1,4 +1,5 @@
 using NotebookKit.Materials;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -57,7 +58,11 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
                select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]), .. veils] },
         ];
         var options = new LayupOption[vessels.Count];
-        Parallel.For(0, vessels.Count, i => options[i] = Try(vessels[i]));
+        Parallel.For(0, vessels.Count, i =>
+        {
+            StopRequest.ThrowIfAsked();
+            options[i] = Try(vessels[i]);
+        });
         return new LayupTradeOff(this, [.. Judge(options).OrderBy(o => o.Mass?.Grams ?? double.PositiveInfinity)]);
     }
 
@@ -69,7 +74,7 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         var prediction = vessel.Burst();
         var rating = prediction.Rate(Rules);
         var mass = prediction.Layup.Mass;
-        var limit = prediction.WallLow <= prediction.WeakestPart.Burst ? "wall" : prediction.WeakestPart.Name;
+        var limit = rating.LimitedBy;
         if (!rating.IsGiven)
             return new LayupOption(name, vessel, mass, null, limit, "Not rated: " + string.Join(" ", rating.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
         var whyNot = Wanted is { } wanted && rating.WorkingPressure < wanted ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."

@@ -96,6 +96,6 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     public Chamber ToChamber(Rating rating)
     {
         ArgumentNullException.ThrowIfNull(rating);
-        return new Chamber(Volume, Liner.Bore, rating.WorkingPressure);
+        return new Chamber(Volume, Liner.Bore, rating.WorkingPressure) { Overshoot = rating.Rules.Overshoot };
     }
 }

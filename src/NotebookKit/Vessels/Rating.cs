@@ -12,12 +12,13 @@ public sealed record Rating : IResult
     private readonly GaugePressure _proof;
 
     internal Rating(
-        BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure maximumExpected, IReadOnlyList<Finding> findings, Working working)
+        BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, string limitedBy, GaugePressure maximumExpected, IReadOnlyList<Finding> findings, Working working)
     {
         Prediction = prediction;
         Rules = rules;
         DesignBurst = designBurst;
         Basis = basis;
+        LimitedBy = limitedBy;
         _maximumExpected = maximumExpected;
         _working = maximumExpected / rules.Overshoot;
         _proof = rules.Proof * maximumExpected;
@@ -39,6 +40,9 @@ public sealed record Rating : IResult
 
     /// <summary>What that burst is, in words.</summary>
     public string Basis { get; }
+
+    /// <summary>The part that sets the design burst: strengthening another one changes nothing.</summary>
+    public string LimitedBy { get; }
 
     /// <summary>Whether a rating is given; refused where the proof itself would risk damage.</summary>
     public bool IsGiven => Status == ResultStatus.Completed;
@@ -73,7 +77,7 @@ public sealed record Rating : IResult
     public ResultStatus Status => Findings.Any(f => f.Severity == FindingSeverity.Error) ? ResultStatus.Failed : ResultStatus.Completed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public IReadOnlyList<Finding> Findings { get; internal init; }
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
@@ -87,6 +91,7 @@ public sealed record Rating : IResult
             new("Proof pressure", _proof.ToString(), $"{Digits.Round(Rules.Proof)} × maximum expected, with water"),
             new("Required burst", RequiredBurst.ToString(), $"{Digits.Round(Rules.Burst)} × maximum expected"),
             new("Design burst", DesignBurst.ToString(), Basis),
+            new("Limited by", LimitedBy),
             new("Rule set", Rules.Name, Rules.Source.ToString()),
         ]
         : [new("Rating", "refused", "see the findings"), new("Design burst", DesignBurst.ToString(), Basis), new("Rule set", Rules.Name, Rules.Source.ToString())];

@@ -33,7 +33,7 @@ internal static class RatingModel
         if (rules.Source.Kind == SourceKind.FromMemory) findings.Add(Finding.Warning($"The factors of {rules.Name} are from memory: confirm them before relying on them."));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
         if (prediction.Vessel.Overrides.Count > 0) findings.Add(Finding.Note("Uses your own values: " + string.Join("; ", prediction.Vessel.Overrides) + "."));
-        return new Rating(prediction, rules, designBurst, basis, expected, findings, Work(prediction, rules, designBurst, basis, expected));
+        return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings, Work(prediction, rules, designBurst, basis, expected));
     }
 
     /// <summary>A proof of the vessel as it is taken to be made, that takes a ply or a part past its allowed share does damage that no later look will find.</summary>

@@ -57,7 +57,12 @@ public sealed record VesselExpansion(
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => IsSound
+    public IReadOnlyList<Finding> Findings => [.. FindDamage(), .. FindOverrides()];
+
+    private IEnumerable<Finding> FindOverrides() =>
+        Vessel.Overrides.Count > 0 ? [Finding.Note("Uses your own values: " + string.Join("; ", Vessel.Overrides) + ".")] : [];
+
+    private IEnumerable<Finding> FindDamage() => IsSound
         ? []
         : [Finding.Warning($"At {Pressure} the wall is no longer sound: {string.Join("; ", Steps.Select(s => $"{Words(s)} at {s.Pressure}"))}. It won't come back all the way, and the growth is a rough figure.")];
 

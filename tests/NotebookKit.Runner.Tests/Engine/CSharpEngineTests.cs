@@ -86,6 +86,17 @@ public sealed class CSharpEngineTests(SharedEngine shared) : IClassFixture<Share
     }
 
     [Fact]
+    public async Task A_long_computation_of_the_library_stops_when_its_cell_is_asked_to()
+    {
+        using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(1));
+        var outcome = await shared.Engine.RunAsync(
+            "System.Threading.Tasks.Parallel.For(0, 100_000_000, i => { NotebookKit.Numerics.StopRequest.ThrowIfAsked(); Thread.Sleep(1); });", _ => { }, stop.Token);
+        // Interrupted, not abandoned: the loop ended by itself and the session is free again.
+        Assert.Equal(CellStatus.Interrupted, outcome.Status);
+        Assert.Equal(CellStatus.Succeeded, (await RunAsync("1 + 1")).Outcome.Status);
+    }
+
+    [Fact]
     public async Task Main_numbers_come_alone_and_in_lists()
     {
         var (_, alone) = await RunAsync("new Headline(\"Apogee\", \"148.6 m\")");

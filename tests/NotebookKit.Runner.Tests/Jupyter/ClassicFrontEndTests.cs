@@ -21,7 +21,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
         if (!File.Exists(Program)) return;
         new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location);
         Directory.CreateDirectory(folder["books"]);
-        foreach (var name in new[] { "many-charts.ipynb", "hangs.ipynb" }) File.Copy(TestFolder.Fixture(name), folder["books", name]);
+        foreach (var name in new[] { "many-charts.ipynb", "hangs.ipynb", "explores.ipynb" }) File.Copy(TestFolder.Fixture(name), folder["books", name]);
         var port = FreePort();
         address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}/");
         var start = new ProcessStartInfo(
@@ -76,9 +76,32 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "hangs.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
-        await browser.Page.WaitForSelectorAsync("text=before", new() { Timeout = 90_000 });
+        await browser.Page.WaitForSelectorAsync(".output_stdout pre:has-text('before')", new() { Timeout = 90_000 });
         await browser.Page.EvaluateAsync("Jupyter.notebook.kernel.interrupt()");
         await browser.Page.WaitForSelectorAsync("text=The session was replaced by a fresh one", new() { Timeout = 30_000 });
+    }
+
+    [SkippableFact]
+    public async Task A_dragged_slider_runs_the_computation_and_shows_its_number()
+    {
+        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
+        await using var browser = await Browser.OpenAsync();
+        await OpenAsync(browser.Page, "explores.ipynb");
+        await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
+        var slider = browser.Page.Locator(".ui-slider-handle").First;
+        await slider.WaitForAsync(new() { Timeout = 90_000 });
+        await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('9 m²/s²')");
+
+        var box = (await browser.Page.Locator(".ui-slider").First.BoundingBoxAsync())!;
+        await slider.HoverAsync();
+        await browser.Page.Mouse.DownAsync();
+        for (var i = 1; i <= 20; i++) await browser.Page.Mouse.MoveAsync((float)(box.X + (box.Width * (0.25 + (0.75 * i / 20)))), (float)(box.Y + (box.Height / 2)));
+        await browser.Page.Mouse.MoveAsync((float)(box.X + box.Width + 40), (float)(box.Y + (box.Height / 2)));
+        await browser.Page.Mouse.UpAsync();
+        await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('81 m²/s²')", new() { Timeout = 15_000 });
+        if (Environment.GetEnvironmentVariable("NOTEBOOKKIT_EVIDENCE") is { Length: > 0 } evidence)
+            await browser.Page.ScreenshotAsync(new() { Path = Path.Combine(evidence, "slider-in-classic-notebook.png") });
     }
 
     private static int FreePort()

@@ -135,6 +135,48 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Empty(kernel.Reply(kernel.Send("comm_info_request", []))["comms"]!.AsObject());
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_moved_slider_runs_the_computation_in_both_dialects_and_the_latest_value_wins(bool old)
+    {
+        if (old)
+        {
+            var hello = kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() });
+            Assert.Equal("~2.1.4", (string?)kernel.Published(hello).Single(m => m.Type == "comm_msg").Content["data"]!["version"]);
+        }
+
+        var (_, shown) = kernel.Run(
+            """
+            var asked = 0;
+            Explorer.Build("Thrown upward", new Axis("time", "s"), new Axis("height", "m"), [new ExplorerParameter("Speed", "m/s", 1, 9, 5, 3)], [new ExplorerNumber("Square", "m")],
+                s => { Interlocked.Increment(ref asked); return new ExplorerState { X = [0, 1], Y = [0, s[0]], Numbers = [s[0] * s[0]] }; }).Live()
+            """);
+        var opened = shown.Where(m => m.Type == "comm_open").ToList();
+        var states = opened.Select(m => (Id: (string)m.Content["comm_id"]!, State: (old ? m.Content["data"] : m.Content["data"]!["state"])!.AsObject())).ToList();
+        var slider = states.Single(s => (string?)s.State["_model_name"] == "FloatSliderModel");
+        Assert.Equal(old ? "jupyter-js-widgets" : "@jupyter-widgets/controls", (string?)slider.State["_model_module"]);
+        Assert.StartsWith("2.", (string?)opened[0].Metadata["version"], StringComparison.Ordinal);
+        var data = shown.Single(m => m.Type == "execute_result").Content["data"]!.AsObject();
+        Assert.Equal(states[^1].Id, (string?)data["application/vnd.jupyter.widget-view+json"]!["model_id"]);
+        Assert.Equal(!old, data.ContainsKey("text/html"));
+
+        var before = int.Parse(kernel.Value("asked")!, System.Globalization.CultureInfo.InvariantCulture);
+        var busy = kernel.Send("execute_request", KernelUnderTest.Execute("Thread.Sleep(500);"));
+        var moves = Enumerable.Range(1, 30).Select(i => kernel.Send("comm_msg", new JsonObject
+        {
+            ["comm_id"] = slider.Id,
+            ["data"] = old
+                ? new JsonObject { ["method"] = "backbone", ["sync_data"] = new JsonObject { ["value"] = 3 + (i / 10.0) } }
+                : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 3 + (i / 10.0) }, ["buffer_paths"] = new JsonArray() },
+        })).ToList();
+        kernel.Reply(busy);
+        var answers = kernel.Published(moves[^1]).Where(m => m.Type == "comm_msg").ToList();
+        Assert.Contains("36 m", (string?)answers[^1].Content["data"]!["state"]!["value"], StringComparison.Ordinal);
+        var computed = int.Parse(kernel.Value("asked")!, System.Globalization.CultureInfo.InvariantCulture) - before;
+        Assert.InRange(computed, 1, 5);
+    }
+
     [Fact]
     public async Task An_interrupt_stops_a_cell_that_can_be_stopped_and_keeps_variables()
     {

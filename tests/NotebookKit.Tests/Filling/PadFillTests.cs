@@ -90,6 +90,29 @@ public class PadFillTests
         Assert.Contains((Curlew with { Supply = 60.BarGauge() }).Run().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("relief valve", StringComparison.Ordinal));
 
     [Fact]
+    public void A_regulator_above_the_rating_asks_for_a_relief_valve_of_a_setting_and_a_flow()
+    {
+        var finding = Assert.Single((Curlew with { Supply = 60.BarGauge() }).Validate(), f => f.Message.Contains("relief valve", StringComparison.Ordinal));
+        Assert.Contains("above 40 bar gauge and at 45 bar gauge at the most", finding.Message, StringComparison.Ordinal);
+        // C p rho0 of a choked restrictor is 0.1 L/(s bar) × 61.01 bar × 1.185 g/L = 7.23 g/s; at 46 of 61 bar the ellipse of b = 0.35 leaves 0.783 of it.
+        Assert.Contains("pass 5.66 g/s", finding.Message, StringComparison.Ordinal);
+    }
+
+    // 283.15 K to 303.15 K at constant volume: absolute pressure × 1.07063.
+    [Theory]
+    [InlineData(40, FindingSeverity.Note, false)]
+    [InlineData(44, FindingSeverity.Note, true)]
+    [InlineData(45, FindingSeverity.Warning, true)]
+    public void A_filled_vessel_left_in_the_sun_is_compared_with_what_it_was_rated_for(double bar, FindingSeverity severity, bool said)
+    {
+        var result = (Curlew with { Heat = FillHeat.Isothermal, Temperature = 10.Celsius(), Target = bar.BarGauge() }).Run();
+        Tolerance.Relative((bar + 1.01325) * 303.15 / 283.15, result.PressureInTheSun.ToAbsolute(Curlew.Ambient).Bar, 1e-9);
+        var finding = result.Findings.SingleOrDefault(f => f.Message.Contains("in the sun", StringComparison.Ordinal));
+        Assert.Equal(said, finding is not null);
+        if (finding is not null) Assert.Equal(severity, finding.Severity);
+    }
+
+    [Fact]
     public void Refuses_a_start_below_vacuum() =>
         Assert.Contains("below vacuum", Assert.Throws<InvalidDesignException>(() => (Curlew with { Start = (-1.2).BarGauge() }).Run()).Message, StringComparison.Ordinal);
 

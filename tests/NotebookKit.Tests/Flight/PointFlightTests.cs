@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Flight;
+using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -13,17 +14,27 @@ public class PointFlightTests
     private static readonly Vehicle Trainer = SampleVehicles.Trainer;
 
     [Theory]
-    [InlineData(33, 40, false)]
-    [InlineData(33, 40, true)]
-    [InlineData(0, 10, false)]
-    [InlineData(70, 12, false)]
-    public void Straight_up_in_still_air_it_is_the_vertical_flight(double water, double bar, bool withHead)
+    [InlineData(33, 40, "plain")]
+    [InlineData(33, 40, "head")]
+    [InlineData(33, 55, "real")]
+    [InlineData(0, 10, "plain")]
+    [InlineData(70, 12, "moist")]
+    [InlineData(25, 20, "tube")]
+    public void Straight_up_in_still_air_it_is_the_vertical_flight(double water, double bar, string flow)
     {
         // Two codes over the same jet: one integrates height and speed, the other north, east and down along a rail and off it.
         var vehicle = Trainer with
         {
             Charge = Trainer.Charge with { WaterFraction = water.Percent(), Pressure = bar.BarGauge() },
-            Flow = new() { Water = withHead ? NotebookKit.Propulsion.WaterFlow.QuasiSteadyWithHead : NotebookKit.Propulsion.WaterFlow.QuasiSteady },
+            Flow = flow switch
+            {
+                "plain" => FlowModel.Plain,
+                "head" => FlowModel.Plain with { Water = WaterFlow.QuasiSteadyWithHead },
+                "moist" => FlowModel.Moist,
+                "tube" => FlowModel.Plain,
+                _ => FlowModel.Real,
+            },
+            LaunchTube = flow == "tube" ? new LaunchTube(9.Millimetres(), 0.6.Metres()) { Hollow = 20.Millilitres() } : null,
         };
         var flight = vehicle.Fly(SampleVehicles.Calm);
         var (jetOn, jetOff) = vehicle.Drag(SampleVehicles.Calm);
@@ -31,6 +42,7 @@ public class PointFlightTests
         {
             DragUnderThrust = jetOn,
             Flow = vehicle.Flow,
+            LaunchTube = vehicle.LaunchTube,
         }.Fly();
 
         Tolerance.Relative(vertical.Apogee.Meters, flight.Apogee.Meters, 1e-6);
@@ -153,6 +165,7 @@ public class PointFlightTests
     {
         var light = Trainer with
         {
+            Flow = FlowModel.Plain,
             Parts = new([new("all", 0.3.Kilograms(), 0.7.Metres()) { Extent = 1.Metres() }]),
             Charge = Trainer.Charge with { Chamber = Trainer.Charge.Chamber with { RatedPressure = 200.BarGauge() }, Pressure = 190.BarGauge() },
         };

@@ -69,4 +69,22 @@ public class ClosedFormTests
         Assert.Throws<OutOfRangeException>(() => GasFlow.AreaRatio(0));
         Assert.Throws<OutOfRangeException>(() => GasFlow.TemperatureRatio(1, 0.9));
     }
+
+    // 10 bar outside standard air unchokes at 1.918 bar.
+    [Fact]
+    public void A_blow_down_past_choking_is_refused_with_the_remedy()
+    {
+        var vessel = new GasBlowDown(1.Litres(), 1.SquareCentimetres(), 10.BarAbsolute(), 300.Kelvins(), Gas.Air);
+        var end = vessel.UnchokingTime(Air);
+        Tolerance.Relative(vessel.UnchokingPressure(Air).Bar, vessel.PressureAt(end).Bar, 1e-9);
+        Action[] late =
+        [
+            () => vessel.PressureAt(end * 1.01), () => vessel.TemperatureAt(end * 1.01), () => vessel.IsothermalPressureAt(end * 2),
+            () => vessel.ChokedImpulse(end * 1.01, Air), () => vessel.TimeTo(1.9.BarAbsolute()), () => vessel.TimeTo(11.BarAbsolute()),
+            () => vessel.PressureAt((-1).Seconds()),
+        ];
+        Assert.All(late, l => Assert.Contains("static firing", Assert.Throws<OutOfRangeException>(l).Message, StringComparison.Ordinal));
+        Assert.Throws<OutOfRangeException>(() => (vessel with { Start = 1.5.BarAbsolute() }).UnchokingTime(Air));
+        Assert.True((vessel with { Ambient = AbsolutePressure.FromPascals(0) }).PressureAt(end * 2).Bar < 1);
+    }
 }

@@ -23,6 +23,26 @@ public class AgreementTests
         Assert.Contains("Temperature at 11 km is 216.65 K, published 216.774 K", error.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(SourceKind.Standard, "published")]
+    [InlineData(SourceKind.Published, "published")]
+    [InlineData(SourceKind.DataSheet, "published")]
+    [InlineData(SourceKind.FromMemory, "published")]
+    [InlineData(SourceKind.Independent, "reference")]
+    [InlineData(SourceKind.Measured, "reference")]
+    [InlineData(SourceKind.CommonPractice, "reference")]
+    [InlineData(SourceKind.Typical, "reference")]
+    public void Only_what_stands_in_print_is_called_published(SourceKind kind, string word)
+    {
+        var table = new AgreementTable("Flight", Table with { Kind = kind }, Agreement.Of("Ratio", 1.0, 1.0, 1e-6));
+        Assert.StartsWith(word, table.Lines[0].Note, StringComparison.Ordinal);
+        Assert.Contains(word, table.Model.Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_reference_computed_elsewhere_says_so() =>
+        Assert.EndsWith("(computed independently of this library)", new Source("", "reference flight", 2026, "", SourceKind.Independent).ToString(), StringComparison.Ordinal);
+
     [Fact]
     public void A_number_that_is_none_never_agrees() => Assert.False(Agreement.Of("x", double.NaN, 1.0, 0.1).Holds);
 }

@@ -45,4 +45,22 @@ public class TimedOpeningTests
         var late = Canopy.OpenByTimer(1.5.Kilograms(), 9.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
         Assert.Contains(late.Findings, f => f.Message.Contains("late", StringComparison.Ordinal));
     }
+
+    // C_x ρ v²/2 C_D S = 1.7 × 0.6125 × 10.0677² × 0.589049 = 62.17 N: what the infinite mass of this canopy sees, whatever hangs on it.
+    [Fact]
+    public void A_slow_opening_says_that_it_is_extrapolated_and_gives_the_upper_bound()
+    {
+        var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
+        Tolerance.Relative(62.17, result.UpperBoundNineteenInTwenty.Newtons, 2e-4);
+        Assert.True(result.UpperBoundNineteenInTwenty > result.LoadNineteenInTwenty);
+        Assert.Contains(result.Findings, f => f.Message.Contains("extrapolation", StringComparison.Ordinal) && f.Message.Contains("62.2 N", StringComparison.Ordinal));
+        Assert.Contains(result.Lines, l => l.Value == result.UpperBoundNineteenInTwenty.Show());
+    }
+
+    [Fact]
+    public void Gear_between_the_load_and_its_upper_bound_is_warned_of()
+    {
+        var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond(), 50.Newtons());
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("upper bound", StringComparison.Ordinal));
+    }
 }

@@ -4,6 +4,7 @@ using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels;
 
@@ -211,7 +212,7 @@ public class PressureVesselTests
     {
         var resin = Vessel.Resin with { TensileStrength = Property.Measured(66.Megapascals(), 0.1, "dog bones, March") };
         var mine = Vessel with { Resin = resin };
-        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate() })
+        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate(), mine.Expansion(10.BarGauge()), mine.SampleBursts(200) })
             Assert.Contains(result.Findings, f => f.Message.Contains("dog bones, March", StringComparison.Ordinal));
     }
 
@@ -225,4 +226,45 @@ public class PressureVesselTests
     [Fact]
     public void Nan_never_becomes_a_length() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => double.NaN.Millimetres());
+
+    [Fact]
+    public void A_bonded_plug_says_what_its_shear_lag_leaves_out()
+    {
+        var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal);
+        var glued = Samples.Trainer with { Forward = Samples.Trainer.Forward with { Joints = [plug] } };
+        var finding = Assert.Single(glued.Burst().Findings, f => f.Message.Contains("peel", StringComparison.Ordinal));
+        Assert.Equal(FindingSeverity.Warning, finding.Severity);
+        Assert.Contains("liner to the plies", finding.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(Samples.Trainer.Burst().Findings, f => f.Message.Contains("peel", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_sleeve_over_the_sharp_edge_of_a_flat_closure_is_warned_of_and_over_a_dome_not()
+    {
+        var findings = Samples.Trainer.Validate().Where(f => f.Message.Contains("sharp edge", StringComparison.Ordinal)).ToList();
+        var flat = Assert.Single(findings);
+        Assert.StartsWith("Nozzle end", flat.Message, StringComparison.Ordinal);
+        Assert.Equal(FindingSeverity.Warning, flat.Severity);
+        Assert.Contains("85 %", flat.Message, StringComparison.Ordinal);
+        Assert.Contains("has no source", flat.Message, StringComparison.Ordinal);
+    }
+
+    // Fibre of 2000 MPa at 60 % in a 1275 g/m² one-way cloth of 2.55 g/cm³, wound around: 0.5 mm × 1200 MPa = 600 N/mm, over resin of 45 MPa 13.3 mm, three times that 40 mm.
+    [Theory]
+    [InlineData(12, true, true)]
+    [InlineData(25, true, false)]
+    [InlineData(41, false, false)]
+    public void An_overlap_too_short_for_the_hoop_pull_of_its_cloth_is_warned_of(double millimetres, bool warned, bool letsGo)
+    {
+        static Property<T> Given<T>(T value) where T : struct, IComparable<T> => Property.Typical(value, 0, "test");
+        var glass = Samples.Stock.Fibre("E-glass") with { Density = Given(2550.KilogramsPerCubicMetre()), TensileStrength = Given(2000.Megapascals()) };
+        var cloth = new Cloth("heavy cloth", glass, Given(AreaDensity.FromGramsPerSquareMeter(1275)), 100.Percent(), 1.Metres());
+        var vessel = Samples.Trainer with { Plies = [.. Samples.Trainer.Plies, new ClothWrap(cloth, 1, ClothLay.WarpAround) { Overlap = millimetres.Millimetres() }] };
+        var finding = vessel.Layup().Findings.SingleOrDefault(f => f.Message.Contains("hoop pull", StringComparison.Ordinal));
+        Assert.Equal(warned, finding is not null);
+        if (finding is null) return;
+        Assert.Contains("600 N/mm", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("Lap 40 mm", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(letsGo, finding.Message.Contains("before the cloth does", StringComparison.Ordinal));
+    }
 }

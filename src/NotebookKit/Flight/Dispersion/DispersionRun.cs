@@ -17,7 +17,6 @@ internal sealed class DispersionRun
     private readonly FlightNumbers _base;
     private readonly VehicleNumbers? _sixDegrees;
     private readonly SeededSamples _samples;
-    private readonly double _ambientPa;
     private readonly Length _gustTop;
 
     public DispersionRun(Vehicle vehicle, LaunchSite site, Spread spread, ulong seed, bool isSixDegrees)
@@ -29,7 +28,6 @@ internal sealed class DispersionRun
         _base = vehicle.Numbers(site);
         _sixDegrees = isSixDegrees ? vehicle.SixDegrees() : null;
         _samples = new SeededSamples(seed);
-        _ambientPa = site.Pressure.Pascals;
 
         // Gust fields reach some way above the nominal top; beyond they hold their last value.
         var marks = spread.Gusts is null ? new FlightMarks() : FlightRun.Fly(_base, null, FlightAccuracy.Fast);
@@ -55,6 +53,7 @@ internal sealed class DispersionRun
         var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads ?? -1 };
         Parallel.For(0, count, options, i =>
         {
+            StopRequest.ThrowIfAsked();
             Fly(first + i, rows.AsSpan(i * RowLength, RowLength));
             var finished = Interlocked.Increment(ref done);
             if (finished % step == 0 || finished == count) progress?.Report(finished);
@@ -91,7 +90,7 @@ internal sealed class DispersionRun
             RailDirection = direction,
             DryKg = _base.DryKg * inputs.Mass,
             DragFactor = inputs.Drag,
-            Firing = new(charge, _vehicle.Nozzle, _vehicle.Flow, _ambientPa),
+            Firing = _vehicle.Setup(charge, _site),
             ThrustFactor = inputs.Thrust,
             Deployment = deployment with { DelayS = Math.Max(0, deployment.DelayS + inputs.TimerS), DragM2 = deployment.DragM2 * inputs.Canopy },
         };

@@ -21,10 +21,11 @@ internal interface IDrive
     /// <summary>Thrust and what is aboard; fills the rates of its own unknowns.</summary>
     /// <param name="ambientPa">Air pressure outside [Pa].</param>
     /// <param name="resistanceN">What resists the motion along the axis, apart from weight [N].</param>
+    /// <param name="speedMps">Speed along the axis [m/s].</param>
     /// <param name="dryKg">Mass of all that isn't water or gas of this drive [kg].</param>
     /// <param name="own">Its own unknowns.</param>
     /// <param name="ownRates">Receives their rates.</param>
-    DriveState Run(double ambientPa, double resistanceN, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates);
+    DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates);
 
     /// <summary>A number that falls through zero where the phase ends in one of its ways.</summary>
     double End(int way, double ambientPa, ReadOnlySpan<double> own);

@@ -8,7 +8,7 @@ internal readonly struct WaterDrive(FiringSetup setup, double thrustFactor) : ID
     public const int WaterOut = 0, Spent = 1;
 
     private readonly WaterJet _jet = setup.WaterJet;
-    private readonly ClosedGasLaw _expansion = setup.ClosedGas;
+    private readonly ClosedGasLaw _expansion = setup.ClosedGas.ForStartVolume(setup.StartM3 * setup.AboardShare);
     private readonly double _chamberM3 = setup.ChamberM3;
     private readonly double _gasKg = setup.GasKg;
     private readonly double _endRatio = setup.EndPressureRatio;
@@ -22,7 +22,7 @@ internal readonly struct WaterDrive(FiringSetup setup, double thrustFactor) : ID
 
     public double ContentsKg(ReadOnlySpan<double> own) => _gasKg + (_jet.Density * (_chamberM3 - own[0]));
 
-    public DriveState Run(double ambientPa, double resistanceN, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates)
+    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates)
     {
         var left = _chamberM3 - own[0];
         var pressure = _expansion.Pressure(own[0]);

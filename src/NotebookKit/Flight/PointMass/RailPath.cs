@@ -54,7 +54,7 @@ internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) :
 
         var mass = numbers.DryKg + drive.ContentsKg(y[Own..]);
         var friction = numbers.RailFriction * mass * FlightNumbers.Gravity * Math.Sqrt(Math.Max(0, 1 - (up * up)));
-        state = drive.Run(air.PressurePa, drag + friction, numbers.DryKg, y[Own..], ownRates);
+        state = drive.Run(air.PressurePa, drag + friction, y[1], numbers.DryKg, y[Own..], ownRates);
         return ((state.ThrustN - drag - friction) / mass) - (FlightNumbers.Gravity * up);
     }
 }

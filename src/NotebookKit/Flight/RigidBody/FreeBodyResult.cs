@@ -55,6 +55,9 @@ public sealed record FreeBodyResult : IResult
     /// <summary>Dynamic pressure [Pa].</summary>
     public required Series DynamicPressure { get; init; }
 
+    /// <summary>Density of the air [kg/m³].</summary>
+    public required Series Density { get; init; }
+
     /// <summary>Whether it came down to zero altitude before the time was over.</summary>
     public required bool Landed { get; init; }
 
@@ -95,7 +98,7 @@ public sealed record FreeBodyResult : IResult
         where TAir : struct, IAir
     {
         const double Degrees = 180 / Math.PI;
-        var columns = new double[15][];
+        var columns = new double[16][];
         for (var c = 0; c < columns.Length; c++) columns[c] = new double[rows.Count];
         for (var i = 0; i < rows.Count; i++)
         {
@@ -111,7 +114,7 @@ public sealed record FreeBodyResult : IResult
             ReadOnlySpan<double> row =
             [
                 t, place.AltitudeM, along, across, velocity.X, velocity.Y, velocity.Z, yaw * Degrees, pitch * Degrees, roll * Degrees,
-                motion.Rates.X * Degrees, motion.Rates.Y * Degrees, motion.Rates.Z * Degrees, motion.Mach, motion.DynamicPressurePa,
+                motion.Rates.X * Degrees, motion.Rates.Y * Degrees, motion.Rates.Z * Degrees, motion.Mach, motion.DynamicPressurePa, motion.Air.DensityKgM3,
             ];
             for (var c = 0; c < columns.Length; c++) columns[c][i] = row[c];
         }
@@ -135,6 +138,7 @@ public sealed record FreeBodyResult : IResult
             YawRate = new("Yaw rate", "°/s", columns[12]),
             Mach = new("Mach number", "-", columns[13]),
             DynamicPressure = new("Dynamic pressure", "Pa", columns[14]),
+            Density = new("Density of the air", "kg/m³", columns[15]),
             Landed = ode.Status == OdeStatus.EndedByEvent,
             Evaluations = ode.Evaluations,
             Status = ode.Succeeded ? ResultStatus.Completed : ResultStatus.Failed,

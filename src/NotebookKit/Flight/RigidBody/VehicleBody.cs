@@ -29,7 +29,7 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
 
         // Along the axis the drag coefficient goes with the square of the cosine.
         var axial = 0.5 * density * numbers.DragM2(mach, drive.IsJetOn) * through.X * Math.Abs(through.X);
-        state = drive.Run(motion.Air.PressurePa, axial, numbers.DryKg, own, ownRates);
+        state = drive.Run(motion.Air.PressurePa, axial, through.X, numbers.DryKg, own, ownRates);
         var mass = vehicle.Dry.With(vehicle.Tank.Contents(state.WaterKg, state.GasKg));
 
         var (moment, damping) = (aero.MomentAbout(mass.CentreM), aero.DampingAbout(mass.CentreM));

@@ -16,7 +16,8 @@ namespace NotebookKit.Vessels.Ends;
 /// <param name="PlugSurface">What it holds on to on the plug.</param>
 /// <remarks>
 /// Source: shear lag, Volkersen, Luftfahrtforschung 15, 1938, as reviewed by da Silva et al., Int. J. Adhes. Adhes. 29, 2009; coupon
-/// after ASTM D1002 (1.6 mm aluminium, 12.7 mm overlap). A fillet is never counted.
+/// after ASTM D1002 (1.6 mm aluminium, 12.7 mm overlap). A fillet is never counted. Not modelled: the wall growing past a stiff plug, which peels the
+/// bond open at its mouth, and the bond of liner to plies, which lies in series with the plug's.
 /// </remarks>
 public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface VesselSurface, BondSurface PlugSurface) : EndJoint
 {
@@ -53,6 +54,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
         Add(new ValidRange<Length>(0.05.Millimetres(), 3.Millimetres()).Find(BondLine, "bond line of the plug", "0.1 to 0.5 mm is usual."));
         Add(new ValidRange<Length>(0.2.Millimetres(), 100.Millimetres()).Find(SkirtWall, "skirt wall of the plug", "2 to 5 mm is usual."));
         Add(new ValidRange<Pressure>(0.1.Gigapascals(), 250.Gigapascals()).Find(PlugModulus, "modulus of the plug", "Aluminium is 69 GPa."));
+        if (findings.All(f => f.Severity != FindingSeverity.Error)) findings.Add(Finding.Warning(NotModelled));
         return findings;
 
         void Add(Finding? finding)
@@ -60,6 +62,10 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
             if (finding is not null) findings.Add(finding);
         }
     }
+
+    /// <summary>What the bond's pressure leaves out, said wherever it is computed.</summary>
+    internal const string NotModelled =
+        "The plug's bond is computed in shear alone: peel from the wall growing past a stiff plug, and the bond of the liner to the plies, which is in series with it, are not modelled. Carry the plies over the plug or lock it mechanically, and let the proof judge.";
 
     /// <summary>Mean shear in the bond under a pressure. Source: balance of forces, p·d/(4l).</summary>
     /// <param name="pressure">Gauge pressure; any.</param>

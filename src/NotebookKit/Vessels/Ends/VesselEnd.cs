@@ -9,6 +9,9 @@ namespace NotebookKit.Vessels.Ends;
 /// <param name="Joints">What holds it in, all in a row: a boss screwed into a ring that is glued in has two.</param>
 public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> Joints)
 {
+    /// <summary>Least radius of an edge that yarns are bent over; common practice, no source.</summary>
+    private static Length EdgeRadius { get; } = 5.Millimetres();
+
     /// <summary>Mass of fittings, seals and fillers that the model doesn't know; 0 to 20 kg.</summary>
     public Mass Fittings { get; init; } = 0.Grams();
 
@@ -44,6 +47,8 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
     {
         List<Finding> findings = [.. Closure.Validate(bore), .. Joints.SelectMany(j => j.Validate(bore))];
         if (Joints.Count == 0) findings.Add(Finding.Error("No joint holds the closure in; give a bonded plug, a threaded boss or a sleeve carried over it."));
+        if (CarriesSleeves && Closure is FlatClosure)
+            findings.Add(Finding.Warning($"A sleeve is carried over the sharp edge of a flat closure: the {Joints.OfType<CarriedSleeve>().First().Delivers.Show()} of its strength that it is taken to deliver there has no source, and a sharp edge takes more away. Round the edge to a radius of at least {EdgeRadius.Show()} and ten times the thickness of the sleeves (common practice, no source), or use a dome."));
         Add(new ValidRange<Mass>(0.Grams(), 20.Kilograms()).Find(Fittings, "mass of fittings", "Weigh them."));
         if (Weighed is { } weighed) Add(new ValidRange<Mass>(0.Grams(), 50.Kilograms()).Find(weighed, "weighed mass", "Weigh the whole end."));
         return [.. findings.Select(f => f with { Message = $"{char.ToUpperInvariant(name[0])}{name[1..]}: {f.Message}" })];

@@ -122,8 +122,21 @@ public sealed class BurstDistribution : IResult
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
     /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => RatingModel.Rate(
-        Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
+    {
+        var rating = RatingModel.Rate(
+            Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+        return rating.IsGiven
+            ? rating with
+            {
+                Findings =
+                [
+                    .. rating.Findings,
+                    Finding.Note($"Chance that the next vessel bursts at or below its working pressure {rating.WorkingPressure}: {ChanceBelow(rating.WorkingPressure)}; in its proof at {rating.ProofPressure}: {ChanceBelow(rating.ProofPressure)}. Rare chances rest on the assumed distributions."),
+                ],
+            }
+            : rating;
+    }
 
     /// <inheritdoc/>
     public string Title => $"Burst distribution, {Vessel.Name}";

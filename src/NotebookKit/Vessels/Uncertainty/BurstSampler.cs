@@ -71,6 +71,7 @@ internal sealed class BurstSampler
         const int block = 250;
         Parallel.For(0, (count + block - 1) / block, new ParallelOptions { MaxDegreeOfParallelism = threads }, _wall.NewEngine, (b, _, engine) =>
         {
+            StopRequest.ThrowIfAsked();
             for (var i = b * block; i < Math.Min(count, (b + 1) * block); i++) (bursts[i], parts[i]) = Break(engine, i, efficiency, lowEnd, wallOnly);
             return engine;
         }, _ => { });

@@ -120,6 +120,7 @@ public class CheckCaseTests
             Check("q_deg_s", result.PitchRate[i], allowed.Rate);
             Check("r_deg_s", result.YawRate[i], allowed.Rate);
             Check("mach", result.Mach[i], 2e-4);
+            Check("rho_kg_m3", result.Density[i], 2e-5);
 
             void Check(string name, double actual, double tolerance)
             {

@@ -3,6 +3,7 @@ using NotebookKit.Flight;
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.PointMass;
 using NotebookKit.Flight.RigidBody;
+using NotebookKit.Flight.Staging;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -25,7 +26,7 @@ public class PointFlightTests
     [PublishedCase("F34", "Closed form of a coast up and a fall back against drag in proportion to speed squared, constant density")]
     public void A_coast_reaches_the_closed_form_and_comes_back_at_its_speed()
     {
-        var marks = FlightRun.Fall(Numbers, FlightAccuracy.Recorded, 0, default, new(0, 0, -120), new());
+        var marks = FlightRun.Continue(Numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(0, 0, -120)), false, new());
         Tolerance.Relative(542.778931, marks.ApogeeM, 1e-7);
         Tolerance.Relative(10.023762, marks.ApogeeTime, 1e-7);
         Tolerance.Relative(89.947784, marks.LandingSpeed, 1e-7);
@@ -46,8 +47,8 @@ public class PointFlightTests
     public void A_throw_without_drag_is_a_parabola()
     {
         var (sin, cos) = Math.SinCos(80 * Math.PI / 180);
-        var marks = FlightRun.Fall(
-            Numbers with { DragFactor = 0 }, FlightAccuracy.Recorded, 0, default, new(100 * cos, 0, -100 * sin), new());
+        var marks = FlightRun.Continue(
+            Numbers with { DragFactor = 0 }, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(100 * cos, 0, -100 * sin)), false, new());
         Tolerance.Relative(348.763485, marks.LandingAt.X, 1e-8);
         Tolerance.Relative(494.484003, marks.ApogeeM, 1e-8);
         Tolerance.Relative(20.084489, marks.LandingTime, 5e-8);
@@ -107,7 +108,8 @@ public class PointFlightTests
         var numbers = (SampleVehicles.Trainer with { Canopy = canopy }).Numbers(SampleVehicles.Calm) with { DryKg = 1.5, Air = ConstantDensity(wind) };
         numbers = numbers with { Deployment = numbers.Deployment with { FillM = 1e-6 } };
         var start = wind.At(300.Metres()).MetersPerSecond;
-        return FlightRun.Fall(numbers, FlightAccuracy.Recorded, 0, new(0, 0, -300), new(0, start, 6.385242), new() { ApogeeTime = 0, ApogeeM = 300 });
+        return FlightRun.Continue(
+            numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, new(0, 0, -300), new(0, start, 6.385242)), false, new() { ApogeeTime = 0, ApogeeM = 300 });
     }
 
     /// <summary>Air of 1.225 kg/m³ at every height: with a gas constant of gravity over lapse, pressure falls as temperature does.</summary>
@@ -119,7 +121,7 @@ public class PointFlightTests
 
     private static (double Height, double Time) Coast(FlightNumbers numbers, double up, double sideways)
     {
-        var marks = FlightRun.Fall(numbers, FlightAccuracy.Recorded, 0, default, new(sideways, 0, -up), new());
+        var marks = FlightRun.Continue(numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(sideways, 0, -up)), false, new());
         Assert.Null(marks.Failure);
         return (marks.ApogeeM, marks.ApogeeTime);
     }
@@ -134,7 +136,7 @@ public class PointFlightTests
 
         public double ContentsKg(ReadOnlySpan<double> own) => 0;
 
-        public DriveState Run(double ambientPa, double resistanceN, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates) => new(thrustN, 0, 0, 0, 0);
+        public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates) => new(thrustN, 0, 0, 0, 0);
 
         public double End(int way, double ambientPa, ReadOnlySpan<double> own) => 1;
     }

@@ -76,6 +76,33 @@ public class MeasuredWaterJetTests
             nozzle => Assert.Empty(nozzle.Validate()));
     }
 
+    // Castel's 0.946 and 0.963 are remembered: what gates is their place between the measured short tube and the bell mouth, and that the source says so.
+    [Fact]
+    [PublishedCase("N34", "Castel, conical converging mouth of 13.4° (from memory), between the mouths of Encyclopaedia Britannica 1911")]
+    public void A_conical_mouth_lies_between_tube_and_bell()
+    {
+        var cone = Nozzle.Conical(10.Millimetres());
+        Assert.InRange(cone.WaterDischargeCoefficient, Nozzle.ShortTube(10.Millimetres()).WaterDischargeCoefficient, Nozzle.Rounded(10.Millimetres()).WaterDischargeCoefficient);
+        Assert.Equal(NotebookKit.Provenance.SourceKind.FromMemory, cone.Source.Kind);
+    }
+
+    // 0.62 is 0.97 of speed times 0.64 of area. One 0.9 lumped into area or into speed: thrusts 2 · 0.9 A Δp and 2 · 0.81 A Δp, 10 % apart.
+    [Fact]
+    [PublishedCase("P74", "Encyclopaedia Britannica, 11th ed., Hydraulics (1911): 0.62 = 0.97 × 0.64; momentum of the jet")]
+    public void Narrow_and_slow_jets_are_kept_apart()
+    {
+        var sharp = Nozzle.SharpEdged(10.Millimetres());
+        Tolerance.Relative(0.97, sharp.WaterVelocityCoefficient, 1e-12);
+        Tolerance.Relative(0.64, sharp.WaterContractionCoefficient, 1e-12);
+        static double First(double speed, double area) => new StaticFiring(
+            new Charge(new Chamber(2.Litres(), 105.Millimetres(), 45.BarGauge()), 30.Percent(), 30.BarGauge(), 293.15.Kelvins()),
+            new Nozzle(5.Millimetres()) { WaterVelocityCoefficient = speed, WaterContractionCoefficient = area },
+            AbsolutePressure.StandardSeaLevel).Fire().Curve.PeakThrust.Newtons;
+        var push = 2 * 30e5 * Math.PI / 4 * 25e-6;
+        Tolerance.Relative(0.9 * push, First(1, 0.9), 2e-3);
+        Tolerance.Relative(0.81 * push, First(0.9, 1), 2e-3);
+    }
+
     private static ThrustCurve Fire(double coefficient, FlowModel flow) => new StaticFiring(
         new Charge(new Chamber(2.Litres(), 105.Millimetres(), 8.BarGauge()), 50.Percent(), 40.PsiGauge(), 293.15.Kelvins()),
         new Nozzle(21.Millimetres()) { WaterContractionCoefficient = coefficient, AirDischargeCoefficient = coefficient },

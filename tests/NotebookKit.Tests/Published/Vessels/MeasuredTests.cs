@@ -1,6 +1,12 @@
 using NotebookKit.Materials;
 using NotebookKit.Quantities;
+using NotebookKit.Provenance;
+using NotebookKit.Tests.Vessels;
+using NotebookKit.Vessels;
+using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
+using NotebookKit.Vessels.Shells;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Vessels;
 
@@ -113,20 +119,89 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     [InlineData(3.26e6, 632_000)]
     public void Small_vessels_deliver_the_default_efficiency(double ringInches, double vesselInches)
     {
-        var ideal = ringInches / 3;
-        Tolerance.Relative(vesselInches, ideal * 0.58, 0.15);
-        Tolerance.Relative(vesselInches, ideal * NotebookKit.Vessels.Fabrication.HandLaid.Efficiency.DecimalFractions, 0.15);
+        // The library's netting on fibre of that specific strength: p π R² over ρ 2π R t, in inches of its own weight, at any pressure and radius.
+        const double density = 1500, gravity = 9.80665;
+        var strength = GaugePressure.FromPascals(ringInches * 0.0254 * density * gravity).AsDifference();
+        var wall = Netting.FibreThickness(200.BarGauge(), 100.Millimetres(), strength);
+        var ideal = 200.BarGauge().Pascals * 0.1 / (2 * density * wall.Meters) / gravity / 0.0254;
         Assert.InRange(ideal / vesselInches, 1.5, 1.8);
+        Tolerance.Relative(vesselInches, ideal * Fabrication.HandLaid.Efficiency.DecimalFractions, 0.15);
     }
 
     [Fact]
     [PublishedCase("M24", "University of the Bundeswehr Munich, abstract: carbon rings 1430 to 1800 MPa against flat coupons 2100 MPa")]
     [PublishedCase("M04", "Soden, Hinton and Kaddour 1998: lamina strength over fibre strength 0.855 (LY556) to 0.99 (MY750)")]
-    public void Efficiency_is_an_input_and_takes_the_measured_range()
+    public void Efficiency_is_an_input_takes_the_measured_range_and_is_low_by_default()
     {
-        var glass = new Composite(MaterialLibrary.Typical.Fibre("E-glass"), MaterialLibrary.Typical.Resin("laminating epoxy"), 60.Percent());
-        foreach (var share in new[] { 1430.0 / 2100, 1800.0 / 2100, 0.855, 0.99 })
-            Tolerance.Relative(share, glass.Strength((100 * share).Percent()).AlongTension / glass.Strength(100.Percent()).AlongTension, 1e-12);
+        double[] measured = [1430.0 / 2100, 1800.0 / 2100, 0.855, 0.99];
+        foreach (var share in measured)
+            Assert.DoesNotContain((Fabrication.HandLaid with { Efficiency = (100 * share).Percent(), EfficiencyHigh = 110.Percent() }).Validate(), f => f.Severity == FindingSeverity.Error);
+        Assert.True(Fabrication.HandLaid.Efficiency.DecimalFractions < measured.Min());
+        Assert.Contains((Fabrication.HandLaid with { Efficiency = 130.Percent() }).Validate(), f => f.Severity == FindingSeverity.Error);
+    }
+
+    // 834 000 in of p V/W are printed as 210 J/g: 207.7 J/g exactly, the source rounds by 1 %. The library's netting sphere isn't there; a closed cylinder of the
+    // fibre (3.62 GPa, 1.45 g/cm³, from memory) delivers a third of its specific strength, 832 J/g, and the vessel a quarter of that: an upper bound only.
+    [Fact]
+    [PublishedCase("M16", "SCI, ADA307616, 1976: Kevlar 49 over cryoformed steel, 61 cm, 834 000 in = 210 J/g at burst")]
+    public void Performance_in_inches_and_in_joules_a_gram()
+    {
+        var joules = SpecificEnergy.FromJoulesPerKilogram(Length.FromInches(834_000).Meters * 9.80665);
+        Tolerance.Relative(210, joules.KilojoulesPerKilogram, 0.015);
+        var wall = Netting.FibreThickness(200.BarGauge(), 100.Millimetres(), 3620.Megapascals());
+        Assert.True(200.BarGauge().Pascals * 0.1 / (2 * 1450 * wall.Meters) > joules.JoulesPerKilogram);
+    }
+
+    // No wall, layup or bosses are published: 13.8 to 17.2 MPa in 1.9 L make 131 to 164 kJ/kg of whole tank. What a bare wall delivers here, without ends, is an
+    // upper bound of that; the ratio is reported.
+    [Fact]
+    [PublishedCase("M17", "trade report of a linerless T700/epoxy tank, 2014: 152 mm, 1.9 L, 0.20 kg, burst 13.8 to 17.2 MPa")]
+    public void A_bare_wall_is_an_upper_bound_of_a_small_linerless_tank()
+    {
+        var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class") with { TensileStrength = Property.Typical(4900.Megapascals(), 0, "T700 class") };
+        var strong = Samples.Trainer.Burst();
+        var share = strong.Layup.FibreMass / (strong.Layup.FibreMass + strong.Layup.ResinMass);
+        var stress = fibre.TensileStrength.Value * Fabrication.HandLaid.Efficiency.DecimalFractions;
+        var wall = Netting.FibreThickness(150.BarGauge(), 76.Millimetres(), stress);
+        var performance = 150.BarGauge().Pascals * 0.076 / (2 * fibre.Density.Value.KilogramsPerCubicMeter * wall.Meters) * share / 1000;
+        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank, {performance / 164:F2} to {performance / 131:F2} times");
+        Assert.True(performance > 164);
+        Assert.True(performance < 164 * 3);
+    }
+
+    [Fact]
+    [PublishedCase("M18", "abstract of a thermoplastic-tape vessel: it burst in the dome at 1586 bar, so a prediction has to say where")]
+    public void A_prediction_says_where_it_bursts()
+    {
+        var burst = Samples.Trainer.Burst();
+        var thin = (Samples.Trainer with { Forward = Samples.Trainer.Forward with { Closure = DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 0.2.Millimetres(), 66.Millimetres()) } }).Burst();
+        Assert.Equal("forward end, domed closure", thin.WeakestPart.Name);
+        Assert.NotEqual(thin.WeakestPart.Name, burst.WeakestPart.Name);
+        Assert.Contains(thin.WeakestPart.Name, thin.Lines[0].Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [PublishedCase("M29", "LLNL, ADA306039: graphite strand 3570 MPa, 206 GPa, 1.7 %")]
+    public void Strain_of_a_strand_at_its_strength()
+    {
+        var strand = MaterialLibrary.Typical.Fibre("carbon T700 class") with
+        {
+            TensileStrength = Property.Typical(3570.Megapascals(), 0, "strand"),
+            AxialModulus = Property.Typical(206.Gigapascals(), 0, "strand"),
+        };
+        Tolerance.Relative(1.7, strand.FailureStrain.Percent, 0.03);
+    }
+
+    // E1 2.0 %, along in tension 4.4 %: the library's fibres must scatter no less than a third below that. Across in tension 31 %: far more than along, and it is the resin's.
+    [Fact]
+    [PublishedCase("M31", "Acta Mech. Autom. 2025, 0022: carbon/epoxy lamina, mean and SD; along 1277 ± 56 MPa, E1 103.0 ± 2.1 GPa, across 31.5 ± 9.6 MPa")]
+    public void Scatter_of_the_typical_materials()
+    {
+        var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class");
+        Assert.InRange(fibre.TensileStrength.Spread, 0.67 * 56 / 1277, 0.15);
+        Assert.InRange(fibre.AxialModulus.Spread, 0.5 * 2.1 / 103, 0.05);
+        Assert.True(MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread > fibre.TensileStrength.Spread);
+        output.WriteLine($"M31: along {100 * fibre.TensileStrength.Spread:F1} % (4.4 measured), resin {100 * MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread:F0} % (31 across the ply)");
     }
 
     // The measured curve bends from 0.6 % on: a linear shear modulus must be shown to overshoot, 234 against 73 MPa at 4 %. That end of the

@@ -76,6 +76,7 @@ public class BurstDistributionTests
         Assert.Equal(d.BBasis, d.Rate().DesignBurst);
         Assert.True(d.Rate().WorkingPressure < Balanced.Rate().WorkingPressure);
         Assert.Contains("B-basis", d.Rate().Basis, StringComparison.Ordinal);
+        Assert.Contains(d.Rate().Findings, f => f.Message.StartsWith("Chance that the next vessel bursts at or below its working pressure", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,0 +1,170 @@
+using NotebookKit.Aerodynamics;
+using NotebookKit.Numerics.Ode;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Flight.Staging;
+
+/// <summary>
+/// A booster with a sustainer on top, each a whole vehicle of its own. The booster's own nose sits inside the sustainer's tail, or becomes the
+/// shoulder between two diameters. Source of its models: those of a flight; momentum over the parting.
+/// </summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="Booster">The lower stage, with the nose it falls with.</param>
+/// <param name="Sustainer">The upper stage.</param>
+public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Sustainer)
+{
+    private const double JointToleranceM = 0.5e-3;
+
+    /// <summary>What parts the stages; a latch at the end of the booster's jet unless given.</summary>
+    public Separation Separation { get; init; } = Separation.AtBurnOut();
+
+    /// <summary>A drag curve of one's own for both together; by the build-up where none is given.</summary>
+    public DragCurve? MeasuredStackDrag { get; init; }
+
+    /// <summary>Everything that is wrong with it on a site.</summary>
+    /// <param name="site">Where it starts.</param>
+    public IReadOnlyList<Finding> Validate(LaunchSite site)
+    {
+        ArgumentNullException.ThrowIfNull(site);
+        List<Finding> all =
+        [
+            .. Booster.Validate(site).Select(f => f with { Message = $"booster: {f.Message}" }),
+            .. Sustainer.Validate(site).Select(f => f with { Message = $"sustainer: {f.Message}" }),
+        ];
+        if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
+        if (Sustainer.LaunchTube is not null)
+            all.Add(Finding.Error("the sustainer has a launch tube; it starts in the air, off the booster. Set its LaunchTube to null."));
+        if (Booster.Body.Parts.Count < 2)
+            all.Add(Finding.Error($"the booster's body has {Booster.Body.Parts.Count} part; it must have a nose and a tube. The nose is what sits in the sustainer's tail."));
+        if (all.Exists(f => f.Severity == FindingSeverity.Error)) return all;
+        all.AddRange(Stack(site).Validate(site).Where(f => f.Severity == FindingSeverity.Error).Select(f => f with { Message = $"stack: {f.Message}" }));
+        return all;
+    }
+
+    /// <summary>Both stages together as one vehicle, driven by the booster: for its drag, its margin and its flight to the parting.</summary>
+    /// <param name="site">Where it starts; the sustainer's gas is weighed in its air.</param>
+    public Vehicle Stack(LaunchSite site)
+    {
+        ArgumentNullException.ThrowIfNull(site);
+        var (body, shift) = StackBody();
+        var sustainer = Sustainer.Charge;
+        var tank = Sustainer.Airframe.Tank;
+        var (water, gas) = (sustainer.WaterMass, Sustainer.GasKg(site).Kilograms());
+        var level = water.Kilograms / tank.WaterDensity.KilogramsPerCubicMeter / (Math.PI / 4 * tank.Bore.Meters * tank.Bore.Meters);
+        var ullage = tank.InsideLength.Meters - level;
+        List<MassPart> parts =
+        [
+            .. Sustainer.Parts.Parts.Select(p => p with { Name = $"sustainer: {p.Name}" }),
+            .. Booster.Parts.Parts.Select(p => p with { Name = $"booster: {p.Name}", At = p.At + shift }),
+            new("sustainer: gas", gas, Sustainer.NozzleEndAt - (level + (ullage / 2)).Metres()) { Extent = ullage.Metres(), Basis = MassBasis.Weighed },
+        ];
+        if (water > Mass.Zero) parts.Add(new("sustainer: water", water, Sustainer.NozzleEndAt - (level / 2).Metres()) { Extent = level.Metres(), Basis = MassBasis.Weighed });
+        return new(Name, body, new(parts), Booster.Charge, Booster.Nozzle, Booster.NozzleEndAt + shift)
+        {
+            Flow = Booster.Flow,
+            LaunchTube = Booster.LaunchTube,
+            Surface = Booster.Surface,
+            DragEnd = Booster.DragEnd,
+            MeasuredDrag = MeasuredStackDrag,
+            Deployment = Deployment.Never,
+        };
+    }
+
+    /// <summary>Flies it in three degrees of freedom: the stack to the parting, the sustainer and the booster each to the ground. Source: see the result's model.</summary>
+    /// <param name="site">Where it starts.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    public TwoStageResult Fly(LaunchSite site) => Fly(site, isSixDegrees: false, FlightAccuracy.Recorded);
+
+    /// <summary>Flies stack and sustainer in six degrees of freedom, the spent booster in three. Source: see the result's model.</summary>
+    /// <param name="site">Where it starts.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    public TwoStageResult FlySixDegrees(LaunchSite site) => Fly(site, isSixDegrees: true, FlightAccuracy.RecordedSixDegrees);
+
+    /// <summary>Height against the delay between the end of the booster's jet and the parting, by a latch. Source: see <see cref="Fly(LaunchSite)"/>.</summary>
+    /// <param name="site">Where it starts.</param>
+    /// <param name="longest">Longest delay; 0.1 to 30 s.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    /// <exception cref="OutOfRangeException">The delay is outside.</exception>
+    public DelayCost CostOfDelay(LaunchSite site, Duration longest)
+    {
+        const int Points = 21;
+        new ValidRange<Duration>(0.1.Seconds(), 30.Seconds()).Check(longest, "longest delay", "A second already costs much.");
+        InvalidDesignException.ThrowIfAny(Name, Validate(site));
+        var stack = Stack(site).Numbers(site);
+        var sustainer = Sustainer.Numbers(site);
+        var (delays, heights) = (new double[Points], new double[Points]);
+        Parallel.For(0, Points, i =>
+        {
+            delays[i] = longest.Seconds * i / (Points - 1);
+            var waiting = this with { Separation = Separation.AtBurnOut(delays[i].Seconds()) };
+            var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(site), FlightAccuracy.Fast, null, out var end);
+            heights[i] = marks.Failed || marks.HasLanded || marks.HasTopped
+                ? double.NaN
+                : FlightRun.Continue(sustainer, null, FlightAccuracy.Fast, end, true, Parted(marks)).ApogeeM;
+        });
+        return new(new("Delay between the stages", "s", delays), new("Apogee above pad", "m", heights));
+    }
+
+    /// <summary>What parts the stages, in SI numbers.</summary>
+    internal SeparationNumbers Numbers(LaunchSite site) => new(
+        Separation.Trigger, Separation.Delay.Seconds, Separation.Joint.Meters,
+        Sustainer.Parts.State().MassKg + Sustainer.Charge.WaterMass.Kilograms + Sustainer.GasKg(site),
+        Booster.Parts.State().MassKg, Separation.Trigger == SeparationTrigger.Drag ? Sustainer.Drag(site).JetOff : null);
+
+    /// <summary>Marks with which a stage goes on by itself: what it has not done yet is open again.</summary>
+    internal static FlightMarks Parted(in FlightMarks marks) => marks with
+    {
+        WaterOutTime = double.NaN,
+        JetEndTime = double.NaN,
+        ApogeeTime = double.NaN,
+        ApogeeM = double.NaN,
+    };
+
+    private TwoStageResult Fly(LaunchSite site, bool isSixDegrees, OdeSettings settings)
+    {
+        var findings = Validate(site);
+        InvalidDesignException.ThrowIfAny(Name, findings);
+        var stack = Stack(site);
+        var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
+        var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, Numbers(site), settings, rows, out var parting);
+        var failure = marks.Failure
+            ?? (marks.HasLanded ? $"the stages come down together: they part by {Separation}, and the ground comes first. Part them sooner."
+            : marks.HasTopped ? "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner."
+            : double.IsNaN(marks.JetEndTime) ? FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later.")
+            : null);
+        if (failure is not null) return TwoStageResult.Failed(this, site, findings, failure);
+
+        var sustainer = FlightRun.Continue(
+            Sustainer.Numbers(site), isSixDegrees ? Sustainer.SixDegrees() : null, settings, parting, isDriven: true, Parted(marks), sustainerRows);
+        var booster = FlightRun.Continue(
+            Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false, Parted(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
+        return new(this, site, stack, rows, marks, parting,
+            FlightReport.For(Sustainer, site, sustainer, sustainerRows, isSixDegrees, [], stack),
+            FlightReport.For(Booster, site, booster, boosterRows, false, [], stack, isSpent: true), findings);
+    }
+
+    private (FinnedBody Body, Length Shift) StackBody()
+    {
+        var (above, below) = (Sustainer.Body, Booster.Body);
+        List<BodyPart> parts = [.. above.Parts];
+        var nose = below.Parts[0].Length;
+        var shift = above.Length - nose;
+        if (Math.Abs(above.BaseM - below.Parts[1].ForeM) > JointToleranceM)
+        {
+            parts.Add(new Transition(nose, above.BaseM.Metres(), below.Parts[1].ForeM.Metres()) { Name = "Shoulder" });
+            shift = above.Length;
+        }
+
+        parts.AddRange(below.Parts.Skip(1).Select(p => p with { Name = $"Booster {p.Name}" }));
+        return (new FinnedBody(parts,
+        [
+            .. above.Fins.Select(f => f with { Name = $"Sustainer {f.Name}" }),
+            .. below.Fins.Select(f => f with { Name = $"Booster {f.Name}", LeadingEdgeAt = f.LeadingEdgeAt + shift }),
+        ])
+        {
+            Name = Name,
+        }, shift);
+    }
+}
