@@ -58,6 +58,7 @@ public sealed record BestFillResult : IResult
         new("Nozzle throat", Throat.Show(), Search.Throats is null ? "as given" : ""),
         new("Apogee above pad", Flight.Apogee.Show()),
         new("Greatest speed", Flight.GreatestSpeed.Show()),
+        new("Acceleration at release", $"{Digits.Round(Flight.FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g", "fins, bonds and recovery gear have to stand it"),
     ];
 
     /// <inheritdoc/>

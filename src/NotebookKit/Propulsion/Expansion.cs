@@ -26,13 +26,13 @@ public sealed record Expansion
     /// No heat enters, and the gas follows its reference equation of state: right for 30 to 90 bar, where air is stiffer than γ = 1.4 tells.
     /// Source: E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331 for air.
     /// </summary>
-    public static Expansion RealGas { get; } = new(ExpansionKind.RealGas, "as a real gas without heat", null);
+    public static Expansion RealGas { get; } = new(ExpansionKind.RealGas, "real gas, no heat", null);
 
     /// <summary>
     /// No heat enters, but the air is saturated with vapour that condenses while it cools; droplets stay with the air, ice is left out. Matters below
     /// 10 bar and over warm water. Source: reversible saturated adiabat; vapour pressure of D. Bolton, Mon. Weather Rev. 108 (1980) 1046.
     /// </summary>
-    public static Expansion MoistAir { get; } = new(ExpansionKind.MoistAir, "as moist air with condensation", null);
+    public static Expansion MoistAir { get; } = new(ExpansionKind.MoistAir, "moist air with condensation", null);
 
     /// <summary>Which law it follows.</summary>
     public ExpansionKind Kind { get; }

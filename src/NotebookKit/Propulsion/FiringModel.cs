@@ -27,7 +27,7 @@ internal static class FiringModel
                 ? $"The gas is {real.Name} by its reference equation of state; below {real.LowestKelvins:0} K the last isentropic exponent is held. It neither dissolves in the water nor takes up vapour."
                 : $"The gas is ideal {charge.Gas.Name}, R = {charge.Gas.GasConstant.JoulesPerKilogramKelvin:0.#####} J/(kg K), γ = {charge.Gas.HeatCapacityRatio:0.###}; it doesn't dissolve in the water."
                     + (flow.WaterPhase.Kind == ExpansionKind.MoistAir ? " It is saturated with vapour, which condenses while it cools; droplets stay in it, ice is left out." : " It takes up no vapour."),
-            $"While water leaves the gas expands {flow.WaterPhase}; what remains expands {flow.AirPhase} while gas leaves.",
+            $"Expansion while water leaves: {flow.WaterPhase}; of what remains while gas leaves: {flow.AirPhase}.",
             flow.Water switch
             {
                 WaterFlow.QuasiSteady => "The water jet is quasi-steady, driven by pressure alone; weight and inertia of the water column are left out.",
@@ -47,7 +47,9 @@ internal static class FiringModel
         if (flow.WaterPhase.Kind == ExpansionKind.MoistAir) sources.Add(Bolton);
         if (flow.WallWarming is not null) sources.Add(McAdams);
         return new(
-            $"Water and gas expulsion, {flow.WaterPhase} then {flow.AirPhase}",
+            flow.WaterPhase.Name == flow.AirPhase.Name
+                ? $"Water and gas expulsion, {flow.WaterPhase}"
+                : $"Water and gas expulsion, {flow.WaterPhase}, then {flow.AirPhase}",
             assumptions,
             "0.1 bar gauge to the vessel's rating, water fraction 0 % to 95 %."
                 + (real is null ? " As an ideal gas, dry air overstates the pressure late in the water phase by 3 % to 5 % at 60 bar." : ""),

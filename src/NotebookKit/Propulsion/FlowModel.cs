@@ -53,13 +53,13 @@ public sealed record FlowModel
         if (WaterPhase.Kind == ExpansionKind.RealGas != (AirPhase.Kind == ExpansionKind.RealGas))
         {
             all.Add(Finding.Error(
-                $"gas expands {WaterPhase} while water leaves and {AirPhase} after; a gas is real in both phases or in neither. Start from FlowModel.Real or FlowModel.Plain."));
+                $"expansion is {WaterPhase} while water leaves and {AirPhase} after; a gas is real in both phases or in neither. Start from FlowModel.Real or FlowModel.Plain."));
         }
 
         if (AirPhase.Kind == ExpansionKind.MoistAir)
-            all.Add(Finding.Error("gas expands as moist air while it leaves; that law holds over the water only. Choose another for the gas phase."));
+            all.Add(Finding.Error("expansion while gas leaves is that of moist air, which holds over the water only. Choose another for the gas phase."));
         if (WallWarming is not null && AirPhase.Kind != ExpansionKind.RealGas)
-            all.Add(Finding.Error($"the wall gives heat while gas expands {AirPhase}; that needs the real gas. Start from FlowModel.Real."));
+            all.Add(Finding.Error($"the wall gives heat while the expansion is {AirPhase}; that needs the real gas. Start from FlowModel.Real."));
         if (!Enum.IsDefined(Water)) all.Add(Finding.Error($"water flow is {Water}; it must be one of {string.Join(", ", Enum.GetNames<WaterFlow>())}."));
         return [.. all.OfType<Finding>()];
     }
