@@ -52,7 +52,11 @@ public sealed record ExpansionReading(Volume WallGrowth, Volume Permanent, Volum
         var air = TrappedAirOf(up.Select(h => (h.Planned.Pressure.Bar, Mean(h.From.Seconds, h.From.Seconds + 5) - zero)).ToArray(), plan.Proof.Ambient.Bar);
         var squeezed = plan.Proof.Filled with { TrappedAir = air };
         var atProof = Mean(proofHold.From.Seconds, proofEnd) - zero;
-        var growth = atProof - lostByProof - squeezed.WaterSqueezed(plan.ProofPressure).Milliliters - squeezed.AirSqueezed(plan.ProofPressure).Milliliters;
+        // Held a little above or below proof, the water was squeezed and the wall grew at that pressure; the growth is given at proof, in proportion.
+        var heldAt = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] >= proofHold.From.Seconds && readings.Time[i] <= proofEnd)
+            .Average(i => readings.Pressure[i]).BarGauge();
+        var growth = plan.ProofPressure / heldAt
+            * (atProof - lostByProof - squeezed.WaterSqueezed(heldAt).Milliliters - squeezed.AirSqueezed(heldAt).Milliliters);
         var stays = off.Select(i => burette[i]).Average() - zero - lost;
         return growth <= 0 ? null : new(growth.Millilitres(), stays.Millilitres(), lost.Millilitres(), air);
     }

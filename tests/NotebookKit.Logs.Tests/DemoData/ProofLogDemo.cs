@@ -9,7 +9,7 @@ namespace NotebookKit.Logs.Tests.DemoData;
 internal static class ProofLogDemo
 {
     public const ulong Seed = 20260314;
-    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 23.2, PermanentMillilitres = 0.5, TrappedAirMillilitres = 4;
+    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 20.0, PermanentMillilitres = 0.5, TrappedAirMillilitres = 4;
     public const double ProofBar = 60, PumpedToBar = 60.8, WorkingBar = 38, LeakMillilitresPerMinute = 0.010;
     public const double FittingMillilitres = 0.2;
     public const int FittingDropAtSeconds = 452;

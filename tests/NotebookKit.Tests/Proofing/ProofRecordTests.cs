@@ -223,6 +223,11 @@ public class ProofRecordTests
         Assert.Contains(brief.Findings, f => f.Message.Contains("10 min were planned", StringComparison.Ordinal));
     }
 
+    // Held a bar past proof, the water is squeezed by half a millilitre more: none of it is growth of the wall.
+    [Fact]
+    public void Growth_is_given_at_proof_whatever_was_held() =>
+        Tolerance.Absolute(30, Log(new() { Highest = 61.2 }).Judge().Expansion!.WallGrowth.Milliliters, 0.25);
+
     // 58.5 bar lies inside the band of a hold at 60 and within 2.5 % of it: it proves 38.9, not 40.
     [Fact]
     public void A_hold_short_of_proof_proves_only_what_it_held()
