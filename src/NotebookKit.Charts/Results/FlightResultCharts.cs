@@ -63,7 +63,7 @@ public static class FlightResultCharts
         return TwinAxesChart.Draw($"Loads on {flight.Vehicle.Name}", Cut(flight.Time), Cut(flight.DynamicPressure), Cut(flight.Load), [new(flight.Figures.RailExitTime.Seconds, "off the rail"), new(flight.Figures.EndOfJet.Seconds, "end of the jet")]);
     }
 
-    /// <summary>Angle of attack at the left and roll rate at the right against time, of six degrees of freedom.</summary>
+    /// <summary>Angle of attack at the left and, where it rolls, roll rate at the right against time, of six degrees of freedom.</summary>
     /// <param name="flight">The flight.</param>
     /// <param name="upTo">Time from release to draw to; above 0; the canopy's opening where none is given.</param>
     /// <exception cref="InvalidDesignException">The flight did not reach its end, or has no attitude.</exception>
@@ -75,7 +75,12 @@ public static class FlightResultCharts
         var shown = Math.Max(2, attitude.Time.Values.Count(t => t <= last));
         Series Early(Series column) => column with { Values = [.. column.Values.Take(shown)] };
         EventLine[] events = [new(flight.Figures.RailExitTime.Seconds, "off the rail"), new(flight.Figures.EndOfJet.Seconds, "end of the jet"), new(flight.ApogeeTime.Seconds, "top")];
-        return TwinAxesChart.Draw($"Attitude, {flight.Vehicle.Name}", Early(attitude.Time), Early(attitude.AngleOfAttack), Early(attitude.RollRate), [.. events.Where(e => e.At <= last)]);
+        EventLine[] seen = [.. events.Where(e => e.At >= attitude.Time[0] && e.At <= last)];
+        var title = $"Attitude, {flight.Vehicle.Name}";
+        // Straight fins don't roll it: a line of zeros at the right says nothing.
+        return attitude.RollRate.Values.All(r => Math.Abs(r) < 1e-9)
+            ? LineChart.Draw(title, Early(attitude.Time), Early(attitude.AngleOfAttack)) with { Events = seen, Remark = "it doesn't roll: its fins are straight" }
+            : TwinAxesChart.Draw(title, Early(attitude.Time), Early(attitude.AngleOfAttack), Early(attitude.RollRate), seen);
     }
 
     private static Curve EdgeOf(FlyingField field, Series east, Series north)
