@@ -86,6 +86,25 @@ public class StaticFiringTests
         Tolerance.Absolute(times[3] - times[2], times[2] - times[1], 1e-6 * times[0]);
     }
 
+    [Theory]
+    [InlineData(1e-12)]
+    [InlineData(1e-7)]
+    [InlineData(1e-4)]
+    [InlineData(1e-2)]
+    public void Next_to_no_water_is_next_to_no_difference(double percent)
+    {
+        foreach (var flow in Enum.GetValues<WaterFlow>())
+        {
+            var dry = FiringExamples.Firing with
+            {
+                Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() }, Nozzle = new Nozzle(24.Millimetres()), Flow = FlowModel.Real with { Water = flow },
+            };
+            var wet = dry with { Charge = dry.Charge with { WaterFraction = Ratio.FromPercent(percent) } };
+            Assert.Equal(ResultStatus.Completed, wet.Fire().Status);
+            Tolerance.Relative(dry.Fire().Curve.Impulse.NewtonSeconds, wet.Fire().Curve.Impulse.NewtonSeconds, 1e-6 + 5 * percent / 100);
+        }
+    }
+
     [Fact]
     public void A_moving_column_needs_a_nozzle_narrower_than_half_the_bore()
     {

@@ -102,7 +102,8 @@ internal readonly struct FiringSetup
     /// <summary>Whether the head of the column adds to the pressure of a quasi-steady jet.</summary>
     public bool WithHead => Mode == WaterJetMode.Head;
 
-    public bool HasWater => GasM3 < ChamberM3;
+    /// <summary>Whether there is a column to speak of; a ten-millionth of the volume is a wet wall.</summary>
+    public bool HasWater => ChamberM3 - GasM3 > 1e-7 * ChamberM3;
 
     public double WaterKg => WaterJet.Density * (ChamberM3 - GasM3);
 
