@@ -91,7 +91,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     public FlightResult FlySixDegrees(LaunchSite site)
     {
-        var findings = Validate(site);
+        List<Finding> findings = [.. Validate(site)];
+        if (findings.TrueForAll(f => f.Severity != FindingSeverity.Error) && Balance().RollInertia.KilogramSquareMeters <= 0)
+            findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the ledger a diameter, not only a place."));
         InvalidDesignException.ThrowIfAny(Name, findings);
         var rows = new List<FlightRow>(4096);
         var marks = FlightRun.Fly(Numbers(site), SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);

@@ -165,6 +165,15 @@ public class SixDegreesTests
     }
 
     [Fact]
+    public void Parts_that_are_only_points_are_refused_with_what_is_missing()
+    {
+        var points = Trainer with { Parts = new([.. Trainer.Parts.Parts.Select(p => p with { Diameter = UnitsNet.Length.Zero })]) };
+        var refused = Assert.Throws<NotebookKit.Provenance.InvalidDesignException>(() => points.FlySixDegrees(SampleVehicles.Calm));
+        Assert.Contains("roll inertia of the parts is 0", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("Give the parts of the ledger a diameter", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_leaving_jet_damps_pitching()
     {
         var numbers = Trainer.Numbers(SampleVehicles.Calm) with { DragFactor = 0 };
