@@ -41,6 +41,8 @@ public static class Stylesheet
         .nk-out svg{max-width:100%;height:auto}
         .nk-explorer-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(13rem,1fr));gap:.4rem 1.4rem;margin:.5rem 0}
         .nk-explorer-sliders label{display:block}
+        .nk-explorer-sliders select{display:block;width:100%;margin:.2rem 0 0;font:inherit}
+        .nk-explorer-sliders button{align-self:end;justify-self:start;font:inherit;padding:.15rem .7rem}
         .nk-explorer-sliders input{width:100%;margin:.2rem 0 0}
         .nk-explorer-sliders output{float:right;font-weight:650;font-variant-numeric:tabular-nums}
         .nk-explorer-numbers{display:flex;flex-wrap:wrap;gap:.6rem;margin:.6rem 0}

@@ -39,6 +39,14 @@ internal sealed class Browser : IAsyncDisposable
         return new Browser(playwright, browser, await browser.NewPageAsync());
     }
 
+    /// <summary>Keeps a picture of the page where somebody wants to look at it afterwards.</summary>
+    /// <param name="name">File name.</param>
+    public async Task KeepAsync(string name)
+    {
+        if (Environment.GetEnvironmentVariable("NOTEBOOKKIT_EVIDENCE") is { Length: > 0 } folder)
+            await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name), FullPage = true });
+    }
+
     public async ValueTask DisposeAsync()
     {
         await browser.DisposeAsync();

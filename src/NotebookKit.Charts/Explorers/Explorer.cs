@@ -84,6 +84,7 @@ public sealed record Explorer
     /// <summary>The error of interpolation in words.</summary>
     public string ErrorText()
     {
+        if (Parameters.All(p => p.IsChoice)) return "Every setting was computed; nothing is interpolated.";
         if (Error.Checked == 0) return "How far interpolation is off could not be checked.";
         var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Shown(Error.Numbers[i], _grid.Largest(i))} {n.Unit}");
         return $"Between the computed settings values are interpolated. Largest error found at {Error.Checked} settings between them: "
@@ -95,7 +96,7 @@ public sealed record Explorer
 
     /// <summary>Title, parameters, and the error of interpolation.</summary>
     public override string ToString() =>
-        $"{Title}: drag {string.Join(", ", Parameters.Select(p => $"{p.Name.ToLowerInvariant()} ({Digits.Round(p.From)} to {Digits.Round(p.To)} {p.Unit})"))}. {ErrorText()}";
+        $"{Title}: {string.Join(", ", Parameters.Select(p => p.IsChoice ? $"pick {p.Name.ToLowerInvariant()} ({string.Join("; ", p.Choices)})" : $"drag {p.Name.ToLowerInvariant()} ({Digits.Round(p.From)} to {Digits.Round(p.To)} {p.Unit})"))}. {ErrorText()}";
 
     private static IEnumerable<Finding> Validate(IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers)
     {

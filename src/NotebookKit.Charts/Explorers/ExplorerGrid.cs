@@ -54,7 +54,9 @@ internal sealed class ExplorerGrid
     /// <summary>Compares interpolation with the model between settings, at cells spread evenly over the grid.</summary>
     public ExplorerError FindError(Func<IReadOnlyList<double>, ExplorerState> model, int most)
     {
-        var cells = Parameters.Aggregate(1, (n, p) => n * (p.Points - 1));
+        // Where all is picked and nothing dragged, nothing is interpolated.
+        if (Parameters.All(p => p.IsChoice)) return new ExplorerError(0, [.. Numbers.Select(_ => 0.0)], 0);
+        var cells = Parameters.Aggregate(1, (n, p) => n * p.Cells);
         var errors = new (double[] Numbers, double Curve)?[most];
         Parallel.For(0, most, i =>
         {
@@ -92,10 +94,10 @@ internal sealed class ExplorerGrid
         var setting = new double[Parameters.Count];
         for (var d = Parameters.Count - 1; d >= 0; d--)
         {
-            var cells = Parameters[d].Points - 1;
-            setting[d] = Parameters[d].At((cell % cells) + places[check % 3]);
+            var cells = Parameters[d].Cells;
+            setting[d] = Parameters[d].At((cell % cells) + (Parameters[d].IsChoice ? 0 : places[check % 3]));
             cell /= cells;
-            check /= 3;
+            if (!Parameters[d].IsChoice) check /= 3;
         }
         return setting;
     }
@@ -105,7 +107,7 @@ internal sealed class ExplorerGrid
         List<(int Node, double Weight)> nodes = [(0, 1)];
         for (var d = 0; d < places.Length; d++)
         {
-            var row = GridWeights.At(places[d], Parameters[d].Points, linear);
+            var row = Parameters[d].WeightsAt(places[d], linear);
             var points = Parameters[d].Points;
             nodes = [.. nodes.SelectMany(n => row.Where(w => w.Weight != 0).Select(w => ((n.Node * points) + w.Index, n.Weight * w.Weight)))];
         }
@@ -120,8 +122,8 @@ internal sealed class ExplorerGrid
         List<(int Node, double Distance)> corners = [(0, 0)];
         for (var d = 0; d < places.Length; d++)
         {
-            var (points, place) = (Parameters[d].Points, places[d]);
-            corners = [.. corners.SelectMany(c => GridWeights.At(place, points, linear: true).Where(w => w.Weight != 0).Select(w => ((c.Node * points) + w.Index, c.Distance + Math.Abs(place - w.Index))))];
+            var (points, place, parameter) = (Parameters[d].Points, places[d], Parameters[d]);
+            corners = [.. corners.SelectMany(c => parameter.WeightsAt(place, linear: true).Where(w => w.Weight != 0).Select(w => ((c.Node * points) + w.Index, c.Distance + Math.Abs(place - w.Index))))];
         }
         return _states[corners.Where(c => _states[c.Node].RefusedBecause.Length > 0).MinBy(c => c.Distance).Node];
     }

@@ -37,7 +37,7 @@ internal static class ExplorerHtml
         if (start.RefusedBecause.Length > 0) return $"<p>{Encoder.Encode(start.RefusedBecause)}</p>";
         var chart = LineChart.Draw(explorer.Title, new Series(explorer.X.Name, explorer.X.Unit, start.X), explorer.Y, new Series(explorer.Y.Name, explorer.Y.Unit, start.Y)) with
         {
-            Remark = string.Join(", ", explorer.Parameters.Select(p => $"{p.Name.ToLowerInvariant()} {Digits.Round(p.Start)} {p.Unit}"))
+            Remark = string.Join(", ", explorer.Parameters.Select(p => $"{p.Name.ToLowerInvariant()} {p.Show(p.Start)}"))
                 + ": " + string.Join(", ", explorer.Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(start.Numbers[i])} {n.Unit}")),
         };
         return chart.ToSvg();
@@ -60,6 +60,9 @@ internal static class ExplorerHtml
                 writer.WriteNumber("points", p.Points);
                 writer.WriteNumber("start", p.Start);
                 writer.WriteBoolean("ratio", p.Logarithmic);
+                writer.WriteStartArray("choices");
+                foreach (var choice in p.Choices) writer.WriteStringValue(choice);
+                writer.WriteEndArray();
                 writer.WriteEndObject();
             }
             writer.WriteEndArray();

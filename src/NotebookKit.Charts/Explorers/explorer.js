@@ -31,7 +31,9 @@
   function nodesAt(data, setting, linear) {
     let nodes = [[0, 1]];
     data.parameters.forEach(function (p, d) {
-      const place = shareOf(p, setting[d]) * (p.points - 1), row = weights(place, p.points, linear), next = [];
+      const place = shareOf(p, setting[d]) * (p.points - 1), next = [];
+      // Nothing lies between two alternatives.
+      const row = p.choices.length ? [[Math.round(setting[d]), 1]] : weights(place, p.points, linear);
       for (const n of nodes) for (const w of row) if (w[1] !== 0) next.push([n[0] * p.points + w[0], n[1] * w[1]]);
       nodes = next;
     });
@@ -97,7 +99,7 @@
   }
 
   function frame(data, parent, begin) {
-    const c = data.colours, most = function (s) { return { x: Math.max.apply(null, s.xs), y: Math.max.apply(null, s.ys), low: Math.min.apply(null, s.ys) }; };
+    const c = data.colours, most = function (s) { return { left: Math.min.apply(null, s.xs), x: Math.max.apply(null, s.xs), y: Math.max.apply(null, s.ys), low: Math.min.apply(null, s.ys) }; };
     const picture = svg("svg", { viewBox: "0 0 " + width + " " + height, role: "img", "font-size": 13, fill: c.ink, style: "width:100%;height:auto;background:" + c.paper }, parent);
     const marks = svg("g", {}, picture);
     svg("rect", { x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top, fill: "none", stroke: c.frame }, picture);
@@ -111,13 +113,15 @@
       const known = [state, begin].filter(function (s) { return s && !s.reason; }).map(most);
       const pick = function (key) { return known.map(function (k) { return k[key]; }); };
       const right = roundUp(Math.max.apply(null, pick("x"))), high = roundUp(Math.max.apply(null, pick("y"))), low = Math.min(0, -roundUp(-Math.min.apply(null, pick("low").concat(0))) * (Math.min.apply(null, pick("low").concat(0)) < 0 ? 1 : 0));
-      const atX = function (v) { return box.left + (box.right - box.left) * v / right; };
+      // A curve that lies far from zero begins where it begins; the others begin at zero.
+      const least = Math.min.apply(null, pick("left")), left = known.length && least > 0.3 * right ? least : least < 0 ? -roundUp(-least) : 0;
+      const atX = function (v) { return box.left + (box.right - box.left) * (v - left) / (right - left); };
       const atY = function (v) { return box.bottom - (box.bottom - box.top) * (v - low) / (high - low); };
       const points = function (s) { return s && !s.reason ? s.xs.map(function (v, i) { return atX(v).toFixed(1) + "," + atY(s.ys[i]).toFixed(1); }).join(" ") : ""; };
-      if (known.length && drawn !== right + " " + low + " " + high) {
-        drawn = right + " " + low + " " + high;
+      if (known.length && drawn !== left + " " + right + " " + low + " " + high) {
+        drawn = left + " " + right + " " + low + " " + high;
         marks.textContent = "";
-        const across = ticks(0, right, 8), up = ticks(low, high, 6);
+        const across = ticks(left, right, 8), up = ticks(low, high, 6);
         for (const v of across.found) {
           svg("line", { x1: atX(v), x2: atX(v), y1: box.top, y2: box.bottom, stroke: c.grid }, marks);
           svg("text", { x: atX(v), y: box.bottom + 18, "text-anchor": "middle" }, marks, v.toFixed(across.decimals));
@@ -163,7 +167,9 @@
       });
     }
 
+    const resets = [];
     data.parameters.forEach(function (p, d) {
+      if (p.choices.length) return choice(p, d);
       const label = html("label", "", sliders), text = html("span", "", label, p.name + " "), value = html("output", "", text), slider = html("input", "", label);
       slider.type = "range";
       slider.min = 0;
@@ -175,7 +181,32 @@
         name();
         update();
       });
+      resets.push(function () {
+        setting[d] = p.start;
+        slider.value = Math.round(400 * shareOf(p, p.start));
+        name();
+      });
       name();
+    });
+
+    function choice(p, d) {
+      const label = html("label", "", sliders);
+      html("span", "", label, p.name + " ");
+      const list = html("select", "", label);
+      for (const each of p.choices) html("option", "", list, each);
+      list.selectedIndex = p.start;
+      list.addEventListener("change", function () {
+        setting[d] = list.selectedIndex;
+        update();
+      });
+      resets.push(function () { setting[d] = list.selectedIndex = p.start; });
+    }
+
+    const back = html("button", "", sliders, "Back to the start");
+    back.type = "button";
+    back.addEventListener("click", function () {
+      for (const reset of resets) reset();
+      update();
     });
 
     update();

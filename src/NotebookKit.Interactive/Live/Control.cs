@@ -5,6 +5,14 @@ namespace NotebookKit.Interactive.Live;
 /// <summary>The states of the controls we use, in the terms of the open widget messages.</summary>
 internal static class Control
 {
+    /// <summary>The value of a slider, and of a text.</summary>
+    public const string Value = "value";
+
+    /// <summary>The place in its list of what a drop-down shows.</summary>
+    public const string Index = "index";
+
+    /// <summary>What a pressed button sends.</summary>
+    public const string Event = "event";
 
     public static JsonObject Layout(string width) => new()
     {
@@ -19,7 +27,7 @@ internal static class Control
         ["min"] = from,
         ["max"] = to,
         ["step"] = step,
-        ["value"] = value,
+        [Value] = value,
         ["continuous_update"] = true,
         ["readout"] = true,
         ["readout_format"] = ".4g",
@@ -28,20 +36,46 @@ internal static class Control
         ["layout"] = Reference(layout),
     };
 
-    public static JsonObject Html(string html, string layout) => new()
+    public static JsonObject Choice(string name, IReadOnlyList<string> choices, int start, string layout) => new()
     {
-        ["_model_name"] = "HTMLModel", ["_view_name"] = "HTMLView", ["value"] = html, ["layout"] = Reference(layout),
+        ["_model_name"] = "DropdownModel",
+        ["_view_name"] = "DropdownView",
+        ["description"] = name,
+        ["_options_labels"] = new JsonArray([.. choices.Select(c => JsonValue.Create(c))]),
+        [Index] = start,
+        ["disabled"] = false,
+        ["layout"] = Reference(layout),
     };
 
-    public static JsonObject Column(IEnumerable<string> children, string layout) => new()
+    public static JsonObject Button(string text, string hint, string layout) => new()
     {
-        ["_model_name"] = "VBoxModel",
-        ["_view_name"] = "VBoxView",
+        ["_model_name"] = "ButtonModel",
+        ["_view_name"] = "ButtonView",
+        ["description"] = text,
+        ["tooltip"] = hint,
+        ["icon"] = "",
+        ["button_style"] = "",
+        ["disabled"] = false,
+        ["layout"] = Reference(layout),
+    };
+
+    public static JsonObject Html(string html, string layout) => new()
+    {
+        ["_model_name"] = "HTMLModel", ["_view_name"] = "HTMLView", [Value] = html, ["layout"] = Reference(layout),
+    };
+
+    public static JsonObject Column(IEnumerable<string> children, string layout) => Box("VBox", children, layout);
+
+    public static JsonObject Row(IEnumerable<string> children, string layout) => Box("HBox", children, layout);
+
+    private static JsonObject Box(string kind, IEnumerable<string> children, string layout) => new()
+    {
+        ["_model_name"] = kind + "Model",
+        ["_view_name"] = kind + "View",
         ["children"] = new JsonArray([.. children.Select(c => JsonValue.Create(Reference(c)))]),
         ["box_style"] = "",
         ["layout"] = Reference(layout),
     };
-
 
     private static string Reference(string id) => "IPY_MODEL_" + id;
 }

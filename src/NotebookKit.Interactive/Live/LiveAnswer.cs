@@ -1,16 +1,17 @@
-using NotebookKit.Charts.Engineering;
+using NotebookKit.Charts;
 using NotebookKit.Charts.Explorers;
+using NotebookKit.Charts.Marks;
 using NotebookKit.Interactive.Html;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Interactive.Live;
 
-/// <summary>What an explorer's model says to one setting, as numbers and a drawn curve.</summary>
+/// <summary>What an explorer's model says to one setting, as numbers and a drawn curve, beside the curves that the reader kept.</summary>
 internal static class LiveAnswer
 {
-    public static string Html(Explorer explorer, IReadOnlyList<double> setting)
+    public static string Html(Explorer explorer, IReadOnlyList<double> setting, IReadOnlyList<LiveCurve> kept)
     {
-        var state = explorer.Model([.. setting]);
+        var state = Ask(explorer, setting);
         using var writer = new StringWriter();
         Fragment.Write(writer, "explore", w =>
         {
@@ -21,13 +22,45 @@ internal static class LiveAnswer
                 return;
             }
 
-            w.Write("<table><tbody>");
-            foreach (var (number, value) in explorer.Numbers.Zip(state.Numbers))
-                w.Write($"<tr><th>{Escape.Text(number.Name)}</th><td class=\"nk-value\">{Escape.Text($"{Digits.Round(value, 4)} {number.Unit}")}</td></tr>");
+            w.Write("<table>");
+            if (kept.Count > 0) w.Write($"<thead><tr><th></th><th>now</th>{string.Concat(kept.Select(k => $"<th>{Escape.Text(k.Name)}</th>"))}</tr></thead>");
+            w.Write("<tbody>");
+            foreach (var (i, number) in explorer.Numbers.Index())
+            {
+                w.Write($"<tr><th>{Escape.Text(number.Name)}</th><td class=\"nk-value\">{Escape.Text(Show(number, state.Numbers[i]))}</td>");
+                w.Write($"{string.Concat(kept.Select(k => $"<td>{Escape.Text(Show(number, k.State.Numbers[i]))}</td>"))}</tr>");
+            }
+
             w.Write("</tbody></table>");
-            w.Write(LineChart.Draw(
-                explorer.Title, new Series(explorer.X.Name, explorer.X.Unit, [.. state.X]), explorer.Y, new Series(explorer.Y.Name, explorer.Y.Unit, [.. state.Y])).ToSvg());
+            w.Write(Chart(explorer, state, kept).ToSvg());
         });
         return writer.ToString();
+    }
+
+    // What a model throws while the reader drags stands where its answer would stand: nobody else would show it.
+    private static ExplorerState Ask(Explorer explorer, IReadOnlyList<double> setting)
+    {
+        try
+        {
+            return explorer.Model([.. setting]);
+        }
+#pragma warning disable CA1031 // whatever it is, the next drag has to find the session alive and the reader told
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            return ExplorerState.Refused($"The model failed here: {e.Message}");
+        }
+    }
+
+    private static string Show(ExplorerNumber number, double value) => number.Unit == "-" ? Digits.Round(value, 4) : $"{Digits.Round(value, 4)} {number.Unit}";
+
+    private static EngineeringChart Chart(Explorer explorer, ExplorerState state, IReadOnlyList<LiveCurve> kept)
+    {
+        var now = new LiveCurve("now", state);
+        var slot = 0;
+        return new EngineeringChart(explorer.Title, explorer.X, explorer.Y)
+        {
+            Marks = [new Curve(now.X(explorer), now.Y(explorer)) { Slot = slot }, .. kept.Select(k => new Curve(k.X(explorer), k.Y(explorer)) { Slot = ++slot })],
+        };
     }
 }

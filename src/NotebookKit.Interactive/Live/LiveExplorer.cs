@@ -6,13 +6,18 @@ using NotebookKit.Interactive.Html;
 namespace NotebookKit.Interactive.Live;
 
 /// <summary>
-/// An explorer whose sliders call the model itself, in the running session: what is dragged is computed, not interpolated. Made by
-/// <see cref="LiveExplorers.Live"/>.
+/// An explorer whose sliders and lists call the model itself, in the running session: what is dragged is computed, not interpolated. One button goes back to
+/// the start, another keeps the curve for comparison. Made by <see cref="LiveExplorers.Live"/>.
 /// </summary>
 public sealed class LiveExplorer
 {
+    // More than that nobody tells apart.
+    private const int MostKept = 4;
+
     private readonly IFrontEndLink link;
     private readonly double[] setting;
+    private readonly List<LiveCurve> kept = [];
+    private readonly List<string> knobs;
     private readonly string answerId;
 
     internal LiveExplorer(Explorer explorer, IFrontEndLink link)
@@ -20,11 +25,15 @@ public sealed class LiveExplorer
         this.link = link;
         Explorer = explorer;
         setting = [.. explorer.Parameters.Select(p => p.Start)];
-        var layout = Open(Control.Layout("98%"), null);
-        var sliders = explorer.Parameters.Select((p, i) => Open(Slider(p, layout), values => Drag(i, values))).ToList();
-        answerId = Open(Control.Html(Answer(), layout), null);
-        var below = Open(Control.Html(Below(), layout), null);
-        Id = Open(Control.Column([.. sliders, answerId, below], layout), null);
+        var layout = Open(Control.Layout("98%"));
+        var button = Open(Control.Layout("auto"));
+        knobs = [.. explorer.Parameters.Select((p, i) => Open(Knob(p, layout), values => Move(i, values)))];
+        var back = Open(Control.Button("Back to the start", "Every value as it was at first; kept curves go", button), Pressed(Back));
+        var keep = Open(Control.Button("Keep this curve", "Stays in the chart, to compare with", button), Pressed(Keep));
+        var buttons = Open(Control.Row([back, keep], layout));
+        answerId = Open(Control.Html(Answer(), layout));
+        var below = Open(Control.Html(Below(), layout));
+        Id = Open(Control.Column([.. knobs, buttons, answerId, below], layout));
     }
 
     /// <summary>The explorer it shows.</summary>
@@ -33,24 +42,56 @@ public sealed class LiveExplorer
     /// <summary>Id of the control that holds all others.</summary>
     public string Id { get; }
 
-    private static JsonObject Slider(ExplorerParameter parameter, string layout) => Control.Slider(
-        $"{parameter.Name} [{parameter.Unit}]", parameter.From, parameter.To, (parameter.To - parameter.From) / 200, parameter.Start, layout);
+    private static JsonObject Knob(ExplorerParameter parameter, string layout) => parameter.Choices.Count > 0
+        ? Control.Choice(parameter.Name, parameter.Choices, (int)parameter.Start, layout)
+        : Control.Slider(
+            parameter.Unit == "-" ? parameter.Name : $"{parameter.Name} [{parameter.Unit}]", parameter.From, parameter.To, (parameter.To - parameter.From) / 200, parameter.Start, layout);
 
-    private string Open(JsonObject state, Action<JsonObject>? changed)
+    private static string MovedBy(ExplorerParameter parameter) => parameter.Choices.Count > 0 ? Control.Index : Control.Value;
+
+    private static Action<JsonObject> Pressed(Action action) => told =>
+    {
+        if (told[Control.Event] is JsonValue json && json.TryGetValue<string>(out var name) && name == "click") action();
+    };
+
+    private string Open(JsonObject state, Action<JsonObject>? changed = null)
     {
         var id = Guid.NewGuid().ToString("N");
         link.Open(id, state, changed);
         return id;
     }
 
-    private void Drag(int parameter, JsonObject values)
+    private void Move(int parameter, JsonObject values)
     {
-        if (values["value"] is not JsonValue json || !json.TryGetValue<double>(out var value)) return;
-        setting[parameter] = Math.Clamp(value, Explorer.Parameters[parameter].From, Explorer.Parameters[parameter].To);
-        link.Update(answerId, new JsonObject { ["value"] = Answer() });
+        var moved = Explorer.Parameters[parameter];
+        if (values[MovedBy(moved)] is not JsonValue json || !json.TryGetValue<double>(out var value)) return;
+        setting[parameter] = Math.Clamp(value, moved.From, moved.To);
+        Show();
     }
 
-    private string Answer() => LiveAnswer.Html(Explorer, setting);
+    private void Back()
+    {
+        kept.Clear();
+        foreach (var (i, parameter) in Explorer.Parameters.Index())
+        {
+            setting[i] = parameter.Start;
+            link.Update(knobs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start : parameter.Start });
+        }
+
+        Show();
+    }
+
+    private void Keep()
+    {
+        if (LiveCurve.Of(Explorer, setting) is not { } curve || kept.Exists(k => k.Name == curve.Name)) return;
+        if (kept.Count == MostKept) kept.RemoveAt(0);
+        kept.Add(curve);
+        Show();
+    }
+
+    private void Show() => link.Update(answerId, new JsonObject { [Control.Value] = Answer() });
+
+    private string Answer() => LiveAnswer.Html(Explorer, setting, kept);
 
     private string Below()
     {

@@ -30,7 +30,7 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
                 break;
             case ControlUpdated updated when states.TryGetValue(updated.Control, out var state):
                 Merge(state, updated.State);
-                Send(updated.Control, dialect.UpdateData(updated.State));
+                Send(updated.Control, dialect.UpdateData(state, updated.State));
                 break;
         }
     }
@@ -68,12 +68,17 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         {
             var later = waiting.AddOrUpdate(comm, 0, (_, n) => n - 1);
             if (!states.TryGetValue(comm, out var state)) return;
+            changed = WidgetDialect.Understood(state, changed);
             Merge(state, changed);
-            if (later <= 0 && await session.MoveAsync(comm, changed) is { } error) outlet.Publish("error", request, OutputPublisher.ErrorContent(error));
+            if (later <= 0) await TellAsync(request, session, changed);
+        }
+        else if (request.Content["data"] is JsonObject message && WidgetDialect.Sent(message) is { } sent)
+        {
+            if (states.ContainsKey(comm)) await TellAsync(request, session, sent);
         }
         else if (request.Content["data"] is JsonObject data && JupyterMessage.TextOf(data, "method") == "request_state" && states.TryGetValue(comm, out var state))
         {
-            Send(comm, dialect.UpdateData(dialect.WithModules(state)));
+            Send(comm, dialect.UpdateData(state, dialect.WithModules(state)));
         }
     }
 
@@ -100,6 +105,11 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
     {
         foreach (var id in states.Keys) Publish("comm_close", new JsonObject { ["comm_id"] = id, ["data"] = new JsonObject() });
         states.Clear();
+    }
+
+    private async Task TellAsync(JupyterMessage request, KernelSession session, JsonObject told)
+    {
+        if (await session.MoveAsync(CommOf(request), told) is { } error) outlet.Publish("error", request, OutputPublisher.ErrorContent(error));
     }
 
     private static string CommOf(JupyterMessage message) => JupyterMessage.TextOf(message.Content, "comm_id");

@@ -11,12 +11,20 @@ public static class QuantityDisplay
     public static string Show(this IQuantity quantity, int significant = 3)
     {
         ArgumentNullException.ThrowIfNull(quantity);
+        var unit = quantity.UnitSymbol();
+        var number = Digits.Round((double)quantity.Value, significant);
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
+
+    /// <summary>Symbol of the unit a quantity was written in, for example "mm"; empty for a plain ratio.</summary>
+    /// <param name="quantity">Quantity.</param>
+    public static string UnitSymbol(this IQuantity quantity)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
         var unit = UnitAbbreviationsCache.Default.GetDefaultAbbreviation(
             quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
         // ISO 80000 allows l and L; l reads as a one.
-        if (quantity is Volume && unit.EndsWith('l')) unit = unit[..^1] + "L";
-        var number = Digits.Round((double)quantity.Value, significant);
-        return unit.Length == 0 ? number : $"{number} {unit}";
+        return quantity is Volume && unit.EndsWith('l') ? unit[..^1] + "L" : unit;
     }
 
     /// <summary>The quantity in another unit, for example <c>length.Show(LengthUnit.Inch)</c>.</summary>

@@ -21,7 +21,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
         if (!File.Exists(Program)) return;
         new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location);
         Directory.CreateDirectory(folder["books"]);
-        foreach (var name in new[] { "many-charts.ipynb", "hangs.ipynb", "explores.ipynb" }) File.Copy(TestFolder.Fixture(name), folder["books", name]);
+        foreach (var name in new[] { "many-charts.ipynb", "hangs.ipynb", "explores.ipynb", "picks.ipynb" }) File.Copy(TestFolder.Fixture(name), folder["books", name]);
         var port = FreePort();
         address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}/");
         var start = new ProcessStartInfo(
@@ -100,8 +100,45 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
         await browser.Page.Mouse.MoveAsync((float)(box.X + box.Width + 40), (float)(box.Y + (box.Height / 2)));
         await browser.Page.Mouse.UpAsync();
         await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('81 m²/s²')", new() { Timeout = 15_000 });
-        if (Environment.GetEnvironmentVariable("NOTEBOOKKIT_EVIDENCE") is { Length: > 0 } evidence)
-            await browser.Page.ScreenshotAsync(new() { Path = Path.Combine(evidence, "slider-in-classic-notebook.png") });
+        await browser.KeepAsync("classic-notebook-after-a-drag.png");
+    }
+
+    [SkippableFact]
+    public async Task A_choice_a_drag_and_a_button_each_show_their_number()
+    {
+        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
+        await using var browser = await Browser.OpenAsync();
+        var page = browser.Page;
+        await OpenAsync(page, "picks.ipynb");
+        await page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
+        var list = page.Locator("select").Filter(new() { HasText = "Moon" });
+        await list.WaitForAsync(new() { Timeout = 90_000 });
+        // v²/2g, by hand: 3 m/s on Earth (g taken as 10 m/s²) 0.45 m, on the Moon (1.62 m/s²) 2.778 m; 9 m/s there 25 m.
+        await ShowsAsync("0.45 m");
+        await list.SelectOptionAsync("Moon");
+        await ShowsAsync("2.778 m");
+        await page.ClickAsync("button:has-text('Keep this curve')");
+        await page.WaitForSelectorAsync("th:has-text('3 m/s, Moon')");
+
+        var box = (await page.Locator(".ui-slider").First.BoundingBoxAsync())!;
+        await page.Locator(".ui-slider-handle").First.HoverAsync();
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync((float)(box.X + (box.Width / 2)), (float)(box.Y + (box.Height / 2)), new() { Steps = 8 });
+        await page.Mouse.MoveAsync((float)(box.X + box.Width + 40), (float)(box.Y + (box.Height / 2)), new() { Steps = 8 });
+        await page.Mouse.UpAsync();
+        await ShowsAsync("25 m");
+        await page.WaitForSelectorAsync("td:has-text('2.778 m')");
+        await browser.KeepAsync("classic-notebook-after-a-choice.png");
+
+        await list.SelectOptionAsync("nowhere");
+        await page.WaitForSelectorAsync(".nk-error:has-text('Without <gravity> nothing comes down.')");
+        await page.ClickAsync("button:has-text('Back to the start')");
+        await ShowsAsync("0.45 m");
+        Assert.Equal("Earth", (await list.InputValueAsync()).Trim());
+        Assert.Equal(0, await page.Locator("th:has-text('3 m/s, Moon')").CountAsync());
+
+        async Task ShowsAsync(string text) => await page.WaitForSelectorAsync($"td.nk-value:text-is('{text}')", new() { Timeout = 15_000 });
     }
 
     private static int FreePort()

@@ -138,8 +138,9 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void A_moved_slider_runs_the_computation_in_both_dialects_and_the_latest_value_wins(bool old)
+    public async Task A_moved_slider_runs_the_computation_in_both_dialects_and_the_latest_value_wins(bool old)
     {
+        await using var kernel = KernelUnderTest.Start();
         if (old)
         {
             var hello = kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() });
@@ -175,6 +176,65 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Contains("36 m", (string?)answers[^1].Content["data"]!["state"]!["value"], StringComparison.Ordinal);
         var computed = int.Parse(kernel.Value("asked")!, System.Globalization.CultureInfo.InvariantCulture) - before;
         Assert.InRange(computed, 1, 5);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_choice_and_buttons_are_answered_in_both_dialects(bool old)
+    {
+        await using var kernel = KernelUnderTest.Start();
+        if (old) kernel.Published(kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() }));
+        var (_, shown) = kernel.Run(
+            """
+            Explore.Over("Square", Knob.Between("Side", 1.Metres(), 3.Metres()), Knob.Among("How many", [("one", 1), ("two", 2), ("none", 0)]),
+                (side, n) => n == 0 ? throw new InvalidOperationException("<divided> by none") : Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, n])).With("Area", side * side * n))
+            """);
+        // It must fail where nobody catches it: a model may refuse, not break.
+        Assert.Contains(shown, m => m.Type == "error");
+
+        (_, shown) = kernel.Run(
+            """
+            var broken = 0;
+            Explore.Over("Square", Knob.Between("Side", 1.Metres(), 3.Metres()), Knob.Among("How many", [("one", 1), ("two", 2)]),
+                (side, n) => broken > 0 ? throw new InvalidOperationException("<broken> later") : Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, n])).With("Area", side * side * n)).Live()
+            """);
+        var states = shown.Where(m => m.Type == "comm_open")
+            .Select(m => (Id: (string)m.Content["comm_id"]!, State: (old ? m.Content["data"] : m.Content["data"]!["state"])!.AsObject())).ToList();
+        var list = states.Single(s => (string?)s.State["_model_name"] == "DropdownModel");
+        Assert.Equal(["one", "two"], list.State["_options_labels"]!.AsArray().Select(l => (string?)l));
+        Assert.Equal(old ? null : 0, (int?)list.State["index"]);
+        Assert.Equal(old ? "one" : null, (string?)list.State["value"]);
+        var buttons = states.Where(s => (string?)s.State["_model_name"] == "ButtonModel").ToList();
+        Assert.Equal(2, buttons.Count);
+
+        Assert.Contains("8 m²", Answer(Pick(1)), StringComparison.Ordinal);
+        Assert.Contains("2 m, two", Answer(Press(1)), StringComparison.Ordinal);
+        Assert.Contains("<td>8 m²</td>", Answer(Pick(0)), StringComparison.Ordinal);
+        Pick(1);
+        var back = kernel.Published(Press(0)).Where(m => m.Type == "comm_msg").ToList();
+        var told = back.Single(m => (string?)m.Content["comm_id"] == list.Id).Content["data"]!["state"]!.AsObject();
+        Assert.Equal(old ? "one" : "0", told[old ? "value" : "index"]!.ToString());
+        var answer = (string?)back[^1].Content["data"]!["state"]!["value"];
+        Assert.Contains("4 m²", answer, StringComparison.Ordinal);
+        Assert.DoesNotContain("2 m, two", answer, StringComparison.Ordinal);
+
+        kernel.Run("broken = 1;");
+        Assert.Contains("&lt;broken&gt; later", Answer(Pick(1)), StringComparison.Ordinal);
+        Assert.Equal("1", kernel.Value("broken"));
+
+        string Pick(int place) => kernel.Send("comm_msg", new JsonObject
+        {
+            ["comm_id"] = list.Id,
+            ["data"] = old
+                ? new JsonObject { ["method"] = "backbone", ["sync_data"] = new JsonObject { ["value"] = place == 0 ? "one" : "two" } }
+                : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["index"] = place }, ["buffer_paths"] = new JsonArray() },
+        });
+        string Press(int which) => kernel.Send("comm_msg", new JsonObject
+        {
+            ["comm_id"] = buttons[which].Id, ["data"] = new JsonObject { ["method"] = "custom", ["content"] = new JsonObject { ["event"] = "click" } },
+        });
+        string Answer(string id) => (string)kernel.Published(id).Last(m => m.Type == "comm_msg").Content["data"]!["state"]!["value"]!;
     }
 
     [Fact]
