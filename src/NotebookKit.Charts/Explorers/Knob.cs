@@ -48,12 +48,13 @@ public static class Knob
     /// <summary>Alternatives to pick from.</summary>
     /// <typeparam name="T">Kind of alternative.</typeparam>
     /// <param name="name">What it is.</param>
-    /// <param name="choices">The alternatives; 2 to 41. The reader starts with the first.</param>
+    /// <param name="choices">The alternatives; 2 to 41.</param>
     /// <param name="naming">Name of each; its text where none is given.</param>
-    public static Knob<T> Among<T>(string name, IEnumerable<T> choices, Func<T, string>? naming = null)
+    /// <param name="start">Name of the one that the reader starts with; the first where none is given.</param>
+    public static Knob<T> Among<T>(string name, IEnumerable<T> choices, Func<T, string>? naming = null, string? start = null)
     {
         ArgumentNullException.ThrowIfNull(choices);
-        return Among(name, [.. choices.Select(c => (naming is null ? c?.ToString() ?? "" : naming(c), c))]);
+        return Build(name, [.. choices.Select(c => (naming is null ? c?.ToString() ?? "" : naming(c), c))], start);
     }
 
     /// <summary>Alternatives to pick from, each with its name.</summary>
@@ -63,9 +64,7 @@ public static class Knob
     public static Knob<T> Among<T>(string name, params IReadOnlyList<(string Name, T Value)> choices)
     {
         ArgumentNullException.ThrowIfNull(choices);
-        var parameter = ExplorerParameter.Choice(name, [.. choices.Select(c => c.Name)]);
-        InvalidDesignException.ThrowIfAny($"Knob '{name}'", [.. parameter.Validate()]);
-        return new(parameter, value => choices[parameter.Nearest(value)].Value);
+        return Build(name, choices, null);
     }
 
     /// <summary>Every value of an enumeration to pick from, by its name in words.</summary>
@@ -74,6 +73,16 @@ public static class Knob
     public static Knob<T> Among<T>(string name)
         where T : struct, Enum =>
         Among(name, Enum.GetValues<T>(), InWords);
+
+    private static Knob<T> Build<T>(string name, IReadOnlyList<(string Name, T Value)> choices, string? start)
+    {
+        List<string> names = [.. choices.Select(c => c.Name)];
+        var first = start is null ? 0 : names.IndexOf(start);
+        var parameter = ExplorerParameter.Choice(name, names, Math.Max(first, 0));
+        IReadOnlyList<Finding> findings = first < 0 ? [Finding.Error($"There is no alternative '{start}' of '{name}'; there are {string.Join("; ", names)}.")] : [.. parameter.Validate()];
+        InvalidDesignException.ThrowIfAny($"Knob '{name}'", findings);
+        return new(parameter, value => choices[parameter.Nearest(value)].Value);
+    }
 
     // FlatCircular becomes "flat circular".
     private static string InWords<T>(T value)

@@ -26,7 +26,7 @@ public sealed class LiveExplorer
         Explorer = explorer;
         setting = [.. explorer.Parameters.Select(p => p.Start)];
         var layout = Open(Control.Layout("98%"));
-        var button = Open(Control.Layout("auto"));
+        var button = Open(Control.Layout("12em"));
         knobs = [.. explorer.Parameters.Select((p, i) => Open(Knob(p, layout), values => Move(i, values)))];
         var back = Open(Control.Button("Back to the start", "Every value as it was at first; kept curves go", button), Pressed(Back));
         var keep = Open(Control.Button("Keep this curve", "Stays in the chart, to compare with", button), Pressed(Keep));
