@@ -16,11 +16,15 @@ public sealed class NotebookKitExtension : IKernelExtension
 
     /// <summary>Loads formatters and commands into a kernel; a second call does nothing more.</summary>
     /// <param name="kernel">Any kernel of the notebook.</param>
-    public static Task LoadAsync(Kernel kernel)
+    /// <param name="passesFigures">
+    /// Whether the program around the kernel hands figures to the front-end as the objects they are. The stock kernel makes text of them, which front-ends don't draw: there
+    /// charts are still pictures, and say which kernel shows them live.
+    /// </param>
+    public static Task LoadAsync(Kernel kernel, bool passesFigures = false)
     {
         ArgumentNullException.ThrowIfNull(kernel);
         if (kernel.RootKernel is not CompositeKernel root || !CommandSet.Register(root)) return Task.CompletedTask;
-        var shortfall = FormatterSet.Register();
+        var shortfall = FormatterSet.Register(passesFigures);
         // Outside a cell there is nowhere to say it.
         KernelInvocationContext.Current?.DisplayAs(shortfall is null ? Greeting : $"{Greeting} {shortfall}", "text/plain");
         return Task.CompletedTask;

@@ -54,7 +54,7 @@ public sealed class CommandTests(NotebookSession session)
     [Fact]
     public async Task Loading_twice_does_no_harm()
     {
-        await NotebookKitExtension.LoadAsync(session.Root);
+        await NotebookKitExtension.LoadAsync(session.Root, passesFigures: true);
         var forms = await session.ShowAsync("#!kit");
         Assert.Contains("#!cautions", forms["text/plain"], StringComparison.Ordinal);
     }
@@ -66,7 +66,7 @@ public sealed class CommandTests(NotebookSession session)
         using var root = new Microsoft.DotNet.Interactive.CompositeKernel { csharp };
         csharp.AddAssemblyReferences([typeof(NotebookKitExtension).Assembly.Location, typeof(Microsoft.DotNet.Interactive.Kernel).Assembly.Location]);
         var events = (await root.SendAsync(new Microsoft.DotNet.Interactive.Commands.SubmitCode(
-            "await NotebookKit.Interactive.NotebookKitExtension.LoadAsync(Microsoft.DotNet.Interactive.Kernel.Root);"))).Events;
+            "await NotebookKit.Interactive.NotebookKitExtension.LoadAsync(Microsoft.DotNet.Interactive.Kernel.Root, passesFigures: true);"))).Events;
         Assert.DoesNotContain(events, e => e is CommandFailed);
         var text = Assert.Single(events.OfType<DisplayedValueProduced>()).FormattedValues.Single().Value;
         Assert.Equal(NotebookKitExtension.Greeting, text);

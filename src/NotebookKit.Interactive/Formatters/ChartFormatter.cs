@@ -9,12 +9,27 @@ internal static class ChartFormatter
 {
     public const string FigureMime = "application/vnd.plotly.v1+json";
 
+    public const string NeedsOurs = "Live charts need NotebookKit's own kernel.";
+
     public static void Figure(EngineeringChart chart, TextWriter writer) => writer.Write(chart.ToFigureJson());
 
     // The pictures escape their own text and need no network and no script.
     public static void Html(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart", w => w.Write(chart.ToSvg()));
 
     public static void Plain(EngineeringChart chart, TextWriter writer) => writer.WriteLine(chart.ToString());
+
+    // For a kernel that isn't ours.
+    public static void StillHtml(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart", w =>
+    {
+        w.Write(chart.ToSvg());
+        w.Write($"<div class=\"nk-note\">{Escape.Text(NeedsOurs)}</div>");
+    });
+
+    public static void StillPlain(EngineeringChart chart, TextWriter writer)
+    {
+        writer.WriteLine(chart.ToString());
+        writer.WriteLine(NeedsOurs);
+    }
 
     public static void Html(Drawing drawing, TextWriter writer) => Fragment.Write(writer, "drawing", w => w.Write(drawing.Svg));
 

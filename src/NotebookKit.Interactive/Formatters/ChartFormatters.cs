@@ -15,11 +15,12 @@ namespace NotebookKit.Interactive.Formatters;
 internal static class ChartFormatters
 {
     /// <summary>Registers what this kernel can show; gives a sentence where it can't show everything.</summary>
-    public static string? Register()
+    /// <param name="passesFigures">Whether figures reach the front-end as objects.</param>
+    public static string? Register(bool passesFigures)
     {
         try
         {
-            return RegisterAll();
+            return RegisterAll(passesFigures);
         }
         catch (Exception problem) when (IsMissing(problem))
         {
@@ -28,23 +29,29 @@ internal static class ChartFormatters
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static string? RegisterAll()
+    private static string? RegisterAll(bool passesFigures)
     {
         Registry.Add<Drawing>(ChartFormatter.Html, ChartFormatter.Plain);
         Registry.Add<Explorer>(ExplorerFormatter.Html, ExplorerFormatter.Plain);
         Registry.Add<LiveExplorer>(
             (LiveExplorerFormatter.ViewMime, LiveExplorerFormatter.View), (Registry.Html, LiveExplorerFormatter.Html), (Registry.Plain, LiveExplorerFormatter.Plain));
+        if (!passesFigures) return Still("it can't pass figures on");
         try
         {
             Try();
         }
         catch (Exception problem) when (IsMissing(problem))
         {
-            Registry.Add<EngineeringChart>(ChartFormatter.Html, ChartFormatter.Plain);
-            return $"Charts are still pictures in this kernel, because {Name(problem)} isn't there or too old; NotebookKit's own kernel shows them live.";
+            return Still($"{Name(problem)} isn't there or too old");
         }
         Registry.Add<EngineeringChart>((ChartFormatter.FigureMime, ChartFormatter.Figure), (Registry.Html, ChartFormatter.Html), (Registry.Plain, ChartFormatter.Plain));
         return null;
+    }
+
+    private static string Still(string reason)
+    {
+        Registry.Add<EngineeringChart>(ChartFormatter.StillHtml, ChartFormatter.StillPlain);
+        return $"Charts are still pictures in this kernel, because {reason}. {ChartFormatter.NeedsOurs}";
     }
 
     // A first figure; what it needs is loaded here, and the first chart of the notebook comes at once.

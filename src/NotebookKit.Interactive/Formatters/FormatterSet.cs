@@ -11,7 +11,8 @@ namespace NotebookKit.Interactive.Formatters;
 internal static class FormatterSet
 {
     /// <summary>Registers everything; gives a sentence where this kernel can't show all of it.</summary>
-    public static string? Register()
+    /// <param name="passesFigures">Whether figures reach the front-end as objects.</param>
+    public static string? Register(bool passesFigures)
     {
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
         Registry.Add<Working>(
@@ -45,7 +46,7 @@ internal static class FormatterSet
         Registry.Add<InvalidDesignException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html(e.Findings, inner)), (e, w) => w.WriteLine(e.Message));
         Registry.Add<Headline>((Registry.Html, (h, w) => HeadlineFormatter.Html([h], w)), (Registry.Plain, (h, w) => HeadlineFormatter.Plain([h], w)), (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
         Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain), (HeadlineFormatter.Mime, HeadlineFormatter.Json));
-        return ChartFormatters.Register();
+        return ChartFormatters.Register(passesFigures);
     }
 
     private static void Text(TextWriter writer, string text) => writer.Write($"<span class=\"nk-quantity\">{Escape.Text(text)}</span>");

@@ -1,141 +1,35 @@
-using System.Net;
-using System.Net.Sockets;
-using System.Text.Json.Nodes;
-using NetMQ;
-using NetMQ.Sockets;
 using NotebookKit.Runner.Jupyter;
 
 namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>A kernel's front in this process, its worker beside it, and a client that speaks to it over real sockets.</summary>
-internal sealed class KernelUnderTest : IAsyncDisposable
+internal sealed class KernelUnderTest : KernelClient, IAsyncDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(90);
-    private readonly WireFormat wire;
     private readonly CancellationTokenSource stop = new();
     private readonly KernelServer server;
-    private readonly Task serving;
-    private readonly DealerSocket shell = new();
-    private readonly DealerSocket control = new();
-    private readonly DealerSocket stdin = new();
-    private readonly SubscriberSocket iopub = new();
 
     private KernelUnderTest(ConnectionFile connection)
+        : base(connection)
     {
-        Connection = connection;
-        wire = new WireFormat(connection.Key);
         server = new KernelServer(connection, Path.GetTempPath());
-        serving = server.ServeAsync(stop.Token);
-        foreach (var socket in new NetMQSocket[] { shell, stdin }) socket.Options.Identity = "test client"u8.ToArray();
-        shell.Connect(connection.AddressOf(connection.ShellPort));
-        control.Connect(connection.AddressOf(connection.ControlPort));
-        stdin.Connect(connection.AddressOf(connection.StdinPort));
-        iopub.Connect(connection.AddressOf(connection.IopubPort));
-        iopub.SubscribeToAnyTopic();
+        Serving = server.ServeAsync(stop.Token);
     }
 
-    public ConnectionFile Connection { get; }
-
-    public Task Serving => serving;
+    public Task Serving { get; }
 
     public static KernelUnderTest Start()
     {
-        var kernel = new KernelUnderTest(new ConnectionFile
-        {
-            Ip = "127.0.0.1", ShellPort = FreePort(), ControlPort = FreePort(), IopubPort = FreePort(), StdinPort = FreePort(), HeartbeatPort = FreePort(),
-            Key = Guid.NewGuid().ToString(),
-        });
+        var kernel = new KernelUnderTest(NewConnection());
         kernel.WaitUntilHeard();
         return kernel;
     }
 
-    public static JsonObject Execute(string code) => new() { ["code"] = code, ["silent"] = false, ["store_history"] = true, ["stop_on_error"] = true };
-
-    public string Send(string type, JsonObject content, bool viaControl = false)
-    {
-        var message = JupyterMessage.New("client", type, null, content);
-        SendFrames(viaControl ? control : shell, wire.Write(message));
-        return message.Id;
-    }
-
-    public void SendRaw(IReadOnlyList<byte[]> frames) => SendFrames(shell, frames);
-
-    public void AnswerInput(string text) =>
-        SendFrames(stdin, wire.Write(JupyterMessage.New("client", "input_reply", null, new JsonObject { ["value"] = text })));
-
-    public JupyterMessage Question() => Receive(stdin);
-
-    /// <summary>The reply to a request, others skipped.</summary>
-    public JsonObject Reply(string id, bool viaControl = false)
-    {
-        while (true)
-        {
-            var message = Receive(viaControl ? control : shell);
-            if (JupyterMessage.TextOf(message.Parent, "msg_id") == id) return message.Content;
-        }
-    }
-
-    /// <summary>Everything published for a request until the kernel is idle again.</summary>
-    public List<JupyterMessage> Published(string id)
-    {
-        var heard = new List<JupyterMessage>();
-        while (true)
-        {
-            var message = Receive(iopub);
-            if (JupyterMessage.TextOf(message.Parent, "msg_id") != id) continue;
-            heard.Add(message);
-            if (message.Type == "status" && JupyterMessage.TextOf(message.Content, "execution_state") == "idle") return heard;
-        }
-    }
-
-    public (JsonObject Reply, List<JupyterMessage> Published) Run(string code)
-    {
-        var id = Send("execute_request", Execute(code));
-        return (Reply(id), Published(id));
-    }
-
-    public string? Value(string code) =>
-        (string?)Run(code).Published.Single(m => m.Type == "execute_result").Content["data"]!["text/plain"];
-
     public async ValueTask DisposeAsync()
     {
         await stop.CancelAsync();
-        await Task.WhenAny(serving, Task.Delay(5000));
+        await Task.WhenAny(Serving, Task.Delay(5000));
         await server.DisposeAsync();
-        foreach (var socket in new NetMQSocket[] { shell, control, stdin, iopub }) socket.Dispose();
+        Dispose();
         stop.Dispose();
-    }
-
-    // A subscriber that has just connected hears nothing for a moment; a kernel-info request shows when it does.
-    private void WaitUntilHeard()
-    {
-        for (var i = 0; i < 200; i++)
-        {
-            Reply(Send("kernel_info_request", []));
-            List<byte[]> frames = [];
-            if (iopub.TryReceiveMultipartBytes(TimeSpan.FromMilliseconds(100), ref frames)) return;
-        }
-
-        throw new TimeoutException("Nothing was heard from the kernel.");
-    }
-
-    private static void SendFrames(NetMQSocket socket, IReadOnlyList<byte[]> frames)
-    {
-        for (var i = 0; i < frames.Count; i++) socket.SendFrame(frames[i], more: i < frames.Count - 1);
-    }
-
-    private JupyterMessage Receive(NetMQSocket socket)
-    {
-        List<byte[]> frames = [];
-        return socket.TryReceiveMultipartBytes(Patience, ref frames)
-            ? wire.Read(frames) ?? throw new InvalidDataException("The kernel sent something that is no signed message.")
-            : throw new TimeoutException("The kernel said nothing.");
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }
