@@ -1,5 +1,7 @@
 using System.Text.Json;
 using System.Xml.Linq;
+using Microsoft.DotNet.Interactive.Formatting;
+using NotebookKit.Interactive.Formatters;
 
 namespace NotebookKit.Interactive.Tests;
 
@@ -17,6 +19,47 @@ public sealed class FormatterTests(NotebookSession session)
             Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
         foreach (var text in new[] { "6.00 MPa", "inner wall", "error: an error", "CAUTION Stored energy" })
             Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
+    }
+
+    // By reflection: what is added to the library later is shown too, or this fails.
+    [Fact]
+    public void Everything_public_of_ours_shows_itself_in_html_and_in_words()
+    {
+        var types = new[] { typeof(Provenance.IResult), typeof(Charts.EngineeringChart), typeof(Logs.LogReader) }.SelectMany(t => t.Assembly.GetExportedTypes()).Where(Registry.Shows).ToList();
+        Assert.True(types.Count > 250);
+        var silent = types.Where(t => !Formatter.GetPreferredMimeTypesFor(t).Order().SequenceEqual(["text/html", "text/plain"]) && !Formatter.GetPreferredMimeTypesFor(t).Contains("text/plain"));
+        Assert.Empty(silent.Select(t => t.FullName));
+        // What nobody registered has html alone.
+        Assert.Equal(["text/html"], Formatter.GetPreferredMimeTypesFor(typeof(FormatterTests)));
+    }
+
+    [Fact]
+    public void Every_result_has_the_table_cautions_and_words_of_results()
+    {
+        var results = typeof(Provenance.IResult).Assembly.GetExportedTypes().Where(t => Registry.Shows(t) && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
+        Assert.True(results.Count > 40);
+        Assert.All(results, t => Assert.Equal(Formatter.GetPreferredFormatterFor(typeof(Provenance.IResult), "text/html").Type, Formatter.GetPreferredFormatterFor(t, "text/html").Type));
+    }
+
+    [Theory]
+    [InlineData("new NotebookKit.Recovery.Canopy(NotebookKit.Recovery.CanopyType.FlatCircular, 0.9.Metres())", "Canopy", "flat circular", "0.9 m")]
+    [InlineData("NotebookKit.Propulsion.Nozzle.Rounded(13.Millimetres())", "Nozzle", "13 mm", "")]
+    [InlineData("NotebookKit.Materials.MaterialLibrary.Typical.Braid(\"carbon sleeve 65 mm light\")", "carbon sleeve 65 mm light", "45", "")]
+    public async Task A_design_shows_what_it_is_made_of(string cell, params string[] texts)
+    {
+        var forms = await session.ShowAsync(cell);
+        Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
+        Assert.All(texts, t => Assert.Contains(t, forms["text/plain"], StringComparison.Ordinal));
+        Assert.All(texts, t => Assert.Contains(t, forms["text/html"], StringComparison.Ordinal));
+        _ = XElement.Parse(forms["text/html"]);
+    }
+
+    [Fact]
+    public async Task A_design_says_what_is_wrong_with_it()
+    {
+        var forms = await session.ShowAsync("new NotebookKit.Recovery.Canopy(NotebookKit.Recovery.CanopyType.FlatCircular, 90.Metres())");
+        Assert.Contains("nk-error", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("error:", forms["text/plain"], StringComparison.Ordinal);
     }
 
     [Fact]

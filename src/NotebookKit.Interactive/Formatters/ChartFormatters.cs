@@ -4,6 +4,7 @@ using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Explorers;
 using NotebookKit.Interactive.Live;
 using NotebookKit.Charts.Marks;
+using NotebookKit.Logs;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Interactive.Formatters;
@@ -31,6 +32,8 @@ internal static class ChartFormatters
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static string? RegisterAll(bool passesFigures)
     {
+        Registry.AddAll(typeof(EngineeringChart).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
+        Registry.AddAll(typeof(LogReader).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<Drawing>(ChartFormatter.Html, ChartFormatter.Plain);
         Registry.Add<Explorer>(ExplorerFormatter.Html, ExplorerFormatter.Plain);
         Registry.Add<LiveExplorer>(

@@ -14,6 +14,8 @@ internal static class FormatterSet
     /// <param name="passesFigures">Whether figures reach the front-end as objects.</param>
     public static string? Register(bool passesFigures)
     {
+        // First what has no form of its own: a later, closer form takes its place.
+        Registry.AddAll(typeof(IResult).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
         Registry.Add<Working>(
             (working, w) => Fragment.Write(w, "working", inner =>
