@@ -1,5 +1,5 @@
 using System.Reflection;
-using UnitsNet;
+using NotebookKit.Interactive;
 
 namespace NotebookKit.Runner.Engine;
 
@@ -22,15 +22,7 @@ internal static class SessionPreload
     /// <summary>The namespaces every session starts with.</summary>
     public static IReadOnlyList<string> Namespaces() =>
     [
-        .. Ours.Select(Find).OfType<Assembly>()
-            .SelectMany(a => a.GetExportedTypes())
-            .Select(t => t.Namespace)
-            .OfType<string>()
-            .Where(n => n == "NotebookKit" || n.StartsWith("NotebookKit.", StringComparison.Ordinal))
-            .Append(typeof(IQuantity).Namespace!)
-            .Concat(["System.IO", "System.Threading"])
-            .Distinct()
-            .Order(StringComparer.Ordinal),
+        .. OurNamespaces.All.Concat(["System.IO", "System.Threading"]).Order(StringComparer.Ordinal),
     ];
 
     private static Assembly? Find(string name)

@@ -59,18 +59,31 @@ public sealed class StockKernelTests : IAsyncLifetime, IDisposable
             $"""
             #r "{typeof(NotebookKitExtension).Assembly.Location}"
             await NotebookKit.Interactive.NotebookKitExtension.LoadAsync(Microsoft.DotNet.Interactive.Kernel.Root);
-            """).Select(d => (string?)d["text/plain"]).OfType<string>().ToList();
-        foreach (var g in greeting) Console.WriteLine("GREETING " + g);
-        Dump("using NotebookKit.Quantities; using NotebookKit.Provenance; using NotebookKit.Record; using NotebookKit.Charts.Engineering;");
-        Dump("63.Millimetres()");
-        Dump("new[] { new ResultLine(\"Hoop stress\", \"99 MPa\") }");
-        Dump("LineChart.Draw(\"Height\", new Series(\"time\", \"s\", [0.0, 1.0]), new Series(\"height\", \"m\", [0.0, 2.0]))");
-        Dump("#!kit"); Dump("Samples()".Length > 0 ? $"#r \"{typeof(NotebookKit.Logs.LogReader).Assembly.Location}\"\nNotebookKit.Logs.LogReader.Read(\"/work/wt/kernel/data-demo/" + Directory.GetFiles("/work/wt/kernel/data-demo","*.csv").Select(Path.GetFileName).First() + "\")" : "");
-    }
+            """);
+        Assert.Contains(greeting, d => ((string?)d["text/plain"])?.Contains("Charts are still pictures in this kernel", StringComparison.Ordinal) == true);
 
-    private void Dump(string code)
-    {
-        foreach (var d in Shown(code)) Console.WriteLine("DUMP " + (d.ToJsonString() is var s && s.Length > 700 ? s[..700] : s));
+        Assert.Equal("63 mm", (string?)Assert.Single(Shown("63.Millimetres()"))["text/plain"]);
+
+        Shown(
+            """
+            var stock = MaterialLibrary.Typical;
+            VesselEnd End() => new(new FlatClosure(stock.Solid("aluminium 6061-T6"), 12.Millimetres()), new CarriedSleeve());
+            var vessel = new PressureVessel("Trial", new Liner(stock.Solid("PET"), 66.Millimetres(), 0.5.Millimetres()), 700.Millimetres(), stock.Resin("laminating epoxy"),
+                [new BraidedSleeve(stock.Braid("carbon sleeve 65 mm light"))], End(), End());
+            """);
+        var burst = Assert.Single(Shown("vessel.Burst()"));
+        Assert.Contains("<table>", (string?)burst["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Stored energy", (string?)burst["text/html"], StringComparison.Ordinal);
+        Assert.Contains("bar gauge", (string?)burst["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("CAUTION", (string?)burst["text/plain"], StringComparison.Ordinal);
+
+        var chart = Assert.Single(Shown("vessel.Burst().Chart()"));
+        Assert.Equal(["text/html", "text/plain"], chart.Select(f => f.Key).Order());
+        Assert.Contains("Live charts need NotebookKit", (string?)chart["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Live charts need NotebookKit's own kernel.", (string?)chart["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("<svg", (string?)chart["text/html"], StringComparison.Ordinal);
+
+        Assert.Contains("#!cautions", (string?)Assert.Single(Shown("#!kit"))["text/plain"], StringComparison.Ordinal);
     }
 
     private List<JsonObject> Shown(string code)
