@@ -1,78 +1,39 @@
-using System.Diagnostics;
-using System.Globalization;
-using System.Net;
-using System.Net.Sockets;
 using Microsoft.Playwright;
-using NotebookKit.Runner.Jupyter;
-using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>The classic notebook front-end, in the machine's own browser, with our kernel; skipped where either is missing.</summary>
-public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
+public sealed class ClassicFrontEndTests : IAsyncLifetime
 {
-    private const string Program = "/usr/bin/jupyter-notebook";
-    private readonly TestFolder folder = new();
-    private Process? server;
-    private string address = "";
+    private NotebookServer server = null!;
 
     public async Task InitializeAsync()
     {
-        if (!File.Exists(Program)) return;
-        new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location);
-        Directory.CreateDirectory(folder["books"]);
-        foreach (var name in new[] { "many-charts.ipynb", "hangs.ipynb", "explores.ipynb", "picks.ipynb" }) File.Copy(TestFolder.Fixture(name), folder["books", name]);
-        var port = FreePort();
-        address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}/");
-        var start = new ProcessStartInfo(
-            Program,
-            ["--no-browser", "--allow-root", "--ip=127.0.0.1", $"--port={port}", "--NotebookApp.token=", "--NotebookApp.password=", $"--notebook-dir={folder["books"]}"])
-        {
-            RedirectStandardError = true, RedirectStandardOutput = true,
-        };
-        start.Environment["JUPYTER_PATH"] = folder["data"];
-        start.Environment["JUPYTER_RUNTIME_DIR"] = folder["runtime"];
-        start.Environment["JUPYTER_CONFIG_DIR"] = folder["config"];
-        start.Environment["JUPYTER_DATA_DIR"] = folder["user"];
-        start.Environment["HOME"] = folder.Path;
-        server = Process.Start(start)!;
-        server.ErrorDataReceived += (_, _) => { };
-        server.OutputDataReceived += (_, _) => { };
-        server.BeginErrorReadLine();
-        server.BeginOutputReadLine();
-        await AnswersAsync();
+        if (NotebookServer.IsThere) server = await NotebookServer.StartAsync(null, "many-charts.ipynb", "hangs.ipynb", "explores.ipynb", "picks.ipynb");
     }
 
     public async Task DisposeAsync()
     {
-        if (server is not null)
-        {
-            server.Kill(entireProcessTree: true);
-            await server.WaitForExitAsync();
-            server.Dispose();
-        }
+        if (server is not null) await server.DisposeAsync();
     }
-
-    public void Dispose() => folder.Dispose();
 
     [SkippableFact]
     public async Task A_notebook_runs_and_draws_its_charts_without_the_network()
     {
-        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(NotebookServer.IsThere, "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "many-charts.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
         await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null, new() { Timeout = 90_000 });
 
         Assert.Contains("height [m]", await browser.Page.InnerTextAsync("#notebook"), StringComparison.Ordinal);
-        Assert.All(browser.Requests, r => Assert.True(
-            r.StartsWith(address, StringComparison.Ordinal) || r.StartsWith("data:", StringComparison.Ordinal) || r.StartsWith("blob:", StringComparison.Ordinal) || r == "about:blank", r));
+        Assert.All(browser.Requests, r => Assert.True(server.Owns(r), r));
     }
 
     [SkippableFact]
     public async Task The_stop_button_frees_a_stuck_notebook()
     {
-        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(NotebookServer.IsThere, "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "hangs.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
@@ -84,7 +45,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
     [SkippableFact]
     public async Task A_dragged_slider_runs_the_computation_and_shows_its_number()
     {
-        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(NotebookServer.IsThere, "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
         Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "explores.ipynb");
@@ -106,7 +67,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
     [SkippableFact]
     public async Task A_choice_a_drag_and_a_button_each_show_their_number()
     {
-        Skip.IfNot(File.Exists(Program), "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
+        Skip.IfNot(NotebookServer.IsThere, "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
         Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
         await using var browser = await Browser.OpenAsync();
         var page = browser.Page;
@@ -141,36 +102,9 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime, IDisposable
         async Task ShowsAsync(string text) => await page.WaitForSelectorAsync($"td.nk-value:text-is('{text}')", new() { Timeout = 15_000 });
     }
 
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
-    }
-
     private async Task OpenAsync(IPage page, string notebook)
     {
-        await page.GotoAsync(address + "notebooks/" + notebook);
+        await page.GotoAsync(server.Address + "notebooks/" + notebook);
         await page.WaitForFunctionAsync("window.Jupyter && Jupyter.notebook && Jupyter.notebook.kernel && Jupyter.notebook.kernel.is_connected()", null, new() { Timeout = 90_000 });
-    }
-
-    private async Task AnswersAsync()
-    {
-        using var client = new HttpClient();
-        for (var i = 0; i < 300; i++)
-        {
-            try
-            {
-                if ((await client.GetAsync(new Uri(address + "api"))).IsSuccessStatusCode) return;
-            }
-            catch (HttpRequestException)
-            {
-                // Not up yet.
-            }
-
-            await Task.Delay(200);
-        }
-
-        throw new TimeoutException("The notebook server did not come up.");
     }
 }
