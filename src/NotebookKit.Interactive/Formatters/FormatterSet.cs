@@ -1,4 +1,5 @@
 using NotebookKit.Interactive.Html;
+using NotebookKit.Interactive.Live;
 using NotebookKit.Interactive.Tables;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -42,6 +43,7 @@ internal static class FormatterSet
         Registry.Add<IQuantity>((q, w) => Text(w, q.Show()), (q, w) => w.Write(q.Show()));
         Registry.Add<GaugePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));
         Registry.Add<AbsolutePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));
+        Registry.Add<ProgressState>(ProgressFormatter.Html, ProgressFormatter.Plain);
         Registry.Add<TextTable>(TableFormatter.Html, TableFormatter.Plain);
         Registry.Add<Series>(SeriesFormatter.Html, SeriesFormatter.Plain);
         Registry.Add<OutOfRangeException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html([Finding.Error(e.Message)], inner)), (e, w) => w.WriteLine(e.Message));

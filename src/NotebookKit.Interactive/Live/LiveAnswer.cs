@@ -44,6 +44,10 @@ internal static class LiveAnswer
         {
             return explorer.Model([.. setting]);
         }
+        catch (Exception e) when (WasStopped(e))
+        {
+            return ExplorerState.Refused("This setting was stopped before it had an answer.");
+        }
 #pragma warning disable CA1031 // whatever it is, the next drag has to find the session alive and the reader told
         catch (Exception e)
 #pragma warning restore CA1031
@@ -51,6 +55,9 @@ internal static class LiveAnswer
             return ExplorerState.Refused($"The model failed here: {e.Message}");
         }
     }
+
+    // Parallel work says so in parallel.
+    private static bool WasStopped(Exception problem) => problem is OperationCanceledException || (problem is AggregateException many && many.InnerExceptions.All(WasStopped));
 
     private static string Show(ExplorerNumber number, double value) => number.Unit == "-" ? Digits.Round(value, 4) : $"{Digits.Round(value, 4)} {number.Unit}";
 

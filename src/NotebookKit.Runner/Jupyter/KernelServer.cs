@@ -107,10 +107,13 @@ internal sealed class KernelServer : IAsyncDisposable
                 outlet.Reply(SocketKind.Shell, request, history.Answer(request.Content));
                 break;
             case "comm_info_request":
-                outlet.Reply(SocketKind.Shell, request, widgets.Info());
+                outlet.Reply(SocketKind.Shell, request, widgets.Info(request.Content));
                 break;
             case "comm_open":
                 widgets.Open(request);
+                break;
+            case "comm_close":
+                widgets.Close(request);
                 break;
             case "comm_msg":
                 await widgets.HandleAsync(request, session);
@@ -136,6 +139,7 @@ internal sealed class KernelServer : IAsyncDisposable
                 break;
             case "interrupt_request":
                 execute.Interrupt();
+                widgets.Interrupt();
                 outlet.Reply(socket, request, []);
                 break;
             case "shutdown_request":

@@ -58,12 +58,16 @@ internal sealed class KernelSession : IAsyncDisposable
         return outcome;
     }
 
-    /// <summary>Tells the session that the reader moved a control, and waits until it has answered.</summary>
+    /// <summary>Tells the session that the reader moved a control, and waits until it has answered. A lost session is replaced as after a cell.</summary>
     /// <param name="control">Id of the control.</param>
     /// <param name="state">Values that changed.</param>
-    /// <returns>What went wrong; none where nothing did.</returns>
-    public async Task<CellError?> MoveAsync(string control, JsonObject state) =>
-        await HelpAsync((worker, limit) => worker.MoveAsync(control, state, limit)) is { Error: { } error } ? error : null;
+    /// <param name="cancellation">Interrupts what the control set off.</param>
+    public async Task<CellOutcome> MoveAsync(string control, JsonObject state, CancellationToken cancellation)
+    {
+        if (await WorkerAsync() is not { } worker) return CellOutcome.Success;
+        var outcome = await worker.MoveAsync(control, state, cancellation);
+        return outcome.SessionLost ? await ReplaceAsync(worker, outcome) : outcome;
+    }
 
     /// <summary>What could stand at a place; nothing where the worker couldn't start.</summary>
     /// <param name="code">The cell's source.</param>

@@ -18,6 +18,10 @@ internal static class KernelStarter
               echo "{Remedy}" >&2
               exit 1
             fi
+            if ! command -v dotnet >/dev/null 2>&1; then
+              echo "The NotebookKit kernel needs the .NET runtime 10, and there is no dotnet on the path of this notebook server." >&2
+              exit 1
+            fi
             exec dotnet exec "$program" kernel serve "$1"
 
             """.ReplaceLineEndings("\n");
@@ -30,6 +34,11 @@ internal static class KernelStarter
         if not exist "{program}" (
           echo The NotebookKit kernel was built at {program}, and is not there any more. 1>&2
           echo {Remedy} 1>&2
+          exit /b 1
+        )
+        where dotnet >nul 2>nul
+        if errorlevel 1 (
+          echo The NotebookKit kernel needs the .NET runtime 10, and there is no dotnet on the path of this notebook server. 1>&2
           exit /b 1
         )
         dotnet exec "{program}" kernel serve %1

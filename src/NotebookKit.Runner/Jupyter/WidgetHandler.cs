@@ -10,6 +10,8 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
 {
     private readonly ConcurrentDictionary<string, JsonObject> states = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, int> waiting = new(StringComparer.Ordinal);
+    private readonly Lock door = new();
+    private CancellationTokenSource? running;
     private volatile WidgetDialect dialect = new(IsOld: false);
 
     /// <summary>The request being worked on, to which what the session sends belongs.</summary>
@@ -82,10 +84,22 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         }
     }
 
+    /// <summary>Interrupts what a moved control set off, if something runs.</summary>
+    public void Interrupt()
+    {
+        lock (door) running?.Cancel();
+    }
+
+    /// <summary>Forgets a control that the front-end has closed.</summary>
+    /// <param name="request">Its message.</param>
+    public void Close(JupyterMessage request) => states.TryRemove(CommOf(request), out _);
+
     /// <summary>All controls, as the answer to a comm-info request.</summary>
-    public JsonObject Info()
+    /// <param name="request">Content of the request; it may name the one target that is asked for.</param>
+    public JsonObject Info(JsonObject request)
     {
         var comms = new JsonObject();
+        if (JupyterMessage.TextOf(request, "target_name") is not ("" or WidgetDialect.Target)) return new JsonObject { ["comms"] = comms };
         foreach (var id in states.Keys) comms[id] = new JsonObject { ["target_name"] = WidgetDialect.Target };
         return new JsonObject { ["comms"] = comms };
     }
@@ -109,7 +123,18 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
 
     private async Task TellAsync(JupyterMessage request, KernelSession session, JsonObject told)
     {
-        if (await session.MoveAsync(CommOf(request), told) is { } error) outlet.Publish("error", request, OutputPublisher.ErrorContent(error));
+        using var stop = new CancellationTokenSource();
+        lock (door) running = stop;
+        try
+        {
+            var outcome = await session.MoveAsync(CommOf(request), told, stop.Token);
+            if (outcome.Error is { } error) outlet.Publish("error", request, OutputPublisher.ErrorContent(error));
+            if (outcome.SessionLost) Forget();
+        }
+        finally
+        {
+            lock (door) running = null;
+        }
     }
 
     private static string CommOf(JupyterMessage message) => JupyterMessage.TextOf(message.Content, "comm_id");

@@ -99,11 +99,23 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     /// <summary>Tells the worker that the reader moved a control, and waits until it has answered.</summary>
     /// <param name="control">Id of the control.</param>
     /// <param name="state">Values that changed.</param>
-    /// <param name="cancellation">Gives up waiting.</param>
+    /// <param name="cancellation">Interrupts what the control set off.</param>
     public async Task<CellOutcome> MoveAsync(string control, JsonObject state, CancellationToken cancellation)
     {
-        var answer = await AskAsync(id => new ControlMoved(id, control, state), cancellation);
-        return answer is DoneReply done ? done.Outcome : Crashed();
+        var request = Begin(null);
+        try
+        {
+            Send(new ControlMoved(request.Id, control, state));
+            return await EndedAsync(await request.Answer.Task.WaitAsync(cancellation));
+        }
+        catch (OperationCanceledException)
+        {
+            return await StopAsync(request, options.StopGrace ?? TimeSpan.Zero);
+        }
+        finally
+        {
+            open.TryRemove(request.Id, out _);
+        }
     }
 
     /// <inheritdoc />

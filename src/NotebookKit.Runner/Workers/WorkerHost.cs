@@ -1,5 +1,6 @@
 using System.Text;
 using System.Threading.Channels;
+using NotebookKit.Numerics;
 using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Workers;
@@ -121,8 +122,12 @@ internal sealed class WorkerHost
 
     private DoneReply Move(ControlMoved moved)
     {
+        using var stop = new CancellationTokenSource();
+        running = new Running(moved.Id, stop);
+        if (stopped == moved.Id) stop.Cancel();
         try
         {
+            StopRequest.Listen(stop.Token);
             controls.Move(moved.Control, moved.State);
             return new DoneReply(moved.Id, CellOutcome.Success);
         }
@@ -131,6 +136,11 @@ internal sealed class WorkerHost
 #pragma warning restore CA1031
         {
             return new DoneReply(moved.Id, new CellOutcome(CellStatus.Failed, CellErrorReader.FromException(e, "")));
+        }
+        finally
+        {
+            running = null;
+            StopRequest.Listen(CancellationToken.None);
         }
     }
 

@@ -74,6 +74,29 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
+    public void A_cell_that_is_not_stored_shows_its_value_and_does_not_count()
+    {
+        var before = (int?)kernel.Run("1").Reply["execution_count"];
+        var content = KernelUnderTest.Execute("40 + 2");
+        content["store_history"] = false;
+        var id = kernel.Send("execute_request", content);
+        Assert.Equal(before, (int?)kernel.Reply(id)["execution_count"]);
+        Assert.Equal("42", (string?)kernel.Published(id).Single(m => m.Type == "execute_result").Content["data"]!["text/plain"]);
+        Assert.Equal(before + 1, (int?)kernel.Run("2").Reply["execution_count"]);
+    }
+
+    [Fact]
+    public void Without_stop_on_error_those_that_wait_run_all_the_same()
+    {
+        var content = KernelUnderTest.Execute("throw new InvalidOperationException(\"as asked\");");
+        content["stop_on_error"] = false;
+        var first = kernel.Send("execute_request", content);
+        var second = kernel.Send("execute_request", KernelUnderTest.Execute("2"));
+        Assert.Equal("error", (string?)kernel.Reply(first)["status"]);
+        Assert.Equal("ok", (string?)kernel.Reply(second)["status"]);
+    }
+
+    [Fact]
     public void A_display_is_updated_in_place()
     {
         var (_, published) = kernel.Run(
@@ -82,6 +105,32 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         var update = published.Single(m => m.Type == "update_display_data");
         Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)update.Content["transient"]!["display_id"]);
         Assert.Equal("100 %", (string?)update.Content["data"]!["text/plain"]);
+    }
+
+    [Fact]
+    public void A_progress_bar_grows_in_place()
+    {
+        var (reply, published) = kernel.Run("var bar = ProgressBar.Show(\"Flights <all>\", 400);\nParallel.For(1, 401, i => { Thread.Sleep(1); bar.Report(i); });\nbar.Report(400); bar.Report(3);");
+        Assert.Equal("ok", (string?)reply["status"]);
+        var first = published.Single(m => m.Type == "display_data");
+        Assert.Equal("Flights <all>: 0 of 400", (string?)first.Content["data"]!["text/plain"]);
+        var updates = published.Where(m => m.Type == "update_display_data").ToList();
+        Assert.All(updates, u => Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)u.Content["transient"]!["display_id"]));
+        Assert.Equal("Flights <all>: 400 of 400", (string?)updates[^1].Content["data"]!["text/plain"]);
+        Assert.Contains("<progress value=\"400\" max=\"400\"></progress> Flights &lt;all&gt;", (string?)updates[^1].Content["data"]!["text/html"], StringComparison.Ordinal);
+        Assert.InRange(updates.Count, 1, 40);
+    }
+
+    [Fact]
+    public void A_long_verb_of_the_library_shows_its_progress()
+    {
+        var (_, published) = kernel.Run(
+            """
+            var progress = ProgressBar.Show("Steps", 3);
+            IProgress<int> told = progress;
+            foreach (var i in Enumerable.Range(1, 3)) told.Report(i);
+            """);
+        Assert.Contains(published, m => m.Type == "update_display_data");
     }
 
     [Fact]
@@ -238,6 +287,45 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
+    public async Task A_stuck_drag_is_interrupted_and_its_session_replaced()
+    {
+        await using var kernel = KernelUnderTest.Start();
+        kernel.Run("var stuck = false;");
+        var (_, shown) = kernel.Run(
+            """
+            Explore.Over("Square", Knob.Between("Side", 1.Metres(), 3.Metres()), side => { while (stuck) { } return Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, 1])); }).Live()
+            """);
+        var slider = shown.Where(m => m.Type == "comm_open").Single(m => (string?)m.Content["data"]!["state"]!["_model_name"] == "FloatSliderModel");
+        kernel.Run("stuck = true;");
+        var id = kernel.Send("comm_msg", new JsonObject
+        {
+            ["comm_id"] = slider.Content["comm_id"]!.DeepClone(), ["data"] = new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 2.5 }, ["buffer_paths"] = new JsonArray() },
+        });
+        await Task.Delay(500);
+        kernel.Send("interrupt_request", [], viaControl: true);
+        var said = kernel.Published(id);
+        Assert.Contains("Variables are lost", (string?)said.Single(m => m.Type == "error").Content["evalue"], StringComparison.Ordinal);
+        Assert.Contains(said, m => m.Type == "comm_close");
+        Assert.Equal("2", kernel.Value("1 + 1"));
+        Assert.Empty(kernel.Reply(kernel.Send("comm_info_request", []))["comms"]!.AsObject());
+    }
+
+    [Fact]
+    public async Task Controls_that_a_front_end_closes_are_forgotten_and_others_are_listed_by_target()
+    {
+        await using var kernel = KernelUnderTest.Start();
+        var (_, shown) = kernel.Run("Explore.Over(\"Square\", Knob.Between(\"Side\", 1.Metres(), 3.Metres()), s => Explored.Curve(new Series(\"x\", \"m\", [0, 1]), new Series(\"y\", \"m\", [0, 1]))).Live()");
+        var opened = shown.Count(m => m.Type == "comm_open");
+        Assert.Equal(opened, Comms("jupyter.widget"));
+        Assert.Equal(opened, Comms(null));
+        Assert.Equal(0, Comms("another"));
+        kernel.Published(kernel.Send("comm_close", new JsonObject { ["comm_id"] = (string?)shown.First(m => m.Type == "comm_open").Content["comm_id"], ["data"] = new JsonObject() }));
+        Assert.Equal(opened - 1, Comms(null));
+
+        int Comms(string? target) => kernel.Reply(kernel.Send("comm_info_request", target is null ? [] : new JsonObject { ["target_name"] = target }))["comms"]!.AsObject().Count;
+    }
+
+    [Fact]
     public async Task An_interrupt_stops_a_cell_that_can_be_stopped_and_keeps_variables()
     {
         kernel.Run("var kept = 41;");
@@ -279,6 +367,18 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         var odd = kernel.Send("execute_request", []);
         Assert.Equal("ok", (string?)kernel.Reply(odd)["status"]);
         kernel.Send("no_such_request", []);
+        Assert.Equal("2", kernel.Value("1 + 1"));
+
+        // Not even a message of the sockets' own protocol, at every port.
+        var connection = kernel.Connection;
+        var noise = new byte[4096];
+        new Random(7).NextBytes(noise);
+        foreach (var port in new[] { connection.ShellPort, connection.ControlPort, connection.StdinPort, connection.IopubPort, connection.HeartbeatPort })
+        {
+            using var raw = new System.Net.Sockets.TcpClient(connection.Ip, port);
+            raw.GetStream().Write(noise);
+        }
+
         Assert.Equal("2", kernel.Value("1 + 1"));
         Assert.False(kernel.Serving.IsCompleted);
     }

@@ -29,6 +29,34 @@ public sealed class KernelSpecTests : IDisposable
     }
 
     [SkippableFact]
+    public async Task Without_a_prefix_it_is_where_front_ends_look_for_the_users_own()
+    {
+        Skip.IfNot(File.Exists("/usr/bin/jupyter-kernelspec"), "The list command of the front-ends is not installed on this machine (Debian: jupyter-client).");
+        Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(Runner.Workers.WorkerProgram).Assembly.Location, "kernel", "add")).Code);
+        var (code, said) = await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json");
+        Assert.True(code == 0, said);
+        var spec = JsonNode.Parse(said)!["kernelspecs"]!["notebookkit"]!;
+        Assert.StartsWith(folder.Path, (string?)spec["resource_dir"], StringComparison.Ordinal);
+        Assert.Equal("NotebookKit C#", (string?)spec["spec"]!["display_name"]);
+        Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(Runner.Workers.WorkerProgram).Assembly.Location, "kernel", "remove")).Code);
+        Assert.DoesNotContain("notebookkit", (await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json")).Said, StringComparison.Ordinal);
+
+        async Task<(int Code, string Said)> RunAsync(string program, params string[] arguments)
+        {
+            var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+            start.Environment["HOME"] = folder.Path;
+            start.Environment["DOTNET_CLI_HOME"] = folder.Path;
+            foreach (var name in new[] { "JUPYTER_DATA_DIR", "XDG_DATA_HOME", "JUPYTER_PATH" }) start.Environment.Remove(name);
+            using var process = Process.Start(start)!;
+            var errors = process.StandardError.ReadToEndAsync();
+            var output = await process.StandardOutput.ReadToEndAsync();
+            await errors;
+            await process.WaitForExitAsync();
+            return (process.ExitCode, output);
+        }
+    }
+
+    [SkippableFact]
     public async Task A_program_that_moved_away_is_told_with_the_remedy()
     {
         Skip.If(OperatingSystem.IsWindows(), "Runs the POSIX starter.");

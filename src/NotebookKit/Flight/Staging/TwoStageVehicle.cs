@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Aerodynamics;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Provenance;
@@ -97,6 +98,7 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         var (delays, heights) = (new double[Points], new double[Points]);
         Parallel.For(0, Points, i =>
         {
+            StopRequest.ThrowIfAsked();
             delays[i] = longest.Seconds * i / (Points - 1);
             var waiting = this with { Separation = Separation.AtBurnOut(delays[i].Seconds()) };
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(site), FlightAccuracy.Fast, null, out var end);

@@ -1,0 +1,54 @@
+using System.Diagnostics;
+using Microsoft.DotNet.Interactive;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Interactive.Live;
+
+/// <summary>
+/// A bar below the cell that grows in place while a long verb works: <c>curlew.Disperse(site, spread, flights: 10_000, seed: 7, progress: ProgressBar.Show("Flights", 10_000))</c>.
+/// Outside a cell it shows nothing.
+/// </summary>
+public sealed class ProgressBar : IProgress<int>
+{
+    // Faster than that nobody sees, and every step is a message.
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
+
+    private readonly Lock door = new();
+    private readonly Action<ProgressState>? update;
+    private readonly Stopwatch since = Stopwatch.StartNew();
+    private ProgressState state;
+
+    private ProgressBar(ProgressState state)
+    {
+        this.state = state;
+        if (KernelInvocationContext.Current is not { } context) return;
+        var shown = KernelInvocationContextExtensions.Display(context, state);
+        update = shown.Update;
+    }
+
+    /// <summary>Shows an empty bar.</summary>
+    /// <param name="what">What is counted: "Flights".</param>
+    /// <param name="of">How many there are; above 0.</param>
+    /// <exception cref="OutOfRangeException">There is nothing to count.</exception>
+    public static ProgressBar Show(string what, int of)
+    {
+        ArgumentNullException.ThrowIfNull(what);
+        new ValidRange<int>(1, int.MaxValue).Check(of, $"number of {what.ToLowerInvariant()}", "A bar needs something to count.");
+        return new(new ProgressState(what, 0, of));
+    }
+
+    /// <summary>Lets the bar grow; may be called from any thread, and a smaller number than before changes nothing.</summary>
+    /// <param name="value">How many are done.</param>
+    public void Report(int value)
+    {
+        lock (door)
+        {
+            if (value <= state.Done) return;
+            var done = Math.Min(value, state.Of);
+            if (done < state.Of && since.Elapsed < Pause) return;
+            state = state with { Done = done };
+            since.Restart();
+            update?.Invoke(state);
+        }
+    }
+}
