@@ -122,15 +122,18 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
-    public void A_long_verb_of_the_library_shows_its_progress()
+    public async Task A_long_verb_of_the_library_shows_its_progress_and_stops_when_asked()
     {
-        var (_, published) = kernel.Run(
-            """
-            var progress = ProgressBar.Show("Steps", 3);
-            IProgress<int> told = progress;
-            foreach (var i in Enumerable.Range(1, 3)) told.Report(i);
-            """);
-        Assert.Contains(published, m => m.Type == "update_display_data");
+        Assert.Equal("ok", (string?)kernel.Run($"#load \"{Path.Combine(TestFolder.Repository, "notebooks", "curlew.csx")}\"").Reply["status"]);
+        var (_, published) = kernel.Run("_ = curlew.Disperse(site, new Spread(), flights: 60, seed: 7, progress: ProgressBar.Show(\"Flights\", 60));");
+        Assert.Equal("Flights: 60 of 60", (string?)published.Last(m => m.Type == "update_display_data").Content["data"]!["text/plain"]);
+
+        // Minutes of it: only a stop on request ends this cell with its session alive.
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("_ = curlew.Disperse(site, new Spread(), flights: 1_000_000, seed: 7);"));
+        await Task.Delay(1000);
+        kernel.Send("interrupt_request", [], viaControl: true);
+        Assert.Equal("The cell was stopped on request.", (string?)kernel.Reply(id)["evalue"]);
+        Assert.Equal("Curlew", kernel.Value("curlew.Name"));
     }
 
     [Fact]

@@ -6,7 +6,7 @@ namespace NotebookKit.Runner.Tests.Jupyter;
 /// </summary>
 public sealed class LabFrontEndTests : IAsyncLifetime
 {
-    private static readonly string Page = Path.Combine(Repository(), "tests", "lab-front-end", "out");
+    private static readonly string Page = Path.Combine(TestFolder.Repository, "tests", "lab-front-end", "out");
     private NotebookServer server = null!;
 
     private static bool IsThere => NotebookServer.IsThere && File.Exists(Path.Combine(Page, "index.js"));
@@ -82,13 +82,6 @@ public sealed class LabFrontEndTests : IAsyncLifetime
         Assert.Contains("Millimetres", await page.EvaluateAsync<string>("notebook.kernel.requestComplete({ code: '63.Millim', cursor_pos: 9 }).then(r => r.content.matches.join())"), StringComparison.Ordinal);
         Assert.Contains("From bar", await page.EvaluateAsync<string>("notebook.kernel.requestInspect({ code: 'GaugePressure.FromBar', cursor_pos: 18, detail_level: 0 }).then(r => r.content.data['text/plain'])"), StringComparison.Ordinal);
         Assert.Equal("ok", await page.EvaluateAsync<string>("notebook.kernel.restart().then(() => notebook.kernel.requestExecute({ code: '1 + 1' }).done).then(r => r.content.status)"));
-    }
-
-    private static string Repository()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-            if (File.Exists(Path.Combine(at.FullName, "NotebookKit.sln"))) return at.FullName;
-        throw new DirectoryNotFoundException("The tests do not lie in the repository.");
     }
 
     private async Task<Browser> OpenAsync(string notebook)
