@@ -10,6 +10,8 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="DataFolder">Jupyter data folder that holds it.</param>
 internal sealed record KernelSpec(string DataFolder)
 {
+    private const string WindowsStarter = "start.cmd";
+    private const string ShellStarter = "start.sh";
     private const string PlaceMember = "notebookkit_program";
     private static readonly JsonSerializerOptions Layout = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -35,6 +37,13 @@ internal sealed record KernelSpec(string DataFolder)
         }
     }
 
+    /// <summary>What a front-end starts.</summary>
+    /// <param name="windows">Whether on Windows.</param>
+    public static JsonArray Arguments(bool windows) => windows
+        // Without "call" the interpreter takes off the outer quotes of two quoted paths, and a user's name with a space in it ends the kernel.
+        ? new JsonArray("cmd", "/c", "call", "{resource_dir}\\" + WindowsStarter, "{connection_file}")
+        : new JsonArray("sh", "{resource_dir}/" + ShellStarter, "{connection_file}");
+
     private string SpecFile => Path.Combine(Folder, "kernel.json");
 
     /// <summary>Writes it, in place of an older one.</summary>
@@ -42,15 +51,13 @@ internal sealed record KernelSpec(string DataFolder)
     public void Write(string program)
     {
         Directory.CreateDirectory(Folder);
-        var starter = OperatingSystem.IsWindows() ? "start.cmd" : "start.sh";
+        var starter = OperatingSystem.IsWindows() ? WindowsStarter : ShellStarter;
         AtomicFile.Write(Path.Combine(Folder, starter), OperatingSystem.IsWindows() ? KernelStarter.ForWindows(program) : KernelStarter.ForShell(program));
         AtomicFile.Write(Path.Combine(Folder, ChartHtml.LibraryFile), PlotlyScript.Wrapped);
         AtomicFile.Write(Path.Combine(Folder, "logo-svg.svg"), KernelLogo.Svg);
         var spec = new JsonObject
         {
-            ["argv"] = OperatingSystem.IsWindows()
-                ? new JsonArray("cmd", "/c", "{resource_dir}\\" + starter, "{connection_file}")
-                : new JsonArray("sh", "{resource_dir}/" + starter, "{connection_file}"),
+            ["argv"] = Arguments(OperatingSystem.IsWindows()),
             ["display_name"] = KernelInfo.DisplayName,
             ["language"] = "C#",
             ["interrupt_mode"] = "message",

@@ -5,6 +5,8 @@ internal static class KernelStarter
 {
     private const string Remedy = "Go to the folder where NotebookKit lies now and run: dotnet run --project src/NotebookKit.Runner -c Release -- kernel add";
 
+    private const string NoRuntime = "The NotebookKit kernel needs the .NET SDK 10, and there is no dotnet on the path of this notebook server.";
+
     /// <summary>For a POSIX shell.</summary>
     /// <param name="program">Program file.</param>
     public static string ForShell(string program)
@@ -19,7 +21,7 @@ internal static class KernelStarter
               exit 1
             fi
             if ! command -v dotnet >/dev/null 2>&1; then
-              echo "The NotebookKit kernel needs the .NET runtime 10, and there is no dotnet on the path of this notebook server." >&2
+              echo "{NoRuntime}" >&2
               exit 1
             fi
             exec dotnet exec "$program" kernel serve "$1"
@@ -27,21 +29,26 @@ internal static class KernelStarter
             """.ReplaceLineEndings("\n");
     }
 
-    /// <summary>For the Windows command interpreter.</summary>
+    /// <summary>For the Windows command interpreter. Jumps instead of blocks, because a path may hold a bracket; a percent sign has to be doubled.</summary>
     /// <param name="program">Program file.</param>
-    public static string ForWindows(string program) => $"""
-        @echo off
-        if not exist "{program}" (
-          echo The NotebookKit kernel was built at {program}, and is not there any more. 1>&2
-          echo {Remedy} 1>&2
-          exit /b 1
-        )
-        where dotnet >nul 2>nul
-        if errorlevel 1 (
-          echo The NotebookKit kernel needs the .NET runtime 10, and there is no dotnet on the path of this notebook server. 1>&2
-          exit /b 1
-        )
-        dotnet exec "{program}" kernel serve %1
+    public static string ForWindows(string program)
+    {
+        var path = program.Replace("%", "%%", StringComparison.Ordinal);
+        return $"""
+            @echo off
+            chcp 65001 >nul
+            if exist "{path}" goto found
+            echo The NotebookKit kernel was built at "{path}", and is not there any more. 1>&2
+            echo {Remedy} 1>&2
+            exit /b 1
+            :found
+            where dotnet >nul 2>nul
+            if not errorlevel 1 goto run
+            echo {NoRuntime} 1>&2
+            exit /b 1
+            :run
+            dotnet exec "{path}" kernel serve %1
 
-        """.ReplaceLineEndings("\r\n");
+            """.ReplaceLineEndings("\r\n");
+    }
 }

@@ -71,6 +71,31 @@ public sealed class KernelSpecTests : IDisposable
         Assert.Contains("kernel add", said, StringComparison.Ordinal);
     }
 
+    // Looked at, not run: there is no Windows among the machines that these tests run on.
+    [Fact]
+    public void On_Windows_paths_with_spaces_brackets_and_percent_signs_are_quoted()
+    {
+        Assert.Equal(["cmd", "/c", "call", "{resource_dir}\\start.cmd", "{connection_file}"], KernelSpec.Arguments(windows: true).Select(a => (string?)a));
+        var starter = KernelStarter.ForWindows(@"C:\A user\(kit) 100%\Runner.dll");
+        Assert.Contains("dotnet exec \"C:\\A user\\(kit) 100%%\\Runner.dll\" kernel serve %1\r\n", starter, StringComparison.Ordinal);
+        Assert.Contains("if exist \"C:\\A user\\(kit) 100%%\\Runner.dll\" goto found\r\n", starter, StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
+    public async Task Without_a_runtime_on_the_path_it_says_so()
+    {
+        Skip.If(OperatingSystem.IsWindows(), "Runs the POSIX starter.");
+        var spec = new KernelSpec(folder.Path);
+        spec.Write(typeof(Runner.Workers.WorkerProgram).Assembly.Location);
+        var start = new ProcessStartInfo("/bin/sh", [Path.Combine(spec.Folder, "start.sh"), "x.json"]) { RedirectStandardError = true };
+        start.Environment["PATH"] = folder["empty"];
+        using var shell = Process.Start(start)!;
+        var said = await shell.StandardError.ReadToEndAsync();
+        await shell.WaitForExitAsync();
+        Assert.Equal(1, shell.ExitCode);
+        Assert.Contains("no dotnet on the path", said, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("{}", "can't be used")]
     [InlineData("not json", "can't be used")]
