@@ -43,6 +43,16 @@ public sealed class FrontEndTests : IDisposable
         Assert.Contains("executed to the console", said, StringComparison.Ordinal);
     }
 
+    [SkippableFact]
+    public async Task The_terminal_front_end_shows_results_in_words()
+    {
+        await NeedAsync("jupyter_console");
+        var (code, said) = await RunAsync("-c", "import subprocess, sys; r = subprocess.run([sys.executable, '-m', 'jupyter_console', '--kernel', 'notebookkit', '--simple-prompt'], input='6 * 7\\n63.Millimetres()\\n', text=True, capture_output=True, timeout=120); print(r.stdout)");
+        Assert.True(code == 0, said);
+        Assert.Contains("42", said, StringComparison.Ordinal);
+        Assert.Contains("63 mm", said, StringComparison.Ordinal);
+    }
+
     private static async Task NeedAsync(string module)
     {
         Skip.IfNot(File.Exists(Python), "There is no system Python with the Jupyter programs on this machine.");

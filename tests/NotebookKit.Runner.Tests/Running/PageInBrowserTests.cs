@@ -41,6 +41,26 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
     }
 
     [SkippableFact]
+    public async Task A_live_explorer_is_its_precomputed_figure_on_a_page()
+    {
+        await using var browser = await Browser.OpenAsync();
+        var page = browser.Page;
+        await page.GotoAsync(Address("picks"));
+        // v²/2g, by hand: 3 m/s on Earth (g taken as 10 m/s²) 0.45 m, on the Moon (1.62 m/s²) 2.78 m; 9 m/s there 25 m.
+        await page.WaitForSelectorAsync(".nk-explorer-numbers dd:text-is('0.450 m')");
+        await page.SelectOptionAsync(".nk-explorer select", "Moon");
+        await page.WaitForSelectorAsync(".nk-explorer-numbers dd:text-is('2.78 m')");
+        await page.Locator(".nk-explorer input[type=range]").FillAsync("400");
+        await page.WaitForSelectorAsync(".nk-explorer-numbers dd:text-is('25.0 m')");
+        await page.SelectOptionAsync(".nk-explorer select", "nowhere");
+        await page.WaitForSelectorAsync(".nk-explorer .nk-error:has-text('Without <gravity> nothing comes down.')");
+        await page.ClickAsync(".nk-explorer button:has-text('Back to the start')");
+        await page.WaitForSelectorAsync(".nk-explorer-numbers dd:text-is('0.450 m')");
+        Assert.Empty(browser.Problems);
+        Assert.DoesNotContain("vnd.jupyter.widget", await page.ContentAsync(), StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
     public async Task Markup_in_texts_and_data_never_runs()
     {
         await using var browser = await Browser.OpenAsync();
