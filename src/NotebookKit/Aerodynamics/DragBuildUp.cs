@@ -6,14 +6,17 @@ internal readonly struct DragBuildUp
     /// <summary>Below this Reynolds number the plate laws lose their meaning and the drag no longer matters.</summary>
     private const double LowestReynolds = 1e4;
 
+    /// <summary>What M² takes off friction, as a share: Barrowman, 1967, ch. 4 (from memory).</summary>
+    public const double FrictionFall = 0.1;
+
     public DragBuildUp(DragGeometry geometry, DragAssumptions assumptions, double mach, double reynoldsPerMetre, double jetM2, bool late)
     {
         var transition = late ? assumptions.LateTransition : assumptions.EarlyTransition;
-        var compressibility = assumptions.CompressibleFriction ? 1 - (0.1 * mach * mach) : 1;
+        var compressibility = assumptions.CompressibleFriction ? 1 - (FrictionFall * mach * mach) : 1;
         var reference = geometry.ReferenceM2;
 
         BodyFriction = compressibility * geometry.BodyForm * geometry.WettedM2 / reference
-            * Friction.MixedCore(Math.Max(LowestReynolds, reynoldsPerMetre * geometry.LengthM), transition, geometry.Rough);
+            * Aerodynamics.Friction.MixedCore(Math.Max(LowestReynolds, reynoldsPerMetre * geometry.LengthM), transition, geometry.Rough);
         BodyPressure = 0.8 * geometry.ConeM2 / reference;
         BoatTail = PressureDrag.BaseByMachCore(mach) * geometry.BoatTailM2 / reference;
 
@@ -25,7 +28,7 @@ internal readonly struct DragBuildUp
         foreach (ref readonly var fin in geometry.Fins)
         {
             friction += compressibility * fin.Form * fin.WettedM2
-                * Friction.MixedCore(Math.Max(LowestReynolds, reynoldsPerMetre * fin.MeanChordM), transition, fin.Rough);
+                * Aerodynamics.Friction.MixedCore(Math.Max(LowestReynolds, reynoldsPerMetre * fin.MeanChordM), transition, fin.Rough);
             leading += fin.EdgeM2 * fin.LeadSweepSquare * PressureDrag.LeadingEdgeCore(fin.Leading, mach);
             trailing += fin.EdgeM2 * PressureDrag.TrailingEdgeCore(fin.Trailing, mach);
             junction += fin.JunctionM2;
@@ -58,6 +61,8 @@ internal readonly struct DragBuildUp
     public double LowerBase => Math.Min(BaseByFriction, BaseByMach);
 
     public double UpperBase => Math.Max(BaseByFriction, BaseByMach);
+
+    public double Friction => BodyFriction + FinFriction;
 
     /// <summary>Everything but base and boat-tail, which carry their own band.</summary>
     public double Attached => BodyFriction + BodyPressure + FinFriction + FinLeading + FinTrailing + FinJunction;
