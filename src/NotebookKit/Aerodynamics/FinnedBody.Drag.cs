@@ -72,7 +72,7 @@ public sealed partial record FinnedBody
             ("Boat-tail pressure", 0, early.BoatTail),
             ("Base", Math.Min(late.LowerBase, early.LowerBase), Math.Max(late.UpperBase, early.UpperBase)),
             ("Fin friction", Math.Min(late.FinFriction, early.FinFriction), Math.Max(late.FinFriction, early.FinFriction)),
-            ("Fin leading edges", early.FinLeading, early.FinLeading),
+            ("Fin leading edges", early.FinLeading, early.FinLeading + early.SharpLeading),
             ("Fin trailing edges", early.FinTrailing, early.FinTrailing),
             ("Fin junctions", early.FinJunction, early.FinJunction),
             ("Rail buttons, joints and the rest", parasitic, parasitic),
@@ -115,7 +115,9 @@ public sealed partial record FinnedBody
             new("Base by the body's friction", @"C_D = \frac{0.029}{\sqrt{C_{Df}}}\,\frac{A_b}{A}", $"0.029 / √{Digits.Round(early.BodyFriction)}", Digits.Round(early.BaseByFriction), Literature.Hoerner),
             new("Base by Mach number", @"C_D = (0.12 + 0.13\,M^2)\,\frac{A_b}{A}", $"0.12 + 0.13 × {Digits.Round(mach)}²", Digits.Round(early.BaseByMach), Literature.Fleeman),
             new("Fin friction", @"C_D = C_F\,\left(1 + \frac{2t}{c}\right)\frac{S_w}{A}", "over both faces of all fins", $"{Digits.Round(late.FinFriction)} to {Digits.Round(early.FinFriction)}", Literature.Hoerner),
-            new("Fin edges", @"C_D = \left(c_{le}\,\cos^2\Lambda + c_{te}\right)\frac{n\,s\,t}{A}", $"leading {Digits.Round(early.FinLeading)}, trailing {Digits.Round(early.FinTrailing)}", Digits.Round(early.FinLeading + early.FinTrailing), Literature.BarrowmanDrag),
+            new("Fin edges", @"C_D = \left(c_{le}\,\cos^2\Lambda + c_{te}\right)\frac{n\,s\,t}{A}", $"leading {Edge(early.FinLeading, early.SharpLeading)}, trailing {Digits.Round(early.FinTrailing)}", Edge(early.FinLeading + early.FinTrailing, early.SharpLeading), Literature.BarrowmanDrag),
         ]);
+
+        static string Edge(double low, double band) => band > 0 ? $"{Digits.Round(low)} to {Digits.Round(low + band)}" : Digits.Round(low);
     }
 }
