@@ -24,6 +24,8 @@ public sealed partial record FinnedBody
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(bond);
         InvalidDesignException.ThrowIfAny($"Fins of {Name}", [.. Validate(), .. sheet.Validate(), .. bond.Validate()]);
+        if (Fins.Count == 0)
+            throw new InvalidDesignException(Name, [Finding.Error("the body has no fins; there is no structure to compute. Add fins.")]);
         ArgumentOutOfRangeException.ThrowIfNegative(set);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(set, Fins.Count);
         new ValidRange<Speed>(Speed.Zero, 30.MetresPerSecond()).Check(gust, "sideways gust", "Take the gust of the worst day you fly in.");
