@@ -74,7 +74,7 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
             flow = scale.At(upPa) * restrictor.KilogramsPerSecond(upPa, upK, gas.Pascals, law.Gas);
         }
 
-        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, gas.Cp, gas.Expansivity, y[Wall], flow) : 0;
+        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, y[Wall], flow) : 0;
         dydt[Mass] = flow;
         if (!Isothermal)
         {
