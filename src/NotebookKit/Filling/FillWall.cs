@@ -45,22 +45,22 @@ public sealed record FillWall
         "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at high pressure, J. Thermal Sci. Tech. 3, 241", 2008, "", SourceKind.FromMemory);
 
     /// <summary>
-    /// The surface of a plain cylinder of the chamber's bore and volume, gas part and both ends, with 1.5 mm of plastic and laminate behind it
-    /// (1.6 MJ/(m³·K), typical). Source: geometry.
+    /// The surface of a plain cylinder of the chamber's bore and volume, gas part and both ends. Source: geometry.
     /// </summary>
     /// <param name="chamber">The vessel.</param>
     /// <param name="waterFraction">Water in it over its volume; 0 to 95 %.</param>
-    public static FillWall Of(Chamber chamber, Ratio waterFraction)
+    /// <param name="wall">What the wall is; 1.5 mm of plastic and laminate unless given.</param>
+    public static FillWall Of(Chamber chamber, Ratio waterFraction, ThermalWall? wall = null)
     {
         ArgumentNullException.ThrowIfNull(chamber);
         double bore = chamber.Bore.Meters, end = Math.PI / 4 * bore * bore;
         var length = chamber.Volume.CubicMeters * (1 - waterFraction.DecimalFractions) / end;
-        var surface = Math.PI * bore * length + 2 * end;
+        var surface = Area.FromSquareMeters(Math.PI * bore * length + 2 * end);
         return new()
         {
-            Surface = Area.FromSquareMeters(surface).ToUnit(UnitsNet.Units.AreaUnit.SquareCentimeter),
+            Surface = surface.ToUnit(UnitsNet.Units.AreaUnit.SquareCentimeter),
             Bore = chamber.Bore,
-            HeatCapacity = Entropy.FromJoulesPerKelvin(surface * 1.5e-3 * 1.6e6),
+            HeatCapacity = (wall ?? ThermalWall.Laminate(1.5.Millimetres())).Capacity(surface),
         };
     }
 

@@ -1,7 +1,6 @@
 using NotebookKit.Filling;
 using NotebookKit.Materials;
 using NotebookKit.Numerics;
-using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using UnitsNet;
@@ -22,12 +21,8 @@ public class MeasuredVesselCases
         return of[^1];
     }
 
-    // Steel of 7850 kg/m³ and 470 J/(kg·K).
-    private static FillWall Steel(Chamber chamber, double wallMillimetres, FilmLaw law = FilmLaw.Upright)
-    {
-        var wall = FillWall.Of(chamber, Ratio.Zero);
-        return wall with { HeatCapacity = Entropy.FromJoulesPerKelvin(wall.Surface.SquareMeters * wallMillimetres * 1e-3 * 7850 * 470), Law = law };
-    }
+    private static FillWall Steel(Chamber chamber, double wallMillimetres, FilmLaw law = FilmLaw.Upright) =>
+        FillWall.Of(chamber, Ratio.Zero, ThermalWall.Steel(wallMillimetres.Millimetres())) with { Law = law };
 
     private static double Kilopascals(VentCurve curve, double t) => 100 * (1 + At(curve.Time, curve.Pressure, t));
 
@@ -220,18 +215,24 @@ public class MeasuredVesselCases
 
     private static double Peak(double megapascalsPerMinute, double seconds)
     {
-        const double litres = 23.5, start = 5e6, kelvins = 298;
-        var law = new GasLaw(Gas.Hydrogen, GasProperties.Real);
-        var chamber = new Chamber(litres.Litres(), 230.Millimetres(), 300.BarGauge());
-        var wide = new Orifice(4.Millimetres(), 0.8);
-        var system = new FillSystem(law, wide, new FlowScale(law, 24e6, kelvins), litres / 1000, start, kelvins, kelvins)
+        var chamber = new Chamber(23.5.Litres(), 230.Millimetres(), 300.BarGauge());
+        var end = (5 + megapascalsPerMinute * seconds / 60) * 10;
+        var fill = new PadFill
         {
-            Heat = new HeatPath(Steel(chamber, 8), law),
-            SupplyRampPaPerS = megapascalsPerMinute * 1e6 / 60,
-            Open = true,
+            Chamber = chamber,
+            Gas = Gas.Hydrogen,
+            Properties = GasProperties.Real,
+            Restrictor = new Orifice(4.Millimetres(), 0.8),
+            Start = 50.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+            Target = end.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+            Supply = 240.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+            SupplyRise = PressureChangeRate.FromMegapascalsPerMinute(megapascalsPerMinute),
+            Temperature = 24.85.Celsius(),
+            Heat = FillHeat.Wall,
+            Wall = Steel(chamber, 8),
         };
-        Span<double> y = [law.AtPressure(start, kelvins).Density * litres / 1000, kelvins, kelvins, 0, 0];
-        Assert.True(OdeDriver.Integrate(ref system, 0, seconds, y, new() { RelativeTolerance = 1e-6 }, [1e-9, 1e-5, 1e-5, 1e-9, 1e-5]).Succeeded);
-        return y[FillSystem.Kelvins];
+        var result = fill.Run();
+        Tolerance.Absolute(seconds, result.Duration.Seconds, 0.05 * seconds);
+        return result.Hottest.Kelvins;
     }
 }
