@@ -16,6 +16,7 @@ internal sealed class NestModel
     private const int MostSheets = 50;
 
     private readonly SheetNest _nest;
+    private readonly SeededSamples _samples;
     private readonly int[] _turns;
     private readonly List<(int Piece, int Copy)> _pieces = [];
     private readonly Polygon[][] _shapes;
@@ -24,6 +25,7 @@ internal sealed class NestModel
     public NestModel(SheetNest nest)
     {
         _nest = nest;
+        _samples = new SeededSamples(nest.Seed);
         _turns = nest.Turns switch { SheetTurns.AsDrawn => [0], SheetTurns.Quarter => [0, 1, 2, 3], _ => [0, 2] };
         for (var i = 0; i < nest.Pieces.Count; i++)
             for (var copy = 0; copy < nest.Pieces[i].Count; copy++)
@@ -45,7 +47,7 @@ internal sealed class NestModel
         Parallel.For(0, _nest.Tries, k =>
         {
             StopRequest.ThrowIfAsked();
-            tries[k] = Lay(Order(k));
+            tries[k] = Lay(Order(k), k);
         });
         var best = tries.Where(t => t.Sets.Count == _pieces.Count).OrderBy(t => t.Sheets).ThenBy(t => t.Used).FirstOrDefault();
         if (best.Sets is null)
@@ -65,7 +67,6 @@ internal sealed class NestModel
     // The largest first, then the longest first, then shuffled from the largest by up to half its size.
     private List<int> Order(int attempt)
     {
-        var samples = new SeededSamples(_nest.Seed);
         double Key(int i)
         {
             var shape = _shapes[_pieces[i].Piece][0];
@@ -73,23 +74,25 @@ internal sealed class NestModel
             {
                 0 => shape.Area,
                 1 => shape.EnvelopeInternal.Width,
-                _ => shape.Area * (0.5 + samples.Uniform(attempt, i)),
+                _ => shape.Area * (0.5 + _samples.Uniform(attempt, i)),
             };
         }
 
         return [.. Enumerable.Range(0, _pieces.Count).OrderByDescending(Key).ThenBy(i => i)];
     }
 
-    private (List<Set> Sets, int Sheets, double Used) Lay(List<int> order)
+    private (List<Set> Sets, int Sheets, double Used) Lay(List<int> order, int attempt)
     {
         List<Set> sets = [];
         List<double> used = [];
-        foreach (var piece in order.Select(i => _pieces[i].Piece))
+        foreach (var i in order)
         {
+            // Where two turns are equally good the one taken first decides what the next piece can do: it differs from try to try.
+            var (piece, first) = (_pieces[i].Piece, attempt == 0 ? 0 : (int)(_turns.Length * _samples.Uniform(attempt, i, 1)));
             for (var sheet = 0; sheet < MostSheets; sheet++)
             {
                 if (sheet == used.Count) used.Add(0);
-                if (Find(sets, sheet, piece, used[sheet]) is not { } set) continue;
+                if (Find(sets, sheet, piece, first, used[sheet]) is not { } set) continue;
                 sets.Add(set);
                 used[sheet] = Math.Max(used[sheet], set.At.X + _shapes[piece][set.Turn].EnvelopeInternal.MaxX + Inset);
                 break;
@@ -112,12 +115,13 @@ internal sealed class NestModel
     }
 
     // Where the used length grows least, then furthest back, then lowest.
-    private Set? Find(List<Set> sets, int sheet, int piece, double used)
+    private Set? Find(List<Set> sets, int sheet, int piece, int first, double used)
     {
         Set? best = null;
         var (bestUsed, bestX, bestY) = (double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity);
-        for (var turn = 0; turn < _turns.Length; turn++)
+        for (var k = 0; k < _turns.Length; k++)
         {
+            var turn = (first + k) % _turns.Length;
             if (Room(_shapes[piece][turn]) is not { } room) continue;
             var reach = _shapes[piece][turn].EnvelopeInternal;
             foreach (var at in Places(sets, sheet, piece, turn, room))
