@@ -7,7 +7,7 @@ namespace NotebookKit.Charts.Drawings;
 /// <summary>Steps over days: what is done when, what cures meanwhile, which steps can't wait.</summary>
 public static class CalendarDrawing
 {
-    private const double Row = 6.4, Top = 20, Days = 110;
+    private const double Row = 6.4, Top = 20, Days = 125;
 
     /// <summary>Draws the calendar.</summary>
     /// <param name="title">What it shows.</param>
@@ -26,13 +26,13 @@ public static class CalendarDrawing
         double X(DateTime time) => left + (time - first).TotalDays * day;
         var (sheet, bottom) = (new SvgSheet(), Top + rows.Count * Row);
         sheet.Text(4, 7, title, size: 4.6, bold: true);
-        var every = Math.Max(1, (int)Math.Ceiling(11 / day));
+        var every = Math.Max(1, (int)Math.Ceiling(16 / day));
         for (var d = 0; d <= (last - first).TotalDays; d++)
         {
             var date = first.AddDays(d);
             if (date.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday && d < (last - first).TotalDays) sheet.Rectangle(X(date), Top - 2, day, bottom - Top + 2, Palette.Tint(Palette.Ink, 0.05), 0);
             sheet.Line(X(date), Top - 2, X(date), bottom, SvgSheet.Thin, Palette.Frame);
-            if (d % every == 0 && d < (last - first).TotalDays) sheet.Text(X(date) + 0.8, Top - 3.6, date.ToString("ddd d MMM", CultureInfo.InvariantCulture), size: 2.7, colour: Palette.Quiet);
+            if (d % every == 0 && X(date) + 13 < left + Days + 6) sheet.Text(X(date) + 0.8, Top - 3.6, date.ToString("ddd d MMM", CultureInfo.InvariantCulture), size: 2.7, colour: Palette.Quiet);
         }
 
         for (var i = 0; i < rows.Count; i++) Draw(sheet, rows[i], Top + i * Row, left, X);
