@@ -25,7 +25,7 @@ public sealed record Agreement(string What, double Ours, double Published, strin
     /// <param name="allowed">Largest relative difference allowed [-]; above 0.</param>
     public static Agreement Of<T>(string what, T ours, T published, double allowed) where T : struct, IQuantity
     {
-        var unit = published.Show()[(published.Show().LastIndexOf(' ') + 1)..];
+        var unit = published.UnitSymbol();
         return new(what, (double)ours.ToUnit(published.Unit).Value, (double)published.Value, unit, allowed);
     }
 

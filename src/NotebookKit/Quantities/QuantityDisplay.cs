@@ -11,9 +11,7 @@ public static class QuantityDisplay
     public static string Show(this IQuantity quantity, int significant = 3)
     {
         ArgumentNullException.ThrowIfNull(quantity);
-        var unit = quantity.UnitSymbol();
-        var number = Digits.Round((double)quantity.Value, significant);
-        return unit.Length == 0 ? number : $"{number} {unit}";
+        return Join(Digits.Round((double)quantity.Value, significant), quantity.UnitSymbol());
     }
 
     /// <summary>Symbol of the unit a quantity was written in, for example "mm"; empty for a plain ratio.</summary>
@@ -26,6 +24,9 @@ public static class QuantityDisplay
         // ISO 80000 allows l and L; l reads as a one.
         return quantity is Volume && unit.EndsWith('l') ? unit[..^1] + "L" : unit;
     }
+
+    /// <summary>A number and its unit, with a space between but for degrees of an angle, which ISO 80000 sets close.</summary>
+    internal static string Join(string number, string unit) => unit.Length == 0 ? number : unit == "°" ? number + unit : $"{number} {unit}";
 
     /// <summary>The quantity in another unit, for example <c>length.Show(LengthUnit.Inch)</c>.</summary>
     /// <param name="quantity">Quantity to show.</param>

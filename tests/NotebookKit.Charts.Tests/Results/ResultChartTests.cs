@@ -31,6 +31,10 @@ public sealed class ResultChartTests
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
         ["vent"] = Curlew.Vent.Chart,
+        ["map of water and throat"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12), MapAxis.Throat(8.Millimetres(), 16.Millimetres(), 12)).Compute().Chart(),
+        ["map of water and pressure"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12), MapAxis.Pressure(5.BarGauge(), 20.BarGauge(), 12)).Compute().Chart(),
+        ["best fill"] = () => new BestFill(Curlew.Flight.Flight).Find().Chart(),
+        ["layups"] = () => Curlew.Layups.Chart(),
         ["margin"] = Curlew.Stability.Chart,
         ["centres"] = Curlew.Stability.ChartCentres,
         ["drag"] = () => Curlew.Body.ChartDrag(20.MetresPerSecond(), 60.MetresPerSecond(), 100.MetresPerSecond()),
@@ -62,6 +66,8 @@ public sealed class ResultChartTests
         ["airframe"] = () => Curlew.Airframe.Draw(32.Percent(), 60.Grams()),
         ["layup"] = Curlew.Burst.Layup.Draw,
         ["proof"] = Curlew.Proof.Draw,
+        ["cutting plan"] = () => Curlew.Nest.Draw(),
+        ["build calendar"] = Curlew.Calendar.Draw,
     };
 
     [Theory]
@@ -81,7 +87,7 @@ public sealed class ResultChartTests
 
     [Fact]
     public void The_flight_marks_what_happens() =>
-        Assert.Equal(["water out", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label).Where(l => l is "water out" or "apogee"));
+        Assert.Equal(["end of jet", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label));
 
     [Fact]
     public void The_vehicle_is_drawn_as_long_and_as_balanced_as_it_is()
