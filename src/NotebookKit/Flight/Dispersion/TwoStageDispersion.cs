@@ -70,11 +70,11 @@ internal sealed class TwoStageDispersion : DispersionRun
         var gusts = _day.Gusts(flight);
         var booster = _day.Apply(_booster.Numbers(draw.Booster), draw.Day, gusts);
         var sustainer = _day.Apply(_sustainer.Numbers(draw.Sustainer), draw.Day, gusts);
-        var loaded = sustainer.DryKg + sustainer.Firing.WaterKg + sustainer.Firing.GasKg;
+        var heavier = Loaded(sustainer) - Loaded(_sustainer.Nominal);
         // What isn't the booster's own in the stack: exactly the nominal where nothing varies.
         var stack = _day.Apply(_stack, draw.Day, gusts) with
         {
-            DryKg = _stack.DryKg + (booster.DryKg - _booster.Nominal.DryKg) + (loaded - _separation.SustainerKg),
+            DryKg = _stack.DryKg + (booster.DryKg - _booster.Nominal.DryKg) + heavier,
             DragFactor = draw.Booster.Drag + ((draw.Sustainer.Drag - draw.Booster.Drag) * _sustainerDragShare),
             Firing = booster.Firing,
             ThrustFactor = booster.ThrustFactor,
@@ -82,12 +82,14 @@ internal sealed class TwoStageDispersion : DispersionRun
         var separation = _separation with
         {
             DelayS = _separation.DelayS + draw.PartingS,
-            SustainerKg = loaded,
+            SustainerKg = _separation.SustainerKg + heavier,
             BoosterKg = booster.DryKg,
             SustainerDragFactor = draw.Sustainer.Drag,
         };
         return new(stack, StackSixDegrees(draw, sustainer), separation, booster, sustainer, _sustainer.SixDegrees(draw.Sustainer));
     }
+
+    private static double Loaded(FlightNumbers stage) => stage.DryKg + stage.Firing.WaterKg + stage.Firing.GasKg;
 
     private VehicleNumbers? StackSixDegrees(in TwoStageDraw draw, FlightNumbers sustainer)
     {

@@ -4,7 +4,6 @@ using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using UnitsNet;
 
 namespace NotebookKit.Tests.Flight.Dispersion;
 
@@ -160,7 +159,7 @@ public class TwoStageDispersionTests
         Assert.Equal(5, errors.Length);
         Assert.Contains(errors, m => m.StartsWith("booster: spread of the charge pressure", StringComparison.Ordinal));
         Assert.Contains(errors, m => m.Contains("spread of the time of the parting is 3 s", StringComparison.Ordinal));
-        Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, Usual with { Parting = Duration.FromSeconds(double.NaN) }, 10, 1));
+        Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, Usual with { Parting = (-1).Seconds() }, 10, 1));
     }
 
     [Fact]
