@@ -4,6 +4,7 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;
 using NotebookKit.Interactive.Live;
@@ -28,7 +29,9 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
     /// <param name="ask">Asks the reader to type something; gives none where nobody can answer.</param>
     /// <param name="frontEnd">Front-end that takes controls; none where there is none.</param>
-    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null)
+    /// <param name="batch">What becomes of dispersions; none just flies them.</param>
+    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null,
+        IDispersionBatch? batch = null)
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -48,6 +51,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         csharp.AddMiddleware(async (command, context, next) =>
         {
             StopRequest.Listen(context.CancellationToken);
+            DispersionBatch.Follow(batch);
             await next(command, context);
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));

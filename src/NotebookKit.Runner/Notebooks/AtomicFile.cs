@@ -14,7 +14,8 @@ internal static class AtomicFile
     {
         var full = Path.GetFullPath(path);
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        var part = $"{full}.{Environment.ProcessId}{PartMark}";
+        // Machines that share a folder may have processes of one number.
+        var part = $"{full}.{Environment.MachineName}.{Environment.ProcessId}{PartMark}";
         try
         {
             File.WriteAllText(part, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));

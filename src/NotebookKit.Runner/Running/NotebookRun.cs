@@ -32,7 +32,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
         var folder = Path.GetDirectoryName(Path.GetFullPath(file.Path))!;
         try
         {
-            await using var engine = await start(new WorkerOptions(folder, options.CellLimit), cancellation);
+            await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name)), cancellation);
             await RunCellsAsync(engine, begins, cancellation);
         }
         catch (EngineStartException e)
