@@ -17,6 +17,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     private readonly CompositeKernel kernel;
     private readonly long outputLimitBytes;
     private readonly LanguageHelp help;
+    private CellProgress? progress;
 
     private CSharpEngine(CompositeKernel kernel, long outputLimitBytes)
     {
@@ -47,11 +48,13 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
             if (await ask(new InputRequest(request.Prompt, request.IsPassword)) is { } typed) context.Publish(new InputProduced(typed, request));
             else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
         });
-        // Long computations of the library stop when the cell that started them is asked to.
+        CSharpEngine? engine = null;
+        // Long computations of the library tell how far they are, and stop when the cell that started them is asked to.
         csharp.AddMiddleware(async (command, context, next) =>
         {
             StopRequest.Listen(context.CancellationToken);
             DispersionBatch.Follow(batch);
+            WorkProgress.Listen(engine?.progress);
             await next(command, context);
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
@@ -60,7 +63,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         await NotebookKitExtension.LoadAsync(kernel);
         if (frontEnd is not null) FrontEnd.Attach(kernel, frontEnd);
 
-        var engine = new CSharpEngine(kernel, outputLimitBytes);
+        engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
         if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
         ScriptSettings.InheritReferences(csharp);
@@ -71,6 +74,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
     {
         var meter = new OutputMeter(outputLimitBytes);
+        progress = new CellProgress(output);
         var events = new ConcurrentQueue<KernelEvent>();
         // The subscriber must not touch the console: the kernel listens to it, and would call this again without end.
         using var subscription = kernel.KernelEvents.Subscribe(@event =>

@@ -48,7 +48,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         display.Started(file.Name, file.CodeCells.Count());
         if (options.Shard is { } stale) DeleteShards(file.Name, stale);
         var run = new NotebookRun(file, StartWorkerAsync);
-        await run.RunAsync(options, cell => display.Running(file.Name, cell), cancellation);
+        await run.RunAsync(options, (cell, progress) => display.Running(file.Name, cell, progress), cancellation);
         cancellation.ThrowIfCancellationRequested();
 
         // What the cells show of one part isn't what the notebook says.

@@ -60,7 +60,9 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
             StopRequest.ThrowIfAsked();
             Fly(first + i, rows.AsSpan(i * RowLength, RowLength));
             var finished = Interlocked.Increment(ref done);
-            if (finished % step == 0 || finished == count) progress?.Report(finished);
+            if (finished % step != 0 && finished != count) return;
+            progress?.Report(finished);
+            WorkProgress.Tell(new("flights", finished, count));
         });
         return rows;
     }
