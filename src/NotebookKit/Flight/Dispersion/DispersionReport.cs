@@ -38,18 +38,20 @@ internal static class DispersionReport
     {
         if (result.Landings is not { } landings) return [];
         var flown = landings.Count;
+        var own = result.Plan.Stages == 2 ? "Sustainer's " : "";
+        string Of(string name) => own.Length == 0 ? name : $"{own}{char.ToLowerInvariant(name[0])}{name[1..]}";
         return
         [
             new("Apogee, middle", result.MiddleApogee.Show(), $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
             .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(), $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
-            .. result.OffField is { } off ? [new ResultLine("Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
-            new("Mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
-            new("Scatter", $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
-            .. EllipsePercents.Select(p => new ResultLine($"{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
+            .. result.OffField is { } off ? [new ResultLine(result.Plan.Stages == 2 ? "Sustainer off the field" : "Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
+            new(Of("Mean landing"), $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
+            new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
+            .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
                 $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of {landings.Circle(p.Percent()).Show()}")),
+            Sway("Height hangs on", result.OnApogee),
+            Sway(Of("Landing hangs on"), result.OnLanding),
             .. Booster(result),
-            new("Height hangs on", Words(result.OnApogee), "share of the squared rank correlations"),
-            new("Landing hangs on", Words(result.OnLanding), "share of the squared rank correlations"),
         ];
     }
 
@@ -102,9 +104,16 @@ internal static class DispersionReport
         yield return new("Booster's mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north");
         yield return new("Booster's 90 % ellipse", $"{major.Show()} by {minor.Show()}", $"semi-axes; longer axis towards {landings.Bearing.Show()}");
         if (result.Booster.OffField is { } off) yield return new("Booster off the field", off.ToString(), "95 % interval");
-        yield return new("Booster's landing hangs on", Words(result.Booster.OnLanding), "share of the squared rank correlations");
+        yield return Sway("Booster's landing hangs on", result.Booster.OnLanding);
     }
 
-    private static string Words(IReadOnlyList<Sensitivity> found) =>
-        found.Count == 0 ? "nothing: nothing varies" : string.Join(", ", found.Take(3).Select(s => $"{s.Input.ToLowerInvariant()} {s.Share.Show(2)}"));
+    // The first one as the answer, as the others may have long names.
+    private static ResultLine Sway(string name, IReadOnlyList<Sensitivity> found)
+    {
+        if (found.Count == 0) return new(name, "nothing", "nothing varies");
+        var others = string.Join(", ", found.Skip(1).Take(2).Select(Share));
+        return new(name, Share(found[0]), (others.Length > 0 ? $"then {others}; " : "") + "shares of the squared rank correlations");
+
+        static string Share(Sensitivity s) => $"{s.Input.ToLowerInvariant()} {s.Share.Show(2)}";
+    }
 }
