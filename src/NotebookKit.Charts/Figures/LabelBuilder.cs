@@ -26,7 +26,7 @@ internal static class LabelBuilder
                 limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y", limit.OnRight ? "right" : "left", "bottom", Colour(limit));
         }
         foreach (var label in UprightOnes(chart, extent)) yield return label;
-        foreach (var callout in chart.Callouts) yield return Remark(callout);
+        foreach (var callout in chart.Callouts) yield return Remark(callout, extent);
     }
 
     private static IEnumerable<Node> UprightOnes(EngineeringChart chart, Extent extent)
@@ -47,12 +47,15 @@ internal static class LabelBuilder
 
     private static string Colour(LimitLine limit) => limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
 
-    private static Node Remark(Callout callout) => new()
+    // Above its point and to the right, unless a map ends there.
+    private static Node Remark(Callout callout, Extent extent) => new()
     {
         { "text", FigureText.Plain(callout.Text) }, { "x", callout.X }, { "y", callout.Y }, { "xref", "x" }, { "yref", "y" },
-        { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink }, { "ax", 40 }, { "ay", -36 },
+        { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink }, { "ax", Late(extent.X, callout.X) ? -40 : 40 }, { "ay", Late(extent.Y, callout.Y) ? 36 : -36 },
         { "bgcolor", Palette.Tint(Palette.Paper, 0.85) }, { "bordercolor", Palette.Frame }, { "borderpad", 3 }, { "font", new Node { { "size", 13 } } },
     };
+
+    private static bool Late((double From, double To)? axis, double at) => axis is { } a && at > a.From + 0.88 * (a.To - a.From);
 
     // Left of its line, unless the frame is there.
     private static Node Upright(string text, double at, Extent extent, string colour, double offsetPx)

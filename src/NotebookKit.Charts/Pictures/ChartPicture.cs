@@ -120,9 +120,10 @@ internal sealed class ChartPicture
         foreach (var callout in _chart.Callouts)
         {
             var (x, y) = (_frame.X.At(callout.X), _frame.Y.At(callout.Y));
-            _sheet.Line(x, y, x + 30, y - 28, 1.2);
+            var lift = y - top < 34 ? -28 : 28;
+            _sheet.Line(x, y, x + 30, y - lift, 1.2);
             _sheet.Circle(x, y, 3, 0, Palette.Ink);
-            _sheet.Text(x + 33, y - 30, callout.Text, x > 0.7 * right ? "end" : "start", TextSize);
+            _sheet.Text(x + 33, y - lift + (lift > 0 ? -2 : 12), callout.Text, x > 0.7 * right ? "end" : "start", TextSize);
         }
     }
 

@@ -19,7 +19,7 @@ internal struct FillEvents(FillSystem system, double goalPa, bool settled, doubl
         Goal => (settled ? system.SettledPa(y) : system.Gas(y).Pascals) - goalPa,
         // A pascal above the rating, so that a fill to the rating itself ends by its goal.
         Rating => system.Gas(y).Pascals - ratedPa - 1,
-        _ => system.UpstreamPa(t, y) - system.Gas(y).Pascals - StallPa,
+        _ => system.HeadroomPa(t, y) - StallPa,
     };
 
     public readonly void Located(int index, double t, ReadOnlySpan<double> y)

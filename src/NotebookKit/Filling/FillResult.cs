@@ -108,7 +108,7 @@ public sealed record FillResult : IResult
         Fill.Properties == GasProperties.Real ? "To 300 bar gauge." : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
         [
             FillingSources.Charging, FillingSources.BlowDown, LawSource,
-            .. Fill.Heat == FillHeat.Wall && Fill.WallOrPlain.Film is null ? [FillWall.Source, FillWall.JetSource] : Array.Empty<Source>(),
+            .. Fill.Heat == FillHeat.Wall ? Fill.WallOrPlain.Sources : [],
             .. Fill.Properties == GasProperties.Real ? [Fill.Gas.Real!.Source] : Array.Empty<Source>(),
         ]);
 

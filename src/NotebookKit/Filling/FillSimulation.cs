@@ -26,6 +26,8 @@ internal static class FillSimulation
         {
             Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law) : null,
             Isothermal = fill.Heat == FillHeat.Isothermal,
+            RisePaPerS = fill.SupplyRise?.PascalsPerSecond ?? 0,
+            RiseFromPa = Math.Min(startPa, supplyPa),
             CylinderM3 = cylinderM3,
             // A bare bottle of metal keeps its gas near ambient: 20 W/(m²·K) on the surface of a plump cylinder of that volume (typical).
             CylinderWattsPerKelvin = 20 * 6.5 * Math.Pow(cylinderM3, 2.0 / 3),

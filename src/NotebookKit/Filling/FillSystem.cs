@@ -19,8 +19,11 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
     /// <summary>Heat that the cylinder's wall gives its gas, W/K.</summary>
     public double CylinderWattsPerKelvin { get; init; }
 
-    /// <summary>Rise of the supply pressure from its start, Pa/s: a station that ramps. Zero for a regulator.</summary>
-    public double SupplyRampPaPerS { get; init; }
+    /// <summary>How fast the regulator is wound up, Pa/s; 0 where it is set before the valve opens.</summary>
+    public double RisePaPerS { get; init; }
+
+    /// <summary>Pressure it is wound up from, Pa.</summary>
+    public double RiseFromPa { get; init; }
 
     /// <summary>Whether the valve is open.</summary>
     public bool Open { get; set; }
@@ -42,9 +45,14 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
     /// <summary>Pressure ahead of the restrictor, Pa.</summary>
     public readonly double UpstreamPa(double t, ReadOnlySpan<double> y)
     {
-        var regulated = supplyPa + SupplyRampPaPerS * t;
+        var regulated = RegulatedPa(t);
         return CylinderM3 > 0 ? Math.Min(regulated, CylinderGas(y).Pascals) : regulated;
     }
+
+    /// <summary>What is still to come before the fill stalls, Pa: while the regulator is wound up, all that it will give.</summary>
+    public readonly double HeadroomPa(double t, ReadOnlySpan<double> y) => (RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
+
+    private readonly double RegulatedPa(double t) => RisePaPerS > 0 ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
 
     public readonly void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
@@ -60,13 +68,12 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
         GasPoint cylinder = default;
         if (Open)
         {
-            double upPa = supplyPa + SupplyRampPaPerS * t, upK = supplyK;
-            enthalpy = _supplyEnthalpy;
-            if (SupplyRampPaPerS > 0) enthalpy = law.AtPressure(upPa, supplyK).Enthalpy;
+            double upPa = RegulatedPa(t), upK = supplyK;
+            enthalpy = upPa < supplyPa ? law.AtPressure(upPa, supplyK).Enthalpy : _supplyEnthalpy;
             if (CylinderM3 > 0)
             {
                 cylinder = CylinderGas(y);
-                upPa = Math.Min(supplyPa, cylinder.Pascals);
+                upPa = Math.Min(upPa, cylinder.Pascals);
                 upK = law.ThrottledKelvins(cylinder, upPa);
                 enthalpy = cylinder.Enthalpy;
             }
@@ -74,7 +81,7 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
             flow = scale.At(upPa) * restrictor.KilogramsPerSecond(upPa, upK, gas.Pascals, law.Gas);
         }
 
-        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, gas.Cp, gas.Expansivity, y[Wall], flow) : 0;
+        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, y[Wall], flow) : 0;
         dydt[Mass] = flow;
         if (!Isothermal)
         {

@@ -1,11 +1,12 @@
+using NotebookKit.Materials;
+
 namespace NotebookKit.Filling;
 
 /// <summary>A wall in SI, ready for integrations.</summary>
 internal readonly struct HeatPath
 {
-    private const double Gravity = 9.80665;
-
-    private readonly GasLaw _law;
+    private readonly GasLaw _gas;
+    private readonly FilmLaw _law;
     private readonly double _surfaceM2;
     private readonly double _boreM;
     private readonly double _inletM;
@@ -13,9 +14,10 @@ internal readonly struct HeatPath
     private readonly double _factor;
     private readonly double _outside;
 
-    public HeatPath(FillWall wall, GasLaw law)
+    public HeatPath(FillWall wall, GasLaw gas)
     {
-        _law = law;
+        _gas = gas;
+        _law = wall.Law;
         _surfaceM2 = wall.Surface.SquareMeters;
         _boreM = wall.Bore.Meters;
         _inletM = wall.Inlet?.Meters ?? double.PositiveInfinity;
@@ -29,19 +31,17 @@ internal readonly struct HeatPath
     public double WallJoulesPerKelvin { get; }
 
     /// <summary>Heat to the gas, W.</summary>
-    public double ToGas(double gasK, double density, double cp, double expansivity, double wallK, double inflowKgPerS)
+    public double ToGas(double gasK, double density, double wallK, double inflowKgPerS)
     {
         var film = _fixedFilm;
         if (double.IsNaN(film))
         {
-            // Properties at the mean of gas and wall, as the correlation asks; the film is thin, so it has the gas's pressure.
+            // The film is thin, so it has the gas's pressure; its density goes with its temperature.
             var filmK = 0.5 * (gasK + wallK);
             var filmDensity = density * gasK / filmK;
-            var (viscosity, conductivity) = _law.Transport(filmK, filmDensity);
-            var rayleigh = Gravity * expansivity * gasK / filmK * Math.Abs(wallK - gasK) * _boreM * _boreM * _boreM * filmDensity * filmDensity * cp / (viscosity * conductivity);
-            var nusselt = Math.Max(0.59 * Math.Pow(rayleigh, 0.25), 0.13 * Math.Cbrt(rayleigh));
-            if (inflowKgPerS > 0) nusselt += 0.56 * Math.Pow(4 * inflowKgPerS / (Math.PI * _inletM * viscosity), 0.67);
-            film = nusselt * conductivity / _boreM;
+            var (viscosity, conductivity) = _gas.Transport(filmK, filmDensity);
+            var stirring = inflowKgPerS > 0 ? 0.56 * Math.Pow(4 * inflowKgPerS / (Math.PI * _inletM * viscosity), 0.67) : 0;
+            film = FreeConvection.Coefficient(_law, _gas.At(filmK, filmDensity), viscosity, conductivity, wallK - gasK, _boreM, stirring);
         }
 
         return _factor * film * _surfaceM2 * (wallK - gasK);

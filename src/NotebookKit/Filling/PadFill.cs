@@ -60,6 +60,11 @@ public sealed record PadFill
     /// <summary>The cylinder behind the regulator, which empties and cools; an endless supply unless given.</summary>
     public SourceCylinder? Cylinder { get; init; }
 
+    /// <summary>
+    /// How fast the regulator is wound up, from the pressure in the vessel to the supply's; 0.1 bar/min to 100 bar/s. Set before the valve is opened unless given.
+    /// </summary>
+    public PressureChangeRate? SupplyRise { get; init; }
+
     /// <summary>The valve worked by hand; open throughout unless given.</summary>
     public ValvePulses? Valve { get; init; }
 
@@ -88,6 +93,7 @@ public sealed record PadFill
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41."),
             new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(Watch, "time the vessel is watched", "It cools within minutes."),
+            SupplyRise is { } rise ? new ValidRange<double>(0.1, 6000).Find(rise.PascalsPerSecond * 60e-5, "rise of the supply in bar a minute", "A hand winds a regulator up by some 50 bar a minute.") : null,
             Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
             Heat == FillHeat.Wall && Gas.Real is null && WallOrPlain.Film is null ? Finding.Error($"Viscosity and conductivity of {Gas} aren't known here; give the wall a film coefficient of its own.") : null,
             .. Restrictor.Validate(), .. Cylinder?.Validate() ?? [], .. Valve?.Validate() ?? [], .. Wall?.Validate() ?? [],
@@ -130,7 +136,7 @@ public sealed record PadFill
     }
 
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
-    internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null;
+    internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null && SupplyRise is null;
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 

@@ -63,7 +63,7 @@ public sealed record VentResult : IResult
             "Only the vent resists.", "Gas alone leaves; water stays below the vent.", "Free convection from the wall, ±30 %.",
         ],
         "To 300 bar gauge.",
-        [FillingSources.BlowDown, FillWall.Source, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
+        [FillingSources.BlowDown, .. Vent.WallOrPlain.Sources, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;

@@ -14,7 +14,7 @@ namespace NotebookKit.Flight;
 /// <param name="Goal">What for.</param>
 public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoal.Apogee)
 {
-    private const int Scan = 16;
+    private const int Scan = 16, CurvePoints = 61;
     private const double WaterTolerance = 1e-4, ThroatTolerance = 2e-6, Flat = 0.01;
 
     /// <summary>Water fractions searched; 0 % to 80 % unless given.</summary>
@@ -59,7 +59,18 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         }
 
         var flight = FlightVariant.WithWater(FlightVariant.WithThroat(Flight, best.Item1), best.Item2.Location);
-        return new(this, flight.Fly(), Edge(flight, tables, best.Item2, -1), Edge(flight, tables, best.Item2, 1), count);
+        return new(this, flight.Fly(), Edge(flight, tables, best.Item2, -1), Edge(flight, tables, best.Item2, 1), count + CurvePoints)
+        {
+            Water = new("Water fraction", "%", [.. Enumerable.Range(0, CurvePoints).Select(i => 100 * CurveAt(i))]),
+            Worth = new(Goal == FlightGoal.Apogee ? "Apogee above pad" : "Greatest speed", Goal == FlightGoal.Apogee ? "m" : "m/s",
+                [.. Enumerable.Range(0, CurvePoints).Select(i => FlightVariant.Value(FlightVariant.WithWater(flight, CurveAt(i)), tables, Goal))]),
+        };
+    }
+
+    private double CurveAt(int point)
+    {
+        double low = WaterFractions.Minimum.DecimalFractions, high = WaterFractions.Maximum.DecimalFractions;
+        return low + (high - low) * point / (CurvePoints - 1);
     }
 
     private (double Throat, MaximumResult Water) WithThroat(ValidRange<Length> throats, FiringTables tables, ref int count)
@@ -93,12 +104,12 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         var best = double.MinValue;
         for (var i = 0; i <= Scan; i++)
         {
-            var value = Worth(flight, low + i * step, tables);
+            var value = WorthOf(flight, low + i * step, tables);
             if (value > best) (best, bestAt) = (value, i);
         }
 
         var found = BracketedMaximum.Search(
-            w => Worth(flight, w, tables), low + Math.Max(0, bestAt - 1) * step, low + Math.Min(Scan, bestAt + 1) * step, WaterTolerance);
+            w => WorthOf(flight, w, tables), low + Math.Max(0, bestAt - 1) * step, low + Math.Min(Scan, bestAt + 1) * step, WaterTolerance);
         count += found.Evaluations + Scan + 1;
         return found.Value >= best ? found : new(low + bestAt * step, best, found.Evaluations);
     }
@@ -107,12 +118,12 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
     private double Edge(VerticalFlight flight, FiringTables tables, MaximumResult best, int side)
     {
         var end = side < 0 ? WaterFractions.Minimum.DecimalFractions : WaterFractions.Maximum.DecimalFractions;
-        double Excess(double w) => Worth(flight, w, tables) - (1 - Flat) * best.Value;
+        double Excess(double w) => WorthOf(flight, w, tables) - (1 - Flat) * best.Value;
         if (Math.Abs(end - best.Location) < WaterTolerance || Excess(end) >= 0) return end;
         return BracketedRoot.TrySolve(Excess, best.Location, end, WaterTolerance, out var edge) ? edge.Root : best.Location;
     }
 
-    private double Worth(VerticalFlight flight, double water, FiringTables tables)
+    private double WorthOf(VerticalFlight flight, double water, FiringTables tables)
     {
         var value = FlightVariant.Value(FlightVariant.WithWater(flight, water), tables, Goal);
         return double.IsNaN(value) ? double.MinValue : value;

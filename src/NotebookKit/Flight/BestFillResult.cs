@@ -24,6 +24,12 @@ public sealed record BestFillResult : IResult
     /// <summary>The flight with the best fill.</summary>
     public VerticalFlightResult Flight { get; }
 
+    /// <summary>Water fractions of the search, evenly spread.</summary>
+    public required Series Water { get; init; }
+
+    /// <summary>Height or speed with each at the best throat; not a number where the vehicle doesn't lift.</summary>
+    public required Series Worth { get; init; }
+
     /// <summary>The best water fraction.</summary>
     public Ratio WaterFraction => Flight.Flight.Charge.WaterFraction;
 

@@ -18,7 +18,7 @@ public sealed record FlowComparison : IResult
             ("ideal gas, moist with condensation", FlowModel.Moist),
             ("real gas, head of the column", FlowModel.Real with { Water = WaterFlow.QuasiSteadyWithHead }),
             ("real gas, unsteady jet", FlowModel.Real with { Water = WaterFlow.Unsteady }),
-            ("real gas, heat from the wall", FlowModel.Real with { WallWarming = WallWarming.NaturalConvection }),
+            ("real gas, heat from the wall", FlowModel.Real with { WallWarming = WallWarming.FreeConvection }),
         ];
         Variants = [.. ways.Select(w => FlowVariant.Of(flight, w.Item1, w.Item2))];
     }

@@ -1,3 +1,4 @@
+using NotebookKit.Materials;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Propulsion;
@@ -13,8 +14,6 @@ internal static class FiringModel
 
     public static readonly Source HeadEffect = new(
         "C. J. Gommes", "A more thorough analysis of water rockets, Am. J. Phys. 78, 236-243", 2010, "head under acceleration, unsteady jet");
-
-    public static readonly Source McAdams = new("W. H. McAdams", "Heat Transmission, 3rd ed.", 1954, "Nu = 0.13 Ra^(1/3)", SourceKind.FromMemory);
 
     public static readonly Source Bolton = new("D. Bolton", "The computation of equivalent potential temperature, Mon. Weather Rev. 108, 1046", 1980, "eq. 10");
 
@@ -36,7 +35,7 @@ internal static class FiringModel
             },
             "The vessel is a straight cylinder of its bore; water leaves before gas, with a flat surface between them.",
             flow.WallWarming is { } heat
-                ? $"While gas leaves, the wall gives it heat by {(heat.FilmCoefficient is null ? "natural convection" : "a constant film coefficient")}; the wall {(heat.Wall is null ? "keeps its temperature" : "has one temperature through its thickness")}."
+                ? $"While gas leaves, the wall gives it heat by {(heat.FilmCoefficient is null ? "free convection" : "a constant film coefficient")}; the wall {(heat.Wall is null ? "keeps its temperature" : "has one temperature through its thickness")}."
                 : "While gas leaves, the wall gives it no heat.",
             "Gas leaves through a converging nozzle, isentropic up to the throat, sonic above the critical pressure ratio.",
             string.Create(System.Globalization.CultureInfo.InvariantCulture, $"The jet ends at {flow.EndPressureRatio:0.####} times ambient pressure; the gas left stays aboard."),
@@ -45,7 +44,7 @@ internal static class FiringModel
         if (flow.Water != WaterFlow.QuasiSteady) sources.Add(HeadEffect);
         if (real is not null) sources.Add(real.Source);
         if (flow.WaterPhase.Kind == ExpansionKind.MoistAir) sources.Add(Bolton);
-        if (flow.WallWarming is not null) sources.Add(McAdams);
+        if (flow.WallWarming is { FilmCoefficient: null } warming) sources.Add(FreeConvection.SourceOf(warming.Law));
         return new(
             flow.WaterPhase.Name == flow.AirPhase.Name
                 ? $"Water and gas expulsion, {flow.WaterPhase}"

@@ -1,3 +1,4 @@
+using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -6,19 +7,22 @@ namespace NotebookKit.Propulsion;
 
 /// <summary>Heat that the wall gives to the gas while it blows down.</summary>
 /// <remarks>
-/// Natural convection without a length of its own, Nu = C Ra^(1/3), with C = 0.13 for turbulent flow along walls.
-/// Source: W. H. McAdams, Heat Transmission, 3rd ed. 1954 (from memory: confirm); effect: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
+/// Free convection by <see cref="FilmLaw"/>, good to ±30 %.
+/// Source: see <see cref="FilmLaw"/>; effect: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
 public sealed record WallWarming
 {
-    /// <summary>Natural convection from a wall that keeps its temperature. Source: McAdams 1954 (from memory).</summary>
-    public static WallWarming NaturalConvection { get; } = new();
+    /// <summary>Free convection from the wall of a standing vessel that keeps its temperature. Source: <see cref="FilmLaw.Upright"/>.</summary>
+    public static WallWarming FreeConvection { get; } = new();
 
-    /// <summary>A film coefficient of one's own instead of natural convection; above 0, at most 5000 W/(m² K).</summary>
+    /// <summary>A film coefficient of one's own instead of free convection; above 0, at most 5000 W/(m² K).</summary>
     public HeatTransferCoefficient? FilmCoefficient { get; init; }
 
-    /// <summary>The factor C of natural convection [-]; 0.02 to 0.5. 0.13 unless given.</summary>
-    public double NaturalConvectionFactor { get; init; } = 0.13;
+    /// <summary>By which law gas and wall exchange heat; that of a standing vessel unless given.</summary>
+    public FilmLaw Law { get; init; } = FilmLaw.Upright;
+
+    /// <summary>Factor on the law's film coefficient [-]; 0 to 10. 1 unless given; for seeing how much it matters.</summary>
+    public double FilmFactor { get; init; } = 1;
 
     /// <summary>What the wall is; one that keeps its temperature unless given.</summary>
     public ThermalWall? Wall { get; init; }
@@ -34,7 +38,8 @@ public sealed record WallWarming
             FilmCoefficient is { } film
                 ? new ValidRange<double>(0.1, 5000).Find(film.WattsPerSquareMeterKelvin, "film coefficient in W/(m² K)", "Gas in a vessel has 5 to 500.")
                 : null,
-            new ValidRange<double>(0.02, 0.5).Find(NaturalConvectionFactor, "factor of natural convection", "The turbulent law has 0.13."),
+            new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the law as it stands."),
+            Enum.IsDefined(Law) ? null : Finding.Error($"film law is {Law}; it must be one of {string.Join(", ", Enum.GetNames<FilmLaw>())}."),
             WallTemperature is { } wall
                 ? new ValidRange<Temperature>((-40).Celsius(), 80.Celsius()).Find(wall, "wall temperature", "Check its unit.")
                 : null,

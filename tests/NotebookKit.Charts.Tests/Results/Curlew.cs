@@ -21,6 +21,8 @@ public static class Curlew
 
     public static BurstPrediction Burst { get; } = Vessel.Burst();
 
+    public static LayupTradeOff Layups { get; } = new LayupSearch(Vessel, [.. Stock.AllOf<Braid>()], [new HoopWrap(Stock.Cloth("carbon tape 150 g"))]).Run();
+
     public static Rating Rating { get; } = Burst.Rate();
 
     public static FinnedBody Body { get; } = new(

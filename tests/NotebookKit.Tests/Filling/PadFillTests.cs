@@ -4,6 +4,7 @@ using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Filling;
 
@@ -45,6 +46,25 @@ public class PadFillTests
 
         Tolerance.Relative(result.GasTaken.Kilograms, sum, 1e-4);
     }
+
+    [Fact]
+    public void A_regulator_wound_up_slowly_paces_the_fill()
+    {
+        // 1 bar a second from 0: the vessel follows the regulator and is at 20 bar soon after 20 s.
+        var wide = Curlew with { Restrictor = new SonicRestrictor(3.LitresPerSecondBar(), 0.35), Target = 20.BarGauge() };
+        var wound = (wide with { SupplyRise = PressureChangeRate.FromBarsPerSecond(1) }).Run();
+        Assert.InRange(wound.Duration.Seconds, 20, 21);
+        Assert.True(wide.Run().Duration.Seconds < 2);
+
+        // Wound up faster than anything flows it is a regulator that was set before.
+        var fast = Curlew with { SupplyRise = PressureChangeRate.FromBarsPerSecond(100) };
+        Tolerance.Relative(Curlew.Run().Duration.Seconds, fast.Run().Duration.Seconds, 0.1);
+        Assert.True(fast.Run().Duration > Curlew.Run().Duration);
+    }
+
+    [Fact]
+    public void A_rise_in_the_wrong_unit_is_refused() =>
+        Assert.Contains("bar a minute", Assert.Throws<InvalidDesignException>(() => (Curlew with { SupplyRise = PressureChangeRate.FromBarsPerSecond(1e5) }).Run()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Isothermal_fill_loses_nothing_and_takes_longer()

@@ -25,7 +25,7 @@ public class StaticFiringTests
             {
                 0 => FlowModel.Real,
                 1 => FlowModel.Moist,
-                2 => FlowModel.Real with { WallWarming = WallWarming.NaturalConvection },
+                2 => FlowModel.Real with { WallWarming = WallWarming.FreeConvection },
                 _ => FlowModel.Plain with { WaterPhase = Expansion.Polytropic(exponent), AirPhase = Expansion.Polytropic(exponent) },
             }) with { Water = flow },
         };

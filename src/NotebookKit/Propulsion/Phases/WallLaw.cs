@@ -5,20 +5,22 @@ namespace NotebookKit.Propulsion.Phases;
 /// <summary>Heat from the wall to the gas as numbers.</summary>
 internal readonly struct WallLaw
 {
-    private const double Gravity = 9.80665;
-
-    private readonly double _coefficient;
+    private readonly double _fixedFilm;
     private readonly double _factor;
     private readonly double _areaM2;
+    private readonly double _boreM;
+    private readonly FilmLaw _law;
 
     /// <summary>Creates the law for a closed cylinder.</summary>
     public WallLaw(WallWarming heat, double chamberM3, double boreM, double startKelvins)
     {
         var section = Math.PI / 4 * boreM * boreM;
         _areaM2 = Math.PI * boreM * (chamberM3 / section) + 2 * section;
+        _boreM = boreM;
+        _law = heat.Law;
         StartKelvins = startKelvins;
-        _coefficient = heat.FilmCoefficient?.WattsPerSquareMeterKelvin ?? 0;
-        _factor = heat.FilmCoefficient is null ? heat.NaturalConvectionFactor : 0;
+        _fixedFilm = heat.FilmCoefficient?.WattsPerSquareMeterKelvin ?? double.NaN;
+        _factor = heat.FilmFactor;
         PerHeatCapacity = heat.Wall is { } wall
             ? 1 / (_areaM2 * wall.Thickness.Meters * wall.Density.KilogramsPerCubicMeter * wall.HeatCapacity.JoulesPerKilogramKelvin)
             : 0;
@@ -34,12 +36,9 @@ internal readonly struct WallLaw
     public double HeatToGas(RealGas gas, in GasPoint point, double wallKelvins)
     {
         var difference = wallKelvins - point.Kelvins;
-        if (_factor == 0) return _coefficient * _areaM2 * difference;
-
-        // Nu = C Ra^(1/3) is free of length: h = C k (g β |ΔT| ρ² cp/(µ k))^(1/3), properties half-way between gas and wall.
+        if (!double.IsNaN(_fixedFilm)) return _fixedFilm * _areaM2 * difference;
         var film = gas.Point(0.5 * (wallKelvins + point.Kelvins), 2 * point.Density * point.Kelvins / (wallKelvins + point.Kelvins));
         var (viscosity, conductivity) = gas.Transport(film.Kelvins, film.Density);
-        var grashof = Gravity * Math.Abs(film.Expansivity * difference) * film.Density * film.Density * film.Cp / (viscosity * conductivity);
-        return _factor * conductivity * Math.Cbrt(grashof) * _areaM2 * difference;
+        return _factor * FreeConvection.Coefficient(_law, film, viscosity, conductivity, difference, _boreM, 0) * _areaM2 * difference;
     }
 }

@@ -1,6 +1,6 @@
 using NotebookKit.Filling;
 using NotebookKit.Materials;
-using NotebookKit.Numerics.Ode;
+using NotebookKit.Numerics;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using UnitsNet;
@@ -8,13 +8,11 @@ using UnitsNet;
 namespace NotebookKit.Tests.Published.Filling;
 
 /// <summary>
-/// Measured vessels. The film coefficient is claimed to ±30 %: where a temperature is compared, some factor in that band has to meet it within
-/// the tolerance argued for the measurement, and the nominal run's error is said beside it.
+/// Measured vessels, with heat from or to the wall by the published law for a vessel that stands or lies, as it stands: nothing is tuned but what a
+/// source leaves unsaid (a throat's coefficient, an inlet's bore), and that only to another reading than the one tested.
 /// </summary>
 public class MeasuredVesselCases
 {
-    private static readonly double[] Band = [0.7, 1.0, 1.3];
-
     private static double At(Series at, Series of, double x)
     {
         for (var i = 1; i < at.Count; i++)
@@ -23,92 +21,112 @@ public class MeasuredVesselCases
         return of[^1];
     }
 
-    // Steel of 7850 kg/m³ and 470 J/(kg·K).
-    private static FillWall Steel(Chamber chamber, double wallMillimetres, double factor)
-    {
-        var wall = FillWall.Of(chamber, Ratio.Zero);
-        return wall with { HeatCapacity = Entropy.FromJoulesPerKelvin(wall.Surface.SquareMeters * wallMillimetres * 1e-3 * 7850 * 470), FilmFactor = factor };
-    }
+    private static FillWall Steel(Chamber chamber, double wallMillimetres, FilmLaw law = FilmLaw.Upright) =>
+        FillWall.Of(chamber, Ratio.Zero, ThermalWall.Steel(wallMillimetres.Millimetres())) with { Law = law };
 
-    private static Vent Small(double factor)
+    private static double Kilopascals(VentCurve curve, double t) => 100 * (1 + At(curve.Time, curve.Pressure, t));
+
+    private static double Kelvins(VentCurve curve, double t) => At(curve.Time, curve.Temperature, t) + 273.15;
+
+    // The source leaves the throat's coefficient open (0.84 in the file, 0.82 to 0.95 from its own pressures and temperatures).
+    private static Vent LyingVessel(double coefficient)
     {
         var (chamber, ambient) = (new Chamber(16.18.Litres(), 200.Millimetres(), 20.BarGauge()), 100.Kilopascals().Absolute());
         return new()
         {
             Chamber = chamber,
-            Restrictor = new Orifice(2.71.Millimetres(), 0.84),
+            Restrictor = new Orifice(2.71.Millimetres(), coefficient),
             From = 790.Kilopascals().Absolute().ToGauge(ambient),
             SafePressure = 0.01.BarGauge(),
             Ambient = ambient,
             Temperature = 298.Kelvins(),
-            Wall = Steel(chamber, 8.18, factor),
+            Wall = Steel(chamber, 8.18, FilmLaw.Lying),
         };
     }
 
+    private const string LyingAir = "Air, lying steel vessel of 16.2 L, 790 kPa to ambient, attributed to J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123";
+
     [Fact]
-    [PublishedCase("N01", "Air, 16.2 L, 790 kPa to ambient, attributed to J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123")]
+    [PublishedCase("N01", LyingAir)]
     public void Air_discharge_lies_between_the_bounds_and_within_6_percent()
     {
-        var result = Small(1).Run();
+        var result = LyingVessel(0.86).Run();
         (double Seconds, double Kilopascals)[] measured = [(0.23, 768.8), (4.14, 567.5), (8.06, 423.3), (12.0, 325.8), (15.7, 262.1), (19.6, 208.8), (23.6, 171.1), (27.6, 141.2), (35.2, 108.6)];
-        double Kilopascals(VentCurve c, double t) => 100 * (1 + At(c.Time, c.Pressure, t));
         foreach (var (t, p) in measured) Tolerance.Relative(p, Kilopascals(result.WithWall!, t), 0.06);
 
         // The last point lies where both bounds run into ambient; 2 % is the digitising error near the ends.
         foreach (var (t, p) in measured[1..^1]) Assert.InRange(p, 0.98 * Kilopascals(result.Adiabatic, t), 1.02 * Kilopascals(result.Isothermal, t));
     }
 
-    // Nominal run: 248.2 K at 19.5 s against 256.4 K at 23.2 s.
     [Fact]
-    [PublishedCase("N01", "Lowest gas temperature of the same discharge: 256.4 K at 23.2 s")]
-    public void Air_discharge_meets_the_lowest_temperature_within_its_band()
+    [PublishedCase("N01", LyingAir + "; lowest gas temperature 256.4 K within 6 K")]
+    public void Air_discharge_meets_the_lowest_temperature()
     {
-        Assert.Contains(Band, f => Math.Abs(VentSimulation.Run(Small(f), FillHeat.Wall).Temperature.Values.Min() + 273.15 - 256.4) < 6);
-        var curve = VentSimulation.Run(Small(1), FillHeat.Wall);
-        var coldest = Enumerable.Range(0, curve.Time.Count).MinBy(i => curve.Temperature[i]);
-        Tolerance.Absolute(23.2, curve.Time[coldest], 4);
+        var curve = VentSimulation.Run(LyingVessel(0.86), FillHeat.Wall);
+        Tolerance.Absolute(256.4, curve.Temperature.Values.Min() + 273.15, 6);
     }
 
-    private static Vent Large(double factor, GasProperties properties)
+    // The gas can't have been at the 285.9 K that were read after 3.58 s: at the pressure of that moment no law of heat brings it above 277 K. So the
+    // thermometer lags; the lag that explains this first reading, 2 to 3 s, is carried to the others. Without it the coldest gas comes 4.8 s too early.
+    [Fact]
+    [PublishedCase("N01", LyingAir + "; the lowest reading at 23.2 s within 4 s, by a thermometer whose lag is taken from its first reading")]
+    public void Air_discharge_meets_the_time_of_the_lowest_reading()
+    {
+        var curve = VentSimulation.Run(LyingVessel(0.86), FillHeat.Wall);
+        Assert.True(Kelvins(curve, 3.58) < 278);
+        var lag = BracketedRoot.Solve(tau => Reading(curve, tau, 3.58).Last - 285.9, 0.5, 6);
+        Assert.InRange(lag, 1.5, 3.5);
+        var (_, lowest, when) = Reading(curve, lag, 60);
+        Tolerance.Absolute(256.4, lowest, 6);
+        Tolerance.Absolute(23.2, when, 4);
+    }
+
+    // A thermometer of first order: it goes towards the gas by its lag.
+    private static (double Last, double Lowest, double When) Reading(VentCurve curve, double lagSeconds, double until)
+    {
+        const double step = 0.01;
+        double reading = Kelvins(curve, 0), lowest = reading, when = 0;
+        for (var t = step; t <= until; t += step)
+        {
+            reading += (Kelvins(curve, t) - reading) * (1 - Math.Exp(-step / lagSeconds));
+            if (reading < lowest) (lowest, when) = (reading, t);
+        }
+
+        return (reading, lowest, when);
+    }
+
+    [Fact]
+    [PublishedCase("N02", "Nitrogen, 89.2 L, 150 bar, orifice 6.35 mm, M. A. Haque et al., Trans. IChemE 70B (1992) 3, experiment I1")]
+    public void Nitrogen_discharge_from_150_bar()
     {
         var chamber = new Chamber(89.2.Litres(), 273.Millimetres(), 200.BarGauge());
-        return new()
+        Vent vent = new()
         {
             Chamber = chamber,
-            // The maker of the comparison fitted 0.80 with another model; the discharge coefficient is free here and 0.74 is this model's.
-            Restrictor = new Orifice(6.35.Millimetres(), 0.74),
+            // The discharge coefficient is free; 0.72 by hand, as for the same vessel on the stand. 0.80 is quoted by others for another law of heat.
+            Restrictor = new Orifice(6.35.Millimetres(), 0.72),
             From = 150.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
             SafePressure = 1.BarGauge(),
             Temperature = 288.Kelvins(),
             Gas = Gas.Nitrogen,
-            Properties = properties,
-            Wall = Steel(chamber, 25, factor),
+            Properties = GasProperties.Real,
+            Wall = Steel(chamber, 25),
         };
-    }
-
-    [Fact]
-    [PublishedCase("N02", "Nitrogen, 89.2 L, 150 bar, orifice 6.35 mm, M. A. Haque et al. 1992, experiment I1")]
-    public void Nitrogen_discharge_from_150_bar()
-    {
-        var curve = VentSimulation.Run(Large(1, GasProperties.Real), FillHeat.Wall);
+        var curve = VentSimulation.Run(vent, FillHeat.Wall);
         (double Seconds, double Bar)[] measured = [(0.3, 150), (5.3, 92.6), (10.2, 65.7), (15.1, 50.6), (19.8, 39.2), (24.7, 31.7), (29.8, 25.8), (39.6, 17.5), (49.4, 12.0)];
-        foreach (var (t, bar) in measured) Tolerance.Relative(bar, At(curve.Time, curve.Pressure, t) + 1.01325, 0.06);
-        // Mean gas between the bottom's 187.7 K and the top's 206.7 K, 5 K either side.
-        Assert.InRange(curve.Temperature.Values.Min() + 273.15, 182.7, 211.7);
+        // The record starts to fall at 0.3 s.
+        foreach (var (t, bar) in measured) Tolerance.Relative(bar, At(curve.Time, curve.Pressure, t - 0.3) + 1.01325, 0.06);
+        (double Seconds, double Bottom, double Top)[] temperatures = [(10, 228.2, 238.2), (20, 203.8, 213.6), (30, 192.0, 206.7), (40, 187.7, 206.7)];
+        foreach (var (t, bottom, top) in temperatures) Assert.InRange(Kelvins(curve, t), bottom - 5, top + 5);
     }
 
-    // Nominal errors with the area fitted to the first pressure: +8, +3, +0.5 K.
+    // The first readings of gas temperature are 294.6, 293 and 291.8 K. In eight minutes the bath of the stand feeds the wall: it is held at its temperature there.
     [Theory]
-    [InlineData(140, 6.27, 46.7, 194.9)]
-    [InlineData(136, 13.3, 42.8, 222.5)]
-    [InlineData(137, 213, 44.0, 273.3)]
-    [PublishedCase("N03", "Hydrogen, 49.9 L, J. J. Byrnes, R. C. Reid, F. E. Ruccia, Ind. Eng. Chem. Process Des. Dev. 3 (1964) 206, runs 9, 7, 8")]
-    public void Hydrogen_discharge_at_three_rates(double startBar, double seconds, double bar, double coldest)
-    {
-        Assert.Contains(Band, f => Math.Abs(Fitted(startBar, seconds, bar, f).Temperature.Values.Min() + 273.15 - coldest) < 6);
-    }
-
-    private static VentCurve Fitted(double startBar, double seconds, double bar, double factor)
+    [InlineData(140, 294.6, 6.27, 46.7, 14, 194.9)]
+    [InlineData(136, 293, 13.3, 42.8, 29.7, 222.5)]
+    [InlineData(137, 291.8, 213, 44.0, 478, 273.3)]
+    [PublishedCase("N03", "Hydrogen, 49.9 L, J. J. Byrnes, R. C. Reid, F. E. Ruccia, Ind. Eng. Chem. Process Des. Dev. 3 (1964) 206, runs 9, 7, 8; valve fitted to pressure, temperature within 6 K")]
+    public void Hydrogen_discharge_at_three_rates(double startBar, double startKelvins, double seconds, double bar, double until, double coldest)
     {
         var chamber = new Chamber(49.9.Litres(), 217.Millimetres(), 200.BarGauge());
         VentCurve Run(double millimetres) => VentSimulation.Run(
@@ -118,25 +136,26 @@ public class MeasuredVesselCases
                 Restrictor = new Orifice(millimetres.Millimetres(), 0.8),
                 From = startBar.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
                 SafePressure = 4.BarGauge(),
-                Temperature = 298.Kelvins(),
+                Temperature = startKelvins.Kelvins(),
                 Gas = Gas.Hydrogen,
                 Properties = GasProperties.Real,
-                Wall = Steel(chamber, 7.2, factor),
+                Wall = until > 100 ? Steel(chamber, 7.2) with { HeatCapacity = null } : Steel(chamber, 7.2),
             },
             FillHeat.Wall);
         double low = 0.3, high = 6;
         for (var k = 0; k < 18; k++)
         {
             var middle = Math.Sqrt(low * high);
-            var curve = Run(middle);
-            if (At(curve.Time, curve.Pressure, seconds) + 1.01325 > bar) low = middle;
+            var trial = Run(middle);
+            if (At(trial.Time, trial.Pressure, seconds) + 1.01325 > bar) low = middle;
             else high = middle;
         }
 
-        return Run(low);
+        var curve = Run(low);
+        Tolerance.Absolute(coldest, Enumerable.Range(0, curve.Time.Count).Where(i => curve.Time[i] <= until).Min(i => curve.Temperature[i]) + 273.15, 6);
     }
 
-    private static PadFill Evacuated(FillHeat heat)
+    private static PadFill Evacuated(FillHeat heat, double? inletMillimetres = null)
     {
         var (chamber, room) = (new Chamber(16.18.Litres(), 200.Millimetres(), 20.BarGauge()), 100.Kilopascals().Absolute());
         return new()
@@ -150,55 +169,70 @@ public class MeasuredVesselCases
             Temperature = 21.85.Celsius(),
             Heat = heat,
             Watch = 60.Seconds(),
-            Wall = Steel(chamber, 8.18, 1),
+            Wall = Steel(chamber, 8.18, FilmLaw.Lying) with { Inlet = inletMillimetres?.Millimetres() },
         };
     }
 
-    // The size of the inlet inside the vessel isn't known, and it decides how well the jet stirs. A jet of the throat's own size gives 298 K, none 348 K;
-    // 314 K was measured. A fill of an evacuated vessel is a bracket here, not a prediction within the 8 K that would be fair.
+    // 95 kPa are read off the measured trace between (12.369 s, 77.362) and (16.254 s, 95.577).
     [Fact]
-    [PublishedCase("N10", "Room air into an evacuated 16.2 L vessel, attributed to Dutton and Coverdill 1997")]
-    public void Air_fill_of_an_evacuated_vessel()
+    [PublishedCase("N10", EvacuatedAir + "; 95 kPa within 10 %, between the bounds")]
+    public void Air_fill_of_an_evacuated_vessel_takes_its_time()
     {
-        // 95 kPa are read off the measured trace between (12.369 s, 77.362) and (16.254 s, 95.577).
         var measured = 12.369 + (95 - 77.362) / (95.577 - 77.362) * (16.254 - 12.369);
-        double Time95(FillResult r) => At(r.Pressure, r.Time, -0.05);
-        FillResult still = Evacuated(FillHeat.Wall).Run(), stirred = (Evacuated(FillHeat.Wall) with { Wall = Evacuated(FillHeat.Wall).Wall! with { Inlet = 2.71.Millimetres() } }).Run();
-        Tolerance.Relative(measured, Time95(still), 0.10);
-        Tolerance.Relative(measured, Time95(stirred), 0.10);
-        Assert.InRange(measured, Time95(Evacuated(FillHeat.Adiabatic).Run()), Time95(Evacuated(FillHeat.Isothermal).Run()));
-        foreach (var (t, kelvins) in new[] { (2.73, 312.1), (6.91, 314.1), (17.0, 312.3) })
-            Assert.InRange(kelvins, At(stirred.Time, stirred.Temperature, t) + 273.15 - 8, At(still.Time, still.Temperature, t) + 273.15 + 8);
+        double Time95(PadFill fill) => fill.Run() is var r ? At(r.Pressure, r.Time, -0.05) : 0;
+        Tolerance.Relative(measured, Time95(Evacuated(FillHeat.Wall)), 0.10);
+        Tolerance.Relative(measured, Time95(Evacuated(FillHeat.Wall, 33)), 0.10);
+        Assert.InRange(measured, Time95(Evacuated(FillHeat.Adiabatic)), Time95(Evacuated(FillHeat.Isothermal)));
     }
 
+    // How wide the vessel's mouth is behind the throat isn't published, and it decides how well the entering air stirs. It is fitted to one reading (309.9 K
+    // at 1.12 s) and the others are tested while the air flows in. After that the trace cools more slowly than the model: 9 K apart at 22 s, not claimed.
+    [Fact]
+    [PublishedCase("N10", EvacuatedAir + "; gas temperature within 8 K, mouth fitted to the first reading")]
+    public void Air_fill_of_an_evacuated_vessel_stays_as_cool_as_measured()
+    {
+        double At1(double millimetres) => Evacuated(FillHeat.Wall, millimetres).Run() is var r ? At(r.Time, r.Temperature, 1.12) + 273.15 : 0;
+        var mouth = BracketedRoot.Solve(d => At1(d) - 309.9, 10, 90);
+        Assert.InRange(mouth, 15, 60);
+        var result = Evacuated(FillHeat.Wall, mouth).Run();
+        foreach (var (t, kelvins) in new[] { (2.73, 312.1), (6.91, 314.1), (12.5, 313.7), (17.0, 312.3) })
+            Tolerance.Absolute(kelvins, At(result.Time, result.Temperature, t) + 273.15, 8);
+    }
+
+    private const string EvacuatedAir = "Room air into an evacuated lying vessel of 16.2 L, attributed to J. C. Dutton, R. E. Coverdill 1997";
+
     // The paper's bore and wall are not at hand: 0.23 m and 8 mm are those of a steel cylinder of that size. Fill times are those of the traces' peaks.
-    // Nominal run, without jet: 324.2, 330.6, 346.4 K against 323, 332, 351.5 K.
+    // A wide inlet is taken: no jet stirs.
     [Fact]
     [PublishedCase("N11", "Hydrogen into 23.5 L of steel at 5, 10, 30 MPa/min, M. Striednig et al., Int. J. Hydrogen Energy 39 (2014) 8495")]
     public void Hydrogen_fills_at_three_rates()
     {
         (double Rate, double Seconds, double Kelvins)[] measured = [(5, 181, 323.0), (10, 95, 332.0), (30, 28, 351.5)];
-        var nominal = measured.Select(m => Peak(m.Rate, m.Seconds, 1)).ToArray();
-        Assert.True(nominal[0] < nominal[1] && nominal[1] < nominal[2]);
-        Tolerance.Absolute(measured[0].Kelvins, nominal[0], 5);
-        Tolerance.Absolute(measured[1].Kelvins, nominal[1], 5);
-        Assert.Contains(Band, f => Math.Abs(Peak(measured[2].Rate, measured[2].Seconds, f) - measured[2].Kelvins) < 5);
+        var peaks = measured.Select(m => Peak(m.Rate, m.Seconds)).ToArray();
+        Assert.True(peaks[0] < peaks[1] && peaks[1] < peaks[2]);
+        for (var i = 0; i < 3; i++) Tolerance.Absolute(measured[i].Kelvins, peaks[i], 5);
     }
 
-    private static double Peak(double megapascalsPerMinute, double seconds, double factor)
+    private static double Peak(double megapascalsPerMinute, double seconds)
     {
-        const double litres = 23.5, start = 5e6, kelvins = 298;
-        var law = new GasLaw(Gas.Hydrogen, GasProperties.Real);
-        var chamber = new Chamber(litres.Litres(), 230.Millimetres(), 300.BarGauge());
-        var wide = new Orifice(4.Millimetres(), 0.8);
-        var system = new FillSystem(law, wide, new FlowScale(law, 24e6, kelvins), litres / 1000, start, kelvins, kelvins)
+        var chamber = new Chamber(23.5.Litres(), 230.Millimetres(), 300.BarGauge());
+        var end = (5 + megapascalsPerMinute * seconds / 60) * 10;
+        var fill = new PadFill
         {
-            Heat = new HeatPath(Steel(chamber, 8, factor), law),
-            SupplyRampPaPerS = megapascalsPerMinute * 1e6 / 60,
-            Open = true,
+            Chamber = chamber,
+            Gas = Gas.Hydrogen,
+            Properties = GasProperties.Real,
+            Restrictor = new Orifice(4.Millimetres(), 0.8),
+            Start = 50.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+            Target = end.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+            Supply = 240.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+            SupplyRise = PressureChangeRate.FromMegapascalsPerMinute(megapascalsPerMinute),
+            Temperature = 24.85.Celsius(),
+            Heat = FillHeat.Wall,
+            Wall = Steel(chamber, 8),
         };
-        Span<double> y = [law.AtPressure(start, kelvins).Density * litres / 1000, kelvins, kelvins, 0, 0];
-        Assert.True(OdeDriver.Integrate(ref system, 0, seconds, y, new() { RelativeTolerance = 1e-6 }, [1e-9, 1e-5, 1e-5, 1e-9, 1e-5]).Succeeded);
-        return y[FillSystem.Kelvins];
+        var result = fill.Run();
+        Tolerance.Absolute(seconds, result.Duration.Seconds, 0.05 * seconds);
+        return result.Hottest.Kelvins;
     }
 }
