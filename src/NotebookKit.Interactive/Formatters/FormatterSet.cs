@@ -1,3 +1,4 @@
+using NotebookKit.Flight;
 using NotebookKit.Interactive.Html;
 using NotebookKit.Interactive.Tables;
 using NotebookKit.Provenance;
@@ -14,6 +15,7 @@ internal static class FormatterSet
     public static string? Register()
     {
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
+        Registry.Add<FlightCard>(FlightCardFormatter.Html, FlightCardFormatter.Plain);
         Registry.Add<Working>(
             (working, w) => Fragment.Write(w, "working", inner =>
             {

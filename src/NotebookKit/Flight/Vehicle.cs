@@ -104,8 +104,10 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;
 
     /// <summary>What is fired, with a charge that may differ from the nominal one.</summary>
-    internal FiringSetup Setup(Charge charge, LaunchSite site) =>
-        new(charge, Nozzle, Flow, site.Pressure.Pascals, FiringTables.For(charge, Flow, site.Pressure.Pascals), LaunchTube);
+    internal FiringSetup Setup(Charge charge, LaunchSite site) => Setup(charge, site, FiringTables.For(charge, Flow, site.Pressure.Pascals));
+
+    /// <summary>What is fired, with tables that were made for the same gas, pressure and temperature.</summary>
+    internal FiringSetup Setup(Charge charge, LaunchSite site, FiringTables tables) => new(charge, Nozzle, Flow, site.Pressure.Pascals, tables, LaunchTube);
 
     /// <summary>What six degrees of freedom need besides.</summary>
     internal RigidBody.VehicleNumbers SixDegrees() => new(Parts.State(), new(Airframe.Tank), new(Body));

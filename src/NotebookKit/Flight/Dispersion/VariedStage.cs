@@ -37,7 +37,8 @@ internal sealed class VariedStage
         {
             DryKg = Nominal.DryKg * draw.Mass,
             DragFactor = draw.Drag,
-            Firing = _vehicle.Setup(charge, _site),
+            // Tables of a real gas are a good part of a flight's time; they depend on its pressure, not on how much water there is.
+            Firing = draw.Pressure == 1 ? _vehicle.Setup(charge, _site, Nominal.Firing.Tables) : _vehicle.Setup(charge, _site),
             ThrustFactor = draw.Thrust,
             Deployment = deployment with { DelayS = Math.Max(0, deployment.DelayS + draw.TimerS), DragM2 = deployment.DragM2 * draw.Canopy },
         };
