@@ -45,7 +45,7 @@ public sealed partial record Vehicle
     private VehicleDispersion Dispersion(LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees, int? threads)
     {
         ArgumentNullException.ThrowIfNull(spread);
-        InvalidDesignException.ThrowIfAny(Name, [.. Validate(site), .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
+        InvalidDesignException.ThrowIfAny(Name, [.. sixDegrees ? ValidateSixDegrees(site) : Validate(site), .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
         return new(this, site, spread, flights, seed, sixDegrees);
     }
 }

@@ -25,13 +25,16 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
 
     /// <summary>Everything that is wrong with it on a site.</summary>
     /// <param name="site">Where it starts.</param>
-    public IReadOnlyList<Finding> Validate(LaunchSite site)
+    public IReadOnlyList<Finding> Validate(LaunchSite site) => Validate(site, isSixDegrees: false);
+
+    private List<Finding> Validate(LaunchSite site, bool isSixDegrees)
     {
         ArgumentNullException.ThrowIfNull(site);
+        // The spent booster comes down in three degrees of freedom; on the way up its parts are the stack's.
         List<Finding> all =
         [
             .. Booster.Validate(site).Select(f => f with { Message = $"booster: {f.Message}" }),
-            .. Sustainer.Validate(site).Select(f => f with { Message = $"sustainer: {f.Message}" }),
+            .. (isSixDegrees ? Sustainer.ValidateSixDegrees(site) : Sustainer.Validate(site)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
         ];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Sustainer.LaunchTube is not null)
@@ -132,7 +135,7 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
 
     private TwoStageResult Fly(LaunchSite site, bool isSixDegrees, OdeSettings settings)
     {
-        var findings = Validate(site);
+        var findings = Validate(site, isSixDegrees);
         InvalidDesignException.ThrowIfAny(Name, findings);
         var stack = Stack(site);
         var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));

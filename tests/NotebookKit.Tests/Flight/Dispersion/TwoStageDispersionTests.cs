@@ -4,6 +4,7 @@ using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Flight.Dispersion;
 
@@ -160,6 +161,19 @@ public class TwoStageDispersionTests
         Assert.Contains(errors, m => m.StartsWith("booster: spread of the charge pressure", StringComparison.Ordinal));
         Assert.Contains(errors, m => m.Contains("spread of the time of the parting is 3 s", StringComparison.Ordinal));
         Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, Usual with { Parting = (-1).Seconds() }, 10, 1));
+    }
+
+    [Fact]
+    public void Six_degrees_ask_for_parts_with_a_diameter_in_every_verb()
+    {
+        var thin = SampleVehicles.Trainer with { Parts = new([.. SampleVehicles.Trainer.Parts.Parts.Select(p => p with { Diameter = Length.Zero })]) };
+        var pair = Pair with { Sustainer = thin };
+        Action[] verbs =
+        [
+            () => thin.Disperse(Site, new(), 4, 1, sixDegrees: true), () => pair.FlySixDegrees(Site), () => pair.Disperse(Site, Usual, 4, 1, sixDegrees: true),
+        ];
+        Assert.All(verbs, verb => Assert.Contains("roll inertia", Assert.Throws<InvalidDesignException>(verb).Message, StringComparison.Ordinal));
+        Assert.Equal(0, pair.Disperse(Site, Usual, 4, 1).Failed);
     }
 
     [Fact]
