@@ -33,7 +33,12 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     public DispersionResult Result(IProgress<int>? progress, int? threads, CancellationToken cancellation)
     {
         var batch = DispersionBatch.Current;
-        if (batch?.Find(Plan) is { } flown) return new(flown);
+        if (batch?.Find(Plan) is { } flown)
+        {
+            return flown.Plan.Fingerprint == Plan.Fingerprint && flown.Part == ShardNumber.Whole ? new(flown) : throw new InvalidOperationException(
+                $"the flights handed over are shard {flown.Part} of {flown.Plan} ({flown.Plan.Fingerprint}); wanted is the whole of {Plan} ({Plan.Fingerprint}). Merge the shards again.");
+        }
+
         var shard = Shard(batch?.Part ?? ShardNumber.Whole, progress, threads, cancellation);
         batch?.Keep(shard);
         return new(shard);

@@ -1,3 +1,4 @@
+using CsCheck;
 using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
@@ -189,6 +190,36 @@ public class DispersionTests
     }
 
     [Fact]
+    public void A_batch_that_hands_over_other_flights_is_refused()
+    {
+        var part = Trainer.DisperseShard(Site, Usual, 10, 5, 1, 2);
+        var other = Trainer.DisperseShard(Site, Usual, 10, 6, 1, 1);
+        foreach (var wrong in new[] { part, other })
+        {
+            var batch = new Careless(wrong);
+            Assert.Contains("Merge the shards again", Assert.Throws<InvalidOperationException>(() => InBatch(batch, () => Trainer.Disperse(Site, Usual, 10, 5))).Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Whatever_happens_to_a_file_it_is_read_or_refused_with_a_sentence()
+    {
+        var json = Trainer.DisperseShard(Site with { Field = FlyingField.Outline(new(0.Metres(), 0.Metres()), new(9.Metres(), 0.Metres()), new(0.Metres(), 9.Metres())) }, Usual, 4, 5, 1, 2).ToJson();
+        Gen.Select(Gen.Int[0, json.Length - 1], Gen.Int[0, 40], Gen.Char["0-9{}[],:\".ex"]).Sample((at, cut, letter) =>
+        {
+            var hurt = json[..at] + letter + json[Math.Min(json.Length, at + cut)..];
+            try
+            {
+                Assert.InRange(DispersionShard.FromJson(hurt).Count, 1, 1_000_000);
+            }
+            catch (FormatException refused)
+            {
+                Assert.Contains("shard", refused.Message, StringComparison.Ordinal);
+            }
+        }, iter: 3000);
+    }
+
+    [Fact]
     public void The_scatter_of_known_points_has_their_covariance()
     {
         // Four points of a cross, longer to the north-east.
@@ -259,6 +290,17 @@ public class DispersionTests
         public void Keep(DispersionShard shard) => kept.Add(shard);
 
         public DispersionShard? Find(DispersionPlan plan) => flown is not null && flown.Plan.Fingerprint == plan.Fingerprint ? flown : null;
+    }
+
+    private sealed class Careless(DispersionShard wrong) : IDispersionBatch
+    {
+        public ShardNumber Part => ShardNumber.Whole;
+
+        public void Keep(DispersionShard shard)
+        {
+        }
+
+        public DispersionShard? Find(DispersionPlan plan) => wrong;
     }
 
     private sealed class Told(CancellationTokenSource stop, int after) : IProgress<int>
