@@ -13,10 +13,10 @@ internal sealed class NotebookBatch(BatchOptions options) : IDispersionBatch
     /// <inheritdoc />
     public void Keep(DispersionShard shard)
     {
-        if (options.KeepIn is { } folder) AtomicFile.Write(Path.Combine(folder, ShardFiles.Name(shard)), shard.ToJson());
+        if (options.KeepIn is { } folder) AtomicFile.Write(Path.Combine(folder, ShardFiles.Name(shard)), shard.Write);
     }
 
     /// <inheritdoc />
     public DispersionShard? Find(DispersionPlan plan) =>
-        options.FlownIn is { } folder && ShardFiles.MergedBelow(folder, plan.Fingerprint) is { } file ? DispersionShard.FromJson(File.ReadAllText(file)) : null;
+        options.FlownIn is { } folder && ShardFiles.MergedBelow(folder, plan.Fingerprint) is { } file ? ShardFiles.Read(file) : null;
 }

@@ -34,6 +34,15 @@ internal static class ShardFiles
     public static string? MergedBelow(string folder, string fingerprint) =>
         Directory.EnumerateFiles(folder, MergedName(fingerprint), SearchOption.AllDirectories).Order(StringComparer.Ordinal).FirstOrDefault();
 
+    /// <summary>Reads a file with a part or a whole.</summary>
+    /// <param name="file">File.</param>
+    /// <exception cref="FormatException">It holds none.</exception>
+    public static DispersionShard Read(string file)
+    {
+        using var stream = File.OpenRead(file);
+        return DispersionShard.Read(stream);
+    }
+
     // With as many digits as the last has, so that a listing is in order.
     private static string Ending(ShardNumber part)
     {

@@ -23,7 +23,7 @@ internal sealed class ShardSet
         {
             try
             {
-                found.Add((file, DispersionShard.FromJson(File.ReadAllText(file))));
+                found.Add((file, ShardFiles.Read(file)));
             }
             catch (Exception error) when (error is FormatException or IOException or UnauthorizedAccessException)
             {

@@ -39,7 +39,7 @@ internal static class MergeCommand
         {
             var text = ResultText.Of(DispersionResult.Merge([shard]));
             var file = Path.Combine(folder, ShardFiles.MergedName(shard.Plan.Fingerprint));
-            AtomicFile.Write(file, shard.ToJson());
+            AtomicFile.Write(file, shard.Write);
             AtomicFile.Write(Path.ChangeExtension(file, ".txt"), text);
             Console.Out.Write(text);
             Console.Out.WriteLine($"Merged: {file}");

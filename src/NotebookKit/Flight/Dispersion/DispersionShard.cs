@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using NotebookKit.Quantities;
 
@@ -65,24 +66,37 @@ public sealed record DispersionShard
         if (ordered.Zip(ordered.Skip(1)).FirstOrDefault(p => p.First.Part == p.Second.Part).First is { } twice)
             throw new ArgumentException($"flights {twice.First} to {twice.First + twice.Count - 1} are there twice: shard {twice.Part}. Give every shard once.", nameof(shards));
         if (ordered.Length < of) throw new ArgumentException(Missing(plan, of, ordered), nameof(shards));
-        return new(plan, ShardNumber.Whole, [.. ordered.SelectMany(s => s.Rows)]);
+        var rows = new List<double>(checked(plan.Flights * shards[0].Layout.RowLength));
+        foreach (var shard in ordered) rows.AddRange(shard.Rows);
+        return new(plan, ShardNumber.Whole, rows);
     }
 
     /// <summary>The shard as JSON, every digit kept.</summary>
-    public string ToJson() => JsonSerializer.Serialize(new Written(
-        Plan.Vehicle, Plan.Site, Plan.Flights, Plan.Seed, Plan.IsSixDegrees, Plan.Stages, Plan.Ceiling?.Meters, Plan.Field?.Radius?.Meters,
-        Plan.Field?.Corners.SelectMany(c => new[] { c.East.Meters, c.North.Meters }).ToArray(), Plan.Fingerprint, Part.Number, Part.Of,
-        Rows.Select(v => double.IsNaN(v) ? (double?)null : v).ToArray()));
+    public string ToJson() => JsonSerializer.Serialize(Document());
+
+    /// <summary>Writes what <see cref="ToJson"/> gives, as UTF-8: for a million flights, whose text would fill the memory.</summary>
+    /// <param name="stream">Where to.</param>
+    public void Write(Stream stream) => JsonSerializer.Serialize(stream, Document());
 
     /// <summary>Reads a shard.</summary>
     /// <param name="json">What <see cref="ToJson"/> wrote.</param>
     /// <exception cref="FormatException">It isn't a shard, or not a whole one.</exception>
     public static DispersionShard FromJson(string json)
     {
-        Written? written;
+        ArgumentNullException.ThrowIfNull(json);
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(json), writable: false);
+        return Read(stream);
+    }
+
+    /// <summary>Reads a shard.</summary>
+    /// <param name="stream">What <see cref="Write"/> wrote.</param>
+    /// <exception cref="FormatException">It isn't a shard, or not a whole one.</exception>
+    public static DispersionShard Read(Stream stream)
+    {
+        ShardDocument? written;
         try
         {
-            written = JsonSerializer.Deserialize<Written>(json);
+            written = JsonSerializer.Deserialize<ShardDocument>(stream);
         }
         catch (JsonException error)
         {
@@ -92,13 +106,13 @@ public sealed record DispersionShard
         if (written?.Rows is null || written.Fingerprint is null || written.Stages is not (1 or 2) || written.Of > written.Flights || written.Shard < 1 || written.Shard > written.Of)
             throw new FormatException("this is not a shard of a dispersion: rows, fingerprint or numbers are missing, or it was written by another version.");
         var (length, wanted) = (DispersionLayout.For(written.Stages).RowLength, Range(written.Flights, written.Shard, written.Of).Count);
-        if (written.Rows.Length != (long)wanted * length)
-            throw new FormatException($"shard {written.Shard}/{written.Of} has {written.Rows.Length} numbers; it must have {length} for each of its {wanted} flights. It was cut short, or written by another version.");
+        if (written.Rows.Count != (long)wanted * length)
+            throw new FormatException($"shard {written.Shard}/{written.Of} has {written.Rows.Count} numbers; it must have {length} for each of its {wanted} flights. It was cut short, or written by another version.");
         var corners = (written.CornersM ?? []).Chunk(2).Where(c => c.Length == 2).Select(c => new FieldCorner(c[0].Metres(), c[1].Metres())).ToArray();
         var field = written.FieldRadiusM is { } radius ? FlyingField.Circle(radius.Metres()) : corners.Length > 0 ? FlyingField.Outline(corners) : null;
         return new(
             new(written.Vehicle ?? "", written.Site ?? "", written.Flights, written.Seed, written.IsSixDegrees, written.Stages, written.CeilingM?.Metres(), field, written.Fingerprint),
-            new(written.Shard, written.Of), Array.ConvertAll(written.Rows, v => v ?? double.NaN));
+            new(written.Shard, written.Of), written.Rows);
     }
 
     /// <inheritdoc/>
@@ -116,7 +130,7 @@ public sealed record DispersionShard
             : $"flights {first} to {first + count - 1} and more are missing: shards {string.Join(", ", missing.Take(20))}{(missing.Length > 20 ? " ..." : "")} of {of}. Fly them.";
     }
 
-    private sealed record Written(
-        string? Vehicle, string? Site, int Flights, ulong Seed, bool IsSixDegrees, int Stages, double? CeilingM, double? FieldRadiusM, double[]? CornersM,
-        string? Fingerprint, int Shard, int Of, double?[]? Rows);
+    private ShardDocument Document() => new(
+        Plan.Vehicle, Plan.Site, Plan.Flights, Plan.Seed, Plan.IsSixDegrees, Plan.Stages, Plan.Ceiling?.Meters, Plan.Field?.Radius?.Meters,
+        Plan.Field?.Corners.SelectMany(c => new[] { c.East.Meters, c.North.Meters }).ToArray(), Plan.Fingerprint, Part.Number, Part.Of, Rows);
 }
