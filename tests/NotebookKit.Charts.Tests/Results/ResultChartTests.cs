@@ -66,6 +66,8 @@ public sealed class ResultChartTests
         ["airframe"] = () => Curlew.Airframe.Draw(32.Percent(), 60.Grams()),
         ["layup"] = Curlew.Burst.Layup.Draw,
         ["proof"] = Curlew.Proof.Draw,
+        ["cutting plan"] = () => Curlew.Nest.Draw(),
+        ["build calendar"] = Curlew.Calendar.Draw,
     };
 
     [Theory]
