@@ -21,13 +21,13 @@ internal static class RunCommand
         var output = new Option<string?>("--out") { Description = "Folder for executed notebooks and pages; 'out' in the repository if not given." };
         var limit = new Option<TimeSpan>("--cell-limit")
         {
-            Description = "Longest time one cell may run: 500ms, 60s, 2min.",
+            Description = "Longest time one cell may run: 500ms, 60s, 2min, 3h.",
             DefaultValueFactory = _ => RunOptions.UsualCellLimit,
             CustomParser = result =>
             {
                 var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
                 if (TimeLimitText.Read(text) is { } time) return time;
-                result.AddError($"--cell-limit {text} is not a time above zero. Write it with its unit: 500ms, 60s or 2min.");
+                result.AddError($"--cell-limit {text} is not a time above zero. Write it with its unit: 500ms, 60s, 2min or 3h.");
                 return default;
             },
         };
