@@ -87,7 +87,7 @@ public sealed class ResultChartTests
 
     [Fact]
     public void The_flight_marks_what_happens() =>
-        Assert.Equal(["water out", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label).Where(l => l is "water out" or "apogee"));
+        Assert.Equal(["end of jet", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label));
 
     [Fact]
     public void The_vehicle_is_drawn_as_long_and_as_balanced_as_it_is()
