@@ -32,7 +32,7 @@ public sealed class AllNotebooksRun : IAsyncLifetime
         {
         }
 
-        public void Running(string name, int cell)
+        public void Running(string name, int cell, string? progress)
         {
         }
 

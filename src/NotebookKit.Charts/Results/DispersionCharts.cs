@@ -12,23 +12,30 @@ public static class DispersionCharts
 {
     private static readonly double[] Shares = [50, 90, 99];
 
-    /// <summary>Where the flights land, the ellipses that hold 50, 90 and 99 % of them, and the edge of the field.</summary>
+    // Below these a bar says only that many flights were few.
+    private const int MostBars = 12;
+
+    // More points than these are a blot, and a page that no browser opens.
+    private const int MostPoints = 5000;
+
+    /// <summary>
+    /// Where the flights land, the ellipses that hold 50, 90 and 99 % of them, and the edge of the field; of two stages the landings of both, each
+    /// with the ellipse that holds 90 %. Ellipses and shares are of all flights; of more than 5000 only every so many is drawn.
+    /// </summary>
     /// <param name="dispersion">The flights.</param>
     /// <exception cref="InvalidDesignException">Fewer than two flights landed.</exception>
     public static EngineeringChart Chart(this DispersionResult dispersion)
     {
         var landings = Landings(dispersion);
-        var ellipses = Shares.Select(share =>
-        {
-            var (major, minor) = landings.Axes(share.Percent());
-            return new ScatterEllipse($"{Digits.Round(share)} %", landings.MeanEast.Meters, landings.MeanNorth.Meters, major.Meters, minor.Meters, landings.Bearing.Degrees);
-        });
         var field = dispersion.Plan.Field is { } edge ? FieldOutline.Of(edge) : null;
-        return LandingChart.Draw(dispersion.East, dispersion.North, [.. ellipses], field) with
+        var booster = dispersion.Booster?.Landings;
+        var every = (dispersion.East.Count + MostPoints - 1) / MostPoints;
+        var chart = LandingChart.Draw(Thinned(dispersion.East, every), Thinned(dispersion.North, every), [.. (booster is null ? Shares : [90]).Select(share => Ellipse(landings, share))], field) with
         {
             Title = $"Where {dispersion.Plan.Vehicle} comes down",
-            Remark = $"{WholeNumber.Show(landings.Count)} flights{(dispersion.OffField is { } off ? $"; off the field {off}" : "")}",
+            Remark = $"{WholeNumber.Show(landings.Count)} flights{(dispersion.OffField is { } off ? $"; off the field {off}" : "")}{(every > 1 ? $"; one in {every} drawn" : "")}",
         };
+        return booster is null ? chart : WithBooster(chart, dispersion.Booster!, booster, every);
     }
 
     /// <summary>How high the flights go, with the ceiling where there is one.</summary>
@@ -59,7 +66,30 @@ public static class DispersionCharts
     public static EngineeringChart ChartSensitivity(this DispersionResult dispersion)
     {
         ArgumentNullException.ThrowIfNull(dispersion);
-        return ShareBars.Draw($"What sways the apogee of {dispersion.Plan.Vehicle}", "Share of the scatter", [.. dispersion.OnApogee.Select(s => (s.Input, s.Share))]);
+        return ShareBars.Draw($"What sways the apogee of {dispersion.Plan.Vehicle}", "Share of the scatter", [.. dispersion.OnApogee.Take(MostBars).Select(s => (s.Input, s.Share))]);
+    }
+
+    // Flights are drawn independently: every so many of them is as good a sample as any.
+    private static Series Thinned(Series series, int every) => every == 1 ? series : series with { Values = [.. series.Values.Where((_, i) => i % every == 0)] };
+
+    private static ScatterEllipse Ellipse(LandingScatter landings, double share)
+    {
+        var (major, minor) = landings.Axes(share.Percent());
+        return new ScatterEllipse($"{Digits.Round(share)} %", landings.MeanEast.Meters, landings.MeanNorth.Meters, major.Meters, minor.Meters, landings.Bearing.Degrees);
+    }
+
+    private static EngineeringChart WithBooster(EngineeringChart chart, StageScatter booster, LandingScatter landings, int every)
+    {
+        var (x, y) = Ellipse(landings, 90).Outline();
+        string Of(string name) => name switch
+        {
+            "landings" => "sustainer's landings",
+            "90 % of landings" => "90 % of the sustainer's",
+            _ => name,
+        };
+        return (chart with { Marks = [.. chart.Marks.Select(m => m with { Name = Of(m.Name) })] }).With(
+            new Points(Thinned(booster.East, every), Thinned(booster.North, every)) { Name = "booster's landings", Size = booster.East.Count > 500 ? 2.5 : 5, Slot = 2 },
+            new Curve(booster.East with { Values = x }, booster.North with { Values = y }) { Name = "90 % of the booster's", Slot = 1 }).Checked();
     }
 
     private static LandingScatter Landings(DispersionResult dispersion)

@@ -1,3 +1,4 @@
+using NotebookKit.Flight;
 using NotebookKit.Interactive.Html;
 using NotebookKit.Interactive.Live;
 using NotebookKit.Interactive.Tables;
@@ -18,6 +19,7 @@ internal static class FormatterSet
         // First what has no form of its own: a later, closer form takes its place.
         Registry.AddAll(typeof(IResult).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
+        Registry.Add<FlightCard>(FlightCardFormatter.Html, FlightCardFormatter.Plain);
         Registry.Add<Working>(
             (working, w) => Fragment.Write(w, "working", inner =>
             {

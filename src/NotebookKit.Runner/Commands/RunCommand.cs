@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Record;
 using NotebookKit.Runner.Running;
 using NotebookKit.Runner.Terminal;
@@ -20,13 +21,13 @@ internal static class RunCommand
         var output = new Option<string?>("--out") { Description = "Folder for executed notebooks and pages; 'out' in the repository if not given." };
         var limit = new Option<TimeSpan>("--cell-limit")
         {
-            Description = "Longest time one cell may run: 500ms, 60s, 2min.",
+            Description = "Longest time one cell may run: 500ms, 60s, 2min, 3h.",
             DefaultValueFactory = _ => RunOptions.UsualCellLimit,
             CustomParser = result =>
             {
                 var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
                 if (TimeLimitText.Read(text) is { } time) return time;
-                result.AddError($"--cell-limit {text} is not a time above zero. Write it with its unit: 500ms, 60s or 2min.");
+                result.AddError($"--cell-limit {text} is not a time above zero. Write it with its unit: 500ms, 60s, 2min or 3h.");
                 return default;
             },
         };
@@ -51,12 +52,38 @@ internal static class RunCommand
             }
         });
 
-        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs, givens };
+        var shard = new Option<ShardNumber?>("--shard")
+        {
+            Description = "Fly only a part of every dispersion, such as 3/16, and write it below the --out folder for 'merge'; no pages.",
+            CustomParser = result =>
+            {
+                try
+                {
+                    return ShardNumber.Parse(result.Tokens.Count > 0 ? result.Tokens[0].Value : "");
+                }
+                catch (FormatException error)
+                {
+                    result.AddError($"--shard: {error.Message}");
+                    return null;
+                }
+            },
+        };
+        var flown = new Option<string?>("--flown") { Description = "Folder with merged dispersions, which then needn't be flown again." };
+        flown.Validators.Add(result =>
+        {
+            if (result.Tokens is [var folder, ..] && !Directory.Exists(folder.Value)) result.AddError($"--flown: there is no folder {folder.Value}. Write it with: merge.");
+        });
+
+        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs, givens, shard, flown };
         command.SetAction((parsed, _) => RunAsync(parsed.GetValue(givens) ?? [], new RunOptions(
             NotebookSelection.Choose(parsed.GetValue(notebooks) ?? []),
             Path.GetFullPath(parsed.GetValue(output) ?? RepositoryFolders.Find().Output),
             parsed.GetValue(limit),
-            parsed.GetValue(jobs))));
+            parsed.GetValue(jobs))
+        {
+            Shard = parsed.GetValue(shard),
+            Flown = parsed.GetValue(flown) is { } folder ? Path.GetFullPath(folder) : null,
+        }));
         return command;
     }
 
@@ -76,6 +103,7 @@ internal static class RunCommand
     {
         if (options.Notebooks.FirstOrDefault(n => Path.GetFullPath(options.ExecutedFile(Path.GetFileNameWithoutExtension(n))) == n) is { } own)
             throw new RequestException($"The result would overwrite {own} itself. Choose another --out.");
+        if (options is { Shard: not null, Flown: not null }) throw new RequestException("--shard flies a part and --flown takes the whole. Give one of them.");
         using var stop = new StopSignal();
         try
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Runner.Workers;
 using Spectre.Console;
 
@@ -16,6 +17,7 @@ internal static class RunnerCommands
         {
             RunCommand.Create(),
             ListCommand.Create(),
+            MergeCommand.Create(),
             KernelCommand.Create(),
             WorkerCommand(),
         };
@@ -39,9 +41,14 @@ internal static class RunnerCommands
     {
         var limit = new Option<long>("--output-limit") { DefaultValueFactory = _ => WorkerOptions.UsualOutputLimitBytes };
         var live = new Option<bool>("--live");
-        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit, live };
+        var shard = new Option<string?>("--shard");
+        var keep = new Option<string?>("--keep-in");
+        var flown = new Option<string?>("--flown-in");
+        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit, live, shard, keep, flown };
         command.Hidden = true;
-        command.SetAction((parsed, _) => WorkerHost.ServeAsync(parsed.GetValue(limit), parsed.GetValue(live)));
+        command.SetAction((parsed, _) => WorkerHost.ServeAsync(
+            parsed.GetValue(limit), parsed.GetValue(live),
+            parsed.GetValue(shard) is { } part ? new(ShardNumber.Parse(part), parsed.GetValue(keep), parsed.GetValue(flown)) : null));
         return command;
     }
 }

@@ -4,6 +4,7 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;
 using NotebookKit.Interactive.Live;
@@ -16,6 +17,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     private readonly CompositeKernel kernel;
     private readonly long outputLimitBytes;
     private readonly LanguageHelp help;
+    private CellProgress? progress;
 
     private CSharpEngine(CompositeKernel kernel, long outputLimitBytes)
     {
@@ -28,7 +30,9 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
     /// <param name="ask">Asks the reader to type something; gives none where nobody can answer.</param>
     /// <param name="frontEnd">Front-end that takes controls; none where there is none.</param>
-    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null)
+    /// <param name="batch">What becomes of dispersions; none just flies them.</param>
+    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null,
+        IDispersionBatch? batch = null)
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -44,10 +48,13 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
             if (await ask(new InputRequest(request.Prompt, request.IsPassword)) is { } typed) context.Publish(new InputProduced(typed, request));
             else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
         });
-        // Long computations of the library stop when the cell that started them is asked to.
+        CSharpEngine? engine = null;
+        // Long computations of the library tell how far they are, and stop when the cell that started them is asked to.
         csharp.AddMiddleware(async (command, context, next) =>
         {
             StopRequest.Listen(context.CancellationToken);
+            DispersionBatch.Follow(batch);
+            WorkProgress.Listen(engine?.progress);
             await next(command, context);
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
@@ -56,7 +63,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         await NotebookKitExtension.LoadAsync(kernel, passesFigures: true);
         if (frontEnd is not null) FrontEnd.Attach(kernel, frontEnd);
 
-        var engine = new CSharpEngine(kernel, outputLimitBytes);
+        engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
         if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
         ScriptSettings.InheritReferences(csharp);
@@ -67,6 +74,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
     {
         var meter = new OutputMeter(outputLimitBytes);
+        progress = new CellProgress(output);
         var events = new ConcurrentQueue<KernelEvent>();
         // The subscriber must not touch the console: the kernel listens to it, and would call this again without end.
         using var subscription = kernel.KernelEvents.Subscribe(@event =>

@@ -9,6 +9,7 @@ namespace NotebookKit.Runner.Engine;
 [JsonDerivedType(typeof(DisplayOutput), "display")]
 [JsonDerivedType(typeof(UpdateOutput), "update")]
 [JsonDerivedType(typeof(ResultOutput), "result")]
+[JsonDerivedType(typeof(ProgressOutput), "progress")]
 internal abstract record CellOutput;
 
 /// <summary>Text written to the console.</summary>
@@ -29,3 +30,7 @@ internal sealed record UpdateOutput(JsonObject Data, string DisplayId) : CellOut
 /// <summary>The value of the cell's last expression.</summary>
 /// <param name="Data">The same thing in several media types.</param>
 internal sealed record ResultOutput(JsonObject Data) : CellOutput;
+
+/// <summary>How far a long computation of the running cell is. Seen while it runs, and no part of what the cell shows.</summary>
+/// <param name="Text">For example "4200 of 10000 flights".</param>
+internal sealed record ProgressOutput(string Text) : CellOutput;

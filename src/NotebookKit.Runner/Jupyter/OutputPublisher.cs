@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using NotebookKit.Runner.Engine;
 
@@ -11,6 +12,9 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="silent">Whether the value of the last expression is kept back.</param>
 internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets, JupyterMessage request, int count, bool silent)
 {
+    // One line a cell, which follows whatever is being computed.
+    private bool showsProgress;
+
     /// <summary>Publishes an output.</summary>
     /// <param name="output">Output.</param>
     public void Publish(CellOutput output)
@@ -28,6 +32,11 @@ internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets
                 break;
             case DisplayOutput display:
                 outlet.Publish("display_data", request, Display(display.Data, display.DisplayId));
+                break;
+            case ProgressOutput progress when !silent:
+                outlet.Publish(showsProgress ? "update_display_data" : "display_data", request, Display(
+                    new JsonObject { ["text/plain"] = progress.Text }, string.Create(CultureInfo.InvariantCulture, $"progress-{count}-{request.Id}")));
+                showsProgress = true;
                 break;
             case UpdateOutput update:
                 outlet.Publish("update_display_data", request, Display(update.Data, update.DisplayId));

@@ -10,14 +10,24 @@ internal static class AtomicFile
     /// <summary>Writes the text; folders are made as needed.</summary>
     /// <param name="path">Target file.</param>
     /// <param name="text">Its whole text, written as UTF-8 without a mark.</param>
-    public static void Write(string path, string text)
+    public static void Write(string path, string text) => Write(path, stream =>
+    {
+        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
+        writer.Write(text);
+    });
+
+    /// <summary>Writes whatever is written to a stream; folders are made as needed.</summary>
+    /// <param name="path">Target file.</param>
+    /// <param name="write">Writes it.</param>
+    public static void Write(string path, Action<Stream> write)
     {
         var full = Path.GetFullPath(path);
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        var part = $"{full}.{Environment.ProcessId}{PartMark}";
+        // Machines that share a folder may have processes of one number.
+        var part = $"{full}.{Environment.MachineName}.{Environment.ProcessId}{PartMark}";
         try
         {
-            File.WriteAllText(part, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            using (var stream = File.Create(part)) write(stream);
             File.Move(part, full, overwrite: true);
         }
         finally

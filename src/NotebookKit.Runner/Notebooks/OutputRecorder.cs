@@ -27,6 +27,7 @@ internal sealed class OutputRecorder
     /// <param name="output">Output.</param>
     public void Add(CellOutput output)
     {
+        if (output is ProgressOutput) return;
         if (output is StreamOutput text)
         {
             if (text.Name != streamName) EndStream();

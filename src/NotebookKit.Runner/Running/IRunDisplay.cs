@@ -10,10 +10,11 @@ internal interface IRunDisplay
     /// <param name="cells">Code cells it has.</param>
     void Started(string name, int cells);
 
-    /// <summary>A cell begins.</summary>
+    /// <summary>A cell begins, or is somewhat further.</summary>
     /// <param name="name">Name of the notebook.</param>
     /// <param name="cell">Number of the cell.</param>
-    void Running(string name, int cell);
+    /// <param name="progress">How far its computation is; none as it begins.</param>
+    void Running(string name, int cell, string? progress);
 
     /// <summary>A notebook has ended.</summary>
     /// <param name="report">What became of it.</param>

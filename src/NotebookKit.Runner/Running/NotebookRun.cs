@@ -24,16 +24,16 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
 
     /// <summary>Runs it in an engine of its own.</summary>
     /// <param name="options">Limits.</param>
-    /// <param name="begins">Told the number of each cell as it begins.</param>
+    /// <param name="tells">Told the number of each cell as it begins, and again how far its computation is.</param>
     /// <param name="cancellation">Ends the engine.</param>
-    public async Task RunAsync(RunOptions options, Action<int> begins, CancellationToken cancellation)
+    public async Task RunAsync(RunOptions options, Action<int, string?> tells, CancellationToken cancellation)
     {
         ClearOutputs();
         var folder = Path.GetDirectoryName(Path.GetFullPath(file.Path))!;
         try
         {
-            await using var engine = await start(new WorkerOptions(folder, options.CellLimit), cancellation);
-            await RunCellsAsync(engine, begins, cancellation);
+            await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name)), cancellation);
+            await RunCellsAsync(engine, tells, cancellation);
         }
         catch (EngineStartException e)
         {
@@ -41,15 +41,21 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
         }
     }
 
-    private async Task RunCellsAsync(INotebookEngine engine, Action<int> begins, CancellationToken cancellation)
+    private async Task RunCellsAsync(INotebookEngine engine, Action<int, string?> tells, CancellationToken cancellation)
     {
         var recorder = new OutputRecorder();
         foreach (var cell in file.CodeCells)
         {
-            begins(cell.Number);
+            tells(cell.Number, null);
             CellsRun++;
             recorder.Begin(cell.Number);
-            var outcome = await engine.RunAsync(cell.Source, recorder.Add, cancellation);
+            void Show(CellOutput output)
+            {
+                if (output is ProgressOutput progress) tells(cell.Number, progress.Text);
+                else recorder.Add(output);
+            }
+
+            var outcome = await engine.RunAsync(cell.Source, Show, cancellation);
             if (outcome.Error is { } error) recorder.Add(error);
             cell.SetOutputs(recorder.End(), cell.Number);
             headlines.AddRange(HeadlineReader.Read(cell));

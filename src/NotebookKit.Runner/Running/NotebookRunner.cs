@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using NotebookKit.Flight.Dispersion;
+using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
 using NotebookKit.Runner.Pages;
@@ -26,7 +28,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
             reports[i] = await RunOneAsync(options.Notebooks[i], token);
             display.Ended(reports[i]);
         });
-        AtomicFile.Write(options.IndexFile, IndexPage.Write(reports));
+        if (options.Shard is null) AtomicFile.Write(options.IndexFile, IndexPage.Write(reports));
         return reports;
     }
 
@@ -44,16 +46,33 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         }
 
         display.Started(file.Name, file.CodeCells.Count());
+        if (options.Shard is { } stale) DeleteShards(file.Name, stale);
         var run = new NotebookRun(file, StartWorkerAsync);
-        await run.RunAsync(options, cell => display.Running(file.Name, cell), cancellation);
+        await run.RunAsync(options, (cell, progress) => display.Running(file.Name, cell, progress), cancellation);
         cancellation.ThrowIfCancellationRequested();
 
+        // What the cells show of one part isn't what the notebook says.
+        if (options.Shard is { } part) return OfPart(file, run, part, clock.Elapsed);
         AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
         AtomicFile.Write(options.PageFile(file.Name), pages.Write(file, run.Failure));
         var outline = NotebookOutline.Of(file);
         return new NotebookReport(
             file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, run.Headlines, run.Failure,
             options.ExecutedFile(file.Name), options.PageFile(file.Name));
+    }
+
+    private NotebookReport OfPart(NotebookFile file, NotebookRun run, ShardNumber part, TimeSpan took)
+    {
+        var outline = NotebookOutline.Of(file);
+        var failure = run.Failure ?? (ShardFiles.Of(options.ShardFolder(file.Name), part).Count > 0 ? null : new CellFailure(
+            0, CellStatus.Failed, CellError.Plain("NothingToSplit", "The notebook flies no dispersion, so there is nothing to split. Run it without --shard."), ""));
+        return new(file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, [], failure, null, null);
+    }
+
+    // A part left by an earlier run, of a notebook that has changed since, would pass for one of this run.
+    private void DeleteShards(string name, ShardNumber part)
+    {
+        foreach (var file in ShardFiles.Of(options.ShardFolder(name), part)) File.Delete(file);
     }
 
     private static async Task<INotebookEngine> StartWorkerAsync(WorkerOptions limits, CancellationToken cancellation) =>

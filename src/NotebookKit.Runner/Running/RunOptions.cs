@@ -1,3 +1,6 @@
+using NotebookKit.Flight.Dispersion;
+using NotebookKit.Runner.Batch;
+
 namespace NotebookKit.Runner.Running;
 
 /// <summary>What to run, how, and where to put it.</summary>
@@ -7,6 +10,23 @@ namespace NotebookKit.Runner.Running;
 /// <param name="Jobs">How many notebooks run at a time; 1 or more.</param>
 internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string OutputFolder, TimeSpan CellLimit, int Jobs)
 {
+    /// <summary>The part to fly of every dispersion, and nothing else to write; none for an ordinary run.</summary>
+    public ShardNumber? Shard { get; init; }
+
+    /// <summary>Folder with merged dispersions that stand in for flying; none where there is none.</summary>
+    public string? Flown { get; init; }
+
+    /// <summary>Where the parts of a notebook's dispersions go.</summary>
+    /// <param name="name">Its name.</param>
+    public string ShardFolder(string name) => Path.Combine(OutputFolder, "shards", name);
+
+    /// <summary>What becomes of a notebook's dispersions; none just flies them.</summary>
+    /// <param name="name">Its name.</param>
+    public BatchOptions? BatchOf(string name) =>
+        Shard is { } shard ? new(shard, ShardFolder(name), null)
+        : Flown is { } flown ? new(ShardNumber.Whole, null, flown)
+        : null;
+
     /// <summary>The time a cell gets unless told otherwise.</summary>
     public static TimeSpan UsualCellLimit { get; } = TimeSpan.FromSeconds(60);
 

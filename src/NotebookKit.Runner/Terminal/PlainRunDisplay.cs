@@ -16,7 +16,7 @@ internal sealed class PlainRunDisplay(IAnsiConsole console) : IRunDisplay
     }
 
     /// <inheritdoc />
-    public void Running(string name, int cell)
+    public void Running(string name, int cell, string? progress)
     {
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Reports;
 using NotebookKit.Runner.Running;
 using Spectre.Console;
@@ -28,6 +29,13 @@ internal static class RunSummary
         text.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"{reports.Count(r => r.Passed)} of {reports.Count} notebooks ran to their end in {took.TotalSeconds:0.0} s. Made:"));
+        if (options.Shard is { } part)
+        {
+            foreach (var file in reports.SelectMany(r => ShardFiles.Of(options.ShardFolder(r.Name), part))) text.WriteLine($"  {Near(file)}");
+            text.Flush();
+            return;
+        }
+
         text.WriteLine($"  {Near(options.IndexFile)}  (list of all pages: open it in a browser)");
         text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {Near(Path.Combine(options.OutputFolder, "pages"))}  ({reports.Count(r => r.PageFile is not null)} pages)"));
         text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {Near(Path.Combine(options.OutputFolder, "notebooks"))}  ({reports.Count(r => r.ExecutedFile is not null)} executed notebooks)"));

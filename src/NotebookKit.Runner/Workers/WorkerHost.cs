@@ -1,6 +1,7 @@
 using System.Text;
 using System.Threading.Channels;
 using NotebookKit.Numerics;
+using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Workers;
@@ -31,8 +32,9 @@ internal sealed class WorkerHost
     /// <summary>Serves the front until it closes the input.</summary>
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
     /// <param name="live">Whether the front has a front-end that takes controls.</param>
+    /// <param name="batch">What becomes of dispersions; none just flies them.</param>
     /// <returns>Exit code.</returns>
-    public static async Task<int> ServeAsync(long outputLimitBytes, bool live)
+    public static async Task<int> ServeAsync(long outputLimitBytes, bool live, BatchOptions? batch)
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var input = new StreamReader(Console.OpenStandardInput(), utf8);
@@ -42,7 +44,7 @@ internal sealed class WorkerHost
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
         Console.SetOut(Console.Error);
         Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
-        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null));
+        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null, batch is null ? null : new NotebookBatch(batch)));
     }
 
     // A cell that never ends must not keep the process once the front has gone.

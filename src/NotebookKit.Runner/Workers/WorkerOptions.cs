@@ -1,3 +1,5 @@
+using NotebookKit.Runner.Batch;
+
 namespace NotebookKit.Runner.Workers;
 
 /// <summary>How a worker is started.</summary>
@@ -6,8 +8,10 @@ namespace NotebookKit.Runner.Workers;
 /// <param name="OutputLimitBytes">How much one cell may write [bytes], above 0.</param>
 /// <param name="StopGrace">How long a cell that is asked to stop may take before its session is ended; none ends it at once.</param>
 /// <param name="Live">Whether there is a front-end that takes controls.</param>
+/// <param name="Batch">What becomes of dispersions; none just flies them.</param>
 internal sealed record WorkerOptions(
-    string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes, TimeSpan? StopGrace = null, bool Live = false)
+    string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes, TimeSpan? StopGrace = null, bool Live = false,
+    BatchOptions? Batch = null)
 {
     /// <summary>How much one cell may write unless told otherwise [bytes].</summary>
     public const long UsualOutputLimitBytes = 5_000_000;

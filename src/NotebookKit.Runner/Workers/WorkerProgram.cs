@@ -43,9 +43,23 @@ internal static class WorkerProgram
         start.ArgumentList.Add("--output-limit");
         start.ArgumentList.Add(options.OutputLimitBytes.ToString(CultureInfo.InvariantCulture));
         if (options.Live) start.ArgumentList.Add("--live");
+        if (options.Batch is { } batch)
+        {
+            AddOption(start, "--shard", batch.Shard.ToString());
+            AddOption(start, "--keep-in", batch.KeepIn);
+            AddOption(start, "--flown-in", batch.FlownIn);
+        }
+
         // A short-lived process gains nothing from being profiled while it runs.
         start.Environment["DOTNET_TieredPGO"] = "0";
         return start;
+    }
+
+    private static void AddOption(ProcessStartInfo start, string name, string? value)
+    {
+        if (value is null) return;
+        start.ArgumentList.Add(name);
+        start.ArgumentList.Add(value);
     }
 
     private static string DotnetHost() =>

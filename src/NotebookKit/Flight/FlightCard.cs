@@ -1,3 +1,4 @@
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -107,7 +108,7 @@ public sealed record FlightCard : IResult
             [
                 "Site permission, ceiling and airspace confirmed for today; sky and field clear downwind.",
                 $"Wind measured at the rail: at most {WindLimit.Show(SpeedUnit.MeterPerSecond)}.",
-                $"Vessel inspected: no cracks, white spots, dents or loose fibres; proof {Notes.ProofReference} is in date.",
+                $"Vessel inspected: no cracks, white spots, dents or loose fibres; proof in date ({Notes.ProofReference}).",
                 "Nozzle, seals and closures inspected; nothing hand-tight that should be tight.",
                 $"Canopy packed, cord and pins checked; {Vehicle.Deployment}{(Vehicle.Deployment.Trigger == DeploymentTrigger.Timer ? $"; apogee expected at {f.ApogeeTime.Show()}" : "")}.",
                 $"Centre of gravity checked on the finished vehicle: {Vehicle.Balance().CentreOfGravity.Show(LengthUnit.Millimeter)} aft of the tip, empty.",
@@ -127,6 +128,10 @@ public sealed record FlightCard : IResult
     {
         if (Notes.ProofPressure < Vehicle.Charge.Pressure)
             yield return Finding.Error($"the vessel was proved to {Notes.ProofPressure}, below the charge of {Vehicle.Charge.Pressure}. Charge it to less, or prove it again.");
+        if (Notes.Scatter is { } scatter && (scatter.Plan.Vehicle != Vehicle.Name || scatter.Plan.Site != Site.Name))
+            yield return Finding.Error($"the scatter on the card is of {scatter.Plan.Vehicle} from {scatter.Plan.Site}, not of {Vehicle.Name} from {Site.Name}. Disperse this one.");
+        if (Notes.Scatter is { } shard && shard.Part != ShardNumber.Whole)
+            yield return Finding.Error($"the scatter on the card is shard {shard.Part} only. Merge all of them.");
         if (Site.Ceiling is { } ceiling && HighestApogee > ceiling && Flight.Apogee <= ceiling)
             yield return Finding.Warning($"at the low end of the drag band it reaches {HighestApogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or measure its drag first.");
         if (Flight.Figures.RailWind > WindLimit)

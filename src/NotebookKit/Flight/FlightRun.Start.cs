@@ -93,7 +93,7 @@ internal ref partial struct FlightRun
         var air = _numbers.AirAt(_time, -_state[2]);
         var speed = (Vector.From(_state[3..]) - air.WindMps).Length;
         var (sustainer, booster) = _separation.Decelerations(_numbers, air, speed);
-        if (booster > sustainer) _openAt = _time + Math.Sqrt(2 * _separation.JointM / (booster - sustainer));
+        if (booster > sustainer) _openAt = _time + Math.Sqrt(2 * _separation.JointM / (booster - sustainer)) + _separation.DelayS;
         else Marks.Failure = FormattableString.Invariant(
             $"the stages don't part: at {speed:0.#} m/s drag slows the booster by {booster:0.##} m/s² and the sustainer by {sustainer:0.##} m/s², which presses them together. Use a spring, trapped pressure or a timed release.");
     }

@@ -22,7 +22,7 @@ public sealed partial record Vehicle
     public DispersionResult Disperse(
         LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees = false, IProgress<int>? progress = null, int? threads = null,
         CancellationToken cancellation = default) =>
-        DispersionResult.Merge([DisperseShard(site, spread, flights, seed, 1, 1, sixDegrees, progress, threads, cancellation)]);
+        Dispersion(site, spread, flights, seed, sixDegrees, threads).Result(progress, threads, cancellation);
 
     /// <summary>Flies one of several even parts of a dispersion, to be merged with the others. Source: see the result's model.</summary>
     /// <param name="site">Where it starts.</param>
@@ -39,16 +39,13 @@ public sealed partial record Vehicle
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public DispersionShard DisperseShard(
         LaunchSite site, Spread spread, int flights, ulong seed, int shard, int of, bool sixDegrees = false, IProgress<int>? progress = null,
-        int? threads = null, CancellationToken cancellation = default)
+        int? threads = null, CancellationToken cancellation = default) =>
+        Dispersion(site, spread, flights, seed, sixDegrees, threads).Shard(new(shard, of), progress, threads, cancellation);
+
+    private VehicleDispersion Dispersion(LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees, int? threads)
     {
         ArgumentNullException.ThrowIfNull(spread);
-        List<Finding> findings = [.. Validate(site), .. spread.Validate()];
-        if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights", "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) findings.Add(wrong);
-        if (threads is < 1) findings.Add(Finding.Error($"number of threads is {threads}; it must be 1 or more."));
-        InvalidDesignException.ThrowIfAny(Name, findings);
-        var (first, count) = DispersionShard.Range(flights, shard, of);
-        var run = new DispersionRun(this, site, spread, seed, sixDegrees);
-        var plan = new DispersionPlan(Name, site.Name, flights, seed, sixDegrees, site.Ceiling, site.Field, run.Fingerprint());
-        return new(plan, first, run.Rows(first, count, threads, progress, cancellation));
+        InvalidDesignException.ThrowIfAny(Name, [.. sixDegrees ? ValidateSixDegrees(site) : Validate(site), .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
+        return new(this, site, spread, flights, seed, sixDegrees);
     }
 }

@@ -91,21 +91,30 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     public FlightResult FlySixDegrees(LaunchSite site)
     {
-        List<Finding> findings = [.. Validate(site)];
-        if (findings.TrueForAll(f => f.Severity != FindingSeverity.Error) && Balance().RollInertia.KilogramSquareMeters <= 0)
-            findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the ledger a diameter, not only a place."));
+        var findings = ValidateSixDegrees(site);
         InvalidDesignException.ThrowIfAny(Name, findings);
         var rows = new List<FlightRow>(4096);
         var marks = FlightRun.Fly(Numbers(site), SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);
         return FlightReport.For(this, site, marks, rows, hasAttitude: true, findings);
     }
 
+    /// <summary>Everything that is wrong with it on a site for six degrees of freedom, which ask for more.</summary>
+    internal IReadOnlyList<Finding> ValidateSixDegrees(LaunchSite site)
+    {
+        List<Finding> findings = [.. Validate(site)];
+        if (findings.TrueForAll(f => f.Severity != FindingSeverity.Error) && Balance().RollInertia.KilogramSquareMeters <= 0)
+            findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the ledger a diameter, not only a place."));
+        return findings;
+    }
+
     /// <summary>Gas aboard at release by the flow's own gas law [kg].</summary>
     internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;
 
     /// <summary>What is fired, with a charge that may differ from the nominal one.</summary>
-    internal FiringSetup Setup(Charge charge, LaunchSite site) =>
-        new(charge, Nozzle, Flow, site.Pressure.Pascals, FiringTables.For(charge, Flow, site.Pressure.Pascals), LaunchTube);
+    internal FiringSetup Setup(Charge charge, LaunchSite site) => Setup(charge, site, FiringTables.For(charge, Flow, site.Pressure.Pascals));
+
+    /// <summary>What is fired, with tables that were made for the same gas, pressure and temperature.</summary>
+    internal FiringSetup Setup(Charge charge, LaunchSite site, FiringTables tables) => new(charge, Nozzle, Flow, site.Pressure.Pascals, tables, LaunchTube);
 
     /// <summary>What six degrees of freedom need besides.</summary>
     internal RigidBody.VehicleNumbers SixDegrees() => new(Parts.State(), new(Airframe.Tank), new(Body));

@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Flight;
+using NotebookKit.Flight.Staging;
 using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -28,6 +29,25 @@ internal static class BenchmarkVehicle
     {
         Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()),
     };
+
+    /// <summary>An invented booster of 90 mm with a 5 l vessel below the trainer.</summary>
+    public static TwoStageVehicle TwoStages { get; } = new("Pair", new(
+        "Lifter",
+        new FinnedBody(
+            [Nose.Cone(90.Millimetres(), 90.Millimetres()), new BodyTube(1.15.Metres(), 90.Millimetres())],
+            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(), 1.05.Metres())]),
+        new MassLedger(
+        [
+            new("vessel", 800.Grams(), 0.7.Metres()) { Extent = 1.0.Metres(), Diameter = 90.Millimetres() },
+            new("fins", 320.Grams(), 1.14.Metres()) { Extent = 0.15.Metres(), Diameter = 210.Millimetres() },
+            new("canopy", 120.Grams(), 0.15.Metres()),
+        ]),
+        new Charge(new Chamber(5.Litres(), 86.Millimetres(), 60.BarGauge()), 33.Percent(), 40.BarGauge(), 15.Celsius()),
+        new Nozzle(15.Millimetres()),
+        1.22.Metres())
+    {
+        Canopy = new Canopy(CanopyType.FlatCircular, 0.8.Metres()),
+    }, Trainer);
 
     public static LaunchSite Site { get; } = LaunchSite.SeaLevel with
     {

@@ -62,4 +62,21 @@ public sealed class StagingChartTests
         Assert.Throws<InvalidDesignException>(() => failed.Chart());
         Assert.Throws<InvalidDesignException>(() => failed.ChartSpeed());
     }
+
+    [Fact]
+    public void Landings_of_both_stages_are_drawn_and_only_the_inputs_that_matter()
+    {
+        var many = Pair.Disperse(Site with { Wind = WindProfile.PowerLaw(4.MetresPerSecond(), 10.Metres()), Field = FlyingField.Circle(250.Metres()) }, new(), 80, 7);
+        var chart = many.Chart();
+        Assert.Equal(
+            ["sustainer's landings", "90 % of the sustainer's", "edge of the field", "pad", "booster's landings", "90 % of the booster's"],
+            chart.Marks.Select(m => m.Name));
+        Assert.Equal(many.Booster!.East.Values, ((Points)chart.Marks[4]).X.Values);
+        var (east, _) = many.Booster.Landings!.Ellipse(90.Percent());
+        Assert.Equal(east.Values.Max(), ((Curve)chart.Marks[5]).X.Values.Max(), 0.01 * many.Booster.Landings.Axes(90.Percent()).Major.Meters);
+        Assert.NotEmpty(chart.ToFigureJson());
+        _ = System.Xml.Linq.XElement.Parse(chart.ToSvg());
+        var bars = (Bars)many.ChartSensitivity().Marks[0];
+        Assert.Equal(12, bars.Values.Count);
+    }
 }

@@ -1,5 +1,6 @@
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Results;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Charts.Tests.Results;
@@ -49,6 +50,19 @@ public sealed class UncertaintyChartTests
         Assert.Equal(north[IndexOfMax(east)], drawn.Y[IndexOfMax(drawn.X)], 0.08 * reach);
 
         static int IndexOfMax(Series series) => Enumerable.Range(0, series.Count).MaxBy(i => series[i]);
+    }
+
+    [Fact]
+    public void Of_very_many_flights_every_so_many_is_drawn_and_said()
+    {
+        var many = Curlew.Vehicle.Disperse(Curlew.Windy, new Spread(), 5001, 7);
+        var chart = many.Chart();
+        var points = (Points)chart.Marks[0];
+        Assert.Equal(2501, points.X.Count);
+        Assert.Equal(many.East[2], points.X[1]);
+        Assert.Equal(many.North[5000], points.Y[^1]);
+        Assert.Contains("one in 2 drawn", chart.Remark, StringComparison.Ordinal);
+        Assert.DoesNotContain("drawn", CurlewUncertain.Dispersion.Chart().Remark, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -77,6 +77,16 @@ internal class KernelClient : IDisposable
         }
     }
 
+    /// <summary>The next message of a type that is published for a request.</summary>
+    public JupyterMessage NextPublished(string id, string type)
+    {
+        while (true)
+        {
+            var message = Receive(iopub);
+            if (message.Type == type && JupyterMessage.TextOf(message.Parent, "msg_id") == id) return message;
+        }
+    }
+
     public (JsonObject Reply, List<JupyterMessage> Published) Run(string code)
     {
         var id = Send("execute_request", Execute(code));

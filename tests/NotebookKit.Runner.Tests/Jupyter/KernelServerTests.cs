@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using NetMQ;
 using NetMQ.Sockets;
 using NotebookKit.Runner.Jupyter;
+using NotebookKit.Runner.Notebooks;
 
 namespace NotebookKit.Runner.Tests.Jupyter;
 
@@ -337,6 +338,30 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         kernel.Reply(kernel.Send("interrupt_request", [], viaControl: true), viaControl: true);
         Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
         Assert.Equal("42", kernel.Value("kept + 1"));
+    }
+
+    [Fact]
+    public void A_dispersion_shows_how_far_it_is_and_stops_when_asked()
+    {
+        // The vehicle of the fixture, flown longer than anybody waits.
+        kernel.Run(NotebookFile.Read(TestFolder.Fixture("scatters.ipynb")).CodeCells.First().Source);
+        kernel.Run("var kept = 41;");
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("trainer.Disperse(site, new Spread(), flights: 1_000_000, seed: 1)"));
+        var first = kernel.NextPublished(id, "display_data");
+        Assert.Matches(@"^\d+ of 1000000 flights$", (string?)first.Content["data"]!["text/plain"]);
+        kernel.Reply(kernel.Send("interrupt_request", [], viaControl: true), viaControl: true);
+        Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
+        Assert.Equal("42", kernel.Value("kept + 1"));
+    }
+
+    [Fact]
+    public void Progress_is_one_line_that_is_updated_in_place_to_its_end()
+    {
+        var (_, published) = kernel.Run("for (var i = 1; i <= 12; i++) { NotebookKit.Numerics.WorkProgress.Tell(new(\"flights\", i, 12)); Thread.Sleep(100); }");
+        var first = published.Single(m => m.Type == "display_data");
+        var last = published.Last(m => m.Type == "update_display_data");
+        Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)last.Content["transient"]!["display_id"]);
+        Assert.Equal("12 of 12 flights", (string?)last.Content["data"]!["text/plain"]);
     }
 
     [Fact]

@@ -30,6 +30,13 @@ public sealed class CommandLineTests : IDisposable
         Assert.Contains(sentence, (run.Output + run.Errors).ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("500ms", 0.5)]
+    [InlineData("90 s", 90)]
+    [InlineData("2min", 120)]
+    [InlineData("1.5h", 5400)]
+    public void A_time_limit_is_read_as_people_write_it(string text, double seconds) => Assert.Equal(TimeSpan.FromSeconds(seconds), Commands.TimeLimitText.Read(text));
+
     [Fact]
     public async Task A_notebook_is_never_overwritten_by_its_own_result()
     {

@@ -1,3 +1,5 @@
+using Microsoft.Playwright;
+
 namespace NotebookKit.Runner.Tests.Running;
 
 [Collection(AllFixturesTests.Name)]
@@ -78,5 +80,22 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
         Assert.Equal("A short lesson", await browser.Page.InnerTextAsync("h1"));
         await browser.Page.ClickAsync("text=All notebooks");
         Assert.Equal("Notebooks", await browser.Page.InnerTextAsync("h1"));
+    }
+
+    [SkippableFact]
+    public async Task A_flight_card_prints_on_one_sheet_with_its_checklist()
+    {
+        // A4 within margins of 15 mm, at 96 px to the inch.
+        const int Width = 680, Height = 1009;
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.SetViewportSizeAsync(Width, Height);
+        await browser.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        await browser.Page.GotoAsync(Address("scatters"));
+        var card = browser.Page.Locator(".nk-card");
+        Assert.InRange((await card.BoundingBoxAsync())!.Height, 300, Height);
+        Assert.Equal("page", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakBefore"));
+        Assert.Equal("page", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakAfter"));
+        Assert.InRange(await card.Locator(".nk-ticks li").CountAsync(), 10, 20);
+        Assert.Contains("Never approach a pressurised vessel", await card.InnerTextAsync(), StringComparison.Ordinal);
     }
 }

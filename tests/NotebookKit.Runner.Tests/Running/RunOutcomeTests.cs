@@ -20,7 +20,7 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
     };
 
     public static TheoryData<string> Passing =>
-        ["passes", "fails-on-purpose", "hostile", "no-ids", "updates", "many-charts", "reads-a-file", "attachment", "explores", "picks"];
+        ["passes", "fails-on-purpose", "hostile", "no-ids", "updates", "many-charts", "reads-a-file", "attachment", "explores", "picks", "scatters"];
 
     [Theory, MemberData(nameof(Failures))]
     public void A_failing_notebook_is_named_with_cell_line_and_message(string name, string place, string message)

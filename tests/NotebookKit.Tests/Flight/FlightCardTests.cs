@@ -46,4 +46,13 @@ public class FlightCardTests
         Assert.Contains(between.Findings, f => f.Message.Contains("low end of the drag band", StringComparison.Ordinal));
         Assert.False(SampleVehicles.Trainer.Card(Site with { Ceiling = expected - 1.Metres() }, Notes).MayFly);
     }
+
+    [Fact]
+    public void A_scatter_of_another_vehicle_or_site_or_of_a_part_forbids_it()
+    {
+        var other = (SampleVehicles.Trainer with { Name = "Another" }).Disperse(Site, new(), 10, 1);
+        Assert.Contains(SampleVehicles.Trainer.Card(Site, Notes with { Scatter = other }).Findings, f => f.Message.Contains("is of Another", StringComparison.Ordinal));
+        var elsewhere = SampleVehicles.Trainer.Disperse(Site with { Name = "elsewhere" }, new(), 10, 1);
+        Assert.False(SampleVehicles.Trainer.Card(Site, Notes with { Scatter = elsewhere }).MayFly);
+    }
 }

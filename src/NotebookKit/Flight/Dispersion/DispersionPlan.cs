@@ -8,8 +8,17 @@ namespace NotebookKit.Flight.Dispersion;
 /// <param name="Flights">Flights of the whole.</param>
 /// <param name="Seed">Seed of the whole.</param>
 /// <param name="IsSixDegrees">Whether it flies in six degrees of freedom.</param>
+/// <param name="Stages">Stages of the vehicle; 1 or 2.</param>
 /// <param name="Ceiling">Height that no flight may pass, where there is one.</param>
 /// <param name="Field">Ground to land on, where there is one.</param>
-/// <param name="Fingerprint">The bits of flight 0: another vehicle, site, spread, seed or version of the code gives others.</param>
+/// <param name="Fingerprint">
+/// The bits of some of its flights, of ceiling and field: another vehicle, site, spread, seed, version of the code or arithmetic of the
+/// processor gives others.
+/// </param>
 public sealed record DispersionPlan(
-    string Vehicle, string Site, int Flights, ulong Seed, bool IsSixDegrees, Length? Ceiling, FlyingField? Field, string Fingerprint);
+    string Vehicle, string Site, int Flights, ulong Seed, bool IsSixDegrees, int Stages, Length? Ceiling, FlyingField? Field, string Fingerprint)
+{
+    /// <summary>For example "Dispersion of Curlew from Ferry Flat, 1000 flights in three degrees of freedom, seed 7".</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"Dispersion of {Vehicle} from {Site}, {Flights} flights in {(IsSixDegrees ? "six" : "three")} degrees of freedom, seed {Seed}");
+}

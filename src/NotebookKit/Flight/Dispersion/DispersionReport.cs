@@ -28,6 +28,7 @@ internal static class DispersionReport
             "Everything that varies is drawn independently; wind speed and direction are those of the whole flight.",
             "Ellipses take the landings as normal; how many really lie inside is counted beside them.",
             "It knows the scatter that was put in, not the errors of the model itself.",
+            "Of two stages each draws its own charge, thrust, drag, mass, timer and canopy; the drag of both together varies by their shares of it.",
             "Flight number and seed alone decide a flight's draw: the same on any number of threads or machines.",
         ],
         "As the flight's own model; 2 to 1 000 000 flights.",
@@ -37,25 +38,33 @@ internal static class DispersionReport
     {
         if (result.Landings is not { } landings) return [];
         var flown = landings.Count;
+        var own = result.Plan.Stages == 2 ? "Sustainer's " : "";
+        string Of(string name) => own.Length == 0 ? name : $"{own}{char.ToLowerInvariant(name[0])}{name[1..]}";
         return
         [
             new("Apogee, middle", result.MiddleApogee.Show(), $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
             .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(), $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
-            .. result.OffField is { } off ? [new ResultLine("Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
-            new("Mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
-            new("Scatter", $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
-            .. EllipsePercents.Select(p => new ResultLine($"{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
+            .. result.OffField is { } off ? [new ResultLine(result.Plan.Stages == 2 ? "Sustainer off the field" : "Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
+            new(Of("Mean landing"), $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
+            new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
+            .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
                 $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of {landings.Circle(p.Percent()).Show()}")),
-            new("Height hangs on", Words(result.OnApogee), "share of the squared rank correlations"),
-            new("Landing hangs on", Words(result.OnLanding), "share of the squared rank correlations"),
+            Sway("Height hangs on", result.OnApogee),
+            Sway(Of("Landing hangs on"), result.OnLanding),
+            .. Booster(result),
         ];
     }
 
     public static IReadOnlyList<Finding> Findings(DispersionResult result)
     {
         var findings = new List<Finding>();
+        var flights = result.Apogee.Count;
+        if (result.Part != ShardNumber.Whole)
+            findings.Add(Finding.Warning($"this is shard {result.Part}, {flights} of {result.Plan.Flights} flights: merge all of them before you judge by it."));
         if (result.Failed > 0)
-            findings.Add(Finding.Warning($"{result.Failed} of {result.Plan.Flights} flights have no answer: too fast for the drag model, or never off the rail. They are left out; look at what they have in common."));
+            findings.Add(Finding.Warning($"{result.Failed} of {flights} flights have no answer: too fast for the drag model, or never off the rail{(result.Plan.Stages == 2 ? ", or the stages never parted" : "")}. They are left out; look at what they have in common."));
+        if (result.Unparted > 0)
+            findings.Add(Finding.Warning($"in {Likelihood.Of(result.Unparted, flights)} of the flights the stages don't part in order: before the end of the booster's jet, after the top, or not at all. What comes down then is under pressure; part them more surely."));
         if (result.Landings is not { } landings)
         {
             findings.Add(Finding.Error("fewer than two flights reached the ground by the model; there is no scatter to tell of."));
@@ -66,6 +75,8 @@ internal static class DispersionReport
             findings.Add(Finding.Warning($"the ceiling is passed in {above}: use less pressure, or ask for a higher ceiling."));
         if (result.OffField is { } off && off.High.Percent > 1)
             findings.Add(Finding.Warning($"landings are off the field in {off}: lean the rail into the wind, open lower, or wait for less wind."));
+        if (result.Booster?.OffField is { } strays && strays.High.Percent > 1)
+            findings.Add(Finding.Warning($"the booster lands off the field in {strays}."));
         var (low, high) = SampleSize.RadialDeviationInterval(landings.Count);
         findings.Add(Finding.Note($"with {landings.Count} flights the standard deviations are known within {Digits.Round(100 * (1 - low), 2)} % below and {Digits.Round(100 * (high - 1), 2)} % above, and the 90 % radius within {Digits.Round(200 * SampleSize.QuantileRadiusError(landings.Count, 0.9) / Ninety, 2)} %."));
         if (landings.Count < SampleSize.ForLargestToCover(0.95))
@@ -86,6 +97,23 @@ internal static class DispersionReport
         ]);
     }
 
-    private static string Words(IReadOnlyList<Sensitivity> found) =>
-        found.Count == 0 ? "nothing: nothing varies" : string.Join(", ", found.Take(3).Select(s => $"{s.Input.ToLowerInvariant()} {s.Share.Show(2)}"));
+    private static IEnumerable<ResultLine> Booster(DispersionResult result)
+    {
+        if (result.Booster?.Landings is not { } landings) yield break;
+        var (major, minor) = landings.Axes(90.Percent());
+        yield return new("Booster's mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north");
+        yield return new("Booster's 90 % ellipse", $"{major.Show()} by {minor.Show()}", $"semi-axes; longer axis towards {landings.Bearing.Show()}");
+        if (result.Booster.OffField is { } off) yield return new("Booster off the field", off.ToString(), "95 % interval");
+        yield return Sway("Booster's landing hangs on", result.Booster.OnLanding);
+    }
+
+    // The first one as the answer, as the others may have long names.
+    private static ResultLine Sway(string name, IReadOnlyList<Sensitivity> found)
+    {
+        if (found.Count == 0) return new(name, "nothing", "nothing varies");
+        var others = string.Join(", ", found.Skip(1).Take(2).Select(Share));
+        return new(name, Share(found[0]), (others.Length > 0 ? $"then {others}; " : "") + "shares of the squared rank correlations");
+
+        static string Share(Sensitivity s) => $"{s.Input.ToLowerInvariant()} {s.Share.Show(2)}";
+    }
 }

@@ -1,51 +1,60 @@
-using NotebookKit.Flight.RigidBody;
+using System.Globalization;
 using NotebookKit.Numerics;
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using UnitsNet;
 
 namespace NotebookKit.Flight.Dispersion;
 
-/// <summary>Flies a range of the flights of a dispersion. Every flight depends on the seed and its number alone.</summary>
-internal sealed class DispersionRun
+/// <summary>Flies the flights of a dispersion, all or a part of them. Every flight depends on the seed and its number alone.</summary>
+internal abstract class DispersionRun(string vehicle, LaunchSite site, int flights, ulong seed, bool isSixDegrees, int stages)
 {
-    public const int RowLength = FlightInputs.Count + FlightOutputs.Count;
+    private readonly Lock _door = new();
+    private DispersionPlan? _plan;
 
-    private readonly Vehicle _vehicle;
-    private readonly LaunchSite _site;
-    private readonly Spread _spread;
-    private readonly SpreadNumbers _numbers;
-    private readonly FlightNumbers _base;
-    private readonly VehicleNumbers? _sixDegrees;
-    private readonly SeededSamples _samples;
-    private readonly Length _gustTop;
-
-    public DispersionRun(Vehicle vehicle, LaunchSite site, Spread spread, ulong seed, bool isSixDegrees)
+    /// <summary>What it is about.</summary>
+    public DispersionPlan Plan
     {
-        _vehicle = vehicle;
-        _site = site;
-        _spread = spread;
-        _numbers = new(vehicle, site, spread);
-        _base = vehicle.Numbers(site);
-        _sixDegrees = isSixDegrees ? vehicle.SixDegrees() : null;
-        _samples = new SeededSamples(seed);
-
-        // Gust fields reach some way above the nominal top; beyond they hold their last value.
-        var marks = spread.Gusts is null ? new FlightMarks() : FlightRun.Fly(_base, null, FlightAccuracy.Fast);
-        _gustTop = Math.Clamp(double.IsNaN(marks.ApogeeM) ? 0 : 1.3 * marks.ApogeeM, 100, 5000).Metres();
+        get
+        {
+            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(), site.Field, Fingerprint());
+        }
     }
 
-    /// <summary>The bits of flight 0.</summary>
-    public string Fingerprint()
+    private int RowLength { get; } = DispersionLayout.For(stages).RowLength;
+
+    /// <summary>Everything that is wrong with how much is to be flown.</summary>
+    public static IEnumerable<Finding> Validate(int flights, int? threads)
     {
-        Span<double> row = stackalloc double[RowLength];
-        Fly(0, row);
-        var hash = 14695981039346656037UL;
-        foreach (var value in row) hash = unchecked((hash ^ BitConverter.DoubleToUInt64Bits(value)) * 1099511628211UL);
-        return hash.ToString("x16", System.Globalization.CultureInfo.InvariantCulture);
+        if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights", "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) yield return wrong;
+        if (threads is < 1) yield return Finding.Error($"number of threads is {threads}; it must be 1 or more.");
     }
 
-    /// <summary>Rows of inputs and outputs of the flights from one number on, in order.</summary>
-    public double[] Rows(int first, int count, int? threads, IProgress<int>? progress, CancellationToken cancellation)
+    /// <summary>Flies what the batch that it runs in wants of it: everything, one part, or nothing where the flights are there already.</summary>
+    public DispersionResult Result(IProgress<int>? progress, int? threads, CancellationToken cancellation)
+    {
+        var batch = DispersionBatch.Current;
+        if (batch?.Find(Plan) is { } flown)
+        {
+            return flown.Plan.Fingerprint == Plan.Fingerprint && flown.Part == ShardNumber.Whole ? new(flown) : throw new InvalidOperationException(
+                $"the flights handed over are shard {flown.Part} of {flown.Plan} ({flown.Plan.Fingerprint}); wanted is the whole of {Plan} ({Plan.Fingerprint}). Merge the shards again.");
+        }
+
+        var shard = Shard(batch?.Part ?? ShardNumber.Whole, progress, threads, cancellation);
+        batch?.Keep(shard);
+        return new(shard);
+    }
+
+    /// <summary>Flies one part.</summary>
+    public DispersionShard Shard(ShardNumber part, IProgress<int>? progress, int? threads, CancellationToken cancellation)
+    {
+        var (first, count) = DispersionShard.Range(flights, part.Number, part.Of);
+        return new(Plan, part, Rows(first, count, threads, progress, cancellation));
+    }
+
+    /// <summary>Flies one and fills its row.</summary>
+    protected abstract void Fly(long flight, Span<double> row);
+
+    private double[] Rows(int first, int count, int? threads, IProgress<int>? progress, CancellationToken cancellation)
     {
         var rows = new double[(long)count * RowLength];
         var done = 0;
@@ -56,43 +65,35 @@ internal sealed class DispersionRun
             StopRequest.ThrowIfAsked();
             Fly(first + i, rows.AsSpan(i * RowLength, RowLength));
             var finished = Interlocked.Increment(ref done);
-            if (finished % step == 0 || finished == count) progress?.Report(finished);
+            if (finished % step != 0 && finished != count) return;
+            progress?.Report(finished);
+            WorkProgress.Tell(new("flights", finished, count));
         });
         return rows;
     }
 
-    private void Fly(long flight, Span<double> row)
+    /// <summary>The bits of the first, a middle and the last flight, and of what their landings are judged by.</summary>
+    private string Fingerprint()
     {
-        var inputs = FlightInputs.Draw(_numbers, _samples, flight);
-        inputs.CopyTo(row);
-        var numbers = Varied(inputs, flight);
-        var sixDegrees = _sixDegrees is null ? null : _sixDegrees with
+        var hash = 14695981039346656037UL;
+        void Mix(ulong bits) => hash = unchecked((hash ^ bits) * 1099511628211UL);
+        void MixNumber(double number) => Mix(BitConverter.DoubleToUInt64Bits(number));
+        Span<double> row = stackalloc double[RowLength];
+        foreach (var flight in (ReadOnlySpan<int>)[0, flights / 2, flights - 1])
         {
-            Dry = new(_sixDegrees.Dry.MassKg * inputs.Mass, _sixDegrees.Dry.CentreM + inputs.CentreM, _sixDegrees.Dry.RollKgM2 * inputs.Mass, _sixDegrees.Dry.PitchKgM2 * inputs.Mass),
-            Cant = inputs.Cant,
-        };
-        FlightOutputs.Write(FlightRun.Fly(numbers, sixDegrees, FlightAccuracy.Fast), row[FlightInputs.Count..]);
-    }
+            Fly(flight, row);
+            foreach (var value in row) MixNumber(value);
+        }
 
-    private FlightNumbers Varied(in FlightInputs inputs, long flight)
-    {
-        var charge = _vehicle.Charge with
+        foreach (var letter in $"{vehicle}\n{site.Name}\n{flights}\n{seed}") Mix(letter);
+        MixNumber(site.Ceiling?.Meters ?? double.NaN);
+        MixNumber(site.Field?.Radius?.Meters ?? double.NaN);
+        foreach (var corner in site.Field?.Corners ?? [])
         {
-            Pressure = _vehicle.Charge.Pressure * inputs.Pressure,
-            WaterFraction = Ratio.FromDecimalFractions(Math.Clamp(_vehicle.Charge.WaterFraction.DecimalFractions + inputs.Water, 0, 0.95)),
-        };
-        var direction = _site.Rail.Direction(inputs.TiltNorth, inputs.TiltEast);
-        var gusts = _spread.Gusts?.Field(_gustTop, _samples.Part((int)(flight % int.MaxValue)).Seed) ?? _site.Gusts;
-        var deployment = _base.Deployment;
-        return _base with
-        {
-            Air = new(_site.Atmosphere.Law, _site.Elevation.Meters, _site.Wind, -_base.RailM * direction.Z, gusts, inputs.WindSpeed, inputs.WindTurn),
-            RailDirection = direction,
-            DryKg = _base.DryKg * inputs.Mass,
-            DragFactor = inputs.Drag,
-            Firing = _vehicle.Setup(charge, _site),
-            ThrustFactor = inputs.Thrust,
-            Deployment = deployment with { DelayS = Math.Max(0, deployment.DelayS + inputs.TimerS), DragM2 = deployment.DragM2 * inputs.Canopy },
-        };
+            MixNumber(corner.East.Meters);
+            MixNumber(corner.North.Meters);
+        }
+
+        return hash.ToString("x16", CultureInfo.InvariantCulture);
     }
 }

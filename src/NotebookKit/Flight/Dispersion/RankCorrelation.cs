@@ -1,3 +1,6 @@
+using NotebookKit.Quantities;
+using UnitsNet;
+
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>Spearman's rank correlation, ties sharing their mean rank.</summary>
@@ -35,5 +38,19 @@ internal static class RankCorrelation
         }
 
         return square1 > 0 && square2 > 0 ? product / Math.Sqrt(square1 * square2) : 0;
+    }
+
+    /// <summary>How far each input sways an output, the strongest first; nothing where nothing varies.</summary>
+    /// <param name="inputs">Inputs, a row for every flight.</param>
+    /// <param name="flown">Rows that have an output.</param>
+    /// <param name="output">The output of those rows.</param>
+    public static IReadOnlyList<Sensitivity> Sway(IReadOnlyList<Series> inputs, int[] flown, double[] output)
+    {
+        var ranks = Ranks(output);
+        var found = inputs.Select(s => (s.Name, Correlation: Of(Ranks(Array.ConvertAll(flown, i => s[i])), ranks))).ToArray();
+        var sum = found.Sum(f => f.Correlation * f.Correlation);
+        return sum == 0 ? [] : [.. found.Where(f => f.Correlation != 0)
+            .Select(f => new Sensitivity(f.Name, f.Correlation, Ratio.FromPercent(100 * f.Correlation * f.Correlation / sum)))
+            .OrderByDescending(s => Math.Abs(s.Correlation))];
     }
 }

@@ -26,13 +26,16 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
 
     /// <summary>Everything that is wrong with it on a site.</summary>
     /// <param name="site">Where it starts.</param>
-    public IReadOnlyList<Finding> Validate(LaunchSite site)
+    public IReadOnlyList<Finding> Validate(LaunchSite site) => Validate(site, isSixDegrees: false);
+
+    private List<Finding> Validate(LaunchSite site, bool isSixDegrees)
     {
         ArgumentNullException.ThrowIfNull(site);
+        // The spent booster comes down in three degrees of freedom; on the way up its parts are the stack's.
         List<Finding> all =
         [
             .. Booster.Validate(site).Select(f => f with { Message = $"booster: {f.Message}" }),
-            .. Sustainer.Validate(site).Select(f => f with { Message = $"sustainer: {f.Message}" }),
+            .. (isSixDegrees ? Sustainer.ValidateSixDegrees(site) : Sustainer.Validate(site)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
         ];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Sustainer.LaunchTube is not null)
@@ -50,18 +53,12 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
     {
         ArgumentNullException.ThrowIfNull(site);
         var (body, shift) = StackBody();
-        var sustainer = Sustainer.Charge;
-        var tank = Sustainer.Airframe.Tank;
-        var (water, gas) = (sustainer.WaterMass, Sustainer.GasKg(site).Kilograms());
-        var level = water.Kilograms / tank.WaterDensity.KilogramsPerCubicMeter / (Math.PI / 4 * tank.Bore.Meters * tank.Bore.Meters);
-        var ullage = tank.InsideLength.Meters - level;
         List<MassPart> parts =
         [
             .. Sustainer.Parts.Parts.Select(p => p with { Name = $"sustainer: {p.Name}" }),
             .. Booster.Parts.Parts.Select(p => p with { Name = $"booster: {p.Name}", At = p.At + shift }),
-            new("sustainer: gas", gas, Sustainer.NozzleEndAt - (level + (ullage / 2)).Metres()) { Extent = ullage.Metres(), Basis = MassBasis.Weighed },
+            .. ChargeParts(site),
         ];
-        if (water > Mass.Zero) parts.Add(new("sustainer: water", water, Sustainer.NozzleEndAt - (level / 2).Metres()) { Extent = level.Metres(), Basis = MassBasis.Weighed });
         return new(Name, body, new(parts), Booster.Charge, Booster.Nozzle, Booster.NozzleEndAt + shift)
         {
             Flow = Booster.Flow,
@@ -115,6 +112,20 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         Sustainer.Parts.State().MassKg + Sustainer.Charge.WaterMass.Kilograms + Sustainer.GasKg(site),
         Booster.Parts.State().MassKg, Separation.Trigger == SeparationTrigger.Drag ? Sustainer.Drag(site).JetOff : null);
 
+    /// <summary>How far the booster's stations lie further aft in the stack.</summary>
+    internal Length BoosterShift => StackBody().Shift;
+
+    /// <summary>Water and gas of the sustainer as the stack carries them.</summary>
+    internal MassState SustainerCharge(LaunchSite site) => ChargeParts(site).Aggregate(default(MassState), (sum, part) => part.State.With(sum));
+
+    /// <summary>Why the stages don't part in order, where they don't.</summary>
+    internal static PartingFault NoParting(in FlightMarks marks, in AirStart parting) =>
+        marks.Failed || !double.IsFinite(parting.Time) ? PartingFault.NoFlight
+        : marks.HasLanded ? PartingFault.OnGround
+        : marks.HasTopped ? PartingFault.AfterTop
+        : double.IsNaN(marks.JetEndTime) ? PartingFault.WhileDriven
+        : PartingFault.None;
+
     /// <summary>Marks with which a stage goes on by itself: what it has not done yet is open again.</summary>
     internal static FlightMarks Parted(in FlightMarks marks) => marks with
     {
@@ -126,16 +137,19 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
 
     private TwoStageResult Fly(LaunchSite site, bool isSixDegrees, OdeSettings settings)
     {
-        var findings = Validate(site);
+        var findings = Validate(site, isSixDegrees);
         InvalidDesignException.ThrowIfAny(Name, findings);
         var stack = Stack(site);
         var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
         var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, Numbers(site), settings, rows, out var parting);
-        var failure = marks.Failure
-            ?? (marks.HasLanded ? $"the stages come down together: they part by {Separation}, and the ground comes first. Part them sooner."
-            : marks.HasTopped ? "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner."
-            : double.IsNaN(marks.JetEndTime) ? FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later.")
-            : null);
+        var failure = NoParting(marks, parting) switch
+        {
+            PartingFault.None => null,
+            PartingFault.OnGround => $"the stages come down together: they part by {Separation}, and the ground comes first. Part them sooner.",
+            PartingFault.AfterTop => "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner.",
+            PartingFault.WhileDriven => FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
+            _ => marks.Failure,
+        };
         if (failure is not null) return TwoStageResult.Failed(this, site, findings, failure);
 
         var sustainer = FlightRun.Continue(
@@ -145,6 +159,20 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         return new(this, site, stack, rows, marks, parting,
             FlightReport.For(Sustainer, site, sustainer, sustainerRows, isSixDegrees, [], stack),
             FlightReport.For(Booster, site, booster, boosterRows, false, [], stack, isSpent: true), findings);
+    }
+
+    private List<MassPart> ChargeParts(LaunchSite site)
+    {
+        var tank = Sustainer.Airframe.Tank;
+        var (water, gas) = (Sustainer.Charge.WaterMass, Sustainer.GasKg(site).Kilograms());
+        var level = water.Kilograms / tank.WaterDensity.KilogramsPerCubicMeter / (Math.PI / 4 * tank.Bore.Meters * tank.Bore.Meters);
+        var ullage = tank.InsideLength.Meters - level;
+        List<MassPart> parts =
+        [
+            new("sustainer: gas", gas, Sustainer.NozzleEndAt - (level + (ullage / 2)).Metres()) { Extent = ullage.Metres(), Basis = MassBasis.Weighed },
+        ];
+        if (water > Mass.Zero) parts.Add(new("sustainer: water", water, Sustainer.NozzleEndAt - (level / 2).Metres()) { Extent = level.Metres(), Basis = MassBasis.Weighed });
+        return parts;
     }
 
     private (FinnedBody Body, Length Shift) StackBody()

@@ -1,3 +1,4 @@
+using CsCheck;
 using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
@@ -55,6 +56,13 @@ public class DispersionTests
         Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2, 6), Shard(3)])).Message, StringComparison.Ordinal);
         var other = Usual with { Thrust = 3.Percent() };
         Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2, spread: other), Shard(3)])).Message, StringComparison.Ordinal);
+        Assert.Contains("shard 2/3", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(3)])).Message, StringComparison.Ordinal);
+        var half = Trainer.DisperseShard(Site, Usual, 12, 5, 1, 2);
+        Assert.Contains("split in 3 and in 2", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), half])).Message, StringComparison.Ordinal);
+        var low = Trainer.DisperseShard(Site with { Ceiling = 150.Metres() }, Usual, 12, 5, 2, 3);
+        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), low, Shard(3)])).Message, StringComparison.Ordinal);
+        var cut = Shard(1).ToJson();
+        Assert.Contains("cut short", Assert.Throws<FormatException>(() => DispersionShard.FromJson(cut[..cut.LastIndexOf(',')] + "]}")).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => DispersionResult.Merge([]));
         Assert.Throws<FormatException>(() => DispersionShard.FromJson("{\"Rows\":[1,2]}"));
         Assert.Throws<FormatException>(() => DispersionShard.FromJson("not at all"));
@@ -148,6 +156,69 @@ public class DispersionTests
         Assert.Equal(flights, next);
     }
 
+    [Theory]
+    [InlineData("3/16", 3, 16)]
+    [InlineData(" 1 / 1 ", 1, 1)]
+    public void A_shard_is_read_as_people_write_it(string text, int number, int of) => Assert.Equal(new(number, of), ShardNumber.Parse(text));
+
+    [Theory]
+    [InlineData("0/3")]
+    [InlineData("4/3")]
+    [InlineData("3")]
+    [InlineData("-1/3")]
+    [InlineData("99999999/99999999")]
+    [InlineData("")]
+    public void What_is_no_shard_is_refused(string text) => Assert.Contains("3/16", Assert.Throws<FormatException>(() => ShardNumber.Parse(text)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_batch_makes_every_dispersion_fly_its_part_and_takes_flown_ones_in_place_of_flying()
+    {
+        var whole = Trainer.Disperse(Site, Usual, 10, 5);
+        var kept = new List<DispersionShard>();
+        for (var n = 1; n <= 3; n++)
+        {
+            var part = InBatch(new Batch(new(n, 3), kept, null), () => Trainer.Disperse(Site, Usual, 10, 5));
+            Assert.Equal(new(n, 3), part.Part);
+            Assert.Contains(part.Findings, f => f.Message.Contains($"this is shard {n}/3", StringComparison.Ordinal));
+            Assert.Equal(kept[^1].Count, part.Apogee.Count);
+        }
+
+        AssertSame(whole, DispersionResult.Merge(kept));
+        var joined = DispersionShard.Join(kept);
+        AssertSame(whole, InBatch(new Batch(ShardNumber.Whole, [], joined), () => Trainer.Disperse(Site, Usual, 10, 5)));
+        Assert.Equal(ShardNumber.Whole, Trainer.Disperse(Site, Usual, 10, 5).Part);
+    }
+
+    [Fact]
+    public void A_batch_that_hands_over_other_flights_is_refused()
+    {
+        var part = Trainer.DisperseShard(Site, Usual, 10, 5, 1, 2);
+        var other = Trainer.DisperseShard(Site, Usual, 10, 6, 1, 1);
+        foreach (var wrong in new[] { part, other })
+        {
+            var batch = new Careless(wrong);
+            Assert.Contains("Merge the shards again", Assert.Throws<InvalidOperationException>(() => InBatch(batch, () => Trainer.Disperse(Site, Usual, 10, 5))).Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Whatever_happens_to_a_file_it_is_read_or_refused_with_a_sentence()
+    {
+        var json = Trainer.DisperseShard(Site with { Field = FlyingField.Outline(new(0.Metres(), 0.Metres()), new(9.Metres(), 0.Metres()), new(0.Metres(), 9.Metres())) }, Usual, 4, 5, 1, 2).ToJson();
+        Gen.Select(Gen.Int[0, json.Length - 1], Gen.Int[0, 40], Gen.Char["0-9{}[],:\".ex"]).Sample((at, cut, letter) =>
+        {
+            var hurt = json[..at] + letter + json[Math.Min(json.Length, at + cut)..];
+            try
+            {
+                Assert.InRange(DispersionShard.FromJson(hurt).Count, 1, 1_000_000);
+            }
+            catch (FormatException refused)
+            {
+                Assert.Contains("shard", refused.Message, StringComparison.Ordinal);
+            }
+        }, iter: 3000);
+    }
+
     [Fact]
     public void The_scatter_of_known_points_has_their_covariance()
     {
@@ -190,7 +261,7 @@ public class DispersionTests
         Assert.Equal(0, RankCorrelation.Of([0, 1, 2, 3], [1.5, 1.5, 1.5, 1.5]));
     }
 
-    private static void AssertSame(DispersionResult first, DispersionResult second)
+    internal static void AssertSame(DispersionResult first, DispersionResult second)
     {
         Assert.Equal(first.Plan.Fingerprint, second.Plan.Fingerprint);
         foreach (var (a, b) in first.Inputs.Concat(first.Outputs).Zip(second.Inputs.Concat(second.Outputs)))
@@ -203,6 +274,33 @@ public class DispersionTests
         Assert.Equal(first.Findings, second.Findings);
         Assert.Equal(first.OnApogee, second.OnApogee);
         Assert.Equal(first.Landings, second.Landings);
+    }
+
+    // The wish doesn't leave the flow it was made in.
+    private static DispersionResult InBatch(IDispersionBatch batch, Func<DispersionResult> fly) => Task.Run(() =>
+    {
+        DispersionBatch.Follow(batch);
+        return fly();
+    }).GetAwaiter().GetResult();
+
+    private sealed class Batch(ShardNumber part, List<DispersionShard> kept, DispersionShard? flown) : IDispersionBatch
+    {
+        public ShardNumber Part => part;
+
+        public void Keep(DispersionShard shard) => kept.Add(shard);
+
+        public DispersionShard? Find(DispersionPlan plan) => flown is not null && flown.Plan.Fingerprint == plan.Fingerprint ? flown : null;
+    }
+
+    private sealed class Careless(DispersionShard wrong) : IDispersionBatch
+    {
+        public ShardNumber Part => ShardNumber.Whole;
+
+        public void Keep(DispersionShard shard)
+        {
+        }
+
+        public DispersionShard? Find(DispersionPlan plan) => wrong;
     }
 
     private sealed class Told(CancellationTokenSource stop, int after) : IProgress<int>

@@ -70,4 +70,51 @@ public class StagingTests
         Tolerance.Relative(18.703472, down, 1e-6);
         Tolerance.Relative(0.130146, Math.Sqrt(2 * 0.12 / (down - up)), 1e-5);
     }
+
+    [Theory]
+    [PublishedCase("F73", "Delayed release: the stack coasts with its own mass and drag, then the sustainer with its own; closed form of m dv/dt = -m g - k v², integrated by hand, piece by piece")]
+    [InlineData(0.1)]
+    [InlineData(0.5)]
+    [InlineData(1.0)]
+    public void A_delayed_release_follows_the_closed_form_piece_by_piece(double delayS)
+    {
+        const double StackCd = 0.55, SustainerCd = 0.46, Gravity = 9.80665, Density = 1.225;
+        var pair = SampleVehicles.TwoStages with { Separation = Separation.AtBurnOut(delayS.Seconds()) };
+        // Air of one density at every height: where g/(R L) is one, pressure and temperature fall in step. The closed form knows no other air.
+        const double GasConstant = Gravity / AtmosphereLaw.Lapse;
+        var air = new SiteAir(new(0, 101_325 / (GasConstant * Density), 101_325, GasConstant, countsGeometric: false), 0, WindProfile.Calm, 4);
+        FlightNumbers In(Vehicle vehicle, double cd)
+        {
+            var curve = DragCurve.Constant(cd, vehicle.Body.ReferenceArea);
+            return vehicle.Numbers(Site) with { Air = air, JetOn = curve, JetOff = curve, DragAreaM2 = vehicle.Body.ReferenceArea.SquareMeters, Deployment = default };
+        }
+
+        var (stack, sustainer) = (In(pair.Stack(Site), StackCd), In(pair.Sustainer, SustainerCd));
+        var (rows, upRows) = (new List<FlightRow>(), new List<FlightRow>());
+        var marks = FlightRun.FlyStack(stack, null, pair.Numbers(Site), FlightAccuracy.Recorded, rows, out var end);
+        var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, TwoStageVehicle.Parted(marks), upRows);
+
+        // The stack from the end of the booster's jet: v = vt tan(atan(v0/vt) - g t/vt), h = vt²/g ln(cos(...)/cos(...)).
+        var spent = rows.First(r => r.Time >= marks.JetEndTime);
+        var terminal = Terminal(stack.DryKg + spent.WaterKg + spent.GasKg, StackCd * stack.DragAreaM2);
+        var start = Math.Atan(-spent.Velocity.Z / terminal);
+        var stop = start - (Gravity * delayS / terminal);
+        Tolerance.Absolute(delayS, end.Time - marks.JetEndTime, 1e-12);
+        Tolerance.Relative(terminal * Math.Tan(stop), -end.Velocity.Z, 1e-7);
+        Tolerance.Relative(-spent.Position.Z + (terminal * terminal / Gravity * Math.Log(Math.Cos(stop) / Math.Cos(start))), -end.Position.Z, 1e-7);
+        // The slower for waiting, but by less than gravity and the drag it began with have it.
+        Assert.True(-end.Velocity.Z < -spent.Velocity.Z - (Gravity * delayS));
+        Assert.True(-end.Velocity.Z > -spent.Velocity.Z - (Gravity * delayS * (1 + Math.Pow(spent.Velocity.Z / terminal, 2))));
+
+        // The sustainer from the end of its own: h = vt²/2g ln(1 + v²/vt²).
+        var coasts = upRows.First(r => r.Time >= up.JetEndTime);
+        terminal = Terminal(sustainer.DryKg + coasts.WaterKg + coasts.GasKg, SustainerCd * sustainer.DragAreaM2);
+        var (speed, height) = (-coasts.Velocity.Z, -coasts.Position.Z);
+        Tolerance.Relative(height + (terminal * terminal / (2 * Gravity) * Math.Log(1 + (speed * speed / (terminal * terminal)))), up.ApogeeM, 1e-7);
+        // Below the vacuum's top, by no more than the drag it began with takes over the whole climb.
+        var vacuum = height + (speed * speed / (2 * Gravity));
+        Assert.InRange(up.ApogeeM, vacuum - (speed * speed / (terminal * terminal) * (up.ApogeeM - height)), vacuum);
+
+        static double Terminal(double massKg, double dragM2) => Math.Sqrt(2 * massKg * Gravity / (Density * dragM2));
+    }
 }

@@ -1,9 +1,9 @@
 namespace NotebookKit.Flight.Dispersion;
 
-/// <summary>A spread in SI numbers, with what it takes from the vehicle filled in. Shares as fractions, angles in rad.</summary>
-internal readonly record struct SpreadNumbers
+/// <summary>How far one vehicle varies, in SI numbers, with what the spread takes from the vehicle filled in. Shares as fractions, angles in rad.</summary>
+internal readonly record struct StageSpread
 {
-    public SpreadNumbers(Vehicle vehicle, LaunchSite site, Spread spread)
+    public StageSpread(Vehicle vehicle, LaunchSite site, Spread spread)
     {
         Pressure = spread.Pressure.DecimalFractions;
         Water = spread.Water.DecimalFractions;
@@ -12,9 +12,6 @@ internal readonly record struct SpreadNumbers
         var balance = vehicle.Balance();
         Mass = spread.DryMass?.DecimalFractions ?? (balance.MassSpread / balance.Mass);
         CentreM = (spread.CentreOfGravity ?? balance.CentreSpread).Meters;
-        WindSpeed = spread.WindSpeed.DecimalFractions;
-        WindTurn = spread.WindDirection.Radians;
-        Tilt = spread.RailTilt.Radians;
         Cant = spread.Cant.Radians;
         TimerS = spread.Timer.Seconds;
         (CanopyLow, CanopyHigh) = spread.CanopyBand && vehicle.Canopy is { } canopy
@@ -37,12 +34,6 @@ internal readonly record struct SpreadNumbers
     public double Mass { get; }
 
     public double CentreM { get; }
-
-    public double WindSpeed { get; }
-
-    public double WindTurn { get; }
-
-    public double Tilt { get; }
 
     public double Cant { get; }
 

@@ -1,0 +1,19 @@
+namespace NotebookKit.Flight.Dispersion;
+
+/// <summary>What one flight of two stages differs by.</summary>
+/// <param name="Booster">The booster.</param>
+/// <param name="Day">Wind and rail, the same for both.</param>
+/// <param name="Sustainer">The sustainer.</param>
+/// <param name="PartingS">Time on top of the parting's [s].</param>
+internal readonly record struct TwoStageDraw(StageDraw Booster, DayDraw Day, StageDraw Sustainer, double PartingS)
+{
+    public const int Count = StageDraw.Count + DayDraw.Count + StageDraw.Count + 1;
+
+    public void CopyTo(Span<double> row)
+    {
+        Booster.CopyTo(row);
+        Day.CopyTo(row[StageDraw.Count..]);
+        Sustainer.CopyTo(row[(StageDraw.Count + DayDraw.Count)..]);
+        row[Count - 1] = PartingS;
+    }
+}
