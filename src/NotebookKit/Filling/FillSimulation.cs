@@ -70,6 +70,9 @@ internal static class FillSimulation
         var shutAt = rows.Count - 1;
         var settledPa = system.SettledPa(y);
         var lastMass = y[FillSystem.Mass];
+        // Gas from a cylinder that empties fast comes cold, and warms up behind the shut valve.
+        if (trouble is null && settledPa > ratedPa * (1 + 1e-6))
+            trouble = $"Shut at {AbsolutePressure.FromPascals(system.Gas(y).Pascals).ToGauge(fill.Ambient)}, the gas is cold from the emptying cylinder; it warms up to {AbsolutePressure.FromPascals(settledPa).ToGauge(fill.Ambient)}, above the vessel's rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or from a larger cylinder, or set the goal after cooling.";
         if (trouble is null && fill.Heat == FillHeat.Wall && fill.Watch.Seconds > 0)
         {
             system.Open = false;
@@ -122,5 +125,13 @@ internal static class FillSimulation
         $"To settle at {fill.Target} in one go the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure} while it is hot. Fill slowly or in pulses, or fill to the rating, let it cool and top up.";
 
     private static string NotReached(PadFill fill, double seconds, double pascals) =>
-        $"After {Digits.Round(seconds)} s the gauge reads {AbsolutePressure.FromPascals(pascals).ToGauge(fill.Ambient)}; {fill.Target} isn't reached and won't be. {(fill.Cylinder is null ? "Raise the regulator or open the restrictor." : "The cylinder is too empty: take a fuller one.")}";
+        $"After {Digits.Round(seconds)} s the gauge reads {AbsolutePressure.FromPascals(pascals).ToGauge(fill.Ambient)}; {fill.Target}{(fill.Goal == FillGoal.AfterCooling ? " after cooling" : "")} isn't reached and won't be. {NotReachedRemedy(fill, seconds, pascals)}";
+
+    private static string NotReachedRemedy(PadFill fill, double seconds, double pascals)
+    {
+        if (seconds >= HorizonSeconds) return "Open the restrictor.";
+        if (pascals < fill.Supply.ToAbsolute(fill.Ambient).Pascals - 1000) return "The cylinder is too empty: take a fuller one.";
+        // The vessel is at the regulator's pressure, and hot.
+        return $"Fill more slowly or in pulses, so that the wall takes the heat{(fill.Supply < fill.Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {fill.Chamber.RatedPressure}" : "")}.";
+    }
 }

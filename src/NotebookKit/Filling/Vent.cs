@@ -57,7 +57,9 @@ public sealed record Vent
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to let off."),
             new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
-            new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41."),
+            .. GasChecks.FindConstants(Gas),
+            Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
+            Wall is null ? FillWall.FindBore(Chamber) : null,
             Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
             From > Chamber.RatedPressure ? Finding.Warning($"The vessel holds {From}, above its rated pressure of {Chamber.RatedPressure}: let it off from afar and retire it.") : null,
         ];

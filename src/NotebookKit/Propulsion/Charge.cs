@@ -49,9 +49,7 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
             Chamber.RatedPressure <= GaugePressure.Zero
                 ? Finding.Error($"rated pressure of the vessel is {Chamber.RatedPressure}; it must be above 0 bar gauge. Rate the vessel before it is charged.")
                 : PressureFinding(),
-            new ValidRange<double>(50, 5000).Find(
-                Gas.GasConstant.JoulesPerKilogramKelvin, $"gas constant of {Gas.Name} in J/(kg K)", "It is 8314.46 J/(kmol K) over the molar mass."),
-            new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, $"heat capacity ratio of {Gas.Name}", "A gas of single atoms has 5/3, air 1.4."),
+            .. GasChecks.FindConstants(Gas),
         ];
         return [.. all.OfType<Finding>()];
     }

@@ -23,7 +23,7 @@ internal static class FiringModel
         List<string> assumptions =
         [
             real is not null
-                ? $"The gas is {real.Name} by its reference equation of state; below {real.LowestKelvins:0} K the last isentropic exponent is held. It neither dissolves in the water nor takes up vapour."
+                ? $"The gas is {real.Name} by its reference equation of state; below {real.LowestKelvins:0} K {(flow.WallWarming is null ? "the last isentropic exponent is held" : "the equation is carried on as if nothing condensed")}. It neither dissolves in the water nor takes up vapour."
                 : $"The gas is ideal {charge.Gas.Name}, R = {charge.Gas.GasConstant.JoulesPerKilogramKelvin:0.#####} J/(kg K), γ = {charge.Gas.HeatCapacityRatio:0.###}; it doesn't dissolve in the water."
                     + (flow.WaterPhase.Kind == ExpansionKind.MoistAir ? " It is saturated with vapour, which condenses while it cools; droplets stay in it, ice is left out." : " It takes up no vapour."),
             $"Expansion while water leaves: {flow.WaterPhase}; of what remains while gas leaves: {flow.AirPhase}.",

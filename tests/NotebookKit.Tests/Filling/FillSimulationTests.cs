@@ -121,6 +121,35 @@ public class FillSimulationTests
         Assert.Contains("take a fuller one", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("C", 2.Litres(), 45.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
     }
 
+    // A cylinder of 1 L falls from 300 to some 80 bar within seconds: its gas arrives cold, and the vessel would settle 2 bar above its rating.
+    [Theory]
+    [InlineData(FillHeat.Adiabatic)]
+    [InlineData(FillHeat.Wall)]
+    public void Refuses_cold_gas_that_warms_up_past_the_rating_behind_the_shut_valve(FillHeat heat)
+    {
+        var cold = new PadFill
+        {
+            Chamber = new Chamber(3.Litres(), 70.Millimetres(), 60.BarGauge()), Supply = 60.BarGauge(), Restrictor = new Orifice(2.Millimetres(), 0.8), Target = 60.BarGauge(),
+            Properties = GasProperties.Real, Heat = heat, Cylinder = new("A", 1.Litres(), 300.BarGauge()),
+        };
+        var refused = Assert.Throws<InvalidDesignException>(() => cold.Run());
+        Assert.Contains("warms up to 6", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("above the vessel's rated pressure of 60 bar gauge", refused.Message, StringComparison.Ordinal);
+        var after = (cold with { Goal = FillGoal.AfterCooling }).Run();
+        Assert.True(after.ShutPressure < after.SettledPressure);
+        Tolerance.Relative(60, after.SettledPressure.Bar, 1e-5);
+    }
+
+    [Fact]
+    public void A_hot_vessel_at_the_regulators_pressure_is_told_to_fill_slowly()
+    {
+        var hot = WithWall with { Goal = FillGoal.AfterCooling, Chamber = WithWall.Chamber with { RatedPressure = 80.BarGauge() } };
+        var message = Assert.Throws<InvalidDesignException>(() => (hot with { Target = 44.BarGauge() }).Run()).Message;
+        Assert.Contains("44 bar gauge after cooling isn't reached", message, StringComparison.Ordinal);
+        Assert.Contains("Fill more slowly or in pulses", message, StringComparison.Ordinal);
+        Assert.Contains("at most to the rated 80 bar gauge", message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Refuses_a_gas_that_it_knows_too_little_of()
     {

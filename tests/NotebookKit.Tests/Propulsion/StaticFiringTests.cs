@@ -148,6 +148,24 @@ public class StaticFiringTests
         Assert.True(result.Curve.Water.Values[^1] > 100);
     }
 
+    // Gas that is spent with water still aboard has only the room beside that water; p V/(γ − 1) says what it holds.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_energy_of_spent_gas_is_that_of_its_own_room(bool real)
+    {
+        var firing = FiringExamples.Firing with
+        {
+            Charge = FiringExamples.Charge with { Pressure = 2.BarGauge(), WaterFraction = 85.Percent() }, Flow = real ? FlowModel.Real : FlowModel.Plain,
+        };
+        var result = firing.Fire();
+        Assert.Contains(result.Findings, f => f.Message.Contains("still aboard", StringComparison.Ordinal));
+        Tolerance.Relative(3.01325e5 * 0.3e-3 / 0.4, result.Energy.GasAtStart.Joules, real ? 0.02 : 1e-9);
+        var leftM3 = 2e-3 - result.Curve.Water[^1] * 1e-6;
+        Tolerance.Relative(result.Curve.Pressure[^1] * 1e5 * leftM3 / 0.4, result.Energy.GasAtEnd.Joules, real ? 0.02 : 1e-6);
+        Tolerance.Absolute(0, result.Energy.Imbalance, 1e-6);
+    }
+
     [Fact]
     public void Another_gas_is_another_result()
     {
