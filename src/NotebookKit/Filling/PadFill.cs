@@ -88,7 +88,7 @@ public sealed record PadFill
             new ValidRange<double>(1, 1.5).Find(Chamber.Overshoot, "overshoot of the vessel's rating", "5 % is common practice."),
             new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure", "Regulators of diving cylinders give up to 300 bar gauge."),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
-            new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that water freezes, warmer weakens a laminating resin."),
+            new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that nobody fills, warmer weakens a laminating resin."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
             Enum.IsDefined(Goal) ? null : Finding.Error($"goal is {Goal}; it must be one of {string.Join(", ", Enum.GetNames<FillGoal>())}."),
@@ -163,6 +163,8 @@ public sealed record PadFill
             : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Lower the target{(shut < Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {Chamber.RatedPressure}" : "")}.");
         if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
             yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
+        if (WaterFraction > Ratio.Zero && Temperature < 0.Celsius())
+            yield return Finding.Warning($"The vessel stands at {Temperature.Show()} with water in it: plain water freezes below 0 °C, and ice blocks nozzle, valve and vent. The fill is computed as if it stayed liquid.");
         if (Supply > Chamber.RatedPressure)
             yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {Target} and at {Chamber.RatedPressure} at the most, and wide enough to pass {Digits.Round(ReliefFlow.GramsPerSecond)} g/s, what the restrictor lets in, before the vessel is at {Chamber.MaximumExpectedPressure}.");
     }

@@ -44,7 +44,7 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
             new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(
                 WaterFraction, "water fraction", "With more water there is no gas left that could drive it out."),
             new ValidRange<Temperature>((-20).Celsius(), 60.Celsius()).Find(
-                GasTemperature, "gas temperature", "Outside it water freezes or the vessel's resin softens."),
+                GasTemperature, "gas temperature", "Colder than that nobody fires water; warmer softens the vessel's resin."),
             new ValidRange<Density>(900.KilogramsPerCubicMetre(), 1300.KilogramsPerCubicMetre()).Find(WaterDensity, "density of the water", "Salt water has up to 1030 kg/m³."),
             Chamber.RatedPressure <= GaugePressure.Zero
                 ? Finding.Error($"rated pressure of the vessel is {Chamber.RatedPressure}; it must be above 0 bar gauge. Rate the vessel before it is charged.")

@@ -64,6 +64,12 @@ internal static class FiringModel
                 $"charge pressure is {charge.Pressure}: above 30 bar air is no ideal gas; with γ = 1.4 the pressure late in the water phase comes out up to 5 % too high. FlowModel.Real does better."));
         }
 
+        if (charge.WaterFraction > UnitsNet.Ratio.Zero && charge.GasTemperature < 0.Celsius())
+        {
+            findings.Add(Finding.Warning(
+                $"the gas stands at {charge.GasTemperature.Show()} over water: plain water freezes below 0 °C, and ice blocks the nozzle. The firing is computed as if it stayed liquid."));
+        }
+
         if (spentEarly)
         {
             findings.Add(Finding.Warning(string.Create(System.Globalization.CultureInfo.InvariantCulture,

@@ -150,6 +150,15 @@ public class PadFillTests
     }
 
     [Fact]
+    public void Water_below_freezing_is_a_warning()
+    {
+        static bool Warns(PadFill fill) => fill.Validate().Any(f => f.Severity == FindingSeverity.Warning && f.Message.Contains("freezes below 0 °C", StringComparison.Ordinal));
+        Assert.True(Warns(Curlew with { Temperature = (-5).Celsius() }));
+        Assert.False(Warns(Curlew with { Temperature = (-5).Celsius(), WaterFraction = Ratio.Zero }));
+        Assert.False(Warns(Curlew));
+    }
+
+    [Fact]
     public void The_first_flow_of_a_cylinder_below_the_regulator_is_its_own() =>
         Tolerance.Relative(
             43.01325 / 46.01325,
