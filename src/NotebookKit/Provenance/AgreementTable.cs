@@ -19,7 +19,7 @@ public sealed class AgreementTable : IResult
         Source = source;
         Rows = rows;
         foreach (var row in rows) ToleranceRange.Check(row.Allowed, $"tolerance of {row.What}", "It comes from the printed digits.");
-        if (rows.Any(r => !r.Holds)) throw new DisagreementException(title, [.. rows.Where(r => !r.Holds)]);
+        if (rows.Any(r => !r.Holds)) throw new DisagreementException(title, [.. rows.Where(r => !r.Holds)], IsPublished);
     }
 
     /// <summary>Where the other numbers come from.</summary>

@@ -23,6 +23,15 @@ public class AgreementTests
         Assert.Contains("Temperature at 11 km is 216.65 K, published 216.774 K", error.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Calls_a_computed_reference_no_publication()
+    {
+        var computed = Table with { Kind = SourceKind.Independent };
+        var error = Assert.Throws<DisagreementException>(() => new AgreementTable("Sea level", computed, Agreement.Of("Ratio", 1.1, 1.0, 1e-3)));
+        Assert.Contains("reference 1 ", error.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("published", error.Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(SourceKind.Standard, "published")]
     [InlineData(SourceKind.Published, "published")]
