@@ -1,5 +1,6 @@
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Propulsion;
 
