@@ -106,7 +106,8 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         if (ratio > EndRatio(highest, FrictionLength, g))
         {
             var function = new EndExcess(ratio, FrictionLength, g);
-            BracketedRoot.TrySolve(ref function, 1e-9, highest, 1e-14, out var root);
+            // Pressures so nearly equal that even Mach 1e-9 is too much: nothing flows.
+            if (!BracketedRoot.TrySolve(ref function, 1e-9, highest, 1e-14, out var root)) return 0;
             mach = root.Root;
         }
 

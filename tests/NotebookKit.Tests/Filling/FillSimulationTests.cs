@@ -1,3 +1,4 @@
+using CsCheck;
 using NotebookKit.Filling;
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
@@ -88,6 +89,61 @@ public class FillSimulationTests
         var pulsed = (trap with { Valve = new ValvePulses(1.Seconds(), 20.Seconds()) }).Run();
         Tolerance.Relative(44, pulsed.SettledPressure.Bar, 1e-8);
         Assert.True(pulsed.HighestPressure <= 45.001.BarGauge());
+    }
+
+    // Without heat to the wall a shut valve cools nothing: the next pulse must not start where the last one stopped, at the rating.
+    [Theory]
+    [InlineData(FillHeat.Adiabatic, GasProperties.Real)]
+    [InlineData(FillHeat.Adiabatic, GasProperties.Ideal)]
+    public void A_pulse_is_not_opened_at_the_rating(FillHeat heat, GasProperties properties)
+    {
+        var trap = WithWall with { Goal = FillGoal.AfterCooling, Target = 44.BarGauge(), Supply = 80.BarGauge(), Heat = heat, Properties = properties, Valve = new ValvePulses(1.Seconds(), 2.Seconds()) };
+        Assert.Contains("doesn't cool below it", Assert.Throws<InvalidDesignException>(() => trap.Run()).Message, StringComparison.Ordinal);
+    }
+
+    // Whatever the supply, the source, the way in and the hand: no fill that runs reads above the rating, on its way or after.
+    [Fact]
+    public void No_fill_passes_the_rating() =>
+        (from target in Gen.Double[20, 45]
+            from over in Gen.Double[0.5, 60]
+            from cylinder in Gen.Double[0.5, 20]
+            from bar in Gen.Double[60, 300]
+            from shut in Gen.Double[0.5, 10]
+            from pulsed in Gen.Bool
+            from hosed in Gen.Bool
+            from settled in Gen.Bool
+            from wall in Gen.Bool
+            select Curlew with
+            {
+                Target = target.BarGauge(), Supply = (target + over).BarGauge(), Heat = wall ? FillHeat.Wall : FillHeat.Adiabatic, Properties = GasProperties.Real,
+                Goal = settled ? FillGoal.AfterCooling : FillGoal.WhenShut, Cylinder = new("A", cylinder.Litres(), bar.BarGauge()),
+                Valve = pulsed ? new ValvePulses(1.Seconds(), shut.Seconds()) : null,
+                Restrictor = hosed ? new RestrictorChain(new Hose(4.Millimetres(), 5.Metres()), Curlew.Restrictor) : new SonicRestrictor(0.3.LitresPerSecondBar(), 0.3),
+            }).Sample(fill =>
+        {
+            try
+            {
+                var result = fill.Run();
+                Assert.True(result.HighestPressure.Bar <= 45.001 && result.SettledPressure.Bar <= 45.001, $"{result.HighestPressure.Bar} and {result.SettledPressure.Bar}");
+            }
+            catch (InvalidDesignException refused)
+            {
+                Assert.Contains(refused.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("gauge", StringComparison.Ordinal));
+            }
+        }, iter: 40);
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_hose_fills_from_a_regulator_that_is_wound_up_from_the_vessels_own_pressure(bool chained)
+    {
+        var hose = new Hose(5.Millimetres(), 16.Metres());
+        var wound = Curlew with
+        {
+            SupplyRise = PressureChangeRate.FromBarsPerSecond(1.2), Restrictor = chained ? new RestrictorChain(hose, Curlew.Restrictor) : new RestrictorChain(Curlew.Restrictor, hose),
+        };
+        Tolerance.Relative(40, wound.Run().ShutPressure.Bar, 1e-6);
+        Assert.Equal(0, hose.Flow(AbsolutePressure.FromBar(5), 20.Celsius(), AbsolutePressure.FromPascals(Math.BitDecrement(5e5)), Gas.Air).KilogramsPerSecond, 9);
     }
 
     [Fact]
