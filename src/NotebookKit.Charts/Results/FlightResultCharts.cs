@@ -19,7 +19,7 @@ public static class FlightResultCharts
         var figures = Reached(flight).Figures;
         List<EventLine> events = [new(figures.EndOfJet.Seconds, "end of the jet"), new(figures.ApogeeTime.Seconds, "top")];
         if (figures.OpeningTime is { } opening) events.Add(new(opening.Seconds, "canopy out"));
-        return HeightSpeedChart.Draw(flight.Time, flight.Height, flight.Speed, events) with { Title = flight.Title };
+        return HeightSpeedChart.Draw(flight.Time, flight.Height, flight.Speed, events) with { Title = $"Height and speed, {flight.Vehicle.Name}" };
     }
 
     /// <summary>The path in space with its shadow on the ground.</summary>

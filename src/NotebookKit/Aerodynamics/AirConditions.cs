@@ -12,6 +12,8 @@ namespace NotebookKit.Aerodynamics;
 /// <param name="Temperature">Static temperature; -90 to 60 °C.</param>
 public sealed record AirConditions(AbsolutePressure Pressure, Temperature Temperature)
 {
+    internal const double SutherlandK = 110.4;
+
     private const double GasConstant = 8314.32 / 28.9644;
     private const double HeatRatio = 1.4;
 
@@ -45,7 +47,7 @@ public sealed record AirConditions(AbsolutePressure Pressure, Temperature Temper
         get
         {
             var kelvin = Temperature.Kelvins;
-            return 1.458e-6 * kelvin * Math.Sqrt(kelvin) / (kelvin + 110.4);
+            return 1.458e-6 * kelvin * Math.Sqrt(kelvin) / (kelvin + SutherlandK);
         }
     }
 

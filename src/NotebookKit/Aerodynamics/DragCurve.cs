@@ -7,26 +7,22 @@ namespace NotebookKit.Aerodynamics;
 
 /// <summary>
 /// Drag coefficient against Mach number, as a table that a flight reads without allocating. Smooth in value and slope, so that an
-/// integrator keeps its order. Source: the values come from what it was made from; the interpolation is cubic Hermite with central differences.
+/// integrator keeps its order. A curve of the build-up carries its friction apart, and gives it for thinner air as well: at one Mach number
+/// friction depends on the air through the Reynolds number alone, ρ a / μ ∝ p (T + S) / T². Source: the values come from what it was made
+/// from; viscosity by Sutherland's law, U.S. Standard Atmosphere 1976, eq. 51; the interpolation is cubic Hermite with central differences.
 /// </summary>
 public sealed class DragCurve
 {
-    private const int Intervals = 90;
-    private const double Step = Ranges.MaximumMach / Intervals;
+    private readonly MachTable _rest;
+    private readonly FrictionTable? _friction;
 
-    private readonly double[] _values;
-    private readonly double[] _slopes;
-
-    private DragCurve(string name, double areaM2, double[] values)
+    private DragCurve(string name, double areaM2, MachTable rest, FrictionTable? friction)
     {
         Name = name;
         AreaM2 = areaM2;
-        _values = values;
-        IsConstant = Array.TrueForAll(values, v => v == values[0]);
-        _slopes = new double[values.Length];
-        for (var i = 1; i < Intervals; i++) _slopes[i] = (values[i + 1] - values[i - 1]) / 2;
-        _slopes[0] = values[1] - values[0];
-        _slopes[Intervals] = values[Intervals] - values[Intervals - 1];
+        _rest = rest;
+        _friction = friction;
+        IsConstant = friction is null && rest.IsConstant;
     }
 
     /// <summary>What it is called in tables.</summary>
@@ -64,11 +60,13 @@ public sealed class DragCurve
     {
         ArgumentNullException.ThrowIfNull(coefficient);
         new ValidRange<Area>(1e-6.SquareMetres(), 10.SquareMetres()).Check(referenceArea, "reference area", "Use the circle of the body's diameter.");
-        var values = new double[Intervals + 1];
-        for (var i = 0; i <= Intervals; i++)
-            values[i] = new ValidRange<double>(0, 5).Check(coefficient(i * Step), "drag coefficient", "A streamlined body lies between 0.1 and 1 on its frontal area.");
-        return new DragCurve(name, referenceArea.SquareMeters, values);
+        return new DragCurve(name, referenceArea.SquareMeters, MachTable.From(mach =>
+            new ValidRange<double>(0, 5).Check(coefficient(mach), "drag coefficient", "A streamlined body lies between 0.1 and 1 on its frontal area.")), null);
     }
+
+    /// <summary>A table of a build-up, its friction apart from the rest, both as they are in the air of the friction table.</summary>
+    internal static DragCurve From(string name, Area referenceArea, Func<double, double> rest, FrictionTable friction) =>
+        new(name, referenceArea.SquareMeters, MachTable.From(rest), friction);
 
     /// <summary>The same curve times a factor, as a fit to a flight gives it.</summary>
     /// <param name="factor">Factor on the coefficient [-]; 0 to 5.</param>
@@ -76,27 +74,44 @@ public sealed class DragCurve
     public DragCurve Times(double factor)
     {
         new ValidRange<double>(0, 5).Check(factor, "factor on drag", "A fitted factor far from 1 says the model or the data is wrong.");
-        return new DragCurve(Name, AreaM2, Array.ConvertAll(_values, v => v * factor));
+        return new DragCurve(Name, AreaM2, _rest.Times(factor), _friction?.Times(factor));
     }
 
-    /// <summary>Drag coefficient at a Mach number [-]. Doesn't allocate.</summary>
+    /// <summary>Drag coefficient at a Mach number in the air that the curve was made for [-]. Doesn't allocate.</summary>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
     /// <exception cref="OutOfRangeException">The Mach number is beyond the table.</exception>
     public double Coefficient(double mach)
     {
         if (!(mach >= 0 && mach <= Ranges.MaximumMach)) Refuse(mach);
-        var u = mach / Step;
-        var i = Math.Min((int)u, Intervals - 1);
-        u -= i;
-        var (v0, v1, s0, s1) = (_values[i], _values[i + 1], _slopes[i], _slopes[i + 1]);
-        var d = v1 - v0;
-        return v0 + (u * (s0 + (u * ((3 * d) - (2 * s0) - s1 + (u * (s0 + s1 - (2 * d)))))));
+        return _friction is null ? _rest.At(mach) : _rest.At(mach) + _friction.At(mach, 1);
     }
 
-    /// <summary>The table as two columns: Mach number and drag coefficient.</summary>
-    public (Series Mach, Series Coefficient) AsSeries() => (
-        new Series("Mach number", "-", Enumerable.Range(0, Intervals + 1).Select(i => i * Step).ToArray()),
-        new Series("Drag coefficient", "-", [.. _values]));
+    /// <summary>
+    /// Drag coefficient at a Mach number in other air [-], for example that of a greater height: thinner air has more friction for its
+    /// density. A curve without friction of its own, constant or measured, gives the same in any air. Doesn't allocate.
+    /// </summary>
+    /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
+    /// <param name="air">The air it flies in.</param>
+    /// <exception cref="OutOfRangeException">The Mach number is beyond the table.</exception>
+    public double Coefficient(double mach, AirConditions air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return Coefficient(mach, air.Pressure.Pascals, air.Temperature.Kelvins);
+    }
+
+    /// <summary>As above, of a pressure [Pa] and a temperature [K].</summary>
+    internal double Coefficient(double mach, double pressurePa, double temperatureK)
+    {
+        if (!(mach >= 0 && mach <= Ranges.MaximumMach)) Refuse(mach);
+        return _friction is null ? _rest.At(mach) : _rest.At(mach) + _friction.At(mach, _friction.Share(pressurePa, temperatureK));
+    }
+
+    /// <summary>The table as two columns, in the air that it was made for: Mach number and drag coefficient.</summary>
+    public (Series Mach, Series Coefficient) AsSeries()
+    {
+        var machs = Enumerable.Range(0, MachTable.Intervals + 1).Select(i => Math.Min(i * MachTable.Step, MaximumMach)).ToArray();
+        return (new Series("Mach number", "-", machs), new Series("Drag coefficient", "-", machs.Select(Coefficient).ToArray()));
+    }
 
     /// <summary>For example "Drag curve, middle: 0.48 at Mach 0.3".</summary>
     public override string ToString() => $"Drag curve, {Name}: {Digits.Round(Coefficient(0.3))} at Mach 0.3";

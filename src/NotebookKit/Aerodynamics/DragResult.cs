@@ -63,10 +63,11 @@ public sealed record DragResult : IResult
             "Zero angle of attack; parts add up, with a factor for form and a term for fin junctions.",
             "Friction of a flat plate of the part's length; laminar up to a stated transition, both ends of the band carried.",
             "Base drag by two published forms that differ by up to a factor of 2.6; both are carried as a band.",
+            "Sharp leading edges are counted from nothing to the rounded value.",
             "A jet leaves the base area outside it open.",
         ],
-        "Mach 0 to 0.9, slender bodies, thin plate fins. No measured drag of a finned slender body was at hand: expect 20 to 30 %, and fit it to your own flights.",
-        [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag]);
+        "Mach 0 to 0.9, slender bodies, thin plate fins. On a measured sounding rocket (NASA TN D-4013) the middle was up to 20 % high ahead of the base; the base itself hung on a sting and is unchecked. Expect 20 to 30 %, and fit it to your own flights.",
+        [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag, Literature.Ferris]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>

@@ -27,6 +27,8 @@ public abstract record FinPlanform
 
     internal abstract IReadOnlyList<FinStrip> Strips { get; }
 
+    internal double LongestChordM => Strips.Max(s => Math.Max(s.ChordInnerM, s.ChordOuterM));
+
     internal FinIntegrals Integrals => FinIntegrals.Of(Strips);
 
     /// <summary>The same shape, larger or smaller in both directions.</summary>

@@ -23,7 +23,8 @@ public sealed partial record FinSet
         new ValidRange<Speed>(1.MetresPerSecond(), 400.MetresPerSecond()).Check(fastest, "fastest flight speed", "Take it from the flight.");
         var mach = Ranges.CheckMach(air.Mach(fastest));
         var (root, span, area) = (Planform.RootLength.Meters, Planform.Reach.Meters, Planform.Integrals.AreaM2);
-        var (aspect, taper, ratio) = (span * span / area, Planform.Strips[^1].ChordOuterM / root, Thickness.Meters / root);
+        // (λ + 1) / 2 of a trapezoid is its mean chord over its root: that ratio stands for the taper of any outline. A tip corner says nothing.
+        var (aspect, taper, ratio) = (span * span / area, (2 * area / (span * root)) - 1, Thickness.Meters / Planform.LongestChordM);
         var speed = FinAeroelasticity.FlutterMps(shearModulus.Pascals, ratio, aspect, taper, air.Pressure.Pascals, air.SoundMps);
         var wanted = Thickness * Math.Pow(FlutterResult.WantedMargin * fastest.MetersPerSecond / speed, 2.0 / 3);
         return new FlutterResult

@@ -47,10 +47,10 @@ public sealed partial record FinnedBody
     }
 
     /// <summary>
-    /// Drag against Mach number as tables for a flight, low, middle and high. The Reynolds number follows the speed in the given air;
-    /// a thousand metres of height change it by a tenth and the drag by some 1.5 %, which the table leaves out.
+    /// Drag against Mach number as tables for a flight, low, middle and high. The Reynolds number follows speed and height: a flight reads
+    /// the tables with the air of the height it is at. Source: as <see cref="Drag"/>.
     /// </summary>
-    /// <param name="air">Air it flies in; sea level on a standard day where none is given.</param>
+    /// <param name="air">Air at the pad, which the tables are made for; sea level on a standard day where none is given.</param>
     /// <param name="assumptions">Roughness, transition and the rest; the defaults where none are given.</param>
     /// <param name="jet">Diameter of the jet at the base while it runs; zero for none, up to the base.</param>
     /// <exception cref="InvalidDesignException">The body or the assumptions can't be computed; carries all findings.</exception>
@@ -59,20 +59,8 @@ public sealed partial record FinnedBody
         air ??= AirConditions.SeaLevel;
         assumptions ??= new DragAssumptions();
         CheckDrag(assumptions);
-        var jetM2 = JetArea(jet);
-        var geometry = new DragGeometry(this, assumptions);
-        return new DragCurves(Curve("low", 0), Curve("middle", 0.5), Curve("high", 1));
-
-        DragCurve Curve(string name, double weight) => DragCurve.From(name, ReferenceArea, mach =>
-        {
-            // At rest the friction laws diverge while the drag vanishes: hold the value of a walking pace.
-            var speed = Math.Max(1, mach * air.SoundMps);
-            var perMetre = air.DensityKgM3 * speed / air.ViscosityPaS;
-            var late = new DragBuildUp(geometry, assumptions, mach, perMetre, jetM2, late: true);
-            var early = new DragBuildUp(geometry, assumptions, mach, perMetre, jetM2, late: false);
-            var low = DragBuildUp.Low(late, early, assumptions.Parasitic);
-            return Math.Min(5, low + (weight * (DragBuildUp.High(late, early, assumptions.Parasitic) - low)));
-        });
+        var tabulation = new DragTabulation(this, air, assumptions, JetArea(jet));
+        return new DragCurves(tabulation.Curve("low", 0), tabulation.Curve("middle", 0.5), tabulation.Curve("high", 1));
     }
 
     private static (string Name, double Low, double High)[] Bands(in DragBuildUp late, in DragBuildUp early, double parasitic)
@@ -84,7 +72,7 @@ public sealed partial record FinnedBody
             ("Boat-tail pressure", 0, early.BoatTail),
             ("Base", Math.Min(late.LowerBase, early.LowerBase), Math.Max(late.UpperBase, early.UpperBase)),
             ("Fin friction", Math.Min(late.FinFriction, early.FinFriction), Math.Max(late.FinFriction, early.FinFriction)),
-            ("Fin leading edges", early.FinLeading, early.FinLeading),
+            ("Fin leading edges", early.FinLeading, early.FinLeading + early.SharpLeading),
             ("Fin trailing edges", early.FinTrailing, early.FinTrailing),
             ("Fin junctions", early.FinJunction, early.FinJunction),
             ("Rail buttons, joints and the rest", parasitic, parasitic),
@@ -127,7 +115,9 @@ public sealed partial record FinnedBody
             new("Base by the body's friction", @"C_D = \frac{0.029}{\sqrt{C_{Df}}}\,\frac{A_b}{A}", $"0.029 / √{Digits.Round(early.BodyFriction)}", Digits.Round(early.BaseByFriction), Literature.Hoerner),
             new("Base by Mach number", @"C_D = (0.12 + 0.13\,M^2)\,\frac{A_b}{A}", $"0.12 + 0.13 × {Digits.Round(mach)}²", Digits.Round(early.BaseByMach), Literature.Fleeman),
             new("Fin friction", @"C_D = C_F\,\left(1 + \frac{2t}{c}\right)\frac{S_w}{A}", "over both faces of all fins", $"{Digits.Round(late.FinFriction)} to {Digits.Round(early.FinFriction)}", Literature.Hoerner),
-            new("Fin edges", @"C_D = \left(c_{le}\,\cos^2\Lambda + c_{te}\right)\frac{n\,s\,t}{A}", $"leading {Digits.Round(early.FinLeading)}, trailing {Digits.Round(early.FinTrailing)}", Digits.Round(early.FinLeading + early.FinTrailing), Literature.BarrowmanDrag),
+            new("Fin edges", @"C_D = \left(c_{le}\,\cos^2\Lambda + c_{te}\right)\frac{n\,s\,t}{A}", $"leading {Edge(early.FinLeading, early.SharpLeading)}, trailing {Digits.Round(early.FinTrailing)}", Edge(early.FinLeading + early.FinTrailing, early.SharpLeading), Literature.BarrowmanDrag),
         ]);
+
+        static string Edge(double low, double band) => band > 0 ? $"{Digits.Round(low)} to {Digits.Round(low + band)}" : Digits.Round(low);
     }
 }

@@ -24,6 +24,8 @@ public sealed partial record FinnedBody
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(bond);
         InvalidDesignException.ThrowIfAny($"Fins of {Name}", [.. Validate(), .. sheet.Validate(), .. bond.Validate()]);
+        if (Fins.Count == 0)
+            throw new InvalidDesignException(Name, [Finding.Error("the body has no fins; there is no structure to compute. Add fins.")]);
         ArgumentOutOfRangeException.ThrowIfNegative(set);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(set, Fins.Count);
         new ValidRange<Speed>(Speed.Zero, 30.MetresPerSecond()).Check(gust, "sideways gust", "Take the gust of the worst day you fly in.");
@@ -58,7 +60,7 @@ public sealed partial record FinnedBody
             SheetFactor = sheetFactor,
             BondStress = Pressure.FromPascals(bondStress),
             BondFactor = bondFactor,
-            Findings = [.. flutter.Findings, .. StructureFindings(fins.Name, divergenceMps / fastest.MetersPerSecond, sheetFactor, bondFactor, angle)],
+            Findings = [.. flutter.Findings, .. StructureFindings(fins.Name, divergenceMps / fastest.MetersPerSecond, sheetFactor, bondFactor, angle), .. SweepFindings(fins.Name, fin, root)],
             Working = new Working("Fins as structure",
             [
                 .. flutter.Working.Steps,
@@ -68,6 +70,13 @@ public sealed partial record FinnedBody
                 new("Bond", @"\tau = \frac{N\,\bar y/(t + h/2) + N/2}{c_r\,h/\sqrt 2}", $"leg h = {Millimetres(leg)}", Pressure.FromPascals(bondStress).Show(PressureUnit.Megapascal), Literature.Gere),
             ]),
         };
+    }
+
+    // Fins whose middles lie forward of the root's bend their leading edges up; strip theory with torsion alone doesn't see it.
+    private static IEnumerable<Finding> SweepFindings(string name, FinIntegrals fin, double rootM)
+    {
+        if (fin.MeanChordLeadM + (fin.MeanChordM / 2) < 0.48 * rootM)
+            yield return Finding.Warning($"{name}: the fins are swept forward; bending then adds to twisting and lowers the divergence speed, which is left out here. Sweep them aft, or have them tested.");
     }
 
     private static IEnumerable<Finding> StructureFindings(string name, double divergenceMargin, double sheetFactor, double bondFactor, double angle)

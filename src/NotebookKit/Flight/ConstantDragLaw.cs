@@ -5,5 +5,5 @@ internal readonly struct ConstantDragLaw(double jetOn, double jetOff) : IDragLaw
 {
     public bool NeedsMach => false;
 
-    public double Coefficient(double mach, bool isJetOn) => isJetOn ? jetOn : jetOff;
+    public double Coefficient(double mach, double pressurePa, double temperatureK, bool isJetOn) => isJetOn ? jetOn : jetOff;
 }

@@ -9,6 +9,8 @@ internal sealed record FlightNumbers
 {
     public const double Gravity = AtmosphereLaw.Gravity;
 
+    private const double KelvinPerSquareSound = 1 / (1.4 * AtmosphereLaw.GasConstant);
+
     public required SiteAir Air { get; init; }
 
     public required double RailM { get; init; }
@@ -34,12 +36,20 @@ internal sealed record FlightNumbers
 
     public required DeploymentNumbers Deployment { get; init; }
 
-    /// <summary>Drag coefficient times area [m²]; the table's end value beyond its last Mach number, where the flight is refused.</summary>
-    public double DragM2(double mach, bool isJetOn)
+    /// <summary>
+    /// Drag coefficient times area in the air of the height flown at [m²]; the table's end value beyond its last Mach number, where the
+    /// flight is refused.
+    /// </summary>
+    public double DragM2(double mach, in AirSample air, bool isJetOn)
     {
-        var curve = isJetOn ? JetOn : JetOff;
-        return DragFactor * DragAreaM2 * curve.Coefficient(mach < DragCurve.MaximumMach ? mach : DragCurve.MaximumMach);
+        var kelvin = air.SoundMps * air.SoundMps * KelvinPerSquareSound;
+        return DragFactor * DragAreaM2 * (isJetOn ? JetOn : JetOff).Coefficient(Held(mach), air.PressurePa, kelvin);
     }
 
+    /// <summary>The same in the air at the pad [m²].</summary>
+    public double DragM2(double mach, bool isJetOn) => DragFactor * DragAreaM2 * (isJetOn ? JetOn : JetOff).Coefficient(Held(mach));
+
     public AirSample AirAt(double t, double heightM) => Air.At(t, Air.ElevationM + heightM);
+
+    private static double Held(double mach) => mach < DragCurve.MaximumMach ? mach : DragCurve.MaximumMach;
 }

@@ -17,7 +17,7 @@ internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, d
         var pressure = air.Pressure(elevationM + heightM, out var temperature);
         var density = pressure / (air.SpecificGasConstant * temperature);
         var mach = drag.NeedsMach ? speed / SpeedOfSound(temperature) : 0;
-        dragN = 0.5 * density * drag.Coefficient(mach, jetOn) * dragAreaM2 * speed * Math.Abs(speed);
+        dragN = 0.5 * density * drag.Coefficient(mach, pressure, temperature, jetOn) * dragAreaM2 * speed * Math.Abs(speed);
         return pressure;
     }
 

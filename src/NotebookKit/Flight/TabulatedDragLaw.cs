@@ -10,9 +10,9 @@ internal readonly struct TabulatedDragLaw(DragCurve jetOn, DragCurve jetOff) : I
 {
     public bool NeedsMach => true;
 
-    public double Coefficient(double mach, bool isJetOn)
+    public double Coefficient(double mach, double pressurePa, double temperatureK, bool isJetOn)
     {
         var size = Math.Abs(mach);
-        return (isJetOn ? jetOn : jetOff).Coefficient(size < DragCurve.MaximumMach ? size : DragCurve.MaximumMach);
+        return (isJetOn ? jetOn : jetOff).Coefficient(size < DragCurve.MaximumMach ? size : DragCurve.MaximumMach, pressurePa, temperatureK);
     }
 }

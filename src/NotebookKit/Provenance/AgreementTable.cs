@@ -45,12 +45,12 @@ public sealed class AgreementTable : IResult
     [
         .. Rows.Select(r => new ResultLine(
             r.What,
-            $"{Digits.Round(r.Ours, 6)} {r.Unit}".TrimEnd(),
-            $"{(IsPublished ? "published" : "reference")} {Digits.Round(r.Published, 7)} {r.Unit}".TrimEnd() + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
+            QuantityDisplay.Join(Digits.Round(r.Ours, 6), r.Unit),
+            $"{(IsPublished ? "published" : "reference")} {QuantityDisplay.Join(Digits.Round(r.Published, 7), r.Unit)}" + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [Finding.Note($"All {Rows.Count} agree with {Source}.")];
+    public IReadOnlyList<Finding> Findings => [Finding.Note($"{Rows.Count switch { 1 => "It agrees", 2 => "Both agree", var count => $"All {count} agree" }} with {Source}.")];
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => [];

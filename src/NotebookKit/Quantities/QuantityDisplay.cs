@@ -15,9 +15,11 @@ public static class QuantityDisplay
             quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
         // ISO 80000 allows l and L; l reads as a one.
         if (quantity is Volume && unit.EndsWith('l')) unit = unit[..^1] + "L";
-        var number = Digits.Round((double)quantity.Value, significant);
-        return unit.Length == 0 ? number : $"{number} {unit}";
+        return Join(Digits.Round((double)quantity.Value, significant), unit);
     }
+
+    /// <summary>A number and its unit, with a space between but for degrees of an angle, which ISO 80000 sets close.</summary>
+    internal static string Join(string number, string unit) => unit.Length == 0 ? number : unit == "°" ? number + unit : $"{number} {unit}";
 
     /// <summary>The quantity in another unit, for example <c>length.Show(LengthUnit.Inch)</c>.</summary>
     /// <param name="quantity">Quantity to show.</param>

@@ -77,7 +77,7 @@ public sealed record TimedOpeningResult : IResult
         new("Nineteen in twenty below", LoadNineteenInTwenty.Show()),
         new("Upper bound of it, infinite mass", UpperBoundNineteenInTwenty.Show(), "make the gear for it where the fill time is an extrapolation"),
         .. ChanceOfExceeding is { } chance && Allowed is { } allowed
-            ? new ResultLine[] { new("Chance of too much", chance.Show(2), $"above {allowed.Show()}") }
+            ? new ResultLine[] { new("Chance of too much", chance.Percent < 0.01 ? "below 0.01 %" : chance.Show(2), $"above {allowed.Show()}") }
             : [],
     ];
 }

@@ -18,6 +18,7 @@ public class VerticalFlightBenchmarks
         new LaunchSite("sea level", 0.Metres(), Atmosphere.LinearLapse)) { Flow = FlowModel.Plain };
 
     private VerticalFlight _tabulated = null!;
+    private VerticalFlight _builtUp = null!;
     private VerticalFlight _real = null!;
     private VerticalFlight _unsteady = null!;
     private readonly FiringTables _none = FiringTables.None;
@@ -29,6 +30,7 @@ public class VerticalFlightBenchmarks
         _real = _flight with { Flow = FlowModel.Real };
         _unsteady = _flight with { Flow = FlowModel.Plain with { Water = WaterFlow.Unsteady } };
         _tables = _real.Tables;
+        _builtUp = _flight with { Drag = BenchmarkVehicle.Trainer.Body.DragCurves().Middle };
         _tabulated = _flight with { Drag = DragCurve.From("rising", _flight.Drag.ReferenceArea, m => 0.33 + 0.05 * m * m) };
     }
 
@@ -39,6 +41,10 @@ public class VerticalFlightBenchmarks
     /// <summary>With drag by table.</summary>
     [Benchmark]
     public double Peak_with_drag_table() => _tabulated.PeakUnchecked(_none).ApogeeMetres;
+
+    /// <summary>With the drag of a build-up, its friction in the air of the height flown.</summary>
+    [Benchmark]
+    public double Peak_with_drag_by_parts() => _builtUp.PeakUnchecked(_none).ApogeeMetres;
 
     /// <summary>With real gas, its tables at hand, as a map runs it.</summary>
     [Benchmark]

@@ -1,4 +1,5 @@
 using NotebookKit.Aerodynamics;
+using NotebookKit.Building;
 using NotebookKit.Filling;
 using NotebookKit.Flight;
 using NotebookKit.Materials;
@@ -83,6 +84,13 @@ public static class Curlew
 
     public static TimedOpeningResult Opening { get; } = new Canopy(CanopyType.FlatCircular, 0.9.Metres())
         .OpenByTimer(900.Grams(), 5.8.Seconds(), 5.4.Seconds(), 0.3.Seconds(), 3.MetresPerSecond(), 300.Newtons());
+
+    public static NestResult Nest { get; } = new SheetNest(600.Millimetres(), 300.Millimetres(),
+        [new("fin", [.. Body.Fins[0].Planform.Corners.Select(c => new SheetPoint(c.Aft, c.Out))], 3)]).Place();
+
+    public static BuildCalendarResult Calendar { get; } = new BuildCalendar(
+        [new("wrap", 2.Hours(), 12.Hours()), new("fins", 1.Hours(), 12.Hours()), new("fillets", 1.Hours(), 12.Hours(), "wrap", "fins")],
+        new DateTime(2026, 3, 2, 18, 30, 0, DateTimeKind.Unspecified), BenchHours.Evenings).Plan();
 
     private static PressureVessel Build()
     {

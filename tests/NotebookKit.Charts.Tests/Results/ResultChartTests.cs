@@ -66,6 +66,8 @@ public sealed class ResultChartTests
         ["airframe"] = () => Curlew.Airframe.Draw(32.Percent(), 60.Grams()),
         ["layup"] = Curlew.Burst.Layup.Draw,
         ["proof"] = Curlew.Proof.Draw,
+        ["cutting plan"] = () => Curlew.Nest.Draw(),
+        ["build calendar"] = Curlew.Calendar.Draw,
     };
 
     [Theory]
@@ -85,7 +87,7 @@ public sealed class ResultChartTests
 
     [Fact]
     public void The_flight_marks_what_happens() =>
-        Assert.Equal(["water out", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label).Where(l => l is "water out" or "apogee"));
+        Assert.Equal(["end of jet", "apogee"], Curlew.Flight.Chart().Events.Select(e => e.Label));
 
     [Fact]
     public void The_vehicle_is_drawn_as_long_and_as_balanced_as_it_is()

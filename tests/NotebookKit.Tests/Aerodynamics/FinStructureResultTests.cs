@@ -55,6 +55,39 @@ public class FinStructureResultTests
             scaled.Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()).FlutterSpeed.MetersPerSecond, 1e-12);
     });
 
+    // By hand: a square of 80 mm with its corner cut off by 5 mm is a square for all that flutter knows; its tip corner is none of its taper.
+    [Fact]
+    public void A_corner_cut_off_the_tip_is_no_taper()
+    {
+        var square = FinSet.Trapezoidal(3, 80.Millimetres(), 80.Millimetres(), 80.Millimetres(), 0.Millimetres(), 1.5.Millimetres(), 0.Millimetres());
+        var cut = square with { Planform = new PolygonPlanform([Corner(0, 0), Corner(0, 75), Corner(40, 80), Corner(80, 75), Corner(80, 0)]) };
+        var (whole, less) = (Speed(square), Speed(cut));
+        Assert.InRange(less / whole, 0.95, 1.05);
+
+        static double Speed(FinSet fins) => fins.Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()).FlutterSpeed.MetersPerSecond;
+    }
+
+    // t over the longest chord: a fin that widens outwards is as thin there as it is wide.
+    [Fact]
+    public void A_fin_wider_at_its_tip_flutters_sooner()
+    {
+        var straight = FinSet.Trapezoidal(3, 80.Millimetres(), 80.Millimetres(), 80.Millimetres(), 0.Millimetres(), 1.5.Millimetres(), 0.Millimetres());
+        var wider = FinSet.Trapezoidal(3, 80.Millimetres(), 100.Millimetres(), 80.Millimetres(), 0.Millimetres(), 1.5.Millimetres(), 0.Millimetres());
+        var (one, other) = (straight.Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()), wider.Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()));
+        // A = 80² / (80 × 90) = 8/9, (λ + 1) / 2 = 9/8, t / c = 1.5 / 100 instead of 1, 1, 1.5 / 80.
+        var expected = Math.Pow(0.8, 1.5) * Math.Sqrt(((8.0 / 9) + 2) / 3 / Math.Pow(8.0 / 9, 3) / (9.0 / 8));
+        Tolerance.Relative(expected, other.FlutterSpeed / one.FlutterSpeed, 1e-12);
+    }
+
+    [Fact]
+    public void Fins_swept_forward_are_warned_of()
+    {
+        var fins = FinSet.Trapezoidal(3, 100.Millimetres(), 60.Millimetres(), 60.Millimetres(), (-20).Millimetres(), 1.5.Millimetres(), 1.7.Metres());
+        var result = (SampleBodies.ThreeFins with { Fins = [fins] }).FinStructure(Sheet, Bond, 100.MetresPerSecond(), 5.MetresPerSecond());
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("swept forward", StringComparison.Ordinal));
+        Assert.DoesNotContain(SampleBodies.ThreeFins.FinStructure(Sheet, Bond, 100.MetresPerSecond(), 5.MetresPerSecond()).Findings, f => f.Message.Contains("swept", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Wrong_units_are_caught()
     {
@@ -66,4 +99,6 @@ public class FinStructureResultTests
 
     [Fact]
     public void An_empty_layup_is_refused() => Assert.Throws<InvalidDesignException>(() => new SheetLayup([]).ShearModulus);
+
+    private static PlanformPoint Corner(double aft, double outward) => new(aft.Millimetres(), outward.Millimetres());
 }

@@ -65,6 +65,17 @@ public class FinnedBodyTests
         Tolerance.Relative(one.TotalSlope, other.TotalSlope, 1e-9);
         Tolerance.Relative(one.CentreOfPressure.Meters, other.CentreOfPressure.Meters, 1e-9);
         Tolerance.Relative(body.Roll().Damping, (body with { Fins = [polygon] }).Roll().Damping, 1e-9);
+        Tolerance.Relative(body.Roll().Forcing, (body with { Fins = [polygon] }).Roll().Forcing, 1e-9);
+        var drawn = body with { Fins = [polygon] };
+        Tolerance.Relative(body.Drag(60.MetresPerSecond()).Middle, drawn.Drag(60.MetresPerSecond()).Middle, 1e-9);
+        Tolerance.Relative(body.MarginAt(body.Length / 2, 8.Degrees()), drawn.MarginAt(body.Length / 2, 8.Degrees()), 1e-9);
+        var (sheet, bond) = (new FinSheet("sheet", Pressure.FromGigapascals(5), Pressure.FromMegapascals(500), Source.CommonPractice("invented")),
+            new FinBond(6.Millimetres(), Pressure.FromMegapascals(10), Source.CommonPractice("invented")));
+        var (plate, drawnPlate) = (body.FinStructure(sheet, bond, 60.MetresPerSecond(), 5.MetresPerSecond()), drawn.FinStructure(sheet, bond, 60.MetresPerSecond(), 5.MetresPerSecond()));
+        Tolerance.Relative(plate.Flutter.FlutterSpeed.MetersPerSecond, drawnPlate.Flutter.FlutterSpeed.MetersPerSecond, 1e-9);
+        Tolerance.Relative(plate.DivergencePressure.Pascals, drawnPlate.DivergencePressure.Pascals, 1e-9);
+        Tolerance.Relative(plate.BondStress.Pascals, drawnPlate.BondStress.Pascals, 1e-9);
+        Tolerance.Relative(fins.WithSpanTimes(1.3).Planform.Area.SquareMeters, polygon.WithSpanTimes(1.3).Planform.Area.SquareMeters, 1e-9);
     });
 
     // A cranked fin of two trapezoids joined at mid span: areas and centroids add up by hand.

@@ -51,6 +51,23 @@ public class PointFlightTests
         Tolerance.Relative(vertical.EndOfJet.Time.Seconds, flight.Figures.EndOfJet.Seconds, 1e-5);
     }
 
+    // The drag of the height flown: the same flight with the drag of its middle height held throughout lands between pad and top.
+    [Fact]
+    public void Thinner_air_has_more_drag_for_its_density_and_a_club_flight_hardly_feels_it()
+    {
+        var vertical = new VerticalFlight(Trainer.Charge, Trainer.Nozzle, Trainer.Balance().Mass, Trainer.Body.DragCurves().Middle, SampleVehicles.Calm);
+        var flown = vertical.Fly().Apogee;
+        var atPad = Held(Length.Zero);
+        Assert.InRange(flown / atPad, 0.99, 1);
+        Assert.InRange(flown, Held(flown), atPad);
+
+        Length Held(Length height)
+        {
+            var air = Atmosphere.Standard.At(height);
+            return (vertical with { Drag = DragCurve.From("held", vertical.Drag.ReferenceArea, m => vertical.Drag.Coefficient(m, air)) }).Fly().Apogee;
+        }
+    }
+
     // Three degrees of freedom fly anything straight; what would turn over has to be said, and not as a mere warning.
     [Fact]
     public void A_vehicle_without_margin_off_the_rail_is_an_error()

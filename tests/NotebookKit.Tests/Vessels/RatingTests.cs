@@ -87,10 +87,18 @@ public class RatingTests
     [PublishedCase("V52", "ASME Section X Class I: contact-moulded vessels up to 1 MPa")]
     public void A_contact_moulded_vessel_is_allowed_ten_bar() => Assert.Equal(10.BarGauge(), RuleSets.ContactMoulded.HighestPressure);
 
-    // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, so that nobody rates by them.
+    // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, and nobody is rated with less: a rule on offer asks 2.25 times or
+    // more, or, like the space vessels' 1.5, refuses a vessel of ours.
     [Fact]
     [PublishedCase("V51", "UN GTR 13, R134: 1.5, 2.25 carbon (from memory, not offered)")]
-    public void A_standard_that_is_only_remembered_and_lower_is_not_offered() => Assert.DoesNotContain(RuleSets.All, r => r.Name.Contains("GTR", StringComparison.Ordinal));
+    public void A_standard_that_is_only_remembered_is_not_offered_and_no_rating_asks_less()
+    {
+        Assert.DoesNotContain(RuleSets.All, r => r.Name.Contains("GTR", StringComparison.Ordinal));
+        var ratings = RuleSets.All.Select(r => (Rules: r, Rating: Strong.Rate(r))).ToArray();
+        Assert.All(ratings.Where(r => r.Rating.IsGiven), r => Assert.True(r.Rating.RequiredBurst / r.Rating.MaximumExpectedPressure >= 2.25 * (1 - 1e-9), r.Rules.Name));
+        Assert.Contains(ratings, r => r.Rules.Burst < 2.25 && !r.Rating.IsGiven);
+        Assert.True(ratings.Count(r => r.Rating.IsGiven) > 5);
+    }
 
     [Fact]
     public void A_rule_whose_proof_risks_damage_is_refused_with_the_ply_and_the_fraction()

@@ -52,7 +52,7 @@ internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) :
         air = Air(t, y);
         through = Vector.From(y[Velocity..]) - air.WindMps;
         var speed = through.Length;
-        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, drive.IsJetOn) * speed * speed;
+        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, air, drive.IsJetOn) * speed * speed;
         state = drive.Run(air.PressurePa, drag, speed, numbers.DryKg, y[OwnAt..], ownRates);
         return (state.ThrustN - drag) / (numbers.DryKg + drive.ContentsKg(y[OwnAt..])) * Direction(through, speed);
     }

@@ -50,7 +50,7 @@ internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) :
         air = Air(t, y);
         var through = ThroughAir(y[1], air);
         var speed = through.Length;
-        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, drive.IsJetOn) * speed * Vector.Dot(through, numbers.RailDirection);
+        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, air, drive.IsJetOn) * speed * Vector.Dot(through, numbers.RailDirection);
 
         var mass = numbers.DryKg + drive.ContentsKg(y[Own..]);
         var friction = numbers.RailFriction * mass * FlightNumbers.Gravity * Math.Sqrt(Math.Max(0, 1 - (up * up)));

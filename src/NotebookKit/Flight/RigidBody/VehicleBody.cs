@@ -28,7 +28,7 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
         var aero = vehicle.Aero.At(mach);
 
         // Along the axis the drag coefficient goes with the square of the cosine.
-        var axial = 0.5 * density * numbers.DragM2(mach, drive.IsJetOn) * through.X * Math.Abs(through.X);
+        var axial = 0.5 * density * numbers.DragM2(mach, motion.Air, drive.IsJetOn) * through.X * Math.Abs(through.X);
         state = drive.Run(motion.Air.PressurePa, axial, through.X, numbers.DryKg, own, ownRates);
         var mass = vehicle.Dry.With(vehicle.Tank.Contents(state.WaterKg, state.GasKg));
 

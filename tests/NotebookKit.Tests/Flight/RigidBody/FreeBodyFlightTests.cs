@@ -24,7 +24,7 @@ public class FreeBodyFlightTests
         var findings = Assert.Throws<InvalidDesignException>(flight.Run).Findings;
         Assert.Equal(7, findings.Count(f => f.Severity == FindingSeverity.Error));
         Assert.Contains(findings, f => f.Message.Contains("no rigid body has that", StringComparison.Ordinal));
-        Assert.Contains(findings, f => f.Message.Contains("pitch is 91 °", StringComparison.Ordinal));
+        Assert.Contains(findings, f => f.Message.Contains("pitch is 91°", StringComparison.Ordinal));
     }
 
     [Fact]

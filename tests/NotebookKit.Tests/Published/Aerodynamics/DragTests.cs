@@ -167,15 +167,22 @@ public class DragTests
         Assert.InRange(coefficient, 0.046 / 1.2, 0.057 * 1.2);
     }
 
-    // Hoerner's 0.029/√C is remembered; found is that no one figure fits: the often quoted 0.2 depends on the fore-body's length and boundary layer, falling as both
-    // grow. Both forms must lie at or below 0.2 for slender bodies, and differ: the library gives a band.
-    [Fact]
-    [PublishedCase("N46", "S. F. Hoerner, 1950: base drag of a cylinder without boat-tail often quoted as 0.2, depends on fore-body and boundary layer; 0.029/√C from memory")]
-    public void Base_drag_falls_with_the_fore_bodys_friction_and_stays_below_the_projectiles()
+    // Found is that no one figure fits: the often quoted 0.2 of projectiles depends on the fore-body's length and boundary layer, falling as both
+    // grow, to Mach 0.8; a data sheet's method fits its data to 0.015, twice that is allowed here. So the build-up of short to long cylinders must
+    // give a band that holds 0.2 for the short ones, whose low end falls with length, and that never passes 0.2. Hoerner's 0.029/√C is remembered.
+    [Theory]
+    [PublishedCase("N46", "S. F. Hoerner, 1950: base drag of a cylinder without boat-tail often quoted as 0.2, depends on fore-body and boundary layer; ESDU 96012, fit to 0.015")]
+    [InlineData(0.3)]
+    [InlineData(0.5)]
+    [InlineData(0.78)]
+    public void Base_drag_of_a_body_falls_with_the_fore_bodys_friction_and_stays_below_the_projectiles(double mach)
     {
-        Assert.True(PressureDrag.BaseByFriction(0.4) < PressureDrag.BaseByFriction(0.1));
-        foreach (var friction in new[] { 0.05, 0.1, 0.3 }) Assert.InRange(PressureDrag.BaseByFriction(friction), 0.03, 0.2);
-        foreach (var mach in new[] { 0.1, 0.5, 0.78 }) Assert.InRange(PressureDrag.BaseByMach(mach), 0.1, 0.2 + 0.03);
-        Tolerance.Relative(0.029 / Math.Sqrt(0.0841), PressureDrag.BaseByFriction(0.0841), 1e-12);
+        double[] lengths = [5, 10, 20, 40];
+        var bases = lengths.Select(l => new FinnedBody([Nose.TangentOgive(180.Millimetres(), 60.Millimetres()), new BodyTube((60 * (l - 3)).Millimetres(), 60.Millimetres())], [])
+            .Drag(mach * AirConditions.SeaLevel.SpeedOfSound, assumptions: DragAssumptions.SmoothTurbulent).Components.Single(c => c.Name == "Base")).ToArray();
+        for (var i = 1; i < bases.Length; i++) Assert.True(bases[i].Low < bases[i - 1].Low);
+        Assert.All(bases, b => Assert.InRange(b.High, b.Low, 0.2 + 0.03));
+        Assert.True(bases[^1].Low < 0.2 / 3);
+        if (mach > 0.7) Assert.All(bases, b => Assert.InRange(0.2, b.Low, b.High + 0.03));
     }
 }

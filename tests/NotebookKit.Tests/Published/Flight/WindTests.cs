@@ -56,4 +56,23 @@ public class WindTests
         Tolerance.Absolute(0.25, Exponent(WindProfile.OverCity(8.MetresPerSecond(), 67.5.Metres())), 0.03);
         Tolerance.Absolute(0.11, Exponent(WindProfile.OverSea(8.MetresPerSecond(), 10.Metres())), 0.03);
     }
+
+    // Lidar in a typhoon, 0 to 300 m: both laws fit the measured profiles within 0.5 m/s, so they have to fit each other as well; and the exponent
+    // grows with the roughness of the ground.
+    [Theory]
+    [PublishedCase("N71", "Typhoon wind profiles by lidar over sea and land, 0 to 300 m: power and logarithmic law both fit, r > 0.98, rms < 0.5 m/s")]
+    [InlineData(0.03)]
+    [InlineData(0.1)]
+    [InlineData(0.5)]
+    public void Power_and_log_laws_fit_each_other_up_to_300_metres(double roughness)
+    {
+        var (speed, reference) = (8.MetresPerSecond(), 50.Metres());
+        var log = WindProfile.LogLaw(speed, reference, roughness.Metres());
+        var power = WindProfile.PowerLaw(speed, reference, 1 / Math.Log(50 / roughness));
+        var heights = Enumerable.Range(1, 30).Select(i => (10.0 * i).Metres()).ToArray();
+        var rms = Math.Sqrt(heights.Average(h => Math.Pow(log.At(h).MetersPerSecond - power.At(h).MetersPerSecond, 2)));
+        Assert.InRange(rms, 0.001, 0.5);
+        double Exponent(double z0) => Math.Log(WindProfile.LogLaw(speed, reference, z0.Metres()).At(300.Metres()) / speed) / Math.Log(6);
+        Assert.True(Exponent(2 * roughness) > Exponent(roughness));
+    }
 }

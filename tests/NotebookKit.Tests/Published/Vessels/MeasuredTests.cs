@@ -201,6 +201,20 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.InRange(fibre.TensileStrength.Spread, 0.67 * 56 / 1277, 0.15);
         Assert.InRange(fibre.AxialModulus.Spread, 0.5 * 2.1 / 103, 0.05);
         Assert.True(MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread > fibre.TensileStrength.Spread);
+        // On the way that a rating goes: were every vessel made alike, bursts would scatter as the lamina does; made by hand they scatter more.
+        var alike = NotebookKit.Tests.Vessels.Samples.ShortChamber with
+        {
+            Liner = new Liner(NotebookKit.Tests.Vessels.Samples.Stock.Solid("PVC-U"), 54.Millimetres(), 1.5.Millimetres()),
+            Forward = Samples.Trainer.Forward with { Closure = Samples.Trainer.Forward.Closure with { Wall = 4.Millimetres() } },
+        };
+        var handMade = alike.SampleBursts(4000).Spread;
+        var spread = (alike with
+        {
+            Fabrication = alike.Fabrication with { EfficiencyLow = 60.Percent(), EfficiencyHigh = 60.Percent(), VesselSpread = 0, FibreFractionSpread = 0.Percent(), AngleSpread = 0.Degrees() },
+        }).SampleBursts(4000).Spread;
+        Assert.InRange(spread, 0.67 * 56 / 1277, 1.5 * 56 / 1277);
+        Assert.True(handMade > spread);
+        output.WriteLine($"M31: bursts {100 * spread:F1} % made alike, {100 * handMade:F1} % by hand");
         output.WriteLine($"M31: along {100 * fibre.TensileStrength.Spread:F1} % (4.4 measured), resin {100 * MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread:F0} % (31 across the ply)");
     }
 

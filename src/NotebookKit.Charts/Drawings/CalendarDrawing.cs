@@ -1,0 +1,55 @@
+using System.Globalization;
+using NotebookKit.Charts.Theme;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Charts.Drawings;
+
+/// <summary>Steps over days: what is done when, what cures meanwhile, which steps can't wait.</summary>
+public static class CalendarDrawing
+{
+    private const double Row = 6.4, Top = 20, Days = 125;
+
+    /// <summary>Draws the calendar.</summary>
+    /// <param name="title">What it shows.</param>
+    /// <param name="rows">The steps, the first on top.</param>
+    /// <exception cref="InvalidDesignException">There is no step, or one ends before it begins.</exception>
+    public static Drawing Draw(string title, IReadOnlyList<CalendarRow> rows)
+    {
+        ArgumentNullException.ThrowIfNull(title);
+        ArgumentNullException.ThrowIfNull(rows);
+        InvalidDesignException.ThrowIfAny($"Drawing '{title}'", rows.Count == 0
+            ? [Finding.Error("There is no step to draw; give at least one.")]
+            : [.. rows.Where(r => r.HandsFree < r.Start || r.Ready < r.HandsFree).Select(r => Finding.Error($"'{r.Name}' ends before it begins; check its times."))]);
+        var left = 8 + rows.Max(r => SvgSheet.WidthOf(r.Name));
+        var (first, last) = (rows.Min(r => r.Start).Date, rows.Max(r => r.Ready).Date.AddDays(1));
+        var day = Days / (last - first).TotalDays;
+        double X(DateTime time) => left + (time - first).TotalDays * day;
+        var (sheet, bottom) = (new SvgSheet(), Top + rows.Count * Row);
+        sheet.Text(4, 7, title, size: 4.6, bold: true);
+        var every = Math.Max(1, (int)Math.Ceiling(16 / day));
+        for (var d = 0; d <= (last - first).TotalDays; d++)
+        {
+            var date = first.AddDays(d);
+            if (date.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday && d < (last - first).TotalDays) sheet.Rectangle(X(date), Top - 2, day, bottom - Top + 2, Palette.Tint(Palette.Ink, 0.05), 0);
+            sheet.Line(X(date), Top - 2, X(date), bottom, SvgSheet.Thin, Palette.Frame);
+            if (d % every == 0 && X(date) + 13 < left + Days + 6) sheet.Text(X(date) + 0.8, Top - 3.6, date.ToString("ddd d MMM", CultureInfo.InvariantCulture), size: 2.7, colour: Palette.Quiet);
+        }
+
+        for (var i = 0; i < rows.Count; i++) Draw(sheet, rows[i], Top + i * Row, left, X);
+        var ends = rows.Max(r => r.Ready).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture);
+        sheet.Text(4, bottom + 6, "Full: hands at work. Light: it cures or dries by itself. Outlined: any delay moves the end. Grey days: weekend.", size: 2.9, colour: Palette.Quiet);
+        var description = $"{rows.Count} steps from {rows.Min(r => r.Start).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture)} to {ends}; critical: {string.Join(", ", rows.Where(r => r.IsCritical).Select(r => r.Name))}.";
+        return new Drawing(title, description, sheet.Finish(left + Days + 6, bottom + 10, title, description));
+    }
+
+    private static void Draw(SvgSheet sheet, CalendarRow row, double y, double left, Func<DateTime, double> x)
+    {
+        var (height, colour) = (Row - 2, Palette.At(row.IsCritical ? 1 : 0));
+        sheet.Open("step", ("hands-h", (row.HandsFree - row.Start).TotalHours), ("wait-h", (row.Ready - row.HandsFree).TotalHours));
+        sheet.Text(left - 2, y + height - 1, row.Name, "end");
+        sheet.Rectangle(x(row.HandsFree), y, x(row.Ready) - x(row.HandsFree), height, Palette.Tint(colour, 0.25), 0);
+        sheet.Rectangle(x(row.Start), y, Math.Max(0.6, x(row.HandsFree) - x(row.Start)), height, colour, 0);
+        if (row.IsCritical) sheet.Rectangle(x(row.Start), y, Math.Max(0.6, x(row.Ready) - x(row.Start)), height, "none", SvgSheet.Thin);
+        sheet.Close();
+    }
+}

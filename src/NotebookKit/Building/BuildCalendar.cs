@@ -1,0 +1,46 @@
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Building;
+
+/// <summary>The steps of a build, who is there to do them, and when they begin.</summary>
+/// <remarks>
+/// A step starts when all before it are ready, somebody is free, and it fits the hours of that day; cures run by themselves, so that several may run side by side.
+/// Source: J. E. Kelley, M. R. Walker, 1959 (critical path); R. Kolisch, Eur. J. Oper. Res. 90 (1996) 320 (serial scheme with priorities).
+/// </remarks>
+/// <param name="Tasks">The steps; 1 to 200.</param>
+/// <param name="Start">When the build begins.</param>
+/// <param name="Hours">When somebody is at the bench.</param>
+public sealed record BuildCalendar(IReadOnlyList<BuildTask> Tasks, DateTime Start, BenchHours Hours)
+{
+    /// <summary>How many can work at once; 1 to 20, 1 unless given.</summary>
+    public int People { get; init; } = 1;
+
+    /// <summary>Everything wrong with it.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding> findings = [.. Hours.Validate(), .. Tasks.SelectMany(t => t.Validate())];
+        if (Tasks.Count is < 1 or > 200) findings.Add(Finding.Error($"There are {Tasks.Count} tasks; there must be 1 to 200."));
+        if (People is < 1 or > 20) findings.Add(Finding.Error($"Number of people is {People}; it must be 1 to 20."));
+        foreach (var twice in Tasks.GroupBy(t => t.Name, StringComparer.Ordinal).Where(g => g.Count() > 1))
+            findings.Add(Finding.Error($"{twice.Count()} tasks are called '{twice.Key}'; give each a name of its own."));
+        var names = Tasks.Select(t => t.Name).ToHashSet(StringComparer.Ordinal);
+        foreach (var task in Tasks)
+            foreach (var before in task.After.Where(b => !names.Contains(b)))
+                findings.Add(Finding.Error($"'{task.Name}' waits for '{before}', which isn't in the plan. Check the name."));
+        if (findings.Count > 0) return findings;
+        foreach (var task in Tasks.Where(t => t.HandsSpan > Hours.Stretch))
+            findings.Add(Finding.Error($"'{task.Name}' takes {Hands(task)} of work in one go; an evening has {Hours.Stretch.TotalHours:0.#} h. Divide it, or work on a longer day."));
+        if (CriticalPath.OrderOf(Tasks) is null) findings.Add(Finding.Error("Some tasks wait for each other in a circle; none of them could ever begin. Look at what waits for what."));
+        return findings;
+    }
+
+    /// <summary>Finds when each step can be done, and the earliest end found. Source: as the type.</summary>
+    /// <exception cref="InvalidDesignException">Something is wrong with the plan; all reasons are in it.</exception>
+    public BuildCalendarResult Plan()
+    {
+        InvalidDesignException.ThrowIfAny("Build calendar", Validate());
+        return new BuildCalendarResult(this, CalendarModel.Schedule(this));
+    }
+
+    private static string Hands(BuildTask task) => $"{task.HandsSpan.TotalHours:0.#} h";
+}

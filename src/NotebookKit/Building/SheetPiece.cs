@@ -1,0 +1,46 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Building;
+
+/// <summary>A flat piece to be cut from sheet.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Outline">Its corners in order, 3 to 200; straight sides that don't cross.</param>
+/// <param name="Count">How many are wanted; 1 to 100.</param>
+public sealed record SheetPiece(string Name, IReadOnlyList<SheetPoint> Outline, int Count = 1)
+{
+    /// <summary>Area of one. Source: geometry (shoelace formula).</summary>
+    public Area Area => Area.FromSquareMeters(Math.Abs(TwiceAreaM2) / 2).ToUnit(UnitsNet.Units.AreaUnit.SquareCentimeter);
+
+    private double TwiceAreaM2
+    {
+        get
+        {
+            double sum = 0;
+            for (var i = 0; i < Outline.Count; i++)
+            {
+                var (a, b) = (Outline[i], Outline[(i + 1) % Outline.Count]);
+                sum += a.Along.Meters * b.Across.Meters - b.Along.Meters * a.Across.Meters;
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>Everything wrong with it.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding> findings = [];
+        if (Count is < 1 or > 100) findings.Add(Finding.Error($"number of {Name} is {Count}; it must be 1 to 100. Cut larger batches sheet by sheet."));
+        if (Outline.Count is < 3 or > 200)
+            findings.Add(Finding.Error($"outline of {Name} has {Outline.Count} corners; it must have 3 to 200. List them in order round the piece."));
+        else if (Outline.Any(p => !double.IsFinite(p.Along.Meters) || !double.IsFinite(p.Across.Meters)))
+            findings.Add(Finding.Error($"outline of {Name} has a corner that is no number. Check the outline."));
+        else if (!NoFit.IsSimple(NoFit.PolygonOf(Outline)))
+            findings.Add(Finding.Error($"outline of {Name} crosses itself or has no area; its sides must not cross. List the corners in order round the piece."));
+        else if (Area < Area.FromSquareCentimeters(0.01))
+            findings.Add(Finding.Error($"{Name} has an area of {Area.Show()}; it must be at least 0.01 cm². Check the unit of its outline."));
+        return findings;
+    }
+}
