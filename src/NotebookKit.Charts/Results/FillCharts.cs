@@ -21,14 +21,14 @@ public static class FillCharts
         };
     }
 
-    /// <summary>Pressure against time between the two bounds of theory, and the pressure that is safe.</summary>
+    /// <summary>Pressure against time at the two limits of heat, and the pressure that is safe.</summary>
     /// <param name="vent">The vent.</param>
     public static EngineeringChart Chart(this VentResult vent)
     {
         ArgumentNullException.ThrowIfNull(vent);
         return new EngineeringChart(vent.Title, Axis.For(vent.Adiabatic.Time), Axis.For(vent.Adiabatic.Pressure))
         {
-            Remark = vent.WithWall is null ? "the true fall lies between the two lines" : "the two bounds of theory, and the fall with the wall's heat",
+            Remark = vent.WithWall is null ? "the two limits of heat: none, and constant temperature" : "the two limits of heat, and the fall with the wall's heat",
             Marks = [.. vent.Curves.Select(c => new Curve(c.Time, c.Pressure) { Name = NameOf(c.Heat) })],
             Limits = [new LimitLine(vent.Vent.SafePressure.Bar, $"safe {vent.Vent.SafePressure}")],
         }.Checked();

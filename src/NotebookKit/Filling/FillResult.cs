@@ -21,7 +21,8 @@ public sealed record FillResult : IResult
         Temperature = Celsius("Gas temperature", trace.Kelvins);
         WallTemperature = trace.WallKelvins.Length > 0 ? Celsius("Wall temperature", trace.WallKelvins) : null;
         CylinderPressure = trace.CylinderPascals.Length > 0 ? Gauge("Cylinder pressure", trace.CylinderPascals) : null;
-        FirstFlow = fill.Restrictor.Flow(fill.Supply.ToAbsolute(fill.Ambient), fill.Temperature, fill.Start.ToAbsolute(fill.Ambient), fill.Gas);
+        var first = fill.Cylinder is { } cylinder && cylinder.Pressure < fill.Supply ? cylinder.Pressure : fill.Supply;
+        FirstFlow = fill.Restrictor.Flow(first.ToAbsolute(fill.Ambient), fill.Temperature, fill.Start.ToAbsolute(fill.Ambient), fill.Gas);
         Findings = [.. findings, .. Say()];
     }
 
@@ -63,10 +64,20 @@ public sealed record FillResult : IResult
 
     /// <summary>
     /// Pressure after the settled vessel has stood in the sun and warmed by 20 K (common practice, no source: a dark tube goes from 10 °C to 30 °C and more).
-    /// Source: ideal gas at constant volume; air at 60 bar rises by about a tenth more.
+    /// Source: constant volume by the gas's equation of state (air at 60 bar rises by a tenth more than an ideal gas), or as an ideal gas where there is none.
     /// </summary>
-    public GaugePressure PressureInTheSun =>
-        AbsolutePressure.FromPascals(_trace.SettledPascals * (1 + SunKelvins / Fill.Temperature.Kelvins)).ToGauge(Fill.Ambient);
+    public GaugePressure PressureInTheSun
+    {
+        get
+        {
+            var warm = Fill.Temperature + SunKelvins.KelvinsOfChange();
+            var settled = AbsolutePressure.FromPascals(_trace.SettledPascals);
+            var standing = Fill.Gas.Real is { } real
+                ? real.AtDensity(real.At(settled, Fill.Temperature).Density, warm).Pressure
+                : AbsolutePressure.FromPascals(settled.Pascals * warm.Kelvins / Fill.Temperature.Kelvins);
+            return standing.ToGauge(Fill.Ambient);
+        }
+    }
 
     /// <summary>Pressure lost while cooling.</summary>
     public Pressure LostToCooling => (ShutPressure - SettledPressure).ToUnit(UnitsNet.Units.PressureUnit.Bar);
@@ -77,7 +88,7 @@ public sealed record FillResult : IResult
     /// <summary>Mass of gas taken from the supply.</summary>
     public Mass GasTaken => Mass.FromKilograms(_trace.LastMass - _trace.FirstMass).ToUnit(UnitsNet.Units.MassUnit.Gram);
 
-    /// <summary>Mass flow when the valve opens, as an ideal gas.</summary>
+    /// <summary>Mass flow when the valve opens, as an ideal gas from the supply, or from the cylinder where that holds less.</summary>
     public MassFlow FirstFlow { get; }
 
     /// <summary>Right-hand sides computed; 0 where the fill was summed in closed form.</summary>
@@ -177,7 +188,7 @@ public sealed record FillResult : IResult
         if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
             yield return Finding.Note($"As the gas cools the gauge falls to {SettledPressure}{(Fill.Heat == FillHeat.Adiabatic ? ", if the fill is too fast for the wall to take heat" : "")}. That fall is no leak.");
         var (rated, most) = (Fill.Chamber.RatedPressure, Fill.Chamber.MaximumExpectedPressure);
-        var sun = $"Standing filled in the sun, {SunKelvins} K warmer, the vessel comes to {PressureInTheSun}, {Digits.Round(100 * SunKelvins / Fill.Temperature.Kelvins, 2)} % more of absolute pressure";
+        var sun = $"Standing filled in the sun, {SunKelvins} K warmer, the vessel comes to {PressureInTheSun}, {Digits.Round(100 * (PressureInTheSun.ToAbsolute(Fill.Ambient) / SettledPressure.ToAbsolute(Fill.Ambient) - 1), 2)} % more of absolute pressure";
         if (PressureInTheSun > most)
             yield return Finding.Warning($"{sun}: past the {most} that its rating of {rated} was given for. Shade it, fill lower, or launch at once; on a delay vent from afar.");
         else if (PressureInTheSun > rated)

@@ -46,6 +46,19 @@ internal static class FillSimulation
         string? trouble = null;
         while (trouble is null)
         {
+            if (fill.Valve is { } held && system.Gas(y).Pascals >= ratedPa)
+            {
+                // Nobody opens the valve again at the rating: it stays shut as long as the gauge still falls.
+                var before = system.Gas(y).Pascals;
+                system.Open = false;
+                var waited = OdeDriver.Integrate(ref system, ref nothing, ref observer, t, t + held.Shut.Seconds, y, Settings, tolerance);
+                evaluations += waited.Evaluations;
+                t = waited.Time;
+                if (!waited.Succeeded) trouble = waited.Message;
+                else if (t >= HorizonSeconds || system.Gas(y).Pascals > before - FillEvents.StallPa) trouble = StaysAtRating(fill);
+                continue;
+            }
+
             system.Open = true;
             var events = new FillEvents(system, goalPa, fill.Goal == FillGoal.AfterCooling, ratedPa);
             var until = fill.Valve is { } pulses ? t + pulses.Open.Seconds : HorizonSeconds;
@@ -70,6 +83,11 @@ internal static class FillSimulation
         var shutAt = rows.Count - 1;
         var settledPa = system.SettledPa(y);
         var lastMass = y[FillSystem.Mass];
+        // Gas from a cylinder that empties fast comes cold, and warms up behind the shut valve.
+        if (trouble is null && settledPa > ratedPa * (1 + 1e-6))
+            trouble = $"Shut at {AbsolutePressure.FromPascals(system.Gas(y).Pascals).ToGauge(fill.Ambient)}, the gas is cold from the emptying cylinder; it warms up to {AbsolutePressure.FromPascals(settledPa).ToGauge(fill.Ambient)}, above the vessel's rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or from a larger cylinder, or set the goal after cooling.";
+        if (trouble is null && Highest(rows, system) is var highest && highest > ratedPa * (1 + 1e-6))
+            trouble = $"On its way the gauge reads {AbsolutePressure.FromPascals(highest).ToGauge(fill.Ambient)}, above the vessel's rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or lower the target.";
         if (trouble is null && fill.Heat == FillHeat.Wall && fill.Watch.Seconds > 0)
         {
             system.Open = false;
@@ -121,6 +139,24 @@ internal static class FillSimulation
     private static string PassedRating(PadFill fill) =>
         $"To settle at {fill.Target} in one go the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure} while it is hot. Fill slowly or in pulses, or fill to the rating, let it cool and top up.";
 
+    private static string StaysAtRating(PadFill fill) =>
+        $"To settle at {fill.Target} the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure}, and shut it doesn't cool below it{(fill.Heat == FillHeat.Wall ? "" : ", as no heat to the wall is computed")}. Fill to the rating, let it cool for longer and top up.";
+
+    private static double Highest(TrajectoryBuilder rows, FillSystem system)
+    {
+        double highest = 0;
+        for (var i = 0; i < rows.Count; i++) highest = Math.Max(highest, system.Gas(rows.State(i)).Pascals);
+        return highest;
+    }
+
     private static string NotReached(PadFill fill, double seconds, double pascals) =>
-        $"After {Digits.Round(seconds)} s the gauge reads {AbsolutePressure.FromPascals(pascals).ToGauge(fill.Ambient)}; {fill.Target} isn't reached and won't be. {(fill.Cylinder is null ? "Raise the regulator or open the restrictor." : "The cylinder is too empty: take a fuller one.")}";
+        $"After {Digits.Round(seconds)} s the gauge reads {AbsolutePressure.FromPascals(pascals).ToGauge(fill.Ambient)}; {fill.Target}{(fill.Goal == FillGoal.AfterCooling ? " after cooling" : "")} isn't reached and won't be. {NotReachedRemedy(fill, seconds, pascals)}";
+
+    private static string NotReachedRemedy(PadFill fill, double seconds, double pascals)
+    {
+        if (seconds >= HorizonSeconds) return "Open the restrictor.";
+        if (pascals < fill.Supply.ToAbsolute(fill.Ambient).Pascals - 1000) return "The cylinder is too empty: take a fuller one.";
+        // The vessel is at the regulator's pressure, and hot.
+        return $"Fill more slowly or in pulses, so that the wall takes the heat{(fill.Supply < fill.Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {fill.Chamber.RatedPressure}" : "")}.";
+    }
 }

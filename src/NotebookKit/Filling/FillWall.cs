@@ -64,12 +64,14 @@ public sealed record FillWall
         };
     }
 
+    internal static Finding? FindBore(Chamber chamber) => Bores.Find(chamber.Bore, "bore of the vessel", "It is the internal diameter; check its unit.");
+
     /// <summary>Everything wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
             new ValidRange<Area>(Area.FromSquareMillimeters(1), 100.SquareMetres()).Find(Surface, "surface that the gas touches", "Check the unit it was given in."),
-            new ValidRange<Length>(5.Millimetres(), 2.Metres()).Find(Bore, "bore", "Check the unit it was given in."),
+            Bores.Find(Bore, "bore", "Check the unit it was given in."),
             Film is { } film ? new ValidRange<HeatTransferCoefficient>(W(1), W(5000)).Find(film.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient", "Compressed air in a vessel has 10 to 500 W/(m²·K).") : null,
             Enum.IsDefined(Law) ? null : Finding.Error($"film law is {Law}; it must be one of {string.Join(", ", Enum.GetNames<FilmLaw>())}."),
             new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the correlation as it stands."),
@@ -77,6 +79,8 @@ public sealed record FillWall
             HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1), Entropy.FromJoulesPerKelvin(1e9)).Find(capacity, "heat capacity of the wall", "A light laminate has about 2 kJ/K for each square metre.") : null,
             new ValidRange<HeatTransferCoefficient>(W(0), W(100)).Find(Outside.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient outside", "Still air has 5 to 10, wind 20 to 50 W/(m²·K)."),
         }.OfType<Finding>().ToList();
+
+    private static readonly ValidRange<Length> Bores = new(5.Millimetres(), 2.Metres());
 
     private static HeatTransferCoefficient W(double value) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(value);
 }

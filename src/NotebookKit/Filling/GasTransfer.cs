@@ -5,7 +5,7 @@ namespace NotebookKit.Filling;
 /// <summary>Gas moved from cylinders to vessels at one temperature, by mass.</summary>
 internal static class GasTransfer
 {
-    private const int MostLaunches = 500;
+    public const int MostLaunches = 500;
 
     /// <summary>Cylinder pressures after each launch that succeeded, Pa absolute, in the order the cylinders were given; the first row is before any.</summary>
     public static IReadOnlyList<double[]> Fills(LaunchBudget budget)

@@ -43,29 +43,41 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         return 1 / (root * root);
     }
 
-    /// <summary>Flow at constant temperature from the pressures inside its two ends. Source: Shapiro 1953, isothermal flow with friction.</summary>
-    /// <param name="from">Pressure at the start; above <paramref name="to"/>.</param>
-    /// <param name="temperature">Temperature; above 0 K.</param>
-    /// <param name="to">Pressure at the end; above 0.</param>
+    /// <summary>Flow at constant temperature from the pressures inside its two ends; none where they are equal or reversed. Source: Shapiro 1953, isothermal flow with friction.</summary>
+    /// <param name="from">Pressure at the start; 100 Pa to 2000 bar absolute.</param>
+    /// <param name="temperature">Temperature; 50 K to 2000 K.</param>
+    /// <param name="to">Pressure at the end; from where the flow no longer rises (ṁ √(R T) = A p) to that at the start.</param>
     /// <param name="gas">The gas.</param>
+    /// <exception cref="InvalidDesignException">The hose itself is refused.</exception>
+    /// <exception cref="OutOfRangeException">A pressure, the temperature or a constant of the gas is outside.</exception>
     public MassFlow IsothermalFlow(AbsolutePressure from, Temperature temperature, AbsolutePressure to, Gas gas)
     {
-        ArgumentNullException.ThrowIfNull(gas);
+        InvalidDesignException.ThrowIfAny("Hose", Validate());
+        GasChecks.AtRest(from, temperature, gas);
         double p1 = from.Pascals, p2 = to.Pascals;
         if (p2 >= p1) return MassFlow.Zero;
+        // Lower pressures at the end don't reach into the hose: the formula would have the flow fall again. There p1² − p2² = p2² (f L/D + 2 ln(p1/p2)).
+        BracketedRoot.TrySolve(r => 1 / (r * r) - 1 - FrictionLength + 2 * Math.Log(r), 1e-6, 1, 1e-12, out var lowest);
+        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(lowest.Root * p1), from).Check(to, "pressure at the end of the hose", "Lower, the hose is choked: the flow is that at the lower end of the range.");
         var resistance = gas.GasConstant.JoulesPerKilogramKelvin * temperature.Kelvins * (FrictionLength + 2 * Math.Log(p1 / p2));
         return MassFlow.FromKilogramsPerSecond(AreaM2 * Math.Sqrt((p1 * p1 - p2 * p2) / resistance));
     }
 
     /// <summary>Fall in pressure of a small flow, density taken as constant. Source: H. Darcy, J. Weisbach: Δp = f (L/D) ρ v²/2.</summary>
-    /// <param name="flow">Mass flow; 0 or above.</param>
-    /// <param name="pressure">Pressure at the start; above 0.</param>
-    /// <param name="temperature">Temperature; above 0 K.</param>
+    /// <param name="flow">Mass flow; 0 to what loses a fifth of the pressure.</param>
+    /// <param name="pressure">Pressure at the start; 100 Pa to 2000 bar absolute.</param>
+    /// <param name="temperature">Temperature; 50 K to 2000 K.</param>
     /// <param name="gas">The gas.</param>
+    /// <exception cref="InvalidDesignException">The hose itself is refused.</exception>
+    /// <exception cref="OutOfRangeException">Flow, pressure, temperature or a constant of the gas is outside.</exception>
     public Pressure DarcyDrop(MassFlow flow, AbsolutePressure pressure, Temperature temperature, Gas gas)
     {
-        ArgumentNullException.ThrowIfNull(gas);
+        InvalidDesignException.ThrowIfAny("Hose", Validate());
+        GasChecks.AtRest(pressure, temperature, gas);
         var density = pressure.Pascals / (gas.GasConstant.JoulesPerKilogramKelvin * temperature.Kelvins);
+        var most = AreaM2 * Math.Sqrt(2 * density * MostDarcyShare * pressure.Pascals / FrictionLength);
+        new ValidRange<MassFlow>(MassFlow.Zero, MassFlow.FromKilogramsPerSecond(most)).Check(
+            flow.ToUnit(UnitsNet.Units.MassFlowUnit.KilogramPerSecond), "flow through the hose", "With more, the density changes along the hose: take the flow with friction.");
         var speed = flow.KilogramsPerSecond / (density * AreaM2);
         return Pressure.FromPascals(FrictionLength * density * speed * speed / 2).ToUnit(UnitsNet.Units.PressureUnit.Bar);
     }
@@ -94,12 +106,16 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         if (ratio > EndRatio(highest, FrictionLength, g))
         {
             var function = new EndExcess(ratio, FrictionLength, g);
-            BracketedRoot.TrySolve(ref function, 1e-9, highest, 1e-14, out var root);
+            // Pressures so nearly equal that even Mach 1e-9 is too much: nothing flows.
+            if (!BracketedRoot.TrySolve(ref function, 1e-9, highest, 1e-14, out var root)) return 0;
             mach = root.Root;
         }
 
         return AreaM2 * upstreamPa / Math.Sqrt(gas.GasConstant.JoulesPerKilogramKelvin * upstreamK) * MassFunction(mach, g);
     }
+
+    // Constant density is wrong by half the share of pressure that is lost.
+    private const double MostDarcyShare = 0.2;
 
     private double AreaM2 => Math.PI / 4 * Bore.Meters * Bore.Meters;
 

@@ -48,8 +48,8 @@ public sealed record RestrictorChain(IRestrictor First, IRestrictor Second) : IR
     private double Between(double upstreamPa, double upstreamK, double downstreamPa, Gas gas)
     {
         var function = new Excess(this, upstreamPa, upstreamK, downstreamPa, gas);
-        BracketedRoot.TrySolve(ref function, downstreamPa, upstreamPa, upstreamPa * 1e-13, out var root);
-        return root.Root;
+        // Pressures so nearly equal that neither part passes anything.
+        return BracketedRoot.TrySolve(ref function, downstreamPa, upstreamPa, upstreamPa * 1e-13, out var root) ? root.Root : downstreamPa;
     }
 
     private readonly struct Excess(RestrictorChain chain, double upstreamPa, double upstreamK, double downstreamPa, Gas gas) : IScalarFunction

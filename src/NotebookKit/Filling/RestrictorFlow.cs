@@ -1,4 +1,5 @@
 using NotebookKit.Materials;
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -10,14 +11,17 @@ public static class RestrictorFlow
 {
     /// <summary>Mass flow from a higher to a lower pressure; zero where the pressures are equal or reversed.</summary>
     /// <param name="restrictor">The restrictor.</param>
-    /// <param name="upstream">Pressure ahead of it, at rest; above 0.</param>
-    /// <param name="temperature">Temperature ahead of it, at rest; above 0 K.</param>
+    /// <param name="upstream">Pressure ahead of it, at rest; 100 Pa to 2000 bar absolute.</param>
+    /// <param name="temperature">Temperature ahead of it, at rest; 50 K to 2000 K.</param>
     /// <param name="downstream">Pressure behind it; 0 or above.</param>
     /// <param name="gas">The gas.</param>
+    /// <exception cref="InvalidDesignException">The restrictor itself is refused.</exception>
+    /// <exception cref="OutOfRangeException">Pressure, temperature or a constant of the gas is outside.</exception>
     public static MassFlow Flow(this IRestrictor restrictor, AbsolutePressure upstream, Temperature temperature, AbsolutePressure downstream, Gas gas)
     {
         ArgumentNullException.ThrowIfNull(restrictor);
-        ArgumentNullException.ThrowIfNull(gas);
+        InvalidDesignException.ThrowIfAny("Restrictor", restrictor.Validate());
+        GasChecks.AtRest(upstream, temperature, gas);
         return MassFlow.FromKilogramsPerSecond(restrictor.KilogramsPerSecond(upstream.Pascals, temperature.Kelvins, downstream.Pascals, gas));
     }
 }

@@ -9,7 +9,8 @@ namespace NotebookKit.Filling;
 /// <summary>An aborted launch: the filled vessel let off through a vent until it's safe to approach.</summary>
 /// <remarks>
 /// Gas leaves through the vent, choked at first, then not; water stays. The gas that remains expands isentropically (no heat from the
-/// wall) or stays at its temperature. The two bracket what is measured; heat by free convection from the wall lies between. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
+/// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they don't bound the
+/// time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
 public sealed record Vent
 {
@@ -37,7 +38,7 @@ public sealed record Vent
     /// <summary>The gas.</summary>
     public Gas Gas { get; init; } = Gas.Air;
 
-    /// <summary>By which law it is computed where the wall gives heat; the two bounds are those of the ideal gas.</summary>
+    /// <summary>By which law it is computed where the wall gives heat; the two limits are those of the ideal gas.</summary>
     public GasProperties Properties { get; init; }
 
     /// <summary>The wall that gives heat; a plain cylinder of the chamber's bore and volume unless given.</summary>
@@ -57,7 +58,9 @@ public sealed record Vent
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to let off."),
             new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
-            new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41."),
+            .. GasChecks.FindConstants(Gas),
+            Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
+            Wall is null ? FillWall.FindBore(Chamber) : null,
             Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
             From > Chamber.RatedPressure ? Finding.Warning($"The vessel holds {From}, above its rated pressure of {Chamber.RatedPressure}: let it off from afar and retire it.") : null,
         ];
@@ -66,7 +69,7 @@ public sealed record Vent
         return findings.OfType<Finding>().ToList();
     }
 
-    /// <summary>Runs the vent by both bounds, without heat and at constant temperature, and between them with heat from the wall. Source: Dutton and Coverdill 1997.</summary>
+    /// <summary>Runs the vent at both limits of heat, none and constant temperature, and with heat from the wall. Source: Dutton and Coverdill 1997.</summary>
     /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
     public VentResult Run()
     {

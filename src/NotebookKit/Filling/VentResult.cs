@@ -4,8 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Filling;
 
-/// <summary>How long an aborted vessel takes to be safe, between the two bounds of theory.</summary>
-/// <remarks>Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123: measured discharges lie between the adiabatic and the isothermal curve.</remarks>
+/// <summary>How long an aborted vessel takes to be safe, at the two limits of heat and with the wall's heat.</summary>
+/// <remarks>Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123: measured discharges from 8 bar lie between the adiabatic and the isothermal curve.</remarks>
 public sealed record VentResult : IResult
 {
     internal VentResult(Vent vent, IReadOnlyList<FillHeat> ways, IReadOnlyList<Finding> findings)
@@ -57,10 +57,10 @@ public sealed record VentResult : IResult
 
     /// <inheritdoc/>
     public ModelCard Model => new(
-        "Blow-down of a rigid vessel between its bounds",
+        "Blow-down of a rigid vessel at the limits of heat",
         [
-            Vent.Properties == GasProperties.Real ? "Real gas with heat from the wall; ideal gas for the two bounds." : "Ideal gas, mixed at every instant.",
-            "Only the vent resists.", "Gas alone leaves; water stays below the vent.", "Free convection from the wall, ±30 %.",
+            Vent.Properties == GasProperties.Real ? "Real gas with heat from the wall; ideal gas for the two limits." : "Ideal gas, mixed at every instant.",
+            "Only the vent resists.", "From high pressure the time may be longer than at either limit: cold gas flows slowly, and a warm wall keeps the pressure up.", "Gas alone leaves; water stays below the vent.", "Free convection from the wall, ±30 %.",
         ],
         "To 300 bar gauge.",
         [FillingSources.BlowDown, .. Vent.WallOrPlain.Sources, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135]);
@@ -72,7 +72,7 @@ public sealed record VentResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Time to let off", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s", $"from {Vent.From} to {Vent.SafePressure}"),
-        new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longer bound, then only if the gauge reads zero"),
+        new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longest curve, then only if the gauge reads zero"),
         .. WithWall is { } w ? [new ResultLine("With heat from the wall", $"{Digits.Round(w.Time[^1])} s")] : Array.Empty<ResultLine>(),
         new("Coldest gas", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C", WithWall is null ? "if the wall gave no heat" : "with heat from the wall"),
         new("Comes back to at most, vent shut", ReturnsTo.ToString(), "cold gas warms up again: leave the vent open"),

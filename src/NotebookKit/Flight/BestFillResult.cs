@@ -1,3 +1,4 @@
+using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -85,6 +86,8 @@ public sealed record BestFillResult : IResult
                 findings.Add(Finding.Warning($"the best water fraction, {WaterFraction.Show(3)}, is at the end of the search: widen it."));
             if (Search.Throats is { } throats && (Throat - throats.Minimum < 0.01.Millimetres() || throats.Maximum - Throat < 0.01.Millimetres()))
                 findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is at the end of the search: widen it."));
+            if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle, Flight.Flight.Charge) > 0.98 * FiringChecks.MostJetShare)
+                findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is as wide as the model goes for this bore: a still wider one isn't computed, not worse."));
             return findings;
         }
     }

@@ -119,7 +119,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     {
         var end = new FiringEnd();
         var (apogee, time) = VerticalRun.ToApogee(setup, mount, settings, ref end);
-        return end.Failed || GreatestMach(mount, end) > DragCurve.MaximumMach
+        return end.Failed || end.StoppedOnTube || GreatestMach(mount, end) > DragCurve.MaximumMach
             ? new(ResultStatus.Failed, double.NaN, double.NaN, double.NaN, double.NaN, end.Evaluations)
             : new(ResultStatus.Completed, apogee, time, end.FastestSpeed, end.EndTime, end.Evaluations);
     }

@@ -18,7 +18,7 @@ public sealed record VerticalFlightResult : IResult
         Energy = record.Energy(setup);
         var greatestMach = end.FastestSpeed / speedOfSoundAt(end.FastestHeight);
         var tooFast = greatestMach > DragCurve.MaximumMach;
-        Status = end.Failed || tooFast ? ResultStatus.Failed : ResultStatus.Completed;
+        Status = end.Failed || tooFast || end.StoppedOnTube ? ResultStatus.Failed : ResultStatus.Completed;
         Steps = end.Steps;
         RejectedSteps = end.Rejected;
         Evaluations = end.Evaluations;
@@ -64,6 +64,12 @@ public sealed record VerticalFlightResult : IResult
         {
             findings.Add(Finding.Warning(
                 $"the vehicle reaches Mach {Digits.Round(greatestMach)}: above 0.8 its drag rises steeply; a coefficient for low speed flatters the height."));
+        }
+
+        if (end.StoppedOnTube)
+        {
+            findings.Add(Finding.Error(
+                $"the vehicle stops on its launch tube after {end.EndHeight.Metres().Show()} of {flight.LaunchTube!.Stroke.Show()}: its push has fallen below its weight. Use more pressure, a wider or shorter tube, or less mass."));
         }
 
         if (failed) findings.Add(Finding.Error($"the {end.Failure} did not reach its end ({end.Status}); no number of it may be used."));

@@ -77,12 +77,13 @@ public sealed record RealGas
 
     /// <summary>The state after a drop of pressure in a regulator: same enthalpy. Source: the gas's equation of state; Joule-Thomson throttling.</summary>
     /// <param name="before">State ahead of the regulator.</param>
-    /// <param name="pressure">Pressure behind it; 1 Pa to 1000 bar absolute.</param>
+    /// <param name="pressure">Pressure behind it; 1 Pa to the pressure ahead.</param>
+    /// <exception cref="ArgumentException">The state is of another gas.</exception>
     /// <exception cref="OutOfRangeException">The pressure or the temperature reached is outside its range.</exception>
     public RealGasState Throttled(RealGasState before, AbsolutePressure pressure)
     {
-        ArgumentNullException.ThrowIfNull(before);
-        PressureRange.Check(pressure, $"pressure of {Name}", "The equation is used for gas and supercritical states only.");
+        Own(before);
+        new ValidRange<AbsolutePressure>(PressureRange.Minimum, before.Pressure).Check(pressure, $"pressure of {Name} behind the regulator", "A regulator lowers the pressure.");
         var enthalpy = before.Point.Enthalpy;
         return State(AtTemperatureWhere(k => PointAtPressure(pressure.Pascals, k), p => p.Enthalpy - enthalpy, "throttling"));
     }
@@ -93,7 +94,7 @@ public sealed record RealGas
     /// <exception cref="OutOfRangeException">The ratio or the temperature reached is outside its range.</exception>
     public RealGasState Expanded(RealGasState before, double volumeRatio)
     {
-        ArgumentNullException.ThrowIfNull(before);
+        Own(before);
         new ValidRange<double>(0.2, 100).Check(volumeRatio, "volume ratio", "Larger expansions of air end as liquid.");
         double entropy = before.Point.Entropy, density = before.Point.Density / volumeRatio;
         return State(AtTemperatureWhere(k => _equation.At(k, density), p => p.Entropy - entropy, "isentropic expansion"));
@@ -105,7 +106,7 @@ public sealed record RealGas
     /// <exception cref="OutOfRangeException">The pressure or the temperature reached is outside its range.</exception>
     public RealGasState ExpandedTo(RealGasState before, AbsolutePressure pressure)
     {
-        ArgumentNullException.ThrowIfNull(before);
+        Own(before);
         PressureRange.Check(pressure, $"pressure of {Name}", "The equation is used for gas and supercritical states only.");
         var entropy = before.Point.Entropy;
         return State(AtTemperatureWhere(k => PointAtPressure(pressure.Pascals, k), p => p.Entropy - entropy, "isentropic expansion"));
@@ -117,13 +118,16 @@ public sealed record RealGas
     /// </summary>
     /// <param name="before">State in the vessel at the start; a few pascals for an evacuated one.</param>
     /// <param name="line">State of the supply at rest.</param>
-    /// <param name="pressure">Pressure at the end; 1 Pa to 1000 bar absolute.</param>
+    /// <param name="pressure">Pressure at the end; that at the start to that of the line.</param>
+    /// <exception cref="ArgumentException">A state is of another gas.</exception>
     /// <exception cref="OutOfRangeException">The pressure or the temperature reached is outside its range.</exception>
     public RealGasState Charged(RealGasState before, RealGasState line, AbsolutePressure pressure)
     {
-        ArgumentNullException.ThrowIfNull(before);
-        ArgumentNullException.ThrowIfNull(line);
-        PressureRange.Check(pressure, $"pressure of {Name}", "The equation is used for gas and supercritical states only.");
+        Own(before);
+        Own(line);
+        // The line's pressure is that of a rounded density: a millionth of it is none.
+        new ValidRange<AbsolutePressure>(before.Pressure, AbsolutePressure.FromPascals(line.Point.Pascals * (1 + 1e-6))).Check(
+            pressure, $"pressure of {Name} after charging", "Charging raises the pressure, at most to that of the line.");
         GasPoint start = before.Point, source = line.Point;
         return State(AtTemperatureWhere(
             k => PointAtPressure(pressure.Pascals, k),
@@ -136,7 +140,7 @@ public sealed record RealGas
     /// <exception cref="OutOfRangeException">The temperature is outside its range.</exception>
     public RealGasState Settled(RealGasState before, Temperature temperature)
     {
-        ArgumentNullException.ThrowIfNull(before);
+        Own(before);
         return AtDensity(before.Density, temperature);
     }
 
@@ -144,10 +148,12 @@ public sealed record RealGas
     /// Choked mass flow per throat area, inlet pressure and 1/√(R T) [-]: 0.685 for an ideal diatomic gas, 2.4 % more for air at 60 bar.
     /// Found where the flow along the isentrope reaches the speed of sound. Source: the gas's equation of state; ISO 9300, 2005 (definition of C*, from memory).
     /// </summary>
-    /// <param name="inlet">State at rest ahead of the nozzle.</param>
+    /// <param name="inlet">State at rest ahead of the nozzle; to about 600 bar at room temperature.</param>
+    /// <exception cref="ArgumentException">The state is of another gas.</exception>
+    /// <exception cref="OutOfRangeException">The gas turns liquid on its way to the throat, or is so dense that no throat is found.</exception>
     public double CriticalFlowFactor(RealGasState inlet)
     {
-        ArgumentNullException.ThrowIfNull(inlet);
+        Own(inlet);
         var stagnation = inlet.Point;
         GasPoint At(double pressureRatio) =>
             AtTemperatureWhere(k => PointAtPressure(stagnation.Pascals * pressureRatio, k), p => p.Entropy - stagnation.Entropy, "critical flow");
@@ -157,7 +163,9 @@ public sealed record RealGas
             return 2 * (stagnation.Enthalpy - p.Enthalpy) - p.SoundSpeed * p.SoundSpeed;
         }
 
-        var throat = At(BracketedRoot.Solve(Excess, 0.4, 0.65, 1e-12));
+        if (!BracketedRoot.TrySolve(Excess, 0.4, 0.65, 1e-12, out var root))
+            throw new OutOfRangeException($"pressure of {Name} ahead of the nozzle", inlet.Pressure.ToString(), PressureRange.Minimum.ToString(), "some 600 bar absolute", "Denser gas flows as a liquid does.");
+        var throat = At(root.Root);
         return throat.Density * throat.SoundSpeed * Math.Sqrt(_equation.GasConstant * stagnation.Kelvins) / stagnation.Pascals;
     }
 
@@ -193,6 +201,12 @@ public sealed record RealGas
         }
 
         return _equation.At(kelvins, density);
+    }
+
+    private void Own(RealGasState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        if (!Equals(state.Gas)) throw new ArgumentException($"The state is of {state.Gas.Name}; it must be of {Name}, whose equation this is.", nameof(state));
     }
 
     private RealGasState State(GasPoint point) => new(this, point);

@@ -44,14 +44,12 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
             new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(
                 WaterFraction, "water fraction", "With more water there is no gas left that could drive it out."),
             new ValidRange<Temperature>((-20).Celsius(), 60.Celsius()).Find(
-                GasTemperature, "gas temperature", "Outside it water freezes or the vessel's resin softens."),
+                GasTemperature, "gas temperature", "Colder than that nobody fires water; warmer softens the vessel's resin."),
             new ValidRange<Density>(900.KilogramsPerCubicMetre(), 1300.KilogramsPerCubicMetre()).Find(WaterDensity, "density of the water", "Salt water has up to 1030 kg/m³."),
             Chamber.RatedPressure <= GaugePressure.Zero
                 ? Finding.Error($"rated pressure of the vessel is {Chamber.RatedPressure}; it must be above 0 bar gauge. Rate the vessel before it is charged.")
                 : PressureFinding(),
-            new ValidRange<double>(50, 5000).Find(
-                Gas.GasConstant.JoulesPerKilogramKelvin, $"gas constant of {Gas.Name} in J/(kg K)", "It is 8314.46 J/(kmol K) over the molar mass."),
-            new ValidRange<double>(1.05, 1.7).Find(Gas.HeatCapacityRatio, $"heat capacity ratio of {Gas.Name}", "A gas of single atoms has 5/3, air 1.4."),
+            .. GasChecks.FindConstants(Gas),
         ];
         return [.. all.OfType<Finding>()];
     }

@@ -24,9 +24,9 @@ internal static class FiringChecks
     /// Largest jet area over bore area [-]. Free in flight, ρ (Loss/2 − ρ A h/M) u² = Δp + ...: with all mass in the water, ρ A h/M is the area ratio φ,
     /// and (1 − φ²)/2 − φ is above zero up to φ = √2 − 1.
     /// </summary>
-    private const double MostJetShare = 0.41;
+    public const double MostJetShare = 0.41;
 
-    private static double JetShare(Nozzle nozzle, Charge charge) =>
+    public static double JetShare(Nozzle nozzle, Charge charge) =>
         nozzle.WaterContractionCoefficient * Math.Pow(nozzle.Throat / charge.Chamber.Bore, 2);
 
     public static IReadOnlyList<Finding> All(Charge charge, Nozzle nozzle, FlowModel flow, AbsolutePressure ambient)

@@ -1,5 +1,6 @@
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Propulsion;
 
@@ -23,7 +24,7 @@ internal static class FiringModel
         List<string> assumptions =
         [
             real is not null
-                ? $"The gas is {real.Name} by its reference equation of state; below {real.LowestKelvins:0} K the last isentropic exponent is held. It neither dissolves in the water nor takes up vapour."
+                ? $"The gas is {real.Name} by its reference equation of state; below {real.LowestKelvins:0} K {(flow.WallWarming is null ? "the last isentropic exponent is held" : "the equation is carried on as if nothing condensed")}. It neither dissolves in the water nor takes up vapour."
                 : $"The gas is ideal {charge.Gas.Name}, R = {charge.Gas.GasConstant.JoulesPerKilogramKelvin:0.#####} J/(kg K), γ = {charge.Gas.HeatCapacityRatio:0.###}; it doesn't dissolve in the water."
                     + (flow.WaterPhase.Kind == ExpansionKind.MoistAir ? " It is saturated with vapour, which condenses while it cools; droplets stay in it, ice is left out." : " It takes up no vapour."),
             $"Expansion while water leaves: {flow.WaterPhase}; of what remains while gas leaves: {flow.AirPhase}.",
@@ -62,6 +63,12 @@ internal static class FiringModel
         {
             findings.Add(Finding.Warning(
                 $"charge pressure is {charge.Pressure}: above 30 bar air is no ideal gas; with γ = 1.4 the pressure late in the water phase comes out up to 5 % too high. FlowModel.Real does better."));
+        }
+
+        if (charge.WaterFraction > UnitsNet.Ratio.Zero && charge.GasTemperature < 0.Celsius())
+        {
+            findings.Add(Finding.Warning(
+                $"the gas stands at {charge.GasTemperature.Show()} over water: plain water freezes below 0 °C, and ice blocks the nozzle. The firing is computed as if it stayed liquid."));
         }
 
         if (spentEarly)

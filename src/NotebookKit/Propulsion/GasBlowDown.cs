@@ -11,9 +11,9 @@ namespace NotebookKit.Propulsion;
 /// and filling of vessels, Int. J. Engng Ed. 13 (1997) 123, eqs 3-5 (from memory); unchoked tail for γ = 7/5 by own derivation.
 /// </remarks>
 /// <param name="Volume">Volume of the vessel; 1 ml to 1000 L.</param>
-/// <param name="EffectiveArea">Discharge coefficient times throat area; above 0.</param>
-/// <param name="Start">Pressure at the start; above ambient.</param>
-/// <param name="StartTemperature">Temperature at the start; above 0 K.</param>
+/// <param name="EffectiveArea">Discharge coefficient times throat area; 0.0001 mm² to 1 m².</param>
+/// <param name="Start">Pressure at the start; above ambient, to 2000 bar absolute.</param>
+/// <param name="StartTemperature">Temperature at the start; 50 K to 2000 K.</param>
 /// <param name="Gas">The gas.</param>
 public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePressure Start, Temperature StartTemperature, Gas Gas)
 {
@@ -25,9 +25,16 @@ public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePres
     private double R => Gas.GasConstant.JoulesPerKilogramKelvin;
 
     /// <summary>Time constant of the choked part, V/(A √(γ R T₀) (2/(γ + 1))^((γ + 1)/(2(γ − 1)))). Source: Dutton and Coverdill 1997.</summary>
-    public Duration TimeConstant =>
-        (Volume.CubicMeters / (EffectiveArea.SquareMeters * Math.Sqrt(Gamma * R * StartTemperature.Kelvins)
-            * Math.Pow(2 / (Gamma + 1), (Gamma + 1) / (2 * (Gamma - 1))))).Seconds();
+    /// <exception cref="OutOfRangeException">Volume, area, pressure, temperature or a constant of the gas is outside.</exception>
+    public Duration TimeConstant
+    {
+        get
+        {
+            Check();
+            return (Volume.CubicMeters / (EffectiveArea.SquareMeters * Math.Sqrt(Gamma * R * StartTemperature.Kelvins)
+                * Math.Pow(2 / (Gamma + 1), (Gamma + 1) / (2 * (Gamma - 1))))).Seconds();
+        }
+    }
 
     /// <summary>Pressure while the flow is choked, p₀ [1 + (γ − 1)/2 t/τ]^(−2γ/(γ − 1)). Source: Dutton and Coverdill 1997.</summary>
     /// <param name="time">Time from the start; 0 to the end of choked flow.</param>
@@ -73,10 +80,12 @@ public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePres
     /// Time of the unchoked rest, down to ambient exactly, for γ = 7/5: 5V/(A √(5 γ R T_b)) J(χ), χ = √((p/pa)^(2/7) − 1),
     /// J = χ (2χ² + 5) √(1 + χ²)/8 + 3/8 asinh χ, T_b = T₀ (pa/p₀)^(2/7). Source: own derivation, same form as Dutton and Coverdill 1997, eqs 3-5.
     /// </summary>
-    /// <param name="ambient">Pressure outside; above 0.</param>
-    /// <exception cref="OutOfRangeException">The gas' γ isn't 7/5.</exception>
+    /// <param name="ambient">Pressure outside; 100 Pa to the pressure at the start.</param>
+    /// <exception cref="OutOfRangeException">The gas' γ isn't 7/5, or the pressure outside is outside its range.</exception>
     public Duration UnchokedTime(AbsolutePressure ambient)
     {
+        Check();
+        new ValidRange<AbsolutePressure>(GasChecks.Pressures.Minimum, Start).Check(ambient, "pressure outside", "Against a vacuum the flow stays choked; from a lower pressure nothing leaves.");
         new ValidRange<double>(1.4 - 1e-9, 1.4 + 1e-9).Check(Gamma, "ratio of specific heats", "The closed form holds for γ = 7/5 alone; run a static firing instead.");
         var ratio = Math.Min(Start / ambient, 1 / GasFlow.CriticalPressureRatio(Gamma));
         var chi = Math.Sqrt(Math.Pow(ratio, 2.0 / 7) - 1);
@@ -95,6 +104,13 @@ public sealed record GasBlowDown(Volume Volume, Area EffectiveArea, AbsolutePres
         var area = EffectiveArea.SquareMeters;
         var inner = factor * area * Start.Pascals * TimeConstant.Seconds * 2 / (Gamma + 1) * (1 - Math.Pow(Growth(Within(time, UnchokingPressure(ambient))), -power));
         return Impulse.FromNewtonSeconds(inner - ambient.Pascals * area * time.Seconds);
+    }
+
+    private void Check()
+    {
+        new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Check(Volume, "volume of the vessel", "Check its unit.");
+        new ValidRange<Area>(1e-4.SquareMillimetres(), 1.SquareMetres()).Check(EffectiveArea, "effective nozzle area", "Check its unit.");
+        GasChecks.AtRest(Start, StartTemperature, Gas);
     }
 
     private Duration TimeFor(AbsolutePressure pressure) =>

@@ -49,29 +49,31 @@ public static class GasFlow
     public static double CriticalPressureRatio(double gamma = 1.4) => PressureRatio(1, gamma);
 
     /// <summary>Mass flow out of a converging nozzle, choked or not. Source: NACA Report 1135.</summary>
-    /// <param name="stagnation">Gas pressure at rest; above 0.</param>
-    /// <param name="temperature">Gas temperature at rest; above 0 K.</param>
-    /// <param name="effectiveArea">Discharge coefficient times throat area; above 0.</param>
-    /// <param name="back">Pressure outside; 0 or above.</param>
+    /// <param name="stagnation">Gas pressure at rest; 100 Pa to 2000 bar absolute.</param>
+    /// <param name="temperature">Gas temperature at rest; 50 K to 2000 K.</param>
+    /// <param name="effectiveArea">Discharge coefficient times throat area; 0.0001 mm² to 1 m².</param>
+    /// <param name="back">Pressure outside; 0 or above. At or above the gas pressure nothing flows.</param>
     /// <param name="gas">The gas.</param>
+    /// <exception cref="OutOfRangeException">Pressure, temperature, area or a constant of the gas is outside.</exception>
     public static MassFlow MassFlow(AbsolutePressure stagnation, Temperature temperature, Area effectiveArea, AbsolutePressure back, Gas gas) =>
-        UnitsNet.MassFlow.FromKilogramsPerSecond(Jet(effectiveArea, gas).MassFlow(stagnation.Pascals, temperature.Kelvins, back.Pascals, out _));
+        UnitsNet.MassFlow.FromKilogramsPerSecond(Jet(stagnation, temperature, effectiveArea, gas).MassFlow(stagnation.Pascals, temperature.Kelvins, back.Pascals, out _));
 
     /// <summary>Thrust of a converging nozzle, ṁ u_e + (p_e − p_a) A. Source: momentum theorem; NACA Report 1135.</summary>
-    /// <param name="stagnation">Gas pressure at rest; above 0.</param>
-    /// <param name="temperature">Gas temperature at rest; above 0 K.</param>
-    /// <param name="effectiveArea">Discharge coefficient times throat area; above 0.</param>
-    /// <param name="back">Pressure outside; 0 or above.</param>
+    /// <param name="stagnation">Gas pressure at rest; 100 Pa to 2000 bar absolute.</param>
+    /// <param name="temperature">Gas temperature at rest; 50 K to 2000 K.</param>
+    /// <param name="effectiveArea">Discharge coefficient times throat area; 0.0001 mm² to 1 m².</param>
+    /// <param name="back">Pressure outside; 0 or above. At or above the gas pressure nothing flows.</param>
     /// <param name="gas">The gas.</param>
+    /// <exception cref="OutOfRangeException">Pressure, temperature, area or a constant of the gas is outside.</exception>
     public static Force Thrust(AbsolutePressure stagnation, Temperature temperature, Area effectiveArea, AbsolutePressure back, Gas gas)
     {
-        Jet(effectiveArea, gas).MassFlow(stagnation.Pascals, temperature.Kelvins, back.Pascals, out var thrust);
+        Jet(stagnation, temperature, effectiveArea, gas).MassFlow(stagnation.Pascals, temperature.Kelvins, back.Pascals, out var thrust);
         return thrust.Newtons();
     }
 
-    private static Phases.AirJet Jet(Area effectiveArea, Gas gas)
+    private static Phases.AirJet Jet(AbsolutePressure stagnation, Temperature temperature, Area effectiveArea, Gas gas)
     {
-        ArgumentNullException.ThrowIfNull(gas);
+        GasChecks.AtRest(stagnation, temperature, gas);
         new ValidRange<Area>(1e-4.SquareMillimetres(), 1.SquareMetres()).Check(effectiveArea, "effective nozzle area", "Check its unit.");
         return new(effectiveArea.SquareMeters, gas.GasConstant.JoulesPerKilogramKelvin, gas.HeatCapacityRatio);
     }

@@ -1,3 +1,4 @@
+using CsCheck;
 using NotebookKit.Filling;
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
@@ -90,6 +91,61 @@ public class FillSimulationTests
         Assert.True(pulsed.HighestPressure <= 45.001.BarGauge());
     }
 
+    // Without heat to the wall a shut valve cools nothing: the next pulse must not start where the last one stopped, at the rating.
+    [Theory]
+    [InlineData(FillHeat.Adiabatic, GasProperties.Real)]
+    [InlineData(FillHeat.Adiabatic, GasProperties.Ideal)]
+    public void A_pulse_is_not_opened_at_the_rating(FillHeat heat, GasProperties properties)
+    {
+        var trap = WithWall with { Goal = FillGoal.AfterCooling, Target = 44.BarGauge(), Supply = 80.BarGauge(), Heat = heat, Properties = properties, Valve = new ValvePulses(1.Seconds(), 2.Seconds()) };
+        Assert.Contains("doesn't cool below it", Assert.Throws<InvalidDesignException>(() => trap.Run()).Message, StringComparison.Ordinal);
+    }
+
+    // Whatever the supply, the source, the way in and the hand: no fill that runs reads above the rating, on its way or after.
+    [Fact]
+    public void No_fill_passes_the_rating() =>
+        (from target in Gen.Double[20, 45]
+            from over in Gen.Double[0.5, 60]
+            from cylinder in Gen.Double[0.5, 20]
+            from bar in Gen.Double[60, 300]
+            from shut in Gen.Double[0.5, 10]
+            from pulsed in Gen.Bool
+            from hosed in Gen.Bool
+            from settled in Gen.Bool
+            from wall in Gen.Bool
+            select Curlew with
+            {
+                Target = target.BarGauge(), Supply = (target + over).BarGauge(), Heat = wall ? FillHeat.Wall : FillHeat.Adiabatic, Properties = GasProperties.Real,
+                Goal = settled ? FillGoal.AfterCooling : FillGoal.WhenShut, Cylinder = new("A", cylinder.Litres(), bar.BarGauge()),
+                Valve = pulsed ? new ValvePulses(1.Seconds(), shut.Seconds()) : null,
+                Restrictor = hosed ? new RestrictorChain(new Hose(4.Millimetres(), 5.Metres()), Curlew.Restrictor) : new SonicRestrictor(0.3.LitresPerSecondBar(), 0.3),
+            }).Sample(fill =>
+        {
+            try
+            {
+                var result = fill.Run();
+                Assert.True(result.HighestPressure.Bar <= 45.001 && result.SettledPressure.Bar <= 45.001, $"{result.HighestPressure.Bar} and {result.SettledPressure.Bar}");
+            }
+            catch (InvalidDesignException refused)
+            {
+                Assert.Contains(refused.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("gauge", StringComparison.Ordinal));
+            }
+        }, iter: 40);
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_hose_fills_from_a_regulator_that_is_wound_up_from_the_vessels_own_pressure(bool chained)
+    {
+        var hose = new Hose(5.Millimetres(), 16.Metres());
+        var wound = Curlew with
+        {
+            SupplyRise = PressureChangeRate.FromBarsPerSecond(1.2), Restrictor = chained ? new RestrictorChain(hose, Curlew.Restrictor) : new RestrictorChain(Curlew.Restrictor, hose),
+        };
+        Tolerance.Relative(40, wound.Run().ShutPressure.Bar, 1e-6);
+        Assert.Equal(0, hose.Flow(AbsolutePressure.FromBar(5), 20.Celsius(), AbsolutePressure.FromPascals(Math.BitDecrement(5e5)), Gas.Air).KilogramsPerSecond, 9);
+    }
+
     [Fact]
     public void Pulses_take_longer_and_leave_more_after_cooling()
     {
@@ -119,6 +175,35 @@ public class FillSimulationTests
     {
         Assert.Contains("no fuller than the target", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("B", 10.Litres(), 38.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
         Assert.Contains("take a fuller one", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("C", 2.Litres(), 45.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
+    }
+
+    // A cylinder of 1 L falls from 300 to some 80 bar within seconds: its gas arrives cold, and the vessel would settle 2 bar above its rating.
+    [Theory]
+    [InlineData(FillHeat.Adiabatic)]
+    [InlineData(FillHeat.Wall)]
+    public void Refuses_cold_gas_that_warms_up_past_the_rating_behind_the_shut_valve(FillHeat heat)
+    {
+        var cold = new PadFill
+        {
+            Chamber = new Chamber(3.Litres(), 70.Millimetres(), 60.BarGauge()), Supply = 60.BarGauge(), Restrictor = new Orifice(2.Millimetres(), 0.8), Target = 60.BarGauge(),
+            Properties = GasProperties.Real, Heat = heat, Cylinder = new("A", 1.Litres(), 300.BarGauge()),
+        };
+        var refused = Assert.Throws<InvalidDesignException>(() => cold.Run());
+        Assert.Contains("warms up to 6", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("above the vessel's rated pressure of 60 bar gauge", refused.Message, StringComparison.Ordinal);
+        var after = (cold with { Goal = FillGoal.AfterCooling }).Run();
+        Assert.True(after.ShutPressure < after.SettledPressure);
+        Tolerance.Relative(60, after.SettledPressure.Bar, 1e-5);
+    }
+
+    [Fact]
+    public void A_hot_vessel_at_the_regulators_pressure_is_told_to_fill_slowly()
+    {
+        var hot = WithWall with { Goal = FillGoal.AfterCooling, Chamber = WithWall.Chamber with { RatedPressure = 80.BarGauge() } };
+        var message = Assert.Throws<InvalidDesignException>(() => (hot with { Target = 44.BarGauge() }).Run()).Message;
+        Assert.Contains("44 bar gauge after cooling isn't reached", message, StringComparison.Ordinal);
+        Assert.Contains("Fill more slowly or in pulses", message, StringComparison.Ordinal);
+        Assert.Contains("at most to the rated 80 bar gauge", message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,6 +48,14 @@ public class LaunchBudgetTests
     }
 
     [Fact]
+    public void Says_where_counting_stops_and_refuses_an_order_that_does_not_exist()
+    {
+        var tiny = new LaunchBudget { Cylinders = [new("A", 10.Litres(), 200.BarGauge())], Chamber = new Chamber(10.Millilitres(), 20.Millimetres(), 60.BarGauge()), Target = 40.BarGauge() };
+        Assert.Contains(tiny.Run().Findings, f => f.Message.Contains("Counting stopped at 500 launches", StringComparison.Ordinal));
+        Assert.Contains("order of the cylinders is 5", Assert.Throws<InvalidDesignException>(() => (tiny with { Order = (CylinderOrder)5 }).Run()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Refuses_a_target_above_the_rating_and_no_cylinder()
     {
         var message = Assert.Throws<InvalidDesignException>(() => (Boot with { Target = 50.BarGauge(), Cylinders = [] }).Run()).Message;

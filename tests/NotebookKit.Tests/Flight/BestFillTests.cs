@@ -25,6 +25,14 @@ public class BestFillTests
     }
 
     [Fact]
+    public void A_throat_at_the_end_of_the_model_is_a_warning()
+    {
+        var best = new VerticalFlight(
+            FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()), LaunchSite.SeaLevel).BestFill(5.Millimetres(), 65.Millimetres());
+        Assert.Contains(best.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("as wide as the model goes", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_flat_optimum_is_a_warning()
     {
         var best = Curlew.BestFill();

@@ -42,7 +42,7 @@ public class ChargeTests
     [InlineData(-30)]
     [InlineData(70)]
     [InlineData(-300)]
-    public void Refuses_gas_that_freezes_water_or_softens_resin(double celsius) =>
+    public void Refuses_gas_colder_than_a_field_and_gas_that_softens_resin(double celsius) =>
         Refused(Good with { GasTemperature = Temperature.FromDegreesCelsius(celsius) }, "gas temperature is");
 
     [Fact]

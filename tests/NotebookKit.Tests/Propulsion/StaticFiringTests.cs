@@ -149,6 +149,59 @@ public class StaticFiringTests
     }
 
     [Fact]
+    public void Water_below_freezing_is_a_warning()
+    {
+        static bool Warns(StaticFiring firing) => firing.Fire().Findings.Any(f => f.Severity == FindingSeverity.Warning && f.Message.Contains("freezes below 0 °C", StringComparison.Ordinal));
+        Assert.True(Warns(FiringExamples.Firing with { Charge = FiringExamples.Charge with { GasTemperature = (-5).Celsius() } }));
+        Assert.False(Warns(FiringExamples.Firing with { Charge = FiringExamples.Charge with { GasTemperature = (-5).Celsius(), WaterFraction = 0.Percent() } }));
+        Assert.False(Warns(FiringExamples.Firing));
+    }
+
+    // From 1 to 300 bar, from next to no water to 90 %, with any gas and any law, wall and heat: the budget closes.
+    [Fact]
+    public void Energy_is_accounted_for_with_other_gases_up_to_300_bar() =>
+        (from water in Gen.Double[0, 90]
+            from logBar in Gen.Double[0, 5.7]
+            from throat in Gen.Double[1, 40]
+            from celsius in Gen.Double[-18, 58]
+            from gas in Gen.Int[0, 2]
+            from film in Gen.Int[0, 2]
+            from flow in Gen.Enum<WaterFlow>()
+            select FiringExamples.Firing with
+            {
+                Charge = new(new(3.Litres(), 90.Millimetres(), 300.BarGauge()), water.Percent(), Math.Exp(logBar).BarGauge(), celsius.Celsius()) { Gas = gas == 0 ? Gas.Air : gas == 1 ? Gas.Nitrogen : Gas.Hydrogen },
+                Nozzle = new(throat.Millimetres()),
+                Flow = FlowModel.Real with
+                {
+                    Water = flow,
+                    WallWarming = film == 0 ? null : new() { Wall = ThermalWall.Laminate(1.5.Millimetres()), FilmCoefficient = film == 1 ? null : HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(5000) },
+                },
+            }).Sample(firing =>
+        {
+            var result = firing.Fire();
+            Assert.Equal(ResultStatus.Completed, result.Status);
+            Tolerance.Absolute(0, result.Energy.Imbalance, 1e-6);
+        }, iter: 60);
+
+    // Gas that is spent with water still aboard has only the room beside that water; p V/(γ − 1) says what it holds.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_energy_of_spent_gas_is_that_of_its_own_room(bool real)
+    {
+        var firing = FiringExamples.Firing with
+        {
+            Charge = FiringExamples.Charge with { Pressure = 2.BarGauge(), WaterFraction = 85.Percent() }, Flow = real ? FlowModel.Real : FlowModel.Plain,
+        };
+        var result = firing.Fire();
+        Assert.Contains(result.Findings, f => f.Message.Contains("still aboard", StringComparison.Ordinal));
+        Tolerance.Relative(3.01325e5 * 0.3e-3 / 0.4, result.Energy.GasAtStart.Joules, real ? 0.02 : 1e-9);
+        var leftM3 = 2e-3 - result.Curve.Water[^1] * 1e-6;
+        Tolerance.Relative(result.Curve.Pressure[^1] * 1e5 * leftM3 / 0.4, result.Energy.GasAtEnd.Joules, real ? 0.02 : 1e-6);
+        Tolerance.Absolute(0, result.Energy.Imbalance, 1e-6);
+    }
+
+    [Fact]
     public void Another_gas_is_another_result()
     {
         var air = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() }, Flow = FlowModel.Plain };

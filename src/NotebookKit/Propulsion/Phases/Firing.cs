@@ -34,7 +34,12 @@ internal static class Firing
         if (setup.TubeStrokeM > 0)
         {
             Tube(setup, expansion, mount, ref observers.Tube, withLedger, settings, ref end);
-            if (end.Failed || end.TopReached) return;
+            if (end.Failed) return;
+            if (end.TopReached)
+            {
+                StopOnTube(setup, expansion, ref end);
+                return;
+            }
         }
 
         end.EndGasKg = setup.GasKg;
@@ -50,7 +55,8 @@ internal static class Firing
         start[0] = end.EndHeight;
         start[1] = end.EndSpeed;
         air.Begin(start, end.EndGasKg, end.EndPressure, end.EndTemperature);
-        end.StartEnergy = air.InternalEnergy(start);
+        // Gas that stays beside water has the water's room to spare: its energy isn't that of a vessel full of gas.
+        end.StartEnergy = end.WaterLeftKg > 0 ? ClosedEnergy(setup, aboard, setup.GasKg, end.WaterOutVolume) : air.InternalEnergy(start);
         end.EndEnergy = end.StartEnergy;
         // On a launch tube all gas works; what a hollow tube held stays behind after.
         end.ClosedEnergyGivenUp = aboard.EnergyGivenUp(end.HadWater ? end.WaterOutVolume : setup.GasM3)
@@ -58,6 +64,23 @@ internal static class Firing
         if (end.TopReached || end.WaterSpent) return;
         Air(setup, air.Carrying(end.WaterLeftKg, withLedger), start, ref observers.Air, settings, ref end);
     }
+
+    /// <summary>A vehicle that comes to rest on its tube: nothing has left it.</summary>
+    private static void StopOnTube(in FiringSetup setup, ClosedGasLaw expansion, ref FiringEnd end)
+    {
+        var volume = setup.StartM3 + setup.TubeAreaM2 * end.EndHeight;
+        end.StoppedOnTube = true;
+        end.EndGasKg = setup.StartGasKg;
+        end.WaterLeftKg = setup.WaterKg;
+        end.StartEnergy = end.EndEnergy = ClosedEnergy(setup, expansion, setup.StartGasKg, volume);
+        end.ClosedEnergyGivenUp = expansion.EnergyGivenUp(volume);
+    }
+
+    /// <summary>Internal energy [J] of the closed gas at a volume, on the zero of the phase that lets it out.</summary>
+    private static double ClosedEnergy(in FiringSetup setup, ClosedGasLaw law, double kilograms, double volumeM3) =>
+        setup.Tables.Gas is null
+            ? law.Pressure(volumeM3) * volumeM3 / (setup.Gamma - 1)
+            : kilograms * setup.Tables.StartEnergy - law.EnergyGivenUp(volumeM3);
 
     public static WaterPhase<TMount> WaterPhaseOf<TMount>(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, bool withLedger)
         where TMount : struct, IMount =>

@@ -13,7 +13,7 @@ internal struct FiringEnd
     public string? Failure;
     public int Steps, Rejected, Evaluations;
 
-    public bool HadWater, HadAir, WaterSpent, TopReached;
+    public bool HadWater, HadAir, WaterSpent, TopReached, StoppedOnTube;
     public double TubeEndTime = double.NaN, TubeEndSpeed;
     public double JetStartTime, EstablishedTime, HandOverTime;
     public double WaterOutTime = double.NaN, WaterOutHeight, WaterOutSpeed, WaterOutVolume, WaterLeftKg;

@@ -28,10 +28,10 @@ internal sealed class FiringRecord
     public ThrustCurve Curve(in FiringSetup setup)
     {
         List<FiringEvent> events = [];
-        if (!double.IsNaN(End.TubeEndTime)) events.Add(new("launch tube left", End.TubeEndTime.Seconds()));
+        if (!double.IsNaN(End.TubeEndTime)) events.Add(new(End.StoppedOnTube ? "stopped on launch tube" : "launch tube left", End.TubeEndTime.Seconds()));
         if (double.IsFinite(End.WaterOutTime)) events.Add(new(End.WaterSpent ? "pressure spent" : "water out", End.WaterOutTime.Seconds()));
         if (!double.IsNaN(End.UnchokedTime)) events.Add(new("flow unchoked", End.UnchokedTime.Seconds()));
-        if (double.IsFinite(End.EndTime)) events.Add(new("end of jet", End.EndTime.Seconds()));
+        if (double.IsFinite(End.EndTime) && !End.StoppedOnTube) events.Add(new("end of jet", End.EndTime.Seconds()));
         var gasStart = End.HadWater ? End.WaterOutTime : End.JetStartTime;
         var jet = _rows.Where(r => r.Stage != FiringStage.Coast).ToList();
         return new()
@@ -63,7 +63,7 @@ internal sealed class FiringRecord
         var heat = ledger.HeatIn;
         if (double.IsNaN(givenUp))
         {
-            start = setup.PressurePa * setup.StartM3 * setup.AboardShare / (setup.Gamma - 1);
+            start = setup.PressurePa * setup.StartM3 * (End.StoppedOnTube ? 1 : setup.AboardShare) / (setup.Gamma - 1);
             heat += ledger.GasWork - (start - End.StartEnergy);
         }
 

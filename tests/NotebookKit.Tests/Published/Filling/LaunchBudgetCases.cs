@@ -38,6 +38,17 @@ public class LaunchBudgetCases
         Tolerance.Absolute(fills - (int)fills, rest, 2e-4 * fills);
     }
 
+    // Content of the cylinder itself: the working shows its density.
+    [Theory]
+    [InlineData(200, 2.31648, 2.37672)]
+    [InlineData(300, 3.22847, 3.56508)]
+    [PublishedCase("P62", Source + ": mass in 10 L")]
+    public void Content_of_a_cylinder(double bar, double real, double ideal)
+    {
+        Tolerance.Relative(real, RealGas.Air.At(bar.BarAbsolute(), 293.15.Kelvins()).Density.KilogramsPerCubicMeter * 0.01, 5e-6);
+        Tolerance.Relative(ideal, new GasLaw(Gas.Air, GasProperties.Ideal).AtPressure(bar * 1e5, 293.15).Density * 0.01, 5e-6);
+    }
+
     [Theory]
     [InlineData(GasProperties.Real, 150.350)]
     [InlineData(GasProperties.Ideal, 154.080)]

@@ -32,6 +32,15 @@ public class RecordFlightPublishedTests
         Tolerance.Relative(830, flight.Apogee.Meters - from, 0.05);
     }
 
+    // The throats that the published thrust asks for, by 2 A Δp; printed to a tenth of a millimetre.
+    [Theory]
+    [PublishedCase("P29", "Univ. Cape Town InCFD news, 7 Oct 2015: 550 kgf; throat for it by the momentum theorem, 2025")]
+    [InlineData(50, 26.2)]
+    [InlineData(60, 23.9)]
+    [InlineData(80, 20.7)]
+    public void The_published_thrust_asks_for_a_throat(double bar, double throat) =>
+        Tolerance.Relative(5393.66, WaterExpulsion.Thrust(bar.BarGauge(), new Nozzle(throat.Millimetres()).ThroatArea).Newtons, 2 * 0.05 / throat);
+
     private static double HeightAt(VerticalFlightResult flight, double time)
     {
         var i = Enumerable.Range(1, flight.Time.Count - 1).First(k => flight.Time[k] >= time);

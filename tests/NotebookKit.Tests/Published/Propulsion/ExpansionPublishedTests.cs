@@ -33,6 +33,22 @@ public class ExpansionPublishedTests
         for (var i = 0; i < 3; i++) Tolerance.Absolute(exponents[i], Math.Log(start / law.Pressure(ratios[i])) / Math.Log(ratios[i]), 0.005);
     }
 
+    // The same numbers out of a firing: gas from V/ratio to V while the water leaves.
+    [Theory]
+    [PublishedCase("P55", MoistSource)]
+    [InlineData(2, 1.2, 1.276)]
+    [InlineData(5, 1.5, 1.343)]
+    [InlineData(10, 2, 1.378)]
+    [InlineData(60, 1.5, 1.394)]
+    public void A_firing_with_moist_air_ends_its_water_phase_with_that_exponent(double gaugeBar, double ratio, double exponent)
+    {
+        var curve = new StaticFiring(
+            new Charge(new Chamber(1.Litres(), 70.Millimetres(), 60.BarGauge()), (100 - 100 / ratio).Percent(), gaugeBar.BarGauge(), 293.Kelvins()),
+            new Nozzle(12.Millimetres()), AbsolutePressure.StandardSeaLevel) { Flow = FlowModel.Moist }.Fire().Curve;
+        var end = curve.Pressure[curve.Time.Values.ToList().IndexOf(curve.WaterPhase!.End.Seconds)];
+        Tolerance.Absolute(exponent, Math.Log(curve.Pressure[0] / end) / Math.Log(ratio), 0.005);
+    }
+
     [Theory]
     [PublishedCase("P63", RealSource)]
     [InlineData(61.01325, 1.5, 33.4586, 1.4817)]
