@@ -66,8 +66,9 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
             Fly(first + i, rows.AsSpan(i * RowLength, RowLength));
             var finished = Interlocked.Increment(ref done);
             if (finished % step != 0 && finished != count) return;
-            progress?.Report(finished);
-            WorkProgress.Tell(new("flights", finished, count));
+            // Who brings a listener of his own isn't shown the same twice.
+            if (progress is not null) progress.Report(finished);
+            else WorkProgress.Tell(new("flights", finished, count));
         });
         return rows;
     }
