@@ -46,7 +46,7 @@ internal sealed class LanguageHelp(Kernel kernel) : ILanguageHelp
         var result = await Task.Run(() => kernel.SendAsync(new RequestHoverText(code, place), cancellation), cancellation);
         var content = result.Events.OfType<HoverTextProduced>().LastOrDefault()?.Content;
         if (content is null || content.Count == 0) return null;
-        var markdown = (content.FirstOrDefault(c => c.MimeType == MarkdownType) ?? content.First()).Value;
+        var markdown = (content.FirstOrDefault(c => c.MimeType == MarkdownType) ?? content.First()).Value.ReplaceLineEndings("\n");
         return new Description(markdown, markdown.Replace("```csharp", "", StringComparison.Ordinal).Replace("```", "", StringComparison.Ordinal).Trim());
     }
 }

@@ -156,7 +156,8 @@ internal sealed class WorkerHost
 
     private void Send(WorkerReply reply)
     {
-        var line = WorkerJson.Write(reply);
-        lock (writing) replies.WriteLine(line);
+        // A program that a cell started may have written here, and not ended its line: the reply begins one of its own.
+        var line = $"\n{WorkerJson.Write(reply)}\n";
+        lock (writing) replies.Write(line);
     }
 }

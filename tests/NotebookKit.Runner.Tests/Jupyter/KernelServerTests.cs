@@ -386,6 +386,14 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal("2", kernel.Value("1 + 1"));
     }
 
+    [SkippableFact]
+    public void What_another_program_writes_to_the_workers_output_costs_no_reply()
+    {
+        Skip.If(OperatingSystem.IsWindows(), "Starts a POSIX program.");
+        Assert.Equal("ok", (string?)kernel.Run("System.Diagnostics.Process.Start(\"printf\", \"no-line-end\").WaitForExit();").Reply["status"]);
+        Assert.Equal("3", kernel.Value("System.Diagnostics.Process.Start(\"printf\", \"no-line-end\").WaitForExit(); 3"));
+    }
+
     [Fact]
     public void Garbage_and_forged_messages_are_dropped()
     {

@@ -81,6 +81,48 @@ public sealed class WireFormatTests
         Assert.Null(new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], "[]"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray()]));
     }
 
+    // Signed right and wrong all the same: it must show when it is read, not later on a thread that owns the sockets.
+    [Theory]
+    [InlineData("""{"msg_type": "a", "msg_type": "b"}""", "{}")]
+    [InlineData("{}", """{"data": {"method": "update", "method": "custom"}}""")]
+    public void A_name_that_stands_twice_is_no_message(string header, string content) => Assert.Null(Read(Encoding.UTF8.GetBytes(header), Encoding.UTF8.GetBytes(content)));
+
+    [Fact]
+    public void Bytes_that_are_no_text_are_no_message()
+    {
+        Assert.Null(Read([.. "{\"msg_type\": \""u8, 0xFF, .. "\"}"u8], "{}"u8.ToArray()));
+        Assert.Null(Read("{}"u8.ToArray(), [.. "{\"comm_id\": \""u8, 0xC3, .. "\"}"u8]));
+    }
+
+    [Theory]
+    [InlineData("""x\ud800y""", "x\ufffdy")]
+    [InlineData("""\uDE80""", "\ufffd")]
+    [InlineData("""\ud83d\ude80""", "🚀")]
+    [InlineData("""\ud83d\ud83d\ude80""", "\ufffd🚀")]
+    [InlineData("""a\\ud800""", "a\\ud800")]
+    public void Half_a_character_is_read_as_the_mark_for_one_that_is_unknown(string sent, string read) =>
+        Assert.Equal(read, JupyterMessage.TextOf(Read("{}"u8.ToArray(), Encoding.UTF8.GetBytes($$"""{"code": "{{sent}}"}"""))!.Content, "code"));
+
+    [Fact]
+    public void A_deep_output_fits_into_a_message()
+    {
+        var deep = System.Text.Json.Nodes.JsonNode.Parse(new string('[', 64) + new string(']', 64));
+        Assert.NotEmpty(wire.Write(Message() with { Content = new() { ["data"] = new System.Text.Json.Nodes.JsonObject { ["application/json"] = deep } } }));
+    }
+
+    [Theory]
+    [InlineData("1 + 1", "complete")]
+    [InlineData("var a = 1;\n#!who", "complete")]
+    [InlineData("#!who\nfor (;;) {", "incomplete")]
+    [InlineData("var s = @\"one\ntwo", "incomplete")]
+    [InlineData("var s = \"\"\"\n    one", "incomplete")]
+    [InlineData("#load \"x.cs\"", "complete")]
+    [InlineData("}", "invalid")]
+    public void Whether_code_is_whole_is_told(string code, string status) => Assert.Equal(status, (string?)Completeness.Answer(code)["status"]);
+
+    private static JupyterMessage? Read(byte[] header, byte[] content) =>
+        new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], header, "{}"u8.ToArray(), "{}"u8.ToArray(), content]);
+
     [Theory]
     [InlineData("a🚀b", 0, 0)]
     [InlineData("a🚀b", 1, 1)]
