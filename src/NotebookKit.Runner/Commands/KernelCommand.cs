@@ -30,7 +30,7 @@ internal static class KernelCommand
 
     private static int Add(KernelSpec spec)
     {
-        spec.Write(typeof(WorkerProgram).Assembly.Location);
+        spec.Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
         Say($"{KernelInfo.DisplayName} is registered in {spec.Folder}. Choose it in your notebook front-end.");
         return ExitCodes.Success;
     }

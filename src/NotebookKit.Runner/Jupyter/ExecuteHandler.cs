@@ -67,7 +67,7 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         lock (door) running = stop;
         try
         {
-            return await session.RunAsync(code, number, output, questions.For(request), stop.Token);
+            return await session.RunAsync(code, number, JupyterMessage.TextOf(request.Metadata, "cellId"), output, questions.For(request), stop.Token);
         }
         finally
         {

@@ -3,6 +3,9 @@ namespace NotebookKit.Runner.Jupyter;
 /// <summary>The picture beside the kernel's name: a vessel part-filled with water, our own drawing.</summary>
 internal static class KernelLogo
 {
+    /// <summary>The same in points, for front-ends that take no drawing: names of the files as front-ends look for them, which are those of the resources.</summary>
+    public static IReadOnlyList<string> Pictures { get; } = ["logo-32x32.png", "logo-64x64.png"];
+
     /// <summary>The drawing.</summary>
     public const string Svg =
         """
@@ -13,4 +16,13 @@ internal static class KernelLogo
         </svg>
 
         """;
+
+    /// <summary>Writes a picture.</summary>
+    /// <param name="picture">One of <see cref="Pictures"/>.</param>
+    /// <param name="target">Where to.</param>
+    public static void Write(string picture, Stream target)
+    {
+        using var resource = typeof(KernelLogo).Assembly.GetManifestResourceStream(picture)!;
+        resource.CopyTo(target);
+    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Workers;
@@ -13,7 +14,8 @@ internal sealed class KernelSession : IAsyncDisposable
     private static readonly TimeSpan HelpPatience = TimeSpan.FromSeconds(10);
 
     private readonly WorkerOptions options;
-    private readonly List<int> cellsRun = [];
+    // By first run, which is the order they build on each other in.
+    private readonly OrderedDictionary<string, int> cellsRun = new(StringComparer.Ordinal);
     private readonly Action<WorkerReply> controls;
     private Task<WorkerEngine> engine;
 
@@ -30,10 +32,11 @@ internal sealed class KernelSession : IAsyncDisposable
     /// <summary>Runs a cell. A lost session is replaced and the outcome's message says what that means.</summary>
     /// <param name="code">The cell's source.</param>
     /// <param name="number">Its number, to be told when it has to be run again; 0 for one that doesn't count.</param>
+    /// <param name="cell">What the front-end calls the cell, that one that ran twice is told once; empty where it doesn't say.</param>
     /// <param name="output">Gets every output.</param>
     /// <param name="ask">Asks the reader; none where nobody can be asked.</param>
     /// <param name="cancellation">Interrupts it.</param>
-    public async Task<CellOutcome> RunAsync(string code, int number, Action<CellOutput> output, Func<InputRequest, Task<string?>>? ask, CancellationToken cancellation)
+    public async Task<CellOutcome> RunAsync(string code, int number, string cell, Action<CellOutput> output, Func<InputRequest, Task<string?>>? ask, CancellationToken cancellation)
     {
         WorkerEngine worker;
         try
@@ -54,7 +57,7 @@ internal sealed class KernelSession : IAsyncDisposable
         var outcome = await worker.RunAsync(code, output, cancellation);
         worker.Asking = null;
         if (outcome.SessionLost) return await ReplaceAsync(worker, outcome);
-        if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun.Add(number);
+        if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun[cell.Length > 0 ? cell : string.Create(CultureInfo.InvariantCulture, $"{number}")] = number;
         return outcome;
     }
 
@@ -127,8 +130,8 @@ internal sealed class KernelSession : IAsyncDisposable
         await lost.DisposeAsync();
         engine = StartAsync();
         var again = cellsRun.Count == 0
-            ? "No earlier cell has to be run again."
-            : $"Variables are lost: run these cells again, in order: {string.Join(", ", cellsRun.Select(n => $"[{n}]"))}.";
+            ? "No cell had run in it."
+            : $"Variables are lost: run these cells again, in order: {string.Join(", ", cellsRun.Values.Select(n => $"[{n}]"))}.";
         cellsRun.Clear();
         var error = outcome.Error!;
         return outcome with { Error = error with { Message = $"{error.Message} The session was replaced by a fresh one. {again}" } };

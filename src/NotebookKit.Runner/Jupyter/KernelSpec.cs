@@ -48,13 +48,15 @@ internal sealed record KernelSpec(string DataFolder)
 
     /// <summary>Writes it, in place of an older one.</summary>
     /// <param name="program">The program it is to start.</param>
-    public void Write(string program)
+    /// <param name="runtime">The runtime it was added with, for front-ends that were started from a desktop and have none on their path.</param>
+    public void Write(string program, string runtime)
     {
         Directory.CreateDirectory(Folder);
         var starter = OperatingSystem.IsWindows() ? WindowsStarter : ShellStarter;
-        AtomicFile.Write(Path.Combine(Folder, starter), OperatingSystem.IsWindows() ? KernelStarter.ForWindows(program) : KernelStarter.ForShell(program));
+        AtomicFile.Write(Path.Combine(Folder, starter), OperatingSystem.IsWindows() ? KernelStarter.ForWindows(program, runtime) : KernelStarter.ForShell(program, runtime));
         AtomicFile.Write(Path.Combine(Folder, ChartHtml.LibraryFile), PlotlyScript.Wrapped);
         AtomicFile.Write(Path.Combine(Folder, "logo-svg.svg"), KernelLogo.Svg);
+        foreach (var picture in KernelLogo.Pictures) AtomicFile.Write(Path.Combine(Folder, picture), target => KernelLogo.Write(picture, target));
         var spec = new JsonObject
         {
             ["argv"] = Arguments(OperatingSystem.IsWindows()),

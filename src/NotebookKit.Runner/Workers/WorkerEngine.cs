@@ -63,6 +63,7 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     /// <inheritdoc />
     public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
     {
+        if (repliesRead.IsCompleted) return Crashed("The session's process had ended before this cell began");
         var request = Begin(output);
         try
         {
@@ -171,7 +172,7 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 
     private async Task<CellOutcome> EndedAsync(WorkerReply? answer)
     {
-        if (answer is not DoneReply done) return Crashed();
+        if (answer is not DoneReply done) return Crashed("The cell ended the whole process");
         if (done.Outcome.SessionLost) await EndAsync();
         return done.Outcome;
     }
@@ -225,12 +226,12 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     private async Task AnswerAsync(InputWanted wanted) =>
         Send(new InputGiven(wanted.Id, Asking is null ? null : await Asking(wanted.Input)));
 
-    private CellOutcome Crashed()
+    private CellOutcome Crashed(string what)
     {
         var code = process.HasExited ? process.ExitCode : -1;
         var said = errors.Summary is { Length: > 0 } text ? $": {text}" : ".";
         return new(CellStatus.Crashed, CellError.Plain("ProcessEnded", string.Create(
-            CultureInfo.InvariantCulture, $"The cell ended the whole process (exit code {code}){said}")));
+            CultureInfo.InvariantCulture, $"{what} (exit code {code}){said}")));
     }
 
     private async Task EndAsync()

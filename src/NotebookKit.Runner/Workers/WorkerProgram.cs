@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using System.Text;
 
 namespace NotebookKit.Runner.Workers;
@@ -53,6 +54,14 @@ internal static class WorkerProgram
         // A short-lived process gains nothing from being profiled while it runs.
         start.Environment["DOTNET_TieredPGO"] = "0";
         return start;
+    }
+
+    /// <summary>The dotnet that runs this process, also where the program was started by a file of its own.</summary>
+    public static string RuntimeHost()
+    {
+        // The runtime lies three folders below it: shared, framework, version.
+        var root = Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", ".."));
+        return Path.Combine(root, OperatingSystem.IsWindows() ? "dotnet.exe" : "dotnet");
     }
 
     private static void AddOption(ProcessStartInfo start, string name, string? value)

@@ -10,7 +10,7 @@ public sealed class FrontEndTests : IDisposable
     private const string Python = "/usr/bin/python3";
     private readonly TestFolder folder = new();
 
-    public FrontEndTests() => new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location);
+    public FrontEndTests() => new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
 
     public void Dispose() => folder.Dispose();
 

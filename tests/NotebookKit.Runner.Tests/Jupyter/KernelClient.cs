@@ -40,9 +40,9 @@ internal class KernelClient : IDisposable
 
     public static JsonObject Execute(string code) => new() { ["code"] = code, ["silent"] = false, ["store_history"] = true, ["stop_on_error"] = true };
 
-    public string Send(string type, JsonObject content, bool viaControl = false)
+    public string Send(string type, JsonObject content, bool viaControl = false, JsonObject? metadata = null)
     {
-        var message = JupyterMessage.New("client", type, null, content);
+        var message = JupyterMessage.New("client", type, null, content) with { Metadata = metadata ?? [] };
         SendFrames(viaControl ? control : shell, wire.Write(message));
         return message.Id;
     }

@@ -386,6 +386,34 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal("2", kernel.Value("1 + 1"));
     }
 
+    [Fact]
+    public async Task A_session_that_died_between_two_cells_is_not_laid_on_the_second()
+    {
+        kernel.Run("_ = Task.Run(async () => { await Task.Delay(100); Environment.FailFast(\"later\"); });");
+        await Task.Delay(2500);
+        var message = (string?)kernel.Run("1 + 1").Reply["evalue"];
+        Assert.StartsWith("The session's process had ended before this cell began", message, StringComparison.Ordinal);
+        Assert.Equal("2", kernel.Value("1 + 1"));
+    }
+
+    [Fact]
+    public void A_cell_that_ran_twice_is_told_once_by_its_latest_number_where_it_ran_first()
+    {
+        kernel.Run("Environment.FailFast(\"fresh\");");
+        var first = RunCell("a", "var a = 1;");
+        var second = RunCell("b", "var b = a;");
+        var third = RunCell("a", "a = 2;");
+        Assert.True(first < second && second < third);
+        var message = (string?)kernel.Run("Environment.FailFast(\"gone\");").Reply["evalue"];
+        Assert.EndsWith($"in order: [{third}], [{second}].", message, StringComparison.Ordinal);
+
+        int? RunCell(string cell, string code)
+        {
+            var id = kernel.Send("execute_request", KernelUnderTest.Execute(code), metadata: new JsonObject { ["cellId"] = cell });
+            return (int?)kernel.Reply(id)["execution_count"];
+        }
+    }
+
     [SkippableFact]
     public void What_another_program_writes_to_the_workers_output_costs_no_reply()
     {

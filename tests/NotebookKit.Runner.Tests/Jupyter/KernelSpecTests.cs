@@ -1,6 +1,8 @@
+using System.Buffers.Binary;
 using System.Diagnostics;
 using System.Text.Json.Nodes;
 using NotebookKit.Runner.Jupyter;
+using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Runner.Tests.Jupyter;
 
@@ -20,6 +22,14 @@ public sealed class KernelSpecTests : IDisposable
         Assert.Equal("message", (string?)spec["interrupt_mode"]);
         Assert.Contains("{connection_file}", spec["argv"]!.AsArray().Select(a => (string?)a));
         Assert.True(File.Exists(folder["share", "jupyter", "kernels", "notebookkit", "logo-svg.svg"]));
+        foreach (var size in new[] { 32, 64 })
+        {
+            // Width and height stand after the signature and the first part's head.
+            var picture = File.ReadAllBytes(folder["share", "jupyter", "kernels", "notebookkit", $"logo-{size}x{size}.png"]);
+            Assert.Equal("PNG"u8, picture.AsSpan(1, 3));
+            Assert.Equal([size, size], [BinaryPrimitives.ReadInt32BigEndian(picture.AsSpan(16)), BinaryPrimitives.ReadInt32BigEndian(picture.AsSpan(20))]);
+        }
+
         Assert.True(File.Exists(folder["share", "jupyter", "kernels", "notebookkit", ChartHtml.LibraryFile]));
 
         Assert.Contains("starts", (await ProgramRun.RunAsync("kernel", "list", "--prefix", folder.Path)).Output, StringComparison.Ordinal);
@@ -32,13 +42,13 @@ public sealed class KernelSpecTests : IDisposable
     public async Task Without_a_prefix_it_is_where_front_ends_look_for_the_users_own()
     {
         Skip.IfNot(File.Exists("/usr/bin/jupyter-kernelspec"), "The list command of the front-ends is not installed on this machine (Debian: jupyter-client).");
-        Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(Runner.Workers.WorkerProgram).Assembly.Location, "kernel", "add")).Code);
+        Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(WorkerProgram).Assembly.Location, "kernel", "add")).Code);
         var (code, said) = await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json");
         Assert.True(code == 0, said);
         var spec = JsonNode.Parse(said)!["kernelspecs"]!["notebookkit"]!;
         Assert.StartsWith(folder.Path, (string?)spec["resource_dir"], StringComparison.Ordinal);
         Assert.Equal("NotebookKit C#", (string?)spec["spec"]!["display_name"]);
-        Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(Runner.Workers.WorkerProgram).Assembly.Location, "kernel", "remove")).Code);
+        Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(WorkerProgram).Assembly.Location, "kernel", "remove")).Code);
         Assert.DoesNotContain("notebookkit", (await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json")).Said, StringComparison.Ordinal);
 
         async Task<(int Code, string Said)> RunAsync(string program, params string[] arguments)
@@ -61,7 +71,7 @@ public sealed class KernelSpecTests : IDisposable
     {
         Skip.If(OperatingSystem.IsWindows(), "Runs the POSIX starter.");
         var spec = new KernelSpec(folder.Path);
-        spec.Write(folder["gone", "it's.dll"]);
+        spec.Write(folder["gone", "it's.dll"], WorkerProgram.RuntimeHost());
         Assert.Equal(folder["gone", "it's.dll"], spec.Program);
         using var shell = Process.Start(new ProcessStartInfo("sh", [Path.Combine(spec.Folder, "start.sh"), "x.json"]) { RedirectStandardError = true })!;
         var said = await shell.StandardError.ReadToEndAsync();
@@ -76,9 +86,10 @@ public sealed class KernelSpecTests : IDisposable
     public void On_Windows_paths_with_spaces_brackets_and_percent_signs_are_quoted()
     {
         Assert.Equal(["cmd", "/c", "call", "{resource_dir}\\start.cmd", "{connection_file}"], KernelSpec.Arguments(windows: true).Select(a => (string?)a));
-        var starter = KernelStarter.ForWindows(@"C:\A user\(kit) 100%\Runner.dll");
+        var starter = KernelStarter.ForWindows(@"C:\A user\(kit) 100%\Runner.dll", @"C:\Program Files\dotnet\dotnet.exe");
         Assert.Contains("dotnet exec \"C:\\A user\\(kit) 100%%\\Runner.dll\" kernel serve %1\r\n", starter, StringComparison.Ordinal);
         Assert.Contains("if exist \"C:\\A user\\(kit) 100%%\\Runner.dll\" goto found\r\n", starter, StringComparison.Ordinal);
+        Assert.Contains("if exist \"C:\\Program Files\\dotnet\\dotnet.exe\" goto other\r\n", starter, StringComparison.Ordinal);
     }
 
     [SkippableFact]
@@ -86,7 +97,7 @@ public sealed class KernelSpecTests : IDisposable
     {
         Skip.If(OperatingSystem.IsWindows(), "Runs the POSIX starter.");
         var spec = new KernelSpec(folder.Path);
-        spec.Write(typeof(Runner.Workers.WorkerProgram).Assembly.Location);
+        spec.Write(typeof(WorkerProgram).Assembly.Location, folder["no", "dotnet"]);
         var start = new ProcessStartInfo("/bin/sh", [Path.Combine(spec.Folder, "start.sh"), "x.json"]) { RedirectStandardError = true };
         start.Environment["PATH"] = folder["empty"];
         using var shell = Process.Start(start)!;
@@ -94,6 +105,22 @@ public sealed class KernelSpecTests : IDisposable
         await shell.WaitForExitAsync();
         Assert.Equal(1, shell.ExitCode);
         Assert.Contains("no dotnet on the path", said, StringComparison.Ordinal);
+    }
+
+    // A front-end that a desktop started has a short path, and the SDK's folder is seldom in it.
+    [SkippableFact]
+    public async Task Without_a_runtime_on_the_path_the_one_it_was_added_with_is_taken()
+    {
+        Skip.If(OperatingSystem.IsWindows(), "Runs the POSIX starter.");
+        Assert.True(File.Exists(WorkerProgram.RuntimeHost()), WorkerProgram.RuntimeHost());
+        var spec = new KernelSpec(folder["with space"]);
+        spec.Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
+        var start = new ProcessStartInfo("/bin/sh", [Path.Combine(spec.Folder, "start.sh"), "no-such-file.json"]) { RedirectStandardError = true };
+        start.Environment["PATH"] = folder["empty"];
+        using var shell = Process.Start(start)!;
+        var said = await shell.StandardError.ReadToEndAsync();
+        await shell.WaitForExitAsync();
+        Assert.Contains("The connection file no-such-file.json can't be used", said, StringComparison.Ordinal);
     }
 
     [Theory]

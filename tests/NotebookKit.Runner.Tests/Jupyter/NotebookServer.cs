@@ -28,7 +28,7 @@ internal sealed class NotebookServer : IAsyncDisposable
     public static async Task<NotebookServer> StartAsync(string? page, params string[] fixtures)
     {
         var folder = new TestFolder();
-        new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location);
+        new KernelSpec(folder["data"]).Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
         Directory.CreateDirectory(folder["books"]);
         foreach (var name in fixtures) File.Copy(TestFolder.Fixture(name), folder["books", name]);
         if (page is not null)
