@@ -37,6 +37,7 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
 
         if (!silent) outlet.Publish("execute_input", request, new JsonObject { ["code"] = code, ["execution_count"] = count });
         var publisher = new OutputPublisher(outlet, widgets, request, count, silent);
+        session.Late = publisher.Publish;
         var outcome = await RunAsync(code, counts ? count : 0, publisher.Publish, request);
         if (outcome.SessionLost) widgets.Forget();
         if (outcome.Error is { } error)

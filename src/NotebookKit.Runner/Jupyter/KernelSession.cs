@@ -29,6 +29,9 @@ internal sealed class KernelSession : IAsyncDisposable
         engine = StartAsync();
     }
 
+    /// <summary>Told of what is printed when no cell runs.</summary>
+    public Action<CellOutput>? Late { get; set; }
+
     /// <summary>Runs a cell. A lost session is replaced and the outcome's message says what that means.</summary>
     /// <param name="code">The cell's source.</param>
     /// <param name="number">Its number, to be told when it has to be run again; 0 for one that doesn't count.</param>
@@ -122,6 +125,7 @@ internal sealed class KernelSession : IAsyncDisposable
     {
         var worker = await WorkerEngine.StartAsync(options, CancellationToken.None);
         worker.Controls = controls;
+        worker.Late = output => Late?.Invoke(output);
         return worker;
     }
 

@@ -38,6 +38,9 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     /// <summary>Told of controls that cells make and change, in order; without it they go nowhere.</summary>
     public Action<WorkerReply>? Controls { get; set; }
 
+    /// <summary>Told of what is printed when the cell has ended; without it that goes nowhere.</summary>
+    public Action<CellOutput>? Late { get; set; }
+
     /// <summary>Starts a worker and waits until its session is up.</summary>
     /// <param name="options">How it is started.</param>
     /// <param name="cancellation">Gives up and ends the worker.</param>
@@ -204,6 +207,9 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
                     break;
                 case OutputReply reply when open.TryGetValue(reply.Id, out var request):
                     request.Output?.Invoke(reply.Output);
+                    break;
+                case OutputReply reply:
+                    Late?.Invoke(reply.Output);
                     break;
                 case { } reply and (ControlOpened or ControlUpdated):
                     Controls?.Invoke(reply);

@@ -9,6 +9,9 @@ namespace NotebookKit.Runner.Workers;
 /// <summary>The worker's side: does in this process what the front asks, one thing after another, until the front goes away.</summary>
 internal sealed class WorkerHost
 {
+    // A task that a cell forgot may print for ever.
+    private const long MostLateBytes = 1_000_000;
+
     private readonly TextReader requests;
     private readonly TextWriter replies;
     private readonly Lock writing = new();
@@ -16,6 +19,8 @@ internal sealed class WorkerHost
     private readonly WorkerControls controls;
     private volatile Running? running;
     private volatile int stopped;
+    private volatile int latest;
+    private volatile OutputMeter late = new(MostLateBytes);
 
     private WorkerHost(TextReader requests, TextWriter replies)
     {
@@ -42,7 +47,7 @@ internal sealed class WorkerHost
         var host = new WorkerHost(input, output);
 
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
-        Console.SetOut(Console.Error);
+        Console.SetOut(live ? TextWriter.Synchronized(new LateConsole(host.ShowLate)) : Console.Error);
         Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
         return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null, batch is null ? null : new NotebookBatch(batch)));
     }
@@ -115,6 +120,8 @@ internal sealed class WorkerHost
     {
         using var stop = new CancellationTokenSource();
         running = new Running(request.Id, stop);
+        latest = request.Id;
+        late = new OutputMeter(MostLateBytes);
         // It may have been asked to stop before its turn came.
         if (stopped == request.Id) await stop.CancelAsync();
         var outcome = await engine.RunAsync(request.Code, output => Send(new OutputReply(request.Id, output)), stop.Token);
@@ -152,6 +159,12 @@ internal sealed class WorkerHost
         current.Input = new(TaskCreationOptions.RunContinuationsAsynchronously);
         Send(new InputWanted(current.Id, input));
         return await current.Input.Task.WaitAsync(current.Stop.Token);
+    }
+
+    // Whose task it was can't be told any more: it stands with the cell that ran last.
+    private void ShowLate(string text)
+    {
+        if (latest > 0 && late.Allows(2L * text.Length)) Send(new OutputReply(latest, new StreamOutput("stdout", text)));
     }
 
     private void Send(WorkerReply reply)
