@@ -1,5 +1,4 @@
 using NotebookKit.Flight;
-using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -10,9 +9,9 @@ namespace NotebookKit.Evidence;
 /// <remarks>Source: as <see cref="FlightLog"/>.</remarks>
 public sealed record FlightFit : IResult
 {
-    private readonly CurveFit _fit;
+    private readonly FlightFitNumbers _fit;
 
-    internal FlightFit(FlightLog log, CurveFit fit, int[] used, IReadOnlyList<Finding> findings)
+    internal FlightFit(FlightLog log, FlightFitNumbers fit, int[] used, IReadOnlyList<Finding> findings)
     {
         (Log, _fit) = (log, fit);
         Time = log.Time with { Values = [.. used.Select(i => log.Time[i])] };
@@ -60,7 +59,7 @@ public sealed record FlightFit : IResult
     public Length Scatter => Length.FromMeters(_fit.Scatter);
 
     /// <summary>Correlation of drag and push in the fit [-]; near 1 the log can't tell more drag from more push.</summary>
-    public double Correlation => _fit.Correlation[0, 1];
+    public double Correlation => _fit.Correlation;
 
     /// <summary>What the vehicle is to fly with from now on.</summary>
     public DragCalibration Calibration
@@ -94,11 +93,13 @@ public sealed record FlightFit : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Drag", $"{Digits.Round(DragFactor)} times what was taken", $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
-        new("Push", $"as of {Digits.Round(Push.Bar)} bar gauge", $"± {Digits.Round(PushUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
+        Log.TrustGauge
+            ? new("Push", $"as of {Log.Vehicle.Charge.Pressure}", "as the gauge read; not fitted")
+            : new("Push", $"as of {Digits.Round(Push.Bar)} bar gauge", $"± {Digits.Round(PushUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
         new("Launch", $"at {Digits.Round(LaunchAt.Seconds, 4)} s on the log's clock", $"± {Digits.Round(1000 * _fit.HalfWidths[2], 2)} ms"),
         new("Top, logged", $"{Digits.Round(Logged.Values.Max())} m", $"it was meant to be {Digits.Round(AsMeant.Values.Max())} m"),
         new("Scatter", $"{Digits.Round(Scatter.Meters, 2)} m", "of the altimeter about the fit"),
-        new("Drag and push hang together", Digits.Round(Correlation, 2), "correlation; 1 would mean that the log can't tell them apart"),
+        .. Log.TrustGauge ? [] : new ResultLine[] { new("Drag and push hang together", Digits.Round(Correlation, 2), "correlation; 1 would mean that the log can't tell them apart") },
     ];
 
     /// <inheritdoc/>
@@ -119,7 +120,7 @@ public sealed record FlightFit : IResult
         if (!_fit.Settled) yield return Finding.Error("The fit didn't settle; look at the log beside the prediction: is it this vehicle, this site, this fill?");
         var (low, high) = DragInterval;
         if (high / low > 2) yield return Finding.Warning($"The log can't tell the drag better than between {Digits.Round(low, 2)} and {Digits.Round(high, 2)} times: too slow, too short, or too much scatter.");
-        if (Math.Abs(Correlation) > 0.95) yield return Finding.Warning("The log can hardly tell more drag from more push: keep the push at the gauge's reading, or log faster while it pushes.");
+        if (Math.Abs(Correlation) > 0.95) yield return Finding.Warning("The log can hardly tell more drag from more push. Trust the gauge, if it was checked, and fit the drag alone (TrustGauge), or log faster while it pushes.");
         var off = Push.Bar - Log.Vehicle.Charge.Pressure.Bar;
         if (Math.Abs(off) > PushUncertainty.Bars + 0.03 * Log.Vehicle.Charge.Pressure.Bar)
             yield return Finding.Warning($"The push looks like {Digits.Round(Math.Abs(off), 2)} bar {(off < 0 ? "less" : "more")} than the gauge read. A wrong gauge, water or mass, a nozzle that passes {(off < 0 ? "less" : "more")} than taken, or air that had cooled, would look the same; the log can't tell which.");

@@ -16,7 +16,7 @@ internal static class FlightFitting
     {
         double[] time = [.. log.Time.Values], height = [.. log.Height.Values];
         var top = Array.IndexOf(height, height.Max());
-        var launch = Launch(time, height, top);
+        var launch = time[LaunchAt(height, top)];
         var used = Enumerable.Range(0, top + 1).Where(i => time[i] >= launch - BeforeSeconds).ToArray();
         double[] t = [.. used.Select(i => time[i])], h = [.. used.Select(i => height[i])];
         var meant = log.Vehicle.Charge.Pressure.Bar;
@@ -29,8 +29,21 @@ internal static class FlightFitting
 
         // ln of the factor on drag, charge pressure, moment of launch, zero of the height.
         var rated = log.Vehicle.Charge.Chamber.RatedPressure.Bar;
-        var fit = CurveFit.Of(Model, h, [0, meant, launch, 0], [Math.Log(0.25), 0.5 * meant, launch - 1, -5], [Math.Log(4), Math.Min(rated, 1.5 * meant), launch + 1, 5], [0.02, 0.005 * meant, 0.005, 0.01]);
-        return new FlightFit(log, fit, used, findings);
+        double[] start = [0, meant, launch, 0], steps = [0.02, 0.005 * meant, 0.005, 0.01];
+        double[] low = [Math.Log(0.25), 0.5 * meant, launch - 1, -5], high = [Math.Log(4), Math.Min(rated, 1.5 * meant), launch + 1, 5];
+        int[] free = log.TrustGauge ? [0, 2, 3] : [0, 1, 2, 3];
+        double[] Whole(double[] x)
+        {
+            var whole = (double[])start.Clone();
+            for (var k = 0; k < free.Length; k++) whole[free[k]] = x[k];
+            return whole;
+        }
+
+        double[] Part(double[] whole) => [.. free.Select(k => whole[k])];
+        var fit = CurveFit.Of(x => Model(Whole(x)), h, Part(start), Part(low), Part(high), Part(steps));
+        var half = new double[4];
+        for (var k = 0; k < free.Length; k++) half[free[k]] = fit.HalfWidths[k];
+        return new FlightFit(log, new(Whole(fit.Parameters), half, log.TrustGauge ? 0 : fit.Correlation[0, 1], fit.Fitted, fit.Scatter, fit.Settled, fit.Evaluations), used, findings);
     }
 
     /// <summary>The vehicle with a factor on drag and a charge pressure.</summary>
@@ -63,12 +76,12 @@ internal static class FlightFitting
         return height[low] * (1 + 2 * s) * (1 - s) * (1 - s) + v0 * s * (1 - s) * (1 - s) + height[high] * s * s * (3 - 2 * s) + v1 * s * s * (s - 1);
     }
 
-    // The last reading that is still on the ground, before the rise to the top.
-    private static double Launch(double[] time, double[] height, int top)
+    /// <summary>Index of the last reading that is still on the ground, before the rise to the top.</summary>
+    public static int LaunchAt(IReadOnlyList<double> height, int top)
     {
         var rise = 0.03 * height[top];
         var i = top;
         while (i > 0 && height[i] > rise) i--;
-        return time[i];
+        return i;
     }
 }

@@ -27,6 +27,9 @@ public sealed record FlightLog
     /// <summary>Temperature of the air at the pad; the site's unless given.</summary>
     public Temperature? Temperature { get; init; }
 
+    /// <summary>Whether the push is kept at what the gauge read, so that the drag alone is fitted: for logs that can't tell the two apart.</summary>
+    public bool TrustGauge { get; init; }
+
     /// <summary>What the log is called where its numbers are used.</summary>
     public string Name { get; init; } = "flight log";
 
@@ -38,6 +41,24 @@ public sealed record FlightLog
             var kelvins = (Temperature ?? Site.Temperature).Kelvins;
             var atPad = GroundBar;
             return new("Height above pad", "m", [.. Pressure.Values.Select(p => PressureHeight.Metres(p / atPad, kelvins))]);
+        }
+    }
+
+    /// <summary>
+    /// Speed of the way down, the slope of a straight line through the heights between four fifths and one fifth of the top; none where the log ends before.
+    /// Source: least squares, as any text of statistics.
+    /// </summary>
+    public Speed? DescentSpeed
+    {
+        get
+        {
+            var height = Height.Values.ToList();
+            var top = height.Max();
+            var from = height.IndexOf(top);
+            var down = Enumerable.Range(from, height.Count - from).SkipWhile(i => height[i] > 0.8 * top).TakeWhile(i => height[i] > 0.2 * top).ToList();
+            if (down.Count < 10 || height[down[^1]] > 0.3 * top) return null;
+            var (meanTime, meanHeight) = (down.Average(i => Time[i]), down.Average(i => height[i]));
+            return Speed.FromMetersPerSecond(-down.Sum(i => (Time[i] - meanTime) * (height[i] - meanHeight)) / down.Sum(i => (Time[i] - meanTime) * (Time[i] - meanTime)));
         }
     }
 
@@ -63,7 +84,7 @@ public sealed record FlightLog
             var height = Height.Values;
             var top = height.Max();
             if (top < 10) findings.Add(Finding.Error($"The log rises by {Digits.Round(top, 2)} m only; a fit wants at least 10 m. Is it the right part of the log?"));
-            else if (height.TakeWhile(h => h < Math.Max(1, 0.01 * top)).Count() < 5) findings.Add(Finding.Error("The log has fewer than five readings before launch; cut it later, so that it shows where the ground is."));
+            else if (FlightFitting.LaunchAt(height, height.ToList().IndexOf(top)) < 10) findings.Add(Finding.Error("The log has fewer than ten readings before launch; cut it later, so that it shows where the ground is."));
         }
 
         return [.. findings.OfType<Finding>()];

@@ -99,6 +99,18 @@ public class FlightLogTests
     }
 
     [Fact]
+    public void With_a_gauge_that_is_trusted_the_drag_is_known_better()
+    {
+        var log = Log(Flown(1.2, 40), 4.2, 0.5, 21);
+        double Width(FlightFit fit) => fit.DragInterval.High - fit.DragInterval.Low;
+        var (both, one) = (log.Fit(), (log with { TrustGauge = true }).Fit());
+        Assert.True(Width(one) < 0.5 * Width(both));
+        Assert.InRange(1.2, one.DragInterval.Low, one.DragInterval.High);
+        Assert.Equal(40, one.Push.Bar, 12);
+        Assert.Contains(both.Findings, f => f.Message.Contains("Trust the gauge", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_push_that_is_not_the_gauges_is_pointed_out() =>
         Assert.Contains(Log(Flown(1, 34), 4.2, 0.2, 9).Fit().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("less than the gauge read", StringComparison.Ordinal));
 
@@ -123,6 +135,14 @@ public class FlightLogTests
         Assert.Contains("at least 10 m", Refusal(log with { Pressure = log.Pressure with { Values = [.. log.Pressure.Values.Select(_ => 1.0)] } }), StringComparison.Ordinal);
         Assert.Contains("before launch", Refusal(Log(Flown(1, 40), 0.1, 0.2, 1)), StringComparison.Ordinal);
         Assert.Contains("factor on drag", Assert.Throws<InvalidDesignException>(() => (Trainer with { DragCalibration = new(9, Ratio.Zero, Source.CommonPractice("invented")) }).Fly(Site)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_speed_of_the_way_down_is_the_slope_of_the_log()
+    {
+        var log = Log(t => t < 6 ? 200 - 5 * (t - 6) * (t - 6) : 200 - 6.2 * (t - 6), 4.2, 0.5, 11, until: 36);
+        Tolerance.Relative(6.2, log.DescentSpeed!.Value.MetersPerSecond, 0.01);
+        Assert.Null(Log(Flown(1, 40), 4.2, 0.5, 11, until: 8).DescentSpeed);
     }
 
     [Fact]
