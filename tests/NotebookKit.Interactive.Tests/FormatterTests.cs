@@ -38,8 +38,6 @@ public sealed class FormatterTests(NotebookSession session)
     {
         var results = typeof(Provenance.IResult).Assembly.GetExportedTypes().Where(t => Registry.Shows(t) && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
-        // The card is a printed sheet with the table in it, tested by itself.
-        Assert.True(results.Remove(typeof(Flight.FlightCard)));
         // A form of its own has its own test of the same: A_flight_card_...
         Type[] apart = [typeof(Flight.FlightCard)];
         foreach (var mime in new[] { "text/html", "text/plain" })
