@@ -55,7 +55,9 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
             StopRequest.Listen(context.CancellationToken);
             DispersionBatch.Follow(batch);
             WorkProgress.Listen(engine?.progress);
-            await next(command, context);
+            // Taken back by the flow of this call when it first waits.
+            if (command is SubmitCode) SynchronizationContext.SetSynchronizationContext(new CellContext(context.CancellationToken));
+            await next(command, context).ConfigureAwait(false);
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
         PlainFormatting.Register();

@@ -415,6 +415,29 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
+    public async Task An_interrupted_loop_that_awaits_and_never_looks_goes_on_no_more_and_may_clear_up()
+    {
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute(
+            "while (true) { await Task.Delay(20); AppContext.SetData(\"rounds\", Environment.TickCount64); }"));
+        var other = "AppContext.GetData(\"rounds\")";
+        await Task.Delay(1500);
+        kernel.Send("interrupt_request", [], viaControl: true);
+        Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
+        await Task.Delay(1500);
+        var then = kernel.Value(other);
+        await Task.Delay(500);
+        Assert.Equal(then, kernel.Value(other));
+
+        id = kernel.Send("execute_request", KernelUnderTest.Execute(
+            "try { await Task.Delay(-1, Microsoft.DotNet.Interactive.KernelInvocationContext.Current.CancellationToken); } finally { await Task.Yield(); AppContext.SetData(\"cleared\", 1); }"));
+        await Task.Delay(1500);
+        kernel.Send("interrupt_request", [], viaControl: true);
+        Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
+        await Task.Delay(300);
+        Assert.Equal("1", kernel.Value("AppContext.GetData(\"cleared\")"));
+    }
+
+    [Fact]
     public void What_a_task_prints_after_its_cell_has_ended_is_shown_with_the_cell()
     {
         var id = kernel.Send("execute_request", KernelUnderTest.Execute("_ = Task.Run(async () => { await Task.Delay(500); Console.WriteLine(\"late\"); });"));
