@@ -11,6 +11,11 @@ internal static class FlightReport
     // Common practice of range safety, no source: off the rail four times the wind, some 15 degrees.
     private const double WindShare = 4, SteepestDegrees = 15, LowestMargin = 1;
 
+    // A second of free fall from the top, common practice; and where the published fill times end.
+    private const double FarFromTopS = 1;
+
+    private static readonly Speed FastestOpening = 150.MetresPerSecond();
+
     /// <summary>The result of a flight.</summary>
     /// <param name="vehicle">What flew.</param>
     /// <param name="site">Where it flew.</param>
@@ -89,7 +94,7 @@ internal static class FlightReport
             OpeningTime = isOpened ? opening.Seconds() : null,
             OpeningHeight = isOpened ? marks.OpeningM.Metres() : null,
             OpeningSpeed = isOpened ? Clean(marks.OpeningSpeed).MetresPerSecond() : null,
-            Opening = isOpened && marks.OpeningSpeed is >= 1 and <= 150
+            Opening = isOpened && marks.OpeningSpeed >= 1 && marks.OpeningSpeed <= FastestOpening.MetersPerSecond
                 ? vehicle.Canopy!.Open(massKg.Kilograms(), marks.OpeningSpeed.MetresPerSecond(), Density(site, marks.OpeningM).KilogramsPerCubicMetre())
                 : null,
             LandingTime = marks.LandingTime.Seconds(),
@@ -175,6 +180,14 @@ internal static class FlightReport
             yield return Finding.Warning($"the roll rate lies between {PitchRollResult.BandFrom} and {PitchRollResult.BandTo} of the pitch frequency for {Digits.Round(near, 2)} s on the way up: roll and pitch can lock in. Cant the fins less, or more.");
     }
 
+    // A canopy that opens on the way up cuts the climb short: the top it then has is not the one to set a timer to.
+    private static string FarFromTop(Vehicle vehicle, FlightMarks marks, FlightFigures figures) => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
+    {
+        ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of the top is that of a flight with Deployment.AtApogee().",
+        (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Set the timer to {figures.ApogeeTime.Show()}.",
+        _ => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Shorten the delay.",
+    };
+
     private static IEnumerable<Finding> SayOfCanopy(Vehicle vehicle, FlightMarks marks, FlightFigures figures)
     {
         if (figures.OpeningTime is not { } opening)
@@ -187,9 +200,11 @@ internal static class FlightReport
 
         if (double.IsNaN(marks.JetEndTime))
             yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs. Set the timer later.");
-        var early = marks.ApogeeTime - marks.OpeningTime;
-        if (vehicle.Deployment.Trigger == DeploymentTrigger.Timer && Math.Abs(early) > 1)
-            yield return Finding.Warning($"the timer opens the canopy {Digits.Round(Math.Abs(early), 2)} s {(early > 0 ? "before" : "after")} the top, at {figures.OpeningSpeed!.Value.Show()} through the air. Set it to {figures.ApogeeTime.Show()}.");
+        if (Math.Abs(marks.OpeningDown) > FlightNumbers.Gravity * FarFromTopS)
+            yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromTop(vehicle, marks, figures)}");
+        if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
+            yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near the top.");
+        foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load with { Message = $"canopy: {load.Message}" };
         if (figures.DescentSpeed.MetersPerSecond > 9)
             yield return Finding.Warning($"it comes down at {figures.DescentSpeed.Show()}; above some 9 m/s fins and fillets break and people get hurt. Use a larger canopy.");
     }
