@@ -44,7 +44,7 @@ internal static class FlightReport
         return new FlightResult(vehicle, site, figures, "", rows, hasAttitude)
         {
             Evaluations = marks.Evaluations,
-            Findings = [.. findings, .. isSpent ? [] : Say(site, figures), .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
+            Findings = [.. findings, .. isSpent ? [] : Say(site, figures), .. isSpent || figures.RailExitMargin <= 0 ? [] : SayOfMargin(vehicle, rows, marks), .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
         };
     }
 
@@ -145,6 +145,25 @@ internal static class FlightReport
             yield return Finding.Error($"the top is at {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, or add mass.");
         else if (site.Ceiling is { } near && figures.Apogee > near * 0.9)
             yield return Finding.Warning($"the top is at {figures.Apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look at the dispersion.");
+    }
+
+    // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies furthest
+    // forward, and some forty rows tell the water's way out.
+    internal static IEnumerable<Finding> SayOfMargin(Vehicle vehicle, IReadOnlyList<FlightRow> rows, FlightMarks marks)
+    {
+        const int Looks = 40;
+        var (dry, tank) = (vehicle.Parts.State(), new RigidBody.TankNumbers(vehicle.Airframe.Tank));
+        var (reference, pressure) = (vehicle.Body.ReferenceDiameter.Meters, vehicle.Body.NormalForce().CentreOfPressure.Meters);
+        var (least, at) = (double.PositiveInfinity, 0.0);
+        for (var i = 0; i < rows.Count; i += 1 + (rows.Count / Looks))
+        {
+            if (rows[i].Time < marks.ExitTime || rows[i].Time > marks.ApogeeTime) continue;
+            var margin = (pressure - dry.With(tank.Contents(rows[i].WaterKg, rows[i].GasKg)).CentreM) / reference;
+            if (margin < least) (least, at) = (margin, rows[i].Time);
+        }
+
+        if (least <= 0)
+            yield return Finding.Error($"on the way up, at {at.Seconds().Show()}, the margin is {Digits.Round(least)} calibres: it is unstable there, and no height or drift here holds. Don't fly it so: move the centre of gravity forward or enlarge the fins.");
     }
 
     private static IEnumerable<Finding> SayOfLanding(Vehicle vehicle, LaunchSite site, FlightMarks marks, FlightFigures figures)

@@ -213,6 +213,18 @@ public class PointFlightTests
         Assert.True(flight.Figures.Opening!.FiniteMass > flight.Figures.Opening.Weight);
     }
 
+    // Stable off the rail with its water in, unstable once that has left: three degrees of freedom fly it all the same, and have to say so.
+    [Fact]
+    public void A_margin_that_goes_after_the_rail_is_an_error_of_the_flight()
+    {
+        var shift = Trainer.Body.NormalForce().CentreOfPressure + (0.3 * 70.Millimetres()) - Trainer.Balance().CentreOfGravity;
+        var aft = Trainer with { NozzleEndAt = 0.95.Metres(), Parts = new([.. Trainer.Parts.Parts.Select(p => p with { At = p.At + shift })]) };
+        var flight = aft.Fly(SampleVehicles.Calm);
+        Assert.True(flight.Figures.RailExitMargin > 0);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("on the way up", StringComparison.Ordinal) && f.Message.Contains("unstable there", StringComparison.Ordinal));
+        Assert.DoesNotContain(Trainer.Fly(SampleVehicles.Calm).Findings, f => f.Severity == FindingSeverity.Error);
+    }
+
     // A canopy that opens on the way up makes a new, lower top: that one's time is no setting for the timer.
     [Fact]
     public void The_top_that_an_early_canopy_makes_is_not_offered_as_the_timers_setting()

@@ -8,7 +8,7 @@ namespace NotebookKit.Tests.Published.Flight;
 public class CheckCaseIntegrationTests
 {
     private const double Equator = 6_378_137.0, Flattening = 1 / 298.257223563, Mu = 3.986004418e14, J2 = 0.00108262982, Mean = 6_371_007.1809;
-    private const double DragArea = 0.1 * 0.01824147, Mass = 14.593903, Foot = 0.3048;
+    private const double DragArea = 0.1 * 0.1963495 * Foot * Foot, Mass = 14.593903, Foot = 0.3048;
 
     [Theory]
     [InlineData(4)]
@@ -30,7 +30,7 @@ public class CheckCaseIntegrationTests
             for (var i = 0; i < PerSecond; i++) y = Step(y, 1.0 / PerSecond);
             var (latitude, longitude, altitude) = Geodetic(y);
             var (north, east, down) = Local(y, latitude, longitude);
-            Tolerance.Absolute(altitude, result.Altitude[second], 2e-4);
+            Tolerance.Absolute(altitude, result.Altitude[second], 2e-5);
             Tolerance.Absolute(latitude * 180 / Math.PI, result.Latitude[second], 1e-8);
             Tolerance.Absolute(longitude * 180 / Math.PI, result.Longitude[second], 1e-8);
             Tolerance.Absolute(north, result.North[second], 2e-5);
