@@ -38,7 +38,31 @@ public sealed class FormatterTests(NotebookSession session)
     {
         var results = typeof(Provenance.IResult).Assembly.GetExportedTypes().Where(t => Registry.Shows(t) && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
-        Assert.All(results, t => Assert.Equal(Formatter.GetPreferredFormatterFor(typeof(Provenance.IResult), "text/html").Type, Formatter.GetPreferredFormatterFor(t, "text/html").Type));
+        // A form of its own has its own test of the same: A_flight_card_...
+        Type[] apart = [typeof(Flight.FlightCard)];
+        foreach (var mime in new[] { "text/html", "text/plain" })
+            Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult), Formatter.GetPreferredFormatterFor(t, mime).Type));
+    }
+
+    [Fact]
+    public async Task A_flight_card_has_the_table_cautions_and_words_of_results()
+    {
+        // Those that this session refers to.
+        var namespaces = OurNamespaces.All.Where(n => n != "NotebookKit.Logs" && !n.StartsWith("NotebookKit.Interactive", StringComparison.Ordinal));
+        await session.RunAsync(string.Join('\n', namespaces.Select(n => $"using {n};")));
+        await session.RunAsync(File.ReadAllText(Path.Combine(Repository(), "notebooks", "curlew.csx")));
+        var forms = await session.ShowAsync("curlew.Card(site, new CardNotes(\"P-1, invented\", 60.BarGauge(), 30.Metres()))");
+        Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
+        foreach (var text in new[] { "<table>", "Verdict", "nk-cautions", "Stored energy", "Checklist", "Model:" }) Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
+        foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
+        _ = XElement.Parse(forms["text/html"]);
+
+        static string Repository()
+        {
+            var at = new DirectoryInfo(AppContext.BaseDirectory);
+            while (at is not null && !File.Exists(Path.Combine(at.FullName, "NotebookKit.sln"))) at = at.Parent;
+            return at?.FullName ?? throw new DirectoryNotFoundException("The tests do not lie in the repository.");
+        }
     }
 
     [Theory]

@@ -59,11 +59,14 @@ internal static class TraceBuilder
         });
         if (points.Labels.Count > 0)
         {
-            trace.SetProperty("text", points.Labels.Select(FigureText.Plain).ToArray());
-            trace.SetProperty("textposition", "top center");
+            var sides = PointLabels.Sides(points);
+            trace.SetProperty("hovertext", points.Labels.Select(FigureText.Plain).ToArray());
+            trace.SetProperty("text", points.Labels.Select((l, i) => sides[i] == 0 ? "" : FigureText.Plain(l)).ToArray());
+            trace.SetProperty("textposition", sides.Select(s => s == 1 ? "top right" : s == -1 ? "top left" : "top center").ToArray());
+            trace.SetProperty("cliponaxis", false);
             trace.SetProperty("textfont", new Node { { "size", 12 }, { "color", Palette.Quiet } });
         }
-        trace.SetProperty("hovertemplate", (points.Labels.Count > 0 ? "%{text}<br>" : "") + Hover(points.X, points.Y));
+        trace.SetProperty("hovertemplate", (points.Labels.Count > 0 ? "%{hovertext}<br>" : "") + Hover(points.X, points.Y));
         return trace;
     }
 

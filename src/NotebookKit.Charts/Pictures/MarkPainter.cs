@@ -71,12 +71,13 @@ internal static class MarkPainter
 
     private static void Scatter(SvgSheet sheet, Points points, int slot, PlotScale x, PlotScale y)
     {
+        var sides = PointLabels.Sides(points);
         for (var i = 0; i < points.X.Count; i++)
         {
             if (!double.IsFinite(points.X[i] + points.Y[i])) continue;
             var (px, py) = (x.At(points.X[i]), y.At(points.Y[i]));
             Shape(sheet, points.Shape, px, py, points.Size, Palette.At(slot));
-            if (points.LabelsShown && points.Labels.Count > 0) sheet.Text(px, py - points.Size, points.Labels[i], "middle", 12, colour: Palette.Quiet);
+            if (sides[i] != 0) sheet.Text(px, py - points.Size, points.Labels[i], sides[i] == 1 ? "start" : sides[i] == -1 ? "end" : "middle", 12, colour: Palette.Quiet);
         }
     }
 

@@ -1,6 +1,7 @@
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
+using NotebookKit.Evidence;
 using NotebookKit.Filling;
 using NotebookKit.Proofing;
 using NotebookKit.Quantities;
@@ -33,6 +34,36 @@ public static class LogCharts
         {
             Remark = $"conductance {Digits.Round(fit.Conductance.LitresPerSecondBar)} L/(s bar), {Digits.Round(fit.ConductanceLow.LitresPerSecondBar)} to {Digits.Round(fit.ConductanceHigh.LitresPerSecondBar)} at 95 %",
         };
+    }
+
+    /// <summary>The logged height over the fitted one, and the height as it was meant.</summary>
+    /// <param name="fit">The fit.</param>
+    public static EngineeringChart Chart(this FlightFit fit)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        Series Above(Series height) => height with { Name = "Height above pad" };
+        return new EngineeringChart($"{fit.Log.Vehicle.Name}, logged and fitted", Axis.For(fit.Time), Axis.For(Above(fit.Logged)))
+        {
+            Remark = $"drag {Digits.Round(fit.DragFactor)} times what was taken, {Digits.Round(fit.DragInterval.Low)} to {Digits.Round(fit.DragInterval.High)} at 95 %; push as of {Digits.Round(fit.Push.Bar)} bar gauge",
+            Marks =
+            [
+                new Curve(fit.Time, Above(fit.AsMeant)) { Name = "as it was meant", Stroke = Stroke.Reference },
+                new Curve(fit.Time, Above(fit.Predicted)) { Name = "fitted", Slot = 0 },
+                new Points(fit.Time, Above(fit.Logged)) { Name = "logged", Slot = 1, Size = 4 },
+            ],
+        }.Checked();
+    }
+
+    /// <summary>What is left between log and fit: chance has no pattern.</summary>
+    /// <param name="fit">The fit.</param>
+    public static EngineeringChart ChartResidual(this FlightFit fit)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        return new EngineeringChart($"{fit.Log.Vehicle.Name}, what is left over", Axis.For(fit.Time), Axis.For(fit.Residual))
+        {
+            Remark = $"scatter {Digits.Round(fit.Scatter.Meters, 2)} m",
+            Marks = [new Points(fit.Time, fit.Residual) { Name = "", Size = 4 }],
+        }.Checked();
     }
 
     /// <summary>Pressure left in each cylinder after every launch.</summary>

@@ -6,6 +6,9 @@ namespace NotebookKit.Interactive.Formatters;
 /// <summary>The numbers of a result as a table.</summary>
 internal static class LinesFormatter
 {
+    // A number and its unit stay on one line; a sentence may not push the table out of the page.
+    private const int LongestOnOneLine = 44;
+
     public static void Html(IEnumerable<ResultLine> lines, TextWriter writer)
     {
         var all = lines.ToList();
@@ -14,7 +17,7 @@ internal static class LinesFormatter
         writer.Write("<table><tbody>");
         foreach (var line in all)
         {
-            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td class=\"nk-value\">{Escape.Text(line.Value)}</td>");
+            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td class=\"nk-value{(line.Value.Length > LongestOnOneLine ? " nk-long" : "")}\">{Escape.Text(line.Value)}</td>");
             if (notes) writer.Write($"<td class=\"nk-note\">{Escape.Text(line.Note)}</td>");
             writer.Write("</tr>");
         }

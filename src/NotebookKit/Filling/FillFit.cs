@@ -1,4 +1,4 @@
-using MathNet.Numerics.LinearAlgebra;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -9,17 +9,12 @@ namespace NotebookKit.Filling;
 /// <remarks>Source: as <see cref="FillLog"/>.</remarks>
 public sealed record FillFit : IResult
 {
-    private readonly Vector<double> _x;
-    private readonly double[] _half;
+    private readonly CurveFit _fit;
 
-    internal FillFit(FillLog log, Vector<double> x, double[] half, double scatterBar, double[] predicted, bool settled, IReadOnlyList<Finding> findings)
+    internal FillFit(FillLog log, CurveFit fit, IReadOnlyList<Finding> findings)
     {
-        Log = log;
-        _x = x;
-        _half = half;
-        Scatter = Pressure.FromBars(scatterBar);
-        Predicted = new("Fitted pressure", "bar gauge", predicted);
-        Settled = settled;
+        (Log, _fit) = (log, fit);
+        Predicted = new("Fitted pressure", "bar gauge", fit.Fitted);
         Findings = [.. findings, .. Say()];
     }
 
@@ -27,22 +22,22 @@ public sealed record FillFit : IResult
     public FillLog Log { get; }
 
     /// <summary>Effective sonic conductance of everything between regulator and vessel.</summary>
-    public SonicConductance Conductance => SonicConductance.FromLitresPerSecondBar(Math.Exp(_x[0]));
+    public SonicConductance Conductance => SonicConductance.FromLitresPerSecondBar(Math.Exp(_fit.Parameters[0]));
 
     /// <summary>Lower end of the 95 % confidence interval of the conductance.</summary>
-    public SonicConductance ConductanceLow => SonicConductance.FromLitresPerSecondBar(Math.Exp(_x[0] - _half[0]));
+    public SonicConductance ConductanceLow => SonicConductance.FromLitresPerSecondBar(Math.Exp(_fit.Parameters[0] - _fit.HalfWidths[0]));
 
     /// <summary>Upper end of the 95 % confidence interval of the conductance.</summary>
-    public SonicConductance ConductanceHigh => SonicConductance.FromLitresPerSecondBar(Math.Exp(_x[0] + _half[0]));
+    public SonicConductance ConductanceHigh => SonicConductance.FromLitresPerSecondBar(Math.Exp(_fit.Parameters[0] + _fit.HalfWidths[0]));
 
     /// <summary>Time on the log's clock at which the valve was opened.</summary>
-    public Duration OpenedAt => Duration.FromSeconds(_x[1]);
+    public Duration OpenedAt => Duration.FromSeconds(_fit.Parameters[1]);
 
     /// <summary>Pressure at which the valve was shut.</summary>
-    public GaugePressure ShutAt => _x[3].BarGauge();
+    public GaugePressure ShutAt => _fit.Parameters[3].BarGauge();
 
     /// <summary>Mean film coefficient of the wall.</summary>
-    public HeatTransferCoefficient Film => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Math.Exp(_x[2]));
+    public HeatTransferCoefficient Film => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Math.Exp(_fit.Parameters[2]));
 
     /// <summary>The restrictor to compute with from now on.</summary>
     public SonicRestrictor Restrictor => new(Conductance, Math.Clamp(Log.Fill.Restrictor.CriticalRatio, 0, 0.7));
@@ -51,15 +46,13 @@ public sealed record FillFit : IResult
     public PadFill Fill => Log.Fill with { Restrictor = Restrictor, Heat = FillHeat.Wall, Wall = Log.Fill.WallOrPlain with { Film = Film, FilmFactor = 1 } };
 
     /// <summary>Scatter of the gauge about the fit, one standard deviation.</summary>
-    public Pressure Scatter { get; }
+    public Pressure Scatter => Pressure.FromBars(_fit.Scatter);
 
     /// <summary>Fitted pressure at the log's times.</summary>
     public Series Predicted { get; }
 
     /// <summary>Reading less fit at the log's times.</summary>
     public Series Residual => new("Reading less fit", "bar", [.. Log.Pressure.Values.Zip(Predicted.Values, (a, b) => a - b)]);
-
-    private bool Settled { get; }
 
     /// <inheritdoc/>
     public string Title => "Restrictor fitted to a fill log";
@@ -72,16 +65,16 @@ public sealed record FillFit : IResult
         [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapters 2 and 5"), FillingSources.Charging, FillingSources.Iso6358]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => Settled ? ResultStatus.Completed : ResultStatus.Failed;
+    public ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Sonic conductance", Conductance.ToString(), $"95 %: {Digits.Round(ConductanceLow.LitresPerSecondBar)} to {Digits.Round(ConductanceHigh.LitresPerSecondBar)}"),
         new("Hole of that conductance", $"{Digits.Round(FlowCapacity.DrillFor(Conductance).Millimeters)} mm", "Cd 0.8"),
-        new("Valve opened at", $"{Digits.Round(OpenedAt.Seconds)} s", $"± {Digits.Round(_half[1], 2)} s"),
-        new("Film coefficient of the wall", $"{Digits.Round(Film.WattsPerSquareMeterKelvin, 2)} W/(m²·K)", $"95 %: {Digits.Round(Math.Exp(_x[2] - _half[2]), 2)} to {Digits.Round(Math.Exp(_x[2] + _half[2]), 2)}"),
-        new("Valve shut at", $"{Digits.Round(ShutAt.Bar)} bar gauge", $"± {Digits.Round(_half[3], 2)} bar"),
+        new("Valve opened at", $"{Digits.Round(OpenedAt.Seconds)} s", $"± {Digits.Round(_fit.HalfWidths[1], 2)} s"),
+        new("Film coefficient of the wall", $"{Digits.Round(Film.WattsPerSquareMeterKelvin, 2)} W/(m²·K)", $"95 %: {Digits.Round(Math.Exp(_fit.Parameters[2] - _fit.HalfWidths[2]), 2)} to {Digits.Round(Math.Exp(_fit.Parameters[2] + _fit.HalfWidths[2]), 2)}"),
+        new("Valve shut at", $"{Digits.Round(ShutAt.Bar)} bar gauge", $"± {Digits.Round(_fit.HalfWidths[3], 2)} bar"),
         new("Scatter", $"{Digits.Round(Scatter.Bars, 2)} bar"),
     ];
 
@@ -99,8 +92,8 @@ public sealed record FillFit : IResult
 
     private IEnumerable<Finding> Say()
     {
-        if (!Settled) yield return Finding.Error("The fit didn't settle; look at the log: was the valve opened once, is the supply pressure right?");
-        if (_half[2] > 0.7)
+        if (!_fit.Settled) yield return Finding.Error("The fit didn't settle; look at the log: was the valve opened once, is the supply pressure right?");
+        if (_fit.HalfWidths[2] > 0.7)
             yield return Finding.Note("The log can't tell the film coefficient better than by a factor of two: log on while it cools.");
         yield return Finding.Note("The log can't tell the critical ratio from the conductance unless the fill comes close to the supply; it was kept as given.");
     }

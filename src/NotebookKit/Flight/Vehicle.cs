@@ -32,6 +32,9 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     /// <summary>A drag curve of one's own, fitted to flights, with and without jet; by the build-up where none is given.</summary>
     public DragCurve? MeasuredDrag { get; init; }
 
+    /// <summary>What flights said about its drag, in place of the build-up's band; the build-up as it stands where none is given.</summary>
+    public DragCalibration? DragCalibration { get; init; }
+
     /// <summary>A launch tube on the pad that it rides up first; none unless given.</summary>
     public LaunchTube? LaunchTube { get; init; }
 
@@ -53,7 +56,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     public IReadOnlyList<Finding> Validate(LaunchSite site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
+        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. DragCalibration?.Validate() ?? [], .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
             all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
@@ -146,11 +149,13 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
     {
         if (MeasuredDrag is { } own) return (own, own);
         var air = new AirConditions(site.Pressure, site.Temperature);
-        return (Chosen(Body.DragCurves(air, Surface, Nozzle.Throat)), Chosen(Body.DragCurves(air, Surface)));
+        return (Chosen(Flown(Body.DragCurves(air, Surface, Nozzle.Throat))), Chosen(Flown(Body.DragCurves(air, Surface))));
     }
 
     /// <summary>Ends and middle of the drag without jet.</summary>
-    internal DragCurves DragBand(LaunchSite site) => Body.DragCurves(new AirConditions(site.Pressure, site.Temperature), Surface);
+    internal DragCurves DragBand(LaunchSite site) => Flown(Body.DragCurves(new AirConditions(site.Pressure, site.Temperature), Surface));
+
+    private DragCurves Flown(DragCurves buildUp) => DragCalibration is { } calibration ? calibration.Of(buildUp) : buildUp;
 
     private DragCurve Chosen(DragCurves band) => DragEnd switch
     {

@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Building;
+using NotebookKit.Evidence;
 using NotebookKit.Filling;
 using NotebookKit.Flight;
 using NotebookKit.Materials;
@@ -91,6 +92,21 @@ public static class Curlew
     public static BuildCalendarResult Calendar { get; } = new BuildCalendar(
         [new("wrap", 2.Hours(), 12.Hours()), new("fins", 1.Hours(), 12.Hours()), new("fillets", 1.Hours(), 12.Hours(), "wrap", "fins")],
         new DateTime(2026, 3, 2, 18, 30, 0, DateTimeKind.Unspecified), BenchHours.Evenings).Plan();
+
+    public static FlightFit LoggedFlight { get; } = Log().Fit();
+
+    // The flight itself as a log, five readings a second after two seconds on the pad.
+    private static FlightLog Log()
+    {
+        var flight = Vehicle.Fly(Windy);
+        double[] times = [.. Enumerable.Range(0, 60).Select(i => i / 5.0)];
+        double Height(double t) => flight.Time.Values.TakeWhile(v => v <= t).Count() is var n and > 0 ? flight.Height[Math.Min(n, flight.Height.Count) - 1] : 0;
+        return new()
+        {
+            Vehicle = Vehicle, Site = Windy, Time = new("Time", "s", times),
+            Pressure = new("Static pressure", "bar absolute", [.. times.Select(t => Windy.Pressure.Bar * Math.Pow(1 - 0.0065 * Height(t - 2) / Windy.Temperature.Kelvins, 5.2559))]),
+        };
+    }
 
     private static PressureVessel Build()
     {

@@ -35,6 +35,8 @@ public sealed class ResultChartTests
         ["map of water and pressure"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12), MapAxis.Pressure(5.BarGauge(), 20.BarGauge(), 12)).Compute().Chart(),
         ["best fill"] = () => new BestFill(Curlew.Flight.Flight).Find().Chart(),
         ["layups"] = () => Curlew.Layups.Chart(),
+        ["flight log"] = () => Curlew.LoggedFlight.Chart(),
+        ["flight log, left over"] = () => Curlew.LoggedFlight.ChartResidual(),
         ["margin"] = Curlew.Stability.Chart,
         ["centres"] = Curlew.Stability.ChartCentres,
         ["drag"] = () => Curlew.Body.ChartDrag(20.MetresPerSecond(), 60.MetresPerSecond(), 100.MetresPerSecond()),

@@ -23,7 +23,7 @@ public class LayerTests
         ["Aerodynamics"] = ["Quantities", "Numerics", "Provenance", "Materials"],
         ["Recovery"] = ["Quantities", "Numerics", "Provenance", "Materials"],
         ["Flight"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Propulsion", "Aerodynamics", "Recovery"],
-        ["Evidence"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Filling", "Flight"],
+        ["Evidence"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Filling", "Propulsion", "Flight"],
         ["Record"] = ["Quantities", "Provenance"],
     };
 
