@@ -13,6 +13,9 @@ public sealed record FlightCard : IResult
     // The least factor of any proof rule here.
     private const double LeastProof = 1.1;
 
+    // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning.
+    private static readonly Ratio MostBroken = 1.Percent();
+
     internal FlightCard(Vehicle vehicle, LaunchSite site, CardNotes notes, FlightResult flight, Length lowest, Length highest, Speed windLimit, StabilityResult stability)
     {
         Vehicle = vehicle;
@@ -157,6 +160,10 @@ public sealed record FlightCard : IResult
             yield return Finding.Error($"the scatter on the card is shard {scatter.Part} only. Merge all of them.");
         if (scatter.Plan.Ceiling?.Meters != Site.Ceiling?.Meters)
             yield return Finding.Warning($"the scatter on the card was judged by {(scatter.Plan.Ceiling is { } other ? $"a ceiling of {other.Show()}" : "no ceiling")}, not by this site's. Disperse again.");
+        if (scatter.AboveCeiling is { } above && above.Low > MostBroken)
+            yield return Finding.Error($"the ceiling is passed in {above} of the flights; more than {MostBroken.Show()} is too many (common practice). Use less pressure, or ask for a higher ceiling.");
+        if (scatter.OffField is { } off && off.Low > MostBroken)
+            yield return Finding.Error($"it lands off the field in {off} of the flights; more than {MostBroken.Show()} is too many (common practice). Lean the rail into the wind, open lower, or wait.");
         foreach (var finding in scatter.Findings) yield return finding;
     }
 

@@ -109,6 +109,20 @@ public class FlightCardTests
         Assert.Contains(judged.Findings, f => f.Message.Contains("was judged by a ceiling of 400 m", StringComparison.Ordinal));
     }
 
+    // Expected just below the ceiling: near half of the flights pass it, though the one on the card doesn't. The same of the field's edge.
+    [Fact]
+    public void A_ceiling_or_a_field_that_is_broken_too_often_forbids_it()
+    {
+        var figures = SampleVehicles.Trainer.Fly(Site).Figures;
+        var low = Site with { Ceiling = figures.Apogee + 1.Metres() };
+        var card = SampleVehicles.Trainer.Card(low, Notes with { Scatter = SampleVehicles.Trainer.Disperse(low, new(), 60, 1) });
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("the ceiling is passed in", StringComparison.Ordinal));
+        var small = Site with { Field = FlyingField.Circle(figures.Drift + 5.Metres()) };
+        var edge = SampleVehicles.Trainer.Card(small, Notes with { Scatter = SampleVehicles.Trainer.Disperse(small, new(), 60, 1) });
+        Assert.Contains(edge.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("lands off the field in", StringComparison.Ordinal));
+        Assert.False(card.MayFly || edge.MayFly);
+    }
+
     [Fact]
     public void A_scatter_of_another_vehicle_or_site_or_of_a_part_forbids_it()
     {
