@@ -28,10 +28,10 @@ public sealed record AngleOfAttackResult : IResult
     /// <summary>Static margin [calibres].</summary>
     public required Series Margin { get; init; }
 
-    /// <summary>Angle at which the margin has gone, where it goes within the range computed.</summary>
+    /// <summary>Angle at which the margin has gone, where it goes within the range computed; 0° where it was never there.</summary>
     public required Angle? MarginGoneAt { get; init; }
 
-    /// <summary>Angle at which one calibre is left, where that is within the range computed.</summary>
+    /// <summary>Angle at which one calibre is left, where that is within the range computed; 0° where there never was one.</summary>
     public required Angle? OneCalibreAt { get; init; }
 
     /// <inheritdoc/>

@@ -59,8 +59,11 @@ public sealed record FinStructureResult : IResult
     /// <summary>Divergence speed over fastest flight speed [-].</summary>
     public double DivergenceMargin => DivergenceSpeed / Flutter.Fastest;
 
-    /// <summary>Whether flutter, divergence, root and bond all hold.</summary>
-    public bool Holds => Flutter.Holds && DivergenceMargin >= FlutterResult.WantedMargin && SheetFactor >= WantedSheetFactor && BondFactor >= WantedBondFactor;
+    /// <summary>Whether the fins' middles lie forward of the root's: bending then adds to the twist, and no pass is given.</summary>
+    public required bool IsSweptForward { get; init; }
+
+    /// <summary>Whether flutter, divergence, root and bond all hold; never of fins swept forward, nor without any load on them.</summary>
+    public bool Holds => !IsSweptForward && FinLoad > Force.Zero && Flutter.Holds && DivergenceMargin >= FlutterResult.WantedMargin && SheetFactor >= WantedSheetFactor && BondFactor >= WantedBondFactor;
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;

@@ -1,6 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace NotebookKit.Aerodynamics;
 
@@ -37,7 +38,8 @@ public sealed partial record FinnedBody
             centres[i] *= 1000;
         }
 
-        var gone = CrossingOf(angles, margins, 0);
+        // A margin that isn't there at 0° doesn't go later.
+        var gone = margins[0] <= 0 ? Angle.Zero.ToUnit(AngleUnit.Degree) : CrossingOf(angles, margins, 0);
         return new AngleOfAttackResult
         {
             Title = $"Margin against angle of attack, {Name}",
@@ -47,7 +49,7 @@ public sealed partial record FinnedBody
             CentreOfPressure = new Series("Centre of pressure aft of tip", "mm", centres),
             Margin = new Series("Static margin", "calibres", margins),
             MarginGoneAt = gone,
-            OneCalibreAt = CrossingOf(angles, margins, 1),
+            OneCalibreAt = margins[0] <= 1 ? Angle.Zero.ToUnit(AngleUnit.Degree) : CrossingOf(angles, margins, 1),
             Findings = [.. linear.Findings, .. AngleFindings(margins[0], gone)],
             Working = AngleWorking(linear, factor, limit, margins[^1]),
         };
@@ -100,7 +102,7 @@ public sealed partial record FinnedBody
     {
         if (atZero <= 0)
             yield return Finding.Warning($"the margin is {Digits.Round(atZero)} calibres at 0°: unstable. Move the centre of gravity forward or enlarge the fins.");
-        if (gone is { } angle)
+        else if (gone is { } angle)
             yield return Finding.Warning($"the margin is gone at {angle.Show()} angle of attack; keep the angle off the rail well below it: a faster exit, less wind, or a centre of gravity further forward.");
     }
 

@@ -60,6 +60,7 @@ public sealed partial record FinnedBody
             SheetFactor = sheetFactor,
             BondStress = Pressure.FromPascals(bondStress),
             BondFactor = bondFactor,
+            IsSweptForward = IsSweptForward(fin, root),
             Findings = [.. flutter.Findings, .. StructureFindings(fins.Name, divergenceMps / fastest.MetersPerSecond, sheetFactor, bondFactor, angle), .. SweepFindings(fins.Name, fin, root)],
             Working = new Working("Fins as structure",
             [
@@ -72,11 +73,13 @@ public sealed partial record FinnedBody
         };
     }
 
+    private static bool IsSweptForward(in FinIntegrals fin, double rootM) => fin.MeanChordLeadM + (fin.MeanChordM / 2) < 0.48 * rootM;
+
     // Fins whose middles lie forward of the root's bend their leading edges up; strip theory with torsion alone doesn't see it.
     private static IEnumerable<Finding> SweepFindings(string name, FinIntegrals fin, double rootM)
     {
-        if (fin.MeanChordLeadM + (fin.MeanChordM / 2) < 0.48 * rootM)
-            yield return Finding.Warning($"{name}: the fins are swept forward; bending then adds to twisting and lowers the divergence speed, which is left out here. Sweep them aft, or have them tested.");
+        if (IsSweptForward(fin, rootM))
+            yield return Finding.Warning($"{name}: the fins are swept forward; bending then adds to twisting and lowers the divergence speed, which is left out here, so they don't pass. Sweep them aft, or have them tested.");
     }
 
     private static IEnumerable<Finding> StructureFindings(string name, double divergenceMargin, double sheetFactor, double bondFactor, double angle)
@@ -87,6 +90,8 @@ public sealed partial record FinnedBody
             yield return Finding.Warning($"{name}: the sheet has a factor of {Digits.Round(sheetFactor)} at the root; at least {FinStructureResult.WantedSheetFactor} is wanted. Make it thicker or put plies across the root.");
         if (bondFactor < FinStructureResult.WantedBondFactor)
             yield return Finding.Warning($"{name}: the bond has a factor of {Digits.Round(bondFactor)}; at least {FinStructureResult.WantedBondFactor} is wanted. Make the fillets larger or lap cloth from fin to fin.");
+        if (angle == 0)
+            yield return Finding.Warning($"{name}: there is neither gust nor cant, so the fins bear nothing and root and bond aren't judged. Give the gust of the worst day you fly in.");
         if (angle > 15 * Math.PI / 180)
             yield return Finding.Note($"{name}: the load angle is {Angle.FromRadians(angle).ToUnit(AngleUnit.Degree).Show()}; fins stall near 15°, so the load is on the high side.");
     }

@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -9,6 +10,12 @@ namespace NotebookKit.Flight;
 /// <summary>One page for the safety officer: what flies, how high, where it comes down, what must be so before it does. Source: the flights it is made from.</summary>
 public sealed record FlightCard : IResult
 {
+    // The least factor of any proof rule here.
+    private const double LeastProof = 1.1;
+
+    // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning.
+    private static readonly Ratio MostBroken = 1.Percent();
+
     internal FlightCard(Vehicle vehicle, LaunchSite site, CardNotes notes, FlightResult flight, Length lowest, Length highest, Speed windLimit, StabilityResult stability)
     {
         Vehicle = vehicle;
@@ -19,7 +26,7 @@ public sealed record FlightCard : IResult
         HighestApogee = highest;
         WindLimit = windLimit;
         LeastMargin = stability.Margin[stability.LeastRow];
-        Findings = [.. notes.Validate(), .. Say(), .. flight.Findings, .. stability.Findings];
+        Findings = [.. notes.Validate(), .. Say(stability.Limits), .. SayOfFins(), .. SayOfScatter(), .. flight.Findings, .. stability.Findings];
     }
 
     /// <summary>What flies.</summary>
@@ -40,7 +47,7 @@ public sealed record FlightCard : IResult
     /// <summary>Height of the top at the low end of the drag band, the one to hold against the ceiling.</summary>
     public Length HighestApogee { get; }
 
-    /// <summary>Most wind for at most 15° off the rail and at least one calibre of margin there.</summary>
+    /// <summary>Most wind for a quarter of the speed off the rail, at most 15°, and at least one calibre of margin there.</summary>
     public Speed WindLimit { get; }
 
     /// <summary>Least static margin of the whole flight [calibres].</summary>
@@ -75,7 +82,7 @@ public sealed record FlightCard : IResult
             var (f, charge) = (Flight.Figures, Vehicle.Charge);
             return
             [
-                new("Verdict", MayFly ? "nothing on this card forbids it" : "DON'T FLY", MayFly ? "the range safety officer decides" : $"{Findings.Count(x => x.Severity == FindingSeverity.Error)} reasons below"),
+                new("Verdict", MayFly ? "nothing on this card forbids it" : "DON'T FLY", MayFly ? $"{Warned} the range safety officer decides" : $"{Findings.Count(x => x.Severity == FindingSeverity.Error)} reasons below"),
                 new("Dry mass", Vehicle.Balance().Mass.Show(MassUnit.Gram)),
                 new("Mass at release", $"{Digits.Round(Flight.Mass[0])} kg", $"{charge.Water.Show(VolumeUnit.Milliliter)} of water"),
                 new("Charge pressure", charge.Pressure.ToString(), $"rated {charge.Chamber.RatedPressure}"),
@@ -89,6 +96,7 @@ public sealed record FlightCard : IResult
                 new("Ceiling", Site.Ceiling is { } ceiling ? ceiling.Show(LengthUnit.Meter) : "none stated"),
                 new("Time of apogee", f.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Deployment}"),
                 new("Greatest speed", f.GreatestSpeed.Show(SpeedUnit.MeterPerSecond)),
+                new("Fins", Notes.Fins is { } fins ? $"flutter at {fins.Flutter.FlutterSpeed.Show(SpeedUnit.MeterPerSecond)}" : "not on this card", Notes.Fins is null ? "flutter, divergence and bond not judged here" : "predicted; at least 1.5 times the greatest speed is wanted"),
                 new("Descent", f.DescentSpeed.Show(SpeedUnit.MeterPerSecond), $"{f.LandingEnergy.Show()} at the ground after {f.LandingTime.Show()}"),
                 new("Drift", f.Drift.Show(LengthUnit.Meter), $"{f.LandingEast.Show(LengthUnit.Meter)} east, {f.LandingNorth.Show(LengthUnit.Meter)} north"),
                 .. Notes.Scatter?.Landings is { } landings ? [new ResultLine("90 % of landings", $"{landings.Axes(90.Percent()).Major.Show()} by {landings.Axes(90.Percent()).Minor.Show()}", $"semi-axes about {landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north")] : Array.Empty<ResultLine>(),
@@ -124,14 +132,53 @@ public sealed record FlightCard : IResult
         }
     }
 
-    private IEnumerable<Finding> Say()
+    private string Warned => Findings.Count(x => x.Severity == FindingSeverity.Warning) switch
     {
+        0 => "",
+        1 => "1 warning below;",
+        var many => $"{many} warnings below;",
+    };
+
+    private IEnumerable<Finding> SayOfFins()
+    {
+        if (Flight.Figures.GreatestMach > FlutterResult.HighestMach)
+            yield return Finding.Error($"it reaches Mach {Digits.Round(Flight.Figures.GreatestMach)}; no flutter pass is given above Mach {FlutterResult.HighestMach}. Fly slower, or have the fins tested.");
+        if (Notes.Fins is not { } fins) yield break;
+        if (fins.Flutter.Fastest < Flight.Figures.GreatestSpeed)
+            yield return Finding.Error($"the fins were checked to {fins.Flutter.Fastest.Show()}; this flight reaches {Flight.Figures.GreatestSpeed.Show()}. Check them for that.");
+        if (!fins.Holds)
+            yield return Finding.Error($"the fins don't hold ({fins.Title}). Mend what their own check names.");
+        foreach (var finding in fins.Findings) yield return finding;
+    }
+
+    private IEnumerable<Finding> SayOfScatter()
+    {
+        if (Notes.Scatter is not { } scatter) yield break;
+        if (scatter.Plan.Vehicle != Vehicle.Name || scatter.Plan.Site != Site.Name)
+            yield return Finding.Error($"the scatter on the card is of {scatter.Plan.Vehicle} from {scatter.Plan.Site}, not of {Vehicle.Name} from {Site.Name}. Disperse this one.");
+        if (scatter.Part != ShardNumber.Whole)
+            yield return Finding.Error($"the scatter on the card is shard {scatter.Part} only. Merge all of them.");
+        if (scatter.Plan.Ceiling?.Meters != Site.Ceiling?.Meters)
+            yield return Finding.Warning($"the scatter on the card was judged by {(scatter.Plan.Ceiling is { } other ? $"a ceiling of {other.Show()}" : "no ceiling")}, not by this site's. Disperse again.");
+        if (scatter.AboveCeiling is { } above && above.Low > MostBroken)
+            yield return Finding.Error($"the ceiling is passed in {above} of the flights; more than {MostBroken.Show()} is too many (common practice). Use less pressure, or ask for a higher ceiling.");
+        if (scatter.OffField is { } off && off.Low > MostBroken)
+            yield return Finding.Error($"it lands off the field in {off} of the flights; more than {MostBroken.Show()} is too many (common practice). Lean the rail into the wind, open lower, or wait.");
+        foreach (var finding in scatter.Findings) yield return finding;
+    }
+
+    private IEnumerable<Finding> Say(StabilityLimits limits)
+    {
+        if (LeastMargin < limits.Least)
+            yield return Finding.Error($"the least static margin is {Digits.Round(LeastMargin)} calibres; at least {Digits.Round(limits.Least)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+        if (Flight.Figures.OpeningTime is null)
+            yield return Finding.Error($"it comes down without a canopy, at {Flight.Figures.LandingSpeed.Show()}. Give it one, and let it come out.");
+        else if (Notes.RecoveryStrength is { } strength && Flight.Figures.Opening is { } opening && opening.DesignLoad > strength)
+            yield return Finding.Error($"the canopy opens with {opening.DesignLoad.Show()}; the weakest of cord, pins and bulkhead takes {strength.Show()}. Use stronger gear, or open nearer to the top.");
         if (Notes.ProofPressure < Vehicle.Charge.Pressure)
             yield return Finding.Error($"the vessel was proved to {Notes.ProofPressure}, below the charge of {Vehicle.Charge.Pressure}. Charge it to less, or prove it again.");
-        if (Notes.Scatter is { } scatter && (scatter.Plan.Vehicle != Vehicle.Name || scatter.Plan.Site != Site.Name))
-            yield return Finding.Error($"the scatter on the card is of {scatter.Plan.Vehicle} from {scatter.Plan.Site}, not of {Vehicle.Name} from {Site.Name}. Disperse this one.");
-        if (Notes.Scatter is { } shard && shard.Part != ShardNumber.Whole)
-            yield return Finding.Error($"the scatter on the card is shard {shard.Part} only. Merge all of them.");
+        else if (Notes.ProofPressure < Vehicle.Charge.Pressure * LeastProof)
+            yield return Finding.Error($"the vessel was proved to {Notes.ProofPressure}, less than {LeastProof} times the charge of {Vehicle.Charge.Pressure}; that proves nothing beyond the charge itself. Charge it to less, or prove it higher.");
         if (Site.Ceiling is { } ceiling && HighestApogee > ceiling && Flight.Apogee <= ceiling)
             yield return Finding.Warning($"at the low end of the drag band it reaches {HighestApogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or measure its drag first.");
         if (Flight.Figures.RailWind > WindLimit)

@@ -16,7 +16,7 @@ internal struct FlightMarks
     public double WaterOutTime = double.NaN, JetEndTime = double.NaN, WaterLeftKg, GasLeftKg;
     public double FastestTime, FastestSpeed, GreatestMach, HardestTime, HardestPa;
     public double ApogeeTime = double.NaN, ApogeeM = double.NaN, ApogeeSpeed = double.NaN;
-    public double OpeningTime = double.NaN, OpeningM = double.NaN, OpeningSpeed = double.NaN;
+    public double OpeningTime = double.NaN, OpeningM = double.NaN, OpeningSpeed = double.NaN, OpeningDown = double.NaN;
     public double LandingTime = double.NaN, LandingSpeed = double.NaN;
     public Vector LandingAt = new(double.NaN, double.NaN, double.NaN), LandingVelocity;
 

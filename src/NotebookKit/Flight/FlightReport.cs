@@ -11,6 +11,11 @@ internal static class FlightReport
     // Common practice of range safety, no source: off the rail four times the wind, some 15 degrees.
     private const double WindShare = 4, SteepestDegrees = 15, LowestMargin = 1;
 
+    // A second of free fall from the top, common practice; and where the published fill times end.
+    private const double FarFromTopS = 1;
+
+    private static readonly Speed FastestOpening = 150.MetresPerSecond();
+
     /// <summary>The result of a flight.</summary>
     /// <param name="vehicle">What flew.</param>
     /// <param name="site">Where it flew.</param>
@@ -39,7 +44,7 @@ internal static class FlightReport
         return new FlightResult(vehicle, site, figures, "", rows, hasAttitude)
         {
             Evaluations = marks.Evaluations,
-            Findings = [.. findings, .. isSpent ? [] : Say(site, figures), .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
+            Findings = [.. findings, .. isSpent ? [] : Say(site, figures), .. isSpent || figures.RailExitMargin <= 0 ? [] : SayOfMargin(vehicle, rows, marks), .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
         };
     }
 
@@ -89,7 +94,7 @@ internal static class FlightReport
             OpeningTime = isOpened ? opening.Seconds() : null,
             OpeningHeight = isOpened ? marks.OpeningM.Metres() : null,
             OpeningSpeed = isOpened ? Clean(marks.OpeningSpeed).MetresPerSecond() : null,
-            Opening = isOpened && marks.OpeningSpeed is >= 1 and <= 150
+            Opening = isOpened && marks.OpeningSpeed >= 1 && marks.OpeningSpeed <= FastestOpening.MetersPerSecond
                 ? vehicle.Canopy!.Open(massKg.Kilograms(), marks.OpeningSpeed.MetresPerSecond(), Density(site, marks.OpeningM).KilogramsPerCubicMetre())
                 : null,
             LandingTime = marks.LandingTime.Seconds(),
@@ -142,6 +147,25 @@ internal static class FlightReport
             yield return Finding.Warning($"the top is at {figures.Apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look at the dispersion.");
     }
 
+    // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies furthest
+    // forward, and some forty rows tell the water's way out.
+    internal static IEnumerable<Finding> SayOfMargin(Vehicle vehicle, IReadOnlyList<FlightRow> rows, FlightMarks marks)
+    {
+        const int Looks = 40;
+        var (dry, tank) = (vehicle.Parts.State(), new RigidBody.TankNumbers(vehicle.Airframe.Tank));
+        var (reference, pressure) = (vehicle.Body.ReferenceDiameter.Meters, vehicle.Body.NormalForce().CentreOfPressure.Meters);
+        var (least, at) = (double.PositiveInfinity, 0.0);
+        for (var i = 0; i < rows.Count; i += 1 + (rows.Count / Looks))
+        {
+            if (rows[i].Time < marks.ExitTime || rows[i].Time > marks.ApogeeTime) continue;
+            var margin = (pressure - dry.With(tank.Contents(rows[i].WaterKg, rows[i].GasKg)).CentreM) / reference;
+            if (margin < least) (least, at) = (margin, rows[i].Time);
+        }
+
+        if (least <= 0)
+            yield return Finding.Error($"on the way up, at {at.Seconds().Show()}, the margin is {Digits.Round(least)} calibres: it is unstable there, and no height or drift here holds. Don't fly it so: move the centre of gravity forward or enlarge the fins.");
+    }
+
     private static IEnumerable<Finding> SayOfLanding(Vehicle vehicle, LaunchSite site, FlightMarks marks, FlightFigures figures)
     {
         if (site.Field is { } field && !field.Contains(figures.LandingEast, figures.LandingNorth))
@@ -175,6 +199,14 @@ internal static class FlightReport
             yield return Finding.Warning($"the roll rate lies between {PitchRollResult.BandFrom} and {PitchRollResult.BandTo} of the pitch frequency for {Digits.Round(near, 2)} s on the way up: roll and pitch can lock in. Cant the fins less, or more.");
     }
 
+    // A canopy that opens on the way up cuts the climb short: the top it then has is not the one to set a timer to.
+    private static string FarFromTop(Vehicle vehicle, FlightMarks marks, FlightFigures figures) => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
+    {
+        ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of the top is that of a flight with Deployment.AtApogee().",
+        (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Set the timer to {figures.ApogeeTime.Show()}.",
+        _ => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Shorten the delay.",
+    };
+
     private static IEnumerable<Finding> SayOfCanopy(Vehicle vehicle, FlightMarks marks, FlightFigures figures)
     {
         if (figures.OpeningTime is not { } opening)
@@ -187,9 +219,11 @@ internal static class FlightReport
 
         if (double.IsNaN(marks.JetEndTime))
             yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs. Set the timer later.");
-        var early = marks.ApogeeTime - marks.OpeningTime;
-        if (vehicle.Deployment.Trigger == DeploymentTrigger.Timer && Math.Abs(early) > 1)
-            yield return Finding.Warning($"the timer opens the canopy {Digits.Round(Math.Abs(early), 2)} s {(early > 0 ? "before" : "after")} the top, at {figures.OpeningSpeed!.Value.Show()} through the air. Set it to {figures.ApogeeTime.Show()}.");
+        if (Math.Abs(marks.OpeningDown) > FlightNumbers.Gravity * FarFromTopS)
+            yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromTop(vehicle, marks, figures)}");
+        if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
+            yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near the top.");
+        foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load with { Message = $"canopy: {load.Message}" };
         if (figures.DescentSpeed.MetersPerSecond > 9)
             yield return Finding.Warning($"it comes down at {figures.DescentSpeed.Show()}; above some 9 m/s fins and fillets break and people get hurt. Use a larger canopy.");
     }

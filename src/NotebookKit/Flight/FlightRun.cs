@@ -190,6 +190,7 @@ internal ref partial struct FlightRun
         Marks.OpeningTime = _time;
         Marks.OpeningM = -_state[2];
         Marks.OpeningSpeed = (Vector.From(_state[3..]) - _numbers.AirAt(_time, -_state[2]).WindMps).Length;
+        Marks.OpeningDown = _state[5];
         var fill = _numbers.Deployment.FillM / speed;
         var full = _time + fill;
         var path = new CanopyPath(_numbers, Marks.WaterLeftKg, Marks.GasLeftKg, _time, fill);

@@ -21,6 +21,7 @@ public sealed partial record Vehicle
         var exit = 0;
         while (flight.Time[exit] < figures.RailExitTime.Seconds && exit < flight.Time.Count - 1) exit++;
         var rail = Airframe.LeaveRail(figures.RailExitSpeed, figures.RailWind, flight.Water[exit].Kilograms(), flight.Gas[exit].Kilograms());
-        return new(this, site, notes, flight, lowest, highest, rail.WindLimit, flight.Stability());
+        var quarter = figures.RailExitSpeed / RailExitResult.WantedRatio;
+        return new(this, site, notes, flight, lowest, highest, rail.WindLimit < quarter ? rail.WindLimit : quarter, flight.Stability());
     }
 }

@@ -84,6 +84,7 @@ public class FinStructureResultTests
     {
         var fins = FinSet.Trapezoidal(3, 100.Millimetres(), 60.Millimetres(), 60.Millimetres(), (-20).Millimetres(), 1.5.Millimetres(), 1.7.Metres());
         var result = (SampleBodies.ThreeFins with { Fins = [fins] }).FinStructure(Sheet, Bond, 100.MetresPerSecond(), 5.MetresPerSecond());
+        Assert.False(result.Holds);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("swept forward", StringComparison.Ordinal));
         Assert.DoesNotContain(SampleBodies.ThreeFins.FinStructure(Sheet, Bond, 100.MetresPerSecond(), 5.MetresPerSecond()).Findings, f => f.Message.Contains("swept", StringComparison.Ordinal));
     }
@@ -101,4 +102,12 @@ public class FinStructureResultTests
     public void An_empty_layup_is_refused() => Assert.Throws<InvalidDesignException>(() => new SheetLayup([]).ShearModulus);
 
     private static PlanformPoint Corner(double aft, double outward) => new(aft.Millimetres(), outward.Millimetres());
+
+    [Fact]
+    public void Fins_without_any_load_on_them_do_not_pass()
+    {
+        var result = SampleBodies.ThreeFins.FinStructure(Sheet, Bond, 100.MetresPerSecond(), 0.MetresPerSecond());
+        Assert.False(result.Holds);
+        Assert.Contains(result.Findings, f => f.Message.Contains("neither gust nor cant", StringComparison.Ordinal));
+    }
 }

@@ -155,4 +155,13 @@ public class FinnedBodyTests
             ? nose with { Length = nose.Length * factor, BaseDiameter = nose.BaseDiameter * factor }
             : (BodyPart)new BodyTube(p.Length * factor, p.DiameterAt(p.Length) * factor)).ToArray(),
         body.Fins.Select(f => f with { Planform = f.Planform.Scaled(factor), Thickness = f.Thickness * factor, LeadingEdgeAt = f.LeadingEdgeAt * factor }).ToArray());
+
+    [Fact]
+    public void A_margin_that_was_never_there_is_gone_at_zero()
+    {
+        var unstable = SampleBodies.ThreeFins.AtAngles(1.6.Metres());
+        Assert.Equal(0, unstable.MarginGoneAt!.Value.Degrees);
+        Assert.Equal(0, unstable.OneCalibreAt!.Value.Degrees);
+        Assert.Single(unstable.Findings, f => f.Severity == NotebookKit.Provenance.FindingSeverity.Warning);
+    }
 }

@@ -201,7 +201,8 @@ public class PointFlightTests
     }
 
     [Theory]
-    [InlineData(3.0, "before the top")]
+    [InlineData(2.5, "on the way up, and cuts the climb short")]
+    [InlineData(3.0, "on the way up, and cuts the climb short")]
     [InlineData(9.0, "after the top")]
     public void A_timer_that_is_off_is_said_with_the_speed_it_opens_at(double seconds, string words)
     {
@@ -210,6 +211,36 @@ public class PointFlightTests
         Assert.Contains(flight.Findings, f => f.Message.Contains(words, StringComparison.Ordinal));
         Assert.True(flight.Figures.OpeningSpeed!.Value.MetersPerSecond > 15);
         Assert.True(flight.Figures.Opening!.FiniteMass > flight.Figures.Opening.Weight);
+    }
+
+    // Stable off the rail with its water in, unstable once that has left: three degrees of freedom fly it all the same, and have to say so.
+    [Fact]
+    public void A_margin_that_goes_after_the_rail_is_an_error_of_the_flight()
+    {
+        var shift = Trainer.Body.NormalForce().CentreOfPressure + (0.3 * 70.Millimetres()) - Trainer.Balance().CentreOfGravity;
+        var aft = Trainer with { NozzleEndAt = 0.95.Metres(), Parts = new([.. Trainer.Parts.Parts.Select(p => p with { At = p.At + shift })]) };
+        var flight = aft.Fly(SampleVehicles.Calm);
+        Assert.True(flight.Figures.RailExitMargin > 0);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("on the way up", StringComparison.Ordinal) && f.Message.Contains("unstable there", StringComparison.Ordinal));
+        Assert.DoesNotContain(Trainer.Fly(SampleVehicles.Calm).Findings, f => f.Severity == FindingSeverity.Error);
+    }
+
+    // A canopy that opens on the way up makes a new, lower top: that one's time is no setting for the timer.
+    [Fact]
+    public void The_top_that_an_early_canopy_makes_is_not_offered_as_the_timers_setting()
+    {
+        var early = (Trainer with { Deployment = Deployment.AfterRelease(2.Seconds()) }).Fly(SampleVehicles.Calm);
+        Assert.True(early.Figures.ApogeeTime < Trainer.Fly(SampleVehicles.Calm).Figures.ApogeeTime);
+        Assert.DoesNotContain(early.Findings, f => f.Message.Contains("Set the timer to", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_opening_far_after_the_top_is_said_with_its_load_whatever_brings_it_out()
+    {
+        var late = (Trainer with { Deployment = Deployment.AtApogee(4.Seconds()) }).Fly(SampleVehicles.Calm);
+        Assert.Contains(late.Findings, f => f.Message.Contains("4 s after the top. Shorten the delay", StringComparison.Ordinal));
+        Assert.Contains(late.Findings, f => f.Message.Contains("times the weight", StringComparison.Ordinal));
+        Assert.DoesNotContain(Trainer.Fly(SampleVehicles.Calm).Findings, f => f.Message.Contains("canopy", StringComparison.Ordinal));
     }
 
     [Fact]

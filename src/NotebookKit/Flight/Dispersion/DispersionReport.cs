@@ -28,6 +28,7 @@ internal static class DispersionReport
             "Everything that varies is drawn independently; wind speed and direction are those of the whole flight.",
             "Ellipses take the landings as normal; how many really lie inside is counted beside them.",
             "It knows the scatter that was put in, not the errors of the model itself.",
+            "A drawn charge pressure may pass the vessel's rating, as a gauge that reads low lets it: the scatter tells of the flight then, not of the vessel.",
             "Of two stages each draws its own charge, thrust, drag, mass, timer and canopy; the drag of both together varies by their shares of it.",
             "Flight number and seed alone decide a flight's draw: the same on any number of threads or machines.",
         ],

@@ -92,6 +92,14 @@ public sealed record FreeBodyResult : IResult
     /// <inheritdoc/>
     public Working Working => RigidBodyModel.Working(Flight.Body);
 
+    private static Finding[] Outside(FreeBodyFlight flight, double[] altitudesM)
+    {
+        const double Lowest = -500, Highest = 20_000;
+        var (low, high) = (altitudesM.Min(), altitudesM.Max());
+        return flight.Atmosphere is null || (low >= Lowest && high <= Highest) ? []
+            : [Finding.Warning($"it goes from {Digits.Round(low)} to {Digits.Round(high)} m; the atmosphere is known from {Lowest} to {Highest} m, and the air beyond is an extrapolation. Shorten the time, or take the air away.")];
+    }
+
     internal static FreeBodyResult From<TEarth, TAir>(
         FreeBodyFlight flight, RigidBodySystem<TEarth, TAir, ConstantBody> system, TrajectoryBuilder rows, OdeResult ode, IReadOnlyList<Finding> findings)
         where TEarth : struct, IEarth
@@ -142,7 +150,7 @@ public sealed record FreeBodyResult : IResult
             Landed = ode.Status == OdeStatus.EndedByEvent,
             Evaluations = ode.Evaluations,
             Status = ode.Succeeded ? ResultStatus.Completed : ResultStatus.Failed,
-            Findings = ode.Succeeded ? findings : [.. findings, Finding.Error(ode.Message)],
+            Findings = [.. findings, .. Outside(flight, columns[1]), .. ode.Succeeded ? [] : new[] { Finding.Error(ode.Message) }],
         };
     }
 }

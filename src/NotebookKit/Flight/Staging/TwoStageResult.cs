@@ -24,6 +24,7 @@ public sealed record TwoStageResult : IResult
         Findings =
         [
             .. findings,
+            .. FlightReport.SayOfMargin(stack, rows, marks).Select(f => f with { Message = $"stack: {f.Message}" }),
             .. sustainer.Findings.Select(f => f with { Message = $"sustainer: {f.Message}" }),
             .. booster.Findings.Select(f => f with { Message = $"booster: {f.Message}" }),
         ];

@@ -15,7 +15,7 @@ public class FreeBodyFlightTests
     public void Everything_wrong_is_said_at_once()
     {
         var body = Ball with { Drag = double.NaN, Mass = 0.Kilograms(), YawInertia = MassMomentOfInertia.FromKilogramSquareMeters(0.5) };
-        var flight = new FreeBodyFlight(body, new() { Pitch = 91.Degrees(), Down = 3000.MetresPerSecond() })
+        var flight = new FreeBodyFlight(body, new() { Altitude = 100.Metres(), Pitch = 91.Degrees(), Down = 3000.MetresPerSecond() })
         {
             Duration = 10.Seconds(),
             Interval = 20.Seconds(),
@@ -37,6 +37,22 @@ public class FreeBodyFlightTests
         Assert.InRange(result.Time[^1], 3.19, 3.4);
         Assert.NotEmpty(result.Cautions);
         Assert.All(result.Working.Steps, s => Assert.NotEmpty(s.Numbers));
+    }
+
+    [Fact]
+    public void A_body_on_the_ground_that_moves_down_is_refused_instead_of_falling_through_it()
+    {
+        var refused = Assert.Throws<InvalidDesignException>(new FreeBodyFlight(Ball, new() { Down = 20.MetresPerSecond() }).Run);
+        Assert.Contains("moves down at 20 m/s", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Air_beyond_the_atmospheres_range_is_said_and_a_vacuum_has_none()
+    {
+        var up = new FreeBodyFlight(Ball, new() { Altitude = 19_000.Metres(), Down = (-500).MetresPerSecond() });
+        Assert.Contains(up.Run().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("extrapolation", StringComparison.Ordinal));
+        Assert.Empty((up with { Atmosphere = null }).Run().Findings);
+        Assert.Empty(new FreeBodyFlight(Ball, new() { Altitude = 10_000.Metres() }).Run().Findings);
     }
 
     [Fact]

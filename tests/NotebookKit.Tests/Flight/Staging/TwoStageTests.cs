@@ -133,4 +133,15 @@ public class TwoStageTests
         Assert.Contains("would not lift", Assert.Throws<InvalidDesignException>(() => heavy.Fly(Site)).Message, StringComparison.Ordinal);
         Assert.Throws<OutOfRangeException>(() => Separation.ByDrag(0.Metres()));
     }
+
+    // The booster's fins keep the stack straight; a sustainer without any turns over as soon as it is alone.
+    [Fact]
+    public void A_sustainer_that_is_unstable_alone_is_an_error_in_three_degrees_as_well()
+    {
+        var pair = SampleVehicles.TwoStages;
+        var bare = pair with { Sustainer = pair.Sustainer with { Body = pair.Sustainer.Body with { Fins = [] } } };
+        var flight = bare.Fly(SampleVehicles.Calm with { Rail = new(4.Metres()) });
+        Assert.Contains(flight.Sustainer.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("on the way up", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error);
+    }
 }

@@ -86,6 +86,29 @@ public class DragTests
     public void Round_leading_edge(double mach, double expected) => Tolerance.Absolute(expected, PressureDrag.LeadingEdge(FinEdge.Rounded, mach), 6e-7);
 
     [Theory]
+    [PublishedCase("F14", "S. F. Hoerner, 1965, ch. III; J. S. Barrowman, M.S. thesis, 1967, ch. 4; worked independently")]
+    [InlineData(0.3, 0.85 * 1.022703, 0.1317)]
+    [InlineData(0.5, 0.85 * 1.064072, 0.1525)]
+    [InlineData(0.8, 0.85 * 1.170402, 0.2032)]
+    [InlineData(0.9, 0.85 * 1.219229, 0.2253)]
+    public void Square_leading_edge_and_all_trailing_edges(double mach, double leading, double trailing)
+    {
+        Tolerance.Absolute(leading, PressureDrag.LeadingEdge(FinEdge.Square, mach), 6e-7);
+        Tolerance.Absolute(trailing, PressureDrag.TrailingEdge(FinEdge.Square, mach), 6e-5);
+        Tolerance.Absolute(trailing / 2, PressureDrag.TrailingEdge(FinEdge.Rounded, mach), 6e-5);
+        Assert.Equal(0, PressureDrag.TrailingEdge(FinEdge.Sharp, mach));
+    }
+
+    // The series of the stagnation coefficient isn't printed for Mach 0.7.
+    [Fact]
+    [PublishedCase("F15", "Prandtl-Glauert rule; worked independently")]
+    public void Prandtl_and_Glauert_at_Mach_0_7() => Tolerance.Absolute(1.400280, PressureDrag.PrandtlGlauert(0.7), 6e-7);
+
+    [Fact]
+    [PublishedCase("F13", "S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. III")]
+    public void Base_drag_by_the_fore_bodys_friction() => Tolerance.Absolute(0.049806, PressureDrag.BaseByFriction(0.339020), 6e-7);
+
+    [Theory]
     [PublishedCase("F15", "Prandtl-Glauert rule; isentropic stagnation pressure; worked independently")]
     [InlineData(0.3, 1.048285, 1.022703)]
     [InlineData(0.5, 1.154701, 1.064072)]

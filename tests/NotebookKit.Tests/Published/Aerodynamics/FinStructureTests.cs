@@ -26,6 +26,16 @@ public class FinStructureTests
         Tolerance.Relative(at1000, Fins().Flutter(shear, 100.MetresPerSecond(), Z1000).FlutterSpeed.MetersPerSecond, 4e-6);
     }
 
+    // A plate of one thickness: on the mean chord the ratio, and with it the speed, would come out higher; the root chord errs low.
+    [Fact]
+    [PublishedCase("F21", Martin)]
+    public void The_root_chord_is_taken_not_the_mean()
+    {
+        var mean = FinAeroelasticity.FlutterMps(5e9, 0.01875, 0.75, 0.6, 101_325, 340.294);
+        Tolerance.Relative(338.803, mean, 4e-6);
+        Tolerance.Relative(1.397542, mean / Fins().Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()).FlutterSpeed.MetersPerSecond, 4e-6);
+    }
+
     // A widely copied hobby form has half the constant and gives 342.8 m/s.
     [Fact]
     [PublishedCase("F22", "Erratum to a widely copied form of NACA TN 4197 with 1.337 for 2.674")]

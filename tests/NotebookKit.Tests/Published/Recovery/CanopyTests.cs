@@ -59,6 +59,35 @@ public class CanopyTests
         Tolerance.Absolute(two, OpeningForce.FiniteMassFactor(parameter, 2), 6e-7);
     }
 
+    [Theory]
+    [PublishedCase("F51", Knacke)]
+    [InlineData(CanopyType.FlatCircular, 1.7)]
+    [InlineData(CanopyType.Conical, 1.8)]
+    [InlineData(CanopyType.Hemispherical, 1.6)]
+    [InlineData(CanopyType.ExtendedSkirt, 1.4)]
+    [InlineData(CanopyType.Annular, 1.4)]
+    [InlineData(CanopyType.Cross, 1.2)]
+    [InlineData(CanopyType.FlatRibbon, 1.05)]
+    [InlineData(CanopyType.RingSlot, 1.05)]
+    [InlineData(CanopyType.Ringsail, 1.1)]
+    [InlineData(CanopyType.DiscGapBand, 1.3)]
+    public void Opening_factors_of_the_handbook_at_infinite_mass(CanopyType type, double factor)
+    {
+        var opening = new Canopy(type, 1.Metres()).Open(1.5.Kilograms(), 25.MetresPerSecond());
+        Tolerance.Relative(factor, opening.InfiniteMass / opening.SteadyDrag, 1e-12);
+    }
+
+    [Theory]
+    [PublishedCase("F52", Knacke)]
+    [InlineData(CanopyType.FlatCircular, 8)]
+    [InlineData(CanopyType.Cross, 11.7)]
+    [InlineData(CanopyType.ExtendedSkirt, 10)]
+    [InlineData(CanopyType.FlatRibbon, 14)]
+    [InlineData(CanopyType.RingSlot, 14)]
+    [InlineData(CanopyType.Ringsail, 7)]
+    public void Fill_times_of_the_handbook(CanopyType type, double diameters) =>
+        Tolerance.Relative(diameters * 1.2 / 60, new Canopy(type, 1.2.Metres()).Open(1.5.Kilograms(), 60.MetresPerSecond()).FillTime.Seconds, 1e-12);
+
     [Fact]
     [PublishedCase("F51", Knacke)]
     [PublishedCase("F52", Knacke)]
