@@ -36,7 +36,7 @@ public sealed class NotebookKernelTests : IDisposable
         Skip.IfNot(File.Exists(Python), "There is no system Python with the Jupyter programs on this machine.");
         var (probe, _) = await RunAsync("-c", "import nbclient");
         Skip.If(probe != 0, "The Python module nbclient is not installed on this machine.");
-        new KernelSpec(folder).Write(typeof(WorkerProgram).Assembly.Location);
+        new KernelSpec(folder).Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
 
         var (code, said) = await RunAsync(["-c", Script, .. NotebookFolder.Names.Select(NotebookFolder.FileOf)]);
         Assert.True(code == 0, said);

@@ -21,6 +21,8 @@ internal sealed class InputHistory
         var found = JupyterMessage.TextOf(request, "hist_access_type") switch
         {
             "tail" => inputs.TakeLast(JupyterMessage.NumberOf(request, "n", int.MaxValue)),
+                // Only this session is kept, and 0 asks for it.
+            "range" when JupyterMessage.NumberOf(request, "session", 0) != Session => [],
             "range" => Range(JupyterMessage.NumberOf(request, "start", 0), JupyterMessage.NumberOf(request, "stop", int.MaxValue)),
             "search" => Search(
                 JupyterMessage.TextOf(request, "pattern"), JupyterMessage.FlagOf(request, "unique", false), JupyterMessage.NumberOf(request, "n", int.MaxValue)),

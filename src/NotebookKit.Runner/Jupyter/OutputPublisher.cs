@@ -9,7 +9,7 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="widgets">Shows controls.</param>
 /// <param name="request">Request that runs the cell.</param>
 /// <param name="count">Its execution count.</param>
-/// <param name="silent">Whether the value of the last expression is kept back.</param>
+/// <param name="silent">Whether the request asked for no output at all.</param>
 internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets, JupyterMessage request, int count, bool silent)
 {
     // One line a cell, which follows whatever is being computed.
@@ -19,12 +19,13 @@ internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets
     /// <param name="output">Output.</param>
     public void Publish(CellOutput output)
     {
+        if (silent) return;
         switch (output)
         {
             case StreamOutput stream:
                 outlet.Publish("stream", request, new JsonObject { ["name"] = stream.Name, ["text"] = stream.Text });
                 break;
-            case ResultOutput result when !silent:
+            case ResultOutput result:
                 outlet.Publish("execute_result", request, new JsonObject
                 {
                     ["execution_count"] = count, ["data"] = Ready(result.Data), ["metadata"] = new JsonObject(),
@@ -33,7 +34,7 @@ internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets
             case DisplayOutput display:
                 outlet.Publish("display_data", request, Display(display.Data, display.DisplayId));
                 break;
-            case ProgressOutput progress when !silent:
+            case ProgressOutput progress:
                 outlet.Publish(showsProgress ? "update_display_data" : "display_data", request, Display(
                     new JsonObject { ["text/plain"] = progress.Text }, string.Create(CultureInfo.InvariantCulture, $"progress-{count}-{request.Id}")));
                 showsProgress = true;

@@ -63,7 +63,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public void Silent_cells_neither_count_nor_show_their_value()
     {
         var before = (int?)kernel.Run("1").Reply["execution_count"];
-        var content = KernelUnderTest.Execute("40 + 2");
+        var content = KernelUnderTest.Execute("Console.WriteLine(\"unheard\"); display(\"unseen\");\n40 + 2");
         content["silent"] = true;
         content["user_expressions"] = new JsonObject { ["sum"] = "1 + 2", ["wrong"] = "nowhere" };
         var id = kernel.Send("execute_request", content);
@@ -176,6 +176,9 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         var count = (int?)kernel.Run("22").Reply["execution_count"];
         var tail = kernel.Reply(kernel.Send("history_request", new JsonObject { ["hist_access_type"] = "tail", ["n"] = 1, ["output"] = false, ["raw"] = true }));
         Assert.Equal("22", (string?)tail["history"]![0]![2]);
+        JsonObject Range(int session) => new() { ["hist_access_type"] = "range", ["session"] = session, ["start"] = 1, ["stop"] = 1000, ["output"] = false, ["raw"] = true };
+        Assert.Empty(kernel.Reply(kernel.Send("history_request", Range(-1)))["history"]!.AsArray());
+        Assert.NotEmpty(kernel.Reply(kernel.Send("history_request", Range(0)))["history"]!.AsArray());
         var found = kernel.Reply(kernel.Send("history_request", new JsonObject { ["hist_access_type"] = "search", ["pattern"] = "1 ? 11", ["output"] = false, ["raw"] = true }));
         Assert.Equal(count - 1, (int?)Assert.Single(found["history"]!.AsArray())![1]);
     }
