@@ -96,6 +96,7 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
         Assert.Equal("page", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakBefore"));
         Assert.Equal("page", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakAfter"));
         Assert.InRange(await card.Locator(".nk-ticks li").CountAsync(), 10, 20);
+        Assert.Equal("table-cell", await card.Locator("td.nk-note").First.EvaluateAsync<string>("cell => getComputedStyle(cell).display"));
         Assert.Contains("Never approach a pressurised vessel", await card.InnerTextAsync(), StringComparison.Ordinal);
     }
 }
