@@ -8,8 +8,9 @@ using UnitsNet;
 namespace NotebookKit.Tests.Published.Filling;
 
 /// <summary>
-/// Measured vessels, with heat from or to the wall by the published law for a vessel that stands or lies, as it stands: nothing is tuned but what a
-/// source leaves unsaid (a throat's coefficient, an inlet's bore), and that only to another reading than the one tested.
+/// Measured vessels, with heat from or to the wall by the published law for a vessel that stands or lies, as it stands. Only what a source leaves unsaid is
+/// fitted: throat coefficients to the pressures, which are then tested for their shape and not their level, and a mouth's bore to one temperature of five. Temperatures
+/// decide.
 /// </summary>
 public class MeasuredVesselCases
 {
