@@ -66,8 +66,8 @@ public sealed record DragResult : IResult
             "Sharp leading edges are counted from nothing to the rounded value.",
             "A jet leaves the base area outside it open.",
         ],
-        "Mach 0 to 0.9, slender bodies, thin plate fins. On a measured sounding rocket (NASA TN D-4013) the middle was up to 20 % high ahead of the base; the base itself hung on a sting and is unchecked. Expect 20 to 30 %, and fit it to your own flights.",
-        [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag, Literature.Ferris]);
+        "Mach 0 to 0.9, slender bodies, thin plate fins. No measured drag of a finned slender body stands behind it: expect 20 to 30 %, and fit it to your own flights.",
+        [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>

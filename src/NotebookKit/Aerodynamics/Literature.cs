@@ -27,9 +27,6 @@ internal static class Literature
 
     public static readonly Source White = new("F. M. White", "Fluid Mechanics", 2011, "table of drag of short cylinders", SourceKind.FromMemory);
 
-    public static readonly Source Ferris = new("J. C. Ferris", "Static stability investigation of a single-stage sounding rocket, NASA TN D-4013",
-        1967, "Mach 0.6 to 0.9; figures read from its plots", SourceKind.Published);
-
     public static readonly Source Drachinsky = new("A. Drachinsky, D. E. Raveh", "flutter of a thin flexible wing at a root angle, in a low-speed tunnel",
         2022, "", SourceKind.Published);
 

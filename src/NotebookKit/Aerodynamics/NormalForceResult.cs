@@ -50,8 +50,8 @@ public sealed record NormalForceResult : IResult
             "Fin-body interference by one factor; one set of fins doesn't feel another's wake.",
             "Prandtl-Glauert correction on the fins, none on the body.",
         ],
-        "Mach 0 to 0.9, 3 to 6 fins, angle of attack below about 5°. On a measured sounding rocket (NASA TN D-4013), with the body's cross flow, the slope was within 10 % and the centre of pressure within a calibre, up to 0.9 calibres too far aft.",
-        [Literature.BarrowmanThesis, Literature.BarrowmanReport, Literature.Diederich, Literature.Munk, Literature.Ferris]);
+        "Mach 0 to 0.9, 3 to 6 fins, angle of attack below about 5°. The literature claims about 10 %; no measured finned body stands behind it here, so keep a calibre of margin for the method.",
+        [Literature.BarrowmanThesis, Literature.BarrowmanReport, Literature.Diederich, Literature.Munk]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>

@@ -32,8 +32,8 @@ public static class PressureDrag
     public static double PrandtlGlauert(double mach) => 1 / Math.Sqrt(1 - (Check(mach) * mach));
 
     /// <summary>Drag of an unswept leading edge, on its frontal area [-]; multiply by cos² of the sweep. Source: Barrowman, ch. 4.</summary>
-    /// <param name="edge">Finish of the edge; a sharp one takes the rounded value, which is its high end: a build-up counts nothing to that
-    /// much, and the sharp fins of NASA TN D-4013 lie between.</param>
+    /// <param name="edge">Finish of the edge; a sharp one takes the rounded value, which is its high end: no value of its own is
+    /// published, so a build-up counts nothing to that much.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
     /// <exception cref="OutOfRangeException">The Mach number is outside.</exception>
     public static double LeadingEdge(FinEdge edge, double mach) => LeadingEdgeCore(edge, Check(mach));

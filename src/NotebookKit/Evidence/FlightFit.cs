@@ -84,7 +84,7 @@ public sealed record FlightFit : IResult
             "From before launch to the top; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong place shows as drag.",
         ],
         "Flights of 10 m and more, factors on drag of 0.25 to 4, push of half to one and a half times the charge, no more than the rating.",
-        [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5"), PressureHeight.Source]);
+        [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.FromMemory), PressureHeight.Source]);
 
     /// <inheritdoc/>
     public ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
@@ -112,7 +112,7 @@ public sealed record FlightFit : IResult
     public Working Working => new(Title,
     [
         new("Height from pressure", @"h = \frac{T_0}{L}\left[1 - \left(\frac{p}{p_0}\right)^{R L/g}\right]", $"T₀ = {Digits.Round((Log.Temperature ?? Log.Site.Temperature).Kelvins, 4)} K, p₀ = {Digits.Round(Log.GroundBar * 1000, 5)} hPa", $"up to {Digits.Round(Logged.Values.Max())} m", PressureHeight.Source),
-        new("Drag and push", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(Push.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963)),
+        new("Drag and push", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(Push.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "", SourceKind.FromMemory)),
     ]);
 
     private IEnumerable<Finding> Say()

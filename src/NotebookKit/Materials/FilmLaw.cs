@@ -6,7 +6,7 @@ public enum FilmLaw
 {
     /// <summary>
     /// The vessel stands: its wall is a vertical plate, Nu = {0.825 + 0.387 Ra^(1/6) / [1 + (0.492/Pr)^(9/16)]^(8/27)}².
-    /// Source: S. W. Churchill, H. H. S. Chu, Int. J. Heat Mass Transfer 18 (1975) 1323, eq. 9.
+    /// Source: S. W. Churchill, H. H. S. Chu, Int. J. Heat Mass Transfer 18 (1975) 1323, eq. 9, from memory: confirm.
     /// </summary>
     Upright,
 

@@ -9,7 +9,7 @@ internal static class FreeConvection
     private const double Gravity = 9.80665;
 
     public static Source Plate { get; } = new(
-        "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass Transfer 18, 1323", 1975, "eq. 9");
+        "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass Transfer 18, 1323", 1975, "eq. 9", SourceKind.FromMemory);
 
     public static Source InVessel { get; } = new(
         "P. L. Woodfield, M. Monde, Y. Mitsutake", "Measurement of averaged heat transfer coefficients in high-pressure vessel during charging with hydrogen, nitrogen or argon gas, J. Thermal Sci. Tech. 2, 180",

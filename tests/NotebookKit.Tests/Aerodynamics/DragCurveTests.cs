@@ -22,6 +22,18 @@ public class DragCurveTests
         Tolerance.Relative(result.High, curves.High.Coefficient(result.Mach), 2e-4);
     }
 
+    [Fact]
+    public void Sharp_leading_edges_are_counted_from_nothing_to_the_rounded_value()
+    {
+        DragResult With(FinEdge edge) => (SampleBodies.ThreeFins with { Fins = [.. SampleBodies.ThreeFins.Fins.Select(f => f with { LeadingEdge = edge })] }).Drag(200.MetresPerSecond());
+        DragComponent Edges(DragResult drag) => drag.Components.Single(c => c.Name == "Fin leading edges");
+        var (sharp, rounded) = (Edges(With(FinEdge.Sharp)), Edges(With(FinEdge.Rounded)));
+        Assert.Equal(0, sharp.Low);
+        Assert.True(rounded.High > 0);
+        Assert.Equal(rounded.High, sharp.High, 12);
+        Assert.Equal(rounded.Low, rounded.High, 12);
+    }
+
     // U.S. Standard Atmosphere 1976, Table I, at 500, 1000, 2000, 5000 and 11 000 m. Interpolation over Mach number leaves 5e-4;
     // 2.5e-3 where slow flight in thin air is read between the table's first rows, where the friction law is steepest.
     [Theory]
