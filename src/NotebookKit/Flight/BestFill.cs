@@ -55,7 +55,7 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         if (!double.IsFinite(best.Item2.Value) || best.Item2.Value == double.MinValue)
         {
             throw new InvalidDesignException("best fill", [Finding.Error(
-                "no water fraction of the search lifts the vehicle within the model's range. Use more pressure, a wider nozzle or less mass.")]);
+                "no water fraction of the search lifts the vehicle within the model's range and leaves it before the vehicle is down. Use more pressure, a wider nozzle or less mass.")]);
         }
 
         var flight = FlightVariant.WithWater(FlightVariant.WithThroat(Flight, best.Item1), best.Item2.Location);

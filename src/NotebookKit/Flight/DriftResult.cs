@@ -60,8 +60,8 @@ public sealed record DriftResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Drift", Distance.Show(), $"{East.Show()} east, {North.Show()} north"),
+        new("Drift", Wind.IsGiven ? Distance.Show() : "wind not given", Wind.IsGiven ? $"{East.Show()} east, {North.Show()} north" : ""),
         new("Time under canopy", Time.Show()),
-        new("Mean wind", MeanWind.Show(), Wind.Name),
+        new("Mean wind", Wind.IsGiven ? MeanWind.Show() : "not given", Wind.Name),
     ];
 }

@@ -35,7 +35,7 @@ public sealed record FlightMapResult : IResult
     /// <summary>The vessel's rated pressure: the line beyond which the map stays empty.</summary>
     public GaugePressure RatedPressure => Map.Flight.Charge.Chamber.RatedPressure;
 
-    /// <summary>Cells that were refused: above the rating, too heavy to lift, too fast for the drag model.</summary>
+    /// <summary>Cells that were refused: above the rating, too heavy to lift, down with water and pressure aboard, too fast for the drag model.</summary>
     public int Refused { get; }
 
     /// <summary>The flight of the highest cell.</summary>
@@ -72,7 +72,7 @@ public sealed record FlightMapResult : IResult
                     $"the top of the map is flat: {Digits.Round(100.0 * near / Apogee.Count, 2)} % of its cells come within 1 % of the highest. Choose among them by what is easiest to repeat."));
             }
 
-            if (Refused > 0) findings.Add(Finding.Note($"{Refused} of {Apogee.Count} cells are empty: above the rated pressure, too heavy to lift, or too fast for the drag model."));
+            if (Refused > 0) findings.Add(Finding.Note($"{Refused} of {Apogee.Count} cells are empty: above the rated pressure, too heavy to lift, down again with water and pressure aboard, or too fast for the drag model."));
             return findings;
         }
     }

@@ -14,6 +14,9 @@ internal struct FlightMarks
 
     public double ExitTime = double.NaN, ExitSpeed = double.NaN, ExitAngle = double.NaN, ExitWind, ExitWaterKg, ExitGasKg;
     public double WaterOutTime = double.NaN, JetEndTime = double.NaN, WaterLeftKg, GasLeftKg;
+
+    /// <summary>Gauge pressure aboard where the jet still ran as the canopy came out or the ground was reached [Pa]; NaN where it had ended.</summary>
+    public double LeftGaugePa = double.NaN;
     public double FastestTime, FastestSpeed, GreatestMach, HardestTime, HardestPa;
     public double ApogeeTime = double.NaN, ApogeeM = double.NaN, ApogeeSpeed = double.NaN;
     public double OpeningTime = double.NaN, OpeningM = double.NaN, OpeningSpeed = double.NaN, OpeningDown = double.NaN;
@@ -23,6 +26,9 @@ internal struct FlightMarks
     public readonly bool Failed => Failure is not null;
 
     public readonly bool HasLanded => !double.IsNaN(LandingTime);
+
+    /// <summary>Whether water and pressure were still aboard then.</summary>
+    public readonly bool IsCharged => ChargedLanding.IsCharged(WaterLeftKg, LeftGaugePa);
 
     public readonly bool HasTopped => !double.IsNaN(ApogeeTime);
 

@@ -82,7 +82,7 @@ internal static class FlightReport
             RailExitAngle = Angle.FromRadians(marks.ExitAngle).ToUnit(AngleUnit.Degree),
             RailExitMargin = Margin(offRail, site, marks),
             RailWind = marks.ExitWind.MetresPerSecond(),
-            WaterOut = double.IsNaN(marks.WaterOutTime) || marks.WaterLeftKg > 0 ? null : marks.WaterOutTime.Seconds(),
+            WaterOut = double.IsNaN(marks.WaterOutTime) ? null : marks.WaterOutTime.Seconds(),
             EndOfJet = (!double.IsNaN(marks.JetEndTime) ? marks.JetEndTime : isOpened ? opening : marks.LandingTime).Seconds(),
             GreatestSpeed = marks.FastestSpeed.MetresPerSecond(),
             GreatestSpeedTime = marks.FastestTime.Seconds(),
@@ -120,7 +120,8 @@ internal static class FlightReport
 
     private static double SoundMps(this Temperature temperature) => Math.Sqrt(1.4 * AtmosphereLaw.GasConstant * temperature.Kelvins);
 
-    private static double Density(LaunchSite site, double heightM)
+    /// <summary>Density of the air at a height above the pad [kg/m³].</summary>
+    internal static double Density(LaunchSite site, double heightM)
     {
         var pressure = site.Atmosphere.Law.Pressure(site.Elevation.Meters + heightM, out var temperature);
         return pressure / (site.Atmosphere.Law.SpecificGasConstant * temperature);
@@ -171,7 +172,11 @@ internal static class FlightReport
         if (site.Field is { } field && !field.Contains(figures.LandingEast, figures.LandingNorth))
             yield return Finding.Error($"it lands {figures.Drift.Show()} from the pad ({figures.LandingEast.Show()} east, {figures.LandingNorth.Show()} north), off the field. Turn the rail into the wind, open lower, or wait.");
         foreach (var finding in SayOfCanopy(vehicle, marks, figures)) yield return finding;
-        if (marks.WaterLeftKg > 0)
+        if (marks.WaterOutTime > marks.ApogeeTime)
+            yield return Finding.Warning($"the water is out only {(marks.WaterOutTime - marks.ApogeeTime).Seconds().Show()} after the top: the vehicle turns over while its jet drives it towards the ground. {ChargedRest.Remedy}");
+        if (double.IsNaN(marks.OpeningTime) && marks.LeftGaugePa >= ChargedLanding.GonePa)
+            yield return Finding.Warning($"it lands while gas still leaves, with {ChargedLanding.Aboard(0, marks.LeftGaugePa)} aboard. Stay away until the gas is out; a wider nozzle empties the vehicle sooner.");
+        if (marks.WaterLeftKg > 0 && !marks.IsCharged)
             yield return Finding.Warning($"{Digits.Round(marks.WaterLeftKg * 1000)} g of water stay aboard when the pressure is spent. Use less water or more pressure.");
     }
 
@@ -218,7 +223,7 @@ internal static class FlightReport
         }
 
         if (double.IsNaN(marks.JetEndTime))
-            yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs. Set the timer later.");
+            yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs{(marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(marks.WaterLeftKg, marks.LeftGaugePa)} aboard" : "")}. Set the timer later.");
         if (Math.Abs(marks.OpeningDown) > FlightNumbers.Gravity * FarFromTopS)
             yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromTop(vehicle, marks, figures)}");
         if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)

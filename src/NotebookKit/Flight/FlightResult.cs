@@ -124,18 +124,21 @@ public sealed record FlightResult : IResult
     [
         new("Apogee above pad", f.Apogee.Show()),
         new("Time of apogee", f.ApogeeTime.Show(), "from release"),
-        new("Speed off the rail", f.RailExitSpeed.Show(), $"after {Digits.Round(f.RailExitTime.Milliseconds)} ms, wind {f.RailWind.Show()} there"),
-        new("Angle of attack off the rail", f.RailExitAngle.Show(AngleUnit.Degree), f.RailExitMargin is { } margin ? $"margin {Digits.Round(margin)} calibres at that angle" : "beyond the model"),
+        new("Speed off the rail", f.RailExitSpeed.Show(), $"after {Digits.Round(f.RailExitTime.Milliseconds)} ms, wind {(Site.Wind.IsGiven ? $"{f.RailWind.Show()} there" : "not given")}"),
+        new("Angle of attack off the rail", Site.Wind.IsGiven ? f.RailExitAngle.Show(AngleUnit.Degree) : "wind not given", f.RailExitMargin is { } margin ? $"margin {Digits.Round(margin)} calibres at that angle" : "beyond the model"),
         new("Greatest speed", f.GreatestSpeed.Show(), $"Mach {Digits.Round(f.GreatestMach, 2)}, at {f.GreatestSpeedTime.Show()}"),
         new("Greatest dynamic pressure", f.GreatestDynamicPressure.Show(PressureUnit.Kilopascal)),
         new("Greatest felt acceleration", $"{Digits.Round(f.GreatestLoad)} g", "up to the canopy's opening"),
         .. f.GreatestAngleOfAttack is { } attack ? [new ResultLine("Greatest angle of attack", attack.Show(), "on the way up")] : Array.Empty<ResultLine>(),
         .. f.GreatestRollRate is { } roll ? [new ResultLine("Greatest roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s", "on the way up")] : Array.Empty<ResultLine>(),
         .. f.OpeningHeight is { } height ? [new ResultLine("Canopy out", height.Show(), $"at {f.OpeningTime!.Value.Show()}, {f.OpeningSpeed!.Value.Show()} through the air")] : Array.Empty<ResultLine>(),
-        new("Descent speed at the ground", f.DescentSpeed.Show(), $"{f.LandingSpeed.Show()} over ground"),
+        new("Descent speed at the ground", f.DescentSpeed.Show(), $"{f.LandingSpeed.Show()} over ground{(Site.Wind.IsGiven ? "" : ", in still air")}"),
         new("Energy at landing", f.LandingEnergy.Show()),
         new("Time to the ground", f.LandingTime.Show()),
-        new("Drift", f.Drift.Show(), $"{f.LandingEast.Show()} east, {f.LandingNorth.Show()} north"),
+        Site.Wind.IsGiven
+            ? new("Drift", f.Drift.Show(), $"{f.LandingEast.Show()} east, {f.LandingNorth.Show()} north")
+            : new("Drift", "wind not given", $"in still air {f.LandingEast.Show()} east, {f.LandingNorth.Show()} north"),
+        new("Rated pressure of the vessel", Vehicle.Charge.Chamber.RatedPressure.ToString(), Vehicle.Charge.Chamber.RestsOn),
     ];
 
     private bool IsSixDegrees => Attitude is not null;

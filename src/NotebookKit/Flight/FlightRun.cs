@@ -103,8 +103,8 @@ internal ref partial struct FlightRun
                 LeaveRail(path);
                 return false;
             case RailEvents<TDrive>.Stopped:
-                Marks.Failure = FormattableString.Invariant(
-                    $"the vehicle stops on the rail after {_state[0]:0.##} m: its thrust doesn't carry it to the end. Use more pressure or a shorter rail.");
+                Aboard(path.Drive, path.AmbientPa(_time, _state), RailPath<TDrive>.Own);
+                Marks.Failure = StoppedOnRail();
                 return false;
             default:
                 NextDrive(result.TerminalEvent - RailEvents<TDrive>.FirstEnd, path.AmbientPa(_time, _state), RailPath<TDrive>.Own);
@@ -172,7 +172,9 @@ internal ref partial struct FlightRun
                 Top();
                 return _openAt > _time || Contents(path.Drive);
             case FreeEvents<TPath, TDrive>.Ground:
+                Contents(path.Drive);
                 Land();
+                if (Marks.IsCharged) Marks.Failure = DownCharged();
                 return false;
             case FreeEvents<TPath, TDrive>.TooFast:
                 Marks.Failure = FormattableString.Invariant(
@@ -203,6 +205,9 @@ internal ref partial struct FlightRun
             if (result.TerminalEvent == LandingEvents.Top) Top();
             else Land();
         }
+
+        // The jet goes on under the canopy, which isn't followed: it has so long to empty the vessel.
+        if (Marks.HasLanded && Marks.IsCharged && Marks.LandingTime - Marks.OpeningTime < EmptyingS()) Marks.Failure = DownCharged();
     }
 
     /// <summary>Speed at which the open canopy comes down [m/s].</summary>
@@ -235,7 +240,7 @@ internal ref partial struct FlightRun
         }
         else if (_stage == FlightStage.Water)
         {
-            Marks.WaterOutTime = _time;
+            if (way == WaterDrive.WaterOut) Marks.WaterOutTime = _time;
             Marks.WaterLeftKg = way == WaterDrive.WaterOut ? 0 : Water.WaterKg(_state[own]);
             Begin(way == WaterDrive.WaterOut ? FlightStage.Gas : FlightStage.Coast, _state[own], own);
         }
@@ -253,16 +258,6 @@ internal ref partial struct FlightRun
     private void SkipSpentGas(double ambientPa, int own)
     {
         if (_stage == FlightStage.Gas && Gas.End(0, ambientPa, _state[own..]) <= 0) _stage = FlightStage.Coast;
-    }
-
-    /// <summary>Notes what is aboard while the canopy comes out; always false.</summary>
-    private bool Contents<TDrive>(TDrive drive)
-        where TDrive : struct, IDrive
-    {
-        Span<double> rates = stackalloc double[DriveState.MostUnknowns];
-        var state = drive.Run(_numbers.AirAt(_time, -_state[2]).PressurePa, 0, 0, _numbers.DryKg, _state[FreeOwn..], rates);
-        (Marks.WaterLeftKg, Marks.GasLeftKg) = (state.WaterKg, state.GasKg);
-        return false;
     }
 
     /// <summary>Begins a stage with the gas at a volume [m³].</summary>

@@ -8,11 +8,12 @@ namespace NotebookKit.Flight;
 /// <summary>One flight with a few things changed, for searches and maps: tables are shared, refused settings are not a number.</summary>
 internal static class FlightVariant
 {
-    /// <summary>The goal's value [m or m/s]; not a number where the setting is refused or the flight fails.</summary>
+    /// <summary>The goal's value [m or m/s]; not a number where the setting is refused, the flight fails or the vehicle comes down charged.</summary>
     public static double Value(VerticalFlight flight, FiringTables tables, FlightGoal goal)
     {
         if (flight.Validate().Any(f => f.Severity == FindingSeverity.Error)) return double.NaN;
         var peak = flight.PeakUnchecked(tables);
+        if (peak.Status == ResultStatus.Failed) return double.NaN;
         return goal == FlightGoal.Apogee ? peak.ApogeeMetres : peak.GreatestSpeedMetresPerSecond;
     }
 

@@ -53,8 +53,9 @@ public sealed record FlowComparison : IResult
     private ResultLine Line(FlowVariant variant)
     {
         if (variant.Flight is not { Status: ResultStatus.Completed } flight) return new(variant.Name, "not computed", variant.Refused);
+        if (flight.ComesDownCharged) return new(variant.Name, "not a flight", "the vehicle comes down with water and pressure aboard");
         var first = Variants[0].Flight;
-        var change = first is { Status: ResultStatus.Completed } && !ReferenceEquals(first, flight)
+        var change = first is { Status: ResultStatus.Completed, ComesDownCharged: false } && !ReferenceEquals(first, flight)
             ? $"{Signed(100 * (flight.Apogee / first.Apogee - 1))} %; "
             : "";
         var pressure = flight.WaterOut is null ? "" : $"water out at {Digits.Round(flight.WaterOut.Time.Seconds * 1e3)} ms, ";

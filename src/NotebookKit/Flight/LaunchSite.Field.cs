@@ -9,8 +9,8 @@ public sealed partial record LaunchSite
     /// <summary>The launch rail; 1.5 m upright where none is given.</summary>
     public Rail Rail { get; init; } = new(1.5.Metres());
 
-    /// <summary>Wind against height; calm where none is given.</summary>
-    public WindProfile Wind { get; init; } = WindProfile.Calm;
+    /// <summary>Wind against height; <see cref="WindProfile.NotGiven"/> unless given. Say <see cref="WindProfile.Calm"/> where there is none.</summary>
+    public WindProfile Wind { get; init; } = WindProfile.NotGiven;
 
     /// <summary>Gusts on top of the wind, from a seed; none where none are given.</summary>
     public GustField? Gusts { get; init; }
@@ -20,6 +20,11 @@ public sealed partial record LaunchSite
 
     /// <summary>The ground that everything must land on; none where none is given.</summary>
     public FlyingField? Field { get; init; }
+
+    /// <summary>What a flight over the ground has to say of the wind, where nobody has given one.</summary>
+    internal IReadOnlyList<Finding> WindFindings() => Wind.IsGiven
+        ? []
+        : [Finding.Warning("wind isn't given; the flight is computed in still air, and drift and weathercocking are not shown. Give the site a wind, or say WindProfile.Calm where there is none.")];
 
     private IEnumerable<Finding> FieldFindings()
     {

@@ -53,7 +53,10 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
 
     /// <summary>Everything that is wrong with it on a site.</summary>
     /// <param name="site">Where it starts.</param>
-    public IReadOnlyList<Finding> Validate(LaunchSite site)
+    public IReadOnlyList<Finding> Validate(LaunchSite site) => Validate(site, startsOnPad: true);
+
+    /// <summary>The same for a stage, which doesn't leave the pad by itself.</summary>
+    internal IReadOnlyList<Finding> Validate(LaunchSite site, bool startsOnPad)
     {
         ArgumentNullException.ThrowIfNull(site);
         List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. DragCalibration?.Validate() ?? [], .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
@@ -63,7 +66,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
         if (Canopy is null && Deployment.Trigger != DeploymentTrigger.Never)
             all.Add(Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.Never."));
-        if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && Lift(site) is { } lift) all.Add(lift);
+        if (all.TrueForAll(f => f.Severity != FindingSeverity.Error) && Lift(site, startsOnPad) is { } lift) all.Add(lift);
         return all;
     }
 
@@ -86,7 +89,7 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         InvalidDesignException.ThrowIfAny(Name, findings);
         var rows = new List<FlightRow>(1024);
         var marks = FlightRun.Fly(Numbers(site), null, FlightAccuracy.Recorded, rows);
-        return FlightReport.For(this, site, marks, rows, hasAttitude: false, findings);
+        return FlightReport.For(this, site, marks, rows, hasAttitude: false, [.. findings, .. site.WindFindings()]);
     }
 
     /// <summary>Flies it in six degrees of freedom, from the pad to the ground; under the canopy in three. Source: see the result's model.</summary>
@@ -98,13 +101,13 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         InvalidDesignException.ThrowIfAny(Name, findings);
         var rows = new List<FlightRow>(4096);
         var marks = FlightRun.Fly(Numbers(site), SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);
-        return FlightReport.For(this, site, marks, rows, hasAttitude: true, findings);
+        return FlightReport.For(this, site, marks, rows, hasAttitude: true, [.. findings, .. site.WindFindings()]);
     }
 
     /// <summary>Everything that is wrong with it on a site for six degrees of freedom, which ask for more.</summary>
-    internal IReadOnlyList<Finding> ValidateSixDegrees(LaunchSite site)
+    internal IReadOnlyList<Finding> ValidateSixDegrees(LaunchSite site, bool startsOnPad = true)
     {
-        List<Finding> findings = [.. Validate(site)];
+        List<Finding> findings = [.. Validate(site, startsOnPad)];
         if (findings.TrueForAll(f => f.Severity != FindingSeverity.Error) && Balance().RollInertia.KilogramSquareMeters <= 0)
             findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the ledger a diameter, not only a place."));
         return findings;
@@ -169,14 +172,15 @@ public sealed partial record Vehicle(string Name, FinnedBody Body, MassLedger Pa
         : new(Deployment.Trigger, Deployment.Delay.Seconds, (canopy.DragAreaLowM2 + canopy.DragAreaHighM2) / 2,
             canopy.Data.FillConstant * canopy.NominalDiameter.Meters, canopy.Data.GrowthExponent);
 
-    private Finding? Lift(LaunchSite site)
+    /// <summary>Whether it would not lift at all; of what starts on the pad, also whether it would come down again charged.</summary>
+    private Finding? Lift(LaunchSite site, bool startsOnPad)
     {
         // An ideal gas is near enough here, and needs no table.
         var setup = new FiringSetup(Charge, Nozzle, Flow, site.Pressure.Pascals, FiringTables.None, LaunchTube);
         var thrust = setup.FirstThrust;
         var weight = (Parts.State().MassKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
         return thrust > weight
-            ? null
+            ? startsOnPad && ChargedLanding.Ahead(setup, Parts.State().MassKg, out var rest) ? rest.Hop(thrust, weight) : null
             : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");
     }
 }

@@ -121,7 +121,17 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         var (apogee, time) = VerticalRun.ToApogee(setup, mount, settings, ref end);
         return end.Failed || end.StoppedOnTube || GreatestMach(mount, end) > DragCurve.MaximumMach
             ? new(ResultStatus.Failed, double.NaN, double.NaN, double.NaN, double.NaN, end.Evaluations)
-            : new(ResultStatus.Completed, apogee, time, end.FastestSpeed, end.EndTime, end.Evaluations);
+            : new(ComesDownCharged(setup, mount, end) ? ResultStatus.Failed : ResultStatus.Completed, apogee, time, end.FastestSpeed, end.EndTime, end.Evaluations);
+    }
+
+    /// <summary>Whether it comes to rest in the air and lands with water and pressure aboard.</summary>
+    internal static bool ComesDownCharged<TDrag>(in FiringSetup setup, FreeMount<TDrag> mount, in FiringEnd end)
+        where TDrag : struct, IDragLaw
+    {
+        if (!end.TopReached || end.StoppedOnTube || end.WaterLeftKg <= 0) return false;
+        var ambient = mount.Surroundings(end.EndHeight, 0, true, out _);
+        return ChargedLanding.IsCharged(end.WaterLeftKg, end.EndPressure - ambient)
+            && ChargedLanding.FallsCharged(setup, mount.DryMassKg, end.EndHeight, end.WaterOutVolume, ambient);
     }
 
     internal static double GreatestMach<TDrag>(FreeMount<TDrag> mount, in FiringEnd end)
@@ -135,7 +145,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         var thrust = setup.FirstThrust;
         var weight = (DryMass.Kilograms + setup.WaterKg + setup.GasKg) * AtmosphereLaw.Gravity;
         return thrust > weight
-            ? null
+            ? ChargedLanding.Ahead(setup, DryMass.Kilograms, out var rest) ? rest.Hop(thrust, weight) : null
             : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");
     }
 }

@@ -18,7 +18,7 @@ internal static class VerticalFlightRecord
         var recorder = new TrajectoryRecorder(coast, 4);
         var (apogee, time) = VerticalRun.Coast(mount, ref recorder, VerticalFlight.Recorded, ref end);
         if (!end.Failed && !end.TopReached) AddCoast(record, mount, coast, end);
-        return new(flight, setup, record, end, apogee, time, mount.SpeedOfSoundAt);
+        return new(flight, setup, record, end, apogee, time, VerticalFlight.ComesDownCharged(setup, mount, end), mount.SpeedOfSoundAt);
     }
 
     private static void AddCoast<TDrag>(FiringRecord record, FreeMount<TDrag> mount, TrajectoryBuilder coast, in FiringEnd end)

@@ -11,7 +11,8 @@ namespace NotebookKit.Flight;
 public sealed record VerticalFlightResult : IResult
 {
     internal VerticalFlightResult(
-        VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS, Func<double, double> speedOfSoundAt)
+        VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS, bool comesDownCharged,
+        Func<double, double> speedOfSoundAt)
     {
         Flight = flight;
         Curve = record.Curve(setup);
@@ -50,11 +51,14 @@ public sealed record VerticalFlightResult : IResult
         GreatestSpeed = Known(end.FastestSpeed).MetresPerSecond();
         GreatestSpeedTime = Known(end.FastestTime).Seconds();
         FirstAcceleration = UnitsNet.Acceleration.FromMetersPerSecondSquared(rows.Count > 0 ? rows[0].Acceleration : 0);
-        WaterOut = double.IsFinite(end.WaterOutTime) ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
+        ComesDownCharged = comesDownCharged;
+        var gauge = end.EndPressure - law.Pressure(elevation + end.EndHeight, out _);
+        Rest = end.TopReached && gauge >= ChargedLanding.GonePa ? new ChargedRest(end.EndTime, end.EndHeight, end.WaterLeftKg, gauge) : null;
+        WaterOut = double.IsFinite(end.WaterOutTime) && end.WaterLeftKg <= 0 ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
         EndOfJet = new(end.EndTime.Seconds(), end.EndHeight.Metres(), end.EndSpeed.MetresPerSecond());
-        Events = [.. Curve.Events.Append(new("greatest speed", GreatestSpeedTime)).OrderBy(e => e.Time.Seconds), new("apogee", ApogeeTime)];
+        Events = [.. Curve.Events.Append(new("greatest speed", GreatestSpeedTime)).OrderBy(e => e.Time.Seconds), new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
 
-        List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent, end.WaterLeftKg)];
+        List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent || (end.TopReached && end.WaterLeftKg > 0 && gauge < ChargedLanding.GonePa), end.WaterLeftKg)];
         if (tooFast)
         {
             findings.Add(Finding.Error(
@@ -69,7 +73,12 @@ public sealed record VerticalFlightResult : IResult
         if (end.StoppedOnTube)
         {
             findings.Add(Finding.Error(
-                $"the vehicle stops on its launch tube after {end.EndHeight.Metres().Show()} of {flight.LaunchTube!.Stroke.Show()}: its push has fallen below its weight. Use more pressure, a wider or shorter tube, or less mass."));
+                $"the vehicle stops on its launch tube after {end.EndHeight.Metres().Show()} of {flight.LaunchTube!.Stroke.Show()}: its push has fallen below its weight, with {ChargedLanding.Aboard(end.WaterLeftKg, gauge)} still aboard. Use more pressure, a wider or shorter tube, or less mass."));
+        }
+
+        else if (Rest is { } rest)
+        {
+            findings.Add(ComesDownCharged ? rest.CameDown() : rest.WaterKg > 0 ? rest.TurnsOver() : rest.StillBlows());
         }
 
         if (failed) findings.Add(Finding.Error($"the {end.Failure} did not reach its end ({end.Status}); no number of it may be used."));
@@ -140,10 +149,13 @@ public sealed record VerticalFlightResult : IResult
     /// <summary>Acceleration at release, gravity taken off.</summary>
     public Acceleration FirstAcceleration { get; }
 
-    /// <summary>When, where and how fast the water is out; none without water.</summary>
+    /// <summary>When, where and how fast the water is out; none without water, or where some stays aboard.</summary>
     public FlightPoint? WaterOut { get; }
 
-    /// <summary>When, where and how fast the jet ends.</summary>
+    /// <summary>Whether it comes to rest in the air and lands with water and pressure aboard: no flight, whatever height it has.</summary>
+    public bool ComesDownCharged { get; }
+
+    /// <summary>When, where and how fast the jet ends; the top where it still runs then.</summary>
     public FlightPoint EndOfJet { get; }
 
     /// <summary>Accepted steps of the integration.</summary>
@@ -170,15 +182,20 @@ public sealed record VerticalFlightResult : IResult
             ? []
             :
             [
-                new("Apogee above pad", Apogee.Show()),
-                new("Time of apogee", ApogeeTime.Show()),
+                .. ComesDownCharged
+                    ? [new ResultLine("Comes to rest", Apogee.Show(), $"{ApogeeTime.Show()} after release; not a flight")]
+                    : new[] { new ResultLine("Apogee above pad", Apogee.Show()), new ResultLine("Time of apogee", ApogeeTime.Show()) },
                 new("Greatest speed", GreatestSpeed.Show(), $"at {Digits.Round(GreatestSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
                 new("Acceleration at release", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared)} m/s²", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g"),
                 new("Peak thrust", Curve.PeakThrust.Show()),
                 new("Impulse", $"{Digits.Round(Curve.Impulse.NewtonSeconds)} N s"),
                 .. WaterOut is { } water ? [new ResultLine("Water out", $"{Digits.Round(water.Time.Seconds * 1e3)} ms", $"{water.Speed.Show()}, {water.Height.Show()}")] : Array.Empty<ResultLine>(),
-                new("End of jet", $"{Digits.Round(EndOfJet.Time.Seconds * 1e3)} ms", $"{EndOfJet.Speed.Show()}, {EndOfJet.Height.Show()}"),
+                .. Rest is { } rest ? [new ResultLine("Still aboard at the top", ChargedLanding.Aboard(rest.WaterKg, rest.GaugePa))] : new[] { EndLine },
             ];
+
+    private ChargedRest? Rest { get; }
+
+    private ResultLine EndLine => new("End of jet", $"{Digits.Round(EndOfJet.Time.Seconds * 1e3)} ms", $"{EndOfJet.Speed.Show()}, {EndOfJet.Height.Show()}");
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings { get; }

@@ -49,8 +49,14 @@ public sealed record WindProfile
         Table,
     }
 
-    /// <summary>No wind.</summary>
+    /// <summary>No wind, as somebody has said or measured.</summary>
     public static WindProfile Calm { get; } = Uniform(Speed.Zero);
+
+    /// <summary>Nobody has said what the wind is. Flights are computed in still air then and say so; no drift of theirs holds.</summary>
+    public static WindProfile NotGiven { get; } = new("not given, computed in still air", WindLaw.Uniform, Speed.Zero, 10.Metres(), 0, 270.Degrees()) { IsGiven = false };
+
+    /// <summary>Whether somebody has said what it is.</summary>
+    public bool IsGiven { get; private init; } = true;
 
     /// <summary>What it is, in a few words.</summary>
     public string Name { get; }

@@ -62,6 +62,7 @@ public sealed record StaticFiringResult : IResult
             ];
             lines.AddRange(Curve.Events.Select(e => new ResultLine(Capital(e.Name), $"{Digits.Round(e.Time.Seconds * 1e3)} ms")));
             lines.Add(new("Stored energy", $"{Digits.Round(Energy.Available.Joules / 1e3)} kJ", $"{Digits.Round(Energy.WaterShare.Percent, 2)} % of it leaves with the water"));
+            lines.Add(new("Rated pressure of the vessel", Firing.Charge.Chamber.RatedPressure.ToString(), Firing.Charge.Chamber.RestsOn));
             return lines;
         }
     }

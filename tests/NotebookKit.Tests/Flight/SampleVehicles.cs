@@ -52,7 +52,7 @@ internal static class SampleVehicles
 
     public static TwoStageVehicle TwoStages { get; } = new("Pair", Booster, Trainer);
 
-    public static LaunchSite Calm { get; } = LaunchSite.SeaLevel with { Rail = new(2.Metres()) };
+    public static LaunchSite Calm { get; } = LaunchSite.SeaLevel with { Rail = new(2.Metres()), Wind = WindProfile.Calm };
 
     public static LaunchSite Breezy { get; } = Calm with { Wind = WindProfile.PowerLaw(5.MetresPerSecond(), 10.Metres(), from: 270.Degrees()) };
 }

@@ -46,6 +46,7 @@ internal static class DispersionReport
             new("Apogee, middle", result.MiddleApogee.Show(), $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
             .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(), $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
             .. result.OffField is { } off ? [new ResultLine(result.Plan.Stages == 2 ? "Sustainer off the field" : "Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
+            .. result.Plan.IsWindGiven ? [] : new[] { new ResultLine("Wind", "not given", "the landings below are those of still air") },
             new(Of("Mean landing"), $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
             new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
             .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
@@ -62,8 +63,10 @@ internal static class DispersionReport
         var flights = result.Apogee.Count;
         if (result.Part != ShardNumber.Whole)
             findings.Add(Finding.Warning($"this is shard {result.Part}, {flights} of {result.Plan.Flights} flights: merge all of them before you judge by it."));
+        if (!result.Plan.IsWindGiven)
+            findings.Add(Finding.Warning("wind isn't given; the flights are computed in still air, and drift and weathercocking are not in the scatter. Give the site a wind, or say WindProfile.Calm where there is none."));
         if (result.Failed > 0)
-            findings.Add(Finding.Warning($"{result.Failed} of {flights} flights have no answer: too fast for the drag model, or never off the rail{(result.Plan.Stages == 2 ? ", or the stages never parted" : "")}. They are left out; look at what they have in common."));
+            findings.Add(Finding.Warning($"{result.Failed} of {flights} flights have no answer: too fast for the drag model, never off the rail, or down with water and pressure still aboard{(result.Plan.Stages == 2 ? ", or the stages never parted" : "")}. They are left out; look at what they have in common."));
         if (result.Unparted > 0)
             findings.Add(Finding.Warning($"in {Likelihood.Of(result.Unparted, flights)} of the flights the stages don't part in order: before the end of the booster's jet, after the top, or not at all. What comes down then is under pressure; part them more surely."));
         if (result.Landings is not { } landings)

@@ -55,7 +55,7 @@ public sealed record DispersionResult : IResult
     /// <summary>Landing to the north of the pad [m].</summary>
     public Series North => Outputs[FlightOutputs.North];
 
-    /// <summary>Flights that didn't reach the ground by the model: too fast for it, never off the rail, or of stages that never parted.</summary>
+    /// <summary>Flights that didn't reach the ground by the model: too fast for it, never off the rail, down with water and pressure still aboard, or of stages that never parted.</summary>
     public int Failed { get; }
 
     /// <summary>Of them, flights whose stages never parted in order; 0 where there is one stage.</summary>

@@ -16,9 +16,12 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     {
         get
         {
-            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(), site.Field, Fingerprint());
+            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(), site.Field, Fingerprint(), Subject) { IsWindGiven = site.Wind.IsGiven };
         }
     }
+
+    /// <summary>The mark of the vehicle on its site.</summary>
+    protected abstract string Subject { get; }
 
     private int RowLength { get; } = DispersionLayout.For(stages).RowLength;
 
@@ -88,6 +91,7 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
 
         foreach (var letter in $"{vehicle}\n{site.Name}\n{flights}\n{seed}") Mix(letter);
         MixNumber(site.Ceiling?.Meters ?? double.NaN);
+        if (!site.Wind.IsGiven) MixNumber(double.NaN);
         MixNumber(site.Field?.Radius?.Meters ?? double.NaN);
         foreach (var corner in site.Field?.Corners ?? [])
         {

@@ -111,7 +111,7 @@ public sealed record DispersionShard
         var corners = (written.CornersM ?? []).Chunk(2).Where(c => c.Length == 2).Select(c => new FieldCorner(c[0].Metres(), c[1].Metres())).ToArray();
         var field = written.FieldRadiusM is { } radius ? FlyingField.Circle(radius.Metres()) : corners.Length > 0 ? FlyingField.Outline(corners) : null;
         return new(
-            new(written.Vehicle ?? "", written.Site ?? "", written.Flights, written.Seed, written.IsSixDegrees, written.Stages, written.CeilingM?.Metres(), field, written.Fingerprint),
+            new(written.Vehicle ?? "", written.Site ?? "", written.Flights, written.Seed, written.IsSixDegrees, written.Stages, written.CeilingM?.Metres(), field, written.Fingerprint, written.Subject ?? "") { IsWindGiven = written.IsWindGiven ?? false },
             new(written.Shard, written.Of), written.Rows);
     }
 
@@ -132,5 +132,5 @@ public sealed record DispersionShard
 
     private ShardDocument Document() => new(
         Plan.Vehicle, Plan.Site, Plan.Flights, Plan.Seed, Plan.IsSixDegrees, Plan.Stages, Plan.Ceiling?.Meters, Plan.Field?.Radius?.Meters,
-        Plan.Field?.Corners.SelectMany(c => new[] { c.East.Meters, c.North.Meters }).ToArray(), Plan.Fingerprint, Part.Number, Part.Of, Rows);
+        Plan.Field?.Corners.SelectMany(c => new[] { c.East.Meters, c.North.Meters }).ToArray(), Plan.Fingerprint, Plan.Subject, Part.Number, Part.Of, Plan.IsWindGiven, Rows);
 }

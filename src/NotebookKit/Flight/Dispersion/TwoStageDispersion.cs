@@ -18,11 +18,13 @@ internal sealed class TwoStageDispersion : DispersionRun
     private readonly double _partingS, _shiftM, _sustainerDragShare;
     private readonly MassState _sustainerDry, _boosterDry;
     private readonly MassState _charge;
+    private readonly string _subject;
 
     public TwoStageDispersion(TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, bool isSixDegrees)
         : base(vehicle.Name, site, flights, seed, isSixDegrees, stages: 2)
     {
         const double Mach = 0.1;
+        _subject = DispersionSubject.Of(vehicle, site);
         _samples = new(seed);
         _booster = new(vehicle.Booster, site, spread.Booster ?? spread.Both, _samples, 0, isSixDegrees: false);
         _sustainer = new(vehicle.Sustainer, site, spread.Sustainer ?? spread.Both, _samples, 1, isSixDegrees);
@@ -39,6 +41,8 @@ internal sealed class TwoStageDispersion : DispersionRun
 
     /// <summary>Everything that one flight is flown with.</summary>
     internal TwoStageNumbers Numbers(long flight) => Numbers(flight, Draw(flight));
+
+    protected override string Subject => _subject;
 
     protected override void Fly(long flight, Span<double> row)
     {

@@ -110,7 +110,7 @@ public sealed record TwoStageResult : IResult
     [
         new("End of the booster's jet", $"{Digits.Round(_marks.JetEndTime * 1000)} ms"),
         new("Stages part", SeparationTime.Show(), $"at {SeparationHeight.Show()}, {SeparationSpeed.Show()}"),
-        new("Booster comes down", Booster.Drift.Show(), $"from the pad, at {Booster.Figures.LandingSpeed.Show()} after {Booster.Figures.LandingTime.Show()}"),
+        new("Booster comes down", Site.Wind.IsGiven ? Booster.Drift.Show() : "wind not given", $"{(Site.Wind.IsGiven ? "" : $"in still air {Booster.Drift.Show()} ")}from the pad, at {Booster.Figures.LandingSpeed.Show()} after {Booster.Figures.LandingTime.Show()}"),
         .. Sustainer.Lines,
     ];
 

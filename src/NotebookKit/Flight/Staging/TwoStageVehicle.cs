@@ -34,8 +34,8 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         // The spent booster comes down in three degrees of freedom; on the way up its parts are the stack's.
         List<Finding> all =
         [
-            .. Booster.Validate(site).Select(f => f with { Message = $"booster: {f.Message}" }),
-            .. (isSixDegrees ? Sustainer.ValidateSixDegrees(site) : Sustainer.Validate(site)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
+            .. Booster.Validate(site, startsOnPad: false).Select(f => f with { Message = $"booster: {f.Message}" }),
+            .. (isSixDegrees ? Sustainer.ValidateSixDegrees(site, startsOnPad: false) : Sustainer.Validate(site, startsOnPad: false)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
         ];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
         if (Sustainer.LaunchTube is not null)
@@ -43,7 +43,10 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         if (Booster.Body.Parts.Count < 2)
             all.Add(Finding.Error($"the booster's body has {Booster.Body.Parts.Count} part; it must have a nose and a tube. The nose is what sits in the sustainer's tail."));
         if (all.Exists(f => f.Severity == FindingSeverity.Error)) return all;
-        all.AddRange(Stack(site).Validate(site).Where(f => f.Severity == FindingSeverity.Error).Select(f => f with { Message = $"stack: {f.Message}" }));
+        // Warnings of its parts stand above already; what is left is whether both together hop.
+        var stack = Stack(site);
+        var known = stack.Validate(site, startsOnPad: false).Where(f => f.Severity != FindingSeverity.Error).ToHashSet();
+        all.AddRange(stack.Validate(site).Where(f => !known.Contains(f)).Select(f => f with { Message = $"stack: {f.Message}" }));
         return all;
     }
 
@@ -101,10 +104,12 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(site), FlightAccuracy.Fast, null, out var end);
             heights[i] = marks.Failed || marks.HasLanded || marks.HasTopped
                 ? double.NaN
-                : FlightRun.Continue(sustainer, null, FlightAccuracy.Fast, end, true, Parted(marks)).ApogeeM;
+                : Top(FlightRun.Continue(sustainer, null, FlightAccuracy.Fast, end, true, Parted(marks)));
         });
         return new(new("Delay between the stages", "s", delays), new("Apogee above pad", "m", heights));
     }
+
+    private static double Top(in FlightMarks marks) => marks.Failed ? double.NaN : marks.ApogeeM;
 
     /// <summary>What parts the stages, in SI numbers.</summary>
     internal SeparationNumbers Numbers(LaunchSite site) => new(
@@ -133,22 +138,24 @@ public sealed partial record TwoStageVehicle(string Name, Vehicle Booster, Vehic
         JetEndTime = double.NaN,
         ApogeeTime = double.NaN,
         ApogeeM = double.NaN,
+        LeftGaugePa = double.NaN,
     };
 
     private TwoStageResult Fly(LaunchSite site, bool isSixDegrees, OdeSettings settings)
     {
         var findings = Validate(site, isSixDegrees);
         InvalidDesignException.ThrowIfAny(Name, findings);
+        findings.AddRange(site.WindFindings());
         var stack = Stack(site);
         var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
         var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, Numbers(site), settings, rows, out var parting);
         var failure = NoParting(marks, parting) switch
         {
             PartingFault.None => null,
-            PartingFault.OnGround => $"the stages come down together: they part by {Separation}, and the ground comes first. Part them sooner.",
+            PartingFault.OnGround => $"the stages come down together: they part by {Separation}, and the ground comes first. The sustainer is still charged to {Sustainer.Charge.Pressure}. Part them sooner.",
             PartingFault.AfterTop => "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner.",
             PartingFault.WhileDriven => FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
-            _ => marks.Failure,
+            _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to {Sustainer.Charge.Pressure}." : marks.Failure,
         };
         if (failure is not null) return TwoStageResult.Failed(this, site, findings, failure);
 

@@ -29,9 +29,11 @@ internal sealed class FiringRecord
     {
         List<FiringEvent> events = [];
         if (!double.IsNaN(End.TubeEndTime)) events.Add(new(End.StoppedOnTube ? "stopped on launch tube" : "launch tube left", End.TubeEndTime.Seconds()));
-        if (double.IsFinite(End.WaterOutTime)) events.Add(new(End.WaterSpent ? "pressure spent" : "water out", End.WaterOutTime.Seconds()));
+        // A vehicle that comes to rest with its jet on ends the phase, not the water or the jet.
+        if (double.IsFinite(End.WaterOutTime) && End.WaterLeftKg <= 0) events.Add(new("water out", End.WaterOutTime.Seconds()));
+        else if (End.WaterSpent) events.Add(new("pressure spent", End.WaterOutTime.Seconds()));
         if (!double.IsNaN(End.UnchokedTime)) events.Add(new("flow unchoked", End.UnchokedTime.Seconds()));
-        if (double.IsFinite(End.EndTime) && !End.StoppedOnTube) events.Add(new("end of jet", End.EndTime.Seconds()));
+        if (double.IsFinite(End.EndTime) && !End.TopReached) events.Add(new("end of jet", End.EndTime.Seconds()));
         var gasStart = End.HadWater ? End.WaterOutTime : End.JetStartTime;
         var jet = _rows.Where(r => r.Stage != FiringStage.Coast).ToList();
         return new()

@@ -1,0 +1,37 @@
+using System.Globalization;
+using NotebookKit.Flight.Staging;
+
+namespace NotebookKit.Flight.Dispersion;
+
+/// <summary>The mark of a vehicle on a site in its wind: the bits of its one expected flight, so that a scatter can be told from that of another.</summary>
+internal static class DispersionSubject
+{
+    /// <summary>The mark of one stage.</summary>
+    public static string Of(Vehicle vehicle, LaunchSite site) => Mark([FlightRun.Fly(vehicle.Numbers(site), null, FlightAccuracy.Fast)]);
+
+    /// <summary>The mark of two stages.</summary>
+    public static string Of(TwoStageVehicle vehicle, LaunchSite site)
+    {
+        var marks = FlightRun.FlyStack(vehicle.Stack(site).Numbers(site), null, vehicle.Numbers(site), FlightAccuracy.Fast, null, out var parting);
+        if (TwoStageVehicle.NoParting(marks, parting) != PartingFault.None) return Mark([marks]);
+        var parted = TwoStageVehicle.Parted(marks);
+        return Mark(
+        [
+            marks,
+            FlightRun.Continue(vehicle.Sustainer.Numbers(site), null, FlightAccuracy.Fast, parting, isDriven: true, parted),
+            FlightRun.Continue(vehicle.Booster.Numbers(site), null, FlightAccuracy.Fast, parting, isDriven: false, parted with { JetEndTime = marks.JetEndTime }),
+        ]);
+    }
+
+    private static string Mark(ReadOnlySpan<FlightMarks> flights)
+    {
+        var hash = 14695981039346656037UL;
+        foreach (var marks in flights)
+        {
+            foreach (var number in (ReadOnlySpan<double>)[marks.ExitSpeed, marks.ApogeeM, marks.ApogeeTime, marks.FastestSpeed, marks.LandingTime, marks.LandingAt.X, marks.LandingAt.Y])
+                hash = unchecked((hash ^ BitConverter.DoubleToUInt64Bits(number)) * 1099511628211UL);
+        }
+
+        return hash.ToString("x16", CultureInfo.InvariantCulture);
+    }
+}
