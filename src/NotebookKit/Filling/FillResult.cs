@@ -47,6 +47,15 @@ public sealed record FillResult : IResult
     /// <summary>Time from first opening to last shutting the valve.</summary>
     public Duration Duration => Duration.FromSeconds(_trace.Seconds[_trace.ShutAt]);
 
+    /// <summary>
+    /// Longest time that the water standing in port and line takes to be pushed into the vessel before gas comes; none where the port lies above the water or
+    /// where it can't be computed. Source: as <see cref="WaterDrain"/>, at the least drop in pressure on the way.
+    /// </summary>
+    public Duration? WaterFirst => FillWater.TimeOf(Fill).Longest;
+
+    /// <summary>Fill time with the water in the line going first, at the longest; none where that can't be computed.</summary>
+    public Duration? DurationWithWater => WaterFirst is { } first ? Duration + first : null;
+
     /// <summary>Pressure when the valve is shut for good.</summary>
     public GaugePressure ShutPressure => AbsolutePressure.FromPascals(_trace.Pascals[_trace.ShutAt]).ToGauge(Fill.Ambient);
 
@@ -130,6 +139,9 @@ public sealed record FillResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Fill time", $"{Digits.Round(Duration.Seconds)} s", Fill.Restrictor.ToString() ?? ""),
+        .. WaterFirst is { } first
+            ? [new ResultLine("Water in the line first", $"up to {Digits.Round(first.Seconds)} s", Fill.WaterInLine!.Value.Show()), new ResultLine("Fill time with it", $"up to {Digits.Round(DurationWithWater!.Value.Seconds)} s")]
+            : Array.Empty<ResultLine>(),
         new("Pressure when the valve shuts", ShutPressure.ToString()),
         new("Gas temperature then", $"{Digits.Round(ShutTemperature.DegreesCelsius)} °C"),
         .. Hottest > ShutTemperature + 1.KelvinsOfChange() ? [new ResultLine("Hottest gas on the way", $"{Digits.Round(Hottest.DegreesCelsius)} °C")] : Array.Empty<ResultLine>(),
@@ -138,6 +150,7 @@ public sealed record FillResult : IResult
         new("Pressure after warming in the sun", PressureInTheSun.ToString(), $"{SunKelvins} K warmer than when filled; {Fill.Chamber.MaximumExpectedPressure} is the highest expected"),
         new("Gas taken", $"{Digits.Round(GasTaken.Grams)} g"),
         new("Flow when the valve opens", $"{Digits.Round(FirstFlow.GramsPerSecond)} g/s"),
+        new("Rated pressure of the vessel", Fill.Chamber.RatedPressure.ToString(), Fill.Chamber.RestsOn),
     ];
 
     /// <inheritdoc/>
@@ -185,6 +198,7 @@ public sealed record FillResult : IResult
 
     private IEnumerable<Finding> Say()
     {
+        foreach (var wet in FillWater.Find(Fill)) yield return wet;
         if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
             yield return Finding.Note($"As the gas cools the gauge falls to {SettledPressure}{(Fill.Heat == FillHeat.Adiabatic ? ", if the fill is too fast for the wall to take heat" : "")}. That fall is no leak.");
         var (rated, most) = (Fill.Chamber.RatedPressure, Fill.Chamber.MaximumExpectedPressure);

@@ -13,5 +13,7 @@ internal static class FillingSources
 
     public static Source BlowDown { get; } = new("J. C. Dutton, R. E. Coverdill", "Experiments to study the gaseous discharge and filling of vessels, Int. J. Engng Ed. 13, 123", 1997, "adiabatic and isothermal theory");
 
+    public static Source Torricelli { get; } = new("Encyclopaedia Britannica, 11th ed.", "Hydraulics", 1911, "flow through orifices under pressure; a sharp edge passes 0.603 at 20 ft of head");
+
     public static Source Kv { get; } = new("IEC", "60534-1 Industrial-process control valves", 2005, "definition of the flow coefficients", SourceKind.FromMemory);
 }

@@ -35,6 +35,15 @@ public sealed record PadFill
     /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
     public Ratio WaterFraction { get; init; }
 
+    /// <summary>Where the filling port lies; where it isn't given and the vessel holds water, what a port under water does is warned of.</summary>
+    public PortPosition Port { get; init; }
+
+    /// <summary>Water that stands in port and line when the valve opens; 0.01 mL to 10 L, not known unless given.</summary>
+    public Volume? WaterInLine { get; init; }
+
+    /// <summary>Whether a check valve keeps water from running back into hose and regulator; not known unless given.</summary>
+    public bool? HasCheckValve { get; init; }
+
     /// <summary>Pressure in the vessel at the start.</summary>
     public GaugePressure Start { get; init; }
 
@@ -94,6 +103,8 @@ public sealed record PadFill
             Enum.IsDefined(Goal) ? null : Finding.Error($"goal is {Goal}; it must be one of {string.Join(", ", Enum.GetNames<FillGoal>())}."),
             Enum.IsDefined(Heat) ? null : Finding.Error($"heat to the wall is {Heat}; it must be one of {string.Join(", ", Enum.GetNames<FillHeat>())}."),
             Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
+            Enum.IsDefined(Port) ? null : Finding.Error($"position of the filling port is {Port}; it must be one of {string.Join(", ", Enum.GetNames<PortPosition>())}."),
+            WaterInLine is { } line ? new ValidRange<Volume>(0.01.Millilitres(), 10.Litres()).Find(line, "water in the line", "A metre of 6 mm hose holds 28 mL.") : null,
             new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(Watch, "time the vessel is watched", "It cools within minutes."),
             SupplyRise is { } rise ? new ValidRange<double>(0.1, 6000).Find(rise.PascalsPerSecond * 60e-5, "rise of the supply in bar a minute", "A hand winds a regulator up by some 50 bar a minute.") : null,
             Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,

@@ -8,7 +8,7 @@ namespace NotebookKit.Filling;
 
 /// <summary>An aborted launch: the filled vessel let off through a vent until it's safe to approach.</summary>
 /// <remarks>
-/// Gas leaves through the vent, choked at first, then not; water stays. The gas that remains expands isentropically (no heat from the
+/// Gas leaves through the vent, choked at first, then not; water stays where the vent lies above it and leaves first where it lies under it. The gas that remains expands isentropically (no heat from the
 /// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they don't bound the
 /// time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
@@ -28,6 +28,9 @@ public sealed record Vent
 
     /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
     public Ratio WaterFraction { get; init; }
+
+    /// <summary>Where the vent lies; where it isn't given and the vessel holds water, the longer time counts.</summary>
+    public PortPosition Port { get; init; }
 
     /// <summary>Temperature of gas and vessel at the start; −20 °C to 150 °C.</summary>
     public Temperature Temperature { get; init; } = 20.Celsius();
@@ -60,6 +63,7 @@ public sealed record Vent
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
             Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
+            Enum.IsDefined(Port) ? null : Finding.Error($"position of the vent is {Port}; it must be one of {string.Join(", ", Enum.GetNames<PortPosition>())}."),
             Wall is null ? FillWall.FindBore(Chamber) : null,
             Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
             From > Chamber.RatedPressure ? Finding.Warning($"The vessel holds {From}, above its rated pressure of {Chamber.RatedPressure}: let it off from afar and retire it.") : null,
@@ -77,6 +81,9 @@ public sealed record Vent
         InvalidDesignException.ThrowIfAny("Vent", findings);
         return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal] : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
     }
+
+    /// <summary>Temperature of the gas where it isn't that of the vessel: water that left before has let it expand.</summary>
+    internal Temperature? GasAtStart { get; init; }
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 }

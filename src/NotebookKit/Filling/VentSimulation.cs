@@ -21,7 +21,7 @@ internal static class VentSimulation
     public static (double[] Pascals, double[] Seconds, double[] Kelvins) Sum(Vent vent, FillHeat heat)
     {
         double pa = vent.Ambient.Pascals, start = vent.From.ToAbsolute(vent.Ambient).Pascals, end = vent.SafePressure.ToAbsolute(vent.Ambient).Pascals;
-        double t0 = vent.Temperature.Kelvins, constant = vent.Gas.GasConstant.JoulesPerKilogramKelvin, gasM3 = vent.GasVolume.CubicMeters, g = vent.Gas.HeatCapacityRatio;
+        double t0 = (vent.GasAtStart ?? vent.Temperature).Kelvins, constant = vent.Gas.GasConstant.JoulesPerKilogramKelvin, gasM3 = vent.GasVolume.CubicMeters, g = vent.Gas.HeatCapacityRatio;
         var factor = heat == FillHeat.Adiabatic ? g : 1;
         double KelvinsAt(double pascals) => heat == FillHeat.Adiabatic ? t0 * Math.Pow(pascals / start, (g - 1) / g) : t0;
 
@@ -42,13 +42,13 @@ internal static class VentSimulation
     public static (double[] Pascals, double[] Seconds, double[] Kelvins) Integrate(Vent vent, FillHeat heat)
     {
         var law = new GasLaw(vent.Gas, vent.Properties);
-        double startPa = vent.From.ToAbsolute(vent.Ambient).Pascals, kelvin = vent.Temperature.Kelvins, gasM3 = vent.GasVolume.CubicMeters;
-        var system = new VentSystem(law, vent.Restrictor, new FlowScale(law, startPa, kelvin), gasM3, vent.Ambient.Pascals, kelvin)
+        double startPa = vent.From.ToAbsolute(vent.Ambient).Pascals, kelvin = (vent.GasAtStart ?? vent.Temperature).Kelvins, wallK = vent.Temperature.Kelvins, gasM3 = vent.GasVolume.CubicMeters;
+        var system = new VentSystem(law, vent.Restrictor, new FlowScale(law, startPa, kelvin), gasM3, vent.Ambient.Pascals, wallK)
         {
             Heat = heat == FillHeat.Wall ? new HeatPath(vent.WallOrPlain, law) : null,
             Isothermal = heat == FillHeat.Isothermal,
         };
-        Span<double> y = [law.AtPressure(startPa, kelvin).Density * gasM3, kelvin, kelvin];
+        Span<double> y = [law.AtPressure(startPa, kelvin).Density * gasM3, kelvin, wallK];
         Span<double> tolerance = [1e-10, 1e-6, 1e-6];
         var rows = new TrajectoryBuilder(VentSystem.Unknowns);
         rows.Add(0, y);

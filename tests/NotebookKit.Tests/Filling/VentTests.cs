@@ -13,6 +13,7 @@ public class VentTests
         Restrictor = new Orifice(1.Millimetres(), 0.8),
         From = 40.BarGauge(),
         WaterFraction = 32.Percent(),
+        Port = PortPosition.AboveWater,
     };
 
     [Fact]
