@@ -61,6 +61,10 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
         return new Property<T>(value.Value, spread, new Source("", source, null, "", kind), Origin(found.Line));
     }
 
+    /// <summary>A property that may be left out; the base's where it isn't given, none where there is none either.</summary>
+    public Property<T>? OptionalProperty<T>(string name, Property<T>? starting) where T : struct, IComparable<T> =>
+        Find(name) is null ? starting : Property(name, starting);
+
     /// <summary>A plain value; the base's where it isn't given, an error where there is none either.</summary>
     public T? Value<T>(string name, T? starting) where T : struct
     {

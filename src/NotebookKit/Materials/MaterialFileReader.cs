@@ -99,9 +99,10 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
         var compression = e.Property("compressive strength", b?.CompressiveStrength);
         var shear = e.Property("shear strength", b?.ShearStrength);
         var service = e.Property("service temperature", b?.ServiceTemperature);
+        var glass = e.OptionalProperty("glass temperature", b?.GlassTemperature);
         return density is null || modulus is null || poisson is null || tension is null || compression is null || shear is null || service is null
             ? null
-            : new Resin(name, density, modulus, poisson, tension, compression, shear, service);
+            : new Resin(name, density, modulus, poisson, tension, compression, shear, service) { GlassTemperature = glass };
     }
 
     private static IsotropicMaterial? Solid(string name, MaterialFileEntry e, IsotropicMaterial? b)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Materials;
@@ -96,24 +97,7 @@ public sealed class MaterialLibrary
     }
 
     /// <summary>Edits from one name to the other, words shared counting as near.</summary>
-    private static int Distance(string asked, string known)
-    {
-        var a = asked.ToUpperInvariant();
-        var b = known.ToUpperInvariant();
-        var shared = a.Split(' ', StringSplitOptions.RemoveEmptyEntries).Count(word => b.Contains(word, StringComparison.Ordinal));
-        var row = Enumerable.Range(0, b.Length + 1).ToArray();
-        for (var i = 1; i <= a.Length; i++)
-        {
-            var diagonal = row[0];
-            row[0] = i;
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var substitute = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(substitute, Math.Min(row[j], row[j - 1]) + 1);
-            }
-        }
-
-        return row[b.Length] - 8 * shared;
-    }
+    private static int Distance(string asked, string known) =>
+        EditDistance.Between(asked, known)
+        - 8 * asked.Split(' ', StringSplitOptions.RemoveEmptyEntries).Count(word => known.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

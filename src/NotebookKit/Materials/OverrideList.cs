@@ -5,7 +5,7 @@ namespace NotebookKit.Materials;
 /// <summary>Lists which properties of a material a user's value replaced.</summary>
 internal static class OverrideList
 {
-    public static IReadOnlyList<string> Of(string material, params ReadOnlySpan<(object Property, string Name)> properties)
+    public static IReadOnlyList<string> Of(string material, params ReadOnlySpan<(object? Property, string Name)> properties)
     {
         var lines = new List<string>();
         foreach (var (property, name) in properties)

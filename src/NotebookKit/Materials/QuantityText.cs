@@ -38,6 +38,11 @@ internal static partial class QuantityText
             ("µm", v => Length.FromMicrometers(v)), ("um", v => Length.FromMicrometers(v)), ("mm", v => Length.FromMillimeters(v)), ("cm", v => Length.FromCentimeters(v)),
             ("m", v => Length.FromMeters(v)), ("in", v => Length.FromInches(v)), ("ft", v => Length.FromFeet(v)),
         ],
+        [typeof(Mass)] = [("g", v => Mass.FromGrams(v)), ("kg", v => Mass.FromKilograms(v)), ("oz", v => Mass.FromOunces(v)), ("lb", v => Mass.FromPounds(v))],
+        [typeof(Duration)] =
+        [
+            ("s", v => Duration.FromSeconds(v)), ("min", v => Duration.FromMinutes(v)), ("h", v => Duration.FromHours(v)),
+        ],
         [typeof(Angle)] = [("°", v => Angle.FromDegrees(v)), ("deg", v => Angle.FromDegrees(v)), ("rad", v => Angle.FromRadians(v))],
         [typeof(Ratio)] = [("%", v => Ratio.FromPercent(v))],
         [typeof(Temperature)] = [("°C", v => Temperature.FromDegreesCelsius(v)), ("C", v => Temperature.FromDegreesCelsius(v)), ("K", v => Temperature.FromKelvins(v)), ("°F", v => Temperature.FromDegreesFahrenheit(v))],

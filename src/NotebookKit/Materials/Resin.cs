@@ -23,10 +23,14 @@ public sealed record Resin(
     Property<Pressure> ShearStrength,
     Property<Temperature> ServiceTemperature) : IMaterial
 {
+    /// <summary>Glass temperature of the cured resin, dry; 40 to 300 °C. None where it isn't given: then nothing says what heat leaves of its strength.</summary>
+    public Property<Temperature>? GlassTemperature { get; init; }
+
     /// <inheritdoc/>
     public IReadOnlyList<string> Overrides => OverrideList.Of(
         Name, (Density, "density"), (Modulus, "modulus"), (PoissonRatio, "Poisson's ratio"), (TensileStrength, "tensile strength"),
-        (CompressiveStrength, "compressive strength"), (ShearStrength, "shear strength"), (ServiceTemperature, "service temperature"));
+        (CompressiveStrength, "compressive strength"), (ShearStrength, "shear strength"), (ServiceTemperature, "service temperature"),
+        (GlassTemperature, "glass temperature"));
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Validate() =>
@@ -38,6 +42,7 @@ public sealed record Resin(
         .. CompressiveStrength.Find(Name, "compressive strength", new(1.Megapascals(), 500.Megapascals()), "Cured epoxy is 80 to 130 MPa."),
         .. ShearStrength.Find(Name, "shear strength", new(1.Megapascals(), 300.Megapascals()), "Cured epoxy is 35 to 60 MPa."),
         .. ServiceTemperature.Find(Name, "service temperature", new((-50).Celsius(), 250.Celsius()), "Room-cured epoxy is near 50 °C."),
+        .. GlassTemperature?.Find(Name, "glass temperature", new(40.Celsius(), 300.Celsius()), "Room-cured epoxy is 50 to 80 °C.") ?? [],
     ];
 
     /// <summary>Its name.</summary>

@@ -42,13 +42,17 @@ internal static class TypicalMaterials
         Property.FromMemory(60.Megapascals(), 0.15, "room-cured laminating epoxies, 50 to 75 MPa"),
         Property.FromMemory(95.Megapascals(), 0.15, "room-cured laminating epoxies, 80 to 110 MPa"),
         Property.FromMemory(45.Megapascals(), 0.15, "room-cured laminating epoxies, about three quarters of tension"),
-        Property.DataSheet(50.Celsius(), 0, "a laminating-resin data sheet, 2017: +50 °C without post-cure, +80 °C with"));
+        Property.DataSheet(50.Celsius(), 0, "a laminating-resin data sheet, 2017: +50 °C without post-cure, +80 °C with"))
+    {
+        GlassTemperature = Property.FromMemory(60.Celsius(), 0, "laminating epoxies cured at room temperature, 50 to 75 °C; measure your own"),
+    };
 
     private static readonly Resin PostCured = Epoxy with
     {
         Name = "laminating epoxy, post-cured",
         TensileStrength = Property.FromMemory(70.Megapascals(), 0.10, "post-cured laminating epoxies, 65 to 80 MPa"),
         ServiceTemperature = Property.DataSheet(80.Celsius(), 0, "a laminating-resin data sheet, 2017: +80 °C with post-cure"),
+        GlassTemperature = Property.FromMemory(80.Celsius(), 0, "laminating epoxies post-cured at 60 °C or more, 80 to 95 °C; measure your own"),
     };
 
     private static readonly IsotropicMaterial Pet = new(

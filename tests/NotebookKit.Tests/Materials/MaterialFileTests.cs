@@ -82,6 +82,22 @@ public class MaterialFileTests
     }
 
     [Fact]
+    public void A_glass_temperature_may_be_left_out_and_is_then_not_given()
+    {
+        const string own = """
+            "density": "1150 kg/m³", "modulus": "3 GPa", "Poisson's ratio": "0.35", "tensile strength": "60 MPa", "compressive strength": "95 MPa",
+            "shear strength": "45 MPa", "service temperature": "50 °C"
+            """;
+        MaterialLibrary Of(string entry) => MaterialFile.Parse($$"""{ "resins": [ { {{entry}} } ] }""", "club.json");
+        Assert.Null(Of($"\"name\": \"mine\", {own}").Resin("mine").GlassTemperature);
+        Assert.Equal(72, Of($"\"name\": \"mine\", {own}, \"glass temperature\": \"72 °C\"").Resin("mine").GlassTemperature!.Value.DegreesCelsius, 9);
+        var changed = Of("\"name\": \"laminating epoxy\", \"glass temperature\": \"65 °C\"");
+        Assert.Contains(changed.Overrides, o => o.Contains("glass temperature", StringComparison.Ordinal));
+        Assert.Equal(60, Of("\"name\": \"mine\", \"like\": \"laminating epoxy\"").Resin("mine").GlassTemperature!.Value.DegreesCelsius, 9);
+        Assert.Contains("glass temperature is 400 °C", Assert.Throws<InvalidDesignException>(() => Of("\"name\": \"laminating epoxy\", \"glass temperature\": \"400 °C\"")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_value_out_of_range_is_named_with_its_line()
     {
         const string text = """

@@ -1,0 +1,72 @@
+using NotebookKit.Materials;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Life;
+
+/// <summary>A closed vessel in the sun. Source: see <see cref="Model"/>.</summary>
+/// <param name="Sun">Sun, air and surface.</param>
+/// <param name="Filled">The vessel as it was filled.</param>
+/// <param name="Surface">Temperature of the surface in balance.</param>
+public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Temperature Surface) : IResult
+{
+    private static readonly ModelCard Card = new(
+        "Wall in the sun, gas at constant volume",
+        [
+            "The surface is in balance: sunlight in, convection and heat radiation out, nothing through the wall.",
+            "Surroundings and sky are as warm as the air, and the whole content ends as warm as the surface: both err high.",
+            "The gas is ideal and the vessel does not grow; pressures are reckoned above vacuum and shown above ambient.",
+        ],
+        "A vessel left standing; a vessel in flight has no time to warm.",
+        [LifeSources.SolAir, LifeSources.StefanBoltzmann, LifeSources.IdealGas]);
+
+    /// <summary>Pressure when all of it is as warm as the surface; none where water inside would be warmer than its table goes.</summary>
+    public GaugePressure? Pressure => InRange ? Filled.PressureAt(Surface) : null;
+
+    /// <inheritdoc/>
+    public string Title => "Closed vessel in the sun";
+
+    /// <inheritdoc/>
+    public ModelCard Model => Card;
+
+    /// <inheritdoc/>
+    public ResultStatus Status => InRange ? ResultStatus.Completed : ResultStatus.Failed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings =>
+    [
+        Pressure is { } p
+            ? p > Filled.Pressure
+                ? Finding.Warning($"shut at {Filled.Pressure} the vessel may reach {p} in the sun; its rating has to hold for that, with the resin as warm as {Surface.Show()}.")
+                : Finding.Note("the vessel was filled warmer than the sun makes it: its pressure falls.")
+            : Finding.Error($"the surface reaches {Surface.Show()}; with water inside it must be {Water.Range} for a pressure to be given. Shade the vessel, or do not leave it filled."),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Surface in the sun", Surface.Show(), $"air {Sun.Air.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
+        .. Pressure is { } p
+            ? [new ResultLine("Pressure when all is as warm", p.ToString(), $"filled to {Filled.Pressure} at {Filled.FilledAt.ToUnit(TemperatureUnit.DegreeCelsius).Show()}")]
+            : Array.Empty<ResultLine>(),
+    ];
+
+    /// <inheritdoc/>
+    public Working Working => new(Title,
+    [
+        new("Surface", @"a\,G = h\,(T - T_a) + \varepsilon\,\sigma\,(T^4 - T_a^4)",
+            $"{Digits.Round(Sun.Absorptance)} × {Digits.Round(Sun.Sun.WattsPerSquareMeter)} W/m², h {Digits.Round(Sun.FilmWPerM2K)} W/(m² K), ε {Digits.Round(Sun.Emittance)}", Surface.Show(), LifeSources.StefanBoltzmann),
+        .. Pressure is { } p
+            ? [new WorkingStep("Pressure", @"p_2 = (p_1 + p_a)\,\frac{T_2}{T_1} - p_a",
+                $"{Filled.Pressure.ToAbsolute(Filled.Ambient)} × {Digits.Round(Surface.Kelvins)} K / {Digits.Round(Filled.FilledAt.Kelvins)} K{(Filled.HasWater ? ", with water swelling and vapour" : "")}",
+                p.ToString(), LifeSources.IdealGas)]
+            : Array.Empty<WorkingStep>(),
+    ]);
+
+    private bool InRange => !Filled.HasWater || Water.Range.Contains(Surface);
+}
