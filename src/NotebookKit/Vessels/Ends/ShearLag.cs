@@ -74,9 +74,16 @@ public sealed record ShearLag(
     /// <summary>Peak over mean for stiffnesses a width [N/m] and ω·l [-].</summary>
     internal static double PeakOverMean(double first, double second, double rateLength)
     {
+        var (atFirst, _, atSecond) = PlacesOverMean(first, second, rateLength);
+        return Math.Max(atFirst, atSecond);
+    }
+
+    /// <summary>Shear over its mean where the second part ends, in the middle, and where the first ends, for stiffnesses a width [N/m] and ω·l [-].</summary>
+    internal static (double AtFirst, double Middle, double AtSecond) PlacesOverMean(double first, double second, double rateLength)
+    {
         var half = rateLength / 2;
-        var asymmetry = Math.Abs((first - second) / (first + second));
-        return half * (1 / Math.Tanh(half) + asymmetry * Math.Tanh(half));
+        var swing = (first - second) / (first + second) * Math.Tanh(half);
+        return (half * (1 / Math.Tanh(half) - swing), half / Math.Sinh(half), half * (1 / Math.Tanh(half) + swing));
     }
 
     internal static double RateOf(double first, double second, double shearModulus, double bondLine) =>
