@@ -1,6 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Laminates;
+using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 
 namespace NotebookKit.Vessels;
@@ -116,14 +117,16 @@ public sealed partial record BurstPrediction : IResult
     /// </summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
-    /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
+    /// <param name="evidence">Tests of vessels made the same way; none where not given. They don't raise the rating; where they contradict the prediction they forbid it or warn.</param>
+    /// <exception cref="InvalidDesignException">The rule set or a test isn't valid.</exception>
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null, VesselEvidence? evidence = null)
     {
+        InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
         var fabrication = Vessel.Fabrication;
         var poor = (Vessel with { Fabrication = fabrication with { Efficiency = fabrication.EfficiencyLow } }).Burst(Criterion);
         return RatingModel.Rate(
             this, poor, rules ?? RuleSets.Club, poor.Low,
-            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which nineteen vessels in twenty deliver; {fabrication.Efficiency.Show()} is the mean", wanted);
+            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which nineteen vessels in twenty deliver; {fabrication.Efficiency.Show()} is the mean", wanted, evidence?.Tests ?? []);
     }
 
     /// <summary>The part that sets <see cref="Low"/>: the wall where its low end is below every end.</summary>

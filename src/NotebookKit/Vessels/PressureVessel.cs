@@ -53,11 +53,24 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         if (Plies.Count == 0 && Liner.Material is null) findings.Add(Finding.Error("The vessel has neither a liner nor a ply; give it a wall."));
         if (Plies.Count > 40) findings.Add(Finding.Error($"The vessel has {Plies.Count} plies; up to 40 are taken."));
         if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(LayupModel.FindDiameters(this));
-        findings.AddRange(Nozzle.Validate("nozzle end", Liner.Bore));
-        findings.AddRange(Forward.Validate("forward end", Liner.Bore));
+        findings.AddRange(OfEnds());
         if ((Nozzle.CarriesSleeves || Forward.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
             findings.Add(Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way."));
         return [.. findings.Distinct()];
+    }
+
+    // What is said of one end as of the other is said once.
+    private IEnumerable<Finding> OfEnds()
+    {
+        const string OfNozzle = "Nozzle end: ", OfForward = "Forward end: ", OfBoth = "Both ends: ";
+        var forward = Forward.Validate("forward end", Liner.Bore).ToList();
+        foreach (var finding in Nozzle.Validate("nozzle end", Liner.Bore))
+        {
+            var twin = finding.Message.StartsWith(OfNozzle, StringComparison.Ordinal) ? finding with { Message = OfForward + finding.Message[OfNozzle.Length..] } : null;
+            yield return twin is not null && forward.Remove(twin) ? finding with { Message = OfBoth + finding.Message[OfNozzle.Length..] } : finding;
+        }
+
+        foreach (var finding in forward) yield return finding;
     }
 
     /// <summary>What the plies come to on this diameter: angles, thickness, cut lengths, masses. Source: see the result's model card.</summary>
@@ -93,15 +106,22 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     /// <summary>What the vessel may be used at under a rule set. Source: see the result's model card.</summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
-    /// <exception cref="InvalidDesignException">The design or the rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null) => Burst().Rate(rules, wanted);
+    /// <param name="evidence">Tests of vessels made the same way; none where not given. They don't raise the rating; where they contradict the prediction they forbid it or warn.</param>
+    /// <exception cref="InvalidDesignException">The design, the rule set or a test isn't valid.</exception>
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null, VesselEvidence? evidence = null) => Burst().Rate(rules, wanted, evidence);
 
     /// <summary>What filling and propulsion need to know of it.</summary>
     /// <param name="rating">Its rating.</param>
-    /// <exception cref="InvalidDesignException">The rating was refused.</exception>
+    /// <exception cref="InvalidDesignException">The rating was refused, or is that of another design.</exception>
     public Chamber ToChamber(Rating rating)
     {
         ArgumentNullException.ThrowIfNull(rating);
-        return new Chamber(Volume, Liner.Bore, rating.WorkingPressure) { Overshoot = rating.Rules.Overshoot };
+        if (!rating.Vessel.Equals(this))
+        {
+            throw new InvalidDesignException(Name, [Finding.Error(
+                $"The rating is that of another design ({rating.Vessel.Name}, {rating.Vessel.Volume.Show()}), not of {Name} as it is here. Rate this one.")]);
+        }
+
+        return Chamber.Predicted(Volume, Liner.Bore, rating.WorkingPressure, rating.Rules.Overshoot, $"{Name} by {rating.Rules.Name}");
     }
 }

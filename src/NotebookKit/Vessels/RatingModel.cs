@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Uncertainty;
 
 namespace NotebookKit.Vessels;
 
@@ -8,7 +9,7 @@ internal static class RatingModel
 {
     private static readonly ValidRange<GaugePressure> Wanted = new(0.5.BarGauge(), 300.BarGauge());
 
-    public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure? wanted)
+    public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure? wanted, IReadOnlyList<VesselTest> tests)
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var findings = new List<Finding>();
@@ -29,6 +30,8 @@ internal static class RatingModel
         }
 
         if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, proved, rules, designBurst, rules.Proof * expected);
+        findings.AddRange(EvidenceCheck.Find(prediction.Vessel, tests));
+        findings.AddRange(EvidenceCheck.FindProof(prediction.Vessel, tests, rules.Proof * expected));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.FromMemory) findings.Add(Finding.Warning($"The factors of {rules.Name} are from memory: confirm them before relying on them."));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));

@@ -118,14 +118,19 @@ public sealed class BurstDistribution : IResult
         return new FailureChance(pressure, failed, _sorted.Length, atMost);
     }
 
-    /// <summary>What the vessel may be used at under a rule set, resting on the B-basis. Source: see the result's model card.</summary>
+    /// <summary>
+    /// What the vessel may be used at under a rule set, resting on the B-basis; refused where a test contradicts the model of its ends. The tests that
+    /// the belief rests on are looked at without being given again. Source: see the result's model card.
+    /// </summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
-    /// <exception cref="InvalidDesignException">The rule set isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null)
+    /// <param name="evidence">Tests beside those that the belief rests on; none where not given.</param>
+    /// <exception cref="InvalidDesignException">The rule set or a test isn't valid.</exception>
+    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null, VesselEvidence? evidence = null)
     {
+        InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
         var rating = RatingModel.Rate(
-            Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted);
+            Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted, [.. Belief.Tests, .. evidence?.Tests ?? []]);
         return rating.IsGiven
             ? rating with
             {

@@ -17,9 +17,10 @@ public sealed class EfficiencyBelief
 
     private readonly double[] _cumulative;
 
-    internal EfficiencyBelief(double[] weights, string name)
+    internal EfficiencyBelief(double[] weights, string name, IReadOnlyList<VesselTest>? tests = null)
     {
         Name = name;
+        Tests = tests ?? [];
         var total = weights.Sum();
         Weights = [.. weights.Select(w => w / total)];
         _cumulative = new double[Points];
@@ -82,6 +83,9 @@ public sealed class EfficiencyBelief
     internal static IReadOnlyList<double> Grid { get; } = [.. Enumerable.Range(0, Points).Select(i => Lowest * Math.Exp(Step * i))];
 
     internal IReadOnlyList<double> Weights { get; }
+
+    /// <summary>Tests that it rests on; a rating taken from it has to look at them.</summary>
+    internal IReadOnlyList<VesselTest> Tests { get; }
 
     /// <summary>Efficiency at a share of the belief [-], straight between grid points in the logarithm.</summary>
     internal double At(double share)

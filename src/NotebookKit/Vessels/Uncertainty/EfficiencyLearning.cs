@@ -31,7 +31,7 @@ internal static class EfficiencyLearning
         for (var i = 0; i < logs.Length; i++)
             logs[i] = Math.Log(Math.Max(prior.Weights[i], 1e-300)) + LogLikelihood(Math.Log(EfficiencyBelief.Grid[i]), tests, models);
         var largest = logs.Max();
-        return new EfficiencyBelief([.. logs.Select(l => Math.Exp(l - largest))], name);
+        return new EfficiencyBelief([.. logs.Select(l => Math.Exp(l - largest))], name, [.. prior.Tests, .. tests]);
     }
 
     /// <summary>Log of the chance of all tests at an efficiency.</summary>

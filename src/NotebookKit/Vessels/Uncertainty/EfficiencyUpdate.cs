@@ -76,6 +76,8 @@ public sealed record EfficiencyUpdate(
             }
 
             if (Bursts == 1) findings.Add(Finding.Note("One burst sets the level, not the scatter: the scatter from vessel to vessel is still the assumed one."));
+            // No rating here that could be refused: what contradicts the prediction is said as a warning, and refuses the rating.
+            findings.AddRange(EvidenceCheck.Find(Vessel, Tests).Select(f => f with { Severity = FindingSeverity.Warning }));
             findings.AddRange(Vessel.OwnValues);
             return findings;
         }

@@ -1,0 +1,53 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.Vessels.Uncertainty;
+
+/// <summary>Tests that might be made next, the one that raises the rating most for its work first.</summary>
+/// <param name="Now">B-basis of the vessel now.</param>
+/// <param name="Worths">What each test may be expected to bring, best for its work first.</param>
+/// <remarks>Source: Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961 (expected value of sample information), from memory.</remarks>
+public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestWorth> Worths) : IResult
+{
+    private static readonly Source Book = new("Raiffa and Schlaifer", "Applied Statistical Decision Theory", 1961, "", SourceKind.FromMemory);
+
+    /// <summary>The test that raises the B-basis most for its work.</summary>
+    public TestWorth Best => Worths[0];
+
+    /// <inheritdoc/>
+    public string Title => "Which test next";
+
+    /// <inheritdoc/>
+    public ModelCard Model => new(
+        "Expected gain of the B-basis by one more test",
+        ["Outcomes are drawn from what is believed now, and the belief is updated by each.", "The test does no damage that is not seen.", "Work is as given; water, cover and a remote pump are at hand."],
+        "As the evidence that it starts from; 64 outcomes a test, so that gains closer than about a tenth can't be told apart.",
+        [Book]);
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("B-basis of the vessel now", Now.ToString()),
+        .. Worths.Select(w => new ResultLine(
+            w.Option.Name, $"{Digits.Round(w.GainPerHour, 2)} bar for each hour",
+            $"{w.Expected} expected after {w.Option.Work.Show(2)}; chance that the B-basis falls {Digits.Round(100 * w.ChanceOfLess, 2)} %")),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings =>
+        Best.GainPerHour > 0
+            ? [Finding.Note($"The {Best.Option.Name} brings most for its work: {Digits.Round(Best.GainPerHour, 2)} bar of B-basis for each hour.")]
+            : [Finding.Note("None of these tests may be expected to raise the B-basis. Strengthen the weakest part instead, or test that part alone.")];
+
+    /// <inheritdoc/>
+    public Working Working => new(Title,
+    [
+        new("Gain", @"g = \frac{E[B\,|\,\text{outcome}]-B}{t}", $"({Best.Expected} − {Now}) / {Best.Option.Work.Show(2)}", $"{Digits.Round(Best.GainPerHour, 2)} bar/h", Book),
+    ]);
+}
