@@ -1,3 +1,4 @@
+using Microsoft.CodeAnalysis.CSharp;
 using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
@@ -34,6 +35,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
         {
             await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name)), cancellation);
             await RunCellsAsync(engine, tells, cancellation);
+            if (Failure is null && options.MustTake.TryGetValue(file.Name, out var names) && names.Count > 0) await RequireTakenAsync(engine, names, cancellation);
         }
         catch (EngineStartException e)
         {
@@ -64,6 +66,14 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
             Failure = new CellFailure(cell.Number, outcome.Status, outcome.Error!, StartOf(cell.Source));
             return;
         }
+    }
+
+    // Only the process that ran the cells knows what its givens took.
+    private async Task RequireTakenAsync(INotebookEngine engine, IReadOnlyList<string> names, CancellationToken cancellation)
+    {
+        var list = string.Join(", ", names.Select(n => SymbolDisplay.FormatLiteral(n, quote: true)));
+        var outcome = await engine.RunAsync($"global::NotebookKit.Record.GivenOverrides.FromEnvironment().RequireTaken({list});", _ => { }, cancellation);
+        if (outcome.Status != CellStatus.Succeeded) Failure = new CellFailure(0, outcome.Status, CellError.Plain("GivenNotTaken", outcome.Error!.Message), "");
     }
 
     private void ClearOutputs()

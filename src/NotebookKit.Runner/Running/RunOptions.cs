@@ -1,5 +1,6 @@
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Runner.Batch;
+using NotebookKit.Runner.Givens;
 
 namespace NotebookKit.Runner.Running;
 
@@ -15,6 +16,9 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
 
     /// <summary>Folder with merged dispersions that stand in for flying; none where there is none.</summary>
     public string? Flown { get; init; }
+
+    /// <summary>The givens that some cell has to have taken over when a notebook ends, by the notebook's name.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> MustTake { get; init; } = GivenPlan.None.MustTake;
 
     /// <summary>Where the parts of a notebook's dispersions go.</summary>
     /// <param name="name">Its name.</param>

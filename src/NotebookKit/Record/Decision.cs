@@ -8,6 +8,9 @@ namespace NotebookKit.Record;
 /// <param name="StaysRightWhile">The condition, with the value it had when the record was made.</param>
 public sealed record Decision(string Name, string Chosen, IReadOnlyList<string> Beat, string Why, Requirement StaysRightWhile)
 {
+    /// <summary>Names of the evidence that the choice rests on, that of its condition apart; none where none was named.</summary>
+    public IReadOnlyList<string> RestsOn { get; init => field = value ?? []; } = [];
+
     /// <summary>False when the condition no longer holds: the decision wants another look.</summary>
     public bool StillRight => StaysRightWhile.Holds;
 }

@@ -15,6 +15,8 @@ public sealed record DesignRecord(
     IReadOnlyList<Requirement> Requirements,
     IReadOnlyList<Decision> Decisions) : IResult
 {
+    private const int ShownDigits = 16;
+
     private static readonly JsonSerializerOptions Format = new()
     {
         WriteIndented = true,
@@ -22,6 +24,9 @@ public sealed record DesignRecord(
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         IgnoreReadOnlyProperties = true,
     };
+
+    /// <summary>What its requirements and decisions rest on, by name and fingerprint; none in records kept before evidence was noted.</summary>
+    public IReadOnlyList<EvidenceMark> Evidence { get; init => field = value ?? []; } = [];
 
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
@@ -37,8 +42,9 @@ public sealed record DesignRecord(
     public IReadOnlyList<ResultLine> Lines =>
     [
         .. Givens.Select(g => new ResultLine($"Given: {g.Name}", g.Value, $"{g.Why} Range {g.Range}.{(g.Overridden ? " Overridden for this run." : "")}")),
-        .. Requirements.Select(r => new ResultLine($"Required: {r.Name}", r.LiveValue, $"{(r.Holds ? "holds" : "DOES NOT HOLD")}: {r.Condition}. {r.Why}")),
-        .. Decisions.Select(d => new ResultLine($"Decided: {d.Name}", d.Chosen, $"{(d.StillRight ? "still right" : "LOOK AGAIN")}: {d.StaysRightWhile.Name} {d.StaysRightWhile.Condition}, now {d.StaysRightWhile.LiveValue}. {d.Why}")),
+        .. Evidence.Select(e => new ResultLine($"Evidence: {e.Name}", Shortened(e.Fingerprint), e.What)),
+        .. Requirements.Select(r => new ResultLine($"Required: {r.Name}", r.LiveValue, $"{(r.Holds ? "holds" : "DOES NOT HOLD")}: {r.Condition}. {r.Why}{Resting(r.RestsOn)}")),
+        .. Decisions.Select(d => new ResultLine($"Decided: {d.Name}", d.Chosen, $"{(d.StillRight ? "still right" : "LOOK AGAIN")}: {d.StaysRightWhile.Name} {d.StaysRightWhile.Condition}, now {d.StaysRightWhile.LiveValue}. {d.Why}{Resting(EvidenceOf(d))}")),
     ];
 
     /// <inheritdoc/>
@@ -57,7 +63,7 @@ public sealed record DesignRecord(
     public Working Working { get; } = new("The record states; the results it quotes show their own working.", []);
 
     /// <summary>The record as JSON, for keeping beside the page.</summary>
-    public string ToJson() => JsonSerializer.Serialize(new Kept(Title, Givens, Requirements, Decisions), Format);
+    public string ToJson() => JsonSerializer.Serialize(new Kept(Title, Givens, Requirements, Decisions, Evidence), Format);
 
     /// <summary>Reads a record that <see cref="ToJson"/> wrote.</summary>
     /// <param name="json">The kept text.</param>
@@ -74,14 +80,40 @@ public sealed record DesignRecord(
             throw new FormatException($"This isn't a design record: line {error.LineNumber + 1} can't be read ({error.Path}). Export the record again from its notebook.", error);
         }
 
-        return kept is { Title: not null, Givens: not null, Requirements: not null, Decisions: not null }
-            ? new(kept.Title, kept.Givens, kept.Requirements, kept.Decisions)
-            : throw new FormatException("This isn't a design record: title, givens, requirements and decisions must all be there. Export the record again from its notebook.");
+        if (kept is not { Title: not null, Givens: not null, Requirements: not null, Decisions: not null })
+            throw new FormatException("This isn't a design record: title, givens, requirements and decisions must all be there. Export the record again from its notebook.");
+        var record = new DesignRecord(kept.Title, kept.Givens, kept.Requirements, kept.Decisions) { Evidence = kept.Evidence! };
+        return record.Flaw() is { } flaw ? throw new FormatException($"This isn't a design record: {flaw}. Export the record again from its notebook.") : record;
     }
+
+    /// <summary>The evidence that a decision rests on, that of its condition included.</summary>
+    internal static IReadOnlyList<string> EvidenceOf(Decision decision) => [.. decision.RestsOn.Union(decision.StaysRightWhile.RestsOn)];
+
+    /// <summary>What keeps the record from being compared, in a few words; nothing where nothing does.</summary>
+    internal string? Flaw() =>
+        FlawOf("given", Givens, g => g.Name) ?? FlawOf("evidence", Evidence, e => e.Name) ?? FlawOf("requirement", Requirements, r => r.Name)
+        ?? FlawOf("decision", Decisions, d => d.Name) ?? (Decisions.FirstOrDefault(d => d.StaysRightWhile is null) is { } open ? $"the decision \"{open.Name}\" has no condition" : null)
+        ?? Requirements.Select(r => Unlisted($"the requirement \"{r.Name}\"", r.RestsOn)).Concat(Decisions.Select(d => Unlisted($"the decision \"{d.Name}\"", EvidenceOf(d))))
+            .FirstOrDefault(f => f is not null);
+
+    private static string? FlawOf<T>(string kind, IReadOnlyList<T> entries, Func<T, string> name) where T : class =>
+        entries.Any(e => e is null || name(e) is null) ? $"one {kind} has no name"
+        : entries.GroupBy(name, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice ? $"the {kind} \"{twice.Key}\" is there {twice.Count()} times, and each name may be there once"
+        : null;
+
+    private string? Unlisted(string what, IReadOnlyList<string> restsOn) =>
+        restsOn.FirstOrDefault(n => Evidence.All(e => e.Name != n)) is { } name ? $"{what} rests on \"{name}\", which isn't among the evidence" : null;
+
+    private static string Resting(IReadOnlyList<string> restsOn) => restsOn.Count == 0 ? "" : $" Rests on {string.Join(", ", restsOn)}.";
+
+    private static string Shortened(string fingerprint) => fingerprint.Length > ShownDigits ? $"{fingerprint[..ShownDigits]}..." : fingerprint;
 
     /// <summary>What changed since an earlier record of the same design.</summary>
     /// <param name="earlier">The earlier record.</param>
+    /// <exception cref="FormatException">One of the two states a name twice.</exception>
     public RecordComparison ComparedWith(DesignRecord earlier) => RecordComparison.Between(earlier, this);
 
-    private sealed record Kept(string Title, IReadOnlyList<Given> Givens, IReadOnlyList<Requirement> Requirements, IReadOnlyList<Decision> Decisions);
+    private sealed record Kept(
+        string Title, IReadOnlyList<Given> Givens, IReadOnlyList<Requirement> Requirements, IReadOnlyList<Decision> Decisions,
+        IReadOnlyList<EvidenceMark>? Evidence = null);
 }

@@ -1,6 +1,4 @@
-using System.Globalization;
-using NotebookKit.Quantities;
-using UnitsNet;
+using System.Collections.Concurrent;
 
 namespace NotebookKit.Record;
 
@@ -10,7 +8,11 @@ public sealed class GivenOverrides
     /// <summary>The environment variable that carries overrides to a notebook: lines of <c>name=value</c>.</summary>
     public const string Variable = "NOTEBOOKKIT_GIVENS";
 
+    // One for each text, so that every builder of a notebook notes in the same place which overrides it took.
+    private static readonly ConcurrentDictionary<string, GivenOverrides> OfEnvironment = new(StringComparer.Ordinal);
+
     private readonly Dictionary<string, string> _texts;
+    private readonly ConcurrentDictionary<string, bool> _taken = new(StringComparer.OrdinalIgnoreCase);
 
     private GivenOverrides(Dictionary<string, string> texts) => _texts = texts;
 
@@ -20,9 +22,12 @@ public sealed class GivenOverrides
     /// <summary>The names that are overridden.</summary>
     public IReadOnlyCollection<string> Names => _texts.Keys;
 
+    /// <summary>The names that no given has taken its value from so far.</summary>
+    public IReadOnlyCollection<string> Untaken => [.. _texts.Keys.Where(n => !_taken.ContainsKey(n))];
+
     /// <summary>Reads overrides such as <c>fill pressure=30 bar gauge</c>.</summary>
     /// <param name="assignments">One <c>name=value</c> each; empty ones are passed over.</param>
-    /// <exception cref="FormatException">An assignment has no name or no value.</exception>
+    /// <exception cref="FormatException">An assignment has no name or no value, or one name gets two values.</exception>
     public static GivenOverrides Parse(IEnumerable<string> assignments)
     {
         ArgumentNullException.ThrowIfNull(assignments);
@@ -30,9 +35,12 @@ public sealed class GivenOverrides
         foreach (var assignment in assignments.Where(a => !string.IsNullOrWhiteSpace(a)))
         {
             var cut = assignment.IndexOf('=', StringComparison.Ordinal);
-            if (cut < 1 || cut == assignment.Length - 1)
+            var (name, text) = cut < 0 ? ("", "") : (assignment[..cut].Trim(), assignment[(cut + 1)..].Trim());
+            if (name.Length == 0 || text.Length == 0 || assignment.Trim().AsSpan().ContainsAny('\n', '\r'))
                 throw new FormatException($"\"{assignment}\" isn't a given; write it as name=value with the unit, for example \"fill pressure=30 bar gauge\".");
-            texts[assignment[..cut].Trim()] = assignment[(cut + 1)..].Trim();
+            if (texts.TryGetValue(name, out var before) && before != text)
+                throw new FormatException($"The given \"{name}\" is to be \"{before}\" and also \"{text}\"; give it one value.");
+            texts[name] = text;
         }
 
         return new(texts);
@@ -40,50 +48,37 @@ public sealed class GivenOverrides
 
     /// <summary>The overrides of this run, from the environment.</summary>
     public static GivenOverrides FromEnvironment() =>
-        Parse((Environment.GetEnvironmentVariable(Variable) ?? "").Split('\n'));
+        OfEnvironment.GetOrAdd(Environment.GetEnvironmentVariable(Variable) ?? "", text => Parse(text.Split('\n')));
+
+    /// <summary>The text that stands for a given's value; nothing where the given isn't overridden.</summary>
+    /// <param name="name">Name of the given, upper and lower case alike.</param>
+    public string? TextOf(string name) => _texts.GetValueOrDefault(name);
+
+    /// <summary>Refuses to let a run pass in which an override did nothing.</summary>
+    /// <param name="names">Names that some given must have taken its value from.</param>
+    /// <exception cref="FormatException">One of them is overridden and no given took it.</exception>
+    public void RequireTaken(params IReadOnlyList<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        if (Untaken.FirstOrDefault(n => names.Contains(n, StringComparer.OrdinalIgnoreCase)) is { } name)
+            throw new FormatException($"The given \"{name}\" was to be \"{_texts[name]}\", but no cell that ran states such a given, so the notebook ran on its own values. Correct the name, or leave that given out.");
+    }
 
     /// <summary>The overriding value, or nothing where the given isn't overridden.</summary>
     /// <typeparam name="T">A quantity, a gauge or absolute pressure, or a plain number.</typeparam>
     /// <param name="name">Name of the given, upper and lower case alike.</param>
+    /// <param name="own">The notebook's own value.</param>
     /// <exception cref="FormatException">The text can't be read as that kind of value.</exception>
-    internal T? Find<T>(string name) where T : struct
+    internal T? Find<T>(string name, T own) where T : struct
     {
         if (!_texts.TryGetValue(name, out var text)) return null;
-        object? value = Kind<T>() switch
-        {
-            Kinds.Gauge => Pressure(text, "gauge") is { } p ? GaugePressure.FromDifference(p) : null,
-            Kinds.Absolute => Pressure(text, "absolute") is { } p ? AbsolutePressure.FromDifference(p) : null,
-            Kinds.Number => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var d) ? d : null,
-            _ => Quantity.TryParse(CultureInfo.InvariantCulture, typeof(T), text, out var q) ? q : null,
-        };
-        return (T?)value ?? throw new FormatException($"given \"{name}\" can't be \"{text}\"; write {Example<T>()}.");
+        var kind = GivenKind.Of(typeof(T));
+        return (T?)kind.Read(text) ?? throw new FormatException(kind.Refusal(name, text, own));
     }
 
-    private enum Kinds
+    /// <summary>Notes that a given has taken its value from here.</summary>
+    internal void Take(string name)
     {
-        Quantity,
-        Gauge,
-        Absolute,
-        Number,
+        if (_texts.ContainsKey(name)) _taken[name] = true;
     }
-
-    private static Kinds Kind<T>() =>
-        typeof(T) == typeof(GaugePressure) ? Kinds.Gauge
-        : typeof(T) == typeof(AbsolutePressure) ? Kinds.Absolute
-        : typeof(T) == typeof(double) ? Kinds.Number
-        : Kinds.Quantity;
-
-    private static Pressure? Pressure(string text, string word) =>
-        text.EndsWith(" " + word, StringComparison.OrdinalIgnoreCase)
-        && UnitsNet.Pressure.TryParse(text[..^(word.Length + 1)], CultureInfo.InvariantCulture, out var pressure)
-            ? pressure
-            : null;
-
-    private static string Example<T>() => Kind<T>() switch
-    {
-        Kinds.Gauge => "a pressure with its unit and the word gauge, for example \"30 bar gauge\" or \"435 psi gauge\"",
-        Kinds.Absolute => "a pressure with its unit and the word absolute, for example \"1 bar absolute\"",
-        Kinds.Number => "a plain number, for example \"0.97\"",
-        _ => $"a {typeof(T).Name.ToLowerInvariant()} with its unit",
-    };
 }

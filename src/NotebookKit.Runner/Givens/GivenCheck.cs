@@ -1,0 +1,122 @@
+using NotebookKit.Numerics;
+using NotebookKit.Record;
+using NotebookKit.Runner.Commands;
+using NotebookKit.Runner.Notebooks;
+
+namespace NotebookKit.Runner.Givens;
+
+/// <summary>
+/// Holds the givens that a run asks for against those that its notebooks state, before any cell runs: a mistyped name would otherwise pass for a run on
+/// the new value.
+/// </summary>
+internal sealed class GivenCheck
+{
+    private readonly IReadOnlyList<NotebookGivens> notebooks;
+    private readonly IReadOnlyList<string> names;
+
+    private GivenCheck(IReadOnlyList<NotebookGivens> notebooks)
+    {
+        this.notebooks = notebooks;
+        names = [.. notebooks.SelectMany(n => n.Givens).Select(g => g.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
+    }
+
+    /// <summary>What to say and what to see to.</summary>
+    /// <param name="overrides">The givens asked for.</param>
+    /// <param name="files">Notebooks of the run; one that can't be read states none, and fails by itself.</param>
+    /// <exception cref="RequestException">A given is unknown, may mean two, or can't have that value.</exception>
+    public static GivenPlan Of(GivenOverrides overrides, IEnumerable<string> files)
+    {
+        if (overrides.Names.Count == 0) return GivenPlan.None;
+        var read = new List<NotebookGivens>();
+        foreach (var file in files)
+        {
+            try
+            {
+                read.Add(GivenReader.Read(NotebookFile.Read(file)));
+            }
+            catch (NotebookFormatException)
+            {
+                continue;
+            }
+        }
+
+        return new GivenCheck(read).Plan(overrides);
+    }
+
+    private GivenPlan Plan(GivenOverrides overrides)
+    {
+        var mustTake = notebooks.ToDictionary(n => n.Notebook, _ => new List<string>(), StringComparer.Ordinal);
+        var notes = new List<string>();
+        foreach (var name in overrides.Names)
+        {
+            var holders = notebooks.Where(n => n.Named(name).Any()).ToList();
+            if (holders.Count == 0)
+            {
+                var open = notebooks.Where(n => n.Unreadable.Count > 0).ToList();
+                if (open.Count == 0) throw Unknown(name);
+                foreach (var notebook in open) mustTake[notebook.Notebook].Add(name);
+                notes.Add($"{Unstated(name)} It can't be checked beforehand, because {string.Join("; ", open.Select(n => $"in {n.Notebook} {n.Unreadable[0]}"))}. The run fails if no cell there states it.");
+                continue;
+            }
+
+            CheckValue(name, overrides.TextOf(name)!, holders);
+            foreach (var notebook in holders) mustTake[notebook.Notebook].Add(name);
+            if (holders.SelectMany(n => n.Named(name)).All(g => g.Kind is null))
+                notes.Add($"The code doesn't write out a value of the given \"{name}\", so its unit is checked only when the cell runs.");
+            if (holders.Count < notebooks.Count)
+                notes.Add($"These notebooks have no given \"{name}\" and run on their own values: {string.Join(", ", notebooks.Except(holders).Select(n => n.Notebook))}.");
+        }
+
+        return new(mustTake.ToDictionary(m => m.Key, m => (IReadOnlyList<string>)m.Value, StringComparer.Ordinal), notes);
+    }
+
+    private void CheckValue(string name, string text, IReadOnlyList<NotebookGivens> holders)
+    {
+        foreach (var notebook in holders)
+            if (notebook.Named(name).Select(g => g.Refusal(text)).FirstOrDefault(r => r is not null) is { } refusal)
+                throw Refused(notebooks.Count > 1 ? $"{refusal} The notebook {notebook.Notebook} can't take this value." : refusal);
+    }
+
+    private RequestException Unknown(string name) => Refused(
+        notebooks.Count == 0 ? "None of the notebooks can be read."
+        : names.Count == 0 ? $"The given \"{name}\" can't be set, because the notebooks of this run state no givens."
+        : Unstated(name));
+
+    private string Unstated(string name)
+    {
+        var meant = names.Where(n => Abbreviates(name, n)).ToList();
+        if (meant.Count > 1) return $"The given \"{name}\" may mean {string.Join(" or ", meant.Select(n => $"\"{n}\""))}; write the whole name.";
+        var nearest = meant.Count == 1 ? meant[0] : names.MinBy(n => EditDistance.Between(name, n));
+        return $"No notebook of this run has a given \"{name}\"{(nearest is null ? "" : $"; the nearest is \"{nearest}\"")}.";
+    }
+
+    // "pressure", "fil pressure" and "fp" for "fill pressure": begun words in their order, or first letters.
+    private static bool Abbreviates(string asked, string name)
+    {
+        var words = name.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length > 1 && string.Equals(asked, string.Concat(words.Select(w => w[0])), StringComparison.OrdinalIgnoreCase)) return true;
+        var at = 0;
+        foreach (var begun in asked.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            while (at < words.Length && !words[at].StartsWith(begun, StringComparison.OrdinalIgnoreCase)) at++;
+            if (at++ >= words.Length) return false;
+        }
+
+        return true;
+    }
+
+    private RequestException Refused(string reason) => new($"{reason} No cell was run.", names.Count == 0 ? [] : ["Givens that can be set:", .. List()]);
+
+    private IEnumerable<string> List()
+    {
+        var width = names.Max(n => n.Length);
+        foreach (var name in names)
+            foreach (var form in notebooks.SelectMany(n => n.Named(name).Select(g => (n.Notebook, g.Words))).GroupBy(f => f.Words))
+            {
+                var holders = form.Select(f => f.Notebook).Distinct().ToList();
+                var others = notebooks.Select(n => n.Notebook).Except(holders).ToList();
+                var where = others.Count == 0 ? "" : holders.Count <= others.Count ? $"   (in {string.Join(", ", holders)})" : $"   (not in {string.Join(", ", others)})";
+                yield return $"  {name.PadRight(width)}  {form.Key}{where}";
+            }
+    }
+}
