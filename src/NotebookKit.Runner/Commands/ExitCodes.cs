@@ -6,7 +6,7 @@ internal static class ExitCodes
     /// <summary>All went well.</summary>
     public const int Success = 0;
 
-    /// <summary>A notebook failed, or shards make no whole.</summary>
+    /// <summary>A notebook failed, shards make no whole, or a vessel is not to be filled.</summary>
     public const int Failed = 1;
 
     /// <summary>The command line asks for something that can't be done.</summary>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Record;
+using NotebookKit.Runner.Givens;
 using NotebookKit.Runner.Running;
 using NotebookKit.Runner.Terminal;
 using Spectre.Console;
@@ -90,13 +91,27 @@ internal static class RunCommand
     /// <summary>Runs all notebooks of the repository with the usual limits.</summary>
     /// <returns>Exit code.</returns>
     public static Task<int> RunAllAsync() =>
-        RunAsync(new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit, RunOptions.UsualJobs));
+        RunAsync([], new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit, RunOptions.UsualJobs));
 
-    private static Task<int> RunAsync(IEnumerable<string> givens, RunOptions options)
+    private static Task<int> RunAsync(IReadOnlyList<string> givens, RunOptions options)
     {
         // Every notebook runs in a process of its own, which inherits this.
         if (string.Join('\n', givens) is { Length: > 0 } overrides) Environment.SetEnvironmentVariable(GivenOverrides.Variable, overrides);
-        return RunAsync(options);
+        var plan = GivenCheck.Of(FromEnvironment(), options.Notebooks);
+        foreach (var note in plan.Notes) AnsiConsole.Profile.Out.Writer.WriteLine(note);
+        return RunAsync(options with { MustTake = plan.MustTake });
+    }
+
+    private static GivenOverrides FromEnvironment()
+    {
+        try
+        {
+            return GivenOverrides.FromEnvironment();
+        }
+        catch (FormatException error)
+        {
+            throw new RequestException($"The environment variable {GivenOverrides.Variable} can't be used: {error.Message}");
+        }
     }
 
     private static async Task<int> RunAsync(RunOptions options)

@@ -19,6 +19,7 @@ internal static class RunnerCommands
             ListCommand.Create(),
             MergeCommand.Create(),
             KernelCommand.Create(),
+            VesselCommand.Create(),
             WorkerCommand(),
         };
         root.SetAction(_ => RunCommand.RunAllAsync());
@@ -33,6 +34,8 @@ internal static class RunnerCommands
         catch (RequestException e)
         {
             AnsiConsole.MarkupLineInterpolated($"[red]{e.Message}[/]");
+            // Never wrapped, so that a list stays one.
+            foreach (var line in e.Details) AnsiConsole.Profile.Out.Writer.WriteLine(line);
             return ExitCodes.BadRequest;
         }
     }

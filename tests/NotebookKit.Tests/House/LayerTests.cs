@@ -17,6 +17,7 @@ public class LayerTests
         ["Materials"] = ["Quantities", "Numerics", "Provenance"],
         ["Vessels"] = ["Quantities", "Numerics", "Provenance", "Materials"],
         ["Proofing"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
+        ["Life"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing"],
         ["Building"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
         ["Filling"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
         ["Propulsion"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
@@ -25,6 +26,11 @@ public class LayerTests
         ["Flight"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Propulsion", "Aerodynamics", "Recovery"],
         ["Evidence"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Filling", "Propulsion", "Flight"],
         ["Record"] = ["Quantities", "Provenance"],
+        ["Clearance"] =
+        [
+            "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion", "Aerodynamics", "Recovery", "Flight", "Evidence",
+            "Record",
+        ],
     };
 
     // Propulsion and filling see a vessel only as volume, bore and rated pressure; a flight passes that on.

@@ -1,0 +1,133 @@
+using System.CommandLine;
+using System.Globalization;
+using NotebookKit.Clearance.Service;
+using NotebookKit.Interactive;
+using NotebookKit.Provenance;
+using Spectre.Console;
+
+namespace NotebookKit.Runner.Commands;
+
+/// <summary>The commands that keep a vessel's service record.</summary>
+internal static class VesselCommand
+{
+    // Values of events, by the names that the file gives them.
+    private static readonly (string Name, string Description)[] Values =
+    [
+        ("pressure", "Fill pressure: \"36 bar gauge\"."),
+        ("temperature", "Temperature of the wall: \"18 °C\"."),
+        ("hold", "Time at pressure: \"2 min\"."),
+        ("medium", "What pressed on the wall: water or gas."),
+        ("day", "Day it was made or proved: 2026-05-01."),
+        ("batch", "Batches of fibre and resin."),
+        ("dry-mass", "Mass before resin: \"310 g\"."),
+        ("cured-mass", "Mass when cured: \"412 g\"."),
+        ("mass", "Mass: \"412 g\"."),
+        ("held", "Pressure held in the proof: \"54 bar gauge\"."),
+        ("factor", "Pressure held over highest fill pressure: 1.5."),
+        ("rules", "Rule set of the factor."),
+        ("record", "Fingerprint of the proof's record."),
+        ("flight", "Name or number of the flight."),
+        ("height", "Height of the drop: \"0.8 m\"."),
+        ("duration", "How long it was hot: \"2 h\"."),
+        ("what", "What was repaired."),
+        ("result", "What an inspection found: sound or not-sound."),
+        ("reason", "Why it was retired."),
+    ];
+
+    /// <summary>Their description for the command line.</summary>
+    public static Command Create() => new("vessel", "Keeps the service record of a vessel.") { New(), Add(), Show() };
+
+    private static Command New()
+    {
+        var file = FileArgument();
+        var vessel = new Option<string>("--vessel") { Description = "Name of the vessel.", Required = true };
+        var serial = new Option<string>("--serial") { Description = "Serial of the vessel.", Required = true };
+        var command = new Command("new", "Begins the record of a vessel.") { file, vessel, serial };
+        command.SetAction(parsed => Sensibly(() =>
+        {
+            var begun = ServiceFile.Create(parsed.GetRequiredValue(file), parsed.GetRequiredValue(vessel), parsed.GetRequiredValue(serial));
+            Say($"{begun.Location} is the service record of {begun.Vessel} {begun.Serial}. Write down first how it was made: vessel add <file> made");
+            return ExitCodes.Success;
+        }));
+        return command;
+    }
+
+    private static Command Add()
+    {
+        var file = FileArgument();
+        var kind = new Argument<string>("event") { Description = $"What happened: {string.Join(", ", ServiceEvent.Kinds)}." };
+        var at = new Option<string?>("--at") { Description = "Day, 2026-05-01, or day and time in UTC, 2026-05-01T09:30:00Z; now if not given." };
+        var by = new Option<string?>("--by") { Description = "Who saw or did it." };
+        var notes = new Option<string?>("--notes") { Description = "What else is worth keeping." };
+        var values = Values.Select(v => (v.Name, Option: new Option<string?>("--" + v.Name) { Description = v.Description })).ToList();
+        var command = new Command("add", "Writes down what happened to the vessel.") { file, kind, at, by, notes };
+        foreach (var (_, option) in values) command.Options.Add(option);
+        command.SetAction(parsed => Sensibly(() =>
+        {
+            var given = values.Where(v => parsed.GetValue(v.Option) is not null).ToDictionary(v => v.Name, v => parsed.GetValue(v.Option)!, StringComparer.Ordinal);
+            var happened = ServiceEvent.Read(parsed.GetRequiredValue(kind), given) with
+            {
+                At = parsed.GetValue(at) is { } time ? Time(time) : null,
+                By = parsed.GetValue(by) ?? "",
+                Notes = parsed.GetValue(notes) ?? "",
+            };
+            var path = parsed.GetRequiredValue(file);
+            var receipt = ServiceFile.Open(path).Append(happened);
+            foreach (var finding in receipt.Findings) Say(finding.ToString());
+            Say($"Line {receipt.Entry.Line}: {receipt.Entry}");
+            var status = ServiceFile.Read(path).StatusOn(Today(receipt.Entry.Day), LifeLimits.Club);
+            Say(status.Title);
+            foreach (var reason in status.Reasons) Say($"  {reason.Sentence}");
+            return status.Record.IsIntact ? ExitCodes.Success : ExitCodes.Failed;
+        }));
+        return command;
+    }
+
+    private static Command Show()
+    {
+        var file = FileArgument();
+        var on = new Option<string?>("--on") { Description = "Day to look at, 2026-05-01; today if not given." };
+        var head = new Option<string?>("--head") { Description = "Head fingerprint kept elsewhere, to see that no line was taken away at the end." };
+        var command = new Command("show", "Says what happened to the vessel, and whether it may be filled, by the club's limits.") { file, on, head };
+        command.SetAction(parsed => Sensibly(() =>
+        {
+            var day = parsed.GetValue(on) is { } text ? Day(text) : Today(DateOnly.MinValue);
+            var record = ServiceFile.Read(parsed.GetRequiredValue(file), parsed.GetValue(head));
+            var status = record.StatusOn(day, LifeLimits.Club);
+            Console.Out.Write(ResultText.Of(record));
+            Console.Out.WriteLine();
+            Console.Out.Write(ResultText.Of(status));
+            return status.Standing == ServiceStanding.InService ? ExitCodes.Success : ExitCodes.Failed;
+        }));
+        return command;
+    }
+
+    private static Argument<string> FileArgument() => new("file") { Description = "The record, for example curlew-c1.service.jsonl." };
+
+    private static int Sensibly(Func<int> action)
+    {
+        try
+        {
+            return action();
+        }
+        catch (Exception error) when (error is InvalidDesignException or ServiceFileException)
+        {
+            throw new RequestException(error.Message);
+        }
+    }
+
+    private static DateOnly Day(string text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            ? day
+            : throw new RequestException($"\"{text}\" isn't a day; write year, month and day, for example 2026-05-01.");
+
+    private static DateTimeOffset Time(string text) =>
+        DateTimeOffset.TryParseExact(text, ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm'Z'"], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var at)
+            ? at
+            : throw new RequestException($"\"{text}\" isn't a day or a time in UTC; write 2026-05-01 or 2026-05-01T09:30:00Z.");
+
+    // A clock that was set back doesn't make the event that was just written lie in the future.
+    private static DateOnly Today(DateOnly atLeast) => DateOnly.FromDateTime(DateTime.UtcNow) is var today && today < atLeast ? atLeast : today;
+
+    private static void Say(string text) => AnsiConsole.Console.Profile.Out.Writer.WriteLine(text);
+}
