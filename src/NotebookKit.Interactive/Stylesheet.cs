@@ -38,7 +38,7 @@ public static class Stylesheet
         .nk-out ol,.nk-out ul{margin:.2em 0 .5em;padding-left:1.5em}
         .nk-out .nk-ticks{list-style:"\2610\00a0";padding-left:1.6em}
         .nk-out .nk-sign{border-bottom:1px solid;margin:1.6em 0 .6em;max-width:34rem}
-        @media print{.nk-card{break-before:page;break-after:page;break-inside:avoid;font-size:8.8pt;line-height:1.22}.nk-card .nk-ticks{columns:2;column-gap:1.6em}.nk-card .nk-ticks li{break-inside:avoid}.nk-card .nk-remark{display:none}.nk-card .nk-finding,.nk-card .nk-cautions{padding:.15em .6em;margin:.2em 0}.nk-card .nk-sign{margin:1em 0 .3em}.nk-card details{display:none}.nk-card table{margin:0 0 .3em}.nk-card th,.nk-card td{padding-top:.05em;padding-bottom:.05em}}
+        @media print{.nk-card{break-before:page;break-after:page;break-inside:avoid;font-size:8.3pt;line-height:1.18}.nk-card .nk-reasons{columns:2;column-gap:1em;font-size:8pt}.nk-card .nk-reasons .nk-finding{break-inside:avoid}.nk-card th{white-space:nowrap}.nk-card .nk-evidence{font-size:7.6pt}.nk-card .nk-evidence ul{columns:3;column-gap:1.6em;margin:.2em 0}.nk-card .nk-missing{display:none}.nk-card .nk-ticks{columns:2;column-gap:1.6em}.nk-card .nk-ticks li{break-inside:avoid}.nk-card .nk-remark{display:none}.nk-card .nk-finding,.nk-card .nk-cautions{padding:.15em .6em;margin:.2em 0}.nk-card .nk-cautions{font-size:7.6pt}.nk-card .nk-cautions ul{columns:2;column-gap:1.4em;margin:.1em 0}.nk-card .nk-sign{margin:.8em 0 .2em}.nk-card details{display:none}.nk-card table{margin:0 0 .3em}.nk-card th,.nk-card td{padding-top:.05em;padding-bottom:.05em}}
         .nk-out .nk-step{margin:.45em 0}
         .nk-out .nk-answer{font-weight:650}
         .nk-out .nk-plain{font-style:italic}

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 
@@ -39,6 +40,16 @@ public sealed record GaugeLog
 
     /// <summary>Comment lines in order.</summary>
     public IReadOnlyList<string> Comments { get; }
+
+    /// <summary>Name of the vessel, from a comment line "vessel: Curlew"; none where there is no such line.</summary>
+    public string? Vessel => LogIdentity.Find(Comments, "vessel");
+
+    /// <summary>Serial of the vessel, from a comment line "serial: C-1"; none where there is no such line.</summary>
+    public string? Serial => LogIdentity.Find(Comments, "serial");
+
+    /// <summary>Day of the log, from a comment line "day: 2026-03-14"; none where there is no such line.</summary>
+    /// <exception cref="LogFormatException">The line holds no day of that form.</exception>
+    public DateOnly? Day => LogIdentity.FindDay(File, Comments);
 
     /// <summary>What has to be said about the log: gaps.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -98,6 +109,12 @@ public sealed record GaugeLog
             return Pick(filled) with { Name = title };
         }
     }
+
+    /// <summary>The log as readings of a planned proof, with the vessel, serial and day that it gives.</summary>
+    /// <param name="proof">The proof that was planned.</param>
+    /// <exception cref="LogFormatException">The log gives a day that is no day.</exception>
+    public ProofReadings ToReadings(Proof proof) =>
+        new() { Proof = proof, Vessel = Vessel, Serial = Serial, Day = Day, Time = Time, Pressure = Pressure, Temperature = Temperature, Expansion = Expansion };
 
     /// <summary>For example "proof.csv: 1204 readings, 0 s to 1203 s, up to 60.2 bar gauge".</summary>
     public override string ToString() =>

@@ -39,7 +39,7 @@ public sealed class FormatterTests(NotebookSession session)
         var results = typeof(Provenance.IResult).Assembly.GetExportedTypes().Where(t => Registry.Shows(t) && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
         // A form of its own has its own test of the same: A_flight_card_...
-        Type[] apart = [typeof(Flight.FlightCard)];
+        Type[] apart = [typeof(Clearance.FlightCard), typeof(Clearance.TwoStageFlightCard)];
         foreach (var mime in new[] { "text/html", "text/plain" })
             Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult), Formatter.GetPreferredFormatterFor(t, mime).Type));
     }
@@ -51,7 +51,7 @@ public sealed class FormatterTests(NotebookSession session)
         var namespaces = OurNamespaces.All.Where(n => n != "NotebookKit.Logs" && !n.StartsWith("NotebookKit.Interactive", StringComparison.Ordinal));
         await session.RunAsync(string.Join('\n', namespaces.Select(n => $"using {n};")));
         await session.RunAsync(File.ReadAllText(Path.Combine(Repository(), "notebooks", "curlew.csx")));
-        var forms = await session.ShowAsync("curlew.Card(site, new CardNotes(\"P-1, invented\", 60.BarGauge(), 30.Metres()))");
+        var forms = await session.ShowAsync("curlew.Card(site, new FlightEvidence())");
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
         foreach (var text in new[] { "<table>", "Verdict", "nk-cautions", "Stored energy", "Checklist", "Model:" }) Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
         foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
@@ -104,6 +104,29 @@ public sealed class FormatterTests(NotebookSession session)
         Assert.Contains($"<b>{words}</b>", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Hoop stress &lt; 1 GPa?", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Hoop stress < 1 GPa?", forms["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_comparison_of_records_shows_every_change_and_what_rests_on_it()
+    {
+        var forms = await session.ShowAsync("Samples.Comparison()");
+        Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
+        foreach (var text in new[] { "Givens that changed", "given 6: 2, was 1", "Evidence that changed", "proof: changed (&lt;b&gt; of C-1)", "requirement bore: rests on changed evidence, proof" })
+        {
+            Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
+            Assert.Contains(text.Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal), forms["text/plain"], StringComparison.Ordinal);
+        }
+
+        _ = XElement.Parse(forms["text/html"]);
+        Assert.Contains("Nothing changed, and everything holds.", (await session.ShowAsync("Samples.Record(1).ComparedWith(Samples.Record(1))"))["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_record_shows_its_evidence()
+    {
+        var forms = await session.ShowAsync("Samples.Record(1)");
+        Assert.Contains("Evidence: proof", forms["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("Rests on proof.", forms["text/html"], StringComparison.Ordinal);
     }
 
     [Fact]

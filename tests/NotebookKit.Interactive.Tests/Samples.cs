@@ -3,6 +3,7 @@ using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Notes;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Tests;
 
@@ -27,6 +28,17 @@ public static class Samples
     public static Series HostileSeries() => new(Hostile, "<b>", [1, double.NaN, 3]);
 
     public static EngineeringChart HostileChart() => LineChart.Draw(Hostile, new Series(Hostile, "</script>", [0, 1]), new Series("y", "-", [0, 1]));
+
+    public static RecordComparison Comparison() => Record(2).ComparedWith(Record(1));
+
+    public static DesignRecord Record(int version)
+    {
+        var builder = new DesignRecordBuilder("Sample", GivenOverrides.None);
+        for (var i = 1; i <= 6; i++) builder.Given($"given {i}", (double)version, 0, 9, "");
+        builder.Evidence("proof", new string((char)('0' + version), 64), "<b> of C-1");
+        builder.Require("bore", 1.0, Limit.AtMost, 2.0, "", ["proof"]);
+        return builder.Build();
+    }
 
     /// <summary>A result with something in every place.</summary>
     public sealed record Sample(string Title, string Value) : IResult

@@ -1,16 +1,22 @@
-using NotebookKit.Flight;
+using NotebookKit.Clearance;
 using NotebookKit.Interactive.Html;
 
 namespace NotebookKit.Interactive.Formatters;
 
-/// <summary>The page for the safety officer, on one sheet of paper: numbers, what forbids or warns, what is ticked off, cautions, a line to sign.</summary>
+/// <summary>The page for the range safety officer, on one sheet of paper: verdict and reasons, numbers, what was shown, what is ticked off, cautions, a line to sign.</summary>
 internal static class FlightCardFormatter
 {
-    public static void Html(FlightCard card, TextWriter writer) => Fragment.Write(writer, "card", w =>
+    public static void Html(IFlightCard card, TextWriter writer) => Fragment.Write(writer, "card", w =>
     {
         w.Write($"<h4>{Escape.Text(card.Title)}</h4>");
-        LinesFormatter.Html(card.Lines, w);
+        LinesFormatter.Html(card.Lines.Take(1), w);
+        w.Write("<div class=\"nk-reasons\">");
         FindingFormatter.Html(card.Findings, w);
+        w.Write("</div>");
+        LinesFormatter.Html(card.Lines.Skip(1), w);
+        w.Write("<div class=\"nk-evidence\"><b>What stands behind this card</b><ul>");
+        foreach (var item in card.Shown) w.Write($"<li{(item.IsShown ? "" : " class=\"nk-missing\"")}>{(item.IsShown ? "" : "<b>not shown</b> ")}{Escape.Text(item.Name)}: {Escape.Text(item.What)}</li>");
+        w.Write("</ul></div>");
         w.Write("<b>Checklist</b><ul class=\"nk-ticks\">");
         foreach (var item in card.Checklist) w.Write($"<li>{Escape.Text(item)}</li>");
         w.Write("</ul>");
@@ -21,9 +27,11 @@ internal static class FlightCardFormatter
         w.Write("</details>");
     });
 
-    public static void Plain(FlightCard card, TextWriter writer)
+    public static void Plain(IFlightCard card, TextWriter writer)
     {
         ResultFormatter.Plain(card, writer);
+        writer.WriteLine("What stands behind this card");
+        foreach (var item in card.Shown) writer.WriteLine($"  {(item.IsShown ? "shown" : "NOT SHOWN")}: {item.Name}: {item.What}");
         writer.WriteLine("Checklist");
         foreach (var item in card.Checklist) writer.WriteLine($"  [ ] {item}");
     }

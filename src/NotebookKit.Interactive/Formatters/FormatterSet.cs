@@ -1,4 +1,4 @@
-using NotebookKit.Flight;
+using NotebookKit.Clearance;
 using NotebookKit.Interactive.Html;
 using NotebookKit.Interactive.Live;
 using NotebookKit.Interactive.Tables;
@@ -20,6 +20,7 @@ internal static class FormatterSet
         Registry.AddAll(typeof(IResult).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
         Registry.Add<FlightCard>(FlightCardFormatter.Html, FlightCardFormatter.Plain);
+        Registry.Add<TwoStageFlightCard>(FlightCardFormatter.Html, FlightCardFormatter.Plain);
         Registry.Add<Working>(
             (working, w) => Fragment.Write(w, "working", inner =>
             {
@@ -41,6 +42,7 @@ internal static class FormatterSet
         Registry.Add<ResultLine>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html([l], inner)), (l, w) => LinesFormatter.Plain([l], w));
         Registry.Add<IEnumerable<ResultLine>>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html(l, inner)), LinesFormatter.Plain);
         Registry.Add<ExerciseVerdict>(ExerciseFormatter.Html, ExerciseFormatter.Plain);
+        Registry.Add<RecordComparison>(RecordComparisonFormatter.Html, RecordComparisonFormatter.Plain);
         Registry.Add<Source>((s, w) => Text(w, s.ToString()), (s, w) => w.WriteLine(s.ToString()));
         Registry.Add<IQuantity>((q, w) => Text(w, q.Show()), (q, w) => w.Write(q.Show()));
         Registry.Add<GaugePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));

@@ -20,6 +20,18 @@ public sealed record FinStructureResult : IResult
     /// <inheritdoc/>
     public required string Title { get; init; }
 
+    /// <summary>What the fins are cut from.</summary>
+    public required FinSheet Sheet { get; init; }
+
+    /// <summary>The fillets that hold them.</summary>
+    public required FinBond Bond { get; init; }
+
+    /// <summary>Sideways gust that was taken at the fastest speed.</summary>
+    public required Speed Gust { get; init; }
+
+    /// <summary>The fins that were judged.</summary>
+    public required FinSet Fins { get; init; }
+
     /// <summary>Flutter at the fastest speed.</summary>
     public required FlutterResult Flutter { get; init; }
 

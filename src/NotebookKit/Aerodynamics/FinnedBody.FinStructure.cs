@@ -50,6 +50,10 @@ public sealed partial record FinnedBody
         return new FinStructureResult
         {
             Title = $"Fins as structure, {fins.Name} of {Name}",
+            Sheet = sheet,
+            Bond = bond,
+            Gust = gust,
+            Fins = fins,
             Flutter = flutter,
             DivergencePressure = Pressure.FromPascals(divergence),
             DivergenceSpeed = Speed.FromMetersPerSecond(divergenceMps),

@@ -14,6 +14,15 @@ public sealed record ProofReadings
     /// <summary>The proof that was planned.</summary>
     public required Proof Proof { get; init; }
 
+    /// <summary>Name of the vessel as the log gives it; none where the log doesn't say.</summary>
+    public string? Vessel { get; init; }
+
+    /// <summary>Serial of the very vessel, as it stands on it; none where the log doesn't say: such a record proves no vessel.</summary>
+    public string? Serial { get; init; }
+
+    /// <summary>Day of the proof; none where the log doesn't say: such a record proves no vessel.</summary>
+    public DateOnly? Day { get; init; }
+
     /// <summary>The clock, in s, rising.</summary>
     public required Series Time { get; init; }
 
@@ -39,6 +48,9 @@ public sealed record ProofReadings
         [
             Column(Time, "s", "time"), Column(Pressure, "bar gauge", "pressure"), Column(Temperature, "°C", "temperature"), Column(Expansion, "mL", "expansion"),
             Time.Count < 20 ? Finding.Error($"There are {Time.Count} readings; a proof is judged from at least 20. Log once a second or so.") : null,
+            Vessel is { } name && !string.Equals(name.Trim(), Proof.Vessel.Trim(), StringComparison.OrdinalIgnoreCase)
+                ? Finding.Error($"The log is of vessel \"{name}\", the proof was planned for \"{Proof.Vessel}\". Read the log of the vessel that was planned for.")
+                : null,
             Rising() ? null : Finding.Error("The times don't rise from reading to reading; sort the log or cut it where the logger was restarted."),
             new ValidRange<Pressure>(0.001.Bar(), 5.Bar()).Find(GaugeError.ToUnit(UnitsNet.Units.PressureUnit.Bar), "error of the gauge", "A gauge that can't tell 5 bar apart proves nothing."),
             new ValidRange<Ratio>(0.1.Percent(), 10.Percent()).Find(LeakLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of the leak", "A proof vessel holds its pressure within a few per cent in ten minutes."),

@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;
@@ -12,6 +13,7 @@ public sealed record ProofRecord : IResult
     {
         Readings = readings;
         Plan = plan;
+        Fingerprint = ProofRecordDocument.Fingerprint(readings);
         Holds = holds;
         Expansion = expansion;
         (Verdict, Findings) = ProofJudgement.Of(this);
@@ -62,6 +64,31 @@ public sealed record ProofRecord : IResult
     public Ratio? FallInTenMinutes => LeakHold is { } hold
         ? Ratio.FromPercent(100 * hold.Fall.Bars / hold.Held.Minutes * 10 / Plan.Proof.WorkingPressure.Bar)
         : null;
+
+    /// <summary>SHA-256 of plan and readings in SI units, in hexadecimal: another reading, plan, serial or day gives another one.</summary>
+    public string Fingerprint { get; }
+
+    /// <summary>The vessel as proved by this record: what it may be filled to, and what that rests on. Source: the rating's rule set.</summary>
+    /// <param name="rating">The rating of the vessel's design.</param>
+    /// <exception cref="InvalidDesignException">The record doesn't prove the vessel; carries every reason.</exception>
+    public ProvedVessel ToProvedVessel(Rating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return ProvedVessel.From(this, rating);
+    }
+
+    /// <summary>The record as text, for a file of its own: plan, readings, verdict, fingerprint.</summary>
+    public string ToJson() => ProofRecordDocument.Write(this);
+
+    /// <summary>Reads a record that <see cref="ToJson"/> wrote. Its readings are judged anew; what it says of itself is not believed.</summary>
+    /// <param name="json">The kept text.</param>
+    /// <param name="name">What the text is called in a message: the name of its file.</param>
+    /// <exception cref="FormatException">The text is cut off, was edited, or is no proof record.</exception>
+    public static ProofRecord FromJson(string json, string name = "The text")
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return ProofRecordDocument.Read(json, name);
+    }
 
     /// <inheritdoc/>
     public string Title => $"Proof record, {Plan.Proof.Vessel}: {Verdict.ToString().ToLowerInvariant()}";

@@ -21,6 +21,9 @@ internal static class ProofLogDemo
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
+            "vessel: Curlew",
+            "serial: C-1",
+            "day: 2026-03-14",
             "hydrostatic proof of Curlew's vessel, 2.5 L, working pressure 38 bar gauge, proof pressure 60 bar gauge",
             "pumped a little past proof so that a fitting that settles doesn't take the hold below it",
             "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the water let out",

@@ -1,0 +1,143 @@
+using NotebookKit.Flight;
+using NotebookKit.Flight.Dispersion;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Clearance;
+
+/// <summary>
+/// One page for the range safety officer: GO or NO-GO with reasons, what was shown and what wasn't, what flies, how high, where it comes down, what must be so
+/// before it does. Source: the evidence handed over and the flights it is made from.
+/// </summary>
+public sealed class FlightCard : IFlightCard
+{
+    internal FlightCard(Vehicle vehicle, LaunchSite site, FlightEvidence evidence)
+    {
+        (Vehicle, Site, Evidence) = (vehicle, site, evidence);
+        var card = new CardJudgement();
+        var stage = new StageJudge(card, vehicle, site, evidence.Day, evidence.Life, "");
+        card.Day(evidence.Day);
+        card.Site(site);
+        Flight = CardJudgement.Try(card, () => vehicle.Fly(site));
+        Figures = Flight is { Status: ResultStatus.Completed } ? Flight.Figures : null;
+        stage.Judge(evidence, Figures);
+        Allowance = stage.Allowance;
+        if (Figures is { } figures)
+        {
+            (LowestApogee, HighestApogee) = vehicle.MeasuredDrag is null
+                ? ((vehicle with { DragEnd = DragEnd.High }).Fly(site).Apogee, LaunchStandOff.HighestApogee(vehicle, site))
+                : (figures.Apogee, figures.Apogee);
+            Wind = WindLimitSearch.Of(vehicle, site, Flight!, evidence.Recovery);
+            card.Wind(Wind, figures.RailWind);
+            var margin = Flight!.Stability();
+            LeastMargin = margin.LeastMargin;
+            if (!margin.Holds)
+                card.Error($"the least static margin in flight is {Digits.Round(margin.LeastMargin)} calibres; at least {Digits.Round(margin.Limits.Least)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+            card.AddRange(margin.Findings);
+            if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
+                card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
+            else if (site.Ceiling is { } above && HighestApogee > above)
+                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {HighestApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
+        }
+
+        card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Charge], HighestApogee);
+        card.Scatter(evidence.Scatter, Flight is null ? "" : DispersionSubject.Of(vehicle, site), vehicle.Name, site, stages: 1);
+        card.AddRange(Flight?.Findings ?? []);
+        (Shown, Findings) = (card.Items, card.Findings);
+    }
+
+    /// <summary>What flies.</summary>
+    public Vehicle Vehicle { get; }
+
+    /// <inheritdoc/>
+    public LaunchSite Site { get; }
+
+    /// <summary>What was handed over.</summary>
+    public FlightEvidence Evidence { get; }
+
+    /// <summary>The flight as expected; none where the vehicle can't be flown as it is.</summary>
+    public FlightResult? Flight { get; }
+
+    /// <summary>What the vessel may be filled to; none where no proved vessel was handed over.</summary>
+    public FillAllowance? Allowance { get; }
+
+    /// <summary>The wind limits; none where the flight has no answer.</summary>
+    public WindLimits? Wind { get; }
+
+    /// <summary>Apogee at the heavy end of the drag band; as expected where the drag was measured.</summary>
+    public Length LowestApogee { get; }
+
+    /// <summary>Apogee at the light end of the drag band, the one to hold against the ceiling.</summary>
+    public Length HighestApogee { get; }
+
+    /// <summary>Least static margin of the whole flight [calibres]; not a number where the flight has no answer.</summary>
+    public double LeastMargin { get; } = double.NaN;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<EvidenceItem> Shown { get; }
+
+    /// <inheritdoc/>
+    public bool IsGo => Findings.All(f => f.Severity != FindingSeverity.Error);
+
+    /// <inheritdoc/>
+    public string Title => $"Flight card, {Vehicle.Name} at {Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => Flight?.Model ?? CardText.NoFlight;
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
+
+    /// <inheritdoc/>
+    public Working Working => new(Title, [.. Allowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [], .. Evidence.StandOff?.Working.Steps ?? [], .. Flight?.Working.Steps ?? []]);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        CardText.Verdict(this),
+        .. CardText.Stage("", Vehicle, Allowance, Evidence),
+        CardText.Crew(Evidence.StandOff),
+        CardText.Spectators(Evidence.StandOff),
+        .. Figures is { } f ? OfFlight(f) : [],
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Checklist
+    {
+        get
+        {
+            var apogee = Vehicle.Deployment.Trigger == DeploymentTrigger.Timer && Figures is { } f ? $"; apogee expected at {f.ApogeeTime.Show()}" : "";
+            return
+            [
+                CardText.SiteCheck, CardText.WindCheck(Wind),
+                .. CardText.StageChecks("", Vehicle, Allowance, Evidence),
+                $"Canopy packed, cord and pins checked; {Vehicle.Deployment}{apogee}.",
+                CardText.RailCheck(Site), CardText.DistanceCheck(Evidence.StandOff), CardText.VentCheck,
+                CardText.FillCheck("", Vehicle, Allowance), .. CardText.Last,
+            ];
+        }
+    }
+
+    private FlightFigures? Figures { get; }
+
+    private IEnumerable<ResultLine> OfFlight(FlightFigures f) =>
+    [
+        new("Mass at release", $"{Digits.Round(Flight!.Mass[0])} kg"),
+        new("Least static margin", $"{Digits.Round(LeastMargin)} calibres", "0° angle of attack, over the whole flight"),
+        .. CardText.OfRail(Site, f, Wind),
+        new("Apogee", f.Apogee.Show(LengthUnit.Meter), $"{LowestApogee.Show(LengthUnit.Meter)} to {HighestApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
+        new("Time of apogee", f.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Deployment}"),
+        new("Greatest speed", f.GreatestSpeed.Show(SpeedUnit.MeterPerSecond)),
+        new("Descent", f.DescentSpeed.Show(SpeedUnit.MeterPerSecond), $"{f.LandingEnergy.Show()} at the ground after {f.LandingTime.Show()}"),
+        new("Drift", Site.Wind.IsGiven ? f.Drift.Show(LengthUnit.Meter) : "not shown", Site.Wind.IsGiven ? $"{f.LandingEast.Show(LengthUnit.Meter)} east, {f.LandingNorth.Show(LengthUnit.Meter)} north" : "no wind is given"),
+        .. CardText.Scatter(Evidence.Scatter, ""),
+    ];
+}

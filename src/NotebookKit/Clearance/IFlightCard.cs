@@ -1,0 +1,20 @@
+using NotebookKit.Flight;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Clearance;
+
+/// <summary>A page for the range safety officer, of one stage or two.</summary>
+public interface IFlightCard : IResult
+{
+    /// <summary>Where it flies.</summary>
+    LaunchSite Site { get; }
+
+    /// <summary>What was handed over and what wasn't; a piece that isn't shown forbids the flight.</summary>
+    IReadOnlyList<EvidenceItem> Shown { get; }
+
+    /// <summary>Whether nothing on the card forbids the flight; the range safety officer decides.</summary>
+    bool IsGo { get; }
+
+    /// <summary>What is ticked off before, during and after the flight.</summary>
+    IReadOnlyList<string> Checklist { get; }
+}

@@ -1,0 +1,36 @@
+using NotebookKit.Clearance.Service;
+using NotebookKit.Flight;
+using NotebookKit.Flight.Dispersion;
+
+namespace NotebookKit.Clearance;
+
+/// <summary>What stands behind a flight of two stages. What is left out is "not shown", and that forbids.</summary>
+public sealed record TwoStageEvidence
+{
+    /// <summary>Day of the flight.</summary>
+    public DateOnly? Day { get; init; }
+
+    /// <summary>What stands behind the booster.</summary>
+    public StackStageEvidence Booster { get; init; } = new();
+
+    /// <summary>What stands behind the sustainer.</summary>
+    public StackStageEvidence Sustainer { get; init; } = new();
+
+    /// <summary>The static margin of both together as the booster's water leaves.</summary>
+    public StabilityResult? StackStability { get; init; }
+
+    /// <summary>The stand-off, computed for both vessels as filled.</summary>
+    public LaunchStandOff? StandOff { get; init; }
+
+    /// <summary>The scatter of both landings on this site.</summary>
+    public DispersionResult? Scatter { get; init; }
+
+    /// <summary>In which order the vessels are filled.</summary>
+    public FillOrder FillOrder { get; init; }
+
+    /// <summary>Limits of a vessel's life; the club's unless given.</summary>
+    public LifeLimits Life { get; init; } = LifeLimits.Club;
+
+    /// <summary>The flight as the club counts it, for the heading; may be empty. It decides nothing.</summary>
+    public string Flight { get; init; } = "";
+}

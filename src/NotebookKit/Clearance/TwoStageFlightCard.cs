@@ -1,0 +1,166 @@
+using NotebookKit.Flight;
+using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Staging;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Clearance;
+
+/// <summary>
+/// One page for the range safety officer for a flight of two stages: both vessels, the order of filling, the separation, both landings. Source: the evidence
+/// handed over and the flights it is made from.
+/// </summary>
+public sealed class TwoStageFlightCard : IFlightCard
+{
+    private const string OfBooster = "booster: ", OfSustainer = "sustainer: ";
+
+    internal TwoStageFlightCard(TwoStageVehicle vehicle, LaunchSite site, TwoStageEvidence evidence)
+    {
+        (Vehicle, Site, Evidence) = (vehicle, site, evidence);
+        var card = new CardJudgement();
+        card.Day(evidence.Day);
+        card.Site(site);
+        Flight = CardJudgement.Try(card, () => vehicle.Fly(site));
+        var isFlown = Flight is { Status: ResultStatus.Completed };
+        card.Shown("separation", isFlown, isFlown ? $"{vehicle.Separation}, at {Flight!.SeparationTime.Show()}" : "", "The stages must separate in order; do what the findings of the flight name.");
+        card.Shown("order of filling", evidence.FillOrder != FillOrder.NotGiven, Order(evidence.FillOrder), "Say which vessel is filled first.");
+        var booster = new StageJudge(card, vehicle.Booster, site, evidence.Day, evidence.Life, OfBooster);
+        var sustainer = new StageJudge(card, vehicle.Sustainer, site, evidence.Day, evidence.Life, OfSustainer);
+        booster.Judge(evidence.Booster, isFlown ? Flight!.Booster.Figures : null, isAirborneAlone: false);
+        sustainer.Judge(evidence.Sustainer, isFlown ? Flight!.Sustainer.Figures : null);
+        (BoosterAllowance, SustainerAllowance) = (booster.Allowance, sustainer.Allowance);
+        SameVessel(card, evidence);
+        if (evidence.FillOrder == FillOrder.Together && vehicle.Booster.Charge.Pressure != vehicle.Sustainer.Charge.Pressure)
+            card.Error($"both vessels are filled through one line, but to {vehicle.Booster.Charge.Pressure} and {vehicle.Sustainer.Charge.Pressure}; one line gives one pressure. Fill them one after the other, or to one pressure.");
+        var stack = vehicle.Stack(site);
+        if (card.Shown("stability of the stack", evidence.StackStability is not null, evidence.StackStability is { } shown ? $"least margin {Digits.Round(shown.LeastMargin)} calibres" : "", "Compute the margin of both together: vehicle.Stack(site).Stability()."))
+            StageJudge.Margin(card, stack, evidence.StackStability!, "stack: ");
+        if (isFlown)
+        {
+            HighestApogee = evidence.StandOff?.Apogee is { } reckoned && reckoned > Flight!.Apogee ? reckoned : Flight!.Apogee;
+            Wind = WindLimitSearch.Of(vehicle, site, Flight, evidence.Booster.Recovery, evidence.Sustainer.Recovery);
+            card.Wind(Wind, Flight.Sustainer.Figures.RailWind);
+            if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
+                card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
+        }
+
+        card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Booster.Charge, vehicle.Sustainer.Charge], HighestApogee);
+        card.Scatter(evidence.Scatter, Flight is null ? "" : DispersionSubject.Of(vehicle, site), vehicle.Name, site, stages: 2);
+        card.AddRange(Flight?.Findings ?? []);
+        (Shown, Findings) = (card.Items, card.Findings);
+    }
+
+    /// <summary>What flies.</summary>
+    public TwoStageVehicle Vehicle { get; }
+
+    /// <inheritdoc/>
+    public LaunchSite Site { get; }
+
+    /// <summary>What was handed over.</summary>
+    public TwoStageEvidence Evidence { get; }
+
+    /// <summary>The flight as expected; none where the vehicle can't be flown as it is.</summary>
+    public TwoStageResult? Flight { get; }
+
+    /// <summary>What the booster's vessel may be filled to; none where no proved vessel was handed over.</summary>
+    public FillAllowance? BoosterAllowance { get; }
+
+    /// <summary>What the sustainer's vessel may be filled to; none where no proved vessel was handed over.</summary>
+    public FillAllowance? SustainerAllowance { get; }
+
+    /// <summary>The wind limits; none where the flight has no answer.</summary>
+    public WindLimits? Wind { get; }
+
+    /// <summary>Highest apogee reckoned with.</summary>
+    public Length HighestApogee { get; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<EvidenceItem> Shown { get; }
+
+    /// <inheritdoc/>
+    public bool IsGo => Findings.All(f => f.Severity != FindingSeverity.Error);
+
+    /// <inheritdoc/>
+    public string Title => $"Flight card of two stages, {Vehicle.Name} at {Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => Flight?.Model ?? CardText.NoFlight;
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
+
+    /// <inheritdoc/>
+    public Working Working => new(Title,
+    [
+        .. BoosterAllowance?.Working.Steps ?? [], .. SustainerAllowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [], .. Evidence.StandOff?.Working.Steps ?? [],
+        .. Flight?.Working.Steps ?? [],
+    ]);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        CardText.Verdict(this),
+        .. CardText.Stage(OfBooster, Vehicle.Booster, BoosterAllowance, Evidence.Booster),
+        .. CardText.Stage(OfSustainer, Vehicle.Sustainer, SustainerAllowance, Evidence.Sustainer),
+        new("Order of filling", Order(Evidence.FillOrder)),
+        CardText.Crew(Evidence.StandOff),
+        CardText.Spectators(Evidence.StandOff),
+        .. Flight is { Status: ResultStatus.Completed } ? OfFlight(Flight, Flight.Sustainer.Figures, Flight.Booster.Figures) : [],
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Checklist =>
+    [
+        CardText.SiteCheck, CardText.WindCheck(Wind),
+        .. CardText.StageChecks(OfBooster, Vehicle.Booster, BoosterAllowance, Evidence.Booster),
+        .. CardText.StageChecks(OfSustainer, Vehicle.Sustainer, SustainerAllowance, Evidence.Sustainer),
+        $"Separation tried on the ground: {Vehicle.Separation}.",
+        $"Booster: {Vehicle.Booster.Deployment}. Sustainer: {Vehicle.Sustainer.Deployment}. Canopies packed, cords and pins checked.",
+        CardText.RailCheck(Site), CardText.DistanceCheck(Evidence.StandOff), CardText.VentCheck,
+        .. Fills(),
+        "One person watches the booster alone until it is down. If the stages don't separate, everybody stays in cover: what comes down is under pressure.",
+        .. CardText.Last,
+    ];
+
+    private IEnumerable<string> Fills()
+    {
+        var booster = CardText.FillCheck(OfBooster, Vehicle.Booster, BoosterAllowance);
+        var sustainer = CardText.FillCheck(OfSustainer, Vehicle.Sustainer, SustainerAllowance);
+        return Evidence.FillOrder == FillOrder.SustainerFirst ? [sustainer, booster] : [booster, sustainer];
+    }
+
+    private IEnumerable<ResultLine> OfFlight(TwoStageResult flight, FlightFigures top, FlightFigures spent) =>
+    [
+        .. CardText.OfRail(Site, top, Wind),
+        new("Stages separate", flight.SeparationTime.Show(), $"at {flight.SeparationHeight.Show()} and {flight.SeparationSpeed.Show()}; {Vehicle.Separation}"),
+        new("Apogee", top.Apogee.Show(LengthUnit.Meter), $"up to {HighestApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
+        new("Time of apogee", top.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Sustainer.Deployment}"),
+        new("Greatest speed", top.GreatestSpeed.Show(SpeedUnit.MeterPerSecond)),
+        new("Sustainer lands", top.Drift.Show(LengthUnit.Meter), $"{top.LandingEast.Show(LengthUnit.Meter)} east, {top.LandingNorth.Show(LengthUnit.Meter)} north, at {top.DescentSpeed.Show()} after {top.LandingTime.Show()}"),
+        new("Booster lands", spent.Drift.Show(LengthUnit.Meter), $"{spent.LandingEast.Show(LengthUnit.Meter)} east, {spent.LandingNorth.Show(LengthUnit.Meter)} north, at {spent.DescentSpeed.Show()} after {spent.LandingTime.Show()}"),
+        .. CardText.Scatter(Evidence.Scatter, OfSustainer),
+        .. Evidence.Scatter?.Booster?.OffField is { } off ? [new ResultLine("Booster: off the field", off.ToString())] : Array.Empty<ResultLine>(),
+    ];
+
+    private static void SameVessel(CardJudgement card, TwoStageEvidence evidence)
+    {
+        if (evidence.Booster.Vessel is { } booster && evidence.Sustainer.Vessel is { } sustainer && booster.Fingerprint == sustainer.Fingerprint)
+            card.Error($"booster and sustainer are both said to fly on {booster}; one vessel can't be in two places. Hand over the proof of each.");
+    }
+
+    private static string Order(FillOrder order) => order switch
+    {
+        FillOrder.BoosterFirst => "booster first, then sustainer",
+        FillOrder.SustainerFirst => "sustainer first, then booster",
+        FillOrder.Together => "both through one line",
+        _ => "not given",
+    };
+}

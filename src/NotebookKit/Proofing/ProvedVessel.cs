@@ -1,0 +1,161 @@
+using System.Globalization;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using UnitsNet;
+
+namespace NotebookKit.Proofing;
+
+/// <summary>
+/// A very vessel that held a proof: which one, when, how much, and what it may be filled to since. Only an accepted proof record makes one. Source: the
+/// rating's rule set; the lowest reading of the proof hold.
+/// </summary>
+/// <remarks>It says what the vessel held on that day. Damage, heat, repair and time undo it; the service record tells of those.</remarks>
+public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
+{
+    // A proof with less than these proves less than it says: 49 CFR 178 special permits ask 60 s at proof; five minutes for leaks is common practice.
+    private static readonly Duration ShortestHold = 60.Seconds();
+    private static readonly Duration ShortestLeakHold = 5.Minutes();
+    private static readonly Ratio MostLeak = 1.Percent();
+    private const double VolumeTolerance = 0.005;
+
+    private ProvedVessel(ProofRecord record, Rating rating, GaugePressure held, string serial, DateOnly day)
+    {
+        Record = record;
+        Rating = rating;
+        Held = held;
+        Serial = serial;
+        Day = day;
+        var factor = rating.ProofPressure / rating.WorkingPressure;
+        ByProof = held / factor;
+        Allowed = ByProof < rating.WorkingPressure ? ByProof : rating.WorkingPressure;
+    }
+
+    /// <summary>The accepted record.</summary>
+    public ProofRecord Record { get; }
+
+    /// <summary>The rating that the proof stands for.</summary>
+    public Rating Rating { get; }
+
+    /// <summary>Name of the vessel.</summary>
+    public string Vessel => Rating.Vessel.Name;
+
+    /// <summary>Serial, as it stands on the vessel.</summary>
+    public string Serial { get; }
+
+    /// <summary>Name of the rule set it was rated and proved by.</summary>
+    public string RuleSet => Rating.Rules.Name;
+
+    /// <summary>Pressure held: the lowest reading of the proof hold less the error of the gauge.</summary>
+    public GaugePressure Held { get; }
+
+    /// <summary>Day of the proof.</summary>
+    public DateOnly Day { get; }
+
+    /// <summary>Fingerprint of the record: SHA-256 of plan and readings, in hexadecimal.</summary>
+    public string Fingerprint => Record.Fingerprint;
+
+    /// <summary>Pressure that the proof allows: what was held over the rating's own proof factor.</summary>
+    public GaugePressure ByProof { get; }
+
+    /// <summary>Pressure it may be filled to by rating and proof, the lower of both; a service record may allow less.</summary>
+    public GaugePressure Allowed { get; }
+
+    /// <summary>What filling, propulsion and flight know of it; its rated pressure is the allowed one.</summary>
+    public Chamber Chamber => Chamber.Proved(Rating.Vessel.Volume, Rating.Vessel.Liner.Bore, Allowed, Rating.Rules.Overshoot, ToString());
+
+    /// <inheritdoc/>
+    public string Title => $"Proved vessel, {Vessel} {Serial}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => new(
+        "Proved vessel",
+        [
+            "What counts is the lowest reading of the proof hold, less what the gauge can't tell.",
+            "The factor between proof and fill is that of the rating's rule set, whatever the plan of the proof used.",
+            "A held proof tells of this very vessel as it was that day.",
+        ],
+        "Until damage, heat, repair, age or the proof interval end it.",
+        [Rating.Rules.Source, ProofingSources.Steps]);
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Vessel", Vessel, $"serial {Serial}"),
+        new("Held", Held.ToString(), $"on {Iso(Day)}, lowest reading of the proof hold less the gauge's error"),
+        new("Allowed by the proof", ByProof.ToString(), $"held over {Digits.Round(Rating.ProofPressure / Rating.WorkingPressure, 4)}, {RuleSet}"),
+        new("Allowed by the rating", Rating.WorkingPressure.ToString(), Rating.Basis),
+        new("May be filled to", Allowed.ToString(), ByProof < Rating.WorkingPressure ? "the proof sets it" : "the rating sets it"),
+        new("Record", Fingerprint[..12], "first twelve digits of its fingerprint"),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings => [.. Record.Findings, .. Rating.Findings.Where(f => f.Severity == FindingSeverity.Warning)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
+
+    /// <inheritdoc/>
+    public Working Working => new(Title,
+    [
+        new("Allowed by the proof", @"p_{allowed} = \frac{p_{held}}{k_p\,k_o}", $"{Held} / ({Digits.Round(Rating.Rules.Proof, 4)} × {Digits.Round(Rating.Rules.Overshoot, 4)})", ByProof.ToString(), Rating.Rules.Source),
+        new("May be filled to", @"p = \min(p_{rated},\ p_{allowed})", $"min({Rating.WorkingPressure}, {ByProof})", Allowed.ToString(), Rating.Rules.Source),
+    ]);
+
+    /// <summary>Two are the same where their records are.</summary>
+    /// <param name="other">Another one.</param>
+    public bool Equals(ProvedVessel? other) => other is not null && Fingerprint == other.Fingerprint && Allowed == other.Allowed;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as ProvedVessel);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Fingerprint.GetHashCode(StringComparison.Ordinal);
+
+    /// <summary>For example "Curlew C-1, held 60 bar gauge on 2026-03-14, record 1f09ab34c2de".</summary>
+    public override string ToString() => $"{Vessel} {Serial}, held {Held} on {Iso(Day)}, record {Fingerprint[..12]}";
+
+    /// <summary>Makes the proved vessel, or says everything that stands against it.</summary>
+    internal static ProvedVessel From(ProofRecord record, Rating rating)
+    {
+        List<Finding> against = [.. Against(record, rating)];
+        InvalidDesignException.ThrowIfAny($"Proof of {record.Plan.Proof.Vessel}", against);
+        return new(record, rating, record.HeldAtLeast!.Value, record.Readings.Serial!.Trim(), record.Readings.Day!.Value);
+    }
+
+    private static IEnumerable<Finding> Against(ProofRecord record, Rating rating)
+    {
+        var (proof, readings) = (record.Plan.Proof, record.Readings);
+        if (record.Verdict != ProofVerdict.Accept)
+            yield return Finding.Error($"the verdict of the proof record is \"{record.Verdict.ToString().ToLowerInvariant()}\"; only an accepted record proves a vessel. Do what its findings name.");
+        if (record.HeldAtLeast is null)
+            yield return Finding.Error("the proof pressure wasn't held for the time planned, so nothing is proved. Proof-test the vessel again.");
+        if (!rating.IsGiven)
+        {
+            yield return Finding.Error("the rating was refused; a proof can't stand in for one. Do what the findings of the rating name.");
+            yield break;
+        }
+
+        if (string.IsNullOrWhiteSpace(readings.Serial))
+            yield return Finding.Error("the proof log gives no serial; a proof belongs to one very vessel. Write its serial on the vessel and into the log.");
+        if (readings.Day is null)
+            yield return Finding.Error("the proof log gives no day; a proof holds for a time only. Write the day into the log as 2026-03-14.");
+        if (!string.Equals(rating.Vessel.Name.Trim(), proof.Vessel.Trim(), StringComparison.OrdinalIgnoreCase))
+            yield return Finding.Error($"the proof is of vessel \"{proof.Vessel}\", the rating of \"{rating.Vessel.Name}\". Take the rating of the vessel that was proved.");
+        if (Math.Abs(proof.Volume / rating.Vessel.Volume - 1) > VolumeTolerance)
+            yield return Finding.Error($"the proof is of a vessel of {proof.Volume.Show()}, the rating of one of {rating.Vessel.Volume.Show()}; they must agree within {Digits.Round(100 * VolumeTolerance)} %. Plan the proof from the rating.");
+        if (proof.ProofHold < ShortestHold)
+            yield return Finding.Error($"the proof was held for {ProofPlan.Seconds(proof.ProofHold)}; at least {ProofPlan.Seconds(ShortestHold)} is asked. Proof-test the vessel again.");
+        if (proof.LeakHold < ShortestLeakHold)
+            yield return Finding.Error($"leaks were looked for during {ProofPlan.Seconds(proof.LeakHold)}; at least {ProofPlan.Seconds(ShortestLeakHold)} at working pressure is asked (common practice, no source). Proof-test the vessel again.");
+        if (readings.LeakLimit > MostLeak)
+            yield return Finding.Error($"the limit of the leak was set to {readings.LeakLimit.Show()} in ten minutes; at most {MostLeak.Show()} proves a vessel (common practice, no source). Judge the log by that.");
+        if (proof.Rule.PermanentLimit > ProofRule.Club.PermanentLimit)
+            yield return Finding.Error($"the limit of permanent expansion was set to {proof.Rule.PermanentLimit.Show()}; at most {ProofRule.Club.PermanentLimit.Show()} proves a vessel. Judge the log by that.");
+    }
+
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

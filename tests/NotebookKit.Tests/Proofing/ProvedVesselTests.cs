@@ -1,0 +1,70 @@
+using NotebookKit.Proofing;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using static NotebookKit.Tests.Clearance.CardFixture;
+
+namespace NotebookKit.Tests.Proofing;
+
+public class ProvedVesselTests
+{
+    // By hand: 1.5 x 1.05 = 1.575 between fill and proof; the gauge's 0.1 bar is taken off what was held.
+    [Fact]
+    public void What_the_proof_allows_is_what_was_held_over_the_ratings_factor()
+    {
+        var working = Rated.WorkingPressure.Bar;
+        Tolerance.Relative((working * 1.575) + 0.4 - 0.1, TheProved.Held.Bar, 1e-9);
+        Tolerance.Relative(TheProved.Held.Bar / 1.575, TheProved.ByProof.Bar, 1e-12);
+        Assert.Equal(Rated.WorkingPressure, TheProved.Allowed);
+    }
+
+    [Fact]
+    public void A_proof_held_lower_allows_less_than_the_rating()
+    {
+        var low = Recorded(Rated, "T-1", plan: p => p with { WorkingPressure = 25.BarGauge() }).ToProvedVessel(Rated);
+        Assert.Equal(low.ByProof, low.Allowed);
+        Assert.True(low.Allowed < Rated.WorkingPressure);
+    }
+
+    // The plan's own factor was 1.1; the rating asks 1.575.
+    [Fact]
+    public void A_plan_with_a_smaller_factor_proves_by_the_ratings_factor_all_the_same()
+    {
+        var small = Recorded(Rated, "T-1", plan: p => p with { Rule = p.Rule with { Factor = 1.1 } }).ToProvedVessel(Rated);
+        Tolerance.Relative(small.Held.Bar / 1.575, small.Allowed.Bar, 1e-12);
+        Assert.True(small.Allowed.Bar < 0.75 * Rated.WorkingPressure.Bar);
+    }
+
+    [Fact]
+    public void Its_chamber_is_proved_until_something_of_it_is_changed()
+    {
+        var chamber = TheProved.Chamber;
+        Assert.Equal(PressureBasis.Proved, chamber.Basis);
+        Assert.Contains("T-1", chamber.RestsOn, StringComparison.Ordinal);
+        Assert.Equal(PressureBasis.Stated, (chamber with { RatedPressure = chamber.RatedPressure }).Basis);
+        Assert.Equal(PressureBasis.Stated, (chamber with { Bore = 60.Millimetres() }).Basis);
+        Assert.Equal(PressureBasis.Predicted, Built.ToChamber(Rated).Basis);
+        Assert.Equal(PressureBasis.Stated, new Chamber(1.Litres(), 60.Millimetres(), 10.BarGauge()).Basis);
+    }
+
+    [Fact]
+    public void A_record_comes_back_from_its_file_with_the_same_verdict_and_fingerprint()
+    {
+        var back = ProofRecord.FromJson(Accepted.ToJson());
+        Assert.Equal(Accepted.Fingerprint, back.Fingerprint);
+        Assert.Equal(Accepted.Verdict, back.Verdict);
+        Assert.Equal(Accepted.ToJson(), back.ToJson());
+        Assert.Equal(TheProved, back.ToProvedVessel(Rated));
+    }
+
+    [Fact]
+    public void Every_single_reading_is_in_the_fingerprint()
+    {
+        var readings = Accepted.Readings;
+        for (var i = 0; i < readings.Pressure.Count; i += 97)
+        {
+            var values = readings.Pressure.Values.ToArray();
+            values[i] += 0.001;
+            Assert.NotEqual(Accepted.Fingerprint, (readings with { Pressure = readings.Pressure with { Values = values } }).Judge().Fingerprint);
+        }
+    }
+}
