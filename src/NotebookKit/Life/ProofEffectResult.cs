@@ -83,7 +83,7 @@ public sealed record ProofEffectResult : IResult
 
     /// <summary>The first truth in a sentence.</summary>
     public string Screens =>
-        $"The proof at {Input.Screening.Proof} screens: it bursts the weakest {Chance(BurstInProof)} of vessels behind cover, and a vessel that passes does not, by this model, burst at {Input.Screening.Fill} while it keeps {RulesOutDownTo.Show()} of its strength"
+        $"The proof at {Input.Screening.Proof} screens: it bursts the weakest vessels behind cover ({Chance(BurstInProof)}), and a vessel that passes does not, by this model, burst at {Input.Screening.Fill} while it keeps {RulesOutDownTo.Show()} of its strength"
         + (ChanceAfterProof is { } after ? $"; with {Input.Kept!.Value.ToUnit(RatioUnit.Percent).Show()} left the chance in a fill is {Chance(after)} against {Chance(ChanceWithoutProof!.Value)} without a proof." : ".");
 
     /// <summary>The second truth in a sentence.</summary>
@@ -157,5 +157,12 @@ public sealed record ProofEffectResult : IResult
 
     private Ratio Share(GaugePressure pressure) => Ratio.FromPercent(100 * (pressure / Input.Screening.Median));
 
-    private static string Chance(double chance) => chance <= 0 ? "none by this model" : chance >= 0.01 ? $"{Digits.Round(100 * chance)} %" : $"1 in {Digits.Round(1 / chance, 2)}";
+    // Below one in a million the figure is the assumed shape's alone: nobody has made that many vessels.
+    private static string Chance(double chance) => chance switch
+    {
+        <= 0 => "none by this model",
+        < 1e-6 => "fewer than 1 in a million, by the assumed shape",
+        < 0.01 => $"1 in {Digits.Round(1 / chance, 2)}",
+        _ => $"{Digits.Round(100 * chance)} %",
+    };
 }
