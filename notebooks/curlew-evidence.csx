@@ -25,7 +25,7 @@ var fillPlan = new PadFill
 }.Run();
 var finSheet = new FinSheet("carbon sheet, 0/90", 5.Gigapascals(), 400.Megapascals(), Source.CommonPractice("typical of the material; bend a strip to failure"));
 var finBond = new FinBond(10.Millimetres(), 10.Megapascals(), Source.CommonPractice("filled epoxy on sanded laminate; pull a sample"));
-var finsJudged = body.FinStructure(finSheet, finBond, flown.Fly(site).Figures.GreatestSpeed, 5.MetresPerSecond());
+var finsJudged = body.FinStructure(finSheet, finBond, flown.Fly(site).Figures.GreatestSpeed, 6.MetresPerSecond());
 var dryMass = parts.Balance().Mass;
 var gear = new RecoveryGear
 {

@@ -12,6 +12,12 @@ internal sealed class CardJudgement
     // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning. Common practice, no source.
     private static readonly Ratio MostBroken = 1.Percent();
 
+    // Where something never happens in this many flights, it happens in fewer than 1 % of them at 95 %: 3 over the flights (Clopper and Pearson 1934).
+    private const int FewestFlights = 300;
+
+    // What has to differ from flight to flight for a scatter to tell anything.
+    private static readonly string[] Varied = ["charge pressure", "thrust", "drag", "wind speed", "wind direction", "rail tilt to north", "rail tilt to east"];
+
     private readonly List<EvidenceItem> _items = [];
     private readonly List<Finding> _findings = [];
 
@@ -39,6 +45,15 @@ internal sealed class CardJudgement
             card.AddRange(refused.Findings);
             return null;
         }
+    }
+
+    /// <summary>The numbers of a flight at an end of the drag band; an error where it has no answer though the expected flight has one.</summary>
+    public static FlightFigures? Band(CardJudgement card, FlightFigures? expected, Func<FlightResult> fly, string end)
+    {
+        if (expected is null) return null;
+        if (Try(card, fly) is { Status: ResultStatus.Completed } flight) return flight.Figures;
+        card.Error($"at the {end} end of the drag band the flight has no answer. Fly the vehicle at that end and do what the findings of that flight name.");
+        return null;
     }
 
     /// <summary>Notes a piece of evidence; false where it wasn't handed over.</summary>
@@ -82,6 +97,11 @@ internal sealed class CardJudgement
         }
 
         if (scatter.Part != ShardNumber.Whole) Error($"the scatter on the card is shard {scatter.Part} only. Merge all of them.");
+        if (scatter.Apogee.Count < FewestFlights)
+            Error($"the scatter on the card has {scatter.Apogee.Count} flights; at least {FewestFlights} are needed to tell what happens in 1 % of them. Disperse with more flights.");
+        var still = Varied.Where(name => scatter.Inputs.Where(i => IsOf(i.Name, name)).Any(i => i.Values.All(v => v == i[0]))).ToList();
+        if (still.Count > 0)
+            Error($"in the scatter on the card nothing varies in {string.Join(", ", still)}, so all its flights are too much alike. Disperse with a spread of each.");
         if (scatter.Plan.Ceiling?.Meters != site.Ceiling?.Meters)
             Error($"the scatter on the card was judged by {(scatter.Plan.Ceiling is { } other ? $"a ceiling of {other.Show()}" : "no ceiling")}, not by this site's. Disperse again.");
         if (!SameField(scatter.Plan.Field, site.Field)) Error("the scatter on the card was judged by another field than this site's. Disperse again.");
@@ -102,6 +122,10 @@ internal sealed class CardJudgement
         if (planned > limits.Limit)
             Error($"the wind planned for at the rail, {planned.Show()}, is above the limit of {limits.Limit.Show()}, which {limits.SetBy} sets. Wait, or mend what sets the limit.");
     }
+
+    // "Drag", or "Booster's drag" where there are two stages; not "Canopy drag".
+    private static bool IsOf(string column, string name) =>
+        string.Equals(column, name, StringComparison.OrdinalIgnoreCase) || column.EndsWith($"'s {name}", StringComparison.Ordinal);
 
     private static bool SameField(FlyingField? one, FlyingField? other) =>
         one is null || other is null

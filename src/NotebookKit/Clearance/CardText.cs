@@ -69,9 +69,9 @@ internal static class CardText
         if (scatter?.OffField is { } off) yield return new(Name(own, "Off the field"), off.ToString());
     }
 
-    public static string WindCheck(WindLimits? wind) => wind is null
+    public static string WindCheck(LaunchSite site, WindLimits? wind) => wind is null
         ? "Wind measured at the rail: the limit is not shown."
-        : $"Wind measured at the rail: at most {wind.Limit.Show(SpeedUnit.MeterPerSecond)}. Measured: ____ m/s.";
+        : $"Wind measured at the rail: at most {wind.Limit.Show(SpeedUnit.MeterPerSecond)}{(WindLimitSearch.IsAboutToday(site) ? ", from within 30° of the side planned for" : "")}. Measured: ____ m/s.";
 
     public static string RailCheck(LaunchSite site) => $"Rail at {site.Rail.Elevation.Show()} above the horizon, towards {site.Rail.Towards.Show()}, clamped.";
 

@@ -22,15 +22,16 @@ public sealed class FlightCard : IFlightCard
         card.Site(site);
         Flight = CardJudgement.Try(card, () => vehicle.Fly(site));
         Figures = Flight is { Status: ResultStatus.Completed } ? Flight.Figures : null;
-        stage.Judge(evidence, Figures);
+        var light = CardJudgement.Band(card, Figures, () => LaunchStandOff.WithLightDrag(vehicle).Fly(site), "light");
+        stage.Judge(evidence, Figures, light);
         Allowance = stage.Allowance;
         if (Figures is { } figures)
         {
-            (LowestApogee, HighestApogee) = vehicle.MeasuredDrag is null
-                ? ((vehicle with { DragEnd = DragEnd.High }).Fly(site).Apogee, LaunchStandOff.HighestApogee(vehicle, site))
-                : (figures.Apogee, figures.Apogee);
+            var heavy = vehicle.MeasuredDrag is null ? CardJudgement.Band(card, figures, () => (vehicle with { DragEnd = DragEnd.High }).Fly(site), "heavy") : figures;
+            (LowestApogee, HighestApogee) = ((heavy ?? figures).Apogee, (light ?? figures).Apogee);
             Wind = WindLimitSearch.Of(vehicle, site, Flight!, evidence.Recovery);
             card.Wind(Wind, figures.RailWind);
+            stage.Gust(evidence, Wind.Limit);
             var margin = Flight!.Stability();
             LeastMargin = margin.LeastMargin;
             if (!margin.Holds)
@@ -117,7 +118,7 @@ public sealed class FlightCard : IFlightCard
             var apogee = Vehicle.Deployment.Trigger == DeploymentTrigger.Timer && Figures is { } f ? $"; apogee expected at {f.ApogeeTime.Show()}" : "";
             return
             [
-                CardText.SiteCheck, CardText.WindCheck(Wind),
+                CardText.SiteCheck, CardText.WindCheck(Site, Wind),
                 .. CardText.StageChecks("", Vehicle, Allowance, Evidence),
                 $"Canopy packed, cord and pins checked; {Vehicle.Deployment}{apogee}.",
                 CardText.RailCheck(Site), CardText.DistanceCheck(Evidence.StandOff), CardText.VentCheck,

@@ -77,7 +77,7 @@ public sealed class LaunchStandOff : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Stand-off at the pad",
-        [.. Blast.Model.Assumptions, "Gas at fill pressure above the water and the squeezed water itself, all vessels together.", "The crew is behind cover; spectators are not."],
+        [.. Blast.Model.Assumptions, "Gas at fill pressure above the water and the compressed water itself, all vessels together.", "The crew is behind cover; spectators are not."],
         Blast.Model.ValidRange,
         Blast.Model.Sources);
 
@@ -125,8 +125,7 @@ public sealed class LaunchStandOff : IResult
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         var (booster, sustainer) = (vehicle.Booster.Charge, vehicle.Sustainer.Charge);
-        var light = vehicle with { Booster = WithLightDrag(vehicle.Booster), Sustainer = WithLightDrag(vehicle.Sustainer) };
-        return new([booster, sustainer], vehicle.Name, Stored(booster, site) + Stored(sustainer, site), light.Fly(site).Apogee);
+        return new([booster, sustainer], vehicle.Name, Stored(booster, site) + Stored(sustainer, site), WithLightDrag(vehicle).Fly(site).Apogee);
     }
 
     /// <summary>The same with distances that are kept larger than the computed ones.</summary>
@@ -152,13 +151,16 @@ public sealed class LaunchStandOff : IResult
     }
 
     /// <summary>Highest apogee over the drag band.</summary>
-    internal static Length HighestApogee(Vehicle vehicle, LaunchSite site) => WithLightDrag(vehicle).Fly(site).Apogee;
+    private static Length HighestApogee(Vehicle vehicle, LaunchSite site) => WithLightDrag(vehicle).Fly(site).Apogee;
+
+    internal static TwoStageVehicle WithLightDrag(TwoStageVehicle vehicle) =>
+        vehicle with { Booster = WithLightDrag(vehicle.Booster), Sustainer = WithLightDrag(vehicle.Sustainer) };
 
     internal static Vehicle WithLightDrag(Vehicle vehicle) => vehicle.MeasuredDrag is null ? vehicle with { DragEnd = DragEnd.Low } : vehicle;
 
     private static Energy Stored(Charge charge, LaunchSite site)
     {
-        var gas = StoredEnergy.OfGas(charge.Pressure, charge.GasSpace, site.Pressure);
+        var gas = StoredEnergy.OfGas(charge.Pressure, charge.GasSpace, site.Pressure, heatCapacityRatio: charge.Gas.HeatCapacityRatio);
         return charge.Water > Volume.Zero ? gas + StoredEnergy.OfWater(charge.Pressure, charge.Water, Water.AtRoomTemperature) : gas;
     }
 }

@@ -12,6 +12,12 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
 {
     private const double MassTolerance = 0.05;
 
+    // Under a canopy the vehicle comes down no faster than this. Common practice, no source.
+    private static readonly Speed FastestDescent = 12.MetresPerSecond();
+
+    // What a fill may pass the target by in the sums, not at the gauge.
+    private static readonly Pressure FillRounding = 0.01.Bar();
+
     private static readonly Pressure PressureTolerance = 0.05.Bar();
 
     /// <summary>What the vessel may be filled to; none where no proved vessel was handed over.</summary>
@@ -20,14 +26,29 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     /// <summary>Judges all of it.</summary>
     /// <param name="evidence">What was handed over.</param>
     /// <param name="figures">The flight's numbers; none where it has no answer.</param>
+    /// <param name="light">The numbers of the flight at the light end of the drag band, which is the fastest; none where it has no answer.</param>
     /// <param name="isAirborneAlone">Whether the stage drives itself alone in the air; a booster's margin is that of the stack.</param>
-    public void Judge(StageEvidence evidence, FlightFigures? figures, bool isAirborneAlone = true)
+    public void Judge(StageEvidence evidence, FlightFigures? figures, FlightFigures? light, bool isAirborneAlone = true)
     {
         Vessel(evidence);
         Fill(evidence);
-        Fins(evidence, figures);
+        Fins(evidence, figures, light);
         Recovery(evidence, figures);
         if (isAirborneAlone) Stability(evidence);
+        if (vehicle.MeasuredDrag is { } curve) OwnDrag(card, curve, own);
+        if (vehicle.DragCalibration is { } calibration && calibration.Origin.Kind != SourceKind.Measured)
+            card.Error($"{own}the factor on drag of {Digits.Round(calibration.Factor)} wasn't measured: {calibration.Origin}. Fit the factor to a logged flight, or fly on the drag build-up with its band.");
+    }
+
+    /// <summary>A drag curve of one's own carries neither flights nor a band: heavy drag written in would keep any flight low and near.</summary>
+    public static void OwnDrag(CardJudgement card, Aerodynamics.DragCurve curve, string own) =>
+        card.Error($"{own}the drag curve \"{curve.Name}\" was given by hand; no flight is shown that it was fitted to. Fit the drag to a logged flight (DragCalibration), or fly on the drag build-up with its band.");
+
+    /// <summary>The gust of the fins against the wind limit.</summary>
+    public void Gust(StageEvidence evidence, Speed limit)
+    {
+        if (evidence.Fins?.Where(f => f.Gust < limit).MinBy(f => f.Gust) is { } weakest)
+            card.Add(Finding.Warning($"{own}the fins were judged with a gust of {weakest.Gust.Show()}, below the wind limit of {limit.Show()}. Fly in no more wind than {weakest.Gust.Show()}, or judge the fins with a gust as large as the limit."));
     }
 
     private void Vessel(StageEvidence evidence)
@@ -69,11 +90,14 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         {
             if (!Same(service.Vessel, vessel.Vessel) || !Same(service.Serial, vessel.Serial))
                 card.Error($"{own}the service record is that of {service.Vessel} {service.Serial}, the proof that of {vessel.Vessel} {vessel.Serial}. Hand over both of one vessel.");
-            var last = service.Events.OfType<Proved>().LastOrDefault();
+            // By the day of the proof, not by its place in the file: an old proof may be written down late.
+            var last = (day is { } asked ? Standing(service, asked).LastProof : null) ?? service.Events.OfType<Proved>().LastOrDefault();
             if (last is null)
                 card.Error($"{own}the service record holds no proof. Enter the proof that was held.");
             else if (!string.Equals(last.Record, vessel.Fingerprint, StringComparison.OrdinalIgnoreCase))
                 card.Error($"{own}the last proof in the service record is record {Short(last.Record)}, the one handed over is {Short(vessel.Fingerprint)}. Hand over the last proof of the vessel.");
+            else if (last.Day != vessel.Day)
+                card.Error($"{own}the service record dates the last proof {Iso(last.Day)}, the proof's own record {Iso(vessel.Day)}; a proof is no younger than its readings. Prove the vessel again, or enter the proof with its own day.");
         }
 
         if (day is not { } on) return;
@@ -101,15 +125,20 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Error($"{own}the fill goes to {fill.Fill.Target}, the flight starts from {charge.Pressure}. Plan the fill that is flown.");
         if (Math.Abs(fill.Fill.WaterFraction.Percent - charge.WaterFraction.Percent) > 0.5)
             card.Error($"{own}the fill is planned with {fill.Fill.WaterFraction.Show()} of water, the flight with {charge.WaterFraction.Show()}. Plan the fill that is flown.");
+        if (fill.Fill.Gas != charge.Gas)
+            card.Error($"{own}the fill is planned with {fill.Fill.Gas.Name}, the flight with {charge.Gas.Name}, or with other properties of the gas. Plan the fill that is flown.");
+        if (Allowance is { IsShown: true } allowed && fill.HighestPressure > allowed.Pressure + FillRounding)
+            card.Error($"{own}the fill reaches {fill.HighestPressure} on its way; the vessel may be filled to {allowed.Pressure}, which {allowed.SetBy} sets. Fill more slowly, or to less.");
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
     }
 
-    private void Fins(StageEvidence evidence, FlightFigures? figures)
+    private void Fins(StageEvidence evidence, FlightFigures? figures, FlightFigures? light)
     {
         var sets = vehicle.Body.Fins;
         var judged = evidence.Fins;
         if (!card.Shown($"{own}fins judged", judged is { Count: > 0 }, $"{judged?.Count} of {sets.Count} sets", "Judge the fins as structure: body.FinStructure(...).")) return;
         if (figures is null) return;
+        var fast = light is not null && light.GreatestSpeed > figures.GreatestSpeed ? light : figures;
         for (var i = 0; i < sets.Count; i++)
         {
             if (judged!.FirstOrDefault(f => f.Fins == sets[i]) is not { } given)
@@ -118,17 +147,17 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
                 continue;
             }
 
-            if (figures.GreatestMach > Aerodynamics.FlutterResult.HighestMach)
+            if (fast.GreatestMach > Aerodynamics.FlutterResult.HighestMach)
             {
-                card.Error($"{own}the vehicle reaches Mach {Digits.Round(figures.GreatestMach)}; no flutter pass is given above Mach {Aerodynamics.FlutterResult.HighestMach}. Fly slower, or have the fins tested.");
+                card.Error($"{own}the vehicle reaches Mach {Digits.Round(fast.GreatestMach)}; no flutter pass is given above Mach {Aerodynamics.FlutterResult.HighestMach}. Fly slower, or have the fins tested.");
                 continue;
             }
 
             if (given.Gust < figures.RailWind)
                 card.Error($"{own}the fins were judged with a gust of {given.Gust.Show()}; the wind planned for is {figures.RailWind.Show()}. Judge them with at least that gust.");
-            // The sums are done anew from sheet, bond and gust, at this flight's own speed.
-            var fins = vehicle.Body.FinStructure(given.Sheet, given.Bond, figures.GreatestSpeed, given.Gust, new(site.Pressure, site.Temperature), i);
-            if (!fins.Holds) card.Error($"{own}{fins.Fins.Name}: the fins don't hold at {figures.GreatestSpeed.Show()}. Mend what their own check names.");
+            // The sums are done anew from sheet, bond and gust, at this flight's own speed at the light end of the drag band.
+            var fins = vehicle.Body.FinStructure(given.Sheet, given.Bond, fast.GreatestSpeed, given.Gust, new(site.Pressure, site.Temperature), i);
+            if (!fins.Holds) card.Error($"{own}{fins.Fins.Name}: the fins don't hold at {fast.GreatestSpeed.Show()}. Mend what their own check names.");
             card.AddRange(fins.Findings.Select(f => f with { Message = own + f.Message }));
         }
     }
@@ -146,13 +175,16 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         if (figures is null) return;
         if (figures.OpeningTime is null)
             card.Error($"{own}the stage comes down without a canopy, at {figures.LandingSpeed.Show()}. Give it one, and let it come out.");
-        else if (figures.OpeningSpeed is { } speed && figures.Opening is null && speed.MetersPerSecond >= 1)
+        else if (figures.OpeningSpeed is { MetersPerSecond: >= 1 } speed && figures.Opening is null)
             card.Error($"{own}the canopy comes out at {speed.Show()}, faster than any opening load is published for. Deploy it nearer to the apogee.");
-        else if (figures.Opening is null && whole.Kilograms * FlightNumbers.Gravity > check.AllowedLoad.Newtons)
-            card.Error($"{own}the vehicle weighs {(whole.Kilograms * FlightNumbers.Gravity).Newtons().Show()}; the gear takes {check.AllowedLoad.Show()} with its factor of {Digits.Round(NotebookKit.Recovery.RecoveryCheck.RequiredFactor)}. Use stronger gear.");
-        else if (figures.Opening is { } opening && opening.DesignLoad > check.AllowedLoad)
+        else if ((figures.Opening ?? SlowOpening(whole)) is { } opening && opening.DesignLoad > check.AllowedLoad)
             card.Error($"{own}the canopy opens with {opening.DesignLoad.Show()}; the gear takes {check.AllowedLoad.Show()} with its factor of {Digits.Round(NotebookKit.Recovery.RecoveryCheck.RequiredFactor)}. Use stronger gear, or deploy nearer to the apogee.");
+        if (figures.OpeningTime is not null && !(figures.DescentSpeed <= FastestDescent))
+            card.Error($"{own}the stage reaches the ground at {figures.DescentSpeed.Show()} under its canopy; at most {FastestDescent.Show()} is accepted (common practice, no source). Use a larger canopy, or deploy it higher.");
     }
+
+    // At the top the air may stand still: the gear carries the weight and the least opening that has a load.
+    private NotebookKit.Recovery.OpeningResult? SlowOpening(Mass whole) => vehicle.Canopy?.Open(whole, 1.MetresPerSecond(), FlightReport.Density(site, 0).KilogramsPerCubicMetre());
 
     private void Stability(StageEvidence evidence)
     {

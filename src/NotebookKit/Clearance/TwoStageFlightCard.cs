@@ -28,8 +28,13 @@ public sealed class TwoStageFlightCard : IFlightCard
         card.Shown("order of filling", evidence.FillOrder != FillOrder.NotGiven, Order(evidence.FillOrder), "Say which vessel is filled first.");
         var booster = new StageJudge(card, vehicle.Booster, site, evidence.Day, evidence.Life, OfBooster);
         var sustainer = new StageJudge(card, vehicle.Sustainer, site, evidence.Day, evidence.Life, OfSustainer);
-        booster.Judge(evidence.Booster, isFlown ? Flight!.Booster.Figures : null, isAirborneAlone: false);
-        sustainer.Judge(evidence.Sustainer, isFlown ? Flight!.Sustainer.Figures : null);
+        var light = isFlown ? CardJudgement.Try(card, () => LaunchStandOff.WithLightDrag(vehicle).Fly(site)) : null;
+        var isLightFlown = light is { Status: ResultStatus.Completed };
+        if (isFlown && !isLightFlown)
+            card.Error("at the light end of the drag band the flight has no answer. Do what the findings of that flight name.");
+        booster.Judge(evidence.Booster, isFlown ? Flight!.Booster.Figures : null, isLightFlown ? light!.Booster.Figures : null, isAirborneAlone: false);
+        sustainer.Judge(evidence.Sustainer, isFlown ? Flight!.Sustainer.Figures : null, isLightFlown ? light!.Sustainer.Figures : null);
+        if (vehicle.MeasuredStackDrag is { } curve) StageJudge.OwnDrag(card, curve, "stack: ");
         (BoosterAllowance, SustainerAllowance) = (booster.Allowance, sustainer.Allowance);
         SameVessel(card, evidence);
         if (evidence.FillOrder == FillOrder.Together && vehicle.Booster.Charge.Pressure != vehicle.Sustainer.Charge.Pressure)
@@ -39,11 +44,15 @@ public sealed class TwoStageFlightCard : IFlightCard
             StageJudge.Margin(card, stack, evidence.StackStability!, "stack: ");
         if (isFlown)
         {
-            HighestApogee = evidence.StandOff?.Apogee is { } reckoned && reckoned > Flight!.Apogee ? reckoned : Flight!.Apogee;
+            HighestApogee = isLightFlown && light!.Apogee > Flight!.Apogee ? light.Apogee : Flight!.Apogee;
             Wind = WindLimitSearch.Of(vehicle, site, Flight, evidence.Booster.Recovery, evidence.Sustainer.Recovery);
             card.Wind(Wind, Flight.Sustainer.Figures.RailWind);
+            booster.Gust(evidence.Booster, Wind.Limit);
+            sustainer.Gust(evidence.Sustainer, Wind.Limit);
             if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
                 card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
+            else if (site.Ceiling is { } above && HighestApogee > above)
+                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {HighestApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
         }
 
         card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Booster.Charge, vehicle.Sustainer.Charge], HighestApogee);
@@ -119,7 +128,7 @@ public sealed class TwoStageFlightCard : IFlightCard
     /// <inheritdoc/>
     public IReadOnlyList<string> Checklist =>
     [
-        CardText.SiteCheck, CardText.WindCheck(Wind),
+        CardText.SiteCheck, CardText.WindCheck(Site, Wind),
         .. CardText.StageChecks(OfBooster, Vehicle.Booster, BoosterAllowance, Evidence.Booster),
         .. CardText.StageChecks(OfSustainer, Vehicle.Sustainer, SustainerAllowance, Evidence.Sustainer),
         $"Separation tried on the ground: {Vehicle.Separation}.",
@@ -152,9 +161,11 @@ public sealed class TwoStageFlightCard : IFlightCard
 
     private static void SameVessel(CardJudgement card, TwoStageEvidence evidence)
     {
-        if (evidence.Booster.Vessel is { } booster && evidence.Sustainer.Vessel is { } sustainer && booster.Fingerprint == sustainer.Fingerprint)
+        if (evidence.Booster.Vessel is { } booster && evidence.Sustainer.Vessel is { } sustainer && (booster.Fingerprint == sustainer.Fingerprint || (Same(booster.Vessel, sustainer.Vessel) && Same(booster.Serial, sustainer.Serial))))
             card.Error($"booster and sustainer are both said to fly on {booster}; one vessel can't be in two places. Hand over the proof of each.");
     }
+
+    private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
 
     private static string Order(FillOrder order) => order switch
     {

@@ -37,7 +37,7 @@ internal static class WindLimitSearch
         var stack = vehicle.Stack(site);
         var left = FlightRun.FlyStack(stack.Numbers(site), null, vehicle.Numbers(site), FlightAccuracy.Fast, null, out _);
         var rail = RailLimit(stack.Airframe, figures.RailExitSpeed, figures.RailWind, left.ExitWaterKg.Kilograms(), left.ExitGasKg.Kilograms());
-        var light = vehicle with { Booster = LaunchStandOff.WithLightDrag(vehicle.Booster), Sustainer = LaunchStandOff.WithLightDrag(vehicle.Sustainer) };
+        var light = LaunchStandOff.WithLightDrag(vehicle);
         var (both, upper, lower, separation) = (light.Stack(site).Numbers(site), light.Sustainer.Numbers(site), light.Booster.Numbers(site), light.Numbers(site));
         return Search(vehicle.Name, site, rail, booster is not null && sustainer is not null, (wind, factor, turn) =>
         {
@@ -108,8 +108,11 @@ internal static class WindLimitSearch
         return wrong > 0 ? right : 0;
     }
 
+    /// <summary>Whether the rail leans, so that the limits hold for wind from about the planned side alone.</summary>
+    public static bool IsAboutToday(LaunchSite site) => site.Rail.Elevation.Degrees < 89.5;
+
     private static int[] Turns(LaunchSite site) =>
-        site.Rail.Elevation.Degrees < 89.5 ? AboutToday : site.Field?.Radius is not null ? [0] : AllRound;
+        IsAboutToday(site) ? AboutToday : site.Field?.Radius is not null ? [0] : AllRound;
 
     private static SiteAir Air(LaunchSite site, WindProfile wind, FlightNumbers numbers, double factor, double turn) =>
         new(site.Atmosphere.Law, site.Elevation.Meters, wind, -numbers.RailM * numbers.RailDirection.Z, null, factor, turn);
@@ -122,9 +125,7 @@ internal static class WindLimitSearch
         if (marks.Failed || vehicle.Canopy is not { } canopy || double.IsNaN(marks.OpeningTime)) return false;
         if (marks.OpeningSpeed > 150) return false;
         var mass = vehicle.Parts.State().MassKg + marks.WaterLeftKg + marks.GasLeftKg;
-        // A canopy that opens at rest pulls no more than what hangs on it.
-        if (marks.OpeningSpeed < 1) return mass * FlightNumbers.Gravity <= gear.AllowedLoad.Newtons;
         var density = FlightReport.Density(site, marks.OpeningM);
-        return canopy.Open(mass.Kilograms(), marks.OpeningSpeed.MetresPerSecond(), density.KilogramsPerCubicMetre()).DesignLoad <= gear.AllowedLoad;
+        return canopy.Open(mass.Kilograms(), Math.Max(1, marks.OpeningSpeed).MetresPerSecond(), density.KilogramsPerCubicMetre()).DesignLoad <= gear.AllowedLoad;
     }
 }

@@ -47,7 +47,7 @@ public sealed record ProofRecord : IResult
     public GaugePressure? HeldAtLeast => ProofHold is { LongEnough: true } hold ? hold.Lowest + -Readings.GaugeError : null;
 
     /// <summary>Working pressure that was proved: what was held over the rule's factor, never above the one planned for. None where it wasn't held. Source: the rule's.</summary>
-    public GaugePressure? GoodFor =>
+    public GaugePressure? WorkingPressureShown =>
         HeldAtLeast is not { } held ? null : held / Plan.Proof.Rule.Factor is var proved && proved < Plan.Proof.WorkingPressure ? proved : Plan.Proof.WorkingPressure;
 
     /// <summary>Water lost per minute at working pressure, warmth and sudden drops taken off; none where the leak hold is missing.</summary>
@@ -112,13 +112,13 @@ public sealed record ProofRecord : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Verdict", Verdict.ToString().ToLowerInvariant(), $"planned for a working pressure of {Plan.Proof.WorkingPressure}"),
-        .. GoodFor is { } good && Verdict != ProofVerdict.Reject ? [new ResultLine(Verdict == ProofVerdict.Accept ? "Good for" : "Pressure held would prove", good.ToString(), $"held at least over the factor of {Digits.Round(Plan.Proof.Rule.Factor, 4)}")] : Array.Empty<ResultLine>(),
+        .. WorkingPressureShown is { } good && Verdict != ProofVerdict.Reject ? [new ResultLine(Verdict == ProofVerdict.Accept ? "Working pressure shown" : "Working pressure the hold would show", good.ToString(), $"held at least over the factor of {Digits.Round(Plan.Proof.Rule.Factor, 4)}")] : Array.Empty<ResultLine>(),
         new("Highest pressure", Highest.ToString(), $"planned {Plan.ProofPressure}"),
         .. HeldAtLeast is { } held ? [new ResultLine("Held at least", held.ToString(), $"for {ProofPlan.Seconds(ProofHold!.Held)}; lowest reading less the gauge's {Digits.Round(Readings.GaugeError.Bars, 2)} bar")] : Array.Empty<ResultLine>(),
         .. LeakRate is { } rate ? [new ResultLine("Leak at working pressure", $"{Digits.Round(rate.MillilitersPerMinute, 2)} mL/min", $"{Digits.Round(FallInTenMinutes!.Value.Percent, 2)} % in ten minutes; the log could tell {Digits.Round(LeakRateVisible!.Value.MillilitersPerMinute, 2)} mL/min")] : Array.Empty<ResultLine>(),
         .. Expansion is { } e
             ? [
-                new ResultLine("Growth at proof", ProofPlan.Millilitres(e.WallGrowth), $"expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallGrowth(Plan.ProofPressure))}"),
+                new ResultLine("Total expansion at proof", ProofPlan.Millilitres(e.WallGrowth), $"expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallGrowth(Plan.ProofPressure))}"),
                 new ResultLine("Permanent expansion", $"{Digits.Round(e.Permanent.Milliliters, 2)} mL, {Digits.Round(e.PermanentShare.Percent, 2)} %", $"limit {Plan.Proof.Rule.PermanentLimit.Show()}"),
                 new ResultLine("Trapped air", $"{Digits.Round(e.TrappedAir.Milliliters, 2)} mL", $"planned {ProofPlan.Millilitres(Plan.Proof.TrappedAir)}"),
             ]
@@ -138,7 +138,7 @@ public sealed record ProofRecord : IResult
         get
         {
             List<WorkingStep> steps = [];
-            if (GoodFor is { } good)
+            if (WorkingPressureShown is { } good)
                 steps.Add(new("Working pressure proved", @"p_w = \min\left(p_{w,plan},\ \frac{p_{low} - e}{f}\right)", $"min({Plan.Proof.WorkingPressure}, ({ProofHold!.Lowest} − {Digits.Round(Readings.GaugeError.Bars, 2)} bar) / {Digits.Round(Plan.Proof.Rule.Factor, 4)})", good.ToString(), Plan.Proof.Rule.Source));
             if (LeakHold is { } hold)
             {

@@ -17,7 +17,11 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
     private static readonly Duration ShortestHold = 60.Seconds();
     private static readonly Duration ShortestLeakHold = 5.Minutes();
     private static readonly Ratio MostLeak = 1.Percent();
+    private static readonly Duration LongestGap = 10.Seconds();
     private const double VolumeTolerance = 0.005;
+
+    // Another layup under the same name grows by another amount. Common practice, no source.
+    private const double GrowthTolerance = 0.1;
 
     private ProvedVessel(ProofRecord record, Rating rating, GaugePressure held, string serial, DateOnly day)
     {
@@ -139,6 +143,8 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
             yield break;
         }
 
+        if (!RuleSets.All.Any(published => IsAsStrict(rating, published)))
+            yield return Finding.Error($"the rule set \"{rating.Rules.Name}\" of the rating asks for less than each of the published ones: proof {Digits.Round(rating.Rules.Proof)}, burst {Digits.Round(rating.Rules.Burst)}, overshoot {Digits.Round(rating.Rules.Overshoot)}, a proof at up to {rating.Rules.HighestProofUse.Show()} of the strength. Rate the vessel by RuleSets.Club or by a stricter set.");
         if (string.IsNullOrWhiteSpace(readings.Serial))
             yield return Finding.Error("the proof log gives no serial; a proof belongs to one very vessel. Write its serial on the vessel and into the log.");
         if (readings.Day is null)
@@ -147,14 +153,34 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
             yield return Finding.Error($"the proof is of vessel \"{proof.Vessel}\", the rating of \"{rating.Vessel.Name}\". Take the rating of the vessel that was proved.");
         if (Math.Abs(proof.Volume / rating.Vessel.Volume - 1) > VolumeTolerance)
             yield return Finding.Error($"the proof is of a vessel of {proof.Volume.Show()}, the rating of one of {rating.Vessel.Volume.Show()}; they must agree within {Digits.Round(100 * VolumeTolerance)} %. Plan the proof from the rating.");
+        var (planned, rated) = (proof.Wall.Growth.DecimalFractions / proof.Wall.At.Pascals, WallExpansion.Of(rating.Vessel.Expansion(rating.ProofPressure)) is var wall ? wall.Growth.DecimalFractions / wall.At.Pascals : 0);
+        if (!(Math.Abs(planned / rated - 1) <= GrowthTolerance))
+            yield return Finding.Error($"the proof was planned for a wall that grows {Digits.Round(planned / rated, 2)} times as much as that of the rating; they must agree within {Digits.Round(100 * GrowthTolerance)} % (common practice, no source). Take the rating of the layup that was proved.");
         if (proof.ProofHold < ShortestHold)
             yield return Finding.Error($"the proof was held for {ProofPlan.Seconds(proof.ProofHold)}; at least {ProofPlan.Seconds(ShortestHold)} is asked. Proof-test the vessel again.");
         if (proof.LeakHold < ShortestLeakHold)
             yield return Finding.Error($"leaks were looked for during {ProofPlan.Seconds(proof.LeakHold)}; at least {ProofPlan.Seconds(ShortestLeakHold)} at working pressure is asked (common practice, no source). Proof-test the vessel again.");
+        if (LongestGapS(record) is var gap && gap > LongestGap.Seconds)
+            yield return Finding.Error($"during the proof hold {Digits.Round(gap, 2)} s pass between two readings; at most {ProofPlan.Seconds(LongestGap)} may (common practice, no source), as a fall in between is not seen. Log the gauge oftener and proof-test the vessel again.");
         if (readings.LeakLimit > MostLeak)
             yield return Finding.Error($"the limit of the leak was set to {readings.LeakLimit.Show()} in ten minutes; at most {MostLeak.Show()} proves a vessel (common practice, no source). Judge the log by that.");
         if (proof.Rule.PermanentLimit > ProofRule.Club.PermanentLimit)
             yield return Finding.Error($"the limit of permanent expansion was set to {proof.Rule.PermanentLimit.Show()}; at most {ProofRule.Club.PermanentLimit.Show()} proves a vessel. Judge the log by that.");
+    }
+
+    private static bool IsAsStrict(Rating rating, RuleSet published) =>
+        rating.Rules.Proof >= published.Proof && rating.Rules.Burst >= published.Burst && rating.Rules.Overshoot >= published.Overshoot
+        && rating.Rules.HighestProofUse <= published.HighestProofUse && !(rating.MaximumExpectedPressure > published.HighestPressure);
+
+    private static double LongestGapS(ProofRecord record)
+    {
+        if (record.ProofHold is not { } hold) return 0;
+        var (from, to, time) = (hold.From.Seconds, (hold.From + hold.Held).Seconds, record.Readings.Time);
+        var longest = 0.0;
+        for (var i = 1; i < time.Count; i++)
+            if (time[i] > from && time[i - 1] < to)
+                longest = Math.Max(longest, time[i] - time[i - 1]);
+        return longest;
     }
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

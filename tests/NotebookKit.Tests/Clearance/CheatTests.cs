@@ -1,6 +1,7 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
+using NotebookKit.Filling;
 using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Life;
@@ -107,6 +108,30 @@ public class CheatTests
         ["a part of a scatter"] = (
             () => CardOf(Whole with { Scatter = DispersionShardOf(TestVehicle.DisperseShard(Ground, new(), 60, 1, 1, 2)) }), "shard 1/2 only"),
 
+        ["a scatter of two flights"] = (() => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, new(), 2, 1) }), "at least 300 are needed"),
+        ["a scatter in which nothing varies"] = (() => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, Spread.None, 300, 1) }), "nothing varies in charge pressure, thrust, drag, wind speed"),
+        ["a scatter in one and the same wind"] = (
+            () => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, new() { WindSpeed = Ratio.Zero, WindDirection = Angle.Zero }, 300, 1) }), "nothing varies in wind speed, wind direction"),
+        ["a fill with another gas"] = (() => CardOf(Whole with { Fill = (Whole.Fill!.Fill with { Gas = Gas.Nitrogen }).Run() }), "is planned with nitrogen"),
+        ["a fill that passes on its way what a warm vessel may have"] = (() => WarmCard(FillGoal.AfterCooling), "on its way; the vessel may be filled to"),
+        ["gear that doesn't carry the weight, at a top without wind"] = (
+            () => TestVehicle.Card(Ground with { Wind = WindProfile.Calm }, Whole with { Recovery = Gear(TestVehicle, 1) }), "Use stronger gear"),
+        ["a canopy as small as a hand"] = (() => SmallCanopy.Card(Ground, Whole with { Recovery = Gear(SmallCanopy, 900) }), "under its canopy; at most 12 m/s"),
+        ["a heavy drag written in by hand"] = (
+            () => (TestVehicle with { MeasuredDrag = DragCurve.Constant(3, TestVehicle.Body.ReferenceArea) }).Card(Ground, Whole), "no flight is shown that it was fitted to"),
+        ["a factor on drag that nobody measured"] = (
+            () => (TestVehicle with { DragCalibration = new(3, 10.Percent(), Source.CommonPractice("felt like it")) }).Card(Ground, Whole), "the factor on drag of 3 wasn't measured"),
+        ["an old proof entered under a younger day"] = (
+            () => CardOf(Whole with { Service = ServiceOf("Trainer vessel", "T-1", Usual(TheProved)[0], OnDay(ProofDay.AddDays(10), TheProved.Fingerprint), Sound(FlightDay)) }), "a proof is no younger than its readings"),
+        ["an older proof written down after the last one"] = (
+            () => CardOf(Whole with
+            {
+                Service = ServiceOf(
+                    "Trainer vessel", "T-1", Usual(TheProved)[0], OnDay(ProofDay.AddDays(5), "another"), Usual(TheProved)[1] with { At = At(ProofDay.AddDays(6)) }, Sound(FlightDay)),
+            }), "Hand over the last proof of the vessel"),
+        ["a proof entered again after a hard landing of the same day"] = (
+            () => CardOf(Whole with { Service = InService(TheProved, new LandedHard { At = At(ProofDay) }, Usual(TheProved)[1]) }), "landed hard"),
+
         // The day isn't one to fly on.
         ["more wind than the limit"] = (() => TestVehicle.Card(Ground with { Wind = WindProfile.Uniform(12.MetresPerSecond()) }, Whole), "above the limit"),
         ["a ceiling below the flight"] = (() => TestVehicle.Card(Ground with { Ceiling = 50.Metres() }, Whole), "above the ceiling"),
@@ -123,10 +148,14 @@ public class CheatTests
         ["prove by the rating of another vessel"] = (() => Accepted.ToProvedVessel(Pair.BoosterRating), "Take the rating of the vessel that was proved"),
         ["prove with a shortened hold"] = (() => Recorded(Rated, "T-1", plan: p => p with { ProofHold = 15.Seconds() }).ToProvedVessel(Rated), "at least 60 s is asked"),
         ["prove without looking for leaks"] = (() => Recorded(Rated, "T-1", plan: p => p with { LeakHold = 30.Seconds() }).ToProvedVessel(Rated), "leaks were looked for"),
+        ["prove with a log that looked away during the hold"] = (() => Thinned(Logged(NotebookKit.Proofing.Proof.For(Rated), "T-1", ProofDay)).Judge().ToProvedVessel(Rated), "pass between two readings"),
         ["prove with a generous limit of leaks"] = (
             () => (Logged(NotebookKit.Proofing.Proof.For(Rated), "T-1", ProofDay) with { LeakLimit = 9.Percent() }).Judge().ToProvedVessel(Rated), "limit of the leak was set to"),
         ["prove with a generous limit of permanent expansion"] = (
             () => Recorded(Rated, "T-1", plan: p => p with { Rule = p.Rule with { PermanentLimit = 15.Percent() } }).ToProvedVessel(Rated), "limit of permanent expansion was set to"),
+        ["prove by a rule set of one's own that asks for nothing"] = (
+            () => Accepted.ToProvedVessel(Built.Rate(RuleSets.Club with { Proof = 1.1, Burst = 1.6 }, 34.BarGauge())), "asks for less than each of the published ones"),
+        ["prove by the rating of a thicker twin"] = (() => Accepted.ToProvedVessel(Thicker.Rate(RuleSets.Club, 34.BarGauge())), "Take the rating of the layup that was proved"),
         ["use the rating of another design for a chamber"] = (() => Built.ToChamber(Pair.BoosterRating), "of another design"),
         ["keep a stand-off below the computed one"] = (() => Whole.StandOff!.Keeping(5.Metres(), 100.Metres()), "can't be kept below the computed stand-off"),
         ["keep the spectators nearer than computed"] = (() => Whole.StandOff!.Keeping(30.Metres(), 30.Metres()), "can't be kept below the computed stand-off"),
@@ -143,6 +172,25 @@ public class CheatTests
     public static TheoryData<string> Makings => [.. BeforeTheCard.Keys];
 
     private static ProvedVessel LowProof => Recorded(Rated, "T-1", plan: p => p with { WorkingPressure = 25.BarGauge() }).ToProvedVessel(Rated);
+
+    private static PressureVessel Thicker => Built with { Plies = [.. Built.Plies, Built.Plies[^1], Built.Plies[^1]] };
+
+    private static Vehicle SmallCanopy => TestVehicle with { Canopy = TestVehicle.Canopy! with { NominalDiameter = 0.1.Metres() } };
+
+    private static Proved OnDay(DateOnly day, string record) => new(day, TheProved.Held, Rated.ProofPressure / Rated.WorkingPressure, TheProved.RuleSet, record) { At = At(day) };
+
+    // A vessel just cool enough for 30 bar, filled to what settles at 30 bar.
+    private static FlightCard WarmCard(FillGoal goal)
+    {
+        var vehicle = Charged(SampleVehicles.Trainer, TheProved, 30);
+        var status = Whole.Service!.StatusOn(FlightDay, LifeLimits.Club);
+        var wall = Enumerable.Range(15, 35).Select(c => c.Celsius()).Last(c => FillAllowance.Of(TheProved, status, c, NearlyDry).Pressure >= 30.BarGauge());
+        return vehicle.Card(Ground, Whole with
+        {
+            VesselTemperature = wall,
+            Fill = (FillOf(vehicle).Fill with { Goal = goal, Restrictor = new Orifice(1.5.Millimetres(), 0.8) }).Run(),
+        });
+    }
 
     // A black wall under the noon sun of a hot still day.
     private static Temperature InTheSun =>
@@ -211,6 +259,31 @@ public class CheatTests
         Assert.All(takeAway, take => Assert.False(Pair.Vehicle.Card(Pair.Site, take(Pair.Evidence)).IsGo));
     }
 
+    [Fact]
+    public void One_vessel_proved_twice_is_not_two()
+    {
+        var again = Recorded(Rated, "T-1", ProofDay.AddDays(1)).ToProvedVessel(Rated);
+        var card = Pair.Vehicle.Card(Pair.Site, Pair.Evidence with { Booster = Pair.Evidence.Booster with { Vessel = again } });
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("one vessel can't be in two places", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_stand_off_of_two_stages_that_was_computed_for_a_lower_flight_is_refused()
+    {
+        var leaning = Pair.Site with { Rail = new(3.Metres()) { Elevation = 65.Degrees() } };
+        var card = Pair.Vehicle.Card(Pair.Site, Pair.Evidence with { StandOff = Pair.Vehicle.StandOff(leaning) });
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("was computed for an apogee of", StringComparison.Ordinal));
+        Assert.True(card.HighestApogee > card.Flight!.Apogee);
+    }
+
+    // Whoever chooses the heavy end of the band flies slower on paper alone.
+    [Fact]
+    public void Fins_are_judged_at_the_fastest_speed_of_the_drag_band()
+    {
+        string Says(DragEnd end) => (TestVehicle with { DragEnd = end }).Card(Ground, Whole with { Fins = [SoftFins] }).Findings.Single(f => f.Message.Contains("the fins don't hold at", StringComparison.Ordinal)).Message;
+        Assert.Equal(Says(DragEnd.Low), Says(DragEnd.High));
+    }
+
     // Shown as a whole, as the runner shows the flights of one task.
     private static DispersionResult DispersionShardOf(DispersionShard shard) => new(shard);
 
@@ -218,6 +291,16 @@ public class CheatTests
     {
         var rating = (Built with { Resin = resin }).Rate(RuleSets.Club, 34.BarGauge());
         return Recorded(rating, "T-1").ToProvedVessel(rating);
+    }
+
+    // A reading every twelve seconds only.
+    private static ProofReadings Thinned(ProofReadings readings)
+    {
+        Series Every(Series s) => s with { Values = [.. s.Values.Where((_, i) => i % 12 == 0)] };
+        return readings with
+        {
+            Time = Every(readings.Time), Pressure = Every(readings.Pressure), Temperature = Every(readings.Temperature!), Expansion = Every(readings.Expansion!),
+        };
     }
 
     private static Vehicle Stated(double rated, double fill) => SampleVehicles.Trainer with

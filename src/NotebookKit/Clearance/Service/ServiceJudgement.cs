@@ -15,6 +15,7 @@ internal sealed class ServiceJudgement
     private readonly LifeLimits _limits;
     private readonly List<(string Rule, string What, Recheck Needs, bool Proved, bool Inspected)> _open = [];
     private readonly List<Finding> _findings = [];
+    private readonly HashSet<(DateOnly Day, string Record)> _proofs = [];
     private Made? _made;
     private Proved? _proof;
     private bool _inspectedToday;
@@ -73,6 +74,13 @@ internal sealed class ServiceJudgement
 
     private void TakeProof(Proved proof, string what)
     {
+        if (!_proofs.Add((proof.Day, proof.Record.ToUpperInvariant())))
+        {
+            // Entered again it would clear what happened to the vessel on that day after the proof.
+            _findings.Add(Finding.Warning($"The record holds one proof twice, the second time in {what}; only the first entry counts. Look whether another proof was meant."));
+            return;
+        }
+
         _pressed++;
         if (_made is null && _record.Events.Any(e => e is Made))
         {
