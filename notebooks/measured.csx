@@ -1,4 +1,4 @@
-// What others measured while vessels of theirs were filled and let off: figures sampled from published diagrams, about 1 % of full scale, with the set-up
+// What others measured while vessels of theirs were filled and vented: figures sampled from published diagrams, about 1 % of full scale, with the set-up
 // as far as it is published. Absolute pressures in kPa or bar and temperatures in K as printed, turned into what a gauge and a thermometer show.
 record Reading(Series Time, Series Values);
 Reading GasReading(double[] seconds, double[] kelvins) => new(new("Time", "s", seconds), new("Gas temperature", "°C", [.. kelvins.Select(k => k - 273.15)]));
@@ -35,7 +35,7 @@ var nitrogenPressure = GaugeReading(1.01325, [0, 5.0, 9.9, 14.8, 19.5, 24.4, 29.
 var nitrogenTop = GasReading([10, 20, 30, 40], [238.2, 213.6, 206.7, 206.7]);
 var nitrogenBottom = GasReading([10, 20, 30, 40], [228.2, 203.8, 192.0, 187.7]);
 
-// Hydrogen let off from 138 bar in 14, 30 and 480 s, standing steel cylinder of 49.9 L: J. J. Byrnes, R. C. Reid, F. E. Ruccia, Ind. Eng. Chem. Process Des.
+// Hydrogen vented from 138 bar in 14, 30 and 480 s, standing steel cylinder of 49.9 L: J. J. Byrnes, R. C. Reid, F. E. Ruccia, Ind. Eng. Chem. Process Des.
 // Dev. 3 (1964) 206, runs 9, 7, 8. The valve isn't published: its bore is fitted to one reading of pressure. In the slow run a bath keeps the wall's temperature.
 var hydrogenCylinder = new Chamber(49.9.Litres(), 217.Millimetres(), 200.BarGauge());
 var thinSteel = FillWall.Of(hydrogenCylinder, 0.Percent(), ThermalWall.Steel(7.2.Millimetres()));

@@ -5,8 +5,8 @@ using UnitsNet;
 namespace NotebookKit.Proofing;
 
 /// <summary>What the burette said: how far the vessel grew, what stayed, how much air was in it.</summary>
-/// <param name="WallGrowth">Growth of the bore at proof pressure: water pumped less squeeze of water and air, and less what was lost.</param>
-/// <param name="Permanent">Growth that stays after the pressure is let off, the steady leak taken off. Sudden drops count as growth: they may be cracks.</param>
+/// <param name="WallGrowth">Growth of the bore at proof pressure: water pumped less compression of water and air, and less what was lost.</param>
+/// <param name="Permanent">Growth that stays after the vessel is depressurised, the steady leak taken off. Sudden drops count as growth: they may be cracks.</param>
 /// <param name="Lost">Water lost by the steady leak while the vessel was above half its working pressure.</param>
 /// <param name="TrappedAir">Air that the curve of water against pressure points to, measured at ambient pressure.</param>
 /// <remarks>Source: springs side by side; least squares of V = a p + V_air (1 − pa/(p + pa)) through the holds on the way up (ideal gas at constant temperature).</remarks>
@@ -56,7 +56,7 @@ public sealed record ExpansionReading(Volume WallGrowth, Volume Permanent, Volum
         var heldAt = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] >= proofHold.From.Seconds && readings.Time[i] <= proofEnd)
             .Average(i => readings.Pressure[i]).BarGauge();
         var growth = plan.ProofPressure / heldAt
-            * (atProof - lostByProof - squeezed.WaterSqueezed(heldAt).Milliliters - squeezed.AirSqueezed(heldAt).Milliliters);
+            * (atProof - lostByProof - squeezed.WaterCompressed(heldAt).Milliliters - squeezed.AirCompressed(heldAt).Milliliters);
         var stays = off.Select(i => burette[i]).Average() - zero - lost;
         return growth <= 0 ? null : new(growth.Millilitres(), stays.Millilitres(), lost.Millilitres(), air);
     }

@@ -23,7 +23,7 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
 
     /// <summary>Volume by which the water is squeezed. Source: Kell 1975, V p/K.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WaterSqueezed(GaugePressure pressure) => (Volume * (pressure.Pascals / Water.BulkModulus.Pascals)).ToUnit(VolumeUnit.Milliliter);
+    public Volume WaterCompressed(GaugePressure pressure) => (Volume * (pressure.Pascals / Water.BulkModulus.Pascals)).ToUnit(VolumeUnit.Milliliter);
 
     /// <summary>Volume that the trapped air still takes at a pressure. Source: ideal gas at constant temperature.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
@@ -31,11 +31,11 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
 
     /// <summary>Volume by which the trapped air is squeezed. Source: ideal gas at constant temperature.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume AirSqueezed(GaugePressure pressure) => TrappedAir - AirLeft(pressure);
+    public Volume AirCompressed(GaugePressure pressure) => TrappedAir - AirLeft(pressure);
 
     /// <summary>All the water the pump has to bring to reach a pressure.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WaterToPump(GaugePressure pressure) => WaterSqueezed(pressure) + WallGrowth(pressure) + AirSqueezed(pressure);
+    public Volume WaterToPump(GaugePressure pressure) => WaterCompressed(pressure) + WallGrowth(pressure) + AirCompressed(pressure);
 
     /// <summary>Fall in pressure when a little water is lost. Source: springs side by side.</summary>
     /// <param name="lost">Water lost; 0 or above, small against the water pumped in.</param>

@@ -136,7 +136,7 @@ public sealed record Proof
     }
 
     private static ProofStep StepAt(FilledVessel filled, GaugePressure pressure, Duration hold) =>
-        new(pressure, hold, filled.WallGrowth(pressure), filled.WaterSqueezed(pressure), filled.AirSqueezed(pressure));
+        new(pressure, hold, filled.WallGrowth(pressure), filled.WaterCompressed(pressure), filled.AirCompressed(pressure));
 
     private Finding? FindTrappedAir()
     {

@@ -16,13 +16,13 @@ internal static class ProofJudgement
         var verdict = reasons.Count == 0 ? ProofVerdict.Accept : reasons.Max(r => r.Verdict);
         List<Finding> findings = [.. reasons.Select(r => r.Finding)];
         if (verdict == ProofVerdict.Accept)
-            findings.Insert(0, Finding.Note($"{record.Plan.Proof.Vessel} held {record.HeldAtLeast} and took no set beyond the limit: one survived proof, not a burst test; it says that this vessel, as it was that day, is good for {record.GoodFor}."));
+            findings.Insert(0, Finding.Note($"{record.Plan.Proof.Vessel} held {record.HeldAtLeast} and took no set beyond the limit: one survived proof, not a burst test; it says that this vessel, as it was that day, has shown a working pressure of {record.WorkingPressureShown}."));
         if (verdict == ProofVerdict.Reject)
             findings.Add(Finding.Note("A rejected vessel is cut up, so that nobody fills it by mistake."));
         return (verdict, findings);
     }
 
-    // More than half the pressure gone between two readings: it burst or a closure let go. Once every hold is over a fast let-off is nobody's harm.
+    // More than half the pressure gone between two readings: it burst or a closure let go. Once every hold is over a fast vent is nobody's harm.
     private static IEnumerable<(ProofVerdict, Finding)> Failure(ProofRecord record)
     {
         var (time, pressure) = (record.Readings.Time, record.Readings.Pressure);
@@ -31,7 +31,7 @@ internal static class ProofJudgement
         {
             var fall = pressure[i - 1] - pressure[i];
             if (pressure[i - 1] < 0.1 * record.Plan.Proof.WorkingPressure.Bar || fall < 0.5 * pressure[i - 1] || fall < 10 * record.Readings.GaugeError.Bars || time[i] - time[i - 1] > 3) continue;
-            yield return (ProofVerdict.Reject, Finding.Error($"At {Digits.Round(time[i], 5)} s the gauge fell from {pressure[i - 1].BarGauge()} to {pressure[i].BarGauge()} between two readings: the vessel or a closure let go at that pressure. Where it was let off by hand on purpose, cut the log there."));
+            yield return (ProofVerdict.Reject, Finding.Error($"At {Digits.Round(time[i], 5)} s the gauge fell from {pressure[i - 1].BarGauge()} to {pressure[i].BarGauge()} between two readings: the vessel or a closure let go at that pressure. Where the vessel was vented by hand on purpose, cut the log there."));
             yield break;
         }
     }
@@ -43,15 +43,15 @@ internal static class ProofJudgement
         if (record.ProofHold is not { } hold)
         {
             if (highest + error < planned)
-                yield return (ProofVerdict.Repeat, Finding.Error($"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure, and that only where it was held."));
+                yield return (ProofVerdict.Retest, Finding.Error($"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure, and that only where it was held."));
         }
         else if (hold.Lowest + error < planned)
         {
-            yield return (ProofVerdict.Repeat, Finding.Error($"The lowest reading of the proof hold is {hold.Lowest}, {Digits.Round((planned - hold.Lowest).Bars, 2)} bar short of the proof pressure of {planned}; the gauge can't tell {Digits.Round(error.Bars, 2)} bar apart. A lower proof proves a lower working pressure: {(record.GoodFor is { } less ? $"good for {less}" : "none, it wasn't held for long enough")}. Prove again, pumped past {planned + error + error} so that it stays above through the hold, or rate it lower."));
+            yield return (ProofVerdict.Retest, Finding.Error($"The lowest reading of the proof hold is {hold.Lowest}, {Digits.Round((planned - hold.Lowest).Bars, 2)} bar short of the proof pressure of {planned}; the gauge can't tell {Digits.Round(error.Bars, 2)} bar apart. A lower proof proves a lower working pressure: {(record.WorkingPressureShown is { } less ? $"it shows {less}" : "none, it wasn't held for long enough")}. Proof-test it again, pumped past {planned + error + error} so that it stays above through the hold, or rate it lower."));
         }
-        else if (record.GoodFor is { } good && good < record.Plan.Proof.WorkingPressure)
+        else if (record.WorkingPressureShown is { } good && good < record.Plan.Proof.WorkingPressure)
         {
-            yield return (ProofVerdict.Accept, Finding.Warning($"With the gauge's {Digits.Round(error.Bars, 2)} bar on the safe side it held {record.HeldAtLeast}, which proves {good}, not {record.Plan.Proof.WorkingPressure}. Work it at {good}, or prove it at {planned + error} by the gauge or above."));
+            yield return (ProofVerdict.Accept, Finding.Warning($"With the gauge's {Digits.Round(error.Bars, 2)} bar on the safe side it held {record.HeldAtLeast}, which proves {good}, not {record.Plan.Proof.WorkingPressure}. Limit the working pressure to {good}, or proof-test it at {planned + error} by the gauge or above."));
         }
 
         if (highest.Bar > 1.05 * planned.Bar + record.Readings.GaugeError.Bars)
@@ -67,9 +67,9 @@ internal static class ProofJudgement
             var isLeak = i >= record.Plan.Proof.Steps.Count;
             var severe = isProof || isLeak;
             if (record.Holds[i] is not { } hold)
-                yield return (severe ? ProofVerdict.Repeat : ProofVerdict.Accept, Say(severe, $"The hold at {step.Pressure} isn't in the log; {ProofPlan.Seconds(step.Hold)} were planned."));
+                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept, Say(severe, $"The hold at {step.Pressure} isn't in the log; {ProofPlan.Seconds(step.Hold)} were planned."));
             else if (!hold.LongEnough)
-                yield return (severe ? ProofVerdict.Repeat : ProofVerdict.Accept, Say(severe, $"{step.Pressure} was held for {ProofPlan.Seconds(hold.Held)}; {ProofPlan.Seconds(step.Hold)} were planned."));
+                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept, Say(severe, $"{step.Pressure} was held for {ProofPlan.Seconds(hold.Held)}; {ProofPlan.Seconds(step.Hold)} were planned."));
         }
     }
 
@@ -80,11 +80,11 @@ internal static class ProofJudgement
         var limit = record.Readings.LeakLimit;
         if (fall > limit)
         {
-            yield return (ProofVerdict.Repeat, Finding.Error($"At working pressure the gauge fell by {Digits.Round(fall.Percent, 2)} % in ten minutes with warmth and sudden drops taken off, {Digits.Round(record.LeakRate!.Value.MillilitersPerMinute, 2)} mL/min; {limit.Show()} is the limit. Seal the fittings and prove again; where the wall weeps, reject."));
+            yield return (ProofVerdict.Retest, Finding.Error($"At working pressure the gauge fell by {Digits.Round(fall.Percent, 2)} % in ten minutes with warmth and sudden drops taken off, {Digits.Round(record.LeakRate!.Value.MillilitersPerMinute, 2)} mL/min; {limit.Show()} is the limit. Seal the fittings and proof-test it again; where the wall weeps, reject."));
         }
         else if (error > limit)
         {
-            yield return (ProofVerdict.Repeat, Finding.Error($"The log can't tell a leak of {limit.Show()} in ten minutes from nothing (two standard errors are {Digits.Round(error.Percent, 2)} %): hold longer or read a finer gauge."));
+            yield return (ProofVerdict.Retest, Finding.Error($"The log can't tell a leak of {limit.Show()} in ten minutes from nothing (two standard errors are {Digits.Round(error.Percent, 2)} %): hold longer or read a finer gauge."));
         }
 
         if (record.Readings.Temperature is null)
@@ -96,7 +96,7 @@ internal static class ProofJudgement
         var rule = record.Plan.Proof.Rule;
         if (record.Expansion is not { } expansion)
         {
-            yield return (ProofVerdict.Repeat, Finding.Error("Permanent expansion can't be told: water in and out wasn't logged from no pressure to no pressure. It is half of what a proof says."));
+            yield return (ProofVerdict.Retest, Finding.Error("Permanent expansion can't be told: water in and out wasn't logged from no pressure to no pressure. It is half of what a proof says."));
             yield break;
         }
 
@@ -105,19 +105,19 @@ internal static class ProofJudgement
         if (stays > expansion.WallGrowth.Milliliters || (share >= 0 && !rule.Accepts(expansion.Permanent, expansion.WallGrowth)))
             yield return (ProofVerdict.Reject, Finding.Error($"{Digits.Round(expansion.Permanent.Milliliters, 2)} mL of {ProofPlan.Millilitres(expansion.WallGrowth)} stay, {Digits.Round(expansion.PermanentShare.Percent, 2)} %; {rule.PermanentLimit.Show()} is the limit of {rule.Name}: the laminate has cracked or crept."));
         if (-share > rule.PermanentLimit.DecimalFractions)
-            yield return (ProofVerdict.Repeat, Finding.Error($"{Digits.Round(-stays, 2)} mL more came out than went in, {Digits.Round(-100 * share, 2)} % of the growth: the burette errs by more than the {rule.PermanentLimit.Show()} it is to judge. Check its zero and prove again."));
+            yield return (ProofVerdict.Retest, Finding.Error($"{Digits.Round(-stays, 2)} mL more came out than went in, {Digits.Round(-100 * share, 2)} % of the total expansion: the burette errs by more than the {rule.PermanentLimit.Show()} it is to judge. Check its zero and proof-test it again."));
         else if (share < -0.01)
             yield return (ProofVerdict.Accept, Finding.Warning($"More water came out than went in ({Digits.Round(stays, 2)} mL): check the burette's zero."));
 
         var limit = record.Plan.Proof.Volume * record.Plan.Proof.TrappedAirLimit.DecimalFractions;
         if (expansion.TrappedAir > limit)
-            yield return (ProofVerdict.Repeat, Finding.Error($"The curve of water against pressure points to {ProofPlan.Millilitres(expansion.TrappedAir)} of trapped air; {ProofPlan.Millilitres(limit)} is the limit. Bleed again: air makes a burst dangerous and a leak invisible."));
+            yield return (ProofVerdict.Retest, Finding.Error($"The curve of water against pressure points to {ProofPlan.Millilitres(expansion.TrappedAir)} of trapped air; {ProofPlan.Millilitres(limit)} is the limit. Bleed again: air makes a burst dangerous and a leak invisible."));
 
         var expected = record.Plan.Proof.Filled.WallGrowth(record.Plan.ProofPressure);
         var ratio = expansion.WallGrowth / expected;
         var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.WallGrowth)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}";
         if (ratio >= MostGrowth)
-            yield return (ProofVerdict.Repeat, Finding.Error($"{grew}; {MostGrowth} times is the limit (common practice, no source): the wall is softer than the layup it was rated by, or water was lost. Find out which before it is filled with gas: weigh it, measure its wall, mend the prediction, and prove again."));
+            yield return (ProofVerdict.Retest, Finding.Error($"{grew}; {MostGrowth} times is the limit (common practice, no source): the wall is softer than the layup it was rated by, or water was lost. Find out which before it is filled with gas: weigh it, measure its wall, mend the prediction, and proof-test it again."));
         else if (ratio < 0.7)
             yield return (ProofVerdict.Accept, Finding.Warning($"{grew}: the layup isn't what the prediction took, or the burette misread."));
     }

@@ -40,12 +40,12 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
     public GaugePressure ProofPressure(GaugePressure working) => working * Factor;
 
     /// <summary>Whether an expansion is accepted: permanent over total within the limit. Source: the rule's.</summary>
-    /// <param name="permanent">Growth that stays after the pressure is let off; 0 or above.</param>
+    /// <param name="permanent">Growth that stays after the vessel is depressurised; 0 or above.</param>
     /// <param name="total">Growth at proof pressure; above 0.</param>
     /// <exception cref="OutOfRangeException">The total isn't above zero or the permanent part is larger than it.</exception>
     public bool Accepts(Volume permanent, Volume total)
     {
-        new ValidRange<Volume>(Volume.FromMicroliters(1), 1000.CubicMetres()).Check(total, "total expansion", "Without growth nothing can be judged; was the expansion read?");
+        new ValidRange<Volume>(Volume.FromMicroliters(1), 1000.CubicMetres()).Check(total, "total expansion", "Without expansion nothing can be judged; was the expansion read?");
         new ValidRange<Volume>(-total, total).Check(permanent, "permanent expansion", "It can't be larger than the total.");
         return permanent / total <= PermanentLimit.DecimalFractions;
     }

@@ -7,10 +7,10 @@ namespace NotebookKit.Proofing;
 /// <param name="Pressure">Gauge pressure of the step.</param>
 /// <param name="Hold">How long it is held.</param>
 /// <param name="WallGrowth">Expected growth of the bore since no pressure.</param>
-/// <param name="WaterSqueezed">Expected squeeze of the water since no pressure.</param>
-/// <param name="AirSqueezed">Expected squeeze of trapped air since no pressure.</param>
-public sealed record ProofStep(GaugePressure Pressure, Duration Hold, Volume WallGrowth, Volume WaterSqueezed, Volume AirSqueezed)
+/// <param name="WaterCompressed">Expected compression of the water since no pressure.</param>
+/// <param name="AirCompressed">Expected compression of trapped air since no pressure.</param>
+public sealed record ProofStep(GaugePressure Pressure, Duration Hold, Volume WallGrowth, Volume WaterCompressed, Volume AirCompressed)
 {
     /// <summary>Water that the pump should have brought by then: wall, water and air together.</summary>
-    public Volume WaterToPump => WallGrowth + WaterSqueezed + AirSqueezed;
+    public Volume WaterToPump => WallGrowth + WaterCompressed + AirCompressed;
 }

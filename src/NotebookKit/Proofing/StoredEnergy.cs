@@ -77,7 +77,7 @@ public static class StoredEnergy
     public static Energy OfWall(GaugePressure pressure, Volume growth)
     {
         PressureRange.Check(pressure, "pressure", "Beyond it the wall is no linear spring.");
-        new ValidRange<Volume>(Volume.Zero, 1000.CubicMetres()).Check(growth, "growth of the vessel", "A vessel doesn't shrink under pressure.");
+        new ValidRange<Volume>(Volume.Zero, 1000.CubicMetres()).Check(growth, "total expansion of the vessel", "A vessel doesn't shrink under pressure.");
         return Energy.FromJoules(0.5 * pressure.Pascals * growth.CubicMeters);
     }
 

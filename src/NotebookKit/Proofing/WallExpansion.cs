@@ -72,14 +72,14 @@ public sealed record WallExpansion(Ratio Growth, GaugePressure At, Source Source
     }
 
     /// <summary>Growth as measured: so much volume, at that pressure, for that vessel.</summary>
-    /// <param name="growth">Growth in volume with the water's own squeeze and trapped air taken off; 0 or above.</param>
+    /// <param name="growth">Growth in volume with the water's own compression and trapped air taken off; 0 or above.</param>
     /// <param name="vessel">Internal volume of the vessel; above 0.</param>
     /// <param name="at">Pressure; above 0 to 1000 bar gauge.</param>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public static WallExpansion Measured(Volume growth, Volume vessel, GaugePressure at)
     {
         StoredEnergy.CheckVolume(vessel, "vessel volume");
-        new ValidRange<Volume>(Volume.Zero, vessel / 5).Check(growth, "growth of the vessel", "More than a fifth is no proof but a failure.");
+        new ValidRange<Volume>(Volume.Zero, vessel / 5).Check(growth, "total expansion of the vessel", "More than a fifth is no proof but a failure.");
         CheckPressure(at);
         return new(Ratio.FromDecimalFractions(growth / vessel), at, new("", "measured in a proof", null, "", SourceKind.Measured));
     }
@@ -93,11 +93,11 @@ public sealed record WallExpansion(Ratio Growth, GaugePressure At, Source Source
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            new ValidRange<Ratio>(Ratio.Zero, 20.Percent()).Find(Growth.ToUnit(UnitsNet.Units.RatioUnit.Percent), "relative growth of the vessel", "A vessel doesn't shrink in volume, and more than 20 % isn't small."),
-            new ValidRange<GaugePressure>(0.01.BarGauge(), 1000.BarGauge()).Find(At, "pressure of the growth", "A growth belongs to a pressure above zero."),
+            new ValidRange<Ratio>(Ratio.Zero, 20.Percent()).Find(Growth.ToUnit(UnitsNet.Units.RatioUnit.Percent), "relative expansion of the vessel", "A vessel doesn't shrink in volume, and more than 20 % isn't small."),
+            new ValidRange<GaugePressure>(0.01.BarGauge(), 1000.BarGauge()).Find(At, "pressure of the expansion", "An expansion belongs to a pressure above zero."),
             new ValidRange<double>(0, 200e-6).Find(ThermalExpansion.PerKelvin, "thermal expansion of the wall per kelvin", "Plastics have about 70e-6, aluminium 23e-6, carbon near 0."),
         }.OfType<Finding>().ToList();
 
     private static void CheckPressure(GaugePressure at) =>
-        new ValidRange<GaugePressure>(0.01.BarGauge(), 1000.BarGauge()).Check(at, "pressure of the growth", "A growth belongs to a pressure above zero.");
+        new ValidRange<GaugePressure>(0.01.BarGauge(), 1000.BarGauge()).Check(at, "pressure of the expansion", "An expansion belongs to a pressure above zero.");
 }

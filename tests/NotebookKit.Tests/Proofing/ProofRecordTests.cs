@@ -115,7 +115,7 @@ public class ProofRecordTests
         var record = Log(new() { Permanent = 0.3 }).Judge();
         Assert.Equal(ProofVerdict.Accept, record.Verdict);
         Tolerance.Absolute(60.1, record.HeldAtLeast!.Value.Bar, 0.1);
-        Assert.Equal(40.BarGauge(), record.GoodFor);
+        Assert.Equal(40.BarGauge(), record.WorkingPressureShown);
         Tolerance.Absolute(30.3, record.Expansion!.WallGrowth.Milliliters, 0.3);
         Tolerance.Absolute(0.3, record.Expansion.Permanent.Milliliters, 0.05);
         Tolerance.Absolute(4, record.Expansion.TrappedAir.Milliliters, 1.0);
@@ -140,7 +140,7 @@ public class ProofRecordTests
     public void Sends_a_leak_past_the_limit_back_to_its_fittings()
     {
         var record = Log(new() { LeakPerMinute = 0.06 }).Judge();
-        Assert.Equal(ProofVerdict.Repeat, record.Verdict);
+        Assert.Equal(ProofVerdict.Retest, record.Verdict);
         Assert.Contains(record.Findings, f => f.Message.Contains("Seal the fittings", StringComparison.Ordinal));
     }
 
@@ -154,7 +154,7 @@ public class ProofRecordTests
         Tolerance.Absolute(0, record.FallInTenMinutes!.Value.Percent, 0.1);
         var blind = (log with { Temperature = null }).Judge();
         Assert.True(blind.FallInTenMinutes!.Value.Percent > 1);
-        Assert.Equal(ProofVerdict.Repeat, blind.Verdict);
+        Assert.Equal(ProofVerdict.Retest, blind.Verdict);
         Assert.Contains(blind.Findings, f => f.Message.Contains("No temperature was logged", StringComparison.Ordinal));
     }
 
@@ -191,8 +191,8 @@ public class ProofRecordTests
 
     // A burette that gives back 3 mL too much may hide 3 mL that stayed.
     [Theory]
-    [InlineData(3, ProofVerdict.Repeat)]
-    [InlineData(40, ProofVerdict.Repeat)]
+    [InlineData(3, ProofVerdict.Retest)]
+    [InlineData(40, ProofVerdict.Retest)]
     [InlineData(0.6, ProofVerdict.Accept)]
     public void Repeats_where_the_burette_gives_back_more_than_went_in(double millilitres, ProofVerdict verdict)
     {
@@ -216,10 +216,10 @@ public class ProofRecordTests
     public void Repeats_a_proof_that_stopped_short_or_was_held_too_briefly()
     {
         var low = Log(new() { Highest = 57 }).Judge();
-        Assert.Equal(ProofVerdict.Repeat, low.Verdict);
+        Assert.Equal(ProofVerdict.Retest, low.Verdict);
         Assert.Contains(low.Findings, f => f.Message.Contains("A lower proof proves a lower working pressure", StringComparison.Ordinal));
         var brief = Log(new() { LeakHold = 200 }).Judge();
-        Assert.Equal(ProofVerdict.Repeat, brief.Verdict);
+        Assert.Equal(ProofVerdict.Retest, brief.Verdict);
         Assert.Contains(brief.Findings, f => f.Message.Contains("10 min were planned", StringComparison.Ordinal));
     }
 
@@ -234,9 +234,9 @@ public class ProofRecordTests
     {
         var record = Log(new() { Highest = 58.8 }).Judge();
         Assert.True(record.ProofHold!.LongEnough);
-        Assert.Equal(ProofVerdict.Repeat, record.Verdict);
-        Tolerance.Absolute(58.6 / 1.5, record.GoodFor!.Value.Bar, 0.1);
-        Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("good for 39.1 bar gauge", StringComparison.Ordinal));
+        Assert.Equal(ProofVerdict.Retest, record.Verdict);
+        Tolerance.Absolute(58.6 / 1.5, record.WorkingPressureShown!.Value.Bar, 0.1);
+        Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("it shows 39.1 bar gauge", StringComparison.Ordinal));
     }
 
     // One stroke to 60.3, then a hold at 59.2: the highest reading says nothing of what was held.
@@ -248,8 +248,8 @@ public class ProofRecordTests
         bar[Array.FindIndex(bar, b => b > 58.9) + 5] = 60.3;
         var record = (log with { Pressure = log.Pressure with { Values = bar } }).Judge();
         Assert.Equal(60.3, record.Highest.Bar, 6);
-        Assert.Equal(ProofVerdict.Repeat, record.Verdict);
-        Tolerance.Absolute(59.0 / 1.5, record.GoodFor!.Value.Bar, 0.1);
+        Assert.Equal(ProofVerdict.Retest, record.Verdict);
+        Tolerance.Absolute(59.0 / 1.5, record.WorkingPressureShown!.Value.Bar, 0.1);
     }
 
     [Fact]
@@ -257,27 +257,27 @@ public class ProofRecordTests
     {
         var record = (Log(new() { Highest = 60, NoiseBar = 0.005 }) with { GaugeError = 0.3.Bar() }).Judge();
         Assert.Equal(ProofVerdict.Accept, record.Verdict);
-        Tolerance.Absolute(59.7 / 1.5, record.GoodFor!.Value.Bar, 0.02);
-        Assert.Contains("is good for 39.8 bar gauge", record.Findings[0].Message, StringComparison.Ordinal);
+        Tolerance.Absolute(59.7 / 1.5, record.WorkingPressureShown!.Value.Bar, 0.02);
+        Assert.Contains("has shown a working pressure of 39.8 bar gauge", record.Findings[0].Message, StringComparison.Ordinal);
         Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("not 40 bar gauge", StringComparison.Ordinal));
     }
 
     [Theory]
     [InlineData(1.25, ProofVerdict.Accept)]
-    [InlineData(1.35, ProofVerdict.Repeat)]
-    [InlineData(2, ProofVerdict.Repeat)]
+    [InlineData(1.35, ProofVerdict.Retest)]
+    [InlineData(2, ProofVerdict.Retest)]
     public void Repeats_where_the_wall_grew_a_third_more_than_it_should(double times, ProofVerdict verdict)
     {
         var record = Log(new() { Growth = times * WallGrowth }).Judge();
         Assert.Equal(verdict, record.Verdict);
-        Assert.Equal(verdict == ProofVerdict.Repeat, record.Findings.Any(f => f.Message.Contains("softer than the layup", StringComparison.Ordinal)));
+        Assert.Equal(verdict == ProofVerdict.Retest, record.Findings.Any(f => f.Message.Contains("softer than the layup", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void Repeats_with_too_much_trapped_air()
     {
         var record = Log(new() { TrappedAir = 25 }).Judge();
-        Assert.Equal(ProofVerdict.Repeat, record.Verdict);
+        Assert.Equal(ProofVerdict.Retest, record.Verdict);
         Tolerance.Relative(25, record.Expansion!.TrappedAir.Milliliters, 0.15);
     }
 

@@ -58,7 +58,7 @@ public class ProofTests
         var text = string.Join("\n", plan.Checklist);
         Assert.All(plan.Steps, s => Assert.Contains(s.Pressure.ToString(), text, StringComparison.Ordinal));
         Assert.Contains("Never proof with air", text, StringComparison.Ordinal);
-        Assert.Contains("5 % of the growth", text, StringComparison.Ordinal);
+        Assert.Contains("5 % of the total expansion", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public class ProofTests
             Wall = Curlew.Wall with { Growth = 50.Percent() },
         };
         var errors = bad.Validate().Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message).ToList();
-        string[] wanted = ["no name", "volume of the vessel", "working pressure", "proof factor", "steps", "relative growth"];
+        string[] wanted = ["no name", "volume of the vessel", "working pressure", "proof factor", "steps", "relative expansion"];
         Assert.All(wanted, w => Assert.Contains(errors, e => e.Contains(w, StringComparison.Ordinal)));
     }
 

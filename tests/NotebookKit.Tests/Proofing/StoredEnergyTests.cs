@@ -75,6 +75,6 @@ public class StoredEnergyTests
     public void Wall_expansion_refuses_a_thick_wall_and_shrinking()
     {
         Assert.Contains("wall thickness", Assert.Throws<OutOfRangeException>(() => WallExpansion.Isotropic(50.Millimetres(), 20.Millimetres(), 70.Gigapascals(), 0.3, 60.BarGauge())).Message, StringComparison.Ordinal);
-        Assert.Contains("growth", Assert.Throws<OutOfRangeException>(() => WallExpansion.Measured((-1).Millilitres(), 1.Litres(), 60.BarGauge())).Message, StringComparison.Ordinal);
+        Assert.Contains("expansion of the vessel", Assert.Throws<OutOfRangeException>(() => WallExpansion.Measured((-1).Millilitres(), 1.Litres(), 60.BarGauge())).Message, StringComparison.Ordinal);
     }
 }

@@ -44,7 +44,7 @@ public class ExpansionCases
     [PublishedCase("V73", "G. S. Kell, J. Chem. Eng. Data 20 (1975) 97; squeeze of 3 L at 60 bar")]
     public void Water_squeezed_and_warmed()
     {
-        Tolerance.Relative(8.257, Filled().WaterSqueezed(60.BarGauge()).Milliliters, 6e-4);
+        Tolerance.Relative(8.257, Filled().WaterCompressed(60.BarGauge()).Milliliters, 6e-4);
         // rigid wall 4.51 bar/K, aluminium wall 0.778 bar/K
         var rigid = new FilledVessel(3.Litres(), new WallExpansion(Ratio.Zero, 60.BarGauge(), Source.CommonPractice("rigid")), Water.AtRoomTemperature, Volume.Zero, AbsolutePressure.StandardSeaLevel);
         Tolerance.Relative(4.51, rigid.RiseFor(1.KelvinsOfChange(), 60.BarGauge()).Bars, 2e-3);
@@ -58,7 +58,7 @@ public class ExpansionCases
         var filled = Filled(10);
         // The reference counts 60 bar as 6.1013 MPa absolute.
         Tolerance.Relative(0.1660, filled.AirLeft(60.BarGauge()).Milliliters, 1e-3);
-        Tolerance.Relative(9.834, filled.AirSqueezed(60.BarGauge()).Milliliters, 1e-4);
+        Tolerance.Relative(9.834, filled.AirCompressed(60.BarGauge()).Milliliters, 1e-4);
         Tolerance.Relative(41.75, filled.WaterToPump(60.BarGauge()).Milliliters, 3e-4);
         Tolerance.Relative(1.75, StoredEnergy.OfGas(60.BarGauge(), filled.AirLeft(60.BarGauge()), AbsolutePressure.StandardSeaLevel).Joules, 3e-3);
     }
