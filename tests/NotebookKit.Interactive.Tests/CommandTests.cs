@@ -10,7 +10,7 @@ public sealed class CommandTests(NotebookSession session)
     {
         var forms = await session.ShowAsync("#!kit");
         foreach (var name in new[] { "#!kit", "#!cautions", "#!units", "#!working" }) Assert.Contains(name, forms["text/plain"], StringComparison.Ordinal);
-        Assert.Contains("<table>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("<table", forms["text/html"], StringComparison.Ordinal);
     }
 
     [Fact]

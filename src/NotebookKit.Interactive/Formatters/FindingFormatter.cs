@@ -16,7 +16,7 @@ internal static class FindingFormatter
                 FindingSeverity.Warning => ("nk-warning", "Warning"),
                 _ => ("nk-remark", "Note"),
             };
-            writer.Write($"<div class=\"nk-finding {kind}\"><b>{word}.</b> {Escape.Text(finding.Message)}</div>");
+            writer.Write($"<div class=\"nk-finding {kind}\"><b>{word}.</b> {Escape.Text(Sentence(finding.Message))}</div>");
         }
     }
 
@@ -24,4 +24,7 @@ internal static class FindingFormatter
     {
         foreach (var finding in findings.OrderByDescending(f => f.Severity)) writer.WriteLine(finding.ToString());
     }
+
+    // A finding may be part of a longer sentence where it is made; by itself it begins with a capital.
+    private static string Sentence(string message) => message.Length == 0 ? message : char.ToUpperInvariant(message[0]) + message[1..];
 }

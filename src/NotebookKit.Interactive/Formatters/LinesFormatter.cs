@@ -14,7 +14,7 @@ internal static class LinesFormatter
         var all = lines.ToList();
         if (all.Count == 0) return;
         var notes = all.Any(l => l.Note.Length > 0);
-        writer.Write("<table><tbody>");
+        writer.Write("<table class=\"nk-lines\"><tbody>");
         foreach (var line in all)
         {
             writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td class=\"nk-value{(line.Value.Length > LongestOnOneLine ? " nk-long" : "")}\">{Escape.Text(line.Value)}</td>");

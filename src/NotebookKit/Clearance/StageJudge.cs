@@ -56,7 +56,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         var (vessel, service) = (evidence.Vessel, evidence.Service);
         var isProved = card.Shown($"{own}proved vessel", vessel is not null, vessel?.ToString() ?? "", "An accepted proof record makes one: record.ToProvedVessel(rating).");
         var hasService = card.Shown($"{own}service record", service is not null, service is null ? "" : $"{service.Vessel} {service.Serial}, {service.Events.Count} events, last line {Short(service.HeadFingerprint)}", "Read the service file of the vessel.");
-        var hasTemperature = card.Shown($"{own}{ResinHeat.Evidence}", evidence.VesselTemperature is not null, evidence.VesselTemperature?.Show() ?? "", ResinHeat.Remedy);
+        var hasTemperature = card.Shown($"{own}{ResinHeat.Evidence}", evidence.VesselTemperature is not null, evidence.VesselTemperature?.Show(UnitsNet.Units.TemperatureUnit.DegreeCelsius) ?? "", ResinHeat.Remedy);
         if (isProved)
         {
             if (vehicle.Charge.Chamber != vessel!.Chamber)
