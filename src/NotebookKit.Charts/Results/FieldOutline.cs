@@ -1,5 +1,3 @@
-using NotebookKit.Flight;
-
 namespace NotebookKit.Charts.Results;
 
 /// <summary>The edge of a field as corners east and north of the pad [m]; a circle becomes a polygon of many.</summary>

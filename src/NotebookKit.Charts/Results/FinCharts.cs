@@ -2,7 +2,6 @@ using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Engineering;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,6 +1,5 @@
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Notes;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Engineering;
-using NotebookKit.Flight;
 
 namespace NotebookKit.Charts.Results;
 

@@ -1,6 +1,5 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Explorers;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

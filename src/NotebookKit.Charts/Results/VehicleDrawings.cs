@@ -1,6 +1,5 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Drawings;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using UnitsNet;
 

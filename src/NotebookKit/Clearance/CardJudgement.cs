@@ -1,5 +1,6 @@
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

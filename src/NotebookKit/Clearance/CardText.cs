@@ -1,6 +1,8 @@
 using NotebookKit.Clearance.Service;
-using NotebookKit.Flight;
+using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

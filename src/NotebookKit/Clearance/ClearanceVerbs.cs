@@ -1,5 +1,6 @@
-using NotebookKit.Flight;
-using NotebookKit.Flight.Staging;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Recovery;

@@ -1,4 +1,6 @@
-using NotebookKit.Flight;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Materials;
 using NotebookKit.Proofing;

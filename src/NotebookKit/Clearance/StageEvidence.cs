@@ -1,7 +1,7 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Filling;
-using NotebookKit.Flight;
+using NotebookKit.Flight.Stability;
 using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Recovery;

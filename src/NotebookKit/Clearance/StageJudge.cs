@@ -1,6 +1,9 @@
 using System.Globalization;
 using NotebookKit.Clearance.Service;
-using NotebookKit.Flight;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
+using NotebookKit.Flight.Stability;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

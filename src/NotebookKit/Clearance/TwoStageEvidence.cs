@@ -1,6 +1,6 @@
 using NotebookKit.Clearance.Service;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Stability;
 
 namespace NotebookKit.Clearance;
 

@@ -1,5 +1,7 @@
-using NotebookKit.Flight;
+using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,4 +1,8 @@
-using NotebookKit.Flight;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
+using NotebookKit.Flight.Stability;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -43,8 +47,8 @@ internal static class WindLimitSearch
         {
             var air = Air(site, wind, both, factor, turn);
             var marks = FlightRun.FlyStack(both with { Air = air }, null, separation, FlightAccuracy.Fast, null, out var start);
-            if (TwoStageVehicle.NoParting(marks, start) != PartingFault.None) return new(marks.ExitWind, false, false);
-            var parted = TwoStageVehicle.Parted(marks);
+            if (StageParting.Fault(marks, start) != PartingFault.None) return new(marks.ExitWind, false, false);
+            var parted = StageParting.Marks(marks);
             var top = FlightRun.Continue(upper with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: true, parted);
             var spent = FlightRun.Continue(lower with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: false, parted with { JetEndTime = marks.JetEndTime });
             return new(marks.ExitWind, Inside(site, top) && Inside(site, spent),

@@ -1,4 +1,5 @@
-using NotebookKit.Flight;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

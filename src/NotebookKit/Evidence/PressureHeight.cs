@@ -1,4 +1,4 @@
-using NotebookKit.Flight;
+using NotebookKit.Flight.Site;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

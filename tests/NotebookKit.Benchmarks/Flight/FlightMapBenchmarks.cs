@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Propulsion;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;

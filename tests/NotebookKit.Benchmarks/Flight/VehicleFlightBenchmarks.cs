@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using NotebookKit.Flight;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Quantities;
 

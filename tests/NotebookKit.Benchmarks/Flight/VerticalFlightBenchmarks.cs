@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Propulsion;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;

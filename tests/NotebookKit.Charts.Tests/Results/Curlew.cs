@@ -2,7 +2,6 @@ using NotebookKit.Aerodynamics;
 using NotebookKit.Building;
 using NotebookKit.Evidence;
 using NotebookKit.Filling;
-using NotebookKit.Flight;
 using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Propulsion;

@@ -3,7 +3,6 @@ using System.Xml.Linq;
 using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Results;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

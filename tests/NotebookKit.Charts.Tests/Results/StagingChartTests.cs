@@ -1,7 +1,7 @@
 using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Results;
-using NotebookKit.Flight;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Propulsion;
 using NotebookKit.Provenance;

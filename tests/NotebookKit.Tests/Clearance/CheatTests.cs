@@ -2,7 +2,6 @@ using NotebookKit.Aerodynamics;
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Filling;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Life;
 using NotebookKit.Materials;

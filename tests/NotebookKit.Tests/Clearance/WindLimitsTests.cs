@@ -1,5 +1,4 @@
 using NotebookKit.Clearance;
-using NotebookKit.Flight;
 using NotebookKit.Quantities;
 using UnitsNet;
 using static NotebookKit.Tests.Clearance.CardFixture;

@@ -1,5 +1,4 @@
 using NotebookKit.Evidence;
-using NotebookKit.Flight;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,4 +1,4 @@
-using NotebookKit.Flight;
+using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,6 +1,4 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
-using NotebookKit.Flight.Staging;
 using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;

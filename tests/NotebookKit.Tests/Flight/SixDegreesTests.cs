@@ -1,5 +1,4 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Provenance;

@@ -1,4 +1,3 @@
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,6 +1,5 @@
 using CsCheck;
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

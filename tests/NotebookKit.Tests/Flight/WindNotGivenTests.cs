@@ -1,5 +1,5 @@
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

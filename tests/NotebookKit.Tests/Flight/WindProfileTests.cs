@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Flight;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -61,7 +61,16 @@ public partial class DocumentationTests
         Parameters(type, t => t == typeof(double) || IsNumeric(t), wantsRange: true);
 
     // A design is what a caller builds and the library validates; the numbers of a result are not theirs to choose.
-    private static bool IsDesign(Type type) => type.GetMethod("Validate", Type.EmptyTypes) is not null;
+    private static bool IsDesign(Type type) => type.GetMethod("Validate", Type.EmptyTypes) is not null || ValidatedByVerb.Contains(type);
+
+    private static readonly HashSet<Type> ValidatedByVerb =
+    [
+        .. from verbs in PublicTypes
+           where verbs.IsAbstract && verbs.IsSealed
+           from method in verbs.GetMethods(BindingFlags.Public | BindingFlags.Static)
+           where method.Name == "Validate" && method.IsDefined(typeof(System.Runtime.CompilerServices.ExtensionAttribute), false)
+           select method.GetParameters()[0].ParameterType,
+    ];
 
     private static IEnumerable<(string Name, string Doc)> Parameters(Type type, Func<Type, bool> wanted, bool wantsRange)
     {

@@ -1,3 +1,4 @@
+using NotebookKit.Flight.Site;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Dispersion;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using NotebookKit.Flight.Site;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Dispersion;

@@ -1,4 +1,7 @@
 using System.Globalization;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
 
 namespace NotebookKit.Flight.Dispersion;
@@ -13,8 +16,8 @@ internal static class DispersionSubject
     public static string Of(TwoStageVehicle vehicle, LaunchSite site)
     {
         var marks = FlightRun.FlyStack(vehicle.Stack(site).Numbers(site), null, vehicle.Numbers(site), FlightAccuracy.Fast, null, out var parting);
-        if (TwoStageVehicle.NoParting(marks, parting) != PartingFault.None) return Mark([marks]);
-        var parted = TwoStageVehicle.Parted(marks);
+        if (StageParting.Fault(marks, parting) != PartingFault.None) return Mark([marks]);
+        var parted = StageParting.Marks(marks);
         return Mark(
         [
             marks,

@@ -1,3 +1,5 @@
+using NotebookKit.Flight.Motion;
+
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>What is kept of one flight of a dispersion.</summary>

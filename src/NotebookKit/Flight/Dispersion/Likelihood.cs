@@ -1,6 +1,6 @@
-using MathNet.Numerics.Distributions;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using MathNet.Numerics.Distributions;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Dispersion;

@@ -1,4 +1,4 @@
-using NotebookKit.Flight.Staging;
+using NotebookKit.Flight.Motion;
 
 namespace NotebookKit.Flight.Dispersion;
 

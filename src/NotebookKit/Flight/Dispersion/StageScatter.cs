@@ -1,3 +1,4 @@
+using NotebookKit.Flight.Site;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Dispersion;

@@ -1,3 +1,6 @@
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Site;
+
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>How far one vehicle varies, in SI numbers, with what the spread takes from the vehicle filled in. Shares as fractions, angles in rad.</summary>

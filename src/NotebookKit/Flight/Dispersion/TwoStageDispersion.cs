@@ -1,4 +1,6 @@
-using NotebookKit.Flight.RigidBody;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Numerics;
 
@@ -52,11 +54,11 @@ internal sealed class TwoStageDispersion : DispersionRun
         var outputs = row[TwoStageDraw.Count..];
         var numbers = Numbers(flight, draw);
         var marks = FlightRun.FlyStack(numbers.Stack, numbers.StackSixDegrees, numbers.Separation, FlightAccuracy.Fast, null, out var parting);
-        if (TwoStageVehicle.NoParting(marks, parting) != PartingFault.None) return;
+        if (StageParting.Fault(marks, parting) != PartingFault.None) return;
         var sustainer = FlightRun.Continue(
-            numbers.Sustainer, numbers.SustainerSixDegrees, FlightAccuracy.Fast, parting, isDriven: true, TwoStageVehicle.Parted(marks));
+            numbers.Sustainer, numbers.SustainerSixDegrees, FlightAccuracy.Fast, parting, isDriven: true, StageParting.Marks(marks));
         var booster = FlightRun.Continue(
-            numbers.Booster, null, FlightAccuracy.Fast, parting, isDriven: false, TwoStageVehicle.Parted(marks) with { JetEndTime = marks.JetEndTime });
+            numbers.Booster, null, FlightAccuracy.Fast, parting, isDriven: false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime });
         FlightOutputs.Write(sustainer, outputs[..FlightOutputs.Count]);
         PartingOutputs.Write(parting, booster, outputs[FlightOutputs.Count..]);
     }
@@ -112,8 +114,8 @@ internal sealed class TwoStageDispersion : DispersionRun
     private double NominalApogeeM()
     {
         var marks = FlightRun.FlyStack(_stack, null, _separation, FlightAccuracy.Fast, null, out var parting);
-        return TwoStageVehicle.NoParting(marks, parting) == PartingFault.None
-            ? FlightRun.Continue(_sustainer.Nominal, null, FlightAccuracy.Fast, parting, isDriven: true, TwoStageVehicle.Parted(marks)).ApogeeM
+        return StageParting.Fault(marks, parting) == PartingFault.None
+            ? FlightRun.Continue(_sustainer.Nominal, null, FlightAccuracy.Fast, parting, isDriven: true, StageParting.Marks(marks)).ApogeeM
             : marks.ApogeeM;
     }
 }

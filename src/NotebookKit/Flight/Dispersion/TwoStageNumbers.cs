@@ -1,5 +1,4 @@
-using NotebookKit.Flight.RigidBody;
-using NotebookKit.Flight.Staging;
+using NotebookKit.Flight.Motion;
 
 namespace NotebookKit.Flight.Dispersion;
 

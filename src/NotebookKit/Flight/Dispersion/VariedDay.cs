@@ -1,3 +1,5 @@
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
 using UnitsNet;
 

@@ -1,4 +1,6 @@
-using NotebookKit.Flight.RigidBody;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
 using UnitsNet;
 

@@ -1,3 +1,6 @@
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>Mass, principal moments of inertia about the body axes, and what acts on the body apart from gravitation, along and about them.</summary>

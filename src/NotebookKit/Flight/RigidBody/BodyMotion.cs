@@ -1,3 +1,6 @@
+using NotebookKit.Flight.Site;
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>How a body moves through the air. Body axes: x forward along the axis, y to the right, z down.</summary>

@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>A body of constant mass with drag and damping, in SI numbers.</summary>

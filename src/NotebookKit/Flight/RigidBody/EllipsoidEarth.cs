@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>

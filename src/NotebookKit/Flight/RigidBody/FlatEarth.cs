@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>Flat ground at rest with constant gravity; the inertial axes are north, east and down, with the origin at zero altitude.</summary>

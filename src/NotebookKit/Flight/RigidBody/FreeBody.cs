@@ -1,3 +1,4 @@
+using NotebookKit.Numerics.Space;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,4 +1,6 @@
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
+using NotebookKit.Numerics.Space;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,3 +1,4 @@
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Flight.RigidBody;

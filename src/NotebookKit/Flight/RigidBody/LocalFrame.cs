@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>Where a point lies over the ground, and where north, east and down are there, along the inertial axes.</summary>

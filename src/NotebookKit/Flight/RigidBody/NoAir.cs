@@ -1,3 +1,5 @@
+using NotebookKit.Flight.Site;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>Empty space. The speed of sound is kept finite, so that a Mach number stays one.</summary>

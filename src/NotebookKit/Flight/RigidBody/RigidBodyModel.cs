@@ -1,3 +1,4 @@
+using NotebookKit.Flight.Site;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,4 +1,6 @@
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
+using NotebookKit.Numerics.Space;
 
 namespace NotebookKit.Flight.RigidBody;
 

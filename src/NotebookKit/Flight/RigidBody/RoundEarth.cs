@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>A sphere with the attraction of a point mass; the inertial z axis points north, x to longitude zero at time 0.</summary>

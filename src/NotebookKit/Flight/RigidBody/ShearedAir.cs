@@ -1,3 +1,6 @@
+using NotebookKit.Flight.Site;
+using NotebookKit.Numerics.Space;
+
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>The air of an atmosphere with a wind in proportion to altitude.</summary>

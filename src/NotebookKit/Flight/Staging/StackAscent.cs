@@ -1,3 +1,5 @@
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Motion;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Staging;

@@ -1,3 +1,6 @@
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
 using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,5 +1,4 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
@@ -38,8 +37,8 @@ public class TwoStageDispersionTests
         var result = pair.Disperse(Site, TwoStageSpread.None, 3, 1);
         // The nominal flight at the same error control, from the vehicle itself.
         var marks = FlightRun.FlyStack(pair.Stack(Site).Numbers(Site), null, pair.Numbers(Site), FlightAccuracy.Fast, null, out var end);
-        var up = FlightRun.Continue(pair.Sustainer.Numbers(Site), null, FlightAccuracy.Fast, end, true, TwoStageVehicle.Parted(marks));
-        var down = FlightRun.Continue(pair.Booster.Numbers(Site), null, FlightAccuracy.Fast, end, false, TwoStageVehicle.Parted(marks) with { JetEndTime = marks.JetEndTime });
+        var up = FlightRun.Continue(pair.Sustainer.Numbers(Site), null, FlightAccuracy.Fast, end, true, StageParting.Marks(marks));
+        var down = FlightRun.Continue(pair.Booster.Numbers(Site), null, FlightAccuracy.Fast, end, false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime });
         Assert.All(result.Apogee.Values, h => Assert.Equal(up.ApogeeM, h));
         Assert.All(result.East.Values, x => Assert.Equal(up.LandingAt.Y, x));
         Assert.All(result.Booster!.East.Values, x => Assert.Equal(down.LandingAt.Y, x));
@@ -67,9 +66,9 @@ public class TwoStageDispersionTests
             var rows = new List<FlightRow>();
             var (upRows, downRows) = (new List<FlightRow>(), new List<FlightRow>());
             var marks = FlightRun.FlyStack(n.Stack, null, n.Separation, FlightAccuracy.Fast, rows, out var end);
-            if (TwoStageVehicle.NoParting(marks, end) != PartingFault.None) continue;
-            FlightRun.Continue(n.Sustainer, null, FlightAccuracy.Fast, end, true, TwoStageVehicle.Parted(marks), upRows);
-            FlightRun.Continue(n.Booster, null, FlightAccuracy.Fast, end, false, TwoStageVehicle.Parted(marks) with { JetEndTime = marks.JetEndTime }, downRows);
+            if (StageParting.Fault(marks, end) != PartingFault.None) continue;
+            FlightRun.Continue(n.Sustainer, null, FlightAccuracy.Fast, end, true, StageParting.Marks(marks), upRows);
+            FlightRun.Continue(n.Booster, null, FlightAccuracy.Fast, end, false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime }, downRows);
             var (last, up, down) = (rows[^1], upRows[0], downRows[0]);
             Assert.Equal(last.Position, up.Position);
             Assert.Equal(last.Velocity, down.Velocity);

@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Flight.RigidBody;
 
 namespace NotebookKit.Tests.Flight.RigidBody;
 

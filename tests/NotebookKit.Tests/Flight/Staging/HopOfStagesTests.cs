@@ -1,4 +1,3 @@
-using NotebookKit.Flight;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Propulsion;

@@ -1,5 +1,4 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

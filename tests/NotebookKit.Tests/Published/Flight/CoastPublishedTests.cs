@@ -1,4 +1,3 @@
-using NotebookKit.Flight;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Propulsion.Phases;
 

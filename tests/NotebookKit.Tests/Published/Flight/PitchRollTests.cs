@@ -1,5 +1,5 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
+using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Aerodynamics;
@@ -59,7 +59,7 @@ public class PitchRollTests
         var still = SampleBodies.ThreeFins.NormalForce();
         Tolerance.Relative(-26.884988, still.MomentSlope(1.2.Metres()), 6e-4);
         Tolerance.Relative(-2449.852, still.PitchDamping(1.2.Metres()), 8e-4);
-        var result = Airframe.PitchRollOf(SampleBodies.ThreeFins, State, 100.MetresPerSecond(), 0.25.Degrees(), AirConditions.SeaLevel);
+        var result = PitchRollVerbs.PitchRollOf(SampleBodies.ThreeFins, State, 100.MetresPerSecond(), 0.25.Degrees(), AirConditions.SeaLevel);
         // At 100 m/s Mach 0.294 raises the fins' slope by 0.9 %, the moment by 2 %, and so the frequency by 1 %.
         Tolerance.Relative(1.298002, result.PitchFrequency.Hertz, 0.012);
         Tolerance.Relative(6.969197, result.SteadyRoll.RadiansPerSecond, 1e-5);
@@ -82,8 +82,8 @@ public class PitchRollTests
     [PublishedCase("F32", Murphy)]
     public void The_critical_cant_does_not_depend_on_speed()
     {
-        var slow = Airframe.PitchRollOf(SampleBodies.ThreeFins, State, 3.MetresPerSecond(), 0.1.Degrees(), AirConditions.SeaLevel);
-        var twice = Airframe.PitchRollOf(SampleBodies.ThreeFins, State, 6.MetresPerSecond(), 0.1.Degrees(), AirConditions.SeaLevel);
+        var slow = PitchRollVerbs.PitchRollOf(SampleBodies.ThreeFins, State, 3.MetresPerSecond(), 0.1.Degrees(), AirConditions.SeaLevel);
+        var twice = PitchRollVerbs.PitchRollOf(SampleBodies.ThreeFins, State, 6.MetresPerSecond(), 0.1.Degrees(), AirConditions.SeaLevel);
         Tolerance.Relative(slow.CriticalCant.Degrees, twice.CriticalCant.Degrees, 1e-4);
     }
 

@@ -1,9 +1,5 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Flight.Drive;
-using NotebookKit.Flight.PointMass;
-using NotebookKit.Flight.RigidBody;
-using NotebookKit.Flight.Staging;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;

@@ -1,5 +1,4 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
 using NotebookKit.Numerics;
 using NotebookKit.Propulsion;
 using NotebookKit.Quantities;

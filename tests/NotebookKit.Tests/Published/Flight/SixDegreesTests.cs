@@ -1,4 +1,3 @@
-using NotebookKit.Flight;
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Numerics.Ode;

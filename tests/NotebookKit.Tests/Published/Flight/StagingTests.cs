@@ -1,6 +1,4 @@
 using NotebookKit.Aerodynamics;
-using NotebookKit.Flight;
-using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Flight;
@@ -48,7 +46,7 @@ public class StagingTests
             var waiting = pair with { Separation = Separation.AtBurnOut(delay.Seconds()) };
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(Site), FlightAccuracy.Recorded, null, out var end);
             var rows = new List<FlightRow>();
-            var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, TwoStageVehicle.Parted(marks), rows);
+            var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageParting.Marks(marks), rows);
             var last = rows.Last(r => r.Time <= up.JetEndTime);
             gain = rows[0].Velocity.Z - last.Velocity.Z + (9.80665 * (last.Time - rows[0].Time));
             return up.ApogeeM;
@@ -92,7 +90,7 @@ public class StagingTests
         var (stack, sustainer) = (In(pair.Stack(Site), StackCd), In(pair.Sustainer, SustainerCd));
         var (rows, upRows) = (new List<FlightRow>(), new List<FlightRow>());
         var marks = FlightRun.FlyStack(stack, null, pair.Numbers(Site), FlightAccuracy.Recorded, rows, out var end);
-        var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, TwoStageVehicle.Parted(marks), upRows);
+        var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageParting.Marks(marks), upRows);
 
         // The stack from the end of the booster's jet: v = vt tan(atan(v0/vt) - g t/vt), h = vt²/g ln(cos(...)/cos(...)).
         var spent = rows.First(r => r.Time >= marks.JetEndTime);

@@ -1,4 +1,3 @@
-using NotebookKit.Flight;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Tests.Published.Flight;

@@ -1,0 +1,168 @@
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
+using NotebookKit.Flight.Stability;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Flight.Flights;
+
+/// <summary>A flight from the pad to the ground. Source: see <see cref="Model"/>.</summary>
+public sealed record FlightResult : IResult
+{
+    private readonly FlightFigures? _figures;
+    private readonly string _failure;
+
+    internal FlightResult(Vehicle vehicle, LaunchSite site, FlightFigures? figures, string failure, IReadOnlyList<FlightRow> rows, bool hasAttitude)
+    {
+        Vehicle = vehicle;
+        Site = site;
+        _figures = figures;
+        _failure = failure;
+        Time = Column("Time from release", "s", rows, r => r.Time);
+        Height = Column("Height above pad", "m", rows, r => -r.Position.Z);
+        East = Column("East of pad", "m", rows, r => r.Position.Y);
+        North = Column("North of pad", "m", rows, r => r.Position.X);
+        Speed = Column("Speed over ground", "m/s", rows, r => r.Velocity.Length);
+        VerticalSpeed = Column("Speed upwards", "m/s", rows, r => -r.Velocity.Z);
+        Mach = Column("Mach number", "-", rows, r => r.Mach);
+        DynamicPressure = Column("Dynamic pressure", "kPa", rows, r => r.DynamicPressurePa / 1000);
+        Load = Column("Felt acceleration", "g", rows, r => r.LoadG);
+        Thrust = Column("Thrust", "N", rows, r => r.ThrustN);
+        var dry = vehicle.Parts.State().MassKg;
+        Mass = Column("Mass", "kg", rows, r => dry + r.WaterKg + r.GasKg);
+        Water = Column("Water left", "kg", rows, r => r.WaterKg);
+        Gas = Column("Gas left", "kg", rows, r => r.GasKg);
+        Attitude = hasAttitude ? FlightReport.Attitudes([.. rows.Where(r => figures?.OpeningTime is not { } opening || r.Time <= opening.Seconds)]) : null;
+    }
+
+    /// <summary>What was flown.</summary>
+    public Vehicle Vehicle { get; }
+
+    /// <summary>Where it was flown.</summary>
+    public LaunchSite Site { get; }
+
+    /// <summary>Time from release [s]. Rows are where the integration stepped, four to a step; every column has the same rows.</summary>
+    public Series Time { get; }
+
+    /// <summary>Height above the pad [m].</summary>
+    public Series Height { get; }
+
+    /// <summary>Way to the east of the pad [m].</summary>
+    public Series East { get; }
+
+    /// <summary>Way to the north of the pad [m].</summary>
+    public Series North { get; }
+
+    /// <summary>Speed over ground [m/s].</summary>
+    public Series Speed { get; }
+
+    /// <summary>Speed upwards [m/s].</summary>
+    public Series VerticalSpeed { get; }
+
+    /// <summary>Mach number [-].</summary>
+    public Series Mach { get; }
+
+    /// <summary>Dynamic pressure [kPa].</summary>
+    public Series DynamicPressure { get; }
+
+    /// <summary>Felt acceleration, all but weight over mass [g].</summary>
+    public Series Load { get; }
+
+    /// <summary>Thrust [N].</summary>
+    public Series Thrust { get; }
+
+    /// <summary>Mass of the vehicle with what is aboard [kg].</summary>
+    public Series Mass { get; }
+
+    /// <summary>Water aboard [kg].</summary>
+    public Series Water { get; }
+
+    /// <summary>Gas aboard [kg].</summary>
+    public Series Gas { get; }
+
+    /// <summary>Attitude along the flight, of six degrees of freedom only.</summary>
+    public AttitudeSeries? Attitude { get; }
+
+    /// <summary>The main numbers.</summary>
+    /// <exception cref="InvalidOperationException">The flight failed; there are none.</exception>
+    public FlightFigures Figures => _figures ?? throw new InvalidOperationException($"{Title} has no figures: {_failure}");
+
+    /// <summary>Height of the top above the pad.</summary>
+    /// <exception cref="InvalidOperationException">The flight failed.</exception>
+    public Length Apogee => Figures.Apogee;
+
+    /// <summary>Time from release to the top.</summary>
+    /// <exception cref="InvalidOperationException">The flight failed.</exception>
+    public Duration ApogeeTime => Figures.ApogeeTime;
+
+    /// <summary>Distance from the pad to where it lands.</summary>
+    /// <exception cref="InvalidOperationException">The flight failed.</exception>
+    public Length Drift => Figures.Drift;
+
+    /// <summary>Right-hand sides computed.</summary>
+    public required int Evaluations { get; init; }
+
+    /// <inheritdoc/>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ResultStatus Status => _figures is null ? ResultStatus.Failed : ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public string Title => $"Flight of {Vehicle.Name} from {Site.Name}, {(IsSixDegrees ? "six" : "three")} degrees of freedom";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+
+    /// <inheritdoc/>
+    public ModelCard Model => FlightModel.Card(Vehicle, Site, IsSixDegrees);
+
+    /// <inheritdoc/>
+    public Working Working => FlightWorking.For(this);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines => _figures is not { } f ? [] :
+    [
+        new("Apogee above pad", f.Apogee.Show()),
+        new("Time of apogee", f.ApogeeTime.Show(), "from release"),
+        new("Speed off the rail", f.RailExitSpeed.Show(), $"after {Digits.Round(f.RailExitTime.Milliseconds)} ms, wind {(Site.Wind.IsGiven ? $"{f.RailWind.Show()} there" : "not given")}"),
+        new("Angle of attack off the rail", Site.Wind.IsGiven ? f.RailExitAngle.Show(AngleUnit.Degree) : "wind not given", f.RailExitMargin is { } margin ? $"margin {Digits.Round(margin)} calibres at that angle" : "beyond the model"),
+        new("Greatest speed", f.GreatestSpeed.Show(), $"Mach {Digits.Round(f.GreatestMach, 2)}, at {f.GreatestSpeedTime.Show()}"),
+        new("Greatest dynamic pressure", f.GreatestDynamicPressure.Show(PressureUnit.Kilopascal)),
+        new("Greatest felt acceleration", $"{Digits.Round(f.GreatestLoad)} g", "up to the canopy's opening"),
+        .. f.GreatestAngleOfAttack is { } attack ? [new ResultLine("Greatest angle of attack", attack.Show(), "on the way up")] : Array.Empty<ResultLine>(),
+        .. f.GreatestRollRate is { } roll ? [new ResultLine("Greatest roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s", "on the way up")] : Array.Empty<ResultLine>(),
+        .. f.OpeningHeight is { } height ? [new ResultLine("Canopy out", height.Show(), $"at {f.OpeningTime!.Value.Show()}, {f.OpeningSpeed!.Value.Show()} through the air")] : Array.Empty<ResultLine>(),
+        new("Descent speed at the ground", f.DescentSpeed.Show(), $"{f.LandingSpeed.Show()} over ground{(Site.Wind.IsGiven ? "" : ", in still air")}"),
+        new("Energy at landing", f.LandingEnergy.Show()),
+        new("Time to the ground", f.LandingTime.Show()),
+        Site.Wind.IsGiven
+            ? new("Drift", f.Drift.Show(), $"{f.LandingEast.Show()} east, {f.LandingNorth.Show()} north")
+            : new("Drift", "wind not given", $"in still air {f.LandingEast.Show()} east, {f.LandingNorth.Show()} north"),
+        new("Rated pressure of the vessel", Vehicle.Charge.Chamber.RatedPressure.ToString(), Vehicle.Charge.Chamber.RestsOn),
+    ];
+
+    private bool IsSixDegrees => Attitude is not null;
+
+    /// <summary>Static margin against time up to the top, from the water and gas left and the Mach number. Source: J. S. Barrowman, 1967 (from memory).</summary>
+    /// <param name="limits">Margin it is held to; 1 to 4 calibres where none is given.</param>
+    /// <exception cref="InvalidOperationException">The flight failed.</exception>
+    public StabilityResult Stability(StabilityLimits? limits = null)
+    {
+        var top = Figures.ApogeeTime.Seconds;
+        var count = Math.Max(1, Time.Values.Count(t => t <= top));
+        return Vehicle.Airframe.StabilityDuring(Cut(Time), Cut(Water), Cut(Gas), Cut(Mach), limits);
+
+        Series Cut(Series series) => series with { Values = [.. series.Values.Take(count)] };
+    }
+
+    internal static Series Column(string name, string unit, IReadOnlyList<FlightRow> rows, Func<FlightRow, double> value)
+    {
+        var numbers = new double[rows.Count];
+        for (var i = 0; i < numbers.Length; i++) numbers[i] = value(rows[i]);
+        return new(name, unit, numbers);
+    }
+}

@@ -1,0 +1,44 @@
+using NotebookKit.Flight.Site;
+using NotebookKit.Numerics.Ode;
+using NotebookKit.Numerics.Space;
+
+namespace NotebookKit.Flight.Motion;
+
+/// <summary>
+/// Hanging under a canopy, whose drag area grows as (t / t_f)^j while it fills; the body's own drag is left out. Unknowns: north, east, down [m],
+/// their rates [m/s]. Source: T. W. Knacke, NWC TP 6575, 1991 (fill time and growth); Newton's second law.
+/// </summary>
+internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, double gasKg, double openedS, double fillS) : IOdeSystem, IDescribed
+{
+    public int Dimension => 6;
+
+    public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        var felt = Felt(t, y, out _, out _);
+        y.Slice(3, 3).CopyTo(dydt);
+        dydt[3] = felt.X;
+        dydt[4] = felt.Y;
+        dydt[5] = felt.Z + FlightNumbers.Gravity;
+    }
+
+    public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[2]);
+
+    public FlightRow Describe(double t, ReadOnlySpan<double> y)
+    {
+        var felt = Felt(t, y, out var air, out var through);
+        var speed = through.Length;
+        return new(t, Vector.From(y), Vector.From(y[3..]), speed / air.SoundMps, 0.5 * air.DensityKgM3 * speed * speed,
+            felt.Length / FlightNumbers.Gravity, 0, waterKg, gasKg)
+        {
+            Nose = new(0, 0, -1),
+        };
+    }
+
+    private Vector Felt(double t, ReadOnlySpan<double> y, out AirSample air, out Vector through)
+    {
+        air = Air(t, y);
+        through = Vector.From(y[3..]) - air.WindMps;
+        var share = t - openedS < fillS ? Math.Pow(Math.Max(0, t - openedS) / fillS, numbers.Deployment.Growth) : 1;
+        return -0.5 * air.DensityKgM3 * numbers.Deployment.DragM2 * share * through.Length / (numbers.DryKg + waterKg + gasKg) * through;
+    }
+}

@@ -1,0 +1,60 @@
+using NotebookKit.Flight.Drive;
+using NotebookKit.Numerics.Ode;
+using NotebookKit.Numerics.Space;
+
+namespace NotebookKit.Flight.Motion;
+
+/// <summary>
+/// Watches a free flight for its top, the ground, the end of the drag model, the greatest speed and dynamic pressure, and the end of its drive.
+/// </summary>
+internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMarks marks) : IOdeEvents
+    where TPath : struct, IFreePath<TDrive>
+    where TDrive : struct, IDrive
+{
+    public const int Top = 0, Ground = 1, TooFast = 2, FirstEnd = 5;
+
+    private const int Fastest = 3, Hardest = 4;
+
+    private FlightMarks _marks = marks;
+
+    public readonly FlightMarks Marks => _marks;
+
+    public readonly int Count => FirstEnd + path.Drive.Ends;
+
+    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is not (Fastest or Hardest));
+
+    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt)
+    {
+        switch (index)
+        {
+            case Top:
+                return hasTopped ? -1 : -y[5];
+            case Ground:
+                return -y[2];
+            case Fastest:
+                return (y[3] * dydt[3]) + (y[4] * dydt[4]) + (y[5] * dydt[5]);
+        }
+
+        var air = path.Air(t, y);
+        var through = Vector.From(y[3..]) - air.WindMps;
+        return index switch
+        {
+            TooFast => Aerodynamics.DragCurve.MaximumMach - (through.Length / air.SoundMps),
+            Hardest => Vector.Dot(through, Vector.From(dydt[3..])) + (0.5 * through.Square * path.Numbers.Air.DensityFall(path.Numbers.Air.ElevationM - y[2]) * y[5]),
+            _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[path.Own..]),
+        };
+    }
+
+    public void Located(int index, double t, ReadOnlySpan<double> y)
+    {
+        if (index is Fastest or Hardest) Offer(t, y);
+    }
+
+    /// <summary>Keeps speed and dynamic pressure of a state where they are the greatest so far.</summary>
+    public void Offer(double t, ReadOnlySpan<double> y)
+    {
+        var air = path.Air(t, y);
+        var velocity = Vector.From(y[3..]);
+        _marks.Offer(t, velocity.Length, air, (velocity - air.WindMps).Length);
+    }
+}

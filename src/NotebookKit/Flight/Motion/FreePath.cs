@@ -1,0 +1,62 @@
+using NotebookKit.Flight.Drive;
+using NotebookKit.Flight.Site;
+using NotebookKit.Numerics.Space;
+
+namespace NotebookKit.Flight.Motion;
+
+/// <summary>
+/// A point mass in free flight whose axis lies along the relative wind. Unknowns: north, east, down [m], their rates [m/s], then the drive's own.
+/// Source: Newton's second law; drag ½ ρ v² C_D A against the motion through the air.
+/// </summary>
+internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePath<TDrive>
+    where TDrive : struct, IDrive
+{
+    public const int Velocity = 3, OwnAt = 6;
+
+    // Slower than this the relative wind has no direction worth the name; the axis is taken as it stood on the rail.
+    private const double NoDirectionMps = 1e-6;
+
+    public int Dimension => OwnAt + drive.Unknowns;
+
+    public int Own => OwnAt;
+
+    public TDrive Drive => drive;
+
+    public FlightNumbers Numbers => numbers;
+
+    public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        var felt = Felt(t, y, dydt[OwnAt..], out _, out _, out _);
+        y.Slice(Velocity, 3).CopyTo(dydt);
+        dydt[3] = felt.X;
+        dydt[4] = felt.Y;
+        dydt[5] = felt.Z + FlightNumbers.Gravity;
+    }
+
+    public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[2]);
+
+    public FlightRow Describe(double t, ReadOnlySpan<double> y)
+    {
+        Span<double> rates = stackalloc double[DriveState.MostUnknowns];
+        var felt = Felt(t, y, rates, out var air, out var through, out var state);
+        var speed = through.Length;
+        return new(t, Vector.From(y), Vector.From(y[Velocity..]), speed / air.SoundMps, 0.5 * air.DensityKgM3 * speed * speed,
+            felt.Length / FlightNumbers.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
+        {
+            Nose = Direction(through, speed),
+        };
+    }
+
+    /// <summary>Acceleration by all but weight [m/s²].</summary>
+    private Vector Felt(double t, ReadOnlySpan<double> y, Span<double> ownRates, out AirSample air, out Vector through, out DriveState state)
+    {
+        air = Air(t, y);
+        through = Vector.From(y[Velocity..]) - air.WindMps;
+        var speed = through.Length;
+        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, air, drive.IsJetOn) * speed * speed;
+        state = drive.Run(air.PressurePa, drag, speed, numbers.DryKg, y[OwnAt..], ownRates);
+        return (state.ThrustN - drag) / (numbers.DryKg + drive.ContentsKg(y[OwnAt..])) * Direction(through, speed);
+    }
+
+    private Vector Direction(in Vector through, double speed) => speed > NoDirectionMps ? 1 / speed * through : numbers.RailDirection;
+}

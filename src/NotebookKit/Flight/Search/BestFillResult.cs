@@ -1,0 +1,103 @@
+using NotebookKit.Flight.Vertical;
+using NotebookKit.Propulsion;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Flight.Search;
+
+/// <summary>The best fill of a vehicle, and how much it matters. Source: see <see cref="Model"/>.</summary>
+public sealed record BestFillResult : IResult
+{
+    private const double FlatPoints = 10;
+
+    internal BestFillResult(BestFill search, VerticalFlightResult flight, double low, double high, int flights)
+    {
+        Search = search;
+        Flight = flight;
+        FlatFrom = Ratio.FromPercent(100 * low);
+        FlatTo = Ratio.FromPercent(100 * high);
+        Flights = flights;
+    }
+
+    /// <summary>What was searched.</summary>
+    public BestFill Search { get; }
+
+    /// <summary>The flight with the best fill.</summary>
+    public VerticalFlightResult Flight { get; }
+
+    /// <summary>Water fractions of the search, evenly spread.</summary>
+    public required Series Water { get; init; }
+
+    /// <summary>Height or speed with each at the best throat; not a number where the vehicle doesn't lift.</summary>
+    public required Series Worth { get; init; }
+
+    /// <summary>The best water fraction.</summary>
+    public Ratio WaterFraction => Flight.Flight.Charge.WaterFraction;
+
+    /// <summary>The best throat, or the flight's own where it wasn't searched.</summary>
+    public Length Throat => Flight.Flight.Nozzle.Throat;
+
+    /// <summary>Least water fraction that loses no more than 1 %.</summary>
+    public Ratio FlatFrom { get; }
+
+    /// <summary>Greatest water fraction that loses no more than 1 %.</summary>
+    public Ratio FlatTo { get; }
+
+    /// <summary>Whether the choice hardly matters: more than ten percentage points of water lose no more than 1 %.</summary>
+    public bool IsFlat => (FlatTo - FlatFrom).Percent > FlatPoints;
+
+    /// <summary>Flights computed.</summary>
+    public int Flights { get; }
+
+    /// <inheritdoc/>
+    public string Title => $"Best fill, {Search.Flight.Name}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => Flight.Model;
+
+    /// <inheritdoc/>
+    public ResultStatus Status => Flight.Status;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Water fraction", WaterFraction.Show(), $"{FlatFrom.Show(2)} to {FlatTo.Show(2)} lose no more than 1 %"),
+        new("Nozzle throat", Throat.Show(), Search.Throats is null ? "as given" : ""),
+        new("Apogee above pad", Flight.Apogee.Show()),
+        new("Greatest speed", Flight.GreatestSpeed.Show()),
+        new("Acceleration at release", $"{Digits.Round(Flight.FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g", "fins, bonds and recovery gear have to stand it"),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings
+    {
+        get
+        {
+            List<Finding> findings = [.. Flight.Findings];
+            if (IsFlat)
+            {
+                findings.Add(Finding.Warning(
+                    $"the optimum is flat: from {FlatFrom.Show(2)} to {FlatTo.Show(2)} of water the {GoalName} changes by no more than 1 %. Take the fill that is easiest to repeat or gentlest on the vehicle."));
+            }
+
+            var least = Search.WaterFractions.Minimum.Percent;
+            var most = Search.WaterFractions.Maximum.Percent;
+            if (WaterFraction.Percent - least < 0.1 || most - WaterFraction.Percent < 0.1)
+                findings.Add(Finding.Warning($"the best water fraction, {WaterFraction.Show(3)}, is at the end of the search: widen it."));
+            if (Search.Throats is { } throats && (Throat - throats.Minimum < 0.01.Millimetres() || throats.Maximum - Throat < 0.01.Millimetres()))
+                findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is at the end of the search: widen it."));
+            if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle, Flight.Flight.Charge) > 0.98 * FiringChecks.MostJetShare)
+                findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is as wide as the model goes for this bore: a still wider one isn't computed, not worse."));
+            return findings;
+        }
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Flight.Cautions;
+
+    /// <inheritdoc/>
+    public Working Working => Flight.Working;
+
+    private string GoalName => Search.Goal == FlightGoal.Apogee ? "height" : "speed";
+}

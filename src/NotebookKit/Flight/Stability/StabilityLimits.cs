@@ -1,0 +1,21 @@
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Flight.Stability;
+
+/// <summary>The static margin a vehicle is held to. Source: common practice, no source.</summary>
+/// <param name="Least">Least margin at any time [calibres]; 0.5 to 10.</param>
+/// <param name="Most">Margin above which it turns into the wind too readily [calibres]; 1 to 20.</param>
+public sealed record StabilityLimits(double Least = 1, double Most = 4)
+{
+    /// <summary>Least margin at any time [calibres]; 0.5 to 10.</summary>
+    public double Least { get; init => field = CheckLeast(value); } = CheckLeast(Least);
+
+    /// <summary>Margin above which it turns into the wind too readily [calibres]; 1 to 20.</summary>
+    public double Most { get; init => field = CheckMost(value); } = CheckMost(Most);
+
+    private static double CheckLeast(double value) =>
+        new ValidRange<double>(0.5, 10).Check(value, "least static margin", "One calibre is usual; a long body in wind needs more.");
+
+    private static double CheckMost(double value) =>
+        new ValidRange<double>(1, 20).Check(value, "most static margin", "Some four calibres is usual.");
+}

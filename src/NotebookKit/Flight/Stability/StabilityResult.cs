@@ -1,0 +1,87 @@
+using NotebookKit.Flight.Design;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet.Units;
+
+namespace NotebookKit.Flight.Stability;
+
+/// <summary>
+/// Static margin through the flight as the water leaves. Source: J. S. Barrowman, M.S. thesis, 1967 (from memory), for the centre of
+/// pressure; parallel-axis theorem for the masses.
+/// </summary>
+public sealed record StabilityResult : IResult
+{
+    /// <inheritdoc/>
+    public required string Title { get; init; }
+
+    /// <summary>What the rows run along: water left [% of the start] or time [s].</summary>
+    public required Series Along { get; init; }
+
+    /// <summary>Mass of the vehicle [kg].</summary>
+    public required Series Mass { get; init; }
+
+    /// <summary>Centre of gravity aft of the nose tip [mm].</summary>
+    public required Series CentreOfGravity { get; init; }
+
+    /// <summary>Centre of pressure aft of the nose tip [mm].</summary>
+    public required Series CentreOfPressure { get; init; }
+
+    /// <summary>Static margin [calibres].</summary>
+    public required Series Margin { get; init; }
+
+    /// <summary>Pitch inertia [kg m²].</summary>
+    public required Series PitchInertia { get; init; }
+
+    /// <summary>Row of the least margin.</summary>
+    public required int LeastRow { get; init; }
+
+    /// <summary>The margin it is held to.</summary>
+    public required StabilityLimits Limits { get; init; }
+
+    /// <summary>What would mend a margin below the limit; none where it holds.</summary>
+    public required StabilityRemedy? Remedy { get; init; }
+
+    /// <inheritdoc/>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public required Working Working { get; init; }
+
+    /// <summary>Least margin [calibres].</summary>
+    public double LeastMargin => Margin[LeastRow];
+
+    /// <summary>Whether the margin stays at or above the limit throughout.</summary>
+    public bool Holds => LeastMargin >= Limits.Least;
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+
+    /// <inheritdoc/>
+    public ModelCard Model { get; } = new(
+        "Static margin with water leaving",
+        [
+            "Water stands flat at the nozzle end of a cylindrical vessel; gas fills the rest evenly.",
+            "Centre of pressure at a small angle of attack; at 10° a long body has lost calibres of it.",
+            "Static: no damping, no jet deflection.",
+        ],
+        "While the vehicle accelerates forward; Mach 0 to 0.9.",
+        [MassLiterature.Barrowman, MassLiterature.Goldstein, MassLiterature.OneCalibre]);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines =>
+    [
+        new("Least margin", $"{Digits.Round(LeastMargin)} cal", $"at {Along.Name.ToLowerInvariant()} {Digits.Round(Along[LeastRow])} {Along.Unit}; wanted {Digits.Round(Limits.Least)} cal"),
+        new("Margin at the start", $"{Digits.Round(Margin[0])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[0], 4)} mm"),
+        new("Margin at the end", $"{Digits.Round(Margin[^1])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[^1], 4)} mm"),
+        .. Remedy is { } remedy
+            ? new ResultLine[]
+            {
+                new("Remedy: ballast", remedy.NoseBallast is { } ballast ? ballast.Show(MassUnit.Gram) : "not by ballast", $"at {remedy.BallastAt.Show(LengthUnit.Millimeter)}"),
+                new("Remedy: fin span", remedy.FinSpan is { } span ? span.Show(LengthUnit.Millimeter) : "not by span alone", "instead of ballast"),
+            }
+            : [],
+    ];
+}

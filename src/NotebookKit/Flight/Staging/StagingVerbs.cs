@@ -1,0 +1,79 @@
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Motion;
+using NotebookKit.Flight.Site;
+using NotebookKit.Numerics.Ode;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Flight.Staging;
+
+/// <summary>Flies a vehicle of two stages, and says beforehand why it wouldn't fly.</summary>
+public static class StagingVerbs
+{
+    /// <summary>Everything that is wrong with it on a site.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="site">Where it starts.</param>
+    public static IReadOnlyList<Finding> Validate(this TwoStageVehicle vehicle, LaunchSite site) => vehicle.Validate(site, isSixDegrees: false);
+
+    internal static List<Finding> Validate(this TwoStageVehicle vehicle, LaunchSite site, bool isSixDegrees)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        ArgumentNullException.ThrowIfNull(site);
+        // The spent booster comes down in three degrees of freedom; on the way up its parts are the stack's.
+        List<Finding> all =
+        [
+            .. vehicle.Booster.Validate(site, startsOnPad: false).Select(f => f with { Message = $"booster: {f.Message}" }),
+            .. (isSixDegrees ? vehicle.Sustainer.ValidateSixDegrees(site, startsOnPad: false) : vehicle.Sustainer.Validate(site, startsOnPad: false)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
+        ];
+        if (string.IsNullOrWhiteSpace(vehicle.Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
+        if (vehicle.Sustainer.LaunchTube is not null)
+            all.Add(Finding.Error("the sustainer has a launch tube; it starts in the air, off the booster. Set its LaunchTube to null."));
+        if (vehicle.Booster.Body.Parts.Count < 2)
+            all.Add(Finding.Error($"the booster's body has {vehicle.Booster.Body.Parts.Count} part; it must have a nose and a tube. The nose is what sits in the sustainer's tail."));
+        if (all.Exists(f => f.Severity == FindingSeverity.Error)) return all;
+        // Warnings of its parts stand above already; what is left is whether both together hop.
+        var stack = vehicle.Stack(site);
+        var known = stack.Validate(site, startsOnPad: false).Where(f => f.Severity != FindingSeverity.Error).ToHashSet();
+        all.AddRange(stack.Validate(site).Where(f => !known.Contains(f)).Select(f => f with { Message = $"stack: {f.Message}" }));
+        return all;
+    }
+
+    /// <summary>Flies it in three degrees of freedom: the stack to the parting, the sustainer and the booster each to the ground. Source: see the result's model.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="site">Where it starts.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    public static TwoStageResult Fly(this TwoStageVehicle vehicle, LaunchSite site) => Fly(vehicle, site, isSixDegrees: false, FlightAccuracy.Recorded);
+
+    /// <summary>Flies stack and sustainer in six degrees of freedom, the spent booster in three. Source: see the result's model.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="site">Where it starts.</param>
+    /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
+    public static TwoStageResult FlySixDegrees(this TwoStageVehicle vehicle, LaunchSite site) => Fly(vehicle, site, isSixDegrees: true, FlightAccuracy.RecordedSixDegrees);
+
+    private static TwoStageResult Fly(TwoStageVehicle vehicle, LaunchSite site, bool isSixDegrees, OdeSettings settings)
+    {
+        var findings = vehicle.Validate(site, isSixDegrees);
+        InvalidDesignException.ThrowIfAny(vehicle.Name, findings);
+        findings.AddRange(site.WindFindings());
+        var stack = vehicle.Stack(site);
+        var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
+        var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, vehicle.Numbers(site), settings, rows, out var parting);
+        var failure = StageParting.Fault(marks, parting) switch
+        {
+            PartingFault.None => null,
+            PartingFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
+            PartingFault.AfterTop => "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner.",
+            PartingFault.WhileDriven => FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
+            _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
+        };
+        if (failure is not null) return TwoStageResult.Failed(vehicle, site, findings, failure);
+
+        var sustainer = FlightRun.Continue(
+            vehicle.Sustainer.Numbers(site), isSixDegrees ? vehicle.Sustainer.SixDegrees() : null, settings, parting, isDriven: true, StageParting.Marks(marks), sustainerRows);
+        var booster = FlightRun.Continue(
+            vehicle.Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
+        return new(vehicle, site, stack, rows, marks, parting,
+            FlightReport.For(vehicle.Sustainer, site, sustainer, sustainerRows, isSixDegrees, [], stack),
+            FlightReport.For(vehicle.Booster, site, booster, boosterRows, false, [], stack, isSpent: true), findings);
+    }
+}

@@ -1,0 +1,32 @@
+using NotebookKit.Flight.Site;
+using NotebookKit.Propulsion.Phases;
+
+namespace NotebookKit.Flight.Vertical;
+
+/// <summary>A vehicle going straight up through an atmosphere with drag.</summary>
+internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, double elevationM, double dragAreaM2, TDrag drag) : IMount
+    where TDrag : struct, IDragLaw
+{
+    public bool IsHeld => false;
+
+    public double DryMassKg => dryMassKg;
+
+    public double Gravity => AtmosphereLaw.Gravity;
+
+    public double Surroundings(double heightM, double speed, bool jetOn, out double dragN)
+    {
+        var pressure = air.Pressure(elevationM + heightM, out var temperature);
+        var density = pressure / (air.SpecificGasConstant * temperature);
+        var mach = drag.NeedsMach ? speed / SpeedOfSound(temperature) : 0;
+        dragN = 0.5 * density * drag.Coefficient(mach, pressure, temperature, jetOn) * dragAreaM2 * speed * Math.Abs(speed);
+        return pressure;
+    }
+
+    public double SpeedOfSoundAt(double heightM)
+    {
+        air.Pressure(elevationM + heightM, out var temperature);
+        return SpeedOfSound(temperature);
+    }
+
+    public double SpeedOfSound(double temperatureK) => Math.Sqrt(1.4 * air.SpecificGasConstant * temperatureK);
+}
