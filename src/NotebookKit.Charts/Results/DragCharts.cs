@@ -1,4 +1,3 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Provenance;

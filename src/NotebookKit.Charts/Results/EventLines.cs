@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Notes;
-using NotebookKit.Propulsion;
 
 namespace NotebookKit.Charts.Results;
 

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Explorers;
-using NotebookKit.Filling;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Engineering;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Charts.Results;

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Explorers;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

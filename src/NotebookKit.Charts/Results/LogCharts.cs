@@ -2,7 +2,6 @@ using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
 using NotebookKit.Evidence;
-using NotebookKit.Filling;
 using NotebookKit.Proofing;
 using NotebookKit.Quantities;
 

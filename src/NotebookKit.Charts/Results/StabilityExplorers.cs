@@ -1,4 +1,3 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Explorers;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,4 +1,3 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Drawings;
 using NotebookKit.Provenance;
 using UnitsNet;

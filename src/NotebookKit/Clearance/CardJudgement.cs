@@ -78,7 +78,7 @@ internal sealed class CardJudgement
         Shown("day of the flight", day is not null, day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) ?? "", "Give the day: proof and inspections hold for a time only.");
 
     /// <summary>The stand-off against the charges that it has to be for.</summary>
-    public void StandOff(LaunchStandOff? standOff, string vehicle, IReadOnlyList<Propulsion.Charge> charges, Length highest)
+    public void StandOff(LaunchStandOff? standOff, string vehicle, IReadOnlyList<Propulsion.Charges.Charge> charges, Length highest)
     {
         if (!Shown("stand-off", standOff is not null, standOff is null ? "" : $"crew {standOff.Crew.Show()}, spectators {standOff.Spectators.Show()}", "Compute the stand-off for this vehicle and fill.")) return;
         if (standOff!.Unlike(vehicle, charges) is { } unlike) Error($"{unlike}. Compute it for this fill.");

@@ -1,6 +1,6 @@
 using NotebookKit.Clearance.Service;
 using NotebookKit.Life;
-using NotebookKit.Materials;
+using NotebookKit.Materials.Solids;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

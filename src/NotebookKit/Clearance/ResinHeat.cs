@@ -1,5 +1,5 @@
 using NotebookKit.Life;
-using NotebookKit.Materials;
+using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;

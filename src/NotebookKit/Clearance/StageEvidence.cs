@@ -1,8 +1,8 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Service;
-using NotebookKit.Filling;
+using NotebookKit.Filling.Fills;
 using NotebookKit.Flight.Stability;
-using NotebookKit.Materials;
+using NotebookKit.Materials.Solids;
 using NotebookKit.Proofing;
 using NotebookKit.Recovery;
 using UnitsNet;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Flights;
@@ -44,7 +45,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     }
 
     /// <summary>A drag curve of one's own carries neither flights nor a band: heavy drag written in would keep any flight low and near.</summary>
-    public static void OwnDrag(CardJudgement card, Aerodynamics.DragCurve curve, string own) =>
+    public static void OwnDrag(CardJudgement card, Aerodynamics.Drag.DragCurve curve, string own) =>
         card.Error($"{own}the drag curve \"{curve.Name}\" was given by hand; no flight is shown that it was fitted to. Fit the drag to a logged flight (DragCalibration), or fly on the drag build-up with its band.");
 
     /// <summary>The gust of the fins against the wind limit.</summary>
@@ -150,9 +151,9 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
                 continue;
             }
 
-            if (fast.GreatestMach > Aerodynamics.FlutterResult.HighestMach)
+            if (fast.GreatestMach > Aerodynamics.FinStructures.FlutterResult.HighestMach)
             {
-                card.Error($"{own}the vehicle reaches Mach {Digits.Round(fast.GreatestMach)}; no flutter pass is given above Mach {Aerodynamics.FlutterResult.HighestMach}. Fly slower, or have the fins tested.");
+                card.Error($"{own}the vehicle reaches Mach {Digits.Round(fast.GreatestMach)}; no flutter pass is given above Mach {Aerodynamics.FinStructures.FlutterResult.HighestMach}. Fly slower, or have the fins tested.");
                 continue;
             }
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using NotebookKit.Materials;
+using NotebookKit.Materials.Fluids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;

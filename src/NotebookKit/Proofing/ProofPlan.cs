@@ -80,7 +80,7 @@ public sealed record ProofPlan : IResult
             "Stand-off covers blast only, not fragments.",
         ],
         "Working pressure 1 to 200 bar gauge, water 0 to 60 °C.",
-        [ProofingSources.StoredEnergy, ProofingSources.Distance2008, Materials.Water.Source, ProofingSources.Cylinder, Proof.Wall.Source, Proof.Rule.Source, ProofingSources.Steps]);
+        [ProofingSources.StoredEnergy, ProofingSources.Distance2008, Materials.Fluids.Water.Source, ProofingSources.Cylinder, Proof.Wall.Source, Proof.Rule.Source, ProofingSources.Steps]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -119,7 +119,7 @@ public sealed record ProofPlan : IResult
             [
                 new("Proof pressure", @"p_{proof} = k\,p_{work}", $"{Digits.Round(Proof.Rule.Factor, 4)} × {Proof.WorkingPressure}", p.ToString(), Proof.Rule.Source),
                 new("Total expansion of the vessel", @"\Delta V_{wall} = V\,\epsilon_V\,\frac{p}{p_\epsilon}", $"{Millilitres(Proof.Volume)} × {Digits.Round(Proof.Wall.Growth.Percent, 4)} % × {Digits.Round(p.Bar, 4)} bar / {Digits.Round(Proof.Wall.At.Bar, 4)} bar", Millilitres(filled.WallGrowth(p)), Proof.Wall.Source),
-                new("Compression of the water", @"\Delta V_{water} = \frac{V\,p}{K}", $"{Millilitres(Proof.Volume)} × {Digits.Round(p.Bar / 1e4, 4)} GPa / {Digits.Round(bulk, 4)} GPa", Millilitres(filled.WaterCompressed(p)), Materials.Water.Source),
+                new("Compression of the water", @"\Delta V_{water} = \frac{V\,p}{K}", $"{Millilitres(Proof.Volume)} × {Digits.Round(p.Bar / 1e4, 4)} GPa / {Digits.Round(bulk, 4)} GPa", Millilitres(filled.WaterCompressed(p)), Materials.Fluids.Water.Source),
                 new("Compression of trapped air", @"\Delta V_{air} = V_{air}\,(1 - \frac{p_a}{p + p_a})", $"{Millilitres(Proof.TrappedAir)} × (1 − {Digits.Round(Proof.Ambient.Bar, 4)} / {Digits.Round(p.ToAbsolute(Proof.Ambient).Bar, 4)})", Millilitres(filled.AirCompressed(p)), ProofingSources.IdealGas),
                 new("Water to pump", @"\Delta V = \Delta V_{wall} + \Delta V_{water} + \Delta V_{air}", $"{Millilitres(filled.WallGrowth(p))} + {Millilitres(filled.WaterCompressed(p))} + {Millilitres(filled.AirCompressed(p))}", Millilitres(WaterToPump), ProofingSources.Spring),
                 new("Energy in the water", @"E = \frac{p^2\,V}{2\,K}", $"({Digits.Round(p.Bar / 10, 4)} MPa)² × {Millilitres(Proof.Volume)} / (2 × {Digits.Round(bulk, 4)} GPa)", StandOff.ShowEnergy(EnergyInWater), ProofingSources.Spring),

@@ -103,7 +103,7 @@ public sealed record ProofRecord : IResult
             "At proof pressure a fall may be creep of the laminate as well as a leak; leaks are judged at working pressure.",
         ],
         "Logs of at least 20 readings, one every few seconds.",
-        [ProofingSources.Spring, Materials.Water.Source, Plan.Proof.Wall.Source, Plan.Proof.Rule.Source, ProofingSources.Steps]);
+        [ProofingSources.Spring, Materials.Fluids.Water.Source, Plan.Proof.Wall.Source, Plan.Proof.Rule.Source, ProofingSources.Steps]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -143,7 +143,7 @@ public sealed record ProofRecord : IResult
             if (LeakHold is { } hold)
             {
                 var warmth = Plan.Proof.Filled.RiseFor(hold.Warming, hold.Planned.Pressure);
-                steps.Add(new("Fall at working pressure", @"\Delta p = \Delta p_{gauge} + \left(\frac{dp}{dT}\right) \Delta T", $"{Digits.Round(hold.Fall.Bars - warmth.Bars, 3)} bar + {Digits.Round(warmth.Bars, 3)} bar for {Digits.Round(hold.Warming.Kelvins, 2)} K", $"{Digits.Round(hold.Fall.Bars, 3)} bar in {ProofPlan.Seconds(hold.Held)}", Materials.Water.Source));
+                steps.Add(new("Fall at working pressure", @"\Delta p = \Delta p_{gauge} + \left(\frac{dp}{dT}\right) \Delta T", $"{Digits.Round(hold.Fall.Bars - warmth.Bars, 3)} bar + {Digits.Round(warmth.Bars, 3)} bar for {Digits.Round(hold.Warming.Kelvins, 2)} K", $"{Digits.Round(hold.Fall.Bars, 3)} bar in {ProofPlan.Seconds(hold.Held)}", Materials.Fluids.Water.Source));
                 steps.Add(new("Leak", @"\dot V = \frac{\Delta p}{t}\,\frac{dV}{dp}", $"{Digits.Round(hold.Fall.Bars, 3)} bar / {Digits.Round(hold.Held.Minutes, 3)} min × {Digits.Round(1 / Plan.Proof.Filled.DropFor(1.Millilitres(), hold.Planned.Pressure).Bars, 3)} mL/bar", $"{Digits.Round(LeakRate!.Value.MillilitersPerMinute, 3)} mL/min", ProofingSources.Spring));
             }
 

@@ -3,7 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using NotebookKit.Materials;
+using NotebookKit.Materials.Fluids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

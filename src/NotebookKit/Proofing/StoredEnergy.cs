@@ -1,4 +1,4 @@
-using NotebookKit.Materials;
+using NotebookKit.Materials.Fluids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

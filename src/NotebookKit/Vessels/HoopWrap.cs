@@ -1,4 +1,4 @@
-using NotebookKit.Materials;
+using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using UnitsNet;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using NotebookKit.Materials;
+using NotebookKit.Materials.Files;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,4 +1,4 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,4 +1,4 @@
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Charges;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

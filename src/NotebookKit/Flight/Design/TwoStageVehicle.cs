@@ -1,4 +1,5 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Bodies;
+using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Site;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,6 +1,9 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Airflow;
+using NotebookKit.Aerodynamics.Bodies;
+using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Site;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Charges;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,3 +1,4 @@
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Drive;

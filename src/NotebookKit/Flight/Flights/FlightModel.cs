@@ -1,7 +1,7 @@
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Vertical;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Firings;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics.NormalForces;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;

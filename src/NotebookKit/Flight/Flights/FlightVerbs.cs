@@ -1,6 +1,7 @@
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,4 +1,7 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Bodies;
+using NotebookKit.Aerodynamics.Drag;
+using NotebookKit.Aerodynamics.Fins;
+using NotebookKit.Aerodynamics.NormalForces;
 using NotebookKit.Numerics.Space;
 
 namespace NotebookKit.Flight.Motion;

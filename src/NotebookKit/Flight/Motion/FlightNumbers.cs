@@ -1,4 +1,4 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
 using NotebookKit.Propulsion.Phases;

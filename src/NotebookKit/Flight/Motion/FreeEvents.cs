@@ -39,7 +39,7 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
         var through = Vector.From(y[3..]) - air.WindMps;
         return index switch
         {
-            TooFast => Aerodynamics.DragCurve.MaximumMach - (through.Length / air.SoundMps),
+            TooFast => Aerodynamics.Drag.DragCurve.MaximumMach - (through.Length / air.SoundMps),
             Hardest => Vector.Dot(through, Vector.From(dydt[3..])) + (0.5 * through.Square * path.Numbers.Air.DensityFall(path.Numbers.Air.ElevationM - y[2]) * y[5]),
             _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[path.Own..]),
         };

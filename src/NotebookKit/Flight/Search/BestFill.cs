@@ -1,6 +1,6 @@
 using NotebookKit.Flight.Vertical;
 using NotebookKit.Numerics;
-using NotebookKit.Propulsion.Phases;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

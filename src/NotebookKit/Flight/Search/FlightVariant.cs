@@ -1,5 +1,5 @@
 using NotebookKit.Flight.Vertical;
-using NotebookKit.Propulsion.Phases;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

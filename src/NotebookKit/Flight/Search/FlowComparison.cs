@@ -1,5 +1,5 @@
 using NotebookKit.Flight.Vertical;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -5,7 +5,7 @@ using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Flight.Vertical;
 using NotebookKit.Numerics;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

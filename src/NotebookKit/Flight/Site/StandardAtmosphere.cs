@@ -1,4 +1,4 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,4 +1,4 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Flight.Design;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

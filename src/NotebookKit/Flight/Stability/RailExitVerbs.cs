@@ -1,3 +1,4 @@
+using NotebookKit.Aerodynamics.NormalForces;
 using NotebookKit.Flight.Design;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,4 +1,6 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Airflow;
+using NotebookKit.Aerodynamics.Bodies;
+using NotebookKit.Aerodynamics.NormalForces;
 using NotebookKit.Flight.Design;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

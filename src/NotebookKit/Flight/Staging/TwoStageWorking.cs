@@ -1,7 +1,7 @@
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Site;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Firings;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet.Units;

@@ -1,4 +1,4 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Drag;
 
 namespace NotebookKit.Flight.Vertical;
 

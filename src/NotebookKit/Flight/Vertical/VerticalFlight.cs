@@ -1,9 +1,11 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Charges;
+using NotebookKit.Propulsion.Firings;
+using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -1,4 +1,4 @@
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Firings;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Flight.Vertical;

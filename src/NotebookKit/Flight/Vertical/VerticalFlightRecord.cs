@@ -1,4 +1,5 @@
 using NotebookKit.Numerics.Ode;
+using NotebookKit.Propulsion.Firings;
 using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Vertical;

@@ -1,6 +1,6 @@
-using NotebookKit.Aerodynamics;
+using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Motion;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Firings;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

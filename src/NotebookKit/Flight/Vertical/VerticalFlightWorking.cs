@@ -1,5 +1,5 @@
 using NotebookKit.Flight.Site;
-using NotebookKit.Propulsion;
+using NotebookKit.Propulsion.Firings;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

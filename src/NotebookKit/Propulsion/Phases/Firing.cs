@@ -1,4 +1,5 @@
 using NotebookKit.Numerics.Ode;
+using NotebookKit.Propulsion.Flow;
 
 namespace NotebookKit.Propulsion.Phases;
 

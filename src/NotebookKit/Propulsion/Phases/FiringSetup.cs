@@ -1,3 +1,6 @@
+using NotebookKit.Propulsion.Charges;
+using NotebookKit.Propulsion.Flow;
+
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>A charge, a nozzle and a flow model as the plain SI numbers that the phases run on.</summary>

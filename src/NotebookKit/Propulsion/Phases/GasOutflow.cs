@@ -1,3 +1,5 @@
+using NotebookKit.Propulsion.Flow;
+
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Gas leaving a vessel without heat from its wall, for any path of flight: ideal by its exponent, or real on one isentrope.</summary>

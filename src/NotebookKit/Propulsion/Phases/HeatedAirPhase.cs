@@ -1,4 +1,5 @@
-using NotebookKit.Materials;
+using NotebookKit.Materials.Fluids;
+using NotebookKit.Propulsion.Flow;
 
 namespace NotebookKit.Propulsion.Phases;
 

@@ -1,3 +1,5 @@
+using NotebookKit.Propulsion.Flow;
+
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Ideal gas leaving. Own unknown: gas temperature [K].</summary>

@@ -1,3 +1,5 @@
+using NotebookKit.Propulsion.Flow;
+
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Real gas leaving without heat: all that is inside stays on one isentrope, so its mass says everything.</summary>

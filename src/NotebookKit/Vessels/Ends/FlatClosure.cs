@@ -1,4 +1,4 @@
-using NotebookKit.Materials;
+using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -28,7 +28,7 @@ internal sealed class BurstSampler
         _vessel = vessel;
         _wall = new VesselWall(layup);
         _samples = new SeededSamples(seed);
-        var fibres = layup.Plies.Select(p => LayupModel.FibreOf(p.Ply)).OfType<Materials.Fibre>().ToList();
+        var fibres = layup.Plies.Select(p => LayupModel.FibreOf(p.Ply)).OfType<Materials.Solids.Fibre>().ToList();
         var yarns = vessel.Plies.OfType<BraidedSleeve>().Select(s => s.Braid.Yarn.Spread)
             .Concat(vessel.Plies.OfType<ClothWrap>().Select(w => w.Cloth.ArealWeight.Spread))
             .Concat(vessel.Plies.OfType<HoopWrap>().Select(h => h.Tape.ArealWeight.Spread));

@@ -1,0 +1,49 @@
+using NotebookKit.Aerodynamics.Airflow;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Aerodynamics.Drag;
+
+/// <summary>
+/// What the drag build-up can't know from the shape. Where the layer turns turbulent decides the friction of a clean slender body more
+/// than anything else, so it is stated as a band and carried into the answer.
+/// </summary>
+public sealed record DragAssumptions
+{
+    /// <summary>Sand-grain roughness of the surface; 0 (smooth) to 500 µm. Common practice: 5 µm polished, 20 µm painted, 60 µm as laid up.</summary>
+    public Length Roughness { get; init; } = 20.Micrometres();
+
+    /// <summary>Reynolds number of transition, early end of the band [-]; 0 (turbulent from the start) to 1e7.</summary>
+    public double EarlyTransition { get; init; }
+
+    /// <summary>Reynolds number of transition, late end of the band [-]; at least the early end, to 1e7.</summary>
+    public double LateTransition { get; init; } = 5e5;
+
+    /// <summary>Which published form factor the body takes.</summary>
+    public FormFactorLaw BodyForm { get; init; } = FormFactorLaw.Barrowman;
+
+    /// <summary>Whether friction falls with Mach number by 1 − 0.1 M². Source: Barrowman, 1967, ch. 4 (from memory).</summary>
+    public bool CompressibleFriction { get; init; } = true;
+
+    /// <summary>Drag of what sticks out (rail buttons, joints, screws), on the reference area [-]; 0 to 1.</summary>
+    public double Parasitic { get; init; }
+
+    /// <summary>Smooth and turbulent from the tip, friction without Mach correction: the textbook case.</summary>
+    public static DragAssumptions SmoothTurbulent { get; } = new() { Roughness = Length.Zero, LateTransition = 0, CompressibleFriction = false };
+
+    /// <summary>Everything that is wrong with the assumptions.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        var findings = new List<Finding>();
+        var transitions = new ValidRange<double>(0, 1e7);
+        const string Why = "Zero means turbulent from the start; natural transition in flight lies between 3e5 and 3e6.";
+        findings.AddIf(new ValidRange<Length>(Length.Zero, 500.Micrometres()).Find(Roughness, "surface roughness", "Painted surfaces are near 20 µm."));
+        findings.AddIf(transitions.Find(EarlyTransition, "early transition Reynolds number", Why));
+        findings.AddIf(transitions.Find(LateTransition, "late transition Reynolds number", Why));
+        if (LateTransition < EarlyTransition)
+            findings.Add(Finding.Error($"late transition Reynolds number is {Digits.Round(LateTransition)}, below the early one of {Digits.Round(EarlyTransition)}; swap the two."));
+        findings.AddIf(new ValidRange<double>(0, 1).Find(Parasitic, "parasitic drag coefficient", "It is on the reference area; a pair of rail buttons is some hundredths."));
+        return findings;
+    }
+}

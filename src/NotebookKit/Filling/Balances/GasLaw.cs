@@ -1,0 +1,66 @@
+using NotebookKit.Materials.Fluids;
+
+namespace NotebookKit.Filling.Balances;
+
+/// <summary>One gas by one law, for the inside of integrations: the ideal gas dressed as an equation of state, or the equation itself.</summary>
+internal sealed class GasLaw
+{
+    private readonly RealGas? _real;
+    private readonly double _cv;
+
+    public GasLaw(Gas gas, GasProperties properties)
+    {
+        Gas = gas;
+        Constant = gas.GasConstant.JoulesPerKilogramKelvin;
+        _cv = Constant / (gas.HeatCapacityRatio - 1);
+        _real = properties == GasProperties.Real ? gas.Real : null;
+    }
+
+    public Gas Gas { get; }
+
+    public double Constant { get; }
+
+    public bool IsReal => _real is not null;
+
+    /// <summary>The gas at a temperature and density.</summary>
+    public GasPoint At(double kelvins, double density) => _real is not null
+        ? _real.Point(kelvins, density)
+        : new(kelvins, density, density * Constant * kelvins, _cv * kelvins, 0, _cv, _cv + Constant,
+            Math.Sqrt(Gas.HeatCapacityRatio * Constant * kelvins), density * Constant, Constant * kelvins);
+
+    /// <summary>The gas at a pressure and temperature.</summary>
+    public GasPoint AtPressure(double pascals, double kelvins) =>
+        _real is not null ? _real.PointAtPressure(pascals, kelvins) : At(kelvins, pascals / (Constant * kelvins));
+
+    /// <summary>The temperature behind a regulator that drops the pressure of a gas at rest.</summary>
+    public double ThrottledKelvins(in GasPoint before, double pascals)
+    {
+        if (_real is null || pascals >= before.Pascals) return before.Kelvins;
+        var kelvins = before.Kelvins;
+        for (var i = 0; i < 20; i++)
+        {
+            var point = _real.PointAtPressure(pascals, kelvins);
+            var step = (before.Enthalpy - point.Enthalpy) / point.Cp;
+            kelvins += step;
+            if (Math.Abs(step) < 1e-7) break;
+        }
+
+        return kelvins;
+    }
+
+    /// <summary>Viscosity, Pa·s, and conductivity, W/(m·K); of the real gas in either case.</summary>
+    public (double Viscosity, double Conductivity) Transport(double kelvins, double density) => Gas.Real!.Transport(kelvins, density);
+
+    /// <summary>By how much a choked flow of the real gas passes that of the ideal one, at pressures up to a highest one and one temperature.</summary>
+    public double[] FlowFactors(double highestPa, double kelvins, int count)
+    {
+        var factors = new double[count];
+        for (var i = 0; i < count; i++)
+        {
+            var pascals = highestPa * (i + 1) / count;
+            factors[i] = _real is null ? 1 : _real.CriticalFlowFactor(new RealGasState(_real, _real.PointAtPressure(pascals, kelvins))) / Gas.ChokedFlowFactor;
+        }
+
+        return factors;
+    }
+}

@@ -1,0 +1,100 @@
+using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Restrictors;
+using NotebookKit.Materials.Fluids;
+using NotebookKit.Numerics.Ode;
+
+namespace NotebookKit.Filling.Fills;
+
+/// <summary>A vessel being filled: gas mass, gas temperature, wall temperature; and of the cylinder, where there is one, mass and temperature.</summary>
+internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, double gasM3, double supplyPa, double supplyK, double ambientK) : IOdeSystem
+{
+    public const int Mass = 0, Kelvins = 1, Wall = 2, CylinderMass = 3, CylinderKelvins = 4, Unknowns = 5;
+
+    private readonly double _supplyEnthalpy = law.AtPressure(supplyPa, supplyK).Enthalpy;
+
+    /// <summary>The path of heat; none where the gas keeps its heat.</summary>
+    public HeatPath? Heat { get; init; }
+
+    /// <summary>Volume of the cylinder, m³; 0 where the supply never ends.</summary>
+    public double CylinderM3 { get; init; }
+
+    /// <summary>Heat that the cylinder's wall gives its gas, W/K.</summary>
+    public double CylinderWattsPerKelvin { get; init; }
+
+    /// <summary>How fast the regulator is wound up, Pa/s; 0 where it is set before the valve opens.</summary>
+    public double RisePaPerS { get; init; }
+
+    /// <summary>Pressure it is wound up from, Pa.</summary>
+    public double RiseFromPa { get; init; }
+
+    /// <summary>Whether the valve is open.</summary>
+    public bool Open { get; set; }
+
+    /// <summary>Whether gas and wall keep the ambient temperature.</summary>
+    public bool Isothermal { get; init; }
+
+    public readonly int Dimension => Unknowns;
+
+    public readonly double GasM3 => gasM3;
+
+    public readonly GasPoint Gas(ReadOnlySpan<double> y) => law.At(y[Kelvins], y[Mass] / gasM3);
+
+    public readonly GasPoint CylinderGas(ReadOnlySpan<double> y) => law.At(y[CylinderKelvins], y[CylinderMass] / CylinderM3);
+
+    /// <summary>Pressure after cooling to ambient if the valve were shut now, Pa.</summary>
+    public readonly double SettledPa(ReadOnlySpan<double> y) => law.At(ambientK, y[Mass] / gasM3).Pascals;
+
+    /// <summary>Pressure ahead of the restrictor, Pa.</summary>
+    public readonly double UpstreamPa(double t, ReadOnlySpan<double> y)
+    {
+        var regulated = RegulatedPa(t);
+        return CylinderM3 > 0 ? Math.Min(regulated, CylinderGas(y).Pascals) : regulated;
+    }
+
+    /// <summary>What is still to come before the fill stalls, Pa: while the regulator is wound up, all that it will give.</summary>
+    public readonly double HeadroomPa(double t, ReadOnlySpan<double> y) => (RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
+
+    private readonly double RegulatedPa(double t) => RisePaPerS > 0 ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
+
+    public readonly void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        dydt.Clear();
+        if (!(y[Mass] > 0 && y[Kelvins] > 1 && y[Kelvins] < 5000))
+        {
+            dydt[Mass] = double.NaN;
+            return;
+        }
+
+        var gas = Gas(y);
+        double flow = 0, enthalpy = 0;
+        GasPoint cylinder = default;
+        if (Open)
+        {
+            double upPa = RegulatedPa(t), upK = supplyK;
+            enthalpy = upPa < supplyPa ? law.AtPressure(upPa, supplyK).Enthalpy : _supplyEnthalpy;
+            if (CylinderM3 > 0)
+            {
+                cylinder = CylinderGas(y);
+                upPa = Math.Min(upPa, cylinder.Pascals);
+                upK = law.ThrottledKelvins(cylinder, upPa);
+                enthalpy = cylinder.Enthalpy;
+            }
+
+            flow = scale.At(upPa) * restrictor.KilogramsPerSecond(upPa, upK, gas.Pascals, law.Gas);
+        }
+
+        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, y[Wall], flow) : 0;
+        dydt[Mass] = flow;
+        if (!Isothermal)
+        {
+            dydt[Kelvins] = VesselBalance.TemperatureRate(gas, gasM3, flow, enthalpy, 0, heat);
+            if (Heat is { } wall) dydt[Wall] = wall.WallRate(heat, y[Wall], ambientK);
+        }
+
+        if (CylinderM3 > 0 && Open)
+        {
+            dydt[CylinderMass] = -flow;
+            dydt[CylinderKelvins] = VesselBalance.TemperatureRate(cylinder, CylinderM3, 0, 0, flow, CylinderWattsPerKelvin * (ambientK - y[CylinderKelvins]));
+        }
+    }
+}

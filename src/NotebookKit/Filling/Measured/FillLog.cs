@@ -1,0 +1,56 @@
+using NotebookKit.Filling.Fills;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Filling.Measured;
+
+/// <summary>A fill as it was logged, from which the restrictor's effective conductance is fitted: what a maker's sheet or a drill size can't tell.</summary>
+/// <remarks>
+/// Least squares of the fill model on the gauge, over conductance, time of opening, pressure at shutting, and film coefficient of the wall. The critical ratio is kept as given.
+/// Source: K. Levenberg 1944, D. W. Marquardt 1963 (damped Gauss-Newton); G. A. F. Seber, C. J. Wild, Nonlinear Regression, 1989 (confidence intervals).
+/// </remarks>
+public sealed record FillLog
+{
+    /// <summary>The fill as it was meant: vessel, supply, water, ambient. Its restrictor is only the first guess; the valve open throughout.</summary>
+    public required PadFill Fill { get; init; }
+
+    /// <summary>The clock, in s, rising.</summary>
+    public required Series Time { get; init; }
+
+    /// <summary>The gauge, in bar gauge.</summary>
+    public required Series Pressure { get; init; }
+
+    /// <summary>Everything wrong with this log.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding?> findings =
+        [
+            Time.Unit == "s" ? null : Finding.Error($"The time is in {Time.Unit}; it must be in s."),
+            Pressure.Unit == "bar gauge" ? null : Finding.Error($"The pressure is in {Pressure.Unit}; it must be in bar gauge."),
+            Time.Count == Pressure.Count ? null : Finding.Error($"There are {Time.Count} times and {Pressure.Count} pressures; they must be one to one."),
+            Time.Count >= 10 ? null : Finding.Error($"There are {Time.Count} readings; a fit wants at least 10."),
+            Time.Values.Concat(Pressure.Values).All(double.IsFinite) ? null : Finding.Error("Some readings aren't numbers; leave those rows out."),
+            Time.Values.Zip(Time.Values.Skip(1)).All(p => p.Second > p.First) ? null : Finding.Error("The times don't rise from reading to reading."),
+            Fill.Valve is null ? null : Finding.Error("The fit takes a valve that was opened once; cut the log to one opening."),
+        ];
+        if (findings.All(f => f is null))
+        {
+            var rise = Pressure.Values.Max() - Pressure[0];
+            if (rise < 1) findings.Add(Finding.Error($"The gauge rises by {Digits.Round(rise)} bar only; a fit wants at least 1 bar."));
+            if (Pressure.Values.Max() > Fill.Supply.Bar) findings.Add(Finding.Error($"The gauge reads up to {Digits.Round(Pressure.Values.Max())} bar, more than the supply of {Fill.Supply}: give the supply as it was, or zero the gauge."));
+        }
+
+        findings.AddRange((Fill with { Target = Fill.Chamber.RatedPressure < Fill.Supply ? Fill.Chamber.RatedPressure : Fill.Supply }).Validate());
+        return findings.OfType<Finding>().ToList();
+    }
+
+    /// <summary>Fits the restrictor to the log. Source: Levenberg 1944, Marquardt 1963.</summary>
+    /// <exception cref="InvalidDesignException">The log can't be fitted; all reasons are in it.</exception>
+    public FillFit Fit()
+    {
+        var findings = Validate();
+        InvalidDesignException.ThrowIfAny("Fill log", findings);
+        return FillFitting.Fit(this, findings);
+    }
+}

@@ -1,0 +1,91 @@
+using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Restrictors;
+using NotebookKit.Materials.Fluids;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels;
+using UnitsNet;
+
+namespace NotebookKit.Filling.Vents;
+
+/// <summary>An aborted launch: the filled vessel let off through a vent until it's safe to approach.</summary>
+/// <remarks>
+/// Gas leaves through the vent, choked at first, then not; water stays where the vent lies above it and leaves first where it lies under it. The gas that remains expands isentropically (no heat from the
+/// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they don't bound the
+/// time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
+/// </remarks>
+public sealed record Vent
+{
+    /// <summary>The vessel.</summary>
+    public required Chamber Chamber { get; init; }
+
+    /// <summary>The vent.</summary>
+    public required IRestrictor Restrictor { get; init; }
+
+    /// <summary>Pressure at the start; above the safe pressure, to the rating.</summary>
+    public required GaugePressure From { get; init; }
+
+    /// <summary>Pressure that counts as let off; 0.001 to 5 bar gauge, 0.1 bar gauge unless said (common practice, no source).</summary>
+    public GaugePressure SafePressure { get; init; } = 0.1.BarGauge();
+
+    /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
+    public Ratio WaterFraction { get; init; }
+
+    /// <summary>Where the vent lies; where it isn't given and the vessel holds water, the longer time counts.</summary>
+    public PortPosition Port { get; init; }
+
+    /// <summary>Temperature of gas and vessel at the start; −20 °C to 150 °C.</summary>
+    public Temperature Temperature { get; init; } = 20.Celsius();
+
+    /// <summary>Surrounding air pressure.</summary>
+    public AbsolutePressure Ambient { get; init; } = AbsolutePressure.StandardSeaLevel;
+
+    /// <summary>The gas.</summary>
+    public Gas Gas { get; init; } = Gas.Air;
+
+    /// <summary>By which law it is computed where the wall gives heat; the two limits are those of the ideal gas.</summary>
+    public GasProperties Properties { get; init; }
+
+    /// <summary>The wall that gives heat; a plain cylinder of the chamber's bore and volume unless given.</summary>
+    public FillWall? Wall { get; init; }
+
+    /// <summary>Volume that gas fills.</summary>
+    public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
+
+    /// <summary>Everything wrong with this vent.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding?> findings =
+        [
+            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
+            new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure", "Nobody goes near a vessel above a few tenths of a bar."),
+            From > SafePressure && From <= 300.BarGauge() ? null : Finding.Error($"The pressure at the start is {From}; it must be above the safe {SafePressure} and no more than 300 bar gauge."),
+            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to let off."),
+            new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            .. GasChecks.FindConstants(Gas),
+            Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
+            Enum.IsDefined(Port) ? null : Finding.Error($"position of the vent is {Port}; it must be one of {string.Join(", ", Enum.GetNames<PortPosition>())}."),
+            Wall is null ? FillWall.FindBore(Chamber) : null,
+            Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
+            From > Chamber.RatedPressure ? Finding.Warning($"The vessel holds {From}, above its rated pressure of {Chamber.RatedPressure}: let it off from afar and retire it.") : null,
+        ];
+        findings.AddRange(Restrictor.Validate());
+        findings.AddRange(Wall?.Validate() ?? []);
+        return findings.OfType<Finding>().ToList();
+    }
+
+    /// <summary>Runs the vent at both limits of heat, none and constant temperature, and with heat from the wall. Source: Dutton and Coverdill 1997.</summary>
+    /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
+    public VentResult Run()
+    {
+        var findings = Validate();
+        InvalidDesignException.ThrowIfAny("Vent", findings);
+        return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal] : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
+    }
+
+    /// <summary>Temperature of the gas where it isn't that of the vessel: water that left before has let it expand.</summary>
+    internal Temperature? GasAtStart { get; init; }
+
+    internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
+}

@@ -1,0 +1,60 @@
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Propulsion.Firings;
+
+/// <summary>What a vessel does from release to the end of its jet, against time.</summary>
+/// <remarks>
+/// The points are those of the adaptive integration with points between; at the change from water to gas two points share one time.
+/// Source: the equations of the result it belongs to.
+/// </remarks>
+public sealed record ThrustCurve
+{
+    /// <summary>Time from release.</summary>
+    public required Series Time { get; init; }
+
+    /// <summary>Thrust.</summary>
+    public required Series Thrust { get; init; }
+
+    /// <summary>Gas pressure, absolute.</summary>
+    public required Series Pressure { get; init; }
+
+    /// <summary>Gas temperature.</summary>
+    public required Series Temperature { get; init; }
+
+    /// <summary>Water left.</summary>
+    public required Series Water { get; init; }
+
+    /// <summary>Gas left.</summary>
+    public required Series Gas { get; init; }
+
+    /// <summary>Mass leaving per second.</summary>
+    public required Series MassFlow { get; init; }
+
+    /// <summary>What happens, in order.</summary>
+    public required IReadOnlyList<FiringEvent> Events { get; init; }
+
+    /// <summary>The ride up the launch tube; none without one.</summary>
+    public FiringPhase? TubePhase { get; init; }
+
+    /// <summary>The water phase; none without water.</summary>
+    public FiringPhase? WaterPhase { get; init; }
+
+    /// <summary>The gas phase; none where the pressure was spent before.</summary>
+    public FiringPhase? GasPhase { get; init; }
+
+    /// <summary>Greatest thrust of the established jet; the ride up a launch tube and the first tenths of a millisecond of an unsteady jet are left out.</summary>
+    public required Force PeakThrust { get; init; }
+
+    /// <summary>Thrust integrated over all phases.</summary>
+    public Impulse Impulse => (TubePhase?.Impulse ?? Impulse.Zero) + (WaterPhase?.Impulse ?? Impulse.Zero) + (GasPhase?.Impulse ?? Impulse.Zero);
+
+    /// <summary>Mass that left.</summary>
+    public Mass Expelled => (WaterPhase?.Expelled ?? Mass.Zero) + (GasPhase?.Expelled ?? Mass.Zero);
+
+    /// <summary>End of the jet, from release.</summary>
+    public Duration End => GasPhase?.End ?? WaterPhase?.End ?? Duration.Zero;
+
+    /// <summary>Impulse over weight expelled, in seconds as the trade says it.</summary>
+    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * 9.80665) : 0).Seconds();
+}

@@ -1,0 +1,90 @@
+namespace NotebookKit.Propulsion.Flow;
+
+/// <summary>
+/// An expansion without heat as a table over x = ln(v/v₀), v the volume of a kilogram: pressure, temperature and energy given up, going on past the
+/// last entry with that entry's exponent.
+/// </summary>
+internal sealed class ExpansionTable
+{
+    private readonly EvenTable _logPressure;
+    private readonly EvenTable _logTemperature;
+    private readonly EvenTable _energy;
+    private readonly double _end;
+    private readonly double _endLogPressure;
+    private readonly double _endLogTemperature;
+    private readonly double _endEnergy;
+    private readonly double _endWork;
+
+    /// <summary>Creates the table from entries at even steps of x.</summary>
+    /// <param name="startVolume">v₀ [m³/kg].</param>
+    /// <param name="step">Step of x [-].</param>
+    /// <param name="entries">ln p, −d ln p/dx, ln T, −d ln T/dx, energy given up [J/kg] of each entry.</param>
+    public ExpansionTable(double startVolume, double step, IReadOnlyList<(double LogPressure, double Exponent, double LogTemperature, double Cooling, double Energy)> entries)
+    {
+        StartVolume = startVolume;
+        var n = entries.Count;
+        double[] logPressure = new double[n], pressureSlope = new double[n], logTemperature = new double[n], temperatureSlope = new double[n];
+        double[] energy = new double[n], energySlope = new double[n];
+        for (var i = 0; i < n; i++)
+        {
+            var (p, exponent, t, cooling, w) = entries[i];
+            (logPressure[i], pressureSlope[i], logTemperature[i], temperatureSlope[i], energy[i]) = (p, -exponent, t, -cooling, w);
+            energySlope[i] = Math.Exp(p + i * step) * startVolume;
+        }
+
+        _logPressure = new(step, logPressure, pressureSlope);
+        _logTemperature = new(step, logTemperature, temperatureSlope);
+        _energy = new(step, energy, energySlope);
+        _end = (n - 1) * step;
+        _endLogPressure = logPressure[^1];
+        _endLogTemperature = logTemperature[^1];
+        _endEnergy = energy[^1];
+        _endWork = energySlope[^1];
+        EndExponent = -pressureSlope[^1];
+    }
+
+    /// <summary>v₀ [m³/kg].</summary>
+    public double StartVolume { get; }
+
+    /// <summary>The exponent held past the last entry [-].</summary>
+    public double EndExponent { get; }
+
+    public double LogPressure(double x) => x <= _end ? _logPressure.At(x) : _endLogPressure - EndExponent * (x - _end);
+
+    /// <summary>Pressure [Pa].</summary>
+    public double Pressure(double x) => Math.Exp(LogPressure(x));
+
+    /// <summary>Isentropic exponent, −d ln p/dx [-].</summary>
+    public double Exponent(double x) => x <= _end ? -_logPressure.SlopeAt(x) : EndExponent;
+
+    /// <summary>Fall of temperature, −d ln T/dx [-].</summary>
+    public double Cooling(double x) => x <= _end ? -_logTemperature.SlopeAt(x) : EndExponent - 1;
+
+    /// <summary>Temperature [K].</summary>
+    public double Temperature(double x) =>
+        Math.Exp(x <= _end ? _logTemperature.At(x) : _endLogTemperature - (EndExponent - 1) * (x - _end));
+
+    /// <summary>Internal energy given up since x = 0 [J/kg].</summary>
+    public double EnergyGivenUp(double x) =>
+        x <= _end
+            ? _energy.At(x)
+            : _endEnergy + _endWork * (1 - Math.Exp(-(EndExponent - 1) * (x - _end))) / (EndExponent - 1);
+
+    /// <summary>Enthalpy given up since another point of the table [J/kg].</summary>
+    public double EnthalpyDrop(double from, double to) =>
+        EnergyGivenUp(to) - EnergyGivenUp(from) + (Math.Exp(LogPressure(from) + from) - Math.Exp(LogPressure(to) + to)) * StartVolume;
+
+    /// <summary>Where the pressure has fallen to a value, found from a nearby point.</summary>
+    public double AtPressure(double logPressurePa, double guess)
+    {
+        var x = guess;
+        for (var i = 0; i < 30; i++)
+        {
+            var step = (LogPressure(x) - logPressurePa) / Exponent(x);
+            x += step;
+            if (Math.Abs(step) < 1e-13) break;
+        }
+
+        return x;
+    }
+}

@@ -1,0 +1,50 @@
+using NotebookKit.Materials.Fluids;
+
+namespace NotebookKit.Propulsion.Flow;
+
+/// <summary>Makes the table of a real gas' isentropic expansion.</summary>
+/// <remarks>Source: the gas' equation of state; d ln p/d ln v = −ρ a²/p and d ln T/d ln v = −(∂p/∂T)/(ρ cv) at constant entropy.</remarks>
+internal static class RealExpansion
+{
+    private const double Step = 0.05;
+    private const double DegreesAboveLimit = 0.5;
+
+    /// <summary>From a state down to a pressure, or to where the equation of state ends.</summary>
+    public static ExpansionTable Table(RealGas gas, double pressurePa, double temperatureK, double lowestPa)
+    {
+        var start = gas.PointAtPressure(pressurePa, temperatureK);
+        List<(double, double, double, double, double)> entries = [];
+        var point = start;
+        for (var i = 0; ; i++)
+        {
+            entries.Add((Math.Log(point.Pascals), Exponent(point), Math.Log(point.Kelvins), Cooling(point), start.Energy - point.Energy));
+            if (i > 1 && point.Pascals < lowestPa) break;
+            var next = OnIsentrope(gas, point, start.Entropy, start.Density * Math.Exp(-(i + 1) * Step));
+            if (next.Kelvins < gas.LowestKelvins + DegreesAboveLimit && i > 0) break;
+            point = next;
+        }
+
+        return new(1 / start.Density, Step, entries);
+    }
+
+    /// <summary>Isentropic exponent ρ a²/p [-].</summary>
+    public static double Exponent(in GasPoint point) => point.Density * point.SoundSpeed * point.SoundSpeed / point.Pascals;
+
+    /// <summary>d ln T/d ln ρ at constant entropy [-].</summary>
+    public static double Cooling(in GasPoint point) => point.PressureByTemperature / (point.Density * point.Cv);
+
+    private static GasPoint OnIsentrope(RealGas gas, in GasPoint from, double entropy, double density)
+    {
+        var kelvins = from.Kelvins * Math.Pow(density / from.Density, Cooling(from));
+        var point = gas.Point(kelvins, density);
+        for (var i = 0; i < 20; i++)
+        {
+            var step = (entropy - point.Entropy) * kelvins / point.Cv;
+            kelvins += step;
+            point = gas.Point(kelvins, density);
+            if (Math.Abs(step) < 1e-11 * kelvins) break;
+        }
+
+        return point;
+    }
+}
