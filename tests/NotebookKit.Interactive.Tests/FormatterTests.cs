@@ -15,7 +15,7 @@ public sealed class FormatterTests(NotebookSession session)
     {
         var forms = await session.ShowAsync("Samples.Result()");
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
-        foreach (var text in new[] { "6.00 MPa", "<b>Error.</b> an error", "<b>Warning.</b>", "<b>Note.</b> a note", "Stored energy", "thin wall", "wall to radius below 1/10", "A. Author", "Working: Hoop stress", "6 MPa × 50 mm / 1 mm" })
+        foreach (var text in new[] { "6.00 MPa", "<b>Error.</b> An error", "<b>Warning.</b>", "<b>Note.</b> A note", "Stored energy", "thin wall", "wall to radius below 1/10", "A. Author", "Working: Hoop stress", "6 MPa × 50 mm / 1 mm" })
             Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
         foreach (var text in new[] { "6.00 MPa", "inner wall", "error: an error", "CAUTION Stored energy" })
             Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
@@ -67,8 +67,8 @@ public sealed class FormatterTests(NotebookSession session)
 
     [Theory]
     [InlineData("new NotebookKit.Recovery.Canopy(NotebookKit.Recovery.CanopyType.FlatCircular, 0.9.Metres())", "Canopy", "flat circular", "0.9 m")]
-    [InlineData("NotebookKit.Propulsion.Nozzle.Rounded(13.Millimetres())", "Nozzle", "13 mm", "")]
-    [InlineData("NotebookKit.Materials.MaterialLibrary.Typical.Braid(\"carbon sleeve 65 mm light\")", "carbon sleeve 65 mm light", "45", "")]
+    [InlineData("NotebookKit.Propulsion.Charges.Nozzle.Rounded(13.Millimetres())", "Nozzle", "13 mm", "")]
+    [InlineData("NotebookKit.Materials.Solids.MaterialLibrary.Typical.Braid(\"carbon sleeve 65 mm light\")", "carbon sleeve 65 mm light", "45", "")]
     public async Task A_design_shows_what_it_is_made_of(string cell, params string[] texts)
     {
         var forms = await session.ShowAsync(cell);
@@ -211,11 +211,18 @@ public sealed class FormatterTests(NotebookSession session)
     }
 
     [Fact]
+    public async Task A_vehicle_with_a_fault_shows_it_though_its_check_is_an_extension_method()
+    {
+        var forms = await session.ShowAsync("new NotebookKit.Flight.Design.Vehicle(\" \", new([], []), new([]), new(new(3.Litres(), 66.Millimetres(), 40.BarGauge()), 33.Percent(), 40.BarGauge(), 15.Celsius()), new(10.Millimetres()), 1.Metres())");
+        Assert.Contains("The vehicle has no name", forms["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_refused_design_shows_all_its_findings()
     {
         var forms = await session.ShowAsync("new InvalidDesignException(\"Fin\", [Finding.Error(\"first\"), Finding.Error(\"second\")])");
-        Assert.Contains("first", forms["text/html"], StringComparison.Ordinal);
-        Assert.Contains("second", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("First", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("Second", forms["text/html"], StringComparison.Ordinal);
     }
 
     [Fact]

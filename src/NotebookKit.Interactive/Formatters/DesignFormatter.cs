@@ -35,6 +35,18 @@ internal static class DesignFormatter
         .Select(p => ShownProperties.Value(p, design) is { } value && Words.Of(value) is { Length: > 0 } text ? new ResultLine(Words.Sentence(p.Name), text) : null)
         .OfType<ResultLine>();
 
-    private static IReadOnlyList<Finding> Findings(object design) =>
-        design.GetType().GetMethod("Validate", BindingFlags.Public | BindingFlags.Instance, Type.EmptyTypes)?.Invoke(design, null) as IReadOnlyList<Finding> ?? [];
+    // A design's Validate may be its own, or an extension method beside the models that it needs.
+    private static IReadOnlyList<Finding> Findings(object design)
+    {
+        var type = design.GetType();
+        if (type.GetMethod("Validate", BindingFlags.Public | BindingFlags.Instance, Type.EmptyTypes) is { } own)
+            return own.Invoke(design, null) as IReadOnlyList<Finding> ?? [];
+        return Verbs(type)?.Invoke(null, [design]) as IReadOnlyList<Finding> ?? [];
+    }
+
+    private static MethodInfo? Verbs(Type design) => design.Assembly.GetExportedTypes()
+        .Where(t => t is { IsAbstract: true, IsSealed: true })
+        .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static))
+        .FirstOrDefault(m => m.Name == "Validate" && m.IsDefined(typeof(System.Runtime.CompilerServices.ExtensionAttribute), false)
+            && m.GetParameters() is [var only] && only.ParameterType == design);
 }
