@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using NetMQ;
 using NetMQ.Sockets;
@@ -392,8 +393,9 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public async Task A_session_that_died_between_two_cells_is_not_laid_on_the_second()
     {
+        using var worker = System.Diagnostics.Process.GetProcessById(int.Parse(kernel.Value("Environment.ProcessId")!, CultureInfo.InvariantCulture));
         kernel.Run("_ = Task.Run(async () => { await Task.Delay(100); Environment.FailFast(\"later\"); });");
-        await Task.Delay(2500);
+        await worker.WaitForExitAsync();
         var message = (string?)kernel.Run("1 + 1").Reply["evalue"];
         Assert.StartsWith("The session's process had ended before this cell began", message, StringComparison.Ordinal);
         Assert.Equal("2", kernel.Value("1 + 1"));
