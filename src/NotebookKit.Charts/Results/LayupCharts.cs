@@ -1,7 +1,6 @@
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Charts.Results;
 

@@ -2,8 +2,6 @@ using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Uncertainty;
 
 namespace NotebookKit.Charts.Results;
 

@@ -2,7 +2,6 @@ using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Charts.Results;
 

@@ -1,6 +1,8 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Laying;
 using UnitsNet;
 
 namespace NotebookKit.Building;

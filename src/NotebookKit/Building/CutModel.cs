@@ -1,7 +1,8 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Laying;
 using UnitsNet;
 
 namespace NotebookKit.Building;

@@ -1,6 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
+using NotebookKit.Vessels.Laying;
 using UnitsNet;
 
 namespace NotebookKit.Building;
@@ -22,7 +22,7 @@ public sealed record ResinPlan(ResinSystem System, IReadOnlyList<ResinShare> Sha
     /// <summary>Share of the pot life that may be used; 20 to 90 %, 60 % unless given (common practice): it thickens well before it gels.</summary>
     public Ratio UsableLife { get; init; } = 60.Percent();
 
-    /// <summary>Resin for the plies of a layup, ply by ply. Source: see <see cref="Vessels.Layup"/>.</summary>
+    /// <summary>Resin for the plies of a layup, ply by ply. Source: see <see cref="Vessels.Laying.Layup"/>.</summary>
     /// <param name="system">The resin and its hardener.</param>
     /// <param name="layup">The layup.</param>
     public static ResinPlan For(ResinSystem system, Layup layup)

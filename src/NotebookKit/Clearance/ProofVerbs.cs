@@ -3,7 +3,7 @@ using NotebookKit.Life;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
+using NotebookKit.Vessels.Ratings;
 using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 

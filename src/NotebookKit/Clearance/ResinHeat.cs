@@ -2,7 +2,7 @@ using NotebookKit.Life;
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
+using NotebookKit.Vessels.Design;
 using UnitsNet;
 using UnitsNet.Units;
 

@@ -2,7 +2,9 @@ using System.Globalization;
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
+using NotebookKit.Vessels.Bursting;
+using NotebookKit.Vessels.Laying;
+using NotebookKit.Vessels.Ratings;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;

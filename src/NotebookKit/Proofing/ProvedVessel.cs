@@ -2,6 +2,8 @@ using System.Globalization;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
+using NotebookKit.Vessels.Bursting;
+using NotebookKit.Vessels.Ratings;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;

@@ -1,6 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
+using NotebookKit.Vessels.Bursting;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;

@@ -36,22 +36,6 @@ public class LayerTests
     // Propulsion and filling see a vessel only as volume, bore and rated pressure; a flight passes that on.
     private static readonly string[] OnlySeesTheChamber = ["Propulsion", "Filling", "Flight"];
 
-    // Inside a flight: which folder may see which, itself apart. Designs know nothing of what is done with them.
-    private static readonly Dictionary<string, string[]> FlightMaySee = new()
-    {
-        ["Site"] = [],
-        ["Drive"] = [],
-        ["RigidBody"] = ["Site"],
-        ["Design"] = ["Site"],
-        ["Stability"] = ["Site", "Design"],
-        ["Motion"] = ["Site", "Drive", "RigidBody", "Design"],
-        ["Vertical"] = ["Site", "Design", "Motion"],
-        ["Flights"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical"],
-        ["Staging"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights"],
-        ["Search"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
-        ["Dispersion"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
-    };
-
     public static TheoryData<string> Layers => [.. MaySee.Keys];
 
     [Theory]
@@ -71,44 +55,6 @@ public class LayerTests
         Violations.None(wrong.Distinct());
     }
 
-    public static TheoryData<string> FlightFolders => [.. FlightMaySee.Keys];
-
-    [Theory]
-    [MemberData(nameof(FlightFolders))]
-    public void A_folder_of_flight_sees_only_what_it_may(string folder)
-    {
-        var own = Code.Types.Where(t => FlightFolderOf(t) == folder).ToList();
-        Assert.NotEmpty(own);
-        var wrong =
-            from type in own
-            from dependency in type.Dependencies
-            where dependency.Target is not GenericParameter
-            let seen = FlightFolderOf(dependency.Target)
-            where seen is not null && seen != folder && !FlightMaySee[folder].Contains(seen)
-            select $"{type.FullName} -> {dependency.Target.FullName}";
-
-        Violations.None(wrong.Distinct());
-    }
-
-    [Fact]
-    public void No_two_folders_of_flight_see_each_other()
-    {
-        var folders = FlightMaySee.Keys.ToList();
-        // Each may see only what stands above it in the table, so that no way leads back.
-        Violations.None(
-            from folder in folders
-            from seen in FlightMaySee[folder]
-            where folders.IndexOf(seen) >= folders.IndexOf(folder)
-            select $"{folder} -> {seen}");
-    }
-
-    [Fact]
-    public void Every_type_of_flight_lies_in_a_known_folder() =>
-        Violations.None(Repository.Library.GetTypes()
-            .Where(t => t.Namespace == "NotebookKit.Flight" || t.Namespace?.StartsWith("NotebookKit.Flight.", StringComparison.Ordinal) == true)
-            .Where(t => !FlightMaySee.ContainsKey(t.Namespace!.Split('.').ElementAtOrDefault(2) ?? ""))
-            .Select(t => t.FullName!));
-
     [Fact]
     public void Every_namespace_of_the_library_is_a_known_layer() =>
         Violations.None(Repository.Library.GetTypes()
@@ -126,11 +72,5 @@ public class LayerTests
     {
         var name = type.Namespace?.FullName ?? "";
         return name.StartsWith("NotebookKit.", StringComparison.Ordinal) ? name.Split('.')[1] : null;
-    }
-
-    private static string? FlightFolderOf(IType type)
-    {
-        var name = type.Namespace?.FullName ?? "";
-        return name.StartsWith("NotebookKit.Flight.", StringComparison.Ordinal) ? name.Split('.')[2] : null;
     }
 }

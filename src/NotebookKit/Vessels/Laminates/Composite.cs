@@ -30,7 +30,7 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
     public IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [.. Fibre.Validate(), .. Resin.Validate()];
-        if (FindFibreFraction(FibreFraction, "fibre volume fraction") is { } fraction) findings.Add(fraction);
+        if (CompositeLimits.FindFibreFraction(FibreFraction, "fibre volume fraction") is { } fraction) findings.Add(fraction);
         return findings;
     }
 
@@ -60,7 +60,7 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
     public PlyStrength Strength(Ratio efficiency)
     {
         List<Finding> findings = [.. Validate()];
-        if (FindEfficiency(efficiency) is { } finding) findings.Add(finding);
+        if (CompositeLimits.FindEfficiency(efficiency) is { } finding) findings.Add(finding);
         InvalidDesignException.ThrowIfAny("Composite", findings);
         var em = Resin.Modulus.Value.Pascals;
         var gm = em / (2 * (1 + Resin.PoissonRatio.Value));
@@ -100,10 +100,4 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
     }
 
     internal const double CompressionShare = 0.6;
-
-    internal static Finding? FindFibreFraction(Ratio fraction, string name) =>
-        new ValidRange<Ratio>(5.Percent(), 78.5.Percent()).Find(fraction, name, "Wet lay-up gives 30 to 50 %; above 78.5 % round fibres have no room.");
-
-    internal static Finding? FindEfficiency(Ratio efficiency) =>
-        new ValidRange<Ratio>(20.Percent(), 110.Percent()).Find(efficiency, "fabrication efficiency", "Hand-laid braids deliver 45 to 80 % of the fibre's strength.");
 }

@@ -1,6 +1,10 @@
 using MathNet.Numerics.Distributions;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Bursting;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ratings;
+using NotebookKit.Vessels.Testing;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Uncertainty;

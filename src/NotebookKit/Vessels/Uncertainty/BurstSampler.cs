@@ -1,6 +1,9 @@
 using NotebookKit.Numerics;
+using NotebookKit.Vessels.Bursting;
+using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
+using NotebookKit.Vessels.Laying;
 
 namespace NotebookKit.Vessels.Uncertainty;
 

@@ -1,5 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Testing;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Uncertainty;

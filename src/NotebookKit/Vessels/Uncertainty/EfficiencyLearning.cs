@@ -1,4 +1,8 @@
 using MathNet.Numerics.Distributions;
+using NotebookKit.Vessels.Bursting;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Laying;
+using NotebookKit.Vessels.Testing;
 
 namespace NotebookKit.Vessels.Uncertainty;
 

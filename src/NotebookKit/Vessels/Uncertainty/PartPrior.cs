@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Vessels.Design;
 
 namespace NotebookKit.Vessels.Uncertainty;
 

@@ -243,9 +243,9 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         var vessel = NotebookKit.Tests.Vessels.Samples.ShortChamber with
         {
             // The 65 mm glass sleeve lies at balance on 75.06 mm.
-            Liner = NotebookKit.Vessels.Liner.Removed(75.Millimetres()),
+            Liner = Liner.Removed(75.Millimetres()),
             Forward = NotebookKit.Tests.Vessels.Samples.ShortChamber.Nozzle,
-            Plies = [new NotebookKit.Vessels.BraidedSleeve(MaterialLibrary.Typical.Braid("glass sleeve 65 mm"))],
+            Plies = [new BraidedSleeve(MaterialLibrary.Typical.Braid("glass sleeve 65 mm"))],
         };
         Assert.False(vessel.Burst().IsMatrixDominated);
         foreach (var factor in new[] { 0.5, 2.0 })

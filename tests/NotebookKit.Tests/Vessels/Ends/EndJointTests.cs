@@ -29,7 +29,7 @@ public class EndJointTests
     {
         var plug = new BondedPlug(Epoxy, 30.Millimetres(), BondSurface.AbradedPlastic, BondSurface.TreatedMetal);
         Assert.Equal(Epoxy.OnAbradedPlastic.Value, plug.CouponStrength.Value);
-        Assert.Equal("shear at the end of the bond on abraded plastic", plug.Cause);
+        Assert.Equal("shear at the end of the bond on abraded plastic", plug.Cause());
     }
 
     // Lap shear on machined aluminium reaches 24.6 to 28 MPa at best (OKU J. 2023, 1183795): a default for hand-abraded metal lies below.

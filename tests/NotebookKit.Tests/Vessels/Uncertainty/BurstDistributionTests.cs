@@ -86,7 +86,7 @@ public class BurstDistributionTests
         {
             Forward = Balanced.Forward with
             {
-                Joints = [new NotebookKit.Vessels.Ends.BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 30.Millimetres(), NotebookKit.Materials.Solids.BondSurface.AbradedPlastic, NotebookKit.Materials.Solids.BondSurface.AbradedMetal)],
+                Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 30.Millimetres(), NotebookKit.Materials.Solids.BondSurface.AbradedPlastic, NotebookKit.Materials.Solids.BondSurface.AbradedMetal)],
             },
         };
         var d = glued.SampleBursts(3000);

@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Design;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Ends.Modes;

@@ -1,0 +1,91 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Laminates;
+using NotebookKit.Vessels.Laying;
+
+namespace NotebookKit.Vessels.Bursting;
+
+/// <content>What the prediction says of itself.</content>
+public sealed partial record BurstPrediction
+{
+    /// <inheritdoc/>
+    public string Title => $"Burst prediction, {Vessel.Name}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => Card;
+
+    /// <inheritdoc/>
+    public ResultStatus Status => ResultStatus.Completed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines
+    {
+        get
+        {
+            var checks = Checks;
+            return
+            [
+                new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
+                new("To rate on", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "the fibres as laid alone"),
+                new("First resin crack", FirstCrack.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
+                .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
+                new("Strain at the wall's burst", BurstStrain.ToString()),
+                new("Netting analysis", checks.Netting.ToString(), "fibres alone, as laid"),
+                new("Even wall, thin", checks.ThinWall.ToString(), "the same fibre in every direction alike"),
+                new("Even wall, thick", checks.ThickWall.ToString(), "by Lamé"),
+                new("Fabrication efficiency", Vessel.Fabrication.Efficiency.Show(), $"range {Vessel.Fabrication.EfficiencyLow.Show()} to {Vessel.Fabrication.EfficiencyHigh.Show()}"),
+            ];
+        }
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings
+    {
+        get
+        {
+            List<Finding> findings = [.. Layup.Findings];
+            if (IsMatrixDominated) findings.Add(Finding.Warning(MatrixSentence()));
+            else if (WallLow < 0.98 * WallBurst) findings.Add(Finding.Note($"The wall is rated on {WallLow}, what its fibres hold as laid: what the {(Vessel.Liner.Material?.IsMetal == false ? "plastic liner and the resin add" : "resin adds")} isn't counted on."));
+            if (CheckSentence() is { } sentence) findings.Add(Finding.Note(sentence));
+            if (Vessel.Liner.Material is null)
+                findings.Add(Finding.Warning($"Nothing lines the wall: expect it to weep from {FirstCrack}, where its resin first cracks, long before it bursts."));
+            if (Outcome.LinerShare > 0.25)
+                findings.Add(Finding.Warning($"The liner carries {LinerShare.Show(2)} of the load at the burst. A plastic liner gives way slowly under a held load and softens with warmth{(WallLow < WallBurst ? $"; without it the wall is rated on {WallLow}" : "")}."));
+            if (WeakestPart.Burst < WallLow)
+                findings.Add(Finding.Note($"The weakest part is not the wall ({WallBurst}) but the {WeakestPart.Name} ({WeakestPart.Burst}): more plies won't help."));
+            if (Layers.Length > 0 && Wall.Thickness > Wall.Radius / 10)
+                findings.Add(Finding.Warning($"The plies are {Digits.Round(1000 * Wall.Thickness)} mm on a radius of {Digits.Round(1000 * Wall.Radius)} mm; past a tenth the inner plies carry more than this model says."));
+            return findings;
+        }
+    }
+
+    /// <inheritdoc/>
+    public Working Working => BurstModel.Work(this);
+
+    private string MatrixSentence()
+    {
+        var turned = string.Join(", ", Turned.Select(t => $"{t.Ply} from {t.Laid.Show()} to {t.AtBurst.Show()}"));
+        var turning = turned.Length > 0 && BurstStrain.Hoop.Percent > 3 ? $" Fibres turn before they lock: {turned}; the body grows {BurstStrain.Hoop.Show(2)} around and {BurstStrain.Axial.Show(2)} along." : "";
+        var band = WallLow < WallBurst ? $"{WallLow} to {WallBurst}" : $"up to {WallBurst}";
+        return $"Matrix-dominated, wide band: the wall holds {band}, not one number. The fibres as laid aren't in balance: resin and turning fibres make up the rest.{turning} "
+            + "Lay the sleeve nearer 54.7° or add a hoop or cloth ply; it is rated on the low end.";
+    }
+
+    private string? CheckSentence()
+    {
+        if (Layers.Length == 0) return null;
+        var difference = WallBurst.Pascals - Netting.Pascals;
+        if (Math.Abs(difference) < 0.08 * WallBurst.Pascals) return null;
+        var percent = Digits.Round(100 * Math.Abs(difference) / WallBurst.Pascals, 2);
+        if (difference < 0)
+            return $"The laminate answer is {percent} % of itself below netting analysis ({Netting}): {(Outcome.Mode == FailureMode.LinerTear ? "the liner tears before the fibres reach their strength" : "the plies don't all reach their strength at the same strain")}.";
+        var liner = 100 * Outcome.LinerShare;
+        return $"The laminate answer is {percent} % of itself above netting analysis of the fibres as laid ({Netting}): the liner carries {Digits.Round(liner, 2)} %, "
+            + (IsMatrixDominated ? "and turning fibres and what is left of the resin carry the rest." : "and resin along the fibres, and fibres that turn a little, carry the rest.");
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,131 @@
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ends;
+using NotebookKit.Vessels.Laminates;
+using NotebookKit.Vessels.Laying;
+
+namespace NotebookKit.Vessels.Bursting;
+
+/// <summary>The load-carrying wall of a vessel as plain SI numbers, ready to be broken many times over.</summary>
+internal sealed class VesselWall
+{
+    private readonly LayerSeed[] _seeds;
+    private readonly LinerLayer _liner;
+    private readonly double _residual;
+
+    public VesselWall(Layup layup)
+    {
+        var vessel = layup.Vessel;
+        var seeds = new List<LayerSeed>();
+        double inner = double.NaN, outer = double.NaN, thickness = 0;
+        for (var i = 0; i < layup.Plies.Count; i++)
+        {
+            var ply = layup.Plies[i];
+            if (!ply.CarriesLoad) continue;
+            if (double.IsNaN(inner)) inner = ply.Under.Meters;
+            outer = ply.Over.Meters;
+            thickness += ply.Thickness.Meters;
+            AddSeeds(seeds, ply, i, vessel);
+        }
+
+        _seeds = [.. seeds];
+        var liner = vessel.Liner;
+        if (double.IsNaN(inner)) (inner, outer) = (liner.Bore.Meters, liner.OuterDiameter.Meters);
+        InnerRadius = inner / 2;
+        OuterRadius = outer / 2;
+        // The liner hands the pressure on to the plies: the middle of the plies errs on the low side of every burst.
+        Radius = (inner + outer) / 4;
+        Thickness = thickness;
+        _residual = vessel.Fabrication.CrackedStiffness.DecimalFractions;
+        _liner = liner.Material is { } m && (vessel.Fabrication.CountsLiner || _seeds.Length == 0)
+            ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals, m.UsableStrain.Value.DecimalFractions, liner.Wall.Meters)
+            : default;
+        MetalLinerForce = liner.Material is { IsMetal: true } ? _liner.YieldStrength * _liner.Thickness : 0;
+        LeansOnPlastic = _seeds.Length > 0 && _liner.Thickness > 0 && liner.Material is { IsMetal: false };
+        Bore = liner.Bore.Meters;
+        LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
+    }
+
+    /// <summary>How many families of fibres there are.</summary>
+    public int Count => _seeds.Length;
+
+    /// <summary>Radius at which pressure loads the wall [m].</summary>
+    public double Radius { get; }
+
+    /// <summary>Radius under and over the load-carrying plies [m].</summary>
+    public double InnerRadius { get; }
+
+    /// <inheritdoc cref="InnerRadius"/>
+    public double OuterRadius { get; }
+
+    /// <summary>Thickness of the load-carrying plies [m].</summary>
+    public double Thickness { get; }
+
+    /// <summary>Inner diameter [m].</summary>
+    public double Bore { get; }
+
+    /// <summary>Yield strength times wall of a metal liner that is counted on; 0 for a plastic one [N/m].</summary>
+    public double MetalLinerForce { get; }
+
+    /// <summary>E·t of the liner, counted on or not [N/m].</summary>
+    public double LinerStiffness { get; }
+
+    /// <summary>The liner as it is counted on.</summary>
+    public LinerLayer Liner => _liner;
+
+    /// <summary>Whether plies share the load with a plastic liner, which gives way slowly under a held load.</summary>
+    public bool LeansOnPlastic { get; }
+
+    public WallEngine NewEngine() => new(Math.Max(Count, 1));
+
+    /// <summary>Puts the wall with a sample's factors into an engine.</summary>
+    public void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, double linerFactor = 1) =>
+        Set(engine, factors, criterion, _liner with { YieldStrength = _liner.YieldStrength * linerFactor });
+
+    /// <summary>The same as if the liner only kept the water in.</summary>
+    public void SetWithoutLiner(WallEngine engine, in LayerFactors factors, FailureCriterion criterion) => Set(engine, factors, criterion, default(LinerLayer));
+
+    private void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, in LinerLayer liner)
+    {
+        Span<WallLayer> layers = stackalloc WallLayer[Count];
+        for (var i = 0; i < Count; i++) layers[i] = _seeds[i].Grow(factors);
+        engine.Set(layers, liner, WallLoad.ClosedTube, criterion, _residual);
+    }
+
+    /// <summary>What the joints of the ends need to know.</summary>
+    public EndContext Context(ReadOnlySpan<WallLayer> layers, double bondFactor = 1, double metalFactor = 1)
+    {
+        double stiffness = LinerStiffness, sleeves = 0;
+        for (var i = 0; i < layers.Length; i++)
+        {
+            ref readonly var l = ref layers[i];
+            var c = Math.Cos(l.Angle);
+            // Modulus of the family along the axis, plane stress: enough for the shear lag of a bond.
+            stiffness += PlaneStiffness.Of(l.E1, l.E2, l.G12, l.Nu12).Rotated(l.Angle).S11 * l.Thickness;
+            if (_seeds[i].IsSleeve) sleeves += l.NettingStrength * l.Thickness * c * c;
+        }
+
+        return new EndContext(Bore, stiffness, sleeves, Radius, bondFactor, metalFactor);
+    }
+
+    private static void AddSeeds(List<LayerSeed> seeds, PlyGeometry ply, int index, PressureVessel vessel)
+    {
+        if (LayupModel.FibreOf(ply.Ply) is not { } fibre) return;
+        var fraction = ply.FibreFraction.DecimalFractions;
+        var solid = ply.Thickness.Meters * fraction;
+        switch (ply.Ply)
+        {
+            case ClothWrap { Lay: not ClothLay.Bias } wrap:
+                var warp = wrap.Cloth.WarpShare.DecimalFractions;
+                var along = wrap.Lay == ClothLay.WarpAlong ? warp : 1 - warp;
+                if (along > 0) Add(0, along);
+                if (along < 1) Add(Math.PI / 2, 1 - along);
+                break;
+            default:
+                Add(ply.Angle?.Radians ?? 0, 1);
+                break;
+        }
+
+        void Add(double angle, double share) =>
+            seeds.Add(new LayerSeed(fibre, vessel.Resin, fraction, angle, solid * share, index, ply.Ply is BraidedSleeve));
+    }
+}

@@ -1,0 +1,72 @@
+using NotebookKit.Materials.Solids;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Vessels.Design;
+
+/// <summary>A composite pressure vessel as it is built: a liner, plies from the inside out, two ends.</summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="Liner">Tube the plies are laid on.</param>
+/// <param name="Length">Straight length inside, between the closures; 10 to 5000 mm.</param>
+/// <param name="Resin">Resin of every ply.</param>
+/// <param name="Plies">Plies from the inside out.</param>
+/// <param name="Nozzle">Nozzle end.</param>
+/// <param name="Forward">Forward end.</param>
+/// <remarks>
+/// The design alone: what is done with it, laying, bursting, rating, sampling, are verbs of the floors above. Source: geometry; each verb's result
+/// names its own.
+/// </remarks>
+public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd Nozzle, VesselEnd Forward)
+{
+    /// <summary>How well it is made.</summary>
+    public Fabrication Fabrication { get; init; } = Fabrication.HandLaid;
+
+    /// <summary>Volume inside, both ends included. Source: geometry.</summary>
+    public Volume Volume => UnitsNet.Volume.FromLiters(1000 * (
+        Math.PI / 4 * Liner.Bore.Meters * Liner.Bore.Meters * Length.Meters
+        + Nozzle.Closure.VolumeInside(Liner.Bore).CubicMeters + Forward.Closure.VolumeInside(Liner.Bore).CubicMeters));
+
+    /// <summary>What a result says of values of the user's own; empty where there are none.</summary>
+    internal IReadOnlyList<Finding> OwnValues => OwnValuesIn(Overrides);
+
+    internal static IReadOnlyList<Finding> OwnValuesIn(IReadOnlyList<string> overrides) =>
+        overrides.Count > 0 ? [Finding.Note("Uses your own values: " + string.Join("; ", overrides) + ".")] : [];
+
+    /// <summary>User's values that stand in place of the library's, a line each.</summary>
+    public IReadOnlyList<string> Overrides =>
+    [
+        .. new[] { Liner.Material?.Overrides, Resin.Overrides, Nozzle.Closure.Material.Overrides, Forward.Closure.Material.Overrides }
+            .Concat(Plies.Select(p => (IReadOnlyList<string>?)p.Overrides))
+            .Concat(Nozzle.Joints.Concat(Forward.Joints).OfType<BondedPlug>().Select(b => (IReadOnlyList<string>?)b.Adhesive.Overrides))
+            .SelectMany(o => o ?? []).Distinct(),
+    ];
+
+    /// <summary>All that is wrong, or worth knowing, before anything is computed.</summary>
+    public IReadOnlyList<Finding> Validate()
+    {
+        List<Finding> findings = [.. Liner.Validate(), .. Resin.Validate(), .. Fabrication.Validate(), .. Plies.SelectMany(p => p.Validate())];
+        if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.") is { } length) findings.Add(length);
+        if (Plies.Count == 0 && Liner.Material is null) findings.Add(Finding.Error("The vessel has neither a liner nor a ply; give it a wall."));
+        if (Plies.Count > 40) findings.Add(Finding.Error($"The vessel has {Plies.Count} plies; up to 40 are taken."));
+        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(PlyThickness.FindDiameters(this));
+        findings.AddRange(OfEnds());
+        if ((Nozzle.CarriesSleeves || Forward.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
+            findings.Add(Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way."));
+        return [.. findings.Distinct()];
+    }
+
+    // What is said of one end as of the other is said once.
+    private IEnumerable<Finding> OfEnds()
+    {
+        const string OfNozzle = "Nozzle end: ", OfForward = "Forward end: ", OfBoth = "Both ends: ";
+        var forward = Forward.Validate("forward end", Liner.Bore).ToList();
+        foreach (var finding in Nozzle.Validate("nozzle end", Liner.Bore))
+        {
+            var twin = finding.Message.StartsWith(OfNozzle, StringComparison.Ordinal) ? finding with { Message = OfForward + finding.Message[OfNozzle.Length..] } : null;
+            yield return twin is not null && forward.Remove(twin) ? finding with { Message = OfBoth + finding.Message[OfNozzle.Length..] } : finding;
+        }
+
+        foreach (var finding in forward) yield return finding;
+    }
+}

@@ -1,0 +1,57 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Bursting;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Testing;
+
+namespace NotebookKit.Vessels.Ratings;
+
+/// <summary>Rates a vessel by a rule set. Source: <see cref="Rating"/>.</summary>
+public static class RatingVerbs
+{
+    /// <summary>What the vessel may be used at under a rule set. Source: see the result's model card.</summary>
+    /// <param name="vessel">The vessel.</param>
+    /// <param name="rules">Rule set; the club's own factors by default.</param>
+    /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
+    /// <param name="evidence">Tests of vessels made the same way; none where not given. They don't raise the rating; where they contradict the prediction they forbid it or warn.</param>
+    /// <exception cref="InvalidDesignException">The design, the rule set or a test isn't valid.</exception>
+    public static Rating Rate(this PressureVessel vessel, RuleSet? rules = null, GaugePressure? wanted = null, VesselEvidence? evidence = null) =>
+        vessel.Burst().Rate(rules, wanted, evidence);
+
+    /// <summary>
+    /// What the vessel may be used at under a rule set. It rests on the low end of the prediction for the low end of the making: until tests have
+    /// shown better, one vessel in twenty may deliver no more. Source: see the result's model card.
+    /// </summary>
+    /// <param name="prediction">The burst prediction of the vessel.</param>
+    /// <param name="rules">Rule set; the club's own factors by default.</param>
+    /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
+    /// <param name="evidence">Tests of vessels made the same way; none where not given. They don't raise the rating; where they contradict the prediction they forbid it or warn.</param>
+    /// <exception cref="InvalidDesignException">The rule set or a test isn't valid.</exception>
+    public static Rating Rate(this BurstPrediction prediction, RuleSet? rules = null, GaugePressure? wanted = null, VesselEvidence? evidence = null)
+    {
+        ArgumentNullException.ThrowIfNull(prediction);
+        InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
+        var fabrication = prediction.Vessel.Fabrication;
+        var poor = (prediction.Vessel with { Fabrication = fabrication with { Efficiency = fabrication.EfficiencyLow } }).Burst(prediction.Criterion);
+        return RatingModel.Rate(
+            prediction, poor, rules ?? RuleSets.Club, poor.Low,
+            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which nineteen vessels in twenty deliver; {fabrication.Efficiency.Show()} is the mean", wanted, evidence?.Tests ?? []);
+    }
+
+    /// <summary>What filling and propulsion need to know of a vessel.</summary>
+    /// <param name="vessel">The vessel.</param>
+    /// <param name="rating">Its rating.</param>
+    /// <exception cref="InvalidDesignException">The rating was refused, or is that of another design.</exception>
+    public static Chamber ToChamber(this PressureVessel vessel, Rating rating)
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(rating);
+        if (!rating.Vessel.Equals(vessel))
+        {
+            throw new InvalidDesignException(vessel.Name, [Finding.Error(
+                $"The rating is that of another design ({rating.Vessel.Name}, {rating.Vessel.Volume.Show()}), not of {vessel.Name} as it is here. Rate this one.")]);
+        }
+
+        return Chamber.Predicted(vessel.Volume, vessel.Liner.Bore, rating.WorkingPressure, rating.Rules.Overshoot, $"{vessel.Name} by {rating.Rules.Name}");
+    }
+}

@@ -1,0 +1,56 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ratings;
+
+namespace NotebookKit.Vessels.Search;
+
+/// <summary>Mass against rated pressure of every layup tried: the choices, and why the others aren't.</summary>
+/// <param name="Search">What was asked.</param>
+/// <param name="Options">Every layup tried, lightest first.</param>
+/// <remarks>Source: as <see cref="LayupSearch"/>.</remarks>
+public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption> Options) : IResult
+{
+    /// <summary>The choices: nothing is both lighter and stronger. Lightest first.</summary>
+    public IReadOnlyList<LayupOption> Choices => [.. Options.Where(o => o.IsChoice)];
+
+    /// <summary>The others, each with its reason.</summary>
+    public IReadOnlyList<LayupOption> Rejected => [.. Options.Where(o => !o.IsChoice)];
+
+    /// <inheritdoc/>
+    public string Title => $"Layups for {Search.Vessel.Name}";
+
+    /// <inheritdoc/>
+    public ModelCard Model => new(
+        "Every layup in stock, rated and weighed",
+        ["Sleeves first, wraps over them, the vessel's own veil outermost.", $"Rated by {Search.Rules.Name} on the low end of the predicted burst.", RuleSets.NoneCovers],
+        "As the burst prediction.",
+        [VesselSources.Jones, VesselSources.Netting, Search.Rules.Source]);
+
+    /// <inheritdoc/>
+    public ResultStatus Status => Choices.Count > 0 ? ResultStatus.Completed : ResultStatus.Failed;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ResultLine> Lines => [.. Choices.Select(o => new ResultLine(o.Name, o.Rated!.Value.ToString(), $"{o.Mass!.Value.Show()}, limited by the {o.Limit}"))];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Finding> Findings
+    {
+        get
+        {
+            List<Finding> findings = [Finding.Note($"{Options.Count} layups tried, {Choices.Count} worth choosing from.")];
+            if (Choices.Count == 0) findings.Add(Finding.Error("No layup meets what is wanted: " + (Rejected.Count > 0 ? Rejected[^1].WhyNot : "the stock is empty") + " Take a heavier sleeve or a lower pressure."));
+            if (Choices.Count > 0 && Choices[^1].Limit != "wall")
+                findings.Add(Finding.Note($"From {Choices[^1].Rated} on the {Choices[^1].Limit} limits the vessel: more plies only add mass."));
+            findings.AddRange(PressureVessel.OwnValuesIn([.. Options.SelectMany(o => o.Vessel.Overrides).Distinct()]));
+            return findings;
+        }
+    }
+
+    /// <inheritdoc/>
+    public Working Working => new(Title, [.. Choices.Select(o => new WorkingStep(
+        o.Name, @"p_w = \frac{p_b}{k_b\,k_o}", $"{Digits.Round(Search.Rules.Burst)} × {Digits.Round(Search.Rules.Overshoot)} below its low burst", $"{o.Rated}, {o.Mass!.Value.Show()}", Search.Rules.Source))]);
+}

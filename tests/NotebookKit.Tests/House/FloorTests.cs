@@ -1,0 +1,142 @@
+using ArchUnitNET.Domain;
+using ArchUnitNET.Loader;
+
+namespace NotebookKit.Tests.House;
+
+/// <summary>Inside a folder of the library dependencies point one way, too: each inner folder sees only those listed above it.</summary>
+public class FloorTests
+{
+    private static readonly Architecture Code = new ArchLoader().LoadAssemblies(Repository.Library).Build();
+
+    // Who may see whom, itself apart, in standing order. The root of a folder is written as the folder's bare name.
+    private static readonly Dictionary<string, string[]> MaySee = new()
+    {
+        ["Materials.Solids"] = [],
+        ["Materials.Fluids"] = [],
+        ["Materials.Files"] = ["Solids"],
+
+        ["Vessels"] = [],
+        ["Vessels.Allowables"] = [""],
+        ["Vessels.Laminates"] = [""],
+        ["Vessels.Shells"] = ["", "Laminates"],
+        ["Vessels.Design"] = [""],
+        ["Vessels.Laying"] = ["", "Design"],
+        ["Vessels.Ends"] = ["", "Design", "Shells"],
+        ["Vessels.Bursting"] = ["", "Design", "Laminates", "Shells", "Ends", "Laying"],
+        ["Vessels.Testing"] = ["", "Design", "Ends", "Laying", "Bursting"],
+        ["Vessels.Ratings"] = ["", "Design", "Laying", "Bursting", "Testing"],
+        ["Vessels.Uncertainty"] = ["", "Allowables", "Design", "Laminates", "Ends", "Laying", "Bursting", "Testing", "Ratings"],
+        ["Vessels.Search"] = ["", "Design", "Laying", "Bursting", "Ratings"],
+
+        ["Filling.Restrictors"] = [],
+        ["Filling.Balances"] = [],
+        ["Filling.Supply"] = ["Balances"],
+        ["Filling.Vents"] = ["Restrictors", "Balances"],
+        ["Filling.Fills"] = ["Restrictors", "Balances", "Supply", "Vents"],
+        ["Filling.Measured"] = ["Restrictors", "Balances", "Fills"],
+
+        ["Propulsion.Charges"] = [],
+        ["Propulsion.Flow"] = ["Charges"],
+        ["Propulsion.ClosedForms"] = ["Flow"],
+        ["Propulsion.Phases"] = ["Charges", "Flow"],
+        ["Propulsion.Firings"] = ["Charges", "Flow", "Phases"],
+
+        ["Aerodynamics.Airflow"] = [],
+        ["Aerodynamics.Fins"] = ["Airflow"],
+        ["Aerodynamics.Bodies"] = ["Airflow", "Fins"],
+        ["Aerodynamics.NormalForces"] = ["Airflow", "Fins", "Bodies"],
+        ["Aerodynamics.Drag"] = ["Airflow", "Fins", "Bodies"],
+        ["Aerodynamics.FinStructures"] = ["Airflow", "Fins", "Bodies", "NormalForces"],
+
+        ["Flight.Site"] = [],
+        ["Flight.Drive"] = [],
+        ["Flight.RigidBody"] = ["Site"],
+        ["Flight.Design"] = ["Site"],
+        ["Flight.Stability"] = ["Site", "Design"],
+        ["Flight.Motion"] = ["Site", "Drive", "RigidBody", "Design"],
+        ["Flight.Vertical"] = ["Site", "Design", "Motion"],
+        ["Flight.Flights"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical"],
+        ["Flight.Staging"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights"],
+        ["Flight.Search"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
+        ["Flight.Dispersion"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
+
+        ["Clearance.Service"] = [],
+        ["Clearance"] = ["Service"],
+
+        ["Numerics"] = [],
+        ["Numerics.Ode"] = [""],
+        ["Numerics.Space"] = [],
+    };
+
+    private static readonly HashSet<string> Folders = [.. MaySee.Keys.Select(FolderOf)];
+
+    public static TheoryData<string> Floors => [.. MaySee.Keys];
+
+    [Theory]
+    [MemberData(nameof(Floors))]
+    public void A_floor_sees_only_the_floors_below_it(string floor)
+    {
+        var own = Code.Types.Where(t => FloorOf(t) == floor).ToList();
+        Assert.NotEmpty(own);
+        var allowed = MaySee[floor].Select(inner => inner.Length > 0 ? $"{FolderOf(floor)}.{inner}" : FolderOf(floor)).ToHashSet();
+        var wrong =
+            from type in own
+            from dependency in type.Dependencies
+            where dependency.Target is not GenericParameter
+            let seen = FloorOf(dependency.Target)
+            where seen is not null && seen != floor && FolderOf(seen) == FolderOf(floor) && !allowed.Contains(seen)
+            select $"{type.FullName} -> {dependency.Target.FullName}";
+
+        Violations.None(wrong.Distinct());
+    }
+
+    [Fact]
+    public void No_two_floors_see_each_other()
+    {
+        var standing = new List<string>();
+        foreach (var (floor, seen) in MaySee)
+        {
+            Assert.All(seen, inner => Assert.Contains(inner.Length > 0 ? $"{FolderOf(floor)}.{inner}" : FolderOf(floor), standing));
+            standing.Add(floor);
+        }
+    }
+
+    [Fact]
+    public void Every_type_of_these_folders_stands_on_a_known_floor() =>
+        Violations.None(Repository.Library.GetTypes()
+            .Where(t => t.Namespace is { } name && name.StartsWith("NotebookKit.", StringComparison.Ordinal) && Folders.Contains(name.Split('.')[1]))
+            .Select(t => string.Join('.', t.Namespace!.Split('.').Skip(1).Take(2)))
+            .Distinct().Except(MaySee.Keys));
+
+    [Fact]
+    public void Every_folder_with_inner_folders_is_cut_into_floors() =>
+        Violations.None(Repository.Library.GetTypes()
+            .Select(t => (t.Namespace ?? "").Split('.'))
+            .Where(names => names.Length > 2 && names[0] == "NotebookKit")
+            .Select(names => names[1])
+            .Distinct().Except(Folders));
+
+    // A test is found where its subject lies; what is shared by the tests of a folder lies at its root.
+    [Fact]
+    public void Folders_of_tests_are_named_after_folders_of_the_library() =>
+        Violations.None(typeof(FloorTests).Assembly.GetTypes()
+            .Where(t => t.Namespace is { } name && name.StartsWith("NotebookKit.Tests.", StringComparison.Ordinal))
+            .Select(t => string.Join('.', t.Namespace!.Split('.').Skip(2)))
+            .Where(name => name.Split('.')[0] is not ("House" or "Published"))
+            .Distinct()
+            .Except(Repository.Library.GetTypes().Where(t => t.Namespace is not null).SelectMany(FloorsOver)));
+
+    private static IEnumerable<string> FloorsOver(System.Type type)
+    {
+        var names = type.Namespace!.Split('.').Skip(1).ToArray();
+        return Enumerable.Range(1, names.Length).Select(n => string.Join('.', names.Take(n)));
+    }
+
+    private static string FolderOf(string floor) => floor.Split('.')[0];
+
+    private static string? FloorOf(IType type)
+    {
+        var names = (type.Namespace?.FullName ?? "").Split('.');
+        return names.Length > 1 && names[0] == "NotebookKit" && Folders.Contains(names[1]) ? string.Join('.', names.Skip(1).Take(2)) : null;
+    }
+}
