@@ -25,8 +25,8 @@ var fillPlan = new PadFill
 }.Run();
 var finSheet = new FinSheet("carbon sheet, 0/90", 5.Gigapascals(), 400.Megapascals(), Source.CommonPractice("typical of the material; bend a strip to failure"));
 var finBond = new FinBond(10.Millimetres(), 10.Megapascals(), Source.CommonPractice("filled epoxy on sanded laminate; pull a sample"));
-var finsJudged = body.FinStructure(finSheet, finBond, flown.Fly(site).Figures.GreatestSpeed, 6.MetresPerSecond());
-var dryMass = parts.Balance().Mass;
+var finsJudged = body.FinStructure(finSheet, finBond, flown.Fly(site).Figures.MaximumSpeed, 6.MetresPerSecond());
+var dryMass = parts.MassProperties().Mass;
 var gear = new RecoveryGear
 {
     Canopy = curlew.Canopy!, Cord = new ShockCord(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = 195.Grams(), Rear = dryMass - 195.Grams(),

@@ -36,7 +36,7 @@ var body = new FinnedBody(
 // What it weighs: readings of the kitchen scale (invented), the vessel as computed.
 var nozzleAt = 1330.Millimetres();
 var layup = vessel.Layup();
-var parts = new MassLedger(
+var parts = new MassBudget(
 [
     new MassPart("nose", 62.Grams(), 140.Millimetres()).Weighed(62.Grams()),
     new MassPart("altimeter and timer", 48.Grams(), 260.Millimetres()).Weighed(48.Grams()),
@@ -56,5 +56,5 @@ var site = new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Stand
 var charge = new Charge(chamber, water, fill, site.Temperature);
 var curlew = new Vehicle("Curlew", body, parts, charge, Nozzle.Rounded(throat), nozzleAt)
 {
-    Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
+    Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.ByApogeeSensor(0.5.Seconds()),
 };

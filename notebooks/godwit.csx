@@ -37,7 +37,7 @@ var sustainer = new Vehicle("Godwit sustainer",
     new FinnedBody(
         [Nose.TangentOgive(180.Millimetres(), 56.Millimetres()), new BodyTube(900.Millimetres(), 56.Millimetres())],
         [FinSet.Trapezoidal(3, 110.Millimetres(), 60.Millimetres(), 75.Millimetres(), 55.Millimetres(), 2.Millimetres(), 965.Millimetres())]) { Name = "Godwit sustainer" },
-    new MassLedger(
+    new MassBudget(
     [
         new MassPart("nose", 38.Grams(), 110.Millimetres()).Weighed(38.Grams()),
         new MassPart("altimeter and timer", 46.Grams(), 215.Millimetres()).Weighed(46.Grams()),
@@ -48,7 +48,7 @@ var sustainer = new Vehicle("Godwit sustainer",
     ]),
     new Charge(upperVessel.ToChamber(upperRating), water, sustainerFill, site.Temperature), Nozzle.Rounded(upperThroat), upperNozzle)
 {
-    Canopy = new Canopy(CanopyType.FlatCircular, 0.7.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
+    Canopy = new Canopy(CanopyType.FlatCircular, 0.7.Metres()), Deployment = Deployment.ByApogeeSensor(0.5.Seconds()),
 };
 
 // The booster, with the shoulder that it falls with as a nose.
@@ -57,7 +57,7 @@ var booster = new Vehicle("Godwit booster",
     new FinnedBody(
         [Nose.Cone(100.Millimetres(), 88.Millimetres()), new BodyTube(760.Millimetres(), 88.Millimetres())],
         [FinSet.Trapezoidal(4, 150.Millimetres(), 90.Millimetres(), 110.Millimetres(), 70.Millimetres(), 3.Millimetres(), 705.Millimetres())]) { Name = "Godwit booster" },
-    new MassLedger(
+    new MassBudget(
     [
         new MassPart("shoulder and latch", 90.Grams(), 60.Millimetres()).Weighed(90.Grams()),
         new MassPart("canopy and cord", 62.Grams(), 140.Millimetres()).Weighed(62.Grams()),
@@ -67,8 +67,8 @@ var booster = new Vehicle("Godwit booster",
     ]),
     new Charge(lowerVessel.ToChamber(lowerRating), water, boosterFill, site.Temperature), Nozzle.Rounded(lowerThroat), lowerNozzle)
 {
-    Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
+    Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.ByApogeeSensor(0.5.Seconds()),
 };
 
 // Both together.
-var godwit = new TwoStageVehicle("Godwit", booster, sustainer) { Separation = Separation.AtBurnOut(wait) };
+var godwit = new TwoStageVehicle("Godwit", booster, sustainer) { Separation = Separation.ByPressureLatch(wait) };

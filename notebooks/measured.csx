@@ -8,7 +8,7 @@ EngineeringChart Laid(string title, Series x, Series predicted, Reading measured
 // Air, lying steel vessel of 16.2 L, throat 2.71 mm: attributed to J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123. The throat's coefficient is
 // left open there: 0.86 for letting off is chosen to the pressures, the 33 mm of the mouth it fills by to the first temperature.
 var lyingVessel = new Chamber(16.18.Litres(), 200.Millimetres(), 20.BarGauge());
-var lyingWall = FillWall.Of(lyingVessel, 0.Percent(), ThermalWall.Steel(8.18.Millimetres())) with { Law = FilmLaw.Lying };
+var lyingWall = FillWall.Of(lyingVessel, 0.Percent(), ThermalWall.Steel(8.18.Millimetres())) with { Law = FilmLaw.Horizontal };
 var airOut = new Vent
 {
     Chamber = lyingVessel, Restrictor = new Orifice(2.71.Millimetres(), 0.86), From = 6.9.BarGauge(), SafePressure = 0.01.BarGauge(),

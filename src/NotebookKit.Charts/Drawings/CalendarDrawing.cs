@@ -19,7 +19,7 @@ public static class CalendarDrawing
         ArgumentNullException.ThrowIfNull(rows);
         InvalidDesignException.ThrowIfAny($"Drawing '{title}'", rows.Count == 0
             ? [Finding.Error("There is no step to draw; give at least one.")]
-            : [.. rows.Where(r => r.HandsFree < r.Start || r.Ready < r.HandsFree).Select(r => Finding.Error($"'{r.Name}' ends before it begins; check its times."))]);
+            : [.. rows.Where(r => r.WorkEnd < r.Start || r.Ready < r.WorkEnd).Select(r => Finding.Error($"'{r.Name}' ends before it begins; check its times."))]);
         var left = 8 + rows.Max(r => SvgSheet.WidthOf(r.Name));
         var (first, last) = (rows.Min(r => r.Start).Date, rows.Max(r => r.Ready).Date.AddDays(1));
         var day = Days / (last - first).TotalDays;
@@ -45,10 +45,10 @@ public static class CalendarDrawing
     private static void Draw(SvgSheet sheet, CalendarRow row, double y, double left, Func<DateTime, double> x)
     {
         var (height, colour) = (Row - 2, Palette.At(row.IsCritical ? 1 : 0));
-        sheet.Open("step", ("hands-h", (row.HandsFree - row.Start).TotalHours), ("wait-h", (row.Ready - row.HandsFree).TotalHours));
+        sheet.Open("step", ("hands-h", (row.WorkEnd - row.Start).TotalHours), ("wait-h", (row.Ready - row.WorkEnd).TotalHours));
         sheet.Text(left - 2, y + height - 1, row.Name, "end");
-        sheet.Rectangle(x(row.HandsFree), y, x(row.Ready) - x(row.HandsFree), height, Palette.Tint(colour, 0.25), 0);
-        sheet.Rectangle(x(row.Start), y, Math.Max(0.6, x(row.HandsFree) - x(row.Start)), height, colour, 0);
+        sheet.Rectangle(x(row.WorkEnd), y, x(row.Ready) - x(row.WorkEnd), height, Palette.Tint(colour, 0.25), 0);
+        sheet.Rectangle(x(row.Start), y, Math.Max(0.6, x(row.WorkEnd) - x(row.Start)), height, colour, 0);
         if (row.IsCritical) sheet.Rectangle(x(row.Start), y, Math.Max(0.6, x(row.Ready) - x(row.Start)), height, "none", SvgSheet.Thin);
         sheet.Close();
     }

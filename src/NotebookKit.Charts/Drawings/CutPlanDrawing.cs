@@ -36,8 +36,8 @@ public static class CutPlanDrawing
         }
 
         var bottom = Top + width * scale;
-        Dimension.Across(sheet, Left, Left + length * scale, bottom + 7, bottom, bottom, $"{Mm(length)}");
-        Dimension.Upright(sheet, Left - 6, Top, bottom, Left, Left, Mm(width));
+        Dimension.Horizontal(sheet, Left, Left + length * scale, bottom + 7, bottom, bottom, $"{Mm(length)}");
+        Dimension.Vertical(sheet, Left - 6, Top, bottom, Left, Left, Mm(width));
         Dimension.Head(sheet, Left + 26, bottom + 13, -1, 0);
         sheet.Line(Left, bottom + 13, Left + 24, bottom + 13);
         sheet.Text(Left + 28, bottom + 14, "along the sheet: the direction its plies are drawn for", size: 2.9, colour: Palette.Quiet);

@@ -13,7 +13,7 @@ internal static class Dimension
     /// <param name="from1">Where the left extension line starts [mm].</param>
     /// <param name="from2">Where the right extension line starts [mm].</param>
     /// <param name="text">The number.</param>
-    public static void Across(SvgSheet sheet, double x1, double x2, double y, double from1, double from2, string text)
+    public static void Horizontal(SvgSheet sheet, double x1, double x2, double y, double from1, double from2, string text)
     {
         sheet.Open("dimension");
         Extension(sheet, x1, from1, y);
@@ -43,7 +43,7 @@ internal static class Dimension
     /// <param name="from1">Where the upper extension line starts [mm].</param>
     /// <param name="from2">Where the lower extension line starts [mm].</param>
     /// <param name="text">The number.</param>
-    public static void Upright(SvgSheet sheet, double x, double y1, double y2, double from1, double from2, string text)
+    public static void Vertical(SvgSheet sheet, double x, double y1, double y2, double from1, double from2, string text)
     {
         sheet.Open("dimension");
         sheet.Line(from1 + 0.8, y1, x + 1.2, y1);

@@ -24,7 +24,7 @@ public static class ProofDrawing
         Cover(sheet);
         Vessel(sheet);
         Pump(sheet);
-        Dimension.Across(sheet, 70, 150, 84, 75, 80, $"stand-off at least {standOff.Show()}");
+        Dimension.Horizontal(sheet, 70, 150, 84, 75, 80, $"stand-off at least {standOff.Show()}");
         sheet.Text(4, 94, "A scheme, not to scale. Bleed all air before pressure is raised; raise it in steps; nobody leaves cover before the gauge reads zero.", size: 2.9, colour: Palette.Quiet);
         var description = $"Vessel full of water under cover at {proof}, pump, gauge and people at least {standOff.Show()} away and out of line of both closures, bleed at the highest point, vent line back to the pump.";
         return new Drawing("Proof with water", description, sheet.Finish(200, 98, "Proof with water", description));

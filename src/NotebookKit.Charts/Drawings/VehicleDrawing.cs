@@ -9,7 +9,7 @@ namespace NotebookKit.Charts.Drawings;
 /// A vehicle to scale from the side and from the front, with dimensions, water level, centres of gravity and pressure. Centre of gravity: a filled
 /// triangle below the axis, its tip on it. Centre of pressure: an open diamond above the axis. Both are named where they stand and in the legend.
 /// </summary>
-/// <remarks>Source: line widths and dimensioning after ISO 128-2 and ISO 129-1 (from memory), scales ISO 5455:1979 (from memory).</remarks>
+/// <remarks>Source: line widths and dimensioning after ISO 128-2 and ISO 129-1 (unverified), scales ISO 5455:1979 (unverified).</remarks>
 public static class VehicleDrawing
 {
     private const double Row = 6.5;
@@ -115,7 +115,7 @@ public static class VehicleDrawing
         if (model.CentreOfPressure is not { } station) return;
         var (x, nose) = (view.X(station.Millimeters), view.Left);
         var from = station.Millimeters - model.Outline[0].Station.Millimeters;
-        Dimension.Across(sheet, nose, x, y, axis, axis - 4.2, $"CP {Mm(from)}");
+        Dimension.Horizontal(sheet, nose, x, y, axis, axis - 4.2, $"CP {Mm(from)}");
         sheet.Open("centre-of-pressure", ("station-mm", station.Millimeters));
         Symbols.Pressure(sheet, x, axis);
         sheet.Text(x + 2.6, axis - 1.4, "CP", bold: true);
@@ -131,11 +131,11 @@ public static class VehicleDrawing
             var root = fin.Corners.Where(c => c.Radius.Millimeters <= low + 0.5).Select(c => c.Station.Millimeters).ToList();
             var tip = view.Size(fin.Corners.Max(c => c.Radius.Millimeters));
             var behind = view.X(fin.Corners.Max(c => c.Station.Millimeters));
-            Dimension.Upright(sheet, Math.Max(behind, view.X(model.Outline[^1].Station.Millimeters)) + 7, axis - tip, axis - view.Size(low), behind, behind, Mm(fin.Corners.Max(c => c.Radius.Millimeters) - low));
+            Dimension.Vertical(sheet, Math.Max(behind, view.X(model.Outline[^1].Station.Millimeters)) + 7, axis - tip, axis - view.Size(low), behind, behind, Mm(fin.Corners.Max(c => c.Radius.Millimeters) - low));
             if (root.Count > 1 && root.Max() > root.Min())
             {
                 y += 3;
-                Dimension.Across(sheet, view.X(root.Min()), view.X(root.Max()), y, axis + view.Size(low), axis + view.Size(low), Mm(root.Max() - root.Min()));
+                Dimension.Horizontal(sheet, view.X(root.Min()), view.X(root.Max()), y, axis + view.Size(low), axis + view.Size(low), Mm(root.Max() - root.Min()));
                 y += Row - 3;
             }
         }
@@ -143,7 +143,7 @@ public static class VehicleDrawing
         {
             y += Row - 1;
             var x = view.X(mark.Station.Millimeters);
-            Dimension.Across(sheet, view.Left, x, y, axis, axis + 4.4, $"CG {mark.Label} {Mm(mark.Station.Millimeters - noseMm)}");
+            Dimension.Horizontal(sheet, view.Left, x, y, axis, axis + 4.4, $"CG {mark.Label} {Mm(mark.Station.Millimeters - noseMm)}");
             sheet.Open("centre-of-gravity", ("station-mm", mark.Station.Millimeters));
             Symbols.Gravity(sheet, x, axis);
             sheet.Close();
@@ -151,7 +151,7 @@ public static class VehicleDrawing
         if (model.CentresOfGravity.Count > 0) sheet.Text(view.X(model.CentresOfGravity.Max(m => m.Station.Millimeters)) + 2.4, axis + 3.8, "CG", bold: true);
         y += Row;
         var tail = view.X(model.Outline[^1].Station.Millimeters);
-        Dimension.Across(sheet, view.Left, tail, y, axis, axis + view.Size(model.Outline[^1].Radius.Millimeters), Mm(model.Length.Millimeters));
+        Dimension.Horizontal(sheet, view.Left, tail, y, axis, axis + view.Size(model.Outline[^1].Radius.Millimeters), Mm(model.Length.Millimeters));
         return y;
     }
 

@@ -20,7 +20,7 @@ public static class BurstChart
         {
             Remark = $"{WholeNumber.Show(burst.Count)} samples",
             Marks = [new Histogram(burst) { Name = "" }],
-            Limits = [.. ratings.OrderBy(r => r.Value).Select(r => new LimitLine(r.Value.Bar, $"{r.Name} {r.Value}") { Upright = true })],
+            Limits = [.. ratings.OrderBy(r => r.Value).Select(r => new LimitLine(r.Value.Bar, $"{r.Name} {r.Value}") { IsVertical = true })],
         }.Checked());
     }
 }

@@ -30,7 +30,7 @@ public static class PartMarginsChart
                     Labels = [.. sorted.Select((p, i) => $"{p.Fails}{(working is { Pascals: > 0 } w ? $", {Digits.Round(p.Fails / w, 2)} × working" : "")}{(i == sorted.Count - 1 ? ": weakest" : "")}")],
                 },
             ],
-            Limits = [.. new[] { ("working", working), ("proof", proof) }.Where(l => l.Item2 is not null).Select(l => new LimitLine(l.Item2!.Value.Bar, $"{l.Item1} {l.Item2}") { Upright = true })],
+            Limits = [.. new[] { ("working", working), ("proof", proof) }.Where(l => l.Item2 is not null).Select(l => new LimitLine(l.Item2!.Value.Bar, $"{l.Item1} {l.Item2}") { IsVertical = true })],
         }.Checked();
     }
 }

@@ -4,7 +4,7 @@ namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
 /// Explorers over a model of one's own: knobs, and a lambda from their values to a curve and numbers.
-/// <c>Explore.Over("Thrust", Knob.Between("Pressure", 10.BarGauge(), 50.BarGauge()), p => Explored.Curve(time, ThrustAt(p)))</c> shows a figure whose settings are
+/// <c>Explore.Over("Thrust", ExplorerInput.Between("Pressure", 10.BarGauge(), 50.BarGauge()), p => Explored.Curve(time, ThrustAt(p)))</c> shows a figure whose settings are
 /// computed beforehand; <c>.Live()</c> on it calls the lambda itself while the reader drags.
 /// </summary>
 /// <remarks>
@@ -16,10 +16,10 @@ public static class Explore
     /// <summary>One knob.</summary>
     /// <typeparam name="TFirst">What the knob gives.</typeparam>
     /// <param name="title">What it shows.</param>
-    /// <param name="a">Knob.</param>
+    /// <param name="a">ExplorerInput.</param>
     /// <param name="model">The answer to a setting.</param>
     /// <exception cref="InvalidDesignException">A knob is out of range, the grid is too large, or the model refuses the start.</exception>
-    public static Explorer Over<TFirst>(string title, Knob<TFirst> a, Func<TFirst, Explored> model)
+    public static Explorer Over<TFirst>(string title, ExplorerInput<TFirst> a, Func<TFirst, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(model);
@@ -34,7 +34,7 @@ public static class Explore
     /// <param name="b">Second knob.</param>
     /// <param name="model">The answer to a setting.</param>
     /// <exception cref="InvalidDesignException">A knob is out of range, the grid is too large, or the model refuses the start.</exception>
-    public static Explorer Over<TFirst, TSecond>(string title, Knob<TFirst> a, Knob<TSecond> b, Func<TFirst, TSecond, Explored> model)
+    public static Explorer Over<TFirst, TSecond>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, Func<TFirst, TSecond, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
@@ -52,7 +52,7 @@ public static class Explore
     /// <param name="c">Third knob.</param>
     /// <param name="model">The answer to a setting.</param>
     /// <exception cref="InvalidDesignException">A knob is out of range, the grid is too large, or the model refuses the start.</exception>
-    public static Explorer Over<TFirst, TSecond, TThird>(string title, Knob<TFirst> a, Knob<TSecond> b, Knob<TThird> c, Func<TFirst, TSecond, TThird, Explored> model)
+    public static Explorer Over<TFirst, TSecond, TThird>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, ExplorerInput<TThird> c, Func<TFirst, TSecond, TThird, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);

@@ -74,7 +74,7 @@ internal sealed class ExplorerGrid
     }
 
     /// <summary>Largest size of a number anywhere on the grid [unit of the number].</summary>
-    public double Largest(int number) => _states.Where(s => s.RefusedBecause.Length == 0).Max(s => Math.Abs(s.Numbers[number]));
+    public double MaximumPoints(int number) => _states.Where(s => s.RefusedBecause.Length == 0).Max(s => Math.Abs(s.Numbers[number]));
 
     private static double[] Setting(IReadOnlyList<ExplorerParameter> parameters, int node)
     {

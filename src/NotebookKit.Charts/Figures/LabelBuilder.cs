@@ -20,29 +20,29 @@ internal static class LabelBuilder
                 ? Label(span.Label, 0.995, Math.Max(span.From, span.To), "paper", "y", "right", "top", Palette.Quiet)
                 : Label(span.Label, (span.From + span.To) / 2, 0, "x", "paper", "center", "bottom", Palette.Quiet);
         }
-        foreach (var limit in chart.Limits.Where(l => !l.Upright))
+        foreach (var limit in chart.Limits.Where(l => !l.IsVertical))
         {
             yield return Label(
                 limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y", limit.OnRight ? "right" : "left", "bottom", Colour(limit));
         }
-        foreach (var label in UprightOnes(chart, extent)) yield return label;
+        foreach (var label in VerticalOnes(chart, extent)) yield return label;
         foreach (var callout in chart.Callouts) yield return Remark(callout, extent);
     }
 
-    private static IEnumerable<Node> UprightOnes(EngineeringChart chart, Extent extent)
+    private static IEnumerable<Node> VerticalOnes(EngineeringChart chart, Extent extent)
     {
         var lying = chart.Y.Scale == AxisScale.Categories;
         var row = 0;
         List<(double At, string Text, string Colour)> upright = [];
-        foreach (var limit in chart.Limits.Where(l => l.Upright))
+        foreach (var limit in chart.Limits.Where(l => l.IsVertical))
         {
             // Over lying bars the names lie too, one below the other above the first bar.
             if (lying) yield return Label(" " + limit.Label, limit.Value, extent.Y!.Value.To - (0.42 * row++), "x", "y", "left", "top", Colour(limit));
             else upright.Add((limit.Value, limit.Label, Colour(limit)));
         }
         upright.AddRange(chart.Events.Select(e => (e.At, e.Label, Palette.Quiet)));
-        var offsets = UprightLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 0.025 * (extent.DataTo - extent.DataFrom));
-        for (var i = 0; i < upright.Count; i++) yield return Upright(upright[i].Text, upright[i].At, extent, upright[i].Colour, offsets[i]);
+        var offsets = VerticalLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 0.025 * (extent.DataTo - extent.DataFrom));
+        for (var i = 0; i < upright.Count; i++) yield return Vertical(upright[i].Text, upright[i].At, extent, upright[i].Colour, offsets[i]);
     }
 
     private static string Colour(LimitLine limit) => limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
@@ -58,7 +58,7 @@ internal static class LabelBuilder
     private static bool Late((double From, double To)? axis, double at) => axis is { } a && at > a.From + 0.88 * (a.To - a.From);
 
     // Left of its line, unless the frame is there.
-    private static Node Upright(string text, double at, Extent extent, string colour, double offsetPx)
+    private static Node Vertical(string text, double at, Extent extent, string colour, double offsetPx)
     {
         var crowded = at - extent.DataFrom < 0.03 * (extent.DataTo - extent.DataFrom);
         var node = Label(text, at, 1, "x", "paper", crowded ? "left" : "right", "top", colour);

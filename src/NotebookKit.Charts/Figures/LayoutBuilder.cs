@@ -103,7 +103,7 @@ internal static class LayoutBuilder
         }
         foreach (var limit in chart.Limits)
         {
-            yield return Rule(limit.Upright, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet, "7px,4px", 1.6);
+            yield return Rule(limit.IsVertical, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet, "7px,4px", 1.6);
         }
         foreach (var moment in chart.Events) yield return Rule(true, moment.At, false, Palette.Frame, "2px,3px", 1.2);
     }

@@ -7,9 +7,9 @@ namespace NotebookKit.Charts.Figures;
 /// </summary>
 internal static class Thinning
 {
-    public const int Most = 4_000;
+    public const int MaximumPoints = 4_000;
 
-    public static (double[] X, double[] Y) Keep(Series x, Series y, int most = Most)
+    public static (double[] X, double[] Y) Keep(Series x, Series y, int most = MaximumPoints)
     {
         var count = y.Count;
         if (count <= most) return ([.. x.Values], [.. y.Values]);

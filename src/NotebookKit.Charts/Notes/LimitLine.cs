@@ -6,7 +6,7 @@ namespace NotebookKit.Charts.Notes;
 public sealed record LimitLine(double Value, string Label)
 {
     /// <summary>Whether the line stands upright, being read on the horizontal axis.</summary>
-    public bool Upright { get; init; }
+    public bool IsVertical { get; init; }
 
     /// <summary>Whether it is read on the axis at the right.</summary>
     public bool OnRight { get; init; }

@@ -45,7 +45,7 @@ internal sealed class ChartPicture
         var slots = MarkPainter.Slots(_chart);
         for (var i = 0; i < _chart.Marks.Count; i++) MarkPainter.Paint(_sheet, _chart, _chart.Marks[i], slots[i], _frame);
         foreach (var limit in _chart.Limits)
-            Rule(limit.Upright, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet, "7 4", 1.6);
+            Rule(limit.IsVertical, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet, "7 4", 1.6);
         foreach (var moment in _chart.Events) Rule(true, moment.At, false, Palette.Frame, "2 3", 1.2);
         _sheet.Close();
         _sheet.Rectangle(left, top, right - left, bottom - top, "none", 1, Palette.Frame);
@@ -109,13 +109,13 @@ internal sealed class ChartPicture
         foreach (var limit in _chart.Limits)
         {
             var colour = limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
-            if (limit.Upright && _chart.Y.Scale == AxisScale.Categories) _sheet.Text(_frame.X.At(limit.Value) + 5, top + 15 + (16 * lying++), limit.Label, "start", 12, colour: colour);
-            else if (limit.Upright) upright.Add((_frame.X.At(limit.Value), limit.Label, colour));
+            if (limit.IsVertical && _chart.Y.Scale == AxisScale.Categories) _sheet.Text(_frame.X.At(limit.Value) + 5, top + 15 + (16 * lying++), limit.Label, "start", 12, colour: colour);
+            else if (limit.IsVertical) upright.Add((_frame.X.At(limit.Value), limit.Label, colour));
             else if (limit.OnRight) _sheet.Text(right - 4, _frame.Right!.At(limit.Value) - 4, limit.Label, "end", 12, colour: colour);
             else _sheet.Text(left + 4, _frame.Y.At(limit.Value) - 4, limit.Label, "start", 12, colour: colour);
         }
         upright.AddRange(_chart.Events.Select(e => (_frame.X.At(e.At), e.Label, Palette.Quiet)));
-        var offsets = UprightLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 16);
+        var offsets = VerticalLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 16);
         for (var i = 0; i < upright.Count; i++) UprightLabel(upright[i].Text, upright[i].At, upright[i].Colour, offsets[i]);
         foreach (var callout in _chart.Callouts)
         {

@@ -17,7 +17,7 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
         var right = width - (chart.Right is not null ? 78 : field is not null ? 130 : 26);
         var box = (Left: left, Top: 42.0 + (chart.HasLegend ? 26 : 0) + (chart.Remark.Length > 0 ? 18 : 0), Right: right, Bottom: height - 58);
         var x = namesX.Count > 0 ? Names(namesX.Count, box.Left, box.Right) : new PlotScale(chart.X, Across(chart, lying), box.Left, box.Right, exact: !lying && !chart.Marks.Any(m => m is Points or Histogram));
-        var y = namesY.Count > 0 ? Names(namesY.Count, box.Bottom, box.Top + (17 * chart.Limits.Count(l => l.Upright))) : new PlotScale(chart.Y, Up(chart, right: false), box.Bottom, box.Top, exact: field is not null);
+        var y = namesY.Count > 0 ? Names(namesY.Count, box.Bottom, box.Top + (17 * chart.Limits.Count(l => l.IsVertical))) : new PlotScale(chart.Y, Up(chart, right: false), box.Bottom, box.Top, exact: field is not null);
         var twin = chart.Right is { } axis ? new PlotScale(axis, Up(chart, right: true), box.Bottom, box.Top, exact: false) : null;
         var frame = new PlotFrame(box, x, y, twin, namesX, namesY);
         return chart.EqualScale ? frame.Equal(chart) : frame;
@@ -35,7 +35,7 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
 
     private static IEnumerable<double> Across(EngineeringChart chart, bool lying)
     {
-        if (!lying) return chart.Marks.SelectMany(m => m.Horizontal).SelectMany(s => s.Values).Concat(chart.Limits.Where(l => l.Upright).Select(l => l.Value)).Concat(chart.Events.Select(e => e.At));
+        if (!lying) return chart.Marks.SelectMany(m => m.Horizontal).SelectMany(s => s.Values).Concat(chart.Limits.Where(l => l.IsVertical).Select(l => l.Value)).Concat(chart.Events.Select(e => e.At));
         var most = chart.Marks.OfType<Bars>().SelectMany(b => b.Values.Values).Concat(chart.Limits.Select(l => l.Value)).Where(double.IsFinite).DefaultIfEmpty(1).Max();
         return [0, most * (chart.Marks.OfType<Bars>().Any(b => b.Labels.Count > 0) ? 1.5 : 1)];
     }
@@ -44,7 +44,7 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
     {
         var marks = chart.Marks.Where(m => m.OnRight == right).ToList();
         var values = marks.Where(m => m is not Bars).SelectMany(m => m.Vertical).SelectMany(s => s.Values)
-            .Concat(chart.Limits.Where(l => !l.Upright && l.OnRight == right).Select(l => l.Value))
+            .Concat(chart.Limits.Where(l => !l.IsVertical && l.OnRight == right).Select(l => l.Value))
             .Concat(right ? [] : chart.Spans.Where(s => s.Across).SelectMany(s => new[] { s.From, s.To }));
         if (marks.OfType<Curve>().Any(c => c.Filled)) values = values.Append(0);
         if (marks.OfType<Histogram>().Any()) values = values.Concat(marks.OfType<Histogram>().SelectMany(h => h.Count().Shares)).Append(0);

@@ -28,6 +28,6 @@ public static class BuildDrawings
     public static Drawing Draw(this BuildCalendarResult calendar)
     {
         ArgumentNullException.ThrowIfNull(calendar);
-        return CalendarDrawing.Draw(calendar.Title, [.. calendar.Steps.Select(s => new CalendarRow(s.Task.Name, s.Start, s.HandsFree, s.Ready, s.IsCritical))]);
+        return CalendarDrawing.Draw(calendar.Title, [.. calendar.Steps.Select(s => new CalendarRow(s.Task.Name, s.Start, s.WorkEnd, s.Ready, s.IsCritical))]);
     }
 }

@@ -50,14 +50,14 @@ public static class DispersionCharts
             Marks = [new Histogram(dispersion.Apogee) { Name = "" }],
             Limits =
             [
-                new LimitLine(dispersion.LowApogee.Meters, "one in twenty below") { Upright = true },
-                new LimitLine(dispersion.MiddleApogee.Meters, "half below") { Upright = true },
-                new LimitLine(dispersion.HighApogee.Meters, "one in twenty above") { Upright = true },
+                new LimitLine(dispersion.LowApogee.Meters, "one in twenty below") { IsVertical = true },
+                new LimitLine(dispersion.MiddleApogee.Meters, "half below") { IsVertical = true },
+                new LimitLine(dispersion.HighApogee.Meters, "one in twenty above") { IsVertical = true },
             ],
         };
         // A ceiling far above the flights would squeeze them into a corner; the remark tells of it all the same.
         var near = dispersion.HighApogee + (3 * (dispersion.HighApogee - dispersion.LowApogee));
-        return (dispersion.Plan.Ceiling is { } ceiling && ceiling < near ? chart.With(new LimitLine(ceiling.Meters, $"ceiling {ceiling.Show()}") { Upright = true, Slot = 1 }) : chart).Checked();
+        return (dispersion.Plan.Ceiling is { } ceiling && ceiling < near ? chart.With(new LimitLine(ceiling.Meters, $"ceiling {ceiling.Show()}") { IsVertical = true, Slot = 1 }) : chart).Checked();
     }
 
     /// <summary>What sways the height most.</summary>

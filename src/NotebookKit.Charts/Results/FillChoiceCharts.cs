@@ -14,7 +14,7 @@ public static class FillChoiceCharts
         ArgumentNullException.ThrowIfNull(map);
         var chart = ContourChart.Draw($"Apogee: {char.ToLowerInvariant(map.Title[0])}{map.Title[1..]}", map.X, map.Y, map.Apogee);
         var rated = map.RatedPressure;
-        if (Spans(map.Map.X)) chart = chart.With(new LimitLine(rated.Bar, $"rated {rated}") { Upright = true });
+        if (Spans(map.Map.X)) chart = chart.With(new LimitLine(rated.Bar, $"rated {rated}") { IsVertical = true });
         if (Spans(map.Map.Y)) chart = chart.With(new LimitLine(rated.Bar, $"rated {rated}"));
         return chart with { Remark = map.Refused == 0 ? $"no cell passes the rated {rated}" : $"blank: above the rated {rated}, too heavy to lift, or beyond the drag model" };
 
@@ -26,11 +26,11 @@ public static class FillChoiceCharts
     public static EngineeringChart Chart(this BestFillResult best)
     {
         ArgumentNullException.ThrowIfNull(best);
-        var known = Enumerable.Range(0, best.Worth.Count).Where(i => double.IsFinite(best.Worth[i])).ToList();
-        var top = best.Search.Goal == FlightGoal.Apogee ? best.Flight.Apogee.Meters : best.Flight.GreatestSpeed.MetersPerSecond;
-        return LineChart.Draw(best.Title, best.Water with { Values = [.. known.Select(i => best.Water[i])] }, best.Worth with { Values = [.. known.Select(i => best.Worth[i])] })
+        var known = Enumerable.Range(0, best.GoalValue.Count).Where(i => double.IsFinite(best.GoalValue[i])).ToList();
+        var top = best.Search.Goal == FlightGoal.Apogee ? best.Flight.Apogee.Meters : best.Flight.MaximumSpeed.MetersPerSecond;
+        return LineChart.Draw(best.Title, best.Water with { Values = [.. known.Select(i => best.Water[i])] }, best.GoalValue with { Values = [.. known.Select(i => best.GoalValue[i])] })
             .With(new ShadedSpan(best.FlatFrom.Percent, best.FlatTo.Percent, "within 1 %"))
-            .With(new Callout(best.WaterFraction.Percent, top, $"{Digits.Round(top)} {best.Worth.Unit} with {best.WaterFraction.Show(2)}"))
+            .With(new Callout(best.WaterFraction.Percent, top, $"{Digits.Round(top)} {best.GoalValue.Unit} with {best.WaterFraction.Show(2)}"))
             with { Remark = $"nozzle throat {best.Throat.Show()}" };
     }
 }

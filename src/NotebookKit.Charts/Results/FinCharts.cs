@@ -23,7 +23,7 @@ public static class FinCharts
     {
         ArgumentNullException.ThrowIfNull(fins);
         var own = fins.Flutter(shearModulus, fastest, air);
-        if (own.Mach > FlutterResult.HighestMach)
+        if (own.Mach > FlutterResult.MaximumMach)
             throw new InvalidDesignException($"Flutter map, {fins.Name}", own.Findings);
         double[] factors = [.. Enumerable.Range(0, Steps + 1).Select(i => 0.5 + ((double)i / Steps))];
         var margins = from longer in factors
@@ -32,7 +32,7 @@ public static class FinCharts
                       select (stretched with { Thickness = fins.Thickness * thicker }).Flutter(shearModulus, fastest, air).Margin;
         var thicknesses = new Series("Fin thickness", "mm", [.. factors.Select(f => f * fins.Thickness.Millimeters)]);
         var spans = new Series("Fin span", "mm", [.. factors.Select(f => f * fins.Planform.Reach.Millimeters)]);
-        var chart = FlutterChart.Draw(thicknesses, spans, new Series("Flutter margin", "-", [.. margins]), FlutterResult.WantedMargin);
+        var chart = FlutterChart.Draw(thicknesses, spans, new Series("Flutter margin", "-", [.. margins]), FlutterResult.RequiredMargin);
         var (thickness, span) = (fins.Thickness.Millimeters, fins.Planform.Reach.Millimeters);
         var here = new Points(thicknesses with { Values = [thickness] }, spans with { Values = [span] }) { Name = "these fins", Shape = PointShape.Diamond, Slot = 7, Size = 12 };
         return chart.With(here).With(new Callout(thickness, span, $"margin {Digits.Round(own.Margin)}")) with
@@ -73,5 +73,5 @@ public static class FinCharts
         }).Checked();
     }
 
-    private static LimitLine Upright(double at) => new(at, "nine in ten") { Upright = true };
+    private static LimitLine Upright(double at) => new(at, "nine in ten") { IsVertical = true };
 }

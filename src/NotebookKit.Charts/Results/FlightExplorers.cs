@@ -69,7 +69,7 @@ public static class FlightExplorers
         {
             X = times,
             Y = thrusts,
-            Numbers = [result.Apogee.Meters, result.ApogeeTime.Seconds, result.Curve.PeakThrust.Newtons, result.Curve.Impulse.NewtonSeconds, result.GreatestSpeed.MetersPerSecond],
+            Numbers = [result.Apogee.Meters, result.ApogeeTime.Seconds, result.Curve.PeakThrust.Newtons, result.Curve.Impulse.NewtonSeconds, result.MaximumSpeed.MetersPerSecond],
         };
     }
 

@@ -46,9 +46,9 @@ public static class FlightResultCharts
         var figures = flight.Figures;
         List<EventLine> events = [new(figures.RailExitTime.Seconds, "off the rail"), new(figures.EndOfJet.Seconds, "end of the jet")];
         if (figures.WaterOut is { } water) events.Insert(1, new(water.Seconds, "water out"));
-        var shown = Math.Max(2, stability.Along.Values.Count(t => t <= 2 * figures.EndOfJet.Seconds));
+        var shown = Math.Max(2, stability.Abscissa.Values.Count(t => t <= 2 * figures.EndOfJet.Seconds));
         Series Early(Series column) => column with { Values = [.. column.Values.Take(shown)] };
-        return MarginChart.Draw(Early(stability.Along), Early(stability.Margin), stability.Limits.Least, events) with { Title = stability.Title };
+        return MarginChart.Draw(Early(stability.Abscissa), Early(stability.Margin), stability.Limits.Minimum, events) with { Title = stability.Title };
     }
 
     /// <summary>Dynamic pressure at the left and felt acceleration at the right up to the top: what fins and gear must stand.</summary>

@@ -20,6 +20,6 @@ public static class LayupCharts
             new Series("Empty mass", "g", [.. rated.Select(o => o.Mass!.Value.Grams)]),
             new Series("Rated working pressure", "bar gauge", [.. rated.Select(o => o.Rated!.Value.Bar)]),
             [.. rated.Select(o => o.Name)],
-            [.. rated.Select(o => o.WhyNot)]);
+            [.. rated.Select(o => o.Refusal)]);
     }
 }

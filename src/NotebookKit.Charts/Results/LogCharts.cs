@@ -18,7 +18,7 @@ public static class LogCharts
         var readings = record.Readings;
         return new EngineeringChart($"Proof of {readings.Proof.Vessel}", Axis.For(readings.Time), Axis.For(readings.Pressure))
         {
-            Remark = $"verdict: {record.Verdict.ToString().ToLowerInvariant()}; highest {record.Highest}",
+            Remark = $"verdict: {record.Verdict.ToString().ToLowerInvariant()}; highest {record.MaximumPressure}",
             Marks = [new Curve(readings.Time, readings.Pressure) { Name = "" }],
             Limits = [new LimitLine(readings.Proof.ProofPressure.Bar, $"proof {readings.Proof.ProofPressure}"), new LimitLine(readings.Proof.WorkingPressure.Bar, $"working {readings.Proof.WorkingPressure}")],
         }.Checked();
@@ -43,7 +43,7 @@ public static class LogCharts
         Series Above(Series height) => height with { Name = "Height above pad" };
         return new EngineeringChart($"{fit.Log.Vehicle.Name}, logged and fitted", Axis.For(fit.Time), Axis.For(Above(fit.Logged)))
         {
-            Remark = $"drag {Digits.Round(fit.DragFactor)} times what was taken, {Digits.Round(fit.DragInterval.Low)} to {Digits.Round(fit.DragInterval.High)} at 95 %; push as of {Digits.Round(fit.Push.Bar)} bar gauge",
+            Remark = $"drag {Digits.Round(fit.DragFactor)} times what was taken, {Digits.Round(fit.DragInterval.Low)} to {Digits.Round(fit.DragInterval.High)} at 95 %; push as of {Digits.Round(fit.EffectiveFillPressure.Bar)} bar gauge",
             Marks =
             [
                 new Curve(fit.Time, Above(fit.AsMeant)) { Name = "as it was meant", Stroke = Stroke.Reference },

@@ -41,7 +41,7 @@ public static class ProofCharts
         Series Column(string name, Func<ProofStep, UnitsNet.Volume> volume) => new(name, "mL", [0, .. rising.Select(s => volume(s).Milliliters)]);
         return LineChart.Draw(
             "Water to pump", pressure, new Axis("Volume", "mL"),
-            Column("in all", s => s.WaterToPump), Column("expansion of the wall", s => s.WallGrowth), Column("compression of the water", s => s.WaterCompressed), Column("compression of trapped air", s => s.AirCompressed));
+            Column("in all", s => s.WaterToPump), Column("expansion of the wall", s => s.WallExpansion), Column("compression of the water", s => s.WaterCompressed), Column("compression of trapped air", s => s.AirCompressed));
     }
 
     /// <summary>Energy a burst at proof pressure would set free, in water and, were it done, in air.</summary>

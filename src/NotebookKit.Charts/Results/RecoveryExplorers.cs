@@ -60,6 +60,6 @@ public static class RecoveryExplorers
             Numbers = [descent.Fastest.MetersPerSecond, descent.LandingEnergy.Joules, heightM / descent.Fastest.MetersPerSecond, whole.Meters],
         };
 
-        Length Down(double metres) => metres < 1 ? Length.Zero : Drift.Under(metres.Metres(), descent.Fastest, wind).Distance;
+        Length Down(double metres) => metres < 1 ? Length.Zero : Drift.Descending(metres.Metres(), descent.Fastest, wind).Distance;
     }
 }

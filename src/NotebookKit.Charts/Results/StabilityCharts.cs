@@ -10,7 +10,7 @@ public static class StabilityCharts
     public static EngineeringChart Chart(this StabilityResult stability)
     {
         ArgumentNullException.ThrowIfNull(stability);
-        return MarginChart.Draw(stability.Along, stability.Margin, stability.Limits.Least) with { Title = stability.Title };
+        return MarginChart.Draw(stability.Abscissa, stability.Margin, stability.Limits.Minimum) with { Title = stability.Title };
     }
 
     /// <summary>Where the centre of gravity goes against the centre of pressure.</summary>
@@ -18,6 +18,6 @@ public static class StabilityCharts
     public static EngineeringChart ChartCentres(this StabilityResult stability)
     {
         ArgumentNullException.ThrowIfNull(stability);
-        return LineChart.Draw("Centres of gravity and pressure", stability.Along, new Axis("Distance aft of the nose tip", stability.CentreOfGravity.Unit), stability.CentreOfGravity, stability.CentreOfPressure);
+        return LineChart.Draw("Centres of gravity and pressure", stability.Abscissa, new Axis("Distance aft of the nose tip", stability.CentreOfGravity.Unit), stability.CentreOfGravity, stability.CentreOfPressure);
     }
 }

@@ -27,7 +27,7 @@ public static class StabilityExplorers
         ExplorerParameter[] parameters =
         [
             new("Fin span", "mm", span * 0.6, span * 1.6, 11, span),
-            new("Ballast in the nose", "g", 0, vehicle.Balance().Mass.Grams / 5, 5, 0),
+            new("Ballast in the nose", "g", 0, vehicle.MassProperties().Mass.Grams / 5, 5, 0),
             new("Water fraction", "%", 5, 70, 14, Math.Clamp(vehicle.Charge.WaterFraction.Percent, 5, 70)),
         ];
         ExplorerNumber[] numbers = [new("Least margin", "calibres"), new("Margin when empty", "calibres"), new("Centre of pressure", "mm")];
@@ -50,13 +50,13 @@ public static class StabilityExplorers
     {
         var stability = vehicle.Stability();
         // The last row is empty of gas too; the rows before it run evenly from full to none.
-        var last = stability.Along.Count - 2;
+        var last = stability.Abscissa.Count - 2;
         int[] rows = [.. Enumerable.Range(0, Rows).Select(i => last * i / (Rows - 1))];
         return new ExplorerState
         {
-            X = [.. rows.Select(r => stability.Along[r])],
+            X = [.. rows.Select(r => stability.Abscissa[r])],
             Y = [.. rows.Select(r => stability.Margin[r])],
-            Numbers = [stability.LeastMargin, stability.Margin[^1], stability.CentreOfPressure[0]],
+            Numbers = [stability.MinimumMargin, stability.Margin[^1], stability.CentreOfPressure[0]],
         };
     }
 }

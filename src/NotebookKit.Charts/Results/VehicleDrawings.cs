@@ -28,7 +28,7 @@ public static class VehicleDrawings
     {
         ArgumentNullException.ThrowIfNull(airframe);
         var stability = airframe.Stability(waterFraction, gas);
-        var (tank, fraction) = (airframe.Tank, waterFraction.DecimalFractions);
+        var (tank, fraction) = (airframe.Chamber, waterFraction.DecimalFractions);
         var (aft, fore) = (tank.NozzleEndAt, tank.NozzleEndAt - tank.InsideLength);
         // The nozzle end may stick out of the body; what is drawn ends with it.
         aft = aft > airframe.Body.Length ? airframe.Body.Length : aft;

@@ -53,7 +53,7 @@ public static class VehicleExplorers
             Y = [.. up.Y, .. down.Y],
             Numbers =
             [
-                figures.Apogee.Meters, figures.ApogeeTime.Seconds, figures.RailExitSpeed.MetersPerSecond, figures.GreatestSpeed.MetersPerSecond, figures.Drift.Meters, figures.LandingTime.Seconds,
+                figures.Apogee.Meters, figures.ApogeeTime.Seconds, figures.RailExitSpeed.MetersPerSecond, figures.MaximumSpeed.MetersPerSecond, figures.Drift.Meters, figures.LandingTime.Seconds,
             ],
         };
     }

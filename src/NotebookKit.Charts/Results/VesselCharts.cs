@@ -37,7 +37,7 @@ public static class VesselCharts
         ArgumentNullException.ThrowIfNull(layup);
         var liner = layup.Vessel.Liner;
         IEnumerable<WallLayer> layers = liner.Material is { } material ? [new WallLayer($"{material.Name} liner", WallLayerKind.Liner, liner.Wall)] : [];
-        return LayupDrawing.Draw($"Wall of {layup.Vessel.Name}", liner.Bore, [.. layers, .. layup.Plies.Select(p => new WallLayer($"{p.Ply.Name}{(p.Lie.Length > 0 ? " " + p.Lie : "")}", Kind(p.Ply), p.Thickness))]);
+        return LayupDrawing.Draw($"Wall of {layup.Vessel.Name}", liner.Bore, [.. layers, .. layup.Plies.Select(p => new WallLayer($"{p.Ply.Name}{(p.FibreDirections.Length > 0 ? " " + p.FibreDirections : "")}", Kind(p.Ply), p.Thickness))]);
     }
 
     private static IReadOnlyList<(string Part, GaugePressure Fails)> Parts(BurstPrediction burst) => [.. burst.Parts.Select(p => (p.Name, p.Burst))];

@@ -27,7 +27,7 @@ public sealed class LiveExplorer
         setting = [.. explorer.Parameters.Select(p => p.Start)];
         var layout = Open(Control.Layout("98%"));
         var button = Open(Control.Layout("12em"));
-        knobs = [.. explorer.Parameters.Select((p, i) => Open(Knob(p, layout), values => Move(i, values)))];
+        knobs = [.. explorer.Parameters.Select((p, i) => Open(ExplorerInput(p, layout), values => Move(i, values)))];
         var back = Open(Control.Button("Back to the start", "Every value as it was at first; kept curves go", button), Pressed(Back));
         var keep = Open(Control.Button("Keep this curve", "Stays in the chart, to compare with", button), Pressed(Keep));
         var buttons = Open(Control.Row([back, keep], layout));
@@ -42,7 +42,7 @@ public sealed class LiveExplorer
     /// <summary>Id of the control that holds all others.</summary>
     public string Id { get; }
 
-    private static JsonObject Knob(ExplorerParameter parameter, string layout) => parameter.Choices.Count > 0
+    private static JsonObject ExplorerInput(ExplorerParameter parameter, string layout) => parameter.Choices.Count > 0
         ? Control.Choice(parameter.Name, parameter.Choices, (int)parameter.Start, layout)
         : Control.Slider(
             parameter.Unit == "-" ? parameter.Name : $"{parameter.Name} [{parameter.Unit}]", parameter.From, parameter.To, (parameter.To - parameter.From) / 200, parameter.Start, layout);

@@ -66,7 +66,7 @@ public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyLis
         var braid = ply.Fit!.Braid;
         return new(
             $"Length of {braid.Name}", @"L_0 = L\,\frac{\cos\theta_0}{\cos\theta}",
-            $"{Mm(Length.FromMeters(ply.CutAlong.Meters * ply.Fit.LengthFactor))} × cos {braid.NominalAngle.Show()} / cos {ply.Fit.Angle.Show()}", Mm(ply.CutAlong), VesselSources.Braiding);
+            $"{Mm(Length.FromMeters(ply.CutLength.Meters * ply.Fit.LengthFactor))} × cos {braid.NominalAngle.Show()} / cos {ply.Fit.Angle.Show()}", Mm(ply.CutLength), VesselSources.Braiding);
     }
 
     // Nobody cuts to a tenth of a millimetre.

@@ -29,8 +29,8 @@ internal static class CutModel
                     pieces.Add(Tape(name, hoop, ply, allowances));
                     break;
                 default:
-                    var along = ply.CutAlong + 2 * allowances.PerEnd;
-                    pieces.Add(new(name, ply.Ply.Name, 1, along, ply.CutAround, along, ""));
+                    var along = ply.CutLength + 2 * allowances.PerEnd;
+                    pieces.Add(new(name, ply.Ply.Name, 1, along, ply.CutWidth, along, ""));
                     break;
             }
         }
@@ -45,32 +45,32 @@ internal static class CutModel
         return new CutList(layup, allowances, pieces, findings);
     }
 
-    private static Length LengthOf(Layup layup) => layup.Vessel.Length + layup.Vessel.Nozzle.Reach + layup.Vessel.Forward.Reach;
+    private static Length LengthOf(Layup layup) => layup.Vessel.Length + layup.Vessel.NozzleEnd.Reach + layup.Vessel.ForwardEnd.Reach;
 
     private static CutPiece Sleeve(string name, Braid braid, PlyGeometry ply, CutAllowances allowances)
     {
         var fit = ply.Fit!;
-        var cut = ply.CutAlong + 2 * allowances.PerEnd / fit.LengthFactor;
+        var cut = ply.CutLength + 2 * allowances.PerEnd / fit.LengthFactor;
         var change = 100 * (fit.LengthFactor - 1);
         var note = Math.Abs(change) < 0.5
             ? "covers its own length"
-            : $"pulled from {braid.NominalDiameter.Show()} to {ply.Under.Show()} it {(change < 0 ? "shortens" : "lengthens")} by {Digits.Round(Math.Abs(change), 2)} %";
+            : $"pulled from {braid.NominalDiameter.Show()} to {ply.InnerDiameter.Show()} it {(change < 0 ? "shortens" : "lengthens")} by {Digits.Round(Math.Abs(change), 2)} %";
         return new(name, braid.Name, 1, cut, null, cut, note);
     }
 
     private static CutPiece Tape(string name, HoopWrap hoop, PlyGeometry ply, CutAllowances allowances)
     {
-        var turns = Math.PI * ply.Over * allowances.TapeTurns * hoop.Layers;
-        var length = ply.CutAlong + turns;
+        var turns = Math.PI * ply.OuterDiameter * allowances.TapeTurns * hoop.Layers;
+        var length = ply.CutLength + turns;
         return new(name, hoop.Tape.Name, 1, length, null, length, $"{hoop.Layers} layers, in one piece if the roll allows");
     }
 
     private static CutPiece Cloth(string name, ClothWrap wrap, PlyGeometry ply, CutAllowances allowances, List<Finding> findings)
     {
-        double along = (ply.CutAlong + 2 * allowances.PerEnd).Meters, around = ply.CutAround!.Value.Meters, roll = wrap.Cloth.RollWidth.Meters, join = allowances.Join.Meters;
+        double along = (ply.CutLength + 2 * allowances.PerEnd).Meters, around = ply.CutWidth!.Value.Meters, roll = wrap.Cloth.RollWidth.Meters, join = allowances.Join.Meters;
         switch (wrap.Lay)
         {
-            case ClothLay.WarpAlong:
+            case ClothLay.WarpAxial:
             {
                 // The roll's length lies along the vessel, its width goes around.
                 var (count, width) = Sections(around, roll, join);

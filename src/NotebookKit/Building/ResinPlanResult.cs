@@ -12,7 +12,7 @@ public sealed record ResinPlanResult : IResult
         Plan = plan;
         var system = plan.System;
         var byTime = plan.GramsPerMinute * system.PotLife.Minutes * plan.UsableLife.DecimalFractions;
-        LargestBatch = Mass.FromGrams(Math.Min(byTime, system.PotLifeMass.Grams));
+        MaximumBatch = Mass.FromGrams(Math.Min(byTime, system.PotLifeMass.Grams));
         Batches = Divide();
         Findings =
         [
@@ -25,7 +25,7 @@ public sealed record ResinPlanResult : IResult
     public ResinPlan Plan { get; }
 
     /// <summary>Most that may be mixed at once: what the hands lay on in the usable pot life, and no more than the pot life is stated for.</summary>
-    public Mass LargestBatch { get; }
+    public Mass MaximumBatch { get; }
 
     /// <summary>The cups in order.</summary>
     public IReadOnlyList<ResinBatch> Batches { get; }
@@ -72,7 +72,7 @@ public sealed record ResinPlanResult : IResult
     public Working Working => new(Title,
     [
         new("Largest cup", @"m = \min(\dot m\,\eta\,t_{pot},\; m_{ref})",
-            $"min({Digits.Round(Plan.GramsPerMinute)} g/min × {Plan.UsableLife.Show(2)} × {Digits.Round(Plan.System.PotLife.Minutes)} min, {Plan.System.PotLifeMass.Show()})", $"{Digits.Round(LargestBatch.Grams)} g", BuildingSources.BenchPractice),
+            $"min({Digits.Round(Plan.GramsPerMinute)} g/min × {Plan.UsableLife.Show(2)} × {Digits.Round(Plan.System.PotLife.Minutes)} min, {Plan.System.PotLifeMass.Show()})", $"{Digits.Round(MaximumBatch.Grams)} g", BuildingSources.BenchPractice),
         new("Resin and hardener of a cup", @"m_r = \frac{m}{1 + h},\quad m_h = h\,m_r",
             $"{Digits.Round(Batches[0].Mixed.Grams, 4)} g / (1 + {Digits.Round(Plan.System.HardenerPerResin.DecimalFractions, 3)})", $"{Digits.Round(Batches[0].Resin.Grams)} g and {Digits.Round(Batches[0].Hardener.Grams)} g", BuildingSources.BenchPractice),
     ]);
@@ -81,7 +81,7 @@ public sealed record ResinPlanResult : IResult
     {
         List<ResinBatch> batches = [];
         List<string> current = [];
-        double load = 0, largest = LargestBatch.Grams;
+        double load = 0, largest = MaximumBatch.Grams;
         foreach (var share in Plan.Shares)
         {
             var grams = share.Mass.Grams * (1 + Plan.Waste.DecimalFractions);

@@ -41,7 +41,7 @@ internal static class CardText
 
     public static IEnumerable<ResultLine> Stage(string own, Vehicle vehicle, FillAllowance? allowance, StageEvidence evidence) =>
     [
-        new(Name(own, "Dry mass"), vehicle.Balance().Mass.Show(MassUnit.Gram)),
+        new(Name(own, "Dry mass"), vehicle.MassProperties().Mass.Show(MassUnit.Gram)),
         new(Name(own, "Fill"), $"{vehicle.Charge.Pressure}, {vehicle.Charge.Water.Show(VolumeUnit.Milliliter)} of water",
             allowance is null ? "what the vessel may be filled to is not shown" : $"may be filled to {allowance.Pressure}; {allowance.SetBy} sets it"),
         new(Name(own, "Vessel"), evidence.Vessel is { } vessel ? $"{vessel.Vessel} {vessel.Serial}" : "not shown",
@@ -85,7 +85,7 @@ internal static class CardText
     [
         Sentence(own, $"vessel {(evidence.Vessel is { } v ? $"{v.Vessel} {v.Serial}" : "not shown")} inspected: no cracks, white spots, dents or loose fibres; {(allowance?.Service is { Standing: ServiceStanding.InService } ? "in service" : "not shown to be in service")}."),
         Sentence(own, "nozzle, seals and closures inspected; nothing hand-tight that should be tight."),
-        Sentence(own, $"centre of gravity checked: {vehicle.Balance().CentreOfGravity.Show(LengthUnit.Millimeter)} aft of the tip, empty. Mass: ____ g."),
+        Sentence(own, $"centre of gravity checked: {vehicle.MassProperties().CentreOfGravity.Show(LengthUnit.Millimeter)} aft of the tip, empty. Mass: ____ g."),
         Sentence(own, $"{vehicle.Charge.Water.Show(VolumeUnit.Milliliter)} of water measured in."),
     ];
 

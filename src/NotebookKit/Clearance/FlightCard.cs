@@ -30,22 +30,22 @@ public sealed class FlightCard : IFlightCard
         if (Figures is { } figures)
         {
             var heavy = vehicle.MeasuredDrag is null ? CardJudgement.Band(card, figures, () => (vehicle with { DragEnd = DragEnd.High }).Fly(site), "heavy") : figures;
-            (LowestApogee, HighestApogee) = ((heavy ?? figures).Apogee, (light ?? figures).Apogee);
+            (MinimumApogee, MaximumApogee) = ((heavy ?? figures).Apogee, (light ?? figures).Apogee);
             Wind = WindLimitSearch.Of(vehicle, site, Flight!, evidence.Recovery);
             card.Wind(Wind, figures.RailWind);
             stage.Gust(evidence, Wind.Limit);
             var margin = Flight!.Stability();
-            LeastMargin = margin.LeastMargin;
+            MinimumMargin = margin.MinimumMargin;
             if (!margin.Holds)
-                card.Error($"the least static margin in flight is {Digits.Round(margin.LeastMargin)} calibres; at least {Digits.Round(margin.Limits.Least)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+                card.Error($"the least static margin in flight is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
             card.AddRange(margin.Findings);
             if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
                 card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
-            else if (site.Ceiling is { } above && HighestApogee > above)
-                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {HighestApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
+            else if (site.Ceiling is { } above && MaximumApogee > above)
+                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {MaximumApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
         }
 
-        card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Charge], HighestApogee);
+        card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Charge], MaximumApogee);
         card.Scatter(evidence.Scatter, Flight is null ? "" : DispersionSubject.Of(vehicle, site), vehicle.Name, site, stages: 1);
         card.AddRange(Flight?.Findings ?? []);
         (Shown, Findings) = (card.Items, card.Findings);
@@ -70,13 +70,13 @@ public sealed class FlightCard : IFlightCard
     public WindLimits? Wind { get; }
 
     /// <summary>Apogee at the heavy end of the drag band; as expected where the drag was measured.</summary>
-    public Length LowestApogee { get; }
+    public Length MinimumApogee { get; }
 
     /// <summary>Apogee at the light end of the drag band, the one to hold against the ceiling.</summary>
-    public Length HighestApogee { get; }
+    public Length MaximumApogee { get; }
 
     /// <summary>Least static margin of the whole flight [calibres]; not a number where the flight has no answer.</summary>
-    public double LeastMargin { get; } = double.NaN;
+    public double MinimumMargin { get; } = double.NaN;
 
     /// <inheritdoc/>
     public IReadOnlyList<EvidenceItem> Shown { get; }
@@ -134,11 +134,11 @@ public sealed class FlightCard : IFlightCard
     private IEnumerable<ResultLine> OfFlight(FlightFigures f) =>
     [
         new("Mass at release", $"{Digits.Round(Flight!.Mass[0])} kg"),
-        new("Least static margin", $"{Digits.Round(LeastMargin)} calibres", "0° angle of attack, over the whole flight"),
+        new("Least static margin", $"{Digits.Round(MinimumMargin)} calibres", "0° angle of attack, over the whole flight"),
         .. CardText.OfRail(Site, f, Wind),
-        new("Apogee", f.Apogee.Show(LengthUnit.Meter), $"{LowestApogee.Show(LengthUnit.Meter)} to {HighestApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
+        new("Apogee", f.Apogee.Show(LengthUnit.Meter), $"{MinimumApogee.Show(LengthUnit.Meter)} to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
         new("Time of apogee", f.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Deployment}"),
-        new("Greatest speed", f.GreatestSpeed.Show(SpeedUnit.MeterPerSecond)),
+        new("Greatest speed", f.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
         new("Descent", f.DescentSpeed.Show(SpeedUnit.MeterPerSecond), $"{f.LandingEnergy.Show()} at the ground after {f.LandingTime.Show()}"),
         new("Drift", Site.Wind.IsGiven ? f.Drift.Show(LengthUnit.Meter) : "not shown", Site.Wind.IsGiven ? $"{f.LandingEast.Show(LengthUnit.Meter)} east, {f.LandingNorth.Show(LengthUnit.Meter)} north" : "no wind is given"),
         .. CardText.Scatter(Evidence.Scatter, ""),

@@ -33,14 +33,14 @@ public sealed class LaunchStandOff : IResult
         Apogee = apogee;
         Blast = StandOff.ForEnergy(energy);
         var (byCrew, byApogee) = (Blast.Distance * SpectatorFactor, apogee * ShareOfApogee);
-        LeastCrew = Blast.Distance;
-        LeastSpectators = byCrew > byApogee ? byCrew : byApogee;
-        CrewSetBy = crew > LeastCrew ? "kept larger by choice" : Blast.FloorGoverns ? "floor of the method" : "blast of the stored energy";
-        SpectatorsSetBy = spectators > LeastSpectators ? "kept larger by choice"
+        MinimumCrew = Blast.Distance;
+        MinimumSpectators = byCrew > byApogee ? byCrew : byApogee;
+        CrewSetBy = crew > MinimumCrew ? "kept larger by choice" : Blast.FloorGoverns ? "floor of the method" : "blast of the stored energy";
+        SpectatorsSetBy = spectators > MinimumSpectators ? "kept larger by choice"
             : byCrew >= byApogee ? $"{SpectatorFactor} times the crew's distance, without cover (common practice, no source)"
             : $"{(ShareOfApogee * 100).Percent().Show()} of the highest apogee (common practice, no source)";
-        Crew = crew ?? LeastCrew;
-        Spectators = spectators ?? LeastSpectators;
+        Crew = crew ?? MinimumCrew;
+        Spectators = spectators ?? MinimumSpectators;
     }
 
     /// <summary>What the vehicle is called.</summary>
@@ -56,10 +56,10 @@ public sealed class LaunchStandOff : IResult
     public StandOff Blast { get; }
 
     /// <summary>Computed distance of the crew, behind cover.</summary>
-    public Length LeastCrew { get; }
+    public Length MinimumCrew { get; }
 
     /// <summary>Computed distance of spectators, without cover.</summary>
-    public Length LeastSpectators { get; }
+    public Length MinimumSpectators { get; }
 
     /// <summary>Distance that the crew keeps, behind cover.</summary>
     public Length Crew { get; }
@@ -105,7 +105,7 @@ public sealed class LaunchStandOff : IResult
     public Working Working => new(Title,
     [
         .. Blast.Working.Steps,
-        new("Spectators", @"R_s = \max(2\,R_c,\ \frac{h}{4})", $"max({SpectatorFactor} × {LeastCrew.Show()}, {Apogee.Show()} / 4)", LeastSpectators.Show(), Source.CommonPractice("distance of spectators")),
+        new("Spectators", @"R_s = \max(2\,R_c,\ \frac{h}{4})", $"max({SpectatorFactor} × {MinimumCrew.Show()}, {Apogee.Show()} / 4)", MinimumSpectators.Show(), Source.CommonPractice("distance of spectators")),
     ]);
 
     /// <summary>The stand-off of one vehicle as it is charged. Source: ASME PCC-2, Appendices 501-II and 501-III.</summary>
@@ -136,8 +136,8 @@ public sealed class LaunchStandOff : IResult
     /// <exception cref="OutOfRangeException">A distance is below the computed one.</exception>
     public LaunchStandOff Keeping(Length crew, Length spectators)
     {
-        new ValidRange<Length>(LeastCrew, Farthest).Check(crew, "crew's distance", "It can't be kept below the computed stand-off. Move the control post back.");
-        new ValidRange<Length>(LeastSpectators, Farthest).Check(spectators, "spectators' distance", "It can't be kept below the computed stand-off. Move the line back.");
+        new ValidRange<Length>(MinimumCrew, Farthest).Check(crew, "crew's distance", "It can't be kept below the computed stand-off. Move the control post back.");
+        new ValidRange<Length>(MinimumSpectators, Farthest).Check(spectators, "spectators' distance", "It can't be kept below the computed stand-off. Move the line back.");
         return new(Charges, Vehicle, Blast.Energy, Apogee, crew, spectators);
     }
 

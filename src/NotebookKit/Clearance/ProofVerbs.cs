@@ -23,7 +23,7 @@ public static class ProofVerbs
     public static ProofEffectResult Effect(this Rating rating, BurstDistribution bursts, Ratio? kept = null)
     {
         ArgumentNullException.ThrowIfNull(rating);
-        return Of(rating, bursts, rating.Vessel.Name, rating.IsGiven ? rating.ProofPressure : GaugePressure.Zero, rating.WorkingPressure, null, kept);
+        return Of(rating, bursts, rating.Vessel.Name, rating.IsRated ? rating.ProofPressure : GaugePressure.Zero, rating.WorkingPressure, null, kept);
     }
 
     /// <summary>What the proof that a vessel held does for it and costs it, at what rating and proof let it be filled to. Source: <see cref="ProofEffect"/>.</summary>
@@ -41,7 +41,7 @@ public static class ProofVerbs
     {
         ArgumentNullException.ThrowIfNull(bursts);
         List<Finding> against = [];
-        if (!rating.IsGiven)
+        if (!rating.IsRated)
             against.Add(Finding.Error($"the rating of {name} was refused, so no proof follows from it. Do what the findings of the rating name."));
         if (!bursts.Vessel.Equals(rating.Vessel))
             against.Add(Finding.Error($"the bursts are those of another design ({bursts.Vessel.Name}), not of {rating.Vessel.Name} as it was rated. Sample the bursts of the design that was rated."));

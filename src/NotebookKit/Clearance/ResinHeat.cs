@@ -12,7 +12,7 @@ namespace NotebookKit.Clearance;
 internal sealed class ResinHeat
 {
     // Not verified: sold epoxies are said to take up 1 to 6 %.
-    private static readonly Property<Ratio> Saturated = Property.FromMemory(2.Percent(), 0, "water in a saturated laminating epoxy, by weight");
+    private static readonly Property<Ratio> Saturated = Property.Unverified(2.Percent(), 0, "water in a saturated laminating epoxy, by weight");
 
     private readonly Temperature? _temperature;
 
@@ -80,5 +80,5 @@ internal sealed class ResinHeat
             yield return Finding.Error($"temperature of the vessel is {wall.Show()}; the {name} may work up to {most.Show()}. Cool the vessel and keep it in the shade.");
     }
 
-    private static bool IsKnown(Source source) => source.Kind is not (SourceKind.FromMemory or SourceKind.Typical or SourceKind.CommonPractice);
+    private static bool IsKnown(Source source) => source.Kind is not (SourceKind.Unverified or SourceKind.Typical or SourceKind.CommonPractice);
 }

@@ -131,8 +131,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Error($"{own}the fill is planned with {fill.Fill.WaterFraction.Show()} of water, the flight with {charge.WaterFraction.Show()}. Plan the fill that is flown.");
         if (fill.Fill.Gas != charge.Gas)
             card.Error($"{own}the fill is planned with {fill.Fill.Gas.Name}, the flight with {charge.Gas.Name}, or with other properties of the gas. Plan the fill that is flown.");
-        if (Allowance is { IsShown: true } allowed && fill.HighestPressure > allowed.Pressure + FillRounding)
-            card.Error($"{own}the fill reaches {fill.HighestPressure} on its way; the vessel may be filled to {allowed.Pressure}, which {allowed.SetBy} sets. Fill more slowly, or to less.");
+        if (Allowance is { IsShown: true } allowed && fill.MaximumPressure > allowed.Pressure + FillRounding)
+            card.Error($"{own}the fill reaches {fill.MaximumPressure} on its way; the vessel may be filled to {allowed.Pressure}, which {allowed.SetBy} sets. Fill more slowly, or to less.");
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
     }
 
@@ -142,7 +142,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         var judged = evidence.Fins;
         if (!card.Shown($"{own}fins judged", judged is { Count: > 0 }, $"{judged?.Count} of {sets.Count} sets", "Judge the fins as structure: body.FinStructure(...).")) return;
         if (figures is null) return;
-        var fast = light is not null && light.GreatestSpeed > figures.GreatestSpeed ? light : figures;
+        var fast = light is not null && light.MaximumSpeed > figures.MaximumSpeed ? light : figures;
         for (var i = 0; i < sets.Count; i++)
         {
             if (judged!.FirstOrDefault(f => f.Fins == sets[i]) is not { } given)
@@ -151,17 +151,17 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
                 continue;
             }
 
-            if (fast.GreatestMach > Aerodynamics.FinStructures.FlutterResult.HighestMach)
+            if (fast.MaximumMach > Aerodynamics.FinStructures.FlutterResult.MaximumMach)
             {
-                card.Error($"{own}the vehicle reaches Mach {Digits.Round(fast.GreatestMach)}; no flutter pass is given above Mach {Aerodynamics.FinStructures.FlutterResult.HighestMach}. Fly slower, or have the fins tested.");
+                card.Error($"{own}the vehicle reaches Mach {Digits.Round(fast.MaximumMach)}; no flutter pass is given above Mach {Aerodynamics.FinStructures.FlutterResult.MaximumMach}. Fly slower, or have the fins tested.");
                 continue;
             }
 
             if (given.Gust < figures.RailWind)
                 card.Error($"{own}the fins were judged with a gust of {given.Gust.Show()}; the wind planned for is {figures.RailWind.Show()}. Judge them with at least that gust.");
             // The sums are done anew from sheet, bond and gust, at this flight's own speed at the light end of the drag band.
-            var fins = vehicle.Body.FinStructure(given.Sheet, given.Bond, fast.GreatestSpeed, given.Gust, new(site.Pressure, site.Temperature), i);
-            if (!fins.Holds) card.Error($"{own}{fins.Fins.Name}: the fins don't hold at {fast.GreatestSpeed.Show()}. Mend what their own check names.");
+            var fins = vehicle.Body.FinStructure(given.Sheet, given.Bond, fast.MaximumSpeed, given.Gust, new(site.Pressure, site.Temperature), i);
+            if (!fins.Holds) card.Error($"{own}{fins.Fins.Name}: the fins don't hold at {fast.MaximumSpeed.Show()}. Mend what their own check names.");
             card.AddRange(fins.Findings.Select(f => f with { Message = own + f.Message }));
         }
     }
@@ -172,7 +172,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         var check = evidence.Recovery!;
         if (vehicle.Canopy is { } canopy && canopy != check.Gear.Canopy)
             card.Error($"{own}the recovery gear was judged under {check.Gear.Canopy.NominalDiameter.Show()} of canopy, the vehicle has {canopy.NominalDiameter.Show()}, or of another kind. Judge the gear that flies.");
-        var (halves, whole) = (check.Gear.Front + check.Gear.Rear, vehicle.Balance().Mass);
+        var (halves, whole) = (check.Gear.Front + check.Gear.Rear, vehicle.MassProperties().Mass);
         if (Math.Abs(halves / whole - 1) > MassTolerance)
             card.Error($"{own}the halves on the cord weigh {halves.Show()} together, the vehicle {whole.Show()}; they must agree within {Digits.Round(100 * MassTolerance)} %. Weigh both halves.");
         card.AddRange(check.Findings.Select(f => f with { Message = own + f.Message }));
@@ -192,20 +192,20 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
 
     private void Stability(StageEvidence evidence)
     {
-        if (!card.Shown($"{own}stability", evidence.Stability is not null, evidence.Stability is { } shown ? $"least margin {Digits.Round(shown.LeastMargin)} calibres" : "", "Compute the margin as the water leaves: vehicle.Stability().")) return;
+        if (!card.Shown($"{own}stability", evidence.Stability is not null, evidence.Stability is { } shown ? $"least margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin as the water leaves: vehicle.Stability().")) return;
         Margin(card, vehicle, evidence.Stability!, own);
     }
 
     /// <summary>The margin handed over against the vehicle's own, computed anew.</summary>
     public static void Margin(CardJudgement card, Vehicle vehicle, StabilityResult given, string own)
     {
-        if (given.Limits.Least < 1)
-            card.Error($"{own}the margin was held to {Digits.Round(given.Limits.Least)} calibres; at least 1 calibre is asked of a flight (common practice, no source). Judge it by that.");
+        if (given.Limits.Minimum < 1)
+            card.Error($"{own}the margin was held to {Digits.Round(given.Limits.Minimum)} calibres; at least 1 calibre is asked of a flight (common practice, no source). Judge it by that.");
         var margin = vehicle.Stability();
-        if (!(Math.Abs(margin.LeastMargin - given.LeastMargin) <= 1e-9))
-            card.Error($"{own}the stability handed over has a least margin of {Digits.Round(given.LeastMargin)} calibres, this vehicle {Digits.Round(margin.LeastMargin)}: it is of another vehicle or fill. Compute it for this one.");
+        if (!(Math.Abs(margin.MinimumMargin - given.MinimumMargin) <= 1e-9))
+            card.Error($"{own}the stability handed over has a least margin of {Digits.Round(given.MinimumMargin)} calibres, this vehicle {Digits.Round(margin.MinimumMargin)}: it is of another vehicle or fill. Compute it for this one.");
         if (!margin.Holds)
-            card.Error($"{own}the least static margin is {Digits.Round(margin.LeastMargin)} calibres; at least {Digits.Round(margin.Limits.Least)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+            card.Error($"{own}the least static margin is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
         card.AddRange(margin.Findings.Select(f => f with { Message = own + f.Message }));
     }
 

@@ -42,22 +42,22 @@ public sealed class TwoStageFlightCard : IFlightCard
         if (evidence.FillOrder == FillOrder.Together && vehicle.Booster.Charge.Pressure != vehicle.Sustainer.Charge.Pressure)
             card.Error($"both vessels are filled through one line, but to {vehicle.Booster.Charge.Pressure} and {vehicle.Sustainer.Charge.Pressure}; one line gives one pressure. Fill them one after the other, or to one pressure.");
         var stack = vehicle.Stack(site);
-        if (card.Shown("stability of the stack", evidence.StackStability is not null, evidence.StackStability is { } shown ? $"least margin {Digits.Round(shown.LeastMargin)} calibres" : "", "Compute the margin of both together: vehicle.Stack(site).Stability()."))
+        if (card.Shown("stability of the stack", evidence.StackStability is not null, evidence.StackStability is { } shown ? $"least margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin of both together: vehicle.Stack(site).Stability()."))
             StageJudge.Margin(card, stack, evidence.StackStability!, "stack: ");
         if (isFlown)
         {
-            HighestApogee = isLightFlown && light!.Apogee > Flight!.Apogee ? light.Apogee : Flight!.Apogee;
+            MaximumApogee = isLightFlown && light!.Apogee > Flight!.Apogee ? light.Apogee : Flight!.Apogee;
             Wind = WindLimitSearch.Of(vehicle, site, Flight, evidence.Booster.Recovery, evidence.Sustainer.Recovery);
             card.Wind(Wind, Flight.Sustainer.Figures.RailWind);
             booster.Gust(evidence.Booster, Wind.Limit);
             sustainer.Gust(evidence.Sustainer, Wind.Limit);
             if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
                 card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
-            else if (site.Ceiling is { } above && HighestApogee > above)
-                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {HighestApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
+            else if (site.Ceiling is { } above && MaximumApogee > above)
+                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {MaximumApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
         }
 
-        card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Booster.Charge, vehicle.Sustainer.Charge], HighestApogee);
+        card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Booster.Charge, vehicle.Sustainer.Charge], MaximumApogee);
         card.Scatter(evidence.Scatter, Flight is null ? "" : DispersionSubject.Of(vehicle, site), vehicle.Name, site, stages: 2);
         card.AddRange(Flight?.Findings ?? []);
         (Shown, Findings) = (card.Items, card.Findings);
@@ -85,7 +85,7 @@ public sealed class TwoStageFlightCard : IFlightCard
     public WindLimits? Wind { get; }
 
     /// <summary>Highest apogee reckoned with.</summary>
-    public Length HighestApogee { get; }
+    public Length MaximumApogee { get; }
 
     /// <inheritdoc/>
     public IReadOnlyList<EvidenceItem> Shown { get; }
@@ -152,9 +152,9 @@ public sealed class TwoStageFlightCard : IFlightCard
     [
         .. CardText.OfRail(Site, top, Wind),
         new("Stages separate", flight.SeparationTime.Show(), $"at {flight.SeparationHeight.Show()} and {flight.SeparationSpeed.Show()}; {Vehicle.Separation}"),
-        new("Apogee", top.Apogee.Show(LengthUnit.Meter), $"up to {HighestApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
+        new("Apogee", top.Apogee.Show(LengthUnit.Meter), $"up to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
         new("Time of apogee", top.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Sustainer.Deployment}"),
-        new("Greatest speed", top.GreatestSpeed.Show(SpeedUnit.MeterPerSecond)),
+        new("Greatest speed", top.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
         new("Sustainer lands", top.Drift.Show(LengthUnit.Meter), $"{top.LandingEast.Show(LengthUnit.Meter)} east, {top.LandingNorth.Show(LengthUnit.Meter)} north, at {top.DescentSpeed.Show()} after {top.LandingTime.Show()}"),
         new("Booster lands", spent.Drift.Show(LengthUnit.Meter), $"{spent.LandingEast.Show(LengthUnit.Meter)} east, {spent.LandingNorth.Show(LengthUnit.Meter)} north, at {spent.DescentSpeed.Show()} after {spent.LandingTime.Show()}"),
         .. CardText.Scatter(Evidence.Scatter, OfSustainer),

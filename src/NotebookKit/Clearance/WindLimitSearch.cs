@@ -47,8 +47,8 @@ internal static class WindLimitSearch
         {
             var air = Air(site, wind, both, factor, turn);
             var marks = FlightRun.FlyStack(both with { Air = air }, null, separation, FlightAccuracy.Fast, null, out var start);
-            if (StageParting.Fault(marks, start) != PartingFault.None) return new(marks.ExitWind, false, false);
-            var parted = StageParting.Marks(marks);
+            if (StageSeparation.Fault(marks, start) != SeparationFault.None) return new(marks.ExitWind, false, false);
+            var parted = StageSeparation.Marks(marks);
             var top = FlightRun.Continue(upper with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: true, parted);
             var spent = FlightRun.Continue(lower with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: false, parted with { JetEndTime = marks.JetEndTime });
             return new(marks.ExitWind, Inside(site, top) && Inside(site, spent),
@@ -59,7 +59,7 @@ internal static class WindLimitSearch
     private static (Speed Limit, string By) RailLimit(Airframe airframe, Speed exit, Speed wind, Mass water, Mass gas)
     {
         var rail = airframe.LeaveRail(exit, wind, water, gas);
-        var quarter = exit / RailExitResult.WantedRatio;
+        var quarter = exit / RailExitResult.RequiredRatio;
         return rail.WindLimit < quarter ? (rail.WindLimit, "margin at the wind's angle off the rail") : (quarter, "speed off the rail");
     }
 

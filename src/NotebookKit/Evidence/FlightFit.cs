@@ -48,10 +48,10 @@ public sealed record FlightFit : IResult
     public (double Low, double High) DragInterval => (Math.Exp(_fit.Parameters[0] - _fit.HalfWidths[0]), Math.Exp(_fit.Parameters[0] + _fit.HalfWidths[0]));
 
     /// <summary>Charge pressure that the push looks like; compare it with what the gauge read.</summary>
-    public GaugePressure Push => _fit.Parameters[1].BarGauge();
+    public GaugePressure EffectiveFillPressure => _fit.Parameters[1].BarGauge();
 
     /// <summary>Half of the 95 % interval of that pressure.</summary>
-    public Pressure PushUncertainty => Pressure.FromBars(_fit.HalfWidths[1]);
+    public Pressure EffectiveFillPressureUncertainty => Pressure.FromBars(_fit.HalfWidths[1]);
 
     /// <summary>Moment of launch on the log's clock.</summary>
     public Duration LaunchAt => Duration.FromSeconds(_fit.Parameters[2]);
@@ -85,7 +85,7 @@ public sealed record FlightFit : IResult
             "From before launch to the top; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong place shows as drag.",
         ],
         "Flights of 10 m and more, factors on drag of 0.25 to 4, push of half to one and a half times the charge, no more than the rating.",
-        [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.FromMemory), PressureHeight.Source]);
+        [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.Unverified), PressureHeight.Source]);
 
     /// <inheritdoc/>
     public ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
@@ -96,7 +96,7 @@ public sealed record FlightFit : IResult
         new("Drag", $"{Digits.Round(DragFactor)} times what was taken", $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
         Log.TrustGauge
             ? new("Push", $"as of {Log.Vehicle.Charge.Pressure}", "as the gauge read; not fitted")
-            : new("Push", $"as of {Digits.Round(Push.Bar)} bar gauge", $"± {Digits.Round(PushUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
+            : new("Push", $"as of {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", $"± {Digits.Round(EffectiveFillPressureUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
         new("Launch", $"at {Digits.Round(LaunchAt.Seconds, 4)} s on the log's clock", $"± {Digits.Round(1000 * _fit.HalfWidths[2], 2)} ms"),
         new("Top, logged", $"{Digits.Round(Logged.Values.Max())} m", $"it was meant to be {Digits.Round(AsMeant.Values.Max())} m"),
         new("Scatter", $"{Digits.Round(Scatter.Meters, 2)} m", "of the altimeter about the fit"),
@@ -113,7 +113,7 @@ public sealed record FlightFit : IResult
     public Working Working => new(Title,
     [
         new("Height from pressure", @"h = \frac{T_0}{L}\left[1 - \left(\frac{p}{p_0}\right)^{R L/g}\right]", $"T₀ = {Digits.Round((Log.Temperature ?? Log.Site.Temperature).Kelvins, 4)} K, p₀ = {Digits.Round(Log.GroundBar * 1000, 5)} hPa", $"up to {Digits.Round(Logged.Values.Max())} m", PressureHeight.Source),
-        new("Drag and push", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(Push.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "", SourceKind.FromMemory)),
+        new("Drag and push", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "", SourceKind.Unverified)),
     ]);
 
     private IEnumerable<Finding> Say()
@@ -122,8 +122,8 @@ public sealed record FlightFit : IResult
         var (low, high) = DragInterval;
         if (high / low > 2) yield return Finding.Warning($"The log can't tell the drag better than between {Digits.Round(low, 2)} and {Digits.Round(high, 2)} times: too slow, too short, or too much scatter.");
         if (Math.Abs(Correlation) > 0.95) yield return Finding.Warning("The log can hardly tell more drag from more push. Trust the gauge, if it was checked, and fit the drag alone (TrustGauge), or log faster while it pushes.");
-        var off = Push.Bar - Log.Vehicle.Charge.Pressure.Bar;
-        if (Math.Abs(off) > PushUncertainty.Bars + 0.03 * Log.Vehicle.Charge.Pressure.Bar)
+        var off = EffectiveFillPressure.Bar - Log.Vehicle.Charge.Pressure.Bar;
+        if (Math.Abs(off) > EffectiveFillPressureUncertainty.Bars + 0.03 * Log.Vehicle.Charge.Pressure.Bar)
             yield return Finding.Warning($"The push looks like {Digits.Round(Math.Abs(off), 2)} bar {(off < 0 ? "less" : "more")} than the gauge read. A wrong gauge, water or mass, a nozzle that passes {(off < 0 ? "less" : "more")} than taken, or air that had cooled, would look the same; the log can't tell which.");
         if (PatternInResiduals() > 0.5) yield return Finding.Note("What is left over isn't chance: neighbouring residuals agree. The model lacks something, so the true intervals are wider than those given.");
         yield return Finding.Note("One flight is one flight: wind, tilt and the fins' cant are in the drag it gives. Fit three before the factor is believed.");

@@ -4,7 +4,7 @@ namespace NotebookKit.Life;
 
 /// <summary>Cycles of several kinds added up by the share of life that each uses.</summary>
 /// <param name="Blocks">The kinds, at least one.</param>
-/// <remarks>Source: M. A. Miner, J. Appl. Mech. 12 (1945) A159 (from memory).</remarks>
+/// <remarks>Source: M. A. Miner, J. Appl. Mech. 12 (1945) A159 (unverified).</remarks>
 public sealed record CumulativeDamage(IReadOnlyList<LoadBlock> Blocks)
 {
     /// <summary>Sum at which the life is over [-]; 0.05 to 1, 1 unless given.</summary>

@@ -5,7 +5,7 @@ namespace NotebookKit.Life;
 /// <summary>How fast the number of fills to failure falls with pressure: N ~ p^(−m).</summary>
 /// <param name="Exponent">Slope m of the line of stress against cycles, both in logarithms [-]; 1 to 60.</param>
 /// <param name="Source">Where it is printed. Without a published source it may shorten a life and never lengthen it.</param>
-/// <remarks>Source: O. H. Basquin, Proc. ASTM 10 (1910) 625 (from memory).</remarks>
+/// <remarks>Source: O. H. Basquin, Proc. ASTM 10 (1910) 625 (unverified).</remarks>
 public sealed record FatigueSlope(double Exponent, Source Source)
 {
     /// <summary>Whether it comes from a standard or a publication that is named with author, title and year.</summary>

@@ -9,7 +9,7 @@ namespace NotebookKit.Life;
 /// <param name="DryGlass">Glass temperature of the dry, cured resin; 40 to 300 °C.</param>
 /// <param name="Moisture">Water taken up, as a share of the resin's mass; 0 to 10 %.</param>
 /// <param name="Service">Temperature of the resin at work; −60 °C to below the wet glass temperature.</param>
-/// <remarks>Source: C. C. Chamis, NASA TM-83320, 1983 (equations from memory: confirm before relying on them).</remarks>
+/// <remarks>Source: C. C. Chamis, NASA TM-83320, 1983 (equations unverified: confirm before relying on them).</remarks>
 public sealed record HygrothermalRetention(Temperature DryGlass, Ratio Moisture, Temperature Service)
 {
     // Common practice, no source: closer than this to the wet glass temperature a resin creeps.

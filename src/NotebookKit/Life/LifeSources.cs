@@ -7,12 +7,12 @@ internal static class LifeSources
 {
     public static Source Chamis { get; } = new(
         "C. C. Chamis", "Simplified composite micromechanics equations for strength, fracture toughness, impact resistance and environmental effects, NASA TM-83320",
-        1983, "wet glass temperature and hygrothermal degradation", SourceKind.FromMemory);
+        1983, "wet glass temperature and hygrothermal degradation", SourceKind.Unverified);
 
-    public static Source Fick { get; } = new("J. Crank", "The Mathematics of Diffusion", 1975, "plane sheet", SourceKind.FromMemory);
+    public static Source Fick { get; } = new("J. Crank", "The Mathematics of Diffusion", 1975, "plane sheet", SourceKind.Unverified);
 
     public static Source ShenSpringer { get; } = new(
-        "C.-H. Shen, G. S. Springer", "Moisture absorption and desorption of composite materials, J. Compos. Mater. 10, 2", 1976, "approximation", SourceKind.FromMemory);
+        "C.-H. Shen, G. S. Springer", "Moisture absorption and desorption of composite materials, J. Compos. Mater. 10, 2", 1976, "approximation", SourceKind.Unverified);
 
     public static Source SolAir { get; } = new("ASHRAE", "Handbook: Fundamentals", null, "sol-air temperature");
 
@@ -22,14 +22,14 @@ internal static class LifeSources
 
     public static Source StressRupture { get; } = new(
         "S. L. Phoenix, P. L. N. Murthy, J. C. Thesken", "NASA papers on stress rupture of composite overwrapped pressure vessels",
-        null, "power law in stress, Weibull in time", SourceKind.FromMemory);
+        null, "power law in stress, Weibull in time", SourceKind.Unverified);
 
-    public static Source Miner { get; } = new("M. A. Miner", "Cumulative damage in fatigue, J. Appl. Mech. 12, A159", 1945, "", SourceKind.FromMemory);
+    public static Source Miner { get; } = new("M. A. Miner", "Cumulative damage in fatigue, J. Appl. Mech. 12, A159", 1945, "", SourceKind.Unverified);
 
-    public static Source Slope { get; } = new("O. H. Basquin", "The exponential law of endurance tests, Proc. ASTM 10, 625", 1910, "", SourceKind.FromMemory);
+    public static Source Slope { get; } = new("O. H. Basquin", "The exponential law of endurance tests, Proc. ASTM 10, 625", 1910, "", SourceKind.Unverified);
 
     public static Source Interference { get; } = new(
-        "M. H. Faber", "lecture notes on risk and safety in engineering", null, "normal strength and load (author from memory)", SourceKind.FromMemory);
+        "M. H. Faber", "lecture notes on risk and safety in engineering", null, "normal strength and load (author unverified)", SourceKind.Unverified);
 
     public static Source LognormalInterference { get; } = new("J. L. Withiam and others", "reliability index of lognormal resistance and load", 1997, "as reprinted");
 

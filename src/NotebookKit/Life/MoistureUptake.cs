@@ -10,7 +10,7 @@ namespace NotebookKit.Life;
 /// <param name="Thickness">Thickness of the wall; 0.05 mm to 100 mm.</param>
 /// <param name="Diffusivity">Diffusivity through the thickness, an area per time; 10⁻¹⁰ to 10⁻² mm²/s.</param>
 /// <param name="Faces">Faces that water enters by.</param>
-/// <remarks>Source: J. Crank, The Mathematics of Diffusion, 1975; C.-H. Shen, G. S. Springer, J. Compos. Mater. 10 (1976) 2 (approximation, from memory).</remarks>
+/// <remarks>Source: J. Crank, The Mathematics of Diffusion, 1975; C.-H. Shen, G. S. Springer, J. Compos. Mater. 10 (1976) 2 (approximation, unverified).</remarks>
 public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusivity, WetFaces Faces)
 {
     private const string CheckDiffusivity = "Epoxy laminates are 10⁻⁸ to 10⁻⁶ mm²/s near room temperature.";
@@ -30,7 +30,7 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
     /// <exception cref="OutOfRangeException">The time is out of range.</exception>
     public Ratio ShareAfter(Duration time) => Share(Exact(Scaled(time)));
 
-    /// <summary>Share by the closed approximation, within about 3.5 % of the final uptake. Source: Shen and Springer 1976, from memory.</summary>
+    /// <summary>Share by the closed approximation, within about 3.5 % of the final uptake. Source: Shen and Springer 1976, unverified.</summary>
     /// <param name="time">Time in the damp; 0 to 200 years.</param>
     /// <exception cref="InvalidDesignException">The wall is out of range.</exception>
     /// <exception cref="OutOfRangeException">The time is out of range.</exception>

@@ -8,7 +8,7 @@ namespace NotebookKit.Life;
 /// <param name="StrengthSpread">Its coefficient of variation [-]; 0 to 0.6.</param>
 /// <param name="Load">Mean of the highest pressure of a fill; above 0 to 10 000 bar gauge.</param>
 /// <param name="LoadSpread">Its coefficient of variation [-]; 0 to 0.6.</param>
-/// <remarks>Source: M. H. Faber, lecture notes (normal, author from memory); J. L. Withiam and others, 1997 (lognormal).</remarks>
+/// <remarks>Source: M. H. Faber, lecture notes (normal, author unverified); J. L. Withiam and others, 1997 (lognormal).</remarks>
 public sealed record StrengthInterference(GaugePressure Strength, double StrengthSpread, GaugePressure Load, double LoadSpread)
 {
     /// <summary>Everything that is wrong with it.</summary>

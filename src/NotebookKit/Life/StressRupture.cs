@@ -7,7 +7,7 @@ namespace NotebookKit.Life;
 /// <summary>Life under sustained load: power law in stress, Weibull in time.</summary>
 /// <param name="Parameters">Exponent, shape and reference time with their source.</param>
 /// <remarks>
-/// R = exp(−H^β) with H = Σ SR^ρ t/t_ref. Source: Phoenix, Murthy and Thesken, NASA papers on stress rupture (from memory: confirm before relying on them).
+/// R = exp(−H^β) with H = Σ SR^ρ t/t_ref. Source: Phoenix, Murthy and Thesken, NASA papers on stress rupture (unverified: confirm before relying on them).
 /// </remarks>
 public sealed record StressRupture(StressRuptureParameters Parameters)
 {

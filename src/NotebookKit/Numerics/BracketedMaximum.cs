@@ -23,7 +23,7 @@ public static class BracketedMaximum
 
         // x is best, w second, v the second before: Brent's own letters, with the sign of f turned.
         var x = low + Golden * (high - low);
-        double w = x, v = x, fx = Worth(function, x), fw = fx, fv = fx, last = 0, beforeLast = 0;
+        double w = x, v = x, fx = ValueAt(function, x), fw = fx, fv = fx, last = 0, beforeLast = 0;
         for (var evaluations = 1; ; evaluations++)
         {
             var middle = 0.5 * (low + high);
@@ -55,7 +55,7 @@ public static class BracketedMaximum
             }
 
             var u = Math.Abs(step) >= close ? x + step : x + Math.CopySign(close, step);
-            var fu = Worth(function, u);
+            var fu = ValueAt(function, u);
             if (fu >= fx)
             {
                 if (u < x) high = x;
@@ -72,7 +72,7 @@ public static class BracketedMaximum
         }
     }
 
-    private static double Worth(Func<double, double> function, double x)
+    private static double ValueAt(Func<double, double> function, double x)
     {
         var value = function(x);
         return double.IsNaN(value) ? double.MinValue : value;

@@ -42,7 +42,7 @@ public static class SampleSize
     /// <param name="coverage">Share of the population [-]; above 0, below 1.</param>
     /// <param name="confidence">Confidence [-]; above 0, below 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside.</exception>
-    public static int ForLargestToCover(double coverage, double confidence = 0.95)
+    public static int ForMaximumToCover(double coverage, double confidence = 0.95)
     {
         Check(coverage, nameof(coverage));
         Check(confidence, nameof(confidence));

@@ -5,15 +5,15 @@ using UnitsNet;
 namespace NotebookKit.Proofing;
 
 /// <summary>What the burette said: how far the vessel grew, what stayed, how much air was in it.</summary>
-/// <param name="WallGrowth">Growth of the bore at proof pressure: water pumped less compression of water and air, and less what was lost.</param>
+/// <param name="Total">Growth of the bore at proof pressure: water pumped less compression of water and air, and less what was lost.</param>
 /// <param name="Permanent">Growth that stays after the vessel is depressurised, the steady leak taken off. Sudden drops count as growth: they may be cracks.</param>
 /// <param name="Lost">Water lost by the steady leak while the vessel was above half its working pressure.</param>
 /// <param name="TrappedAir">Air that the curve of water against pressure points to, measured at ambient pressure.</param>
 /// <remarks>Source: springs side by side; least squares of V = a p + V_air (1 − pa/(p + pa)) through the holds on the way up (ideal gas at constant temperature).</remarks>
-public sealed record ExpansionReading(Volume WallGrowth, Volume Permanent, Volume Lost, Volume TrappedAir)
+public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Lost, Volume TrappedAir)
 {
     /// <summary>Permanent over total growth.</summary>
-    public Ratio PermanentShare => Ratio.FromPercent(100 * (Permanent / WallGrowth));
+    public Ratio PermanentShare => Ratio.FromPercent(100 * (Permanent / Total));
 
     internal static ExpansionReading? From(ProofReadings readings, ProofPlan plan, IReadOnlyList<HoldReading?> holds)
     {

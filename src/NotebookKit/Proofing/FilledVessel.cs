@@ -19,7 +19,7 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
 {
     /// <summary>Growth of the bore at a pressure. Source: Roark 2002.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WallGrowth(GaugePressure pressure) => Wall.Of(Volume, pressure).ToUnit(VolumeUnit.Milliliter);
+    public Volume WallExpansion(GaugePressure pressure) => Wall.Of(Volume, pressure).ToUnit(VolumeUnit.Milliliter);
 
     /// <summary>Volume by which the water is squeezed. Source: Kell 1975, V p/K.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
@@ -35,7 +35,7 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
 
     /// <summary>All the water the pump has to bring to reach a pressure.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WaterToPump(GaugePressure pressure) => WaterCompressed(pressure) + WallGrowth(pressure) + AirCompressed(pressure);
+    public Volume WaterToPump(GaugePressure pressure) => WaterCompressed(pressure) + WallExpansion(pressure) + AirCompressed(pressure);
 
     /// <summary>Fall in pressure when a little water is lost. Source: springs side by side.</summary>
     /// <param name="lost">Water lost; 0 or above, small against the water pumped in.</param>
@@ -60,7 +60,7 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     private double CompliancePerPascal(GaugePressure pressure)
     {
         var absolutePa = pressure.ToAbsolute(Ambient).Pascals;
-        return Volume.CubicMeters * (1 / Water.BulkModulus.Pascals + Wall.Growth.DecimalFractions / Wall.At.Pascals)
+        return Volume.CubicMeters * (1 / Water.BulkModulus.Pascals + Wall.VolumeRatio.DecimalFractions / Wall.At.Pascals)
             + TrappedAir.CubicMeters * Ambient.Pascals / (absolutePa * absolutePa);
     }
 }

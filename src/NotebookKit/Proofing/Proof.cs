@@ -59,7 +59,7 @@ public sealed record Proof
     public HorizontalSupport? Support { get; init; }
 
     /// <summary>Printing of the stand-off formula.</summary>
-    public StandOffEdition StandOffEdition { get; init; } = StandOffEdition.Current;
+    public StandOffEdition StandOffEdition { get; init; } = StandOffEdition.AsmeLater;
 
     /// <summary>Proof pressure: working pressure times the rule's factor.</summary>
     public GaugePressure ProofPressure => Rule.ProofPressure(WorkingPressure);
@@ -138,7 +138,7 @@ public sealed record Proof
     }
 
     private static ProofStep StepAt(FilledVessel filled, GaugePressure pressure, Duration hold) =>
-        new(pressure, hold, filled.WallGrowth(pressure), filled.WaterCompressed(pressure), filled.AirCompressed(pressure));
+        new(pressure, hold, filled.WallExpansion(pressure), filled.WaterCompressed(pressure), filled.AirCompressed(pressure));
 
     private Finding? FindTrappedAir()
     {

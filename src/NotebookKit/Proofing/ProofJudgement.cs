@@ -39,15 +39,15 @@ internal static class ProofJudgement
     // What was proved is what it stayed at or above through the whole hold, not the tip of the pump's last stroke.
     private static IEnumerable<(ProofVerdict, Finding)> Reached(ProofRecord record)
     {
-        var (highest, planned, error) = (record.Highest, record.Plan.ProofPressure, record.Readings.GaugeError);
+        var (highest, planned, error) = (record.MaximumPressure, record.Plan.ProofPressure, record.Readings.GaugeError);
         if (record.ProofHold is not { } hold)
         {
             if (highest + error < planned)
                 yield return (ProofVerdict.Retest, Finding.Error($"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure, and that only where it was held."));
         }
-        else if (hold.Lowest + error < planned)
+        else if (hold.Minimum + error < planned)
         {
-            yield return (ProofVerdict.Retest, Finding.Error($"The lowest reading of the proof hold is {hold.Lowest}, {Digits.Round((planned - hold.Lowest).Bars, 2)} bar short of the proof pressure of {planned}; the gauge can't tell {Digits.Round(error.Bars, 2)} bar apart. A lower proof proves a lower working pressure: {(record.WorkingPressureShown is { } less ? $"it shows {less}" : "none, it wasn't held for long enough")}. Proof-test it again, pumped past {planned + error + error} so that it stays above through the hold, or rate it lower."));
+            yield return (ProofVerdict.Retest, Finding.Error($"The lowest reading of the proof hold is {hold.Minimum}, {Digits.Round((planned - hold.Minimum).Bars, 2)} bar short of the proof pressure of {planned}; the gauge can't tell {Digits.Round(error.Bars, 2)} bar apart. A lower proof proves a lower working pressure: {(record.WorkingPressureShown is { } less ? $"it shows {less}" : "none, it wasn't held for long enough")}. Proof-test it again, pumped past {planned + error + error} so that it stays above through the hold, or rate it lower."));
         }
         else if (record.WorkingPressureShown is { } good && good < record.Plan.Proof.WorkingPressure)
         {
@@ -102,8 +102,8 @@ internal static class ProofJudgement
 
         // Water lost after the proof hold may make what stays more than the growth itself; the log is judged all the same.
         var (stays, share) = (expansion.Permanent.Milliliters, expansion.PermanentShare.DecimalFractions);
-        if (stays > expansion.WallGrowth.Milliliters || (share >= 0 && !rule.Accepts(expansion.Permanent, expansion.WallGrowth)))
-            yield return (ProofVerdict.Reject, Finding.Error($"{Digits.Round(expansion.Permanent.Milliliters, 2)} mL of {ProofPlan.Millilitres(expansion.WallGrowth)} stay, {Digits.Round(expansion.PermanentShare.Percent, 2)} %; {rule.PermanentLimit.Show()} is the limit of {rule.Name}: the laminate has cracked or crept."));
+        if (stays > expansion.Total.Milliliters || (share >= 0 && !rule.Accepts(expansion.Permanent, expansion.Total)))
+            yield return (ProofVerdict.Reject, Finding.Error($"{Digits.Round(expansion.Permanent.Milliliters, 2)} mL of {ProofPlan.Millilitres(expansion.Total)} stay, {Digits.Round(expansion.PermanentShare.Percent, 2)} %; {rule.PermanentLimit.Show()} is the limit of {rule.Name}: the laminate has cracked or crept."));
         if (-share > rule.PermanentLimit.DecimalFractions)
             yield return (ProofVerdict.Retest, Finding.Error($"{Digits.Round(-stays, 2)} mL more came out than went in, {Digits.Round(-100 * share, 2)} % of the total expansion: the burette errs by more than the {rule.PermanentLimit.Show()} it is to judge. Check its zero and proof-test it again."));
         else if (share < -0.01)
@@ -113,9 +113,9 @@ internal static class ProofJudgement
         if (expansion.TrappedAir > limit)
             yield return (ProofVerdict.Retest, Finding.Error($"The curve of water against pressure points to {ProofPlan.Millilitres(expansion.TrappedAir)} of trapped air; {ProofPlan.Millilitres(limit)} is the limit. Bleed again: air makes a burst dangerous and a leak invisible."));
 
-        var expected = record.Plan.Proof.Filled.WallGrowth(record.Plan.ProofPressure);
-        var ratio = expansion.WallGrowth / expected;
-        var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.WallGrowth)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}";
+        var expected = record.Plan.Proof.Filled.WallExpansion(record.Plan.ProofPressure);
+        var ratio = expansion.Total / expected;
+        var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.Total)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}";
         if (ratio >= MostGrowth)
             yield return (ProofVerdict.Retest, Finding.Error($"{grew}; {MostGrowth} times is the limit (common practice, no source): the wall is softer than the layup it was rated by, or water was lost. Find out which before it is filled with gas: weigh it, measure its wall, mend the prediction, and proof-test it again."));
         else if (ratio < 0.7)

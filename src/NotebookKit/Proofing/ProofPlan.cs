@@ -17,7 +17,7 @@ public sealed record ProofPlan : IResult
         Steps = steps;
         var p = proof.ProofPressure;
         EnergyInWater = StoredEnergy.OfWater(p, proof.Volume, proof.Water);
-        EnergyInWall = StoredEnergy.OfWall(p, proof.Filled.WallGrowth(p));
+        EnergyInWall = StoredEnergy.OfWall(p, proof.Filled.WallExpansion(p));
         EnergyInTrappedAir = proof.TrappedAir > Volume.Zero ? StoredEnergy.OfGas(p, proof.Filled.AirLeft(p), proof.Ambient) : Energy.Zero;
         EnergyIfAir = StoredEnergy.OfGas(p, proof.Volume, proof.Ambient);
         StandOff = StandOff.ForEnergy(EnergyInWater + EnergyInWall + EnergyInTrappedAir, proof.StandOffEdition);
@@ -90,8 +90,8 @@ public sealed record ProofPlan : IResult
     [
         new("Working pressure", Proof.WorkingPressure.ToString()),
         new("Proof pressure", ProofPressure.ToString(), $"{Digits.Round(Proof.Rule.Factor)} × working, {Proof.Rule.Name}"),
-        new("Total expansion of the vessel at proof", Millilitres(Proof.Filled.WallGrowth(ProofPressure))),
-        new("Water to pump to proof", Millilitres(WaterToPump), $"wall {Millilitres(Proof.Filled.WallGrowth(ProofPressure))}, water {Millilitres(Proof.Filled.WaterCompressed(ProofPressure))}, air {Millilitres(Proof.Filled.AirCompressed(ProofPressure))}"),
+        new("Total expansion of the vessel at proof", Millilitres(Proof.Filled.WallExpansion(ProofPressure))),
+        new("Water to pump to proof", Millilitres(WaterToPump), $"wall {Millilitres(Proof.Filled.WallExpansion(ProofPressure))}, water {Millilitres(Proof.Filled.WaterCompressed(ProofPressure))}, air {Millilitres(Proof.Filled.AirCompressed(ProofPressure))}"),
         new("Energy in water, wall and trapped air", StandOff.ShowEnergy(EnergyInWater + EnergyInWall + EnergyInTrappedAir), $"wall {StandOff.ShowEnergy(EnergyInWall)}"),
         new("Energy if it were air", StandOff.ShowEnergy(EnergyIfAir), $"{Digits.Round(EnergyIfAir / (EnergyInWater + EnergyInWall + EnergyInTrappedAir))} times as much: never proof with air"),
         new("Stand-off", StandOff.Distance.Show(), StandOff.FloorGoverns ? $"the floor governs; formula {StandOff.ByFormula.Show()}" : "the formula governs"),
@@ -118,12 +118,12 @@ public sealed record ProofPlan : IResult
             return new(Title,
             [
                 new("Proof pressure", @"p_{proof} = k\,p_{work}", $"{Digits.Round(Proof.Rule.Factor, 4)} × {Proof.WorkingPressure}", p.ToString(), Proof.Rule.Source),
-                new("Total expansion of the vessel", @"\Delta V_{wall} = V\,\epsilon_V\,\frac{p}{p_\epsilon}", $"{Millilitres(Proof.Volume)} × {Digits.Round(Proof.Wall.Growth.Percent, 4)} % × {Digits.Round(p.Bar, 4)} bar / {Digits.Round(Proof.Wall.At.Bar, 4)} bar", Millilitres(filled.WallGrowth(p)), Proof.Wall.Source),
+                new("Total expansion of the vessel", @"\Delta V_{wall} = V\,\epsilon_V\,\frac{p}{p_\epsilon}", $"{Millilitres(Proof.Volume)} × {Digits.Round(Proof.Wall.VolumeRatio.Percent, 4)} % × {Digits.Round(p.Bar, 4)} bar / {Digits.Round(Proof.Wall.At.Bar, 4)} bar", Millilitres(filled.WallExpansion(p)), Proof.Wall.Source),
                 new("Compression of the water", @"\Delta V_{water} = \frac{V\,p}{K}", $"{Millilitres(Proof.Volume)} × {Digits.Round(p.Bar / 1e4, 4)} GPa / {Digits.Round(bulk, 4)} GPa", Millilitres(filled.WaterCompressed(p)), Materials.Fluids.Water.Source),
                 new("Compression of trapped air", @"\Delta V_{air} = V_{air}\,(1 - \frac{p_a}{p + p_a})", $"{Millilitres(Proof.TrappedAir)} × (1 − {Digits.Round(Proof.Ambient.Bar, 4)} / {Digits.Round(p.ToAbsolute(Proof.Ambient).Bar, 4)})", Millilitres(filled.AirCompressed(p)), ProofingSources.IdealGas),
-                new("Water to pump", @"\Delta V = \Delta V_{wall} + \Delta V_{water} + \Delta V_{air}", $"{Millilitres(filled.WallGrowth(p))} + {Millilitres(filled.WaterCompressed(p))} + {Millilitres(filled.AirCompressed(p))}", Millilitres(WaterToPump), ProofingSources.Spring),
+                new("Water to pump", @"\Delta V = \Delta V_{wall} + \Delta V_{water} + \Delta V_{air}", $"{Millilitres(filled.WallExpansion(p))} + {Millilitres(filled.WaterCompressed(p))} + {Millilitres(filled.AirCompressed(p))}", Millilitres(WaterToPump), ProofingSources.Spring),
                 new("Energy in the water", @"E = \frac{p^2\,V}{2\,K}", $"({Digits.Round(p.Bar / 10, 4)} MPa)² × {Millilitres(Proof.Volume)} / (2 × {Digits.Round(bulk, 4)} GPa)", StandOff.ShowEnergy(EnergyInWater), ProofingSources.Spring),
-                new("Energy in the wall", @"E = \frac{1}{2}\,p\,\Delta V_{wall}", $"½ × {Digits.Round(p.Bar / 10, 4)} MPa × {Millilitres(filled.WallGrowth(p))}", StandOff.ShowEnergy(EnergyInWall), ProofingSources.Spring),
+                new("Energy in the wall", @"E = \frac{1}{2}\,p\,\Delta V_{wall}", $"½ × {Digits.Round(p.Bar / 10, 4)} MPa × {Millilitres(filled.WallExpansion(p))}", StandOff.ShowEnergy(EnergyInWall), ProofingSources.Spring),
                 new("Energy if it were air", @"E = \frac{p_t\,V}{\gamma - 1}\,(1 - (\frac{p_a}{p_t})^{(\gamma - 1)/\gamma})", $"{Digits.Round(p.ToAbsolute(Proof.Ambient).Bar / 10, 4)} MPa × {Millilitres(Proof.Volume)} / 0.4 × (1 − ({Digits.Round(Proof.Ambient.Bar, 4)} / {Digits.Round(p.ToAbsolute(Proof.Ambient).Bar, 4)})^0.2857)", StandOff.ShowEnergy(EnergyIfAir), ProofingSources.StoredEnergy),
                 .. StandOff.Working.Steps,
             ]);
@@ -143,7 +143,7 @@ public sealed record ProofPlan : IResult
             yield return Finding.Warning($"The trapped air holds {StandOff.ShowEnergy(EnergyInTrappedAir)}, more than the water's {StandOff.ShowEnergy(EnergyInWater)}: bleed again.");
         if (Proof.Support is { } support && LongestSpan is { } span && support.Span > span)
             yield return Finding.Warning($"The supports stand {Centimetres(support.Span)} apart; above {Centimetres(span)} bending adds more than {BendingShare.Show()} to the axial stress. Move them closer.");
-        if (Proof.Rule.Source.Kind == SourceKind.FromMemory)
-            yield return Finding.Warning($"The factors of {Proof.Rule.Name} are from memory, and the standard doesn't cover a hand-laid wet braid: confirm before relying on them.");
+        if (Proof.Rule.Source.Kind == SourceKind.Unverified)
+            yield return Finding.Warning($"The factors of {Proof.Rule.Name} are unverified, since their source is not at hand, and the standard doesn't cover a hand-laid wet braid: confirm before relying on them.");
     }
 }

@@ -35,7 +35,7 @@ public sealed record ProofRecord : IResult
     public ProofVerdict Verdict { get; }
 
     /// <summary>Highest reading of the log.</summary>
-    public GaugePressure Highest => Readings.Pressure.Values.Max().BarGauge();
+    public GaugePressure MaximumPressure => Readings.Pressure.Values.Max().BarGauge();
 
     /// <summary>The hold at proof pressure; none where the log doesn't show it.</summary>
     public HoldReading? ProofHold => Holds[Plan.Proof.Steps.Count - 1];
@@ -44,7 +44,7 @@ public sealed record ProofRecord : IResult
     public HoldReading? LeakHold => Holds.Count > Plan.Proof.Steps.Count ? Holds[^1] : null;
 
     /// <summary>Pressure that the vessel is known to have held: the lowest reading of the proof hold less the error of the gauge. None where it wasn't held; this is the evidence a rating may use.</summary>
-    public GaugePressure? HeldAtLeast => ProofHold is { LongEnough: true } hold ? hold.Lowest + -Readings.GaugeError : null;
+    public GaugePressure? HeldAtLeast => ProofHold is { LongEnough: true } hold ? hold.Minimum + -Readings.GaugeError : null;
 
     /// <summary>Working pressure that was proved: what was held over the rule's factor, never above the one planned for. None where it wasn't held. Source: the rule's.</summary>
     public GaugePressure? WorkingPressureShown =>
@@ -113,12 +113,12 @@ public sealed record ProofRecord : IResult
     [
         new("Verdict", Verdict.ToString().ToLowerInvariant(), $"planned for a working pressure of {Plan.Proof.WorkingPressure}"),
         .. WorkingPressureShown is { } good && Verdict != ProofVerdict.Reject ? [new ResultLine(Verdict == ProofVerdict.Accept ? "Working pressure shown" : "Working pressure the hold would show", good.ToString(), $"held at least over the factor of {Digits.Round(Plan.Proof.Rule.Factor, 4)}")] : Array.Empty<ResultLine>(),
-        new("Highest pressure", Highest.ToString(), $"planned {Plan.ProofPressure}"),
+        new("Highest pressure", MaximumPressure.ToString(), $"planned {Plan.ProofPressure}"),
         .. HeldAtLeast is { } held ? [new ResultLine("Held at least", held.ToString(), $"for {ProofPlan.Seconds(ProofHold!.Held)}; lowest reading less the gauge's {Digits.Round(Readings.GaugeError.Bars, 2)} bar")] : Array.Empty<ResultLine>(),
         .. LeakRate is { } rate ? [new ResultLine("Leak at working pressure", $"{Digits.Round(rate.MillilitersPerMinute, 2)} mL/min", $"{Digits.Round(FallInTenMinutes!.Value.Percent, 2)} % in ten minutes; the log could tell {Digits.Round(LeakRateVisible!.Value.MillilitersPerMinute, 2)} mL/min")] : Array.Empty<ResultLine>(),
         .. Expansion is { } e
             ? [
-                new ResultLine("Total expansion at proof", ProofPlan.Millilitres(e.WallGrowth), $"expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallGrowth(Plan.ProofPressure))}"),
+                new ResultLine("Total expansion at proof", ProofPlan.Millilitres(e.Total), $"expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallExpansion(Plan.ProofPressure))}"),
                 new ResultLine("Permanent expansion", $"{Digits.Round(e.Permanent.Milliliters, 2)} mL, {Digits.Round(e.PermanentShare.Percent, 2)} %", $"limit {Plan.Proof.Rule.PermanentLimit.Show()}"),
                 new ResultLine("Trapped air", $"{Digits.Round(e.TrappedAir.Milliliters, 2)} mL", $"planned {ProofPlan.Millilitres(Plan.Proof.TrappedAir)}"),
             ]
@@ -139,7 +139,7 @@ public sealed record ProofRecord : IResult
         {
             List<WorkingStep> steps = [];
             if (WorkingPressureShown is { } good)
-                steps.Add(new("Working pressure proved", @"p_w = \min\left(p_{w,plan},\ \frac{p_{low} - e}{f}\right)", $"min({Plan.Proof.WorkingPressure}, ({ProofHold!.Lowest} − {Digits.Round(Readings.GaugeError.Bars, 2)} bar) / {Digits.Round(Plan.Proof.Rule.Factor, 4)})", good.ToString(), Plan.Proof.Rule.Source));
+                steps.Add(new("Working pressure proved", @"p_w = \min\left(p_{w,plan},\ \frac{p_{low} - e}{f}\right)", $"min({Plan.Proof.WorkingPressure}, ({ProofHold!.Minimum} − {Digits.Round(Readings.GaugeError.Bars, 2)} bar) / {Digits.Round(Plan.Proof.Rule.Factor, 4)})", good.ToString(), Plan.Proof.Rule.Source));
             if (LeakHold is { } hold)
             {
                 var warmth = Plan.Proof.Filled.RiseFor(hold.Warming, hold.Planned.Pressure);
@@ -148,7 +148,7 @@ public sealed record ProofRecord : IResult
             }
 
             if (Expansion is { } e)
-                steps.Add(new("Permanent share", @"\frac{\Delta V_{perm}}{\Delta V_{wall}}", $"{Digits.Round(e.Permanent.Milliliters, 3)} mL / {Digits.Round(e.WallGrowth.Milliliters, 3)} mL", $"{Digits.Round(e.PermanentShare.Percent, 3)} %", Plan.Proof.Rule.Source));
+                steps.Add(new("Permanent share", @"\frac{\Delta V_{perm}}{\Delta V_{wall}}", $"{Digits.Round(e.Permanent.Milliliters, 3)} mL / {Digits.Round(e.Total.Milliliters, 3)} mL", $"{Digits.Round(e.PermanentShare.Percent, 3)} %", Plan.Proof.Rule.Source));
             return new(Title, steps);
         }
     }

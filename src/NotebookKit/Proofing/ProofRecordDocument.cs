@@ -89,7 +89,7 @@ internal static class ProofRecordDocument
         WriteSource(json, proof.Rule.Source);
         json.WriteEndObject();
         json.WriteStartObject("wall");
-        json.WriteNumber("growth", proof.Wall.Growth.DecimalFractions);
+        json.WriteNumber("growth", proof.Wall.VolumeRatio.DecimalFractions);
         json.WriteNumber("atPa", proof.Wall.At.Pascals);
         json.WriteNumber("thermalExpansionPerK", proof.Wall.ThermalExpansion.PerKelvin);
         WriteSource(json, proof.Wall.Source);
@@ -171,7 +171,7 @@ internal static class ProofRecordDocument
         var source = owner.GetProperty("source");
         return new(
             Text(source, "author"), Text(source, "title"), source.TryGetProperty("year", out var year) ? year.GetInt32() : null, Text(source, "where"),
-            Enum.TryParse<SourceKind>(Text(source, "kind"), out var kind) ? kind : SourceKind.FromMemory);
+            Enum.TryParse<SourceKind>(Text(source, "kind"), out var kind) ? kind : SourceKind.Unverified);
     }
 
     private static DateOnly Date(string? text) =>

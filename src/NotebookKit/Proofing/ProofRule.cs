@@ -15,7 +15,7 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
     /// <summary>Half as much again as the working pressure, 5 % permanent expansion. Source: common practice, no source.</summary>
     public static ProofRule Club { get; } = new("club rule", 1.5, 5.Percent(), Source.CommonPractice("proof at 1.5 times working pressure, 5 % permanent expansion"));
 
-    /// <summary>The proof factor of a rating's rule set, with 5 % permanent expansion (as DOT-CFFC and ISO 11119 ask, from memory). Source: the rule set's.</summary>
+    /// <summary>The proof factor of a rating's rule set, with 5 % permanent expansion (as DOT-CFFC and ISO 11119 ask, unverified). Source: the rule set's.</summary>
     /// <param name="rules">The rule set.</param>
     public static ProofRule Of(RuleSet rules)
     {

@@ -9,7 +9,7 @@ internal static class ProofingSources
 
     public static Source Distance2008 { get; } = new("ASME", "PCC-2 Repair of Pressure Equipment and Piping", 2008, "Appendix 501-III", SourceKind.Standard);
 
-    public static Source DistanceCurrent { get; } = new("ASME", "PCC-2 Repair of Pressure Equipment and Piping, later editions", null, "Appendix 501-III", SourceKind.FromMemory);
+    public static Source DistanceCurrent { get; } = new("ASME", "PCC-2 Repair of Pressure Equipment and Piping, later editions", null, "Appendix 501-III", SourceKind.Unverified);
 
     public static Source Spring { get; } = new("J. M. Gere, S. P. Timoshenko", "Mechanics of Materials", 1997, "strain energy of a linear spring");
 

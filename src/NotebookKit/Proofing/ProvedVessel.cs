@@ -139,14 +139,14 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
             yield return Finding.Error($"the verdict of the proof record is \"{record.Verdict.ToString().ToLowerInvariant()}\"; only an accepted record proves a vessel. Do what its findings name.");
         if (record.HeldAtLeast is null)
             yield return Finding.Error("the proof pressure wasn't held for the time planned, so nothing is proved. Proof-test the vessel again.");
-        if (!rating.IsGiven)
+        if (!rating.IsRated)
         {
             yield return Finding.Error("the rating was refused; a proof can't stand in for one. Do what the findings of the rating name.");
             yield break;
         }
 
         if (!RuleSets.All.Any(published => IsAsStrict(rating, published)))
-            yield return Finding.Error($"the rule set \"{rating.Rules.Name}\" of the rating asks for less than each of the published ones: proof {Digits.Round(rating.Rules.Proof)}, burst {Digits.Round(rating.Rules.Burst)}, overshoot {Digits.Round(rating.Rules.Overshoot)}, a proof at up to {rating.Rules.HighestProofUse.Show()} of the strength. Rate the vessel by RuleSets.Club or by a stricter set.");
+            yield return Finding.Error($"the rule set \"{rating.Rules.Name}\" of the rating asks for less than each of the published ones: proof {Digits.Round(rating.Rules.Proof)}, burst {Digits.Round(rating.Rules.Burst)}, overshoot {Digits.Round(rating.Rules.Overshoot)}, a proof at up to {rating.Rules.MaximumProofUse.Show()} of the strength. Rate the vessel by RuleSets.Club or by a stricter set.");
         if (string.IsNullOrWhiteSpace(readings.Serial))
             yield return Finding.Error("the proof log gives no serial; a proof belongs to one very vessel. Write its serial on the vessel and into the log.");
         if (readings.Day is null)
@@ -155,7 +155,7 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
             yield return Finding.Error($"the proof is of vessel \"{proof.Vessel}\", the rating of \"{rating.Vessel.Name}\". Take the rating of the vessel that was proved.");
         if (Math.Abs(proof.Volume / rating.Vessel.Volume - 1) > VolumeTolerance)
             yield return Finding.Error($"the proof is of a vessel of {proof.Volume.Show()}, the rating of one of {rating.Vessel.Volume.Show()}; they must agree within {Digits.Round(100 * VolumeTolerance)} %. Plan the proof from the rating.");
-        var (planned, rated) = (proof.Wall.Growth.DecimalFractions / proof.Wall.At.Pascals, WallExpansion.Of(rating.Vessel.Expansion(rating.ProofPressure)) is var wall ? wall.Growth.DecimalFractions / wall.At.Pascals : 0);
+        var (planned, rated) = (proof.Wall.VolumeRatio.DecimalFractions / proof.Wall.At.Pascals, WallExpansion.Of(rating.Vessel.Expansion(rating.ProofPressure)) is var wall ? wall.VolumeRatio.DecimalFractions / wall.At.Pascals : 0);
         if (!(Math.Abs(planned / rated - 1) <= GrowthTolerance))
             yield return Finding.Error($"the proof was planned for a wall that grows {Digits.Round(planned / rated, 2)} times as much as that of the rating; they must agree within {Digits.Round(100 * GrowthTolerance)} % (common practice, no source). Take the rating of the layup that was proved.");
         if (proof.ProofHold < ShortestHold)
@@ -172,7 +172,7 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
 
     private static bool IsAsStrict(Rating rating, RuleSet published) =>
         rating.Rules.Proof >= published.Proof && rating.Rules.Burst >= published.Burst && rating.Rules.Overshoot >= published.Overshoot
-        && rating.Rules.HighestProofUse <= published.HighestProofUse && !(rating.MaximumExpectedPressure > published.HighestPressure);
+        && rating.Rules.MaximumProofUse <= published.MaximumProofUse && !(rating.MaximumExpectedPressure > published.MaximumPressure);
 
     private static double LongestGapS(ProofRecord record)
     {

@@ -9,7 +9,7 @@ namespace NotebookKit.Proofing;
 /// The distance is the larger of a floor and of R = Rs (k · TNT)^(1/3), k = 2 in the current form and 1 in that of 2008. Up to 135.5 MJ the
 /// floor is 30 m, up to 271 MJ it is 60 m: for every vessel a club builds the floor governs. Blast only: fragments, jets of water and
 /// a vessel that flies off aren't covered, so cover is needed besides distance.
-/// Source: ASME PCC-2-2008, Appendices 501-II and 501-III; factor 2 of the current form from memory.
+/// Source: ASME PCC-2-2008, Appendices 501-II and 501-III; factor 2 of the current form unverified.
 /// </remarks>
 public sealed record StandOff : IResult
 {
@@ -53,13 +53,13 @@ public sealed record StandOff : IResult
     /// <param name="energy">Stored energy; 0 to 271 MJ.</param>
     /// <param name="edition">Printing of the formula.</param>
     /// <exception cref="OutOfRangeException">The energy is outside the method.</exception>
-    public static StandOff ForEnergy(Energy energy, StandOffEdition edition = StandOffEdition.Current) =>
+    public static StandOff ForEnergy(Energy energy, StandOffEdition edition = StandOffEdition.AsmeLater) =>
         new(EnergyRange.Check(energy.ToUnit(UnitsNet.Units.EnergyUnit.Megajoule), "stored energy", "The method asks for a barrier designed for the case above it."), edition);
 
     /// <summary>Distance by the formula for another scaled distance, without the floor: where which harm is to be expected.</summary>
     /// <param name="scaled">Scaled distance; above 0.</param>
     public Length At(ScaledDistance scaled) =>
-        Length.FromMeters(scaled.MetresPerCubeRootKilogram * Math.Cbrt((Edition == StandOffEdition.Current ? 2 : 1) * TntMass.Kilograms));
+        Length.FromMeters(scaled.MetresPerCubeRootKilogram * Math.Cbrt((Edition == StandOffEdition.AsmeLater ? 2 : 1) * TntMass.Kilograms));
 
     /// <inheritdoc/>
     public string Title => "Stand-off distance";
@@ -98,13 +98,13 @@ public sealed record StandOff : IResult
         Title,
         [
             new("TNT equivalent", @"m = \frac{E}{e}", $"{ShowEnergy(Energy)} / {Digits.Round(TntEquivalent.SpecificEnergy.MegajoulesPerKilogram, 6)} MJ/kg", $"{Digits.Round(TntMass.Grams, 4)} g", ProofingSources.StoredEnergy),
-            Edition == StandOffEdition.Current
+            Edition == StandOffEdition.AsmeLater
                 ? new("Distance by formula", @"R = R_s\,(2\,m)^{1/3}", $"20 m/kg^(1/3) × (2 × {Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)", ByFormula.Show(4), DistanceSource)
                 : new("Distance by formula", @"R = R_s\,m^{1/3}", $"20 m/kg^(1/3) × ({Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)", ByFormula.Show(4), DistanceSource),
             new("Stand-off", @"D = \max(R,\,R_{min})", $"max({ByFormula.Show()}, {Floor.Show()})", Distance.Show(), ProofingSources.Distance2008),
         ]);
 
-    private Source DistanceSource => Edition == StandOffEdition.Current ? ProofingSources.DistanceCurrent : ProofingSources.Distance2008;
+    private Source DistanceSource => Edition == StandOffEdition.AsmeLater ? ProofingSources.DistanceCurrent : ProofingSources.Distance2008;
 
     internal static string ShowEnergy(Energy energy) => Math.Abs(energy.Joules) switch
     {

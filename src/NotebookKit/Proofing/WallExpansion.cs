@@ -7,10 +7,10 @@ namespace NotebookKit.Proofing;
 
 /// <summary>How much a vessel's bore grows in volume under pressure, in proportion to the pressure.</summary>
 /// <remarks>Closures are taken as stiff. Source: S. Timoshenko; W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 2002, thin cylinder with ends.</remarks>
-/// <param name="Growth">Growth in internal volume over internal volume at the pressure <paramref name="At"/>; 0 to 20 %.</param>
+/// <param name="VolumeRatio">Growth in internal volume over internal volume at the pressure <paramref name="At"/>; 0 to 20 %.</param>
 /// <param name="At">Pressure at which the growth holds; above 0.</param>
 /// <param name="Source">Where the growth comes from.</param>
-public sealed record WallExpansion(Ratio Growth, GaugePressure At, Source Source)
+public sealed record WallExpansion(Ratio VolumeRatio, GaugePressure At, Source Source)
 {
     /// <summary>Linear thermal expansion of the wall; 0 to 200 µm/m per kelvin. Left at zero, a warming vessel's pressure rise is overstated.</summary>
     public CoefficientOfThermalExpansion ThermalExpansion { get; init; }
@@ -68,7 +68,7 @@ public sealed record WallExpansion(Ratio Growth, GaugePressure At, Source Source
     {
         ArgumentNullException.ThrowIfNull(expansion);
         CheckPressure(expansion.Pressure);
-        return new(Ratio.FromDecimalFractions(expansion.Growth / expansion.Vessel.Volume), expansion.Pressure, expansion.Model.Sources[0]);
+        return new(Ratio.FromDecimalFractions(expansion.ElasticExpansion / expansion.Vessel.Volume), expansion.Pressure, expansion.Model.Sources[0]);
     }
 
     /// <summary>Growth as measured: so much volume, at that pressure, for that vessel.</summary>
@@ -87,13 +87,13 @@ public sealed record WallExpansion(Ratio Growth, GaugePressure At, Source Source
     /// <summary>Growth in volume of a vessel at a pressure.</summary>
     /// <param name="vessel">Internal volume without pressure; above 0.</param>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume Of(Volume vessel, GaugePressure pressure) => vessel * (Growth.DecimalFractions * (pressure / At));
+    public Volume Of(Volume vessel, GaugePressure pressure) => vessel * (VolumeRatio.DecimalFractions * (pressure / At));
 
     /// <summary>Everything wrong with this expansion.</summary>
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            new ValidRange<Ratio>(Ratio.Zero, 20.Percent()).Find(Growth.ToUnit(UnitsNet.Units.RatioUnit.Percent), "relative expansion of the vessel", "A vessel doesn't shrink in volume, and more than 20 % isn't small."),
+            new ValidRange<Ratio>(Ratio.Zero, 20.Percent()).Find(VolumeRatio.ToUnit(UnitsNet.Units.RatioUnit.Percent), "relative expansion of the vessel", "A vessel doesn't shrink in volume, and more than 20 % isn't small."),
             new ValidRange<GaugePressure>(0.01.BarGauge(), 1000.BarGauge()).Find(At, "pressure of the expansion", "An expansion belongs to a pressure above zero."),
             new ValidRange<double>(0, 200e-6).Find(ThermalExpansion.PerKelvin, "thermal expansion of the wall per kelvin", "Plastics have about 70e-6, aluminium 23e-6, carbon near 0."),
         }.OfType<Finding>().ToList();

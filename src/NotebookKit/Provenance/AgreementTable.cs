@@ -26,7 +26,7 @@ public sealed class AgreementTable : IResult
     public Source Source { get; }
 
     /// <summary>Whether the numbers stand in print; else they are a reference of another kind, as their source says.</summary>
-    public bool IsPublished => Source.Kind is SourceKind.Standard or SourceKind.Published or SourceKind.DataSheet or SourceKind.FromMemory;
+    public bool IsPublished => Source.Kind is SourceKind.Standard or SourceKind.Published or SourceKind.DataSheet or SourceKind.Unverified;
 
     /// <summary>The numbers.</summary>
     public IReadOnlyList<Agreement> Rows { get; }

@@ -19,7 +19,7 @@ public sealed record Source(string Author, string Title, int? Year, string Where
         var text = string.Join(", ", new[] { Author, Title, Year?.ToString(System.Globalization.CultureInfo.InvariantCulture), Where }.Where(s => !string.IsNullOrEmpty(s)));
         return Kind switch
         {
-            SourceKind.FromMemory => $"{text} (from memory: confirm before relying on it)",
+            SourceKind.Unverified => $"{text} (unverified: source not at hand; confirm before relying on it)",
             SourceKind.Independent => $"{text} (computed independently of this library)",
             SourceKind.Typical => $"{text} (typical value)",
             _ => text,

@@ -19,7 +19,7 @@ public enum SourceKind
     Measured,
 
     /// <summary>Recalled from the literature, text not in hand: confirm before relying on it.</summary>
-    FromMemory,
+    Unverified,
 
     /// <summary>Common practice in the trade, no source.</summary>
     CommonPractice,

@@ -7,7 +7,7 @@ namespace NotebookKit.Quantities;
 /// </summary>
 /// <remarks>
 /// Stored in m³/(s·Pa); above zero. The reference air has 1.185 kg/m³ at 293.15 K and 100 kPa.
-/// Source: ISO 6358-1, Pneumatic fluid power - flow-rate characteristics, 2013 (form and constants from memory, form seen in an overview).
+/// Source: ISO 6358-1, Pneumatic fluid power - flow-rate characteristics, 2013 (form and constants unverified, form seen in an overview).
 /// </remarks>
 public readonly record struct SonicConductance : IComparable<SonicConductance>
 {

@@ -32,7 +32,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     public Area NominalArea => Area.FromSquareMeters(NominalM2);
 
     /// <summary>
-    /// Share of the drag of single canopies that a cluster keeps [-]: 0.93, 0.83, 0.78 for two, three, four (from memory; three against two
+    /// Share of the drag of single canopies that a cluster keeps [-]: 0.93, 0.83, 0.78 for two, three, four (unverified; three against two
     /// agrees with the 22 and 25 mph of a crew capsule under three and two ringsails).
     /// </summary>
     public double ClusterFactor => Count switch

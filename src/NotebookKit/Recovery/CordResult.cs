@@ -5,7 +5,7 @@ using UnitsNet.Units;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>Pull of a cord that stops two parting masses. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics (from memory).</summary>
+/// <summary>Pull of a cord that stops two parting masses. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics (unverified).</summary>
 public sealed record CordResult : IResult
 {
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ namespace NotebookKit.Recovery;
 
 /// <summary>
 /// Peak force of an opening canopy on a body that it slows while it fills. Source: E. Pflanz, 1942, in the closed form for a drag area that
-/// grows with (t / t_f)^j and no gravity (from memory; the closed form was checked against a numerical maximum).
+/// grows with (t / t_f)^j and no gravity (unverified; the closed form was checked against a numerical maximum).
 /// </summary>
 public static class OpeningForce
 {

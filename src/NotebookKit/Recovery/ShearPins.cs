@@ -5,8 +5,8 @@ using UnitsNet;
 namespace NotebookKit.Recovery;
 
 /// <summary>
-/// Pins that hold a joint until the recovery gear parts it. Source: direct shear, J. M. Gere, Mechanics of Materials (from memory). The
-/// shear strength of nylon 6/6 is about 55 to 70 MPa (from memory): test a sample.
+/// Pins that hold a joint until the recovery gear parts it. Source: direct shear, J. M. Gere, Mechanics of Materials (unverified). The
+/// shear strength of nylon 6/6 is about 55 to 70 MPa (unverified): test a sample.
 /// </summary>
 /// <param name="Count">Number of pins; 1 to 12.</param>
 /// <param name="Diameter">Diameter in the shear plane, at the thread's root for a screw; 0.5 to 10 mm.</param>

@@ -4,13 +4,13 @@ using UnitsNet;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>The cord between two halves that come apart. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics (from memory).</summary>
+/// <summary>The cord between two halves that come apart. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics (unverified).</summary>
 /// <param name="Stiffness">Pull per stretch of its whole length; 10 N/m to 1 MN/m. For a cord of given stretch at break: breaking load over stretch.</param>
 /// <param name="BreakingLoad">Load at which it or its knot breaks, knots taking half of the cord's own; 1 N to 100 kN.</param>
 public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
 {
     /// <summary>Factor of breaking load over peak load that is wanted [-]; common practice: two.</summary>
-    public const double WantedFactor = 2;
+    public const double RequiredFactor = 2;
 
     /// <summary>Everything that is wrong with the cord.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -42,7 +42,7 @@ public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
         var peak = v * Math.Sqrt(k * reduced);
         var stretch = v * Math.Sqrt(reduced / k);
         var findings = new List<Finding>();
-        if (peak * WantedFactor > BreakingLoad.Newtons)
+        if (peak * RequiredFactor > BreakingLoad.Newtons)
             findings.Add(Finding.Warning($"the peak pull is {Force.FromNewtons(peak).Show()} against a breaking load of {BreakingLoad.Show()}; it must be at most half. Use a longer or softer cord, or part more slowly."));
         return new CordResult
         {

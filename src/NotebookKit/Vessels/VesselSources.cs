@@ -13,13 +13,13 @@ internal static class VesselSources
 
     public static Source Netting { get; } = new("Evans and Gibson", "Composite angle ply laminates and netting analysis, Proc. R. Soc. A 458", 2002);
 
-    public static Source Braiding { get; } = new("Du and Popper", "J. Text. Inst. 85", 1994, "p. 316", SourceKind.FromMemory);
+    public static Source Braiding { get; } = new("Du and Popper", "J. Text. Inst. 85", 1994, "p. 316", SourceKind.Unverified);
 
     public static Source ThinWall { get; } = new("Shigley", "Mechanical Engineering Design", null, "thin-walled vessels");
 
     public static Source ThickWall { get; } = new("Shigley", "Mechanical Engineering Design", null, "thick-walled cylinders (Lamé)");
 
-    public static Source Plates { get; } = new("Timoshenko and Woinowsky-Krieger", "Theory of Plates and Shells, 2nd ed.", 1959, "§16, §17", SourceKind.FromMemory);
+    public static Source Plates { get; } = new("Timoshenko and Woinowsky-Krieger", "Theory of Plates and Shells, 2nd ed.", 1959, "§16, §17", SourceKind.Unverified);
 
     public static Source Domes { get; } = new("Roark", "Formulas for Stress and Strain", null, "membrane shells of revolution");
 

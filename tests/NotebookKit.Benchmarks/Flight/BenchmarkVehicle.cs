@@ -14,7 +14,7 @@ internal static class BenchmarkVehicle
         new FinnedBody(
             [Nose.TangentOgive(210.Millimetres(), 70.Millimetres()), new BodyTube(1.39.Metres(), 70.Millimetres())],
             [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 90.Millimetres(), 60.Millimetres(), 2.Millimetres(), 1.46.Metres()) with { Cant = 0.2.Degrees() }]),
-        new MassLedger(
+        new MassBudget(
         [
             new("vessel", 520.Grams(), 1.12.Metres()) { Extent = 0.9.Metres(), Diameter = 70.Millimetres() },
             new("nose and ballast", 260.Grams(), 0.12.Metres()),
@@ -34,7 +34,7 @@ internal static class BenchmarkVehicle
         new FinnedBody(
             [Nose.Cone(90.Millimetres(), 90.Millimetres()), new BodyTube(1.15.Metres(), 90.Millimetres())],
             [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(), 1.05.Metres())]),
-        new MassLedger(
+        new MassBudget(
         [
             new("vessel", 800.Grams(), 0.7.Metres()) { Extent = 1.0.Metres(), Diameter = 90.Millimetres() },
             new("fins", 320.Grams(), 1.14.Metres()) { Extent = 0.15.Metres(), Diameter = 210.Millimetres() },

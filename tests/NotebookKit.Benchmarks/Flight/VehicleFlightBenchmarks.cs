@@ -13,7 +13,7 @@ public class VehicleFlightBenchmarks
 {
     private readonly FlightNumbers _numbers = BenchmarkVehicle.Trainer.Numbers(BenchmarkVehicle.Site);
     private readonly VehicleNumbers _sixDegrees = BenchmarkVehicle.Trainer.SixDegrees();
-    private readonly FlightNumbers _bare = (BenchmarkVehicle.Trainer with { Canopy = null, Deployment = Deployment.Never }).Numbers(BenchmarkVehicle.Site);
+    private readonly FlightNumbers _bare = (BenchmarkVehicle.Trainer with { Canopy = null, Deployment = Deployment.None }).Numbers(BenchmarkVehicle.Site);
 
     /// <summary>Three degrees of freedom to the ground, nothing recorded, relative tolerance 1e-6.</summary>
     [Benchmark(Baseline = true)]

@@ -23,7 +23,7 @@ public sealed class ExploreTests
         : Explored.Curve(Time, new Series("Speed", "m/s", [0, g, 2 * g])).With("Height", (g * duration.Seconds * duration.Seconds / 2).Metres()).With("Steps", duration.Seconds);
 
     private static Explorer Falling() => Explore.Over(
-        "Fall", Knob.Between("Time", 1.Seconds(), 5.Seconds(), start: 2.Seconds()), Knob.Among("World", [("Earth", 9.81), ("Moon", 1.62), ("nowhere", 0.0)]), Fall);
+        "Fall", ExplorerInput.Between("Time", 1.Seconds(), 5.Seconds(), start: 2.Seconds()), ExplorerInput.Among("World", [("Earth", 9.81), ("Moon", 1.62), ("nowhere", 0.0)]), Fall);
 
     [Fact]
     public void Knobs_give_the_model_what_they_say()
@@ -51,7 +51,7 @@ public sealed class ExploreTests
     [Fact]
     public void Where_all_is_picked_nothing_is_interpolated()
     {
-        var explorer = Explore.Over("Ground", Knob.Among<Ground>("Ground"), ground => Explored.Curve(Time, Time).With("Place", (double)ground));
+        var explorer = Explore.Over("Ground", ExplorerInput.Among<Ground>("Ground"), ground => Explored.Curve(Time, Time).With("Place", (double)ground));
         Assert.Equal(["mown grass", "sand"], explorer.Parameters[0].Choices);
         Assert.Contains("Every setting was computed", explorer.ErrorText(), StringComparison.Ordinal);
         Assert.Contains("pick ground (mown grass; sand)", explorer.ToString(), StringComparison.Ordinal);
@@ -60,15 +60,15 @@ public sealed class ExploreTests
     [Fact]
     public void A_reader_starts_with_the_alternative_that_is_named()
     {
-        var knob = Knob.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), start: "5 m/s");
+        var knob = ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), start: "5 m/s");
         Assert.Equal("5 m/s", knob.Parameter.Show(knob.Parameter.Start));
-        Assert.Contains("There is no alternative 'calm'", Assert.Throws<InvalidDesignException>(() => Knob.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), "calm")).Message, StringComparison.Ordinal);
+        Assert.Contains("There is no alternative 'calm'", Assert.Throws<InvalidDesignException>(() => ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), "calm")).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Curves_of_any_length_are_brought_to_one()
     {
-        var explorer = Explore.Over("Ramp", Knob.Between("Points", 5.0, 9.0, start: 5, points: 5), n =>
+        var explorer = Explore.Over("Ramp", ExplorerInput.Between("Points", 5.0, 9.0, start: 5, points: 5), n =>
         {
             double[] ramp = [.. Enumerable.Range(0, (int)n).Select(i => (double)i)];
             return Explored.Curve(new Series("x", "m", ramp), new Series("y", "m", [.. ramp.Select(v => 2 * v)]));
@@ -80,26 +80,26 @@ public sealed class ExploreTests
     [Fact]
     public void Numbers_keep_the_unit_they_started_with()
     {
-        var explorer = Explore.Over("Length", Knob.Among("Unit", [("metres", 1.5.Metres()), ("millimetres", 200.Millimetres())]), length => Explored.Curve(Time, Time).With("Length", length).With("Pressure", 5.BarGauge()));
+        var explorer = Explore.Over("Length", ExplorerInput.Among("Unit", [("metres", 1.5.Metres()), ("millimetres", 200.Millimetres())]), length => Explored.Curve(Time, Time).With("Length", length).With("Pressure", 5.BarGauge()));
         Assert.Equal(0.2, explorer.At(1).Numbers[0], 12);
         Assert.Equal("bar gauge", explorer.Numbers[1].Unit);
     }
 
     [Fact]
     public void A_start_that_is_refused_says_why() => Assert.Contains(
-        "starts with: Nothing falls", Assert.Throws<InvalidDesignException>(() => Explore.Over("Fall", Knob.Among("World", [("nowhere", 0.0), ("Earth", 9.81)]), g => Fall(1.Seconds(), g))).Message, StringComparison.Ordinal);
+        "starts with: Nothing falls", Assert.Throws<InvalidDesignException>(() => Explore.Over("Fall", ExplorerInput.Among("World", [("nowhere", 0.0), ("Earth", 9.81)]), g => Fall(1.Seconds(), g))).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("has 1 alternatives", "one")]
     [InlineData("are called 'a'", "a", "a")]
     [InlineData("has no name", "a", " ")]
     public void Alternatives_that_can_not_be_told_apart_are_refused(string reason, params string[] names) => Assert.Contains(
-        reason, Assert.Throws<InvalidDesignException>(() => Knob.Among("List", names)).Message, StringComparison.Ordinal);
+        reason, Assert.Throws<InvalidDesignException>(() => ExplorerInput.Among("List", names)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Numbers_that_come_and_go_are_refused_where_they_do()
     {
-        var explorer = Explore.Over("Odd", Knob.Among("n", [("one", 1), ("two", 2)]), n => n == 1 ? Explored.Curve(Time, Time).With("A", 1) : Explored.Curve(Time, Time).With("B", 1));
+        var explorer = Explore.Over("Odd", ExplorerInput.Among("n", [("one", 1), ("two", 2)]), n => n == 1 ? Explored.Curve(Time, Time).With("A", 1) : Explored.Curve(Time, Time).With("B", 1));
         Assert.Contains("give the same ones everywhere", explorer.At(1).RefusedBecause, StringComparison.Ordinal);
     }
 

@@ -48,7 +48,7 @@ public sealed class FigureJsonTests
         values[77_777] = 9;
         values[150_001] = double.NaN;
         var (x, y) = Thinning.Keep(time, new Series("Height", "m", values));
-        Assert.InRange(x.Length, 2, Thinning.Most);
+        Assert.InRange(x.Length, 2, Thinning.MaximumPoints);
         Assert.Equal((time[0], time[^1]), (x[0], x[^1]));
         Assert.Contains(9.0, y);
         Assert.Equal(777.77, x[Array.IndexOf(y, 9.0)], 9);

@@ -32,17 +32,17 @@ public static class Curlew
 
     public static Airframe Airframe { get; } = new(
         Body,
-        new MassLedger([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()), new MassPart("canopy", 110.Grams(), 380.Millimetres()), new MassPart("vessel", 420.Grams(), 1000.Millimetres()) { Extent = 700.Millimetres(), Diameter = 68.Millimetres() }, new MassPart("fins", 90.Grams(), 1280.Millimetres()) { Extent = 130.Millimetres(), Diameter = 140.Millimetres() }]),
-        new WaterTank(Vessel.Volume, Vessel.Liner.Bore, 1345.Millimetres()));
+        new MassBudget([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()), new MassPart("canopy", 110.Grams(), 380.Millimetres()), new MassPart("vessel", 420.Grams(), 1000.Millimetres()) { Extent = 700.Millimetres(), Diameter = 68.Millimetres() }, new MassPart("fins", 90.Grams(), 1280.Millimetres()) { Extent = 130.Millimetres(), Diameter = 140.Millimetres() }]),
+        new WaterChamber(Vessel.Volume, Vessel.Liner.Bore, 1345.Millimetres()));
 
     public static Charge Charge { get; } = new(Vessel.ToChamber(Rating), 32.Percent(), Rating.WorkingPressure / 1.5, 20.Celsius());
 
     public static VerticalFlightResult Flight { get; } = new VerticalFlight(
         Charge, Nozzle.Rounded(13.Millimetres()), 900.Grams(), DragCurve.Constant(0.5, 70.Millimetres()), new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)) { Name = "Curlew" }.Fly();
 
-    public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.Ledger, Charge, Nozzle.Rounded(13.Millimetres()), 1345.Millimetres())
+    public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.MassBudget, Charge, Nozzle.Rounded(13.Millimetres()), 1345.Millimetres())
     {
-        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.AtApogee(0.5.Seconds()),
+        Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.ByApogeeSensor(0.5.Seconds()),
     };
 
     public static LaunchSite Windy { get; } = new("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)

@@ -15,7 +15,7 @@ public sealed class ResultExplorerTests
         var explorer = Canopy.Explore(900.Grams(), 150.Metres(), 4.MetresPerSecond());
         var state = explorer.At(0.9, 4.5, 150);
         var descent = Canopy.Descend(900.Grams());
-        var drift = Drift.Under(150.Metres(), descent.Fastest, WindProfile.PowerLaw(4.5.MetresPerSecond(), 10.Metres()));
+        var drift = Drift.Descending(150.Metres(), descent.Fastest, WindProfile.PowerLaw(4.5.MetresPerSecond(), 10.Metres()));
         Assert.Equal(descent.Fastest.MetersPerSecond, state.Numbers[0], 1e-9);
         Assert.Equal(drift.Distance.Meters, state.Numbers[3], 1e-6);
         Assert.Equal(0, state.X[0], 1e-9);
@@ -39,7 +39,7 @@ public sealed class ResultExplorerTests
         var span = Curlew.Body.Fins[0].Planform.Reach.Millimeters;
         var state = explorer.At(span, 0, 32);
         // The water fraction lies between two computed ones.
-        Assert.Equal(stability.LeastMargin, state.Numbers[0], 0.01);
+        Assert.Equal(stability.MinimumMargin, state.Numbers[0], 0.01);
         Assert.Equal(stability.Margin[^1], state.Numbers[1], 0.01);
     }
 

@@ -18,7 +18,7 @@ public sealed class StagingChartTests
         new FinnedBody(
             [Nose.Cone(90.Millimetres(), 90.Millimetres()), new BodyTube(1150.Millimetres(), 90.Millimetres())],
             [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(), 1050.Millimetres())]),
-        new MassLedger([new("vessel", 900.Grams(), 700.Millimetres()) { Extent = 1.Metres(), Diameter = 90.Millimetres() }, new("fins", 300.Grams(), 1140.Millimetres())]),
+        new MassBudget([new("vessel", 900.Grams(), 700.Millimetres()) { Extent = 1.Metres(), Diameter = 90.Millimetres() }, new("fins", 300.Grams(), 1140.Millimetres())]),
         new Charge(new Chamber(5.Litres(), 86.Millimetres(), 60.BarGauge()), 33.Percent(), 40.BarGauge(), 15.Celsius()),
         new Nozzle(15.Millimetres()), 1220.Millimetres()) { Canopy = new Canopy(CanopyType.FlatCircular, 0.8.Metres()) }, Curlew.Vehicle);
 
@@ -57,7 +57,7 @@ public sealed class StagingChartTests
     [Fact]
     public void A_flight_that_failed_has_no_chart()
     {
-        var failed = (Pair with { Separation = Separation.AfterRelease(0.1.Seconds()) }).Fly(Site);
+        var failed = (Pair with { Separation = Separation.ByTimer(0.1.Seconds()) }).Fly(Site);
         Assert.Equal(ResultStatus.Failed, failed.Status);
         Assert.Throws<InvalidDesignException>(() => failed.Chart());
         Assert.Throws<InvalidDesignException>(() => failed.ChartSpeed());

@@ -244,7 +244,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         if (old) kernel.Published(kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() }));
         var (_, shown) = kernel.Run(
             """
-            Explore.Over("Square", Knob.Between("Side", 1.Metres(), 3.Metres()), Knob.Among("How many", [("one", 1), ("two", 2), ("none", 0)]),
+            Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), ExplorerInput.Among("How many", [("one", 1), ("two", 2), ("none", 0)]),
                 (side, n) => n == 0 ? throw new InvalidOperationException("<divided> by none") : Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, n])).With("Area", side * side * n))
             """);
         // It must fail where nobody catches it: a model may refuse, not break.
@@ -253,7 +253,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         (_, shown) = kernel.Run(
             """
             var broken = 0;
-            Explore.Over("Square", Knob.Between("Side", 1.Metres(), 3.Metres()), Knob.Among("How many", [("one", 1), ("two", 2)]),
+            Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), ExplorerInput.Among("How many", [("one", 1), ("two", 2)]),
                 (side, n) => broken > 0 ? throw new InvalidOperationException("<broken> later") : Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, n])).With("Area", side * side * n)).Live()
             """);
         var states = shown.Where(m => m.Type == "comm_open")
@@ -301,7 +301,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         kernel.Run("var stuck = false;");
         var (_, shown) = kernel.Run(
             """
-            Explore.Over("Square", Knob.Between("Side", 1.Metres(), 3.Metres()), side => { while (stuck) { } return Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, 1])); }).Live()
+            Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), side => { while (stuck) { } return Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, 1])); }).Live()
             """);
         var slider = shown.Where(m => m.Type == "comm_open").Single(m => (string?)m.Content["data"]!["state"]!["_model_name"] == "FloatSliderModel");
         kernel.Run("stuck = true;");
@@ -322,7 +322,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public async Task Controls_that_a_front_end_closes_are_forgotten_and_others_are_listed_by_target()
     {
         await using var kernel = KernelUnderTest.Start();
-        var (_, shown) = kernel.Run("Explore.Over(\"Square\", Knob.Between(\"Side\", 1.Metres(), 3.Metres()), s => Explored.Curve(new Series(\"x\", \"m\", [0, 1]), new Series(\"y\", \"m\", [0, 1]))).Live()");
+        var (_, shown) = kernel.Run("Explore.Over(\"Square\", ExplorerInput.Between(\"Side\", 1.Metres(), 3.Metres()), s => Explored.Curve(new Series(\"x\", \"m\", [0, 1]), new Series(\"y\", \"m\", [0, 1]))).Live()");
         var opened = shown.Count(m => m.Type == "comm_open");
         Assert.Equal(opened, Comms("jupyter.widget"));
         Assert.Equal(opened, Comms(null));

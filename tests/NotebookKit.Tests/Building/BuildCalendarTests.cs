@@ -45,8 +45,8 @@ public class BuildCalendarTests
             foreach (var step in plan.Steps)
             {
                 Assert.All(step.Task.After, b => Assert.True(plan.Steps.Single(s => s.Task.Name == b).Ready <= step.Start));
-                Assert.True(step.Start.TimeOfDay >= new TimeSpan(18, 30, 0) && step.HandsFree.TimeOfDay <= new TimeSpan(22, 0, 0));
-                Assert.True(plan.Steps.Count(s => s.Start <= step.Start && step.Start < s.HandsFree) <= people);
+                Assert.True(step.Start.TimeOfDay >= new TimeSpan(18, 30, 0) && step.WorkEnd.TimeOfDay <= new TimeSpan(22, 0, 0));
+                Assert.True(plan.Steps.Count(s => s.Start <= step.Start && step.Start < s.WorkEnd) <= people);
             }
         }, iter: 200);
 

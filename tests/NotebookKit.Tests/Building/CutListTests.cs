@@ -26,19 +26,19 @@ public class CutListTests
     [Fact]
     public void A_cloth_within_its_roll_is_one_piece()
     {
-        var layup = LayupOf(500, Cloth(ClothLay.WarpAlong, 1000));
+        var layup = LayupOf(500, Cloth(ClothLay.WarpAxial, 1000));
         var piece = CutList.Of(layup, None).Pieces.Single();
         Assert.Equal(1, piece.Count);
-        Assert.Equal(layup.Plies[0].CutAround!.Value.Millimeters, piece.Around!.Value.Millimeters, 9);
+        Assert.Equal(layup.Plies[0].CutWidth!.Value.Millimeters, piece.Around!.Value.Millimeters, 9);
         Assert.Equal(580, piece.OffTheRoll.Millimeters, 9);
     }
 
     [Fact]
     public void A_cloth_wider_than_its_roll_is_joined_with_overlaps()
     {
-        var layup = LayupOf(500, Cloth(ClothLay.WarpAlong, 120));
+        var layup = LayupOf(500, Cloth(ClothLay.WarpAxial, 120));
         var piece = CutList.Of(layup, None).Pieces.Single();
-        var around = layup.Plies[0].CutAround!.Value.Millimeters;
+        var around = layup.Plies[0].CutWidth!.Value.Millimeters;
         Assert.Equal(3, piece.Count);
         Tolerance.Relative(around + 2 * 25, 3 * piece.Around!.Value.Millimeters, 1e-12);
         Assert.True(piece.Around <= 120.Millimetres());
@@ -57,7 +57,7 @@ public class CutListTests
     {
         var layup = LayupOf(400, Cloth(ClothLay.Bias, 1000));
         var piece = CutList.Of(layup, None).Pieces.Single();
-        var around = layup.Plies[0].CutAround!.Value.Millimeters;
+        var around = layup.Plies[0].CutWidth!.Value.Millimeters;
         Assert.Equal(1, piece.Count);
         Tolerance.Relative((480 + around) / Math.Sqrt(2), piece.OffTheRoll.Millimeters, 1e-12);
         Assert.True((480 + around) / Math.Sqrt(2) <= 1000);
@@ -80,7 +80,7 @@ public class CutListTests
     {
         var layup = LayupOf(500, new HoopWrap(Stock.Cloth("carbon tape 150 g"), 2));
         var more = CutList.Of(layup, None with { TapeTurns = 3 }).LengthOf("carbon tape 150 g") - CutList.Of(layup, None with { TapeTurns = 0 }).LengthOf("carbon tape 150 g");
-        Tolerance.Relative(3 * 2 * Math.PI * layup.Plies[0].Over.Millimeters, more.Millimeters, 1e-9);
+        Tolerance.Relative(3 * 2 * Math.PI * layup.Plies[0].OuterDiameter.Millimeters, more.Millimeters, 1e-9);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public class ResinPlanTests
     {
         // 40 min × 60 % × 5 g/min is 120 g, the data sheet's mass 100 g: 100 g a cup.
         var plan = new ResinPlan(Slow, [new("sleeve", 60.Grams()), new("tape", 50.Grams()), new("veil", 20.Grams())]) { Waste = 0.Percent() }.Divide();
-        Assert.Equal(100, plan.LargestBatch.Grams, 9);
+        Assert.Equal(100, plan.MaximumBatch.Grams, 9);
         Assert.Equal(2, plan.Batches.Count);
         Assert.Equal(["sleeve"], plan.Batches[0].For);
         Assert.Equal(["tape", "veil"], plan.Batches[1].For);

@@ -89,7 +89,7 @@ internal static class CardFixture
     {
         List<double> time = [], pressure = [], temperature = [], expansion = [];
         double bar = 0, top = 0, lost = 0;
-        var (litres, growthMl) = (proof.Volume.Milliliters, proof.Filled.WallGrowth(proof.ProofPressure).Milliliters);
+        var (litres, growthMl) = (proof.Volume.Milliliters, proof.Filled.WallExpansion(proof.ProofPressure).Milliliters);
         var proofBar = proof.ProofPressure.Bar;
         double Compliance() => (litres / 21_790) + (growthMl / proofBar);
         void Row()
@@ -178,7 +178,7 @@ internal static class CardFixture
 
     public static RecoveryCheck Gear(Vehicle vehicle, double anchor)
     {
-        var whole = vehicle.Balance().Mass;
+        var whole = vehicle.MassProperties().Mass;
         return new RecoveryGear
         {
             Canopy = vehicle.Canopy!, Cord = new(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = whole * 0.25, Rear = whole * 0.75,

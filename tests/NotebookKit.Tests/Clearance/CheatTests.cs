@@ -272,7 +272,7 @@ public class CheatTests
         var leaning = Pair.Site with { Rail = new(3.Metres()) { Elevation = 65.Degrees() } };
         var card = Pair.Vehicle.Card(Pair.Site, Pair.Evidence with { StandOff = Pair.Vehicle.StandOff(leaning) });
         Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("was computed for an apogee of", StringComparison.Ordinal));
-        Assert.True(card.HighestApogee > card.Flight!.Apogee);
+        Assert.True(card.MaximumApogee > card.Flight!.Apogee);
     }
 
     // Whoever chooses the heavy end of the band flies slower on paper alone.

@@ -48,8 +48,8 @@ public class FillAllowanceTests
     {
         double Kept(Property<Ratio>? moisture) => FillAllowance.Of(TheProved, Status, 15.Celsius(), moisture).Heat!.Input.Moisture.Percent;
         Assert.Equal(2, Kept(null), 12);
-        Assert.Equal(2, Kept(Property.FromMemory(0.5.Percent(), 0, "heard")), 12);
-        Assert.Equal(3, Kept(Property.FromMemory(3.Percent(), 0, "heard")), 12);
+        Assert.Equal(2, Kept(Property.Unverified(0.5.Percent(), 0, "heard")), 12);
+        Assert.Equal(3, Kept(Property.Unverified(3.Percent(), 0, "heard")), 12);
         Assert.Equal(0.5, Kept(NearlyDry), 12);
     }
 

@@ -42,7 +42,7 @@ public class FlightLogTests
         var fit = Log(Flown(1.25, 38.5), 4.2, 0, 1).Fit();
         Assert.Equal(ResultStatus.Completed, fit.Status);
         Tolerance.Relative(1.25, fit.DragFactor, 2e-3);
-        Tolerance.Absolute(38.5, fit.Push.Bar, 0.02);
+        Tolerance.Absolute(38.5, fit.EffectiveFillPressure.Bar, 0.02);
         Tolerance.Absolute(4.2, fit.LaunchAt.Seconds, 2e-3);
     }
 
@@ -54,7 +54,7 @@ public class FlightLogTests
         {
             var fit = Log(Flown(1.1, 39), 4.2, 0.5, (ulong)seed + 10).Fit();
             if (fit.DragInterval.Low < 1.1 && 1.1 < fit.DragInterval.High) Interlocked.Increment(ref drag);
-            if (Math.Abs(fit.Push.Bar - 39) < fit.PushUncertainty.Bars) Interlocked.Increment(ref push);
+            if (Math.Abs(fit.EffectiveFillPressure.Bar - 39) < fit.EffectiveFillPressureUncertainty.Bars) Interlocked.Increment(ref push);
         });
         // Of 24 intervals 22.8 are expected; 20 and fewer come by chance in 1 of 40 sets.
         Assert.True(drag >= 20 && push >= 20, $"{drag} and {push} of 24");
@@ -84,7 +84,7 @@ public class FlightLogTests
     {
         var log = Log(Flown(1.3, 37), 4.2, 0.4, 3);
         var fit = log.Fit();
-        var again = (Trainer with { DragCalibration = fit.Calibration, Charge = Trainer.Charge with { Pressure = fit.Push } }).Fly(Site);
+        var again = (Trainer with { DragCalibration = fit.Calibration, Charge = Trainer.Charge with { Pressure = fit.EffectiveFillPressure } }).Fly(Site);
         Tolerance.Absolute(log.Height.Values.Max(), again.Apogee.Meters, 1.5);
         Assert.Contains("synthetic log", string.Join(' ', again.Model.Assumptions), StringComparison.Ordinal);
     }
@@ -105,7 +105,7 @@ public class FlightLogTests
         var (both, one) = (log.Fit(), (log with { TrustGauge = true }).Fit());
         Assert.True(Width(one) < 0.5 * Width(both));
         Assert.InRange(1.2, one.DragInterval.Low, one.DragInterval.High);
-        Assert.Equal(40, one.Push.Bar, 12);
+        Assert.Equal(40, one.EffectiveFillPressure.Bar, 12);
         Assert.Contains(both.Findings, f => f.Message.Contains("Trust the gauge", StringComparison.Ordinal));
     }
 

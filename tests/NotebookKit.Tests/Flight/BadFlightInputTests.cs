@@ -24,7 +24,7 @@ public class BadFlightInputTests
         ["Mach number of the roll"] = () => SampleBodies.ThreeFins.Roll(double.NaN),
         ["finite-length factor"] = () => SampleBodies.ThreeFins.AtAngles(1.2.Metres(), finiteLengthFactor: double.NaN),
         ["transition"] = () => SampleBodies.ThreeFins.Drag(50.MetresPerSecond(), assumptions: new() { LateTransition = double.NaN }),
-        ["parasitic drag"] = () => SampleBodies.ThreeFins.DragCurves(assumptions: new() { Parasitic = double.NaN }),
+        ["parasitic drag"] = () => SampleBodies.ThreeFins.DragCurves(assumptions: new() { ProtuberanceDrag = double.NaN }),
         ["drag coefficient"] = () => DragCurve.Constant(double.NaN, 60.Millimetres()),
         ["factor on drag"] = () => SampleBodies.ThreeFins.DragCurves().Middle.Times(double.NaN),
         ["fin span"] = () => SampleBodies.ThreeFins.Fins[0].WithSpanTimes(double.NaN).Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()),
@@ -42,13 +42,13 @@ public class BadFlightInputTests
         ["Mach number of the stability"] = () => Frame.Stability(40.Percent(), 80.Grams(), double.NaN),
         ["water"] = () => (Trainer with { Charge = Trainer.Charge with { WaterFraction = Ratio.FromPercent(double.NaN) } }).Fly(SampleVehicles.Calm),
         ["mass"] = () => (Trainer with { Parts = new([new("all", Mass.FromKilograms(double.NaN), 0.7.Metres())]) }).Fly(SampleVehicles.Calm),
-        ["timer"] = () => Deployment.AfterRelease(Duration.FromSeconds(double.NaN)),
+        ["timer"] = () => Deployment.ByTimer(Duration.FromSeconds(double.NaN)),
         ["canopy drag"] = () => new Canopy(CanopyType.FlatCircular, 1.Metres()) { DragCoefficient = double.NaN }.Descend(1.Kilograms()),
         ["opening speed"] = () => new Canopy(CanopyType.FlatCircular, 1.Metres()).Open(1.Kilograms(), Speed.FromMetersPerSecond(double.NaN)),
         ["growth exponent"] = () => new Canopy(CanopyType.FlatCircular, 1.Metres()).Open(1.Kilograms(), 10.MetresPerSecond(), growthExponent: double.NaN),
         ["spread of the timer"] = () => new Canopy(CanopyType.FlatCircular, 1.Metres()).OpenByTimer(1.Kilograms(), 8.Seconds(), 8.Seconds(), Duration.FromSeconds(double.NaN), 3.MetresPerSecond()),
         ["finite-mass parameter"] = () => OpeningForce.FiniteMassFactor(double.NaN, 2),
-        ["drift height"] = () => Drift.Under(Length.FromMeters(double.NaN), 6.MetresPerSecond(), WindProfile.Calm),
+        ["drift height"] = () => Drift.Descending(Length.FromMeters(double.NaN), 6.MetresPerSecond(), WindProfile.Calm),
     };
 
     [Theory]

@@ -25,7 +25,7 @@ internal static class SampleHops
         [
             .. SampleVehicles.Trainer.Parts.Parts, new("ballast", 330.Grams(), 0.3.Metres()),
         ]),
-        Deployment = Deployment.Never,
+        Deployment = Deployment.None,
     };
 
     /// <summary>A rail so short that it leaves it.</summary>

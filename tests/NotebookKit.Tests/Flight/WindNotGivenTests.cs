@@ -66,10 +66,10 @@ public class WindNotGivenTests
     [Fact]
     public void A_drift_under_no_given_wind_is_not_zero_but_not_known()
     {
-        var drift = Drift.Under(100.Metres(), 6.MetresPerSecond(), WindProfile.NotGiven);
+        var drift = Drift.Descending(100.Metres(), 6.MetresPerSecond(), WindProfile.NotGiven);
         Assert.True(SaysSo(drift.Findings));
         Assert.Equal("wind not given", drift.Lines[0].Value);
-        Assert.False(SaysSo(Drift.Under(100.Metres(), 6.MetresPerSecond(), WindProfile.Calm).Findings));
+        Assert.False(SaysSo(Drift.Descending(100.Metres(), 6.MetresPerSecond(), WindProfile.Calm).Findings));
     }
 
     [Fact]

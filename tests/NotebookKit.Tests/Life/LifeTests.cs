@@ -55,7 +55,7 @@ public class LifeTests
     }
 
     [Theory]
-    [InlineData(SourceKind.FromMemory)]
+    [InlineData(SourceKind.Unverified)]
     [InlineData(SourceKind.CommonPractice)]
     [InlineData(SourceKind.Typical)]
     [InlineData(SourceKind.Independent)]
@@ -138,7 +138,7 @@ public class LifeTests
         Assert.Contains("not known", result.Ages, StringComparison.Ordinal);
     }
 
-    // With a shape below 1 the formula makes a survivor younger: allowed to print, not to parameters from memory.
+    // With a shape below 1 the formula makes a survivor younger: allowed to print, not to parameters unverified.
     [Fact]
     public void A_proof_makes_no_vessel_younger_on_unpublished_parameters()
     {

@@ -116,7 +116,7 @@ public class ProofRecordTests
         Assert.Equal(ProofVerdict.Accept, record.Verdict);
         Tolerance.Absolute(60.1, record.HeldAtLeast!.Value.Bar, 0.1);
         Assert.Equal(40.BarGauge(), record.WorkingPressureShown);
-        Tolerance.Absolute(30.3, record.Expansion!.WallGrowth.Milliliters, 0.3);
+        Tolerance.Absolute(30.3, record.Expansion!.Total.Milliliters, 0.3);
         Tolerance.Absolute(0.3, record.Expansion.Permanent.Milliliters, 0.05);
         Tolerance.Absolute(4, record.Expansion.TrappedAir.Milliliters, 1.0);
         Assert.All(record.Holds, h => Assert.True(h!.LongEnough));
@@ -185,7 +185,7 @@ public class ProofRecordTests
         var log = Log(new());
         var shifted = log.Expansion!.Values.Select((v, i) => log.Time[i] > 900 ? v + 40 : v).ToArray();
         var record = (log with { Expansion = log.Expansion with { Values = shifted } }).Judge();
-        Assert.True(record.Expansion!.Permanent > record.Expansion.WallGrowth);
+        Assert.True(record.Expansion!.Permanent > record.Expansion.Total);
         Assert.Equal(ProofVerdict.Reject, record.Verdict);
     }
 
@@ -226,7 +226,7 @@ public class ProofRecordTests
     // Held a bar past proof, the water is squeezed by half a millilitre more: none of it is growth of the wall.
     [Fact]
     public void Growth_is_given_at_proof_whatever_was_held() =>
-        Tolerance.Absolute(30, Log(new() { Highest = 61.2 }).Judge().Expansion!.WallGrowth.Milliliters, 0.25);
+        Tolerance.Absolute(30, Log(new() { Highest = 61.2 }).Judge().Expansion!.Total.Milliliters, 0.25);
 
     // 58.5 bar lies inside the band of a hold at 60 and within 2.5 % of it: it proves 38.9, not 40.
     [Fact]
@@ -247,7 +247,7 @@ public class ProofRecordTests
         var bar = log.Pressure.Values.ToArray();
         bar[Array.FindIndex(bar, b => b > 58.9) + 5] = 60.3;
         var record = (log with { Pressure = log.Pressure with { Values = bar } }).Judge();
-        Assert.Equal(60.3, record.Highest.Bar, 6);
+        Assert.Equal(60.3, record.MaximumPressure.Bar, 6);
         Assert.Equal(ProofVerdict.Retest, record.Verdict);
         Tolerance.Absolute(59.0 / 1.5, record.WorkingPressureShown!.Value.Bar, 0.1);
     }

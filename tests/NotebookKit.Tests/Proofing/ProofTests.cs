@@ -25,7 +25,7 @@ public class ProofTests
         var plan = Curlew.Plan();
         Assert.Equal([15.0, 30.0, 45.0, 54.0, 60.0, 40.0], plan.Steps.Select(s => Math.Round(s.Pressure.Bar, 9)));
         Assert.Equal(120, plan.Steps[4].Hold.Seconds);
-        Assert.Equal(30, plan.Steps[4].WallGrowth.Milliliters, 9);
+        Assert.Equal(30, plan.Steps[4].WallExpansion.Milliliters, 9);
         Assert.Equal(ResultStatus.Completed, plan.Status);
     }
 
@@ -105,7 +105,7 @@ public class ProofTests
             WorkingPressure = 600.BarGauge(),
             Rule = ProofRule.Club with { Factor = double.NaN },
             Steps = [50.Percent(), 40.Percent()],
-            Wall = Curlew.Wall with { Growth = 50.Percent() },
+            Wall = Curlew.Wall with { VolumeRatio = 50.Percent() },
         };
         var errors = bad.Validate().Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message).ToList();
         string[] wanted = ["no name", "volume of the vessel", "working pressure", "proof factor", "steps", "relative expansion"];
@@ -127,7 +127,7 @@ public class ProofTests
 
     [Fact]
     public void Warns_that_a_rule_is_from_memory() =>
-        Assert.Contains((Curlew with { Rule = ProofRule.Of(RuleSets.GlassCylinder) }).Plan().Findings, f => f.Message.Contains("from memory", StringComparison.Ordinal));
+        Assert.Contains((Curlew with { Rule = ProofRule.Of(RuleSets.GlassCylinder) }).Plan().Findings, f => f.Message.Contains("unverified", StringComparison.Ordinal));
 
     [Fact]
     public void Losing_water_and_its_fall_in_pressure_are_inverse() =>
@@ -154,7 +154,7 @@ public class ProofTests
         var rating = Tests.Vessels.Samples.Trainer.Rate();
         var proof = Proof.For(rating);
         Tolerance.Relative(rating.ProofPressure.Bar, proof.ProofPressure.Bar, 1e-12);
-        Tolerance.Relative(rating.Vessel.Expansion(rating.ProofPressure).Growth.Milliliters, proof.Filled.WallGrowth(rating.ProofPressure).Milliliters, 1e-9);
+        Tolerance.Relative(rating.Vessel.Expansion(rating.ProofPressure).ElasticExpansion.Milliliters, proof.Filled.WallExpansion(rating.ProofPressure).Milliliters, 1e-9);
         Assert.Equal(rating.Vessel.Length, proof.Support!.Span);
         Assert.Equal(ResultStatus.Completed, proof.Plan().Status);
     }

@@ -36,7 +36,7 @@ public class AgreementTests
     [InlineData(SourceKind.Standard, "published")]
     [InlineData(SourceKind.Published, "published")]
     [InlineData(SourceKind.DataSheet, "published")]
-    [InlineData(SourceKind.FromMemory, "published")]
+    [InlineData(SourceKind.Unverified, "published")]
     [InlineData(SourceKind.Independent, "reference")]
     [InlineData(SourceKind.Measured, "reference")]
     [InlineData(SourceKind.CommonPractice, "reference")]

@@ -7,7 +7,7 @@ namespace NotebookKit.Aerodynamics.Bodies;
 
 /// <summary>
 /// A nose that starts at a point and widens to the body. Source of the profiles: J. S. Barrowman, M.S. thesis, 1967, and the usual
-/// definitions of the parabolic, power and Haack series (from memory).
+/// definitions of the parabolic, power and Haack series (unverified).
 /// </summary>
 /// <param name="Shape">Family of the profile.</param>
 /// <param name="Length">Tip to base; 1 mm to 10 m.</param>

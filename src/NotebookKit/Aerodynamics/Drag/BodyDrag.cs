@@ -12,7 +12,7 @@ public static class BodyDrag
 {
     /// <summary>
     /// Drag at zero angle of attack, part by part, as a band.
-    /// Source: Schlichting; Hoerner, 1965; Fleeman, 2001; Barrowman, 1967 (from memory; see the result's model card).
+    /// Source: Schlichting; Hoerner, 1965; Fleeman, 2001; Barrowman, 1967 (unverified; see the result's model card).
     /// </summary>
     /// <param name="body">The body and its fins.</param>
     /// <param name="speed">Speed through the air; 1 m/s up to Mach 0.9.</param>
@@ -34,7 +34,7 @@ public static class BodyDrag
         var late = new DragBuildUp(geometry, assumptions, mach, perMetre, jetM2, late: true);
         var early = new DragBuildUp(geometry, assumptions, mach, perMetre, jetM2, late: false);
 
-        var bands = Bands(late, early, assumptions.Parasitic);
+        var bands = Bands(late, early, assumptions.ProtuberanceDrag);
         var middle = bands.Sum(b => (b.Low + b.High) / 2);
         return new DragResult
         {
@@ -90,7 +90,7 @@ public static class BodyDrag
         var (low, high) = (DragBuildUp.Low(late, early, 0), DragBuildUp.High(late, early, 0));
         if (high > 1.2 * low)
             yield return Finding.Note($"the published forms leave the drag coefficient between {Digits.Round(low)} and {Digits.Round(high)}; carry both ends into the height, or fit one flight.");
-        if (assumptions.Parasitic == 0)
+        if (assumptions.ProtuberanceDrag == 0)
             yield return Finding.Note("nothing is counted for rail buttons, joints and screws; set Parasitic where they stick out.");
     }
 

@@ -23,11 +23,11 @@ public sealed record DragAssumptions
     /// <summary>Which published form factor the body takes.</summary>
     public FormFactorLaw BodyForm { get; init; } = FormFactorLaw.Barrowman;
 
-    /// <summary>Whether friction falls with Mach number by 1 − 0.1 M². Source: Barrowman, 1967, ch. 4 (from memory).</summary>
+    /// <summary>Whether friction falls with Mach number by 1 − 0.1 M². Source: Barrowman, 1967, ch. 4 (unverified).</summary>
     public bool CompressibleFriction { get; init; } = true;
 
     /// <summary>Drag of what sticks out (rail buttons, joints, screws), on the reference area [-]; 0 to 1.</summary>
-    public double Parasitic { get; init; }
+    public double ProtuberanceDrag { get; init; }
 
     /// <summary>Smooth and turbulent from the tip, friction without Mach correction: the textbook case.</summary>
     public static DragAssumptions SmoothTurbulent { get; } = new() { Roughness = Length.Zero, LateTransition = 0, CompressibleFriction = false };
@@ -43,7 +43,7 @@ public sealed record DragAssumptions
         findings.AddIf(transitions.Find(LateTransition, "late transition Reynolds number", Why));
         if (LateTransition < EarlyTransition)
             findings.Add(Finding.Error($"late transition Reynolds number is {Digits.Round(LateTransition)}, below the early one of {Digits.Round(EarlyTransition)}; swap the two."));
-        findings.AddIf(new ValidRange<double>(0, 1).Find(Parasitic, "parasitic drag coefficient", "It is on the reference area; a pair of rail buttons is some hundredths."));
+        findings.AddIf(new ValidRange<double>(0, 1).Find(ProtuberanceDrag, "parasitic drag coefficient", "It is on the reference area; a pair of rail buttons is some hundredths."));
         return findings;
     }
 }

@@ -8,7 +8,7 @@ internal readonly struct DragBuildUp
     /// <summary>Below this Reynolds number the plate laws lose their meaning and the drag no longer matters.</summary>
     private const double LowestReynolds = 1e4;
 
-    /// <summary>What M² takes off friction, as a share: Barrowman, 1967, ch. 4 (from memory).</summary>
+    /// <summary>What M² takes off friction, as a share: Barrowman, 1967, ch. 4 (unverified).</summary>
     public const double FrictionFall = 0.1;
 
     public DragBuildUp(DragGeometry geometry, DragAssumptions assumptions, double mach, double reynoldsPerMetre, double jetM2, bool late)

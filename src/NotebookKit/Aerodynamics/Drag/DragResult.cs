@@ -8,7 +8,7 @@ namespace NotebookKit.Aerodynamics.Drag;
 
 /// <summary>
 /// Drag at zero angle of attack, part by part, as a band. Source: H. Schlichting, Boundary-Layer Theory; S. F. Hoerner, Fluid-Dynamic Drag,
-/// 1965; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, M.S. thesis, 1967 (all from memory).
+/// 1965; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, M.S. thesis, 1967 (all unverified).
 /// </summary>
 public sealed record DragResult : IResult
 {

@@ -42,8 +42,8 @@ internal sealed class DragTabulation
     private double Whole(double mach, double weight)
     {
         var (late, early) = Ends(mach);
-        var low = DragBuildUp.Low(late, early, _assumptions.Parasitic);
-        return Math.Min(MostCoefficient, low + (weight * (DragBuildUp.High(late, early, _assumptions.Parasitic) - low)));
+        var low = DragBuildUp.Low(late, early, _assumptions.ProtuberanceDrag);
+        return Math.Min(MostCoefficient, low + (weight * (DragBuildUp.High(late, early, _assumptions.ProtuberanceDrag) - low)));
     }
 
     /// <summary>What goes by the Reynolds number, without its fall with Mach number.</summary>

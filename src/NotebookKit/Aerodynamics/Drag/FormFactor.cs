@@ -3,7 +3,7 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Aerodynamics.Drag;
 
 /// <summary>
-/// Factors from flat-plate friction to profile drag. Source: S. F. Hoerner, 1965; J. S. Barrowman, 1967; USAF DATCOM (from memory).
+/// Factors from flat-plate friction to profile drag. Source: S. F. Hoerner, 1965; J. S. Barrowman, 1967; USAF DATCOM (unverified).
 /// </summary>
 public static class FormFactor
 {
@@ -22,7 +22,7 @@ public static class FormFactor
         };
     }
 
-    /// <summary>Factor on the friction of a plate fin, 1 + 2 t / c [-]. Source: S. F. Hoerner, 1965, ch. VI (from memory).</summary>
+    /// <summary>Factor on the friction of a plate fin, 1 + 2 t / c [-]. Source: S. F. Hoerner, 1965, ch. VI (unverified).</summary>
     /// <param name="thicknessToChord">Thickness over chord [-]; 0 to 0.25.</param>
     /// <exception cref="OutOfRangeException">The ratio is outside.</exception>
     public static double Plate(double thicknessToChord) =>

@@ -5,7 +5,7 @@ namespace NotebookKit.Aerodynamics.Drag;
 
 /// <summary>
 /// Mean skin-friction coefficients of a flat plate, on wetted area.
-/// Source: H. Schlichting, Boundary-Layer Theory, ch. XXI; S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. II (from memory).
+/// Source: H. Schlichting, Boundary-Layer Theory, ch. XXI; S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. II (unverified).
 /// </summary>
 public static class Friction
 {

@@ -6,7 +6,7 @@ namespace NotebookKit.Aerodynamics.Drag;
 
 /// <summary>
 /// Base, edge and compressibility terms of subsonic drag.
-/// Source: S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. III; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, 1967, ch. 4 (from memory).
+/// Source: S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. III; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, 1967, ch. 4 (unverified).
 /// </summary>
 public static class PressureDrag
 {

@@ -94,12 +94,12 @@ public static class BodyFinStructure
 
     private static IEnumerable<Finding> StructureFindings(string name, double divergenceMargin, double sheetFactor, double bondFactor, double angle)
     {
-        if (divergenceMargin < FlutterResult.WantedMargin)
-            yield return Finding.Warning($"{name}: the divergence margin is {Digits.Round(divergenceMargin)}; at least {FlutterResult.WantedMargin} is wanted. Make the fins thicker or stiffer in shear.");
-        if (sheetFactor < FinStructureResult.WantedSheetFactor)
-            yield return Finding.Warning($"{name}: the sheet has a factor of {Digits.Round(sheetFactor)} at the root; at least {FinStructureResult.WantedSheetFactor} is wanted. Make it thicker or put plies across the root.");
-        if (bondFactor < FinStructureResult.WantedBondFactor)
-            yield return Finding.Warning($"{name}: the bond has a factor of {Digits.Round(bondFactor)}; at least {FinStructureResult.WantedBondFactor} is wanted. Make the fillets larger or lap cloth from fin to fin.");
+        if (divergenceMargin < FlutterResult.RequiredMargin)
+            yield return Finding.Warning($"{name}: the divergence margin is {Digits.Round(divergenceMargin)}; at least {FlutterResult.RequiredMargin} is wanted. Make the fins thicker or stiffer in shear.");
+        if (sheetFactor < FinStructureResult.RequiredSheetFactor)
+            yield return Finding.Warning($"{name}: the sheet has a factor of {Digits.Round(sheetFactor)} at the root; at least {FinStructureResult.RequiredSheetFactor} is wanted. Make it thicker or put plies across the root.");
+        if (bondFactor < FinStructureResult.RequiredBondFactor)
+            yield return Finding.Warning($"{name}: the bond has a factor of {Digits.Round(bondFactor)}; at least {FinStructureResult.RequiredBondFactor} is wanted. Make the fillets larger or lap cloth from fin to fin.");
         if (angle == 0)
             yield return Finding.Warning($"{name}: there is neither gust nor cant, so the fins bear nothing and root and bond aren't judged. Give the gust of the worst day you fly in.");
         if (angle > 15 * Math.PI / 180)

@@ -30,14 +30,14 @@ public static class FinFlutter
         // (λ + 1) / 2 of a trapezoid is its mean chord over its root: that ratio stands for the taper of any outline. A tip corner says nothing.
         var (aspect, taper, ratio) = (span * span / area, (2 * area / (span * root)) - 1, fins.Thickness.Meters / fins.Planform.LongestChordM);
         var speed = FinAeroelasticity.FlutterMps(shearModulus.Pascals, ratio, aspect, taper, air.Pressure.Pascals, air.SoundMps);
-        var wanted = fins.Thickness * Math.Pow(FlutterResult.WantedMargin * fastest.MetersPerSecond / speed, 2.0 / 3);
+        var wanted = fins.Thickness * Math.Pow(FlutterResult.RequiredMargin * fastest.MetersPerSecond / speed, 2.0 / 3);
         return new FlutterResult
         {
             Title = $"Flutter, {fins.Name}",
             FlutterSpeed = Speed.FromMetersPerSecond(speed),
             Fastest = fastest,
             Mach = mach,
-            ThicknessWanted = wanted,
+            RequiredThickness = wanted,
             Findings = FlutterFindings(fins, speed / fastest.MetersPerSecond, mach, wanted),
             Working = new Working("Flutter speed",
             [
@@ -52,12 +52,12 @@ public static class FinFlutter
     private static List<Finding> FlutterFindings(FinSet fins, double margin, double mach, Length wanted)
     {
         var findings = new List<Finding>();
-        if (mach > FlutterResult.HighestMach)
-            findings.Add(Finding.Error($"{fins.Name}: the fastest speed is Mach {Digits.Round(mach, 2)}; no flutter pass is given above Mach {FlutterResult.HighestMach}, where the criterion was up to 55 % too high. Fly slower, or have the fins tested."));
+        if (mach > FlutterResult.MaximumMach)
+            findings.Add(Finding.Error($"{fins.Name}: the fastest speed is Mach {Digits.Round(mach, 2)}; no flutter pass is given above Mach {FlutterResult.MaximumMach}, where the criterion was up to 55 % too high. Fly slower, or have the fins tested."));
         if (margin < 1)
             findings.Add(Finding.Error($"{fins.Name}: the fastest speed is above the flutter speed (margin {Digits.Round(margin)}); the fins will be lost. Make them at least {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span."));
-        else if (margin < FlutterResult.WantedMargin)
-            findings.Add(Finding.Warning($"{fins.Name}: the flutter margin is {Digits.Round(margin)}; at least {FlutterResult.WantedMargin} is wanted. Make the fins {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span."));
+        else if (margin < FlutterResult.RequiredMargin)
+            findings.Add(Finding.Warning($"{fins.Name}: the flutter margin is {Digits.Round(margin)}; at least {FlutterResult.RequiredMargin} is wanted. Make the fins {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span."));
         return findings;
     }
 }

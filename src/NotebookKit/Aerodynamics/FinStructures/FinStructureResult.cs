@@ -9,15 +9,15 @@ namespace NotebookKit.Aerodynamics.FinStructures;
 
 /// <summary>
 /// A set of fins as structure: flutter, divergence, root bending and root bond. Source: D. J. Martin, NACA TN 4197, 1958; R. L. Bisplinghoff,
-/// H. Ashley, R. L. Halfman, Aeroelasticity, 1955, ch. 8; J. M. Gere, Mechanics of Materials (from memory).
+/// H. Ashley, R. L. Halfman, Aeroelasticity, 1955, ch. 8; J. M. Gere, Mechanics of Materials (unverified).
 /// </summary>
 public sealed record FinStructureResult : IResult
 {
     /// <summary>Least factor on strength that passes [-]; common practice: two on the sheet, three on a hand-laid bond.</summary>
-    public const double WantedSheetFactor = 2;
+    public const double RequiredSheetFactor = 2;
 
     /// <summary>Least factor on the bond that passes [-]; common practice.</summary>
-    public const double WantedBondFactor = 3;
+    public const double RequiredBondFactor = 3;
 
     /// <inheritdoc/>
     public required string Title { get; init; }
@@ -77,7 +77,7 @@ public sealed record FinStructureResult : IResult
     public required bool IsSweptForward { get; init; }
 
     /// <summary>Whether flutter, divergence, root and bond all hold; never of fins swept forward, nor without any load on them.</summary>
-    public bool Holds => !IsSweptForward && FinLoad > Force.Zero && Flutter.Holds && DivergenceMargin >= FlutterResult.WantedMargin && SheetFactor >= WantedSheetFactor && BondFactor >= WantedBondFactor;
+    public bool Holds => !IsSweptForward && FinLoad > Force.Zero && Flutter.Holds && DivergenceMargin >= FlutterResult.RequiredMargin && SheetFactor >= RequiredSheetFactor && BondFactor >= RequiredBondFactor;
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -102,7 +102,7 @@ public sealed record FinStructureResult : IResult
         .. Flutter.Lines,
         new("Divergence speed", DivergenceSpeed.Show(SpeedUnit.MeterPerSecond), $"margin {Digits.Round(DivergenceMargin)}"),
         new("Air load on one fin", FinLoad.Show(), $"at {LoadAngle.Show()} and {Flutter.Fastest.Show()}"),
-        new("Root bending stress", RootStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(SheetFactor)}, wanted {WantedSheetFactor}"),
-        new("Bond stress", BondStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(BondFactor)}, wanted {WantedBondFactor}"),
+        new("Root bending stress", RootStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(SheetFactor)}, wanted {RequiredSheetFactor}"),
+        new("Bond stress", BondStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(BondFactor)}, wanted {RequiredBondFactor}"),
     ];
 }

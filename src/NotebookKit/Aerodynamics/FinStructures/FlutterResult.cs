@@ -13,10 +13,10 @@ namespace NotebookKit.Aerodynamics.FinStructures;
 public sealed record FlutterResult : IResult
 {
     /// <summary>Least ratio of flutter speed to fastest flight speed that passes [-].</summary>
-    public const double WantedMargin = 1.5;
+    public const double RequiredMargin = 1.5;
 
     /// <summary>Mach number above which nothing passes [-].</summary>
-    public const double HighestMach = 0.8;
+    public const double MaximumMach = 0.8;
 
     /// <inheritdoc/>
     public required string Title { get; init; }
@@ -31,7 +31,7 @@ public sealed record FlutterResult : IResult
     public required double Mach { get; init; }
 
     /// <summary>Plate thickness that gives the wanted margin, everything else kept.</summary>
-    public required Length ThicknessWanted { get; init; }
+    public required Length RequiredThickness { get; init; }
 
     /// <inheritdoc/>
     public required IReadOnlyList<Finding> Findings { get; init; }
@@ -43,7 +43,7 @@ public sealed record FlutterResult : IResult
     public double Margin => FlutterSpeed / Fastest;
 
     /// <summary>Whether the margin is at least 1.5 and the speed at most Mach 0.8.</summary>
-    public bool Holds => Margin >= WantedMargin && Mach <= HighestMach;
+    public bool Holds => Margin >= RequiredMargin && Mach <= MaximumMach;
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -68,7 +68,7 @@ public sealed record FlutterResult : IResult
     [
         new("Flutter speed", FlutterSpeed.Show(SpeedUnit.MeterPerSecond), "predicted; true onset may be lower"),
         new("Fastest flight speed", Fastest.Show(SpeedUnit.MeterPerSecond), $"Mach {Digits.Round(Mach, 2)}"),
-        new("Margin", Digits.Round(Margin), Holds ? $"holds: at least {WantedMargin}" : $"doesn't hold: at least {WantedMargin} is wanted, below Mach {HighestMach}"),
-        new("Thickness for that margin", ThicknessWanted.Show(LengthUnit.Millimeter)),
+        new("Margin", Digits.Round(Margin), Holds ? $"holds: at least {RequiredMargin}" : $"doesn't hold: at least {RequiredMargin} is wanted, below Mach {MaximumMach}"),
+        new("Thickness for that margin", RequiredThickness.Show(LengthUnit.Millimeter)),
     ];
 }

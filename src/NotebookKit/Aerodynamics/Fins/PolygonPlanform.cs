@@ -9,7 +9,7 @@ namespace NotebookKit.Aerodynamics.Fins;
 /// A fin of any straight-sided outline that a line parallel to the body crosses once going in and once coming out. The component method's
 /// trapezoid forms are the closed form of the integrals over chord that are taken here, strip by strip (derived; a trapezoid given as a
 /// polygon gives the trapezoid's numbers). The sweep in the lift slope is the area-weighted mean over strips, an approximation.
-/// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3 (from memory).
+/// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3 (unverified).
 /// </summary>
 /// <param name="Outline">Corners in order from the root leading edge round the tip to the root trailing edge; the first and the last lie on the
 /// body (Out = 0).</param>

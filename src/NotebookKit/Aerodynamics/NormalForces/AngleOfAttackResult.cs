@@ -7,7 +7,7 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 
 /// <summary>
 /// Normal force, centre of pressure and margin against angle of attack, with the body's cross-flow lift.
-/// Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951; L. H. Jorgensen, NASA TR R-474, 1977 (from memory).
+/// Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951; L. H. Jorgensen, NASA TR R-474, 1977 (unverified).
 /// </summary>
 public sealed record AngleOfAttackResult : IResult
 {

@@ -15,7 +15,7 @@ public static class BodyAtAngles
     /// <summary>
     /// Margin against angle of attack. A long body carries cross-flow lift well forward of its fins, so a margin that is ample at zero may
     /// be gone at the angle a crosswind makes off the rail.
-    /// Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951 (from memory).
+    /// Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951 (unverified).
     /// </summary>
     /// <param name="body">The body and its fins.</param>
     /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
@@ -59,7 +59,7 @@ public static class BodyAtAngles
         };
     }
 
-    /// <summary>Margin at one angle of attack, with the body's cross-flow lift [calibres]. Source: NACA TR 1048, 1951 (from memory).</summary>
+    /// <summary>Margin at one angle of attack, with the body's cross-flow lift [calibres]. Source: NACA TR 1048, 1951 (unverified).</summary>
     /// <param name="body">The body and its fins.</param>
     /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     /// <param name="angle">Angle of attack; 0 to 20°.</param>

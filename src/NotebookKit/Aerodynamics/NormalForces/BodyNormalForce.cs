@@ -12,7 +12,7 @@ public static class BodyNormalForce
 {
     /// <summary>
     /// Normal force and centre of pressure at a small angle of attack, part by part.
-    /// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3 (from memory).
+    /// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3 (unverified).
     /// </summary>
     /// <param name="body">The body and its fins.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>

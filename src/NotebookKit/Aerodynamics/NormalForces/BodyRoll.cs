@@ -9,7 +9,7 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 public static class BodyRoll
 {
     /// <summary>
-    /// Roll forcing and damping of all fin sets together. Source: J. S. Barrowman, M.S. thesis, 1967, strip theory (from memory).
+    /// Roll forcing and damping of all fin sets together. Source: J. S. Barrowman, M.S. thesis, 1967, strip theory (unverified).
     /// </summary>
     /// <param name="body">The body and its fins.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>

@@ -4,7 +4,7 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 
 /// <summary>
 /// Drag of a body of finite length across the flow. Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951; the finite-length factor is
-/// the measured drag of short cylinders over that of a long one, F. M. White, Fluid Mechanics (both from memory).
+/// the measured drag of short cylinders over that of a long one, F. M. White, Fluid Mechanics (both unverified).
 /// </summary>
 public static class Crossflow
 {

@@ -8,7 +8,7 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 
 /// <summary>
 /// Normal force and centre of pressure at a small angle of attack, part by part.
-/// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3; F. W. Diederich, NACA TN 2335, 1951; M. M. Munk, NACA TR 184, 1924 (all from memory).
+/// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3; F. W. Diederich, NACA TN 2335, 1951; M. M. Munk, NACA TR 184, 1924 (all unverified).
 /// </summary>
 public sealed record NormalForceResult : IResult
 {

@@ -5,7 +5,7 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 
 /// <summary>
 /// Roll forcing by fin cant and roll damping by strip theory, on reference area and diameter.
-/// Source: J. S. Barrowman, M.S. thesis, 1967 (from memory).
+/// Source: J. S. Barrowman, M.S. thesis, 1967 (unverified).
 /// </summary>
 /// <param name="Forcing">Rolling-moment slope Clδ by cant of all fins together [1/rad].</param>
 /// <param name="Damping">Clp by the roll rate as p d / 2V, with the panel's own three-dimensional lift slope [-]; negative damps.</param>

@@ -10,7 +10,7 @@ namespace NotebookKit.Filling.Balances;
 /// <remarks>
 /// Free convection on the bore by <see cref="FilmLaw"/>, ±30 %. While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is added to the
 /// Nusselt number where that is given. Without it heating is an upper estimate.
-/// Source: see <see cref="FilmLaw"/>; jet: P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, from memory: confirm. Compared with
+/// Source: see <see cref="FilmLaw"/>; jet: P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, unverified: confirm. Compared with
 /// measured vessels.
 /// </remarks>
 public sealed record FillWall
@@ -22,7 +22,7 @@ public sealed record FillWall
     public required Length Bore { get; init; }
 
     /// <summary>By which law gas and wall exchange heat; that of a standing vessel unless given.</summary>
-    public FilmLaw Law { get; init; } = FilmLaw.Upright;
+    public FilmLaw Law { get; init; } = FilmLaw.Vertical;
 
     /// <summary>A film coefficient of one's own in place of the correlation, as fitted to a log; 1 to 5000 W/(m²·K). None unless given.</summary>
     public HeatTransferCoefficient? Film { get; init; }
@@ -42,7 +42,7 @@ public sealed record FillWall
     internal IReadOnlyList<Source> Sources => Film is not null ? [] : Inlet is null ? [FreeConvection.SourceOf(Law)] : [FreeConvection.SourceOf(Law), JetSource];
 
     internal static Source JetSource { get; } = new(
-        "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at high pressure, J. Thermal Sci. Tech. 3, 241", 2008, "", SourceKind.FromMemory);
+        "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at high pressure, J. Thermal Sci. Tech. 3, 241", 2008, "", SourceKind.Unverified);
 
     /// <summary>
     /// The surface of a plain cylinder of the chamber's bore and volume, gas part and both ends. Source: geometry.

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace NotebookKit.Filling.Fills;
 
 /// <summary>Closed forms for a rigid vessel charged without loss of heat from a supply at constant temperature.</summary>
-/// <remarks>Ideal gas. Source: Y. A. Cengel, M. A. Boles, Thermodynamics, 2006, charging of a rigid tank (from memory; re-derived from the energy balance).</remarks>
+/// <remarks>Ideal gas. Source: Y. A. Cengel, M. A. Boles, Thermodynamics, 2006, charging of a rigid tank (unverified; re-derived from the energy balance).</remarks>
 public static class Charging
 {
     /// <summary>Temperature after charging: γ Ts/(1 + (p₁/p₂)(γ Ts/T₁ − 1)). Source: Cengel and Boles 2006.</summary>

@@ -63,7 +63,7 @@ public sealed record FillResult : IResult
     public GaugePressure ShutPressure => AbsolutePressure.FromPascals(_trace.Pascals[_trace.ShutAt]).ToGauge(Fill.Ambient);
 
     /// <summary>Highest pressure on the way.</summary>
-    public GaugePressure HighestPressure => AbsolutePressure.FromPascals(_trace.Pascals.Max()).ToGauge(Fill.Ambient);
+    public GaugePressure MaximumPressure => AbsolutePressure.FromPascals(_trace.Pascals.Max()).ToGauge(Fill.Ambient);
 
     /// <summary>Temperature of the gas when the valve is shut for good.</summary>
     public Temperature ShutTemperature => UnitsNet.Temperature.FromKelvins(_trace.Kelvins[_trace.ShutAt]).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);

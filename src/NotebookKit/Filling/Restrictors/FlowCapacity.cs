@@ -8,7 +8,7 @@ namespace NotebookKit.Filling.Restrictors;
 /// <summary>Turns the ways a valve's size is told into each other: throat area, sonic conductance, Kv, Cv.</summary>
 /// <remarks>
 /// By equal throat area. A real valve recovers pressure, so that Kv and Cv (measured with water) tell its choked gas flow only to about ±20 %:
-/// measure a fill and fit the conductance. Source: NACA Report 1135, 1953 (choked flow); ISO 6358-1, 2013, and IEC 60534-1, 2005 (definitions, from memory).
+/// measure a fill and fit the conductance. Source: NACA Report 1135, 1953 (choked flow); ISO 6358-1, 2013, and IEC 60534-1, 2005 (definitions, unverified).
 /// </remarks>
 public static class FlowCapacity
 {

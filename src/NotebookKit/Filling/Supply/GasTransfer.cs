@@ -6,7 +6,7 @@ namespace NotebookKit.Filling.Supply;
 /// <summary>Gas moved from cylinders to vessels at one temperature, by mass.</summary>
 internal static class GasTransfer
 {
-    public const int MostLaunches = 500;
+    public const int MaximumLaunches = 500;
 
     /// <summary>Cylinder pressures after each launch that succeeded, Pa absolute, in the order the cylinders were given; the first row is before any.</summary>
     public static IReadOnlyList<double[]> Fills(LaunchBudget budget)
@@ -17,7 +17,7 @@ internal static class GasTransfer
         double[] volumes = [.. budget.Cylinders.Select(c => c.Volume.CubicMeters)];
         double[] now = [.. budget.Cylinders.Select(c => c.Pressure.ToAbsolute(budget.Ambient).Pascals)];
         List<double[]> rows = [[.. now]];
-        while (rows.Count <= MostLaunches)
+        while (rows.Count <= MaximumLaunches)
         {
             var next = (double[])now.Clone();
             var vessel = ambient;

@@ -88,7 +88,7 @@ public sealed record LaunchBudgetResult : IResult
     private IEnumerable<Finding> Say()
     {
         if (Launches == 0) yield return Finding.Warning($"Not one launch: no cylinder reaches {Budget.Target} with {Budget.Margin.Show()} to spare.");
-        if (Launches >= GasTransfer.MostLaunches) yield return Finding.Note($"Counting stopped at {GasTransfer.MostLaunches} launches; the cylinders give more.");
+        if (Launches >= GasTransfer.MaximumLaunches) yield return Finding.Note($"Counting stopped at {GasTransfer.MaximumLaunches} launches; the cylinders give more.");
         if (LaunchesIdeal > Launches) yield return Finding.Note($"An ideal-gas sum promises {LaunchesIdeal} launches; air above 100 bar holds less than that.");
         if (LaunchesOtherwise > Launches) yield return Finding.Note($"Used the other way the cylinders give {LaunchesOtherwise} launches.");
     }

@@ -14,7 +14,7 @@ public sealed record Deployment
     }
 
     /// <summary>No canopy comes out: the vehicle falls as it is.</summary>
-    public static Deployment Never { get; } = new(DeploymentTrigger.Never, Duration.Zero);
+    public static Deployment None { get; } = new(DeploymentTrigger.None, Duration.Zero);
 
     /// <summary>What it waits for.</summary>
     public DeploymentTrigger Trigger { get; }
@@ -25,19 +25,19 @@ public sealed record Deployment
     /// <summary>At the top of the flight, or some time after it.</summary>
     /// <param name="delay">Time after the top; 0 to 60 s; none where none is given.</param>
     /// <exception cref="OutOfRangeException">The delay is outside.</exception>
-    public static Deployment AtApogee(Duration? delay = null) => new(DeploymentTrigger.Apogee,
+    public static Deployment ByApogeeSensor(Duration? delay = null) => new(DeploymentTrigger.Apogee,
         new ValidRange<Duration>(Duration.Zero, 60.Seconds()).Check(delay ?? Duration.Zero, "delay after the top", "By then the vehicle is on the ground."));
 
     /// <summary>By a timer that the release starts.</summary>
     /// <param name="time">Time from release; 0.1 to 120 s.</param>
     /// <exception cref="OutOfRangeException">The time is outside.</exception>
-    public static Deployment AfterRelease(Duration time) => new(DeploymentTrigger.Timer,
+    public static Deployment ByTimer(Duration time) => new(DeploymentTrigger.Timer,
         new ValidRange<Duration>(0.1.Seconds(), 120.Seconds()).Check(time, "timer", "Set it to the expected time of the top."));
 
     /// <summary>For example "timer, 8.2 s from release".</summary>
     public override string ToString() => Trigger switch
     {
-        DeploymentTrigger.Never => "no canopy",
+        DeploymentTrigger.None => "no canopy",
         DeploymentTrigger.Apogee => Delay > Duration.Zero ? $"{Delay.Show()} after the top" : "at the top",
         _ => $"timer, {Delay.Show()} from release",
     };

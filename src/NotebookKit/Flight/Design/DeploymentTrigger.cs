@@ -4,7 +4,7 @@ namespace NotebookKit.Flight.Design;
 public enum DeploymentTrigger
 {
     /// <summary>Nothing: the vehicle comes down as it is.</summary>
-    Never,
+    None,
 
     /// <summary>Passing the top of the flight.</summary>
     Apogee,

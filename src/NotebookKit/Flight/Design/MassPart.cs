@@ -6,7 +6,7 @@ namespace NotebookKit.Flight.Design;
 
 /// <summary>
 /// One line of the mass ledger. Source of its own inertia: a thin tube or a solid cylinder about its centre, H. Goldstein, Classical
-/// Mechanics (from memory).
+/// Mechanics (unverified).
 /// </summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Mass">Its mass; above 0 to 50 kg.</param>

@@ -32,20 +32,20 @@ public sealed record Separation
     /// <summary>A latch that opens when the booster's pressure is gone, at once or some time after.</summary>
     /// <param name="delay">Time after the end of the booster's jet; 0 to 30 s; none where none is given.</param>
     /// <exception cref="OutOfRangeException">The delay is outside.</exception>
-    public static Separation AtBurnOut(Duration? delay = null) => new(SeparationTrigger.BurnOut,
+    public static Separation ByPressureLatch(Duration? delay = null) => new(SeparationTrigger.PressureLatch,
         new ValidRange<Duration>(Duration.Zero, 30.Seconds()).Check(delay ?? Duration.Zero, "delay of the separation", "By then the stack falls."), Length.Zero);
 
     /// <summary>A latch opened by a timer that the release from the pad starts.</summary>
     /// <param name="time">Time from release; 0.05 to 60 s.</param>
     /// <exception cref="OutOfRangeException">The time is outside.</exception>
-    public static Separation AfterRelease(Duration time) => new(SeparationTrigger.Timer,
+    public static Separation ByTimer(Duration time) => new(SeparationTrigger.Timer,
         new ValidRange<Duration>(0.05.Seconds(), 60.Seconds()).Check(time, "time of the separation", "Set it to the end of the booster's jet."), Length.Zero);
 
     /// <summary>For example "drag, over a joint of 120 mm".</summary>
     public override string ToString() => Trigger switch
     {
         SeparationTrigger.Drag => $"drag, over a joint of {Joint.Show()}",
-        SeparationTrigger.BurnOut => Delay > Duration.Zero ? $"latch, {Delay.Show()} after the booster's jet" : "latch, at the end of the booster's jet",
+        SeparationTrigger.PressureLatch => Delay > Duration.Zero ? $"latch, {Delay.Show()} after the booster's jet" : "latch, at the end of the booster's jet",
         _ => $"timer, {Delay.Show()} from release",
     };
 }

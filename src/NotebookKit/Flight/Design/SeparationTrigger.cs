@@ -4,13 +4,13 @@ namespace NotebookKit.Flight.Design;
 public enum SeparationTrigger
 {
     /// <summary>Nothing: there is one stage.</summary>
-    Never,
+    None,
 
     /// <summary>Drag, once the booster is spent: it pulls the booster off, or presses it on.</summary>
     Drag,
 
     /// <summary>A release that acts when the booster is spent, at once or some time after.</summary>
-    BurnOut,
+    PressureLatch,
 
     /// <summary>A timer started by the release from the pad.</summary>
     Timer,

@@ -18,7 +18,7 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
     private const double JointToleranceM = 0.5e-3;
 
     /// <summary>What parts the stages; a latch at the end of the booster's jet unless given.</summary>
-    public Separation Separation { get; init; } = Separation.AtBurnOut();
+    public Separation Separation { get; init; } = Separation.ByPressureLatch();
 
     /// <summary>A drag curve of one's own for both together; by the build-up where none is given.</summary>
     public DragCurve? MeasuredStackDrag { get; init; }
@@ -42,7 +42,7 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
             Surface = Booster.Surface,
             DragEnd = Booster.DragEnd,
             MeasuredDrag = MeasuredStackDrag,
-            Deployment = Deployment.Never,
+            Deployment = Deployment.None,
         };
     }
 
@@ -54,7 +54,7 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
 
     private List<MassPart> ChargeParts(LaunchSite site)
     {
-        var tank = Sustainer.Airframe.Tank;
+        var tank = Sustainer.Airframe.Chamber;
         var (water, gas) = (Sustainer.Charge.WaterMass, Sustainer.GasKg(site).Kilograms());
         var level = water.Kilograms / tank.WaterDensity.KilogramsPerCubicMeter / (Math.PI / 4 * tank.Bore.Meters * tank.Bore.Meters);
         var ullage = tank.InsideLength.Meters - level;

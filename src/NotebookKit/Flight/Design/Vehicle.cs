@@ -22,7 +22,7 @@ namespace NotebookKit.Flight.Design;
 /// <param name="Charge">What is in the vessel at release.</param>
 /// <param name="Nozzle">What it leaves through.</param>
 /// <param name="NozzleEndAt">Aft end of the vessel's inside, aft of the nose tip; 0 to 20 m.</param>
-public sealed record Vehicle(string Name, FinnedBody Body, MassLedger Parts, Charge Charge, Nozzle Nozzle, Length NozzleEndAt)
+public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Charge Charge, Nozzle Nozzle, Length NozzleEndAt)
 {
     /// <summary>Which equations describe water and gas; <see cref="FlowModel.Real"/> unless given.</summary>
     public FlowModel Flow { get; init; } = FlowModel.Real;
@@ -46,11 +46,11 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassLedger Parts, Cha
     public Canopy? Canopy { get; init; }
 
     /// <summary>What brings the canopy out; passing the top of the flight unless given.</summary>
-    public Deployment Deployment { get; init; } = Deployment.AtApogee();
+    public Deployment Deployment { get; init; } = Deployment.ByApogeeSensor();
 
     /// <summary>Outside, masses and vessel together, as stability sees them.</summary>
     public Airframe Airframe => new(Body, Parts with { Name = Name },
-        new WaterTank(Charge.Chamber.Volume, Charge.Chamber.Bore, NozzleEndAt) { WaterDensity = Charge.WaterDensity });
+        new WaterChamber(Charge.Chamber.Volume, Charge.Chamber.Bore, NozzleEndAt) { WaterDensity = Charge.WaterDensity });
 
     /// <summary>What is wrong with it as it stands on a site, before anything is asked of its flight.</summary>
     internal List<Finding> Findings(LaunchSite site)
@@ -61,14 +61,14 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassLedger Parts, Cha
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
             all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
         if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
-        if (Canopy is null && Deployment.Trigger != DeploymentTrigger.Never)
+        if (Canopy is null && Deployment.Trigger != DeploymentTrigger.None)
             all.Add(Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.Never."));
         return all;
     }
 
     /// <summary>Mass, centre of gravity and inertias, empty. Source: parallel-axis theorem.</summary>
     /// <exception cref="InvalidDesignException">The ledger can't be computed; carries all findings.</exception>
-    public Balance Balance() => (Parts with { Name = Name }).Balance();
+    public MassProperties MassProperties() => (Parts with { Name = Name }).Balance();
 
     /// <summary>Gas aboard at release by the flow's own gas law [kg].</summary>
     internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;

@@ -17,7 +17,7 @@ internal sealed class DispersionLayout
 
     private static DispersionLayout Two { get; } = new(
         [.. Of("Booster", StageDraw.Columns), .. DayDraw.Columns, .. Of("Sustainer", StageDraw.Columns), ("Time of the parting", "s")],
-        [.. FlightOutputs.Columns, .. PartingOutputs.Columns]);
+        [.. FlightOutputs.Columns, .. SeparationOutputs.Columns]);
 
     /// <summary>The layout for a number of stages: 1 or 2.</summary>
     public static DispersionLayout For(int stages) => stages == 2 ? Two : One;

@@ -14,9 +14,9 @@ internal static class DispersionReport
 
     private static readonly Source Rayleigh = new("", "Rayleigh distribution of the distance from the mean of a circular normal scatter", null);
 
-    private static readonly Source ClopperPearson = new("C. J. Clopper, E. S. Pearson", "The use of confidence or fiducial limits, Biometrika 26", 1934, "", SourceKind.FromMemory);
+    private static readonly Source ClopperPearson = new("C. J. Clopper, E. S. Pearson", "The use of confidence or fiducial limits, Biometrika 26", 1934, "", SourceKind.Unverified);
 
-    private static readonly Source Spearman = new("C. Spearman", "The proof and measurement of association between two things", 1904, "", SourceKind.FromMemory);
+    private static readonly Source Spearman = new("C. Spearman", "The proof and measurement of association between two things", 1904, "", SourceKind.Unverified);
 
     private static readonly Source Philox = new("J. K. Salmon et al.", "Parallel random numbers: as easy as 1, 2, 3, Proc. SC11", 2011);
 
@@ -51,8 +51,8 @@ internal static class DispersionReport
             new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
             .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
                 $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of {landings.Circle(p.Percent()).Show()}")),
-            Sway("Height hangs on", result.OnApogee),
-            Sway(Of("Landing hangs on"), result.OnLanding),
+            CorrelationWith("Height hangs on", result.OnApogee),
+            CorrelationWith(Of("Landing hangs on"), result.OnLanding),
             .. Booster(result),
         ];
     }
@@ -83,8 +83,8 @@ internal static class DispersionReport
             findings.Add(Finding.Warning($"the booster lands off the field in {strays}."));
         var (low, high) = SampleSize.RadialDeviationInterval(landings.Count);
         findings.Add(Finding.Note($"with {landings.Count} flights the standard deviations are known within {Digits.Round(100 * (1 - low), 2)} % below and {Digits.Round(100 * (high - 1), 2)} % above, and the 90 % radius within {Digits.Round(200 * SampleSize.QuantileRadiusError(landings.Count, 0.9) / Ninety, 2)} %."));
-        if (landings.Count < SampleSize.ForLargestToCover(0.95))
-            findings.Add(Finding.Warning($"{landings.Count} flights are few: the worst of them covers 95 % of all with confidence only from {SampleSize.ForLargestToCover(0.95)} flights on."));
+        if (landings.Count < SampleSize.ForMaximumToCover(0.95))
+            findings.Add(Finding.Warning($"{landings.Count} flights are few: the worst of them covers 95 % of all with confidence only from {SampleSize.ForMaximumToCover(0.95)} flights on."));
         return findings;
     }
 
@@ -108,11 +108,11 @@ internal static class DispersionReport
         yield return new("Booster's mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north");
         yield return new("Booster's 90 % ellipse", $"{major.Show()} by {minor.Show()}", $"semi-axes; longer axis towards {landings.Bearing.Show()}");
         if (result.Booster.OffField is { } off) yield return new("Booster off the field", off.ToString(), "95 % interval");
-        yield return Sway("Booster's landing hangs on", result.Booster.OnLanding);
+        yield return CorrelationWith("Booster's landing hangs on", result.Booster.OnLanding);
     }
 
     // The first one as the answer, as the others may have long names.
-    private static ResultLine Sway(string name, IReadOnlyList<Sensitivity> found)
+    private static ResultLine CorrelationWith(string name, IReadOnlyList<Sensitivity> found)
     {
         if (found.Count == 0) return new(name, "nothing", "nothing varies");
         var others = string.Join(", ", found.Skip(1).Take(2).Select(Share));

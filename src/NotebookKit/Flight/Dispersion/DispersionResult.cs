@@ -19,8 +19,8 @@ public sealed record DispersionResult : IResult
         Outputs = [.. layout.Outputs.Select((c, i) => Column(shard, layout.Inputs.Count + i, c))];
         var flown = Enumerable.Range(0, shard.Count).Where(i => double.IsFinite(Apogee[i])).ToArray();
         Failed = shard.Count - flown.Length;
-        Booster = Plan.Stages == 2 ? StageScatter.Of(Outputs[PartingOutputs.East], Outputs[PartingOutputs.North], Inputs, Plan.Field) : null;
-        Unparted = Plan.Stages == 2 ? Outputs[PartingOutputs.Time].Values.Count(t => !double.IsFinite(t)) : 0;
+        Booster = Plan.Stages == 2 ? StageScatter.Of(Outputs[SeparationOutputs.East], Outputs[SeparationOutputs.North], Inputs, Plan.Field) : null;
+        Unparted = Plan.Stages == 2 ? Outputs[SeparationOutputs.Time].Values.Count(t => !double.IsFinite(t)) : 0;
         if (flown.Length < 2) return;
 
         var apogee = Array.ConvertAll(flown, i => Apogee[i]);
@@ -28,7 +28,7 @@ public sealed record DispersionResult : IResult
         (Landings, OffField, OnLanding) = (scatter.Landings, scatter.OffField, scatter.OnLanding);
         AboveCeiling = Plan.Ceiling is { } ceiling ? Likelihood.Of(apogee.Count(h => h > ceiling.Meters), flown.Length) : null;
         (LowApogee, MiddleApogee, HighApogee) = (Quantile(apogee, 0.05), Quantile(apogee, 0.5), Quantile(apogee, 0.95));
-        OnApogee = RankCorrelation.Sway(Inputs, flown, apogee);
+        OnApogee = RankCorrelation.Correlate(Inputs, flown, apogee);
     }
 
     /// <summary>What was flown.</summary>

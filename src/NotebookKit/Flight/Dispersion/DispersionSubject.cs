@@ -16,8 +16,8 @@ internal static class DispersionSubject
     public static string Of(TwoStageVehicle vehicle, LaunchSite site)
     {
         var marks = FlightRun.FlyStack(vehicle.Stack(site).Numbers(site), null, vehicle.Numbers(site), FlightAccuracy.Fast, null, out var parting);
-        if (StageParting.Fault(marks, parting) != PartingFault.None) return Mark([marks]);
-        var parted = StageParting.Marks(marks);
+        if (StageSeparation.Fault(marks, parting) != SeparationFault.None) return Mark([marks]);
+        var parted = StageSeparation.Marks(marks);
         return Mark(
         [
             marks,

@@ -5,7 +5,7 @@ namespace NotebookKit.Flight.Dispersion;
 /// <summary>What is kept of one flight of a dispersion.</summary>
 internal static class FlightOutputs
 {
-    public const int Apogee = 0, ApogeeTime = 1, GreatestSpeed = 2, GreatestMach = 3, DynamicPressure = 4, ExitSpeed = 5, ExitAngle = 6,
+    public const int Apogee = 0, ApogeeTime = 1, MaximumSpeed = 2, MaximumMach = 3, DynamicPressure = 4, ExitSpeed = 5, ExitAngle = 6,
         OpeningSpeed = 7, LandingSpeed = 8, East = 9, North = 10, LandingTime = 11, Count = 12;
 
     /// <summary>Names and units of the columns, in order.</summary>
@@ -19,7 +19,7 @@ internal static class FlightOutputs
     /// <summary>Fills a row; NaN throughout where the flight failed, NaN for an opening that didn't happen.</summary>
     public static void Write(in FlightMarks marks, Span<double> row)
     {
-        if (marks.Failed || !marks.HasTopped || !marks.HasLanded)
+        if (marks.Failed || !marks.IsPastApogee || !marks.HasLanded)
         {
             row.Fill(double.NaN);
             return;
@@ -27,7 +27,7 @@ internal static class FlightOutputs
 
         ReadOnlySpan<double> values =
         [
-            marks.ApogeeM, marks.ApogeeTime, marks.FastestSpeed, marks.GreatestMach, marks.HardestPa / 1000, marks.ExitSpeed, marks.ExitAngle * 180 / Math.PI,
+            marks.ApogeeM, marks.ApogeeTime, marks.FastestSpeed, marks.MaximumMach, marks.HardestPa / 1000, marks.ExitSpeed, marks.ExitAngle * 180 / Math.PI,
             marks.OpeningSpeed, marks.LandingSpeed, marks.LandingAt.Y, marks.LandingAt.X, marks.LandingTime,
         ];
         values.CopyTo(row);

@@ -7,7 +7,7 @@ namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>
 /// How often something happened among the flights, and between which probabilities that leaves it, at 95 %.
-/// Source: C. J. Clopper and E. S. Pearson, Biometrika 26, 1934 (from memory).
+/// Source: C. J. Clopper and E. S. Pearson, Biometrika 26, 1934 (unverified).
 /// </summary>
 /// <param name="Cases">How often it happened.</param>
 /// <param name="Flights">Of how many.</param>

@@ -44,7 +44,7 @@ internal static class RankCorrelation
     /// <param name="inputs">Inputs, a row for every flight.</param>
     /// <param name="flown">Rows that have an output.</param>
     /// <param name="output">The output of those rows.</param>
-    public static IReadOnlyList<Sensitivity> Sway(IReadOnlyList<Series> inputs, int[] flown, double[] output)
+    public static IReadOnlyList<Sensitivity> Correlate(IReadOnlyList<Series> inputs, int[] flown, double[] output)
     {
         var ranks = Ranks(output);
         var found = inputs.Select(s => (s.Name, Correlation: Of(Ranks(Array.ConvertAll(flown, i => s[i])), ranks))).ToArray();

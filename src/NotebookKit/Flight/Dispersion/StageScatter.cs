@@ -19,6 +19,6 @@ public sealed record StageScatter(
         double[] x = [.. landed.Select(i => east[i])], y = [.. landed.Select(i => north[i])];
         var off = field is null ? null : Likelihood.Of(Enumerable.Range(0, landed.Length).Count(i => !field.Contains(x[i], y[i])), landed.Length);
         double[] away = [.. Enumerable.Range(0, landed.Length).Select(i => Math.Sqrt((x[i] * x[i]) + (y[i] * y[i])))];
-        return new(east, north, new(x, y), off, RankCorrelation.Sway(inputs, landed, away));
+        return new(east, north, new(x, y), off, RankCorrelation.Correlate(inputs, landed, away));
     }
 }

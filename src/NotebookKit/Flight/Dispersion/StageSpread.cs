@@ -12,7 +12,7 @@ internal readonly record struct StageSpread
         Water = spread.Water.DecimalFractions;
         Thrust = spread.Thrust.DecimalFractions;
         (Drag, DragLow, DragHigh) = DragOf(vehicle, site, spread);
-        var balance = vehicle.Balance();
+        var balance = vehicle.MassProperties();
         Mass = spread.DryMass?.DecimalFractions ?? (balance.MassSpread / balance.Mass);
         CentreM = (spread.CentreOfGravity ?? balance.CentreSpread).Meters;
         Cant = spread.Cant.Radians;

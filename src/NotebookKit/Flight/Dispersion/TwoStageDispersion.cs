@@ -34,7 +34,7 @@ internal sealed class TwoStageDispersion : DispersionRun
         _stack = stack.Numbers(site);
         _stackSixDegrees = isSixDegrees ? stack.SixDegrees() : null;
         _separation = vehicle.Numbers(site);
-        _partingS = spread.Parting.Seconds;
+        _partingS = spread.Separation.Seconds;
         _shiftM = vehicle.BoosterShift.Meters;
         (_sustainerDry, _boosterDry, _charge) = (vehicle.Sustainer.Parts.State(), vehicle.Booster.Parts.State(), vehicle.SustainerCharge(site));
         _sustainerDragShare = Math.Min(1, _sustainer.Nominal.DragM2(Mach, false) / _stack.DragM2(Mach, false));
@@ -54,13 +54,13 @@ internal sealed class TwoStageDispersion : DispersionRun
         var outputs = row[TwoStageDraw.Count..];
         var numbers = Numbers(flight, draw);
         var marks = FlightRun.FlyStack(numbers.Stack, numbers.StackSixDegrees, numbers.Separation, FlightAccuracy.Fast, null, out var parting);
-        if (StageParting.Fault(marks, parting) != PartingFault.None) return;
+        if (StageSeparation.Fault(marks, parting) != SeparationFault.None) return;
         var sustainer = FlightRun.Continue(
-            numbers.Sustainer, numbers.SustainerSixDegrees, FlightAccuracy.Fast, parting, isDriven: true, StageParting.Marks(marks));
+            numbers.Sustainer, numbers.SustainerSixDegrees, FlightAccuracy.Fast, parting, isDriven: true, StageSeparation.Marks(marks));
         var booster = FlightRun.Continue(
-            numbers.Booster, null, FlightAccuracy.Fast, parting, isDriven: false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime });
+            numbers.Booster, null, FlightAccuracy.Fast, parting, isDriven: false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime });
         FlightOutputs.Write(sustainer, outputs[..FlightOutputs.Count]);
-        PartingOutputs.Write(parting, booster, outputs[FlightOutputs.Count..]);
+        SeparationOutputs.Write(parting, booster, outputs[FlightOutputs.Count..]);
     }
 
     private TwoStageDraw Draw(long flight)
@@ -87,7 +87,7 @@ internal sealed class TwoStageDispersion : DispersionRun
         };
         var separation = _separation with
         {
-            DelayS = _separation.DelayS + draw.PartingS,
+            DelayS = _separation.DelayS + draw.SeparationS,
             SustainerKg = _separation.SustainerKg + heavier,
             BoosterKg = booster.DryKg,
             SustainerDragFactor = draw.Sustainer.Drag,
@@ -114,8 +114,8 @@ internal sealed class TwoStageDispersion : DispersionRun
     private double NominalApogeeM()
     {
         var marks = FlightRun.FlyStack(_stack, null, _separation, FlightAccuracy.Fast, null, out var parting);
-        return StageParting.Fault(marks, parting) == PartingFault.None
-            ? FlightRun.Continue(_sustainer.Nominal, null, FlightAccuracy.Fast, parting, isDriven: true, StageParting.Marks(marks)).ApogeeM
+        return StageSeparation.Fault(marks, parting) == SeparationFault.None
+            ? FlightRun.Continue(_sustainer.Nominal, null, FlightAccuracy.Fast, parting, isDriven: true, StageSeparation.Marks(marks)).ApogeeM
             : marks.ApogeeM;
     }
 }

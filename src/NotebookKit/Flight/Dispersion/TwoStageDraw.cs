@@ -4,8 +4,8 @@ namespace NotebookKit.Flight.Dispersion;
 /// <param name="Booster">The booster.</param>
 /// <param name="Day">Wind and rail, the same for both.</param>
 /// <param name="Sustainer">The sustainer.</param>
-/// <param name="PartingS">Time on top of the parting's [s].</param>
-internal readonly record struct TwoStageDraw(StageDraw Booster, DayDraw Day, StageDraw Sustainer, double PartingS)
+/// <param name="SeparationS">Time on top of the parting's [s].</param>
+internal readonly record struct TwoStageDraw(StageDraw Booster, DayDraw Day, StageDraw Sustainer, double SeparationS)
 {
     public const int Count = StageDraw.Count + DayDraw.Count + StageDraw.Count + 1;
 
@@ -14,6 +14,6 @@ internal readonly record struct TwoStageDraw(StageDraw Booster, DayDraw Day, Sta
         Booster.CopyTo(row);
         Day.CopyTo(row[StageDraw.Count..]);
         Sustainer.CopyTo(row[(StageDraw.Count + DayDraw.Count)..]);
-        row[Count - 1] = PartingS;
+        row[Count - 1] = SeparationS;
     }
 }

@@ -23,10 +23,10 @@ public sealed record TwoStageSpread
     /// Time of the parting; 0 to 2 s. 30 ms unless given. A timer is early or late by it. A latch without delay, and a joint that drag opens, can
     /// only be late: half of a normal distribution.
     /// </summary>
-    public Duration Parting { get; init; } = 30.Milliseconds();
+    public Duration Separation { get; init; } = 30.Milliseconds();
 
     /// <summary>Nothing varies: every flight is the same.</summary>
-    public static TwoStageSpread None { get; } = new() { Both = Spread.None, Parting = Duration.Zero };
+    public static TwoStageSpread None { get; } = new() { Both = Spread.None, Separation = Duration.Zero };
 
     /// <summary>Everything that is wrong with the spread.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -34,7 +34,7 @@ public sealed record TwoStageSpread
         List<Finding> findings = [.. Both.Validate()];
         if (Booster is { } booster) findings.AddRange(booster.Validate().Select(f => f with { Message = $"booster: {f.Message}" }));
         if (Sustainer is { } sustainer) findings.AddRange(sustainer.Validate().Select(f => f with { Message = $"sustainer: {f.Message}" }));
-        if (new ValidRange<Duration>(Duration.Zero, 2.Seconds()).Find(Parting, "spread of the time of the parting", "It is a standard deviation.") is { } wrong) findings.Add(wrong);
+        if (new ValidRange<Duration>(Duration.Zero, 2.Seconds()).Find(Separation, "spread of the time of the parting", "It is a standard deviation.") is { } wrong) findings.Add(wrong);
         return findings;
     }
 }

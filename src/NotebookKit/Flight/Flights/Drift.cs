@@ -13,7 +13,7 @@ public static class Drift
     /// <param name="descent">Descent speed; 0.5 to 100 m/s.</param>
     /// <param name="wind">Wind against height.</param>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
-    public static DriftResult Under(Length from, Speed descent, WindProfile wind)
+    public static DriftResult Descending(Length from, Speed descent, WindProfile wind)
     {
         ArgumentNullException.ThrowIfNull(wind);
         new ValidRange<Length>(1.Metres(), 20_000.Metres()).Check(from, "height of opening", "Give the height above ground.");

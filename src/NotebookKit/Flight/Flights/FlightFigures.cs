@@ -34,25 +34,25 @@ public sealed record FlightFigures
     public required Duration EndOfJet { get; init; }
 
     /// <summary>Greatest speed over ground.</summary>
-    public required Speed GreatestSpeed { get; init; }
+    public required Speed MaximumSpeed { get; init; }
 
     /// <summary>When it is reached.</summary>
-    public required Duration GreatestSpeedTime { get; init; }
+    public required Duration MaximumSpeedTime { get; init; }
 
     /// <summary>Greatest Mach number [-].</summary>
-    public required double GreatestMach { get; init; }
+    public required double MaximumMach { get; init; }
 
     /// <summary>Greatest dynamic pressure, the load on fins.</summary>
-    public required Pressure GreatestDynamicPressure { get; init; }
+    public required Pressure MaximumDynamicPressure { get; init; }
 
     /// <summary>Greatest felt acceleration up to the canopy's opening, in units of gravity [-].</summary>
-    public required double GreatestLoad { get; init; }
+    public required double MaximumLoad { get; init; }
 
     /// <summary>Greatest angle between axis and relative wind on the way up while the dynamic pressure is above a tenth of its greatest; of six degrees of freedom only.</summary>
-    public required Angle? GreatestAngleOfAttack { get; init; }
+    public required Angle? MaximumAngleOfAttack { get; init; }
 
     /// <summary>Greatest roll rate on the way up; of six degrees of freedom only.</summary>
-    public required RotationalSpeed? GreatestRollRate { get; init; }
+    public required RotationalSpeed? MaximumRollRate { get; init; }
 
     /// <summary>When the canopy comes out; none where none does.</summary>
     public required Duration? OpeningTime { get; init; }

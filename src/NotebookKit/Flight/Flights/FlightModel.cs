@@ -15,11 +15,11 @@ internal static class FlightModel
     public static readonly Source RailPractice = Source.CommonPractice("off the rail at four times the wind or more, at 15° or less");
 
     public static readonly Source Barrowman = new("J. S. Barrowman", "The Practical Calculation of the Aerodynamic Characteristics of Slender Finned Vehicles",
-        1967, "M.S. thesis", SourceKind.FromMemory);
+        1967, "M.S. thesis", SourceKind.Unverified);
 
     public static readonly Source Knacke = new("T. W. Knacke", "Parachute Recovery Systems Design Manual, NWC TP 6575", 1991, "tables 5-1 and 5-6");
 
-    public static readonly Source JetDamping = new("W. T. Thomson", "Introduction to Space Dynamics", 1961, "jet damping", SourceKind.FromMemory);
+    public static readonly Source JetDamping = new("W. T. Thomson", "Introduction to Space Dynamics", 1961, "jet damping", SourceKind.Unverified);
 
     public static ModelCard Card(Vehicle vehicle, LaunchSite site, bool isSixDegrees)
     {

@@ -34,7 +34,7 @@ internal static class FlightReport
         Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude, IReadOnlyList<Finding> findings,
         Vehicle? offRail = null, bool isSpent = false)
     {
-        var failure = marks.Failure ?? (marks.HasTopped ? null : "the vehicle reaches the ground without ever having risen; look at thrust, rail and margin.");
+        var failure = marks.Failure ?? (marks.IsPastApogee ? null : "the vehicle reaches the ground without ever having risen; look at thrust, rail and margin.");
         if (failure is not null)
         {
             // A flight that broke off shows no half of its curves.
@@ -89,13 +89,13 @@ internal static class FlightReport
             RailWind = marks.ExitWind.MetresPerSecond(),
             WaterOut = double.IsNaN(marks.WaterOutTime) ? null : marks.WaterOutTime.Seconds(),
             EndOfJet = (!double.IsNaN(marks.JetEndTime) ? marks.JetEndTime : isOpened ? opening : marks.LandingTime).Seconds(),
-            GreatestSpeed = marks.FastestSpeed.MetresPerSecond(),
-            GreatestSpeedTime = marks.FastestTime.Seconds(),
-            GreatestMach = marks.GreatestMach,
-            GreatestDynamicPressure = marks.HardestPa.Pascals(),
-            GreatestLoad = load,
-            GreatestAngleOfAttack = hasAttitude ? Angle.FromDegrees(1e2 * Clean(Ascent(rows, marks).Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 1.8 / Math.PI)) : null,
-            GreatestRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows, marks).Select(r => Math.Abs(r.Rates.X)).DefaultIfEmpty().Max() / (2 * Math.PI)) : null,
+            MaximumSpeed = marks.FastestSpeed.MetresPerSecond(),
+            MaximumSpeedTime = marks.FastestTime.Seconds(),
+            MaximumMach = marks.MaximumMach,
+            MaximumDynamicPressure = marks.HardestPa.Pascals(),
+            MaximumLoad = load,
+            MaximumAngleOfAttack = hasAttitude ? Angle.FromDegrees(1e2 * Clean(Ascent(rows, marks).Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 1.8 / Math.PI)) : null,
+            MaximumRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows, marks).Select(r => Math.Abs(r.Rates.X)).DefaultIfEmpty().Max() / (2 * Math.PI)) : null,
             OpeningTime = isOpened ? opening.Seconds() : null,
             OpeningHeight = isOpened ? marks.OpeningM.Metres() : null,
             OpeningSpeed = isOpened ? Clean(marks.OpeningSpeed).MetresPerSecond() : null,
@@ -145,8 +145,8 @@ internal static class FlightReport
             yield return margin <= 0
                 ? Finding.Error($"off the rail, at {figures.RailExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever it is at 0°, and no height or drift here holds. Don't fly it so: leave the rail faster or move the centre of gravity forward.")
                 : Finding.Warning($"off the rail, at {figures.RailExitAngle.Show()}, the margin is only {Digits.Round(margin)} calibres; one calibre is the usual least.");
-        if (figures.GreatestMach > 0.8)
-            yield return Finding.Warning($"the vehicle reaches Mach {Digits.Round(figures.GreatestMach)}: above 0.8 drag rises steeply, and no flutter check passes there.");
+        if (figures.MaximumMach > 0.8)
+            yield return Finding.Warning($"the vehicle reaches Mach {Digits.Round(figures.MaximumMach)}: above 0.8 drag rises steeply, and no flutter check passes there.");
         if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
             yield return Finding.Error($"the top is at {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, or add mass.");
         else if (site.Ceiling is { } near && figures.Apogee > near * 0.9)
@@ -158,7 +158,7 @@ internal static class FlightReport
     internal static IEnumerable<Finding> SayOfMargin(Vehicle vehicle, IReadOnlyList<FlightRow> rows, FlightMarks marks)
     {
         const int Looks = 40;
-        var (dry, tank) = (vehicle.Parts.State(), new TankNumbers(vehicle.Airframe.Tank));
+        var (dry, tank) = (vehicle.Parts.State(), new ChamberNumbers(vehicle.Airframe.Chamber));
         var (reference, pressure) = (vehicle.Body.ReferenceDiameter.Meters, vehicle.Body.NormalForce().CentreOfPressure.Meters);
         var (least, at) = (double.PositiveInfinity, 0.0);
         for (var i = 0; i < rows.Count; i += 1 + (rows.Count / Looks))
@@ -210,7 +210,7 @@ internal static class FlightReport
     }
 
     // A canopy that opens on the way up cuts the climb short: the top it then has is not the one to set a timer to.
-    private static string FarFromTop(Vehicle vehicle, FlightMarks marks, FlightFigures figures) => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
+    private static string FarFromApogee(Vehicle vehicle, FlightMarks marks, FlightFigures figures) => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
     {
         ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of the top is that of a flight with Deployment.AtApogee().",
         (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Set the timer to {figures.ApogeeTime.Show()}.",
@@ -221,7 +221,7 @@ internal static class FlightReport
     {
         if (figures.OpeningTime is not { } opening)
         {
-            if (vehicle.Deployment.Trigger != DeploymentTrigger.Never && vehicle.Canopy is not null)
+            if (vehicle.Deployment.Trigger != DeploymentTrigger.None && vehicle.Canopy is not null)
                 yield return Finding.Error($"it reaches the ground at {figures.LandingTime.Show()}, before the canopy comes out ({vehicle.Deployment}). Shorten the delay.");
             yield return Finding.Warning($"it comes down without a canopy, at {figures.LandingSpeed.Show()} and {figures.LandingEnergy.Show()}: that kills. Nobody may stand under the flight path.");
             yield break;
@@ -230,7 +230,7 @@ internal static class FlightReport
         if (double.IsNaN(marks.JetEndTime))
             yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs{(marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(marks.WaterLeftKg, marks.LeftGaugePa)} aboard" : "")}. Set the timer later.");
         if (Math.Abs(marks.OpeningDown) > FlightNumbers.Gravity * FarFromTopS)
-            yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromTop(vehicle, marks, figures)}");
+            yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromApogee(vehicle, marks, figures)}");
         if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
             yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near the top.");
         foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load with { Message = $"canopy: {load.Message}" };

@@ -44,7 +44,7 @@ internal static class ChargedLanding
             var middle = volume + (step / 2);
             var gauge = law.Pressure(middle) - ambient;
             if (gauge < GonePa) return false;
-            var (flow, push) = Push(jet, gauge, dryKg + setup.GasKg, setup.ChamberM3 - middle);
+            var (flow, push) = JetThrust(jet, gauge, dryKg + setup.GasKg, setup.ChamberM3 - middle);
             var seconds = step / flow;
             var faster = speed + ((push - FlightNumbers.Gravity) * seconds);
             height += (speed + faster) / 2 * seconds;
@@ -74,7 +74,7 @@ internal static class ChargedLanding
             var middle = volume + (step / 2);
             var gauge = law.Pressure(middle) - ambientPa;
             if (gauge < GonePa) return false;
-            var (flow, push) = Push(jet, gauge, dryKg + setup.GasKg, setup.ChamberM3 - middle);
+            var (flow, push) = JetThrust(jet, gauge, dryKg + setup.GasKg, setup.ChamberM3 - middle);
             var seconds = step / flow;
             var faster = speed + ((FlightNumbers.Gravity + push) * seconds);
             height -= (speed + faster) / 2 * seconds;
@@ -103,7 +103,7 @@ internal static class ChargedLanding
         return seconds;
     }
 
-    private static (double FlowM3S, double PushMps2) Push(in WaterJet jet, double gaugePa, double emptyKg, double waterM3)
+    private static (double FlowM3S, double PushMps2) JetThrust(in WaterJet jet, double gaugePa, double emptyKg, double waterM3)
     {
         var speed = jet.Speed(gaugePa);
         var flow = jet.JetAreaM2 * speed;

@@ -18,7 +18,7 @@ internal struct FlightMarks
 
     /// <summary>Gauge pressure aboard where the jet still ran as the canopy came out or the ground was reached [Pa]; NaN where it had ended.</summary>
     public double LeftGaugePa = double.NaN;
-    public double FastestTime, FastestSpeed, GreatestMach, HardestTime, HardestPa;
+    public double FastestTime, FastestSpeed, MaximumMach, HardestTime, HardestPa;
     public double ApogeeTime = double.NaN, ApogeeM = double.NaN, ApogeeSpeed = double.NaN;
     public double OpeningTime = double.NaN, OpeningM = double.NaN, OpeningSpeed = double.NaN, OpeningDown = double.NaN;
     public double LandingTime = double.NaN, LandingSpeed = double.NaN;
@@ -31,14 +31,14 @@ internal struct FlightMarks
     /// <summary>Whether water and pressure were still aboard then.</summary>
     public readonly bool IsCharged => ChargedLanding.IsCharged(WaterLeftKg, LeftGaugePa);
 
-    public readonly bool HasTopped => !double.IsNaN(ApogeeTime);
+    public readonly bool IsPastApogee => !double.IsNaN(ApogeeTime);
 
     /// <summary>Keeps speed, Mach number and dynamic pressure where they are the greatest so far.</summary>
     public void Offer(double t, double speed, in AirSample air, double throughAir)
     {
         var pressure = 0.5 * air.DensityKgM3 * throughAir * throughAir;
         if (speed > FastestSpeed) (FastestSpeed, FastestTime) = (speed, t);
-        if (throughAir / air.SoundMps > GreatestMach) GreatestMach = throughAir / air.SoundMps;
+        if (throughAir / air.SoundMps > MaximumMach) MaximumMach = throughAir / air.SoundMps;
         if (pressure > HardestPa) (HardestPa, HardestTime) = (pressure, t);
     }
 }

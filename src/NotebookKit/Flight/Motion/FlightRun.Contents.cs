@@ -32,7 +32,7 @@ internal ref partial struct FlightRun
 
     private readonly string DownCharged()
     {
-        var risen = Marks.HasTopped
+        var risen = Marks.IsPastApogee
             ? $"the top is at {Marks.ApogeeM.Metres().Show()}, {Marks.ApogeeTime.Seconds().Show()} after release, and the landing {Marks.LandingTime.Seconds().Show()} after release"
             : $"the landing is {Marks.LandingTime.Seconds().Show()} after release, and the vehicle never rose";
         var opened = double.IsNaN(Marks.OpeningTime) ? "" : $" (counted when the canopy came out, {Marks.OpeningTime.Seconds().Show()} after release)";

@@ -54,7 +54,7 @@ internal ref partial struct FlightRun
     {
         Span<double> state = stackalloc double[MostUnknowns];
         var flight = new FlightRun(numbers, vehicle, settings, rows, state) { _time = start.Time, _stage = FlightStage.Coast, Marks = marks };
-        if (marks.HasTopped && numbers.Deployment.Trigger == DeploymentTrigger.Apogee) flight._openAt = marks.ApogeeTime + numbers.Deployment.DelayS;
+        if (marks.IsPastApogee && numbers.Deployment.Trigger == DeploymentTrigger.Apogee) flight._openAt = marks.ApogeeTime + numbers.Deployment.DelayS;
         start.Position.CopyTo(state);
         start.Velocity.CopyTo(state[3..]);
         if (vehicle is not null)
@@ -82,8 +82,8 @@ internal ref partial struct FlightRun
     /// <summary>Once the booster is spent: when the stages part, where that hangs on it.</summary>
     private void PlanSeparation()
     {
-        if (_separation.Trigger is SeparationTrigger.Never or SeparationTrigger.Timer || double.IsFinite(_openAt)) return;
-        if (_separation.Trigger == SeparationTrigger.BurnOut)
+        if (_separation.Trigger is SeparationTrigger.None or SeparationTrigger.Timer || double.IsFinite(_openAt)) return;
+        if (_separation.Trigger == SeparationTrigger.PressureLatch)
         {
             _openAt = _time + _separation.DelayS;
             return;

@@ -75,7 +75,7 @@ internal ref partial struct FlightRun
             };
         }
 
-        if (!Marks.Failed && !Marks.HasLanded && _separation.Trigger == SeparationTrigger.Never) Canopy();
+        if (!Marks.Failed && !Marks.HasLanded && _separation.Trigger == SeparationTrigger.None) Canopy();
     }
 
     private readonly WaterDrive Water => new(_numbers.Firing, _numbers.ThrustFactor);
@@ -159,7 +159,7 @@ internal ref partial struct FlightRun
         if (_stage == FlightStage.Coast) PlanSeparation();
         if (Marks.Failed) return false;
         if (_openAt <= _time) return Contents(path.Drive);
-        var events = new FreeEvents<TPath, TDrive>(path, Marks.HasTopped, Marks);
+        var events = new FreeEvents<TPath, TDrive>(path, Marks.IsPastApogee, Marks);
         var until = Math.Min(_openAt, _time + LongestS);
         var result = Integrate(ref path, ref events, until, path.Own, points);
         events.Offer(_time, _state);
@@ -168,8 +168,8 @@ internal ref partial struct FlightRun
         if (!Reached(result, "free flight")) return false;
         switch (result.TerminalEvent)
         {
-            case FreeEvents<TPath, TDrive>.Top:
-                Top();
+            case FreeEvents<TPath, TDrive>.Apogee:
+                ReachApogee();
                 return _openAt > _time || Contents(path.Drive);
             case FreeEvents<TPath, TDrive>.Ground:
                 Contents(path.Drive);
@@ -198,11 +198,11 @@ internal ref partial struct FlightRun
         var path = new CanopyPath(_numbers, Marks.WaterLeftKg, Marks.GasLeftKg, _time, fill);
         while (!Marks.Failed && !Marks.HasLanded)
         {
-            var events = new LandingEvents(Marks.HasTopped);
+            var events = new LandingEvents(Marks.IsPastApogee);
             var result = Integrate(ref path, ref events, _time < full ? full : _time + LongestS, FreePath<NoDrive>.OwnAt, PointsPerStep);
             if (result.Status == OdeStatus.Completed && _time <= full) continue;
             if (!Reached(result, "canopy")) return;
-            if (result.TerminalEvent == LandingEvents.Top) Top();
+            if (result.TerminalEvent == LandingEvents.Apogee) ReachApogee();
             else Land();
         }
 
@@ -215,7 +215,7 @@ internal ref partial struct FlightRun
         Math.Sqrt(2 * (_numbers.DryKg + Marks.WaterLeftKg + Marks.GasLeftKg) * FlightNumbers.Gravity
             / (_numbers.AirAt(_time, -_state[2]).DensityKgM3 * _numbers.Deployment.DragM2));
 
-    private void Top()
+    private void ReachApogee()
     {
         Marks.ApogeeTime = _time;
         Marks.ApogeeM = -_state[2];

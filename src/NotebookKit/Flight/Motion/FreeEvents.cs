@@ -11,7 +11,7 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
     where TPath : struct, IFreePath<TDrive>
     where TDrive : struct, IDrive
 {
-    public const int Top = 0, Ground = 1, TooFast = 2, FirstEnd = 5;
+    public const int Apogee = 0, Ground = 1, TooFast = 2, FirstEnd = 5;
 
     private const int Fastest = 3, Hardest = 4;
 
@@ -27,7 +27,7 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
     {
         switch (index)
         {
-            case Top:
+            case Apogee:
                 return hasTopped ? -1 : -y[5];
             case Ground:
                 return -y[2];

@@ -5,7 +5,7 @@ namespace NotebookKit.Flight.Motion;
 /// <summary>Watches for the ground, and for the top where the canopy came out before it.</summary>
 internal readonly struct LandingEvents(bool hasTopped) : IOdeEvents
 {
-    public const int Ground = 0, Top = 1;
+    public const int Ground = 0, Apogee = 1;
 
     public int Count => 2;
 

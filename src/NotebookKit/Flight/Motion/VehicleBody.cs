@@ -6,8 +6,8 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>
 /// A vehicle as the rigid-body equations see it: drive, changing mass, slender-body aerodynamics.
-/// Source: J. S. Barrowman, M.S. thesis, 1967 (forces and roll, from memory); H. J. Allen, E. W. Perkins, NACA TR 1048, 1951 (cross flow and
-/// axial force at an angle, from memory); W. T. Thomson, Introduction to Space Dynamics, 1961 (jet damping, from memory).
+/// Source: J. S. Barrowman, M.S. thesis, 1967 (forces and roll, unverified); H. J. Allen, E. W. Perkins, NACA TR 1048, 1951 (cross flow and
+/// axial force at an angle, unverified); W. T. Thomson, Introduction to Space Dynamics, 1961 (jet damping, unverified).
 /// </summary>
 internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbers vehicle, TDrive drive) : IBody
     where TDrive : struct, IDrive
@@ -32,7 +32,7 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
         // Along the axis the drag coefficient goes with the square of the cosine.
         var axial = 0.5 * density * numbers.DragM2(mach, motion.Air, drive.IsJetOn) * through.X * Math.Abs(through.X);
         state = drive.Run(motion.Air.PressurePa, axial, through.X, numbers.DryKg, own, ownRates);
-        var mass = vehicle.Dry.With(vehicle.Tank.Contents(state.WaterKg, state.GasKg));
+        var mass = vehicle.Dry.With(vehicle.Chamber.Contents(state.WaterKg, state.GasKg));
 
         var (moment, damping) = (aero.MomentAbout(mass.CentreM), aero.DampingAbout(mass.CentreM));
         var push = 0.5 * density * speed;
@@ -52,7 +52,7 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
     /// <summary>Natural frequency of pitching at a small angle [rad/s]; negative where it is unstable and grows instead.</summary>
     public double PitchFrequency(in BodyMotion motion, in DriveState state)
     {
-        var mass = vehicle.Dry.With(vehicle.Tank.Contents(state.WaterKg, state.GasKg));
+        var mass = vehicle.Dry.With(vehicle.Chamber.Contents(state.WaterKg, state.GasKg));
         var stiffness = motion.DynamicPressurePa * vehicle.Aero.At(motion.Mach).MomentAbout(mass.CentreM) / mass.PitchKgM2;
         return Math.CopySign(Math.Sqrt(Math.Abs(stiffness)), stiffness);
     }
@@ -62,8 +62,8 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
     {
         var gone = state.OutKgS * AheadS;
         var isWater = state.WaterKg > gone;
-        var ahead = vehicle.Dry.With(vehicle.Tank.Contents(isWater ? state.WaterKg - gone : state.WaterKg, isWater ? state.GasKg : state.GasKg - gone));
-        var arm = vehicle.Tank.NozzleEndM - mass.CentreM;
+        var ahead = vehicle.Dry.With(vehicle.Chamber.Contents(isWater ? state.WaterKg - gone : state.WaterKg, isWater ? state.GasKg : state.GasKg - gone));
+        var arm = vehicle.Chamber.NozzleEndM - mass.CentreM;
         return (state.OutKgS * arm * arm) + ((ahead.PitchKgM2 - mass.PitchKgM2) / AheadS);
     }
 }

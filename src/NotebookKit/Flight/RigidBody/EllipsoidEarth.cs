@@ -4,8 +4,8 @@ namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>
 /// An ellipsoid with the attraction of its mass and its flattening (J2); the inertial z axis points north, x to longitude zero at time 0.
-/// Source: B. L. Stevens, F. L. Lewis, Aircraft Control and Simulation, 2nd ed. 2003, 1.4 (gravitation, from memory);
-/// B. R. Bowring, Survey Review 23 (1976) 323 (altitude, from memory).
+/// Source: B. L. Stevens, F. L. Lewis, Aircraft Control and Simulation, 2nd ed. 2003, 1.4 (gravitation, unverified);
+/// B. R. Bowring, Survey Review 23 (1976) 323 (altitude, unverified).
 /// </summary>
 internal readonly struct EllipsoidEarth : IEarth
 {

@@ -10,7 +10,7 @@ namespace NotebookKit.Flight.RigidBody;
 /// <summary>
 /// The motion of a rigid body without thrust in six degrees of freedom, by the same equations that a vehicle flies by. It exists so that
 /// those equations can be held against published check cases, and so that anybody can set up a case of their own.
-/// Source: B. L. Stevens, F. L. Lewis, Aircraft Control and Simulation, 2nd ed. 2003, 1.5 (from memory).
+/// Source: B. L. Stevens, F. L. Lewis, Aircraft Control and Simulation, 2nd ed. 2003, 1.5 (unverified).
 /// </summary>
 /// <param name="Body">What moves.</param>
 /// <param name="Start">Where and how it starts.</param>

@@ -7,14 +7,14 @@ namespace NotebookKit.Flight.RigidBody;
 /// <summary>What the six-degree-of-freedom equations assume and where they come from, said once.</summary>
 internal static class RigidBodyModel
 {
-    public static readonly Source Stevens = new("B. L. Stevens, F. L. Lewis", "Aircraft Control and Simulation", 2003, "1.5", SourceKind.FromMemory);
+    public static readonly Source Stevens = new("B. L. Stevens, F. L. Lewis", "Aircraft Control and Simulation", 2003, "1.5", SourceKind.Unverified);
 
-    public static readonly Source Goldstein = new("H. Goldstein", "Classical Mechanics", 1980, "5.5 and 5.6", SourceKind.FromMemory);
+    public static readonly Source Goldstein = new("H. Goldstein", "Classical Mechanics", 1980, "5.5 and 5.6", SourceKind.Unverified);
 
     public static readonly Source CheckCases = new("D. G. Murri, E. B. Jackson, R. O. Shelton",
         "Check-cases for verification of 6-degree-of-freedom flight vehicle simulations, NASA/TM-2015-218675", 2015, "vol. II");
 
-    public static readonly Source Kuipers = new("J. B. Kuipers", "Quaternions and Rotation Sequences", 1999, "ch. 11", SourceKind.FromMemory);
+    public static readonly Source Kuipers = new("J. B. Kuipers", "Quaternions and Rotation Sequences", 1999, "ch. 11", SourceKind.Unverified);
 
     public static ModelCard Card(Earth earth, Atmosphere? atmosphere) => new(
         "Rigid body in six degrees of freedom",

@@ -6,7 +6,7 @@ namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>
 /// Equations of motion of a rigid body in six degrees of freedom, in an inertial frame, over any Earth and through any air.
-/// Source: B. L. Stevens, F. L. Lewis, Aircraft Control and Simulation, 2nd ed. 2003, 1.5 (from memory).
+/// Source: B. L. Stevens, F. L. Lewis, Aircraft Control and Simulation, 2nd ed. 2003, 1.5 (unverified).
 /// </summary>
 /// <remarks>
 /// Unknowns: position relative to <c>origin</c> (3), so that the digits are not spent on the Earth's radius; inertial velocity (3);

@@ -63,7 +63,7 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         return new(this, flight.Fly(), Edge(flight, tables, best.Item2, -1), Edge(flight, tables, best.Item2, 1), count + CurvePoints)
         {
             Water = new("Water fraction", "%", [.. Enumerable.Range(0, CurvePoints).Select(i => 100 * CurveAt(i))]),
-            Worth = new(Goal == FlightGoal.Apogee ? "Apogee above pad" : "Greatest speed", Goal == FlightGoal.Apogee ? "m" : "m/s",
+            GoalValue = new(Goal == FlightGoal.Apogee ? "Apogee above pad" : "Greatest speed", Goal == FlightGoal.Apogee ? "m" : "m/s",
                 [.. Enumerable.Range(0, CurvePoints).Select(i => FlightVariant.Value(FlightVariant.WithWater(flight, CurveAt(i)), tables, Goal))]),
         };
     }
@@ -105,12 +105,12 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         var best = double.MinValue;
         for (var i = 0; i <= Scan; i++)
         {
-            var value = WorthOf(flight, low + i * step, tables);
+            var value = GoalValueOf(flight, low + i * step, tables);
             if (value > best) (best, bestAt) = (value, i);
         }
 
         var found = BracketedMaximum.Search(
-            w => WorthOf(flight, w, tables), low + Math.Max(0, bestAt - 1) * step, low + Math.Min(Scan, bestAt + 1) * step, WaterTolerance);
+            w => GoalValueOf(flight, w, tables), low + Math.Max(0, bestAt - 1) * step, low + Math.Min(Scan, bestAt + 1) * step, WaterTolerance);
         count += found.Evaluations + Scan + 1;
         return found.Value >= best ? found : new(low + bestAt * step, best, found.Evaluations);
     }
@@ -119,12 +119,12 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
     private double Edge(VerticalFlight flight, FiringTables tables, MaximumResult best, int side)
     {
         var end = side < 0 ? WaterFractions.Minimum.DecimalFractions : WaterFractions.Maximum.DecimalFractions;
-        double Excess(double w) => WorthOf(flight, w, tables) - (1 - Flat) * best.Value;
+        double Excess(double w) => GoalValueOf(flight, w, tables) - (1 - Flat) * best.Value;
         if (Math.Abs(end - best.Location) < WaterTolerance || Excess(end) >= 0) return end;
         return BracketedRoot.TrySolve(Excess, best.Location, end, WaterTolerance, out var edge) ? edge.Root : best.Location;
     }
 
-    private double WorthOf(VerticalFlight flight, double water, FiringTables tables)
+    private double GoalValueOf(VerticalFlight flight, double water, FiringTables tables)
     {
         var value = FlightVariant.Value(FlightVariant.WithWater(flight, water), tables, Goal);
         return double.IsNaN(value) ? double.MinValue : value;

@@ -30,7 +30,7 @@ public sealed record BestFillResult : IResult
     public required Series Water { get; init; }
 
     /// <summary>Height or speed with each at the best throat; not a number where the vehicle doesn't lift.</summary>
-    public required Series Worth { get; init; }
+    public required Series GoalValue { get; init; }
 
     /// <summary>The best water fraction.</summary>
     public Ratio WaterFraction => Flight.Flight.Charge.WaterFraction;
@@ -65,7 +65,7 @@ public sealed record BestFillResult : IResult
         new("Water fraction", WaterFraction.Show(), $"{FlatFrom.Show(2)} to {FlatTo.Show(2)} lose no more than 1 %"),
         new("Nozzle throat", Throat.Show(), Search.Throats is null ? "as given" : ""),
         new("Apogee above pad", Flight.Apogee.Show()),
-        new("Greatest speed", Flight.GreatestSpeed.Show()),
+        new("Greatest speed", Flight.MaximumSpeed.Show()),
         new("Acceleration at release", $"{Digits.Round(Flight.FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g", "fins, bonds and recovery gear have to stand it"),
     ];
 
@@ -87,7 +87,7 @@ public sealed record BestFillResult : IResult
                 findings.Add(Finding.Warning($"the best water fraction, {WaterFraction.Show(3)}, is at the end of the search: widen it."));
             if (Search.Throats is { } throats && (Throat - throats.Minimum < 0.01.Millimetres() || throats.Maximum - Throat < 0.01.Millimetres()))
                 findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is at the end of the search: widen it."));
-            if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle, Flight.Flight.Charge) > 0.98 * FiringChecks.MostJetShare)
+            if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle, Flight.Flight.Charge) > 0.98 * FiringChecks.MaximumJetShare)
                 findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is as wide as the model goes for this bore: a still wider one isn't computed, not worse."));
             return findings;
         }

@@ -7,5 +7,5 @@ public enum FlightGoal
     Apogee,
 
     /// <summary>Greatest speed.</summary>
-    GreatestSpeed,
+    MaximumSpeed,
 }

@@ -39,7 +39,7 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
                 var peak = flight.PeakUnchecked(tables[X.Variable == MapVariable.Pressure ? column : Y.Variable == MapVariable.Pressure ? row : 0]);
                 if (peak.Status == ResultStatus.Failed) continue;
                 apogee[row * columns + column] = peak.ApogeeMetres;
-                speed[row * columns + column] = peak.GreatestSpeedMetresPerSecond;
+                speed[row * columns + column] = peak.MaximumSpeedMetresPerSecond;
             }
         });
 

@@ -13,7 +13,7 @@ public sealed record FlightMapResult : IResult
     {
         Map = map;
         Apogee = new("Apogee above pad", "m", apogee);
-        GreatestSpeed = new("Greatest speed", "m/s", speed);
+        MaximumSpeed = new("Greatest speed", "m/s", speed);
         _best = Enumerable.Range(0, apogee.Length).Where(i => !double.IsNaN(apogee[i])).MaxBy(i => apogee[i]);
         Refused = apogee.Count(double.IsNaN);
     }
@@ -31,7 +31,7 @@ public sealed record FlightMapResult : IResult
     public Series Apogee { get; }
 
     /// <summary>Greatest speeds, in the same order.</summary>
-    public Series GreatestSpeed { get; }
+    public Series MaximumSpeed { get; }
 
     /// <summary>The vessel's rated pressure: the line beyond which the map stays empty.</summary>
     public GaugePressure RatedPressure => Map.Flight.Charge.Chamber.RatedPressure;
@@ -55,7 +55,7 @@ public sealed record FlightMapResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Highest on the map", $"{Digits.Round(Apogee[_best])} m", $"{X.Name} {Digits.Round(X[_best % X.Count])} {X.Unit}, {Y.Name} {Digits.Round(Y[_best / X.Count])} {Y.Unit}"),
-        new("Fastest on the map", $"{Digits.Round(GreatestSpeed.Values.Where(v => !double.IsNaN(v)).Max())} m/s"),
+        new("Fastest on the map", $"{Digits.Round(MaximumSpeed.Values.Where(v => !double.IsNaN(v)).Max())} m/s"),
         new("Rated pressure", RatedPressure.ToString(), "nothing is computed above it"),
         new("Cells", $"{X.Count} × {Y.Count}", Refused == 0 ? "" : $"{Refused} refused"),
     ];

@@ -15,7 +15,7 @@ internal static class FlightVariant
         if (flight.Validate().Any(f => f.Severity == FindingSeverity.Error)) return double.NaN;
         var peak = flight.PeakUnchecked(tables);
         if (peak.Status == ResultStatus.Failed) return double.NaN;
-        return goal == FlightGoal.Apogee ? peak.ApogeeMetres : peak.GreatestSpeedMetresPerSecond;
+        return goal == FlightGoal.Apogee ? peak.ApogeeMetres : peak.MaximumSpeedMetresPerSecond;
     }
 
     public static VerticalFlight WithWater(VerticalFlight flight, double share) =>

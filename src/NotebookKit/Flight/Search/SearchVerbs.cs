@@ -60,11 +60,11 @@ public static class SearchVerbs
         {
             StopRequest.ThrowIfAsked();
             delays[i] = longest.Seconds * i / (Points - 1);
-            var waiting = vehicle with { Separation = Separation.AtBurnOut(delays[i].Seconds()) };
+            var waiting = vehicle with { Separation = Separation.ByPressureLatch(delays[i].Seconds()) };
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(site), FlightAccuracy.Fast, null, out var end);
-            heights[i] = marks.Failed || marks.HasLanded || marks.HasTopped
+            heights[i] = marks.Failed || marks.HasLanded || marks.IsPastApogee
                 ? double.NaN
-                : Top(FlightRun.Continue(sustainer, null, FlightAccuracy.Fast, end, true, StageParting.Marks(marks)));
+                : Top(FlightRun.Continue(sustainer, null, FlightAccuracy.Fast, end, true, StageSeparation.Marks(marks)));
         });
         return new(new("Delay between the stages", "s", delays), new("Apogee above pad", "m", heights));
     }

@@ -39,7 +39,7 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     /// <param name="scale">Scale length; above 0.</param>
     /// <param name="speed">Speed through the gusts; above 0.</param>
     /// <param name="frequency">Circular frequency [rad/s]; 0 or above.</param>
-    public static double AlongSpectrum(Speed deviation, Length scale, Speed speed, double frequency)
+    public static double LongitudinalSpectrum(Speed deviation, Length scale, Speed speed, double frequency)
     {
         var (s, time) = (deviation.MetersPerSecond, scale.Meters / speed.MetersPerSecond);
         return 2 * s * s * time / Math.PI / (1 + Math.Pow(time * frequency, 2));
@@ -50,7 +50,7 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     /// <param name="scale">Scale length; above 0.</param>
     /// <param name="speed">Speed through the gusts; above 0.</param>
     /// <param name="frequency">Circular frequency [rad/s]; 0 or above.</param>
-    public static double AcrossSpectrum(Speed deviation, Length scale, Speed speed, double frequency)
+    public static double LateralSpectrum(Speed deviation, Length scale, Speed speed, double frequency)
     {
         var (s, time) = (deviation.MetersPerSecond, scale.Meters / speed.MetersPerSecond);
         var square = Math.Pow(time * frequency, 2);

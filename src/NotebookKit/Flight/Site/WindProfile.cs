@@ -6,8 +6,8 @@ namespace NotebookKit.Flight.Site;
 
 /// <summary>
 /// Mean wind against height above ground. Laws hold their direction; a table may turn.
-/// Source: power and logarithmic laws of the neutral surface layer, J. Counihan, Adiabatic atmospheric boundary layers, 1975 (from memory);
-/// exponents: 1/7 over open land; 0.25 measured over a city, H. Kikumoto et al., 2017; 0.11 over the sea, S. A. Hsu et al., 1994 (from memory).
+/// Source: power and logarithmic laws of the neutral surface layer, J. Counihan, Adiabatic atmospheric boundary layers, 1975 (unverified);
+/// exponents: 1/7 over open land; 0.25 measured over a city, H. Kikumoto et al., 2017; 0.11 over the sea, S. A. Hsu et al., 1994 (unverified).
 /// </summary>
 public sealed record WindProfile
 {
@@ -62,7 +62,7 @@ public sealed record WindProfile
     public string Name { get; }
 
     /// <summary>Where the laws come from.</summary>
-    public static Source Source { get; } = new("J. Counihan", "Adiabatic atmospheric boundary layers, Atmospheric Environment 9", 1975, "", SourceKind.FromMemory);
+    public static Source Source { get; } = new("J. Counihan", "Adiabatic atmospheric boundary layers, Atmospheric Environment 9", 1975, "", SourceKind.Unverified);
 
     /// <summary>The same wind at every height.</summary>
     /// <param name="speed">Wind speed; 0 to 60 m/s.</param>
@@ -84,7 +84,7 @@ public sealed record WindProfile
         return new($"power law, {speed.Show()} at {reference.Show()}, exponent {Digits.Round(exponent)}", WindLaw.Power, speed, reference, exponent, from ?? 270.Degrees());
     }
 
-    /// <summary>Power law over the sea, exponent 0.11. Source: S. A. Hsu et al., 1994 (from memory).</summary>
+    /// <summary>Power law over the sea, exponent 0.11. Source: S. A. Hsu et al., 1994 (unverified).</summary>
     /// <param name="speed">Wind speed at the reference height; 0 to 60 m/s.</param>
     /// <param name="reference">Reference height; 1 to 300 m.</param>
     /// <param name="from">Where it blows from, clockwise from north; any angle, west where none is given.</param>

@@ -8,7 +8,7 @@ namespace NotebookKit.Flight.Stability;
 
 /// <summary>
 /// What a jig's crookedness does in flight: roll rates and the chance of roll-pitch resonance. Source: strip theory, J. S. Barrowman, 1967;
-/// resonance, J. D. Nicolaides, 1953 (from memory).
+/// resonance, J. D. Nicolaides, 1953 (unverified).
 /// </summary>
 public sealed record AlignmentResult : IResult
 {

@@ -8,7 +8,7 @@ namespace NotebookKit.Flight.Stability;
 
 /// <summary>
 /// Pitching and rolling at one speed, and how close the two are. Source: J. S. Barrowman, M.S. thesis, 1967; J. D. Nicolaides, 1953;
-/// C. H. Murphy, BRL R-1216, 1963 (all from memory).
+/// C. H. Murphy, BRL R-1216, 1963 (all unverified).
 /// </summary>
 public sealed record PitchRollResult : IResult
 {

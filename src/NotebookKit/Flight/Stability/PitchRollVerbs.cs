@@ -14,7 +14,7 @@ public static class PitchRollVerbs
 {
     /// <summary>
     /// Pitch frequency and damping, steady roll by fin cant, and resonance between the two at one speed and load.
-    /// Source: J. S. Barrowman, M.S. thesis, 1967; C. H. Murphy, BRL R-1216, 1963 (from memory).
+    /// Source: J. S. Barrowman, M.S. thesis, 1967; C. H. Murphy, BRL R-1216, 1963 (unverified).
     /// </summary>
     /// <param name="airframe">The airframe.</param>
     /// <param name="speed">Speed through the air; 1 m/s to Mach 0.9.</param>

@@ -8,12 +8,12 @@ namespace NotebookKit.Flight.Stability;
 
 /// <summary>
 /// Leaving the rail in a crosswind: speed, angle of attack, and the margin at that angle. Source: v = √(2 a L), α = atan(w / v); body lift
-/// by H. J. Allen and E. W. Perkins, NACA TR 1048, 1951 (from memory).
+/// by H. J. Allen and E. W. Perkins, NACA TR 1048, 1951 (unverified).
 /// </summary>
 public sealed record RailExitResult : IResult
 {
     /// <summary>Ratio of exit speed to wind that is wanted [-]; common practice.</summary>
-    public const double WantedRatio = 4;
+    public const double RequiredRatio = 4;
 
     /// <inheritdoc/>
     public required string Title { get; init; }
@@ -43,7 +43,7 @@ public sealed record RailExitResult : IResult
     public required Working Working { get; init; }
 
     /// <summary>Whether speed, angle and margin all hold.</summary>
-    public bool Holds => Exit.MetersPerSecond >= WantedRatio * Wind.MetersPerSecond && MarginAtAngle is >= 1;
+    public bool Holds => Exit.MetersPerSecond >= RequiredRatio * Wind.MetersPerSecond && MarginAtAngle is >= 1;
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -61,7 +61,7 @@ public sealed record RailExitResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Speed off the rail", Exit.Show(SpeedUnit.MeterPerSecond), Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; wanted {WantedRatio}" : "no wind"),
+        new("Speed off the rail", Exit.Show(SpeedUnit.MeterPerSecond), Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; wanted {RequiredRatio}" : "no wind"),
         new("Angle of attack", AngleOfAttack.Show(AngleUnit.Degree), $"in {Wind.Show()} of wind"),
         new("Margin at that angle", MarginAtAngle is { } margin ? $"{Digits.Round(margin)} cal" : "none given beyond 20°", $"{Digits.Round(MarginAtZero)} cal at zero"),
         new("Most wind", WindLimit.Show(SpeedUnit.MeterPerSecond), "for at most 15° and at least one calibre"),

@@ -15,7 +15,7 @@ public static class RailExitVerbs
 
     /// <summary>
     /// Whether it leaves the rail fast enough for the wind, judged with the margin at the angle the wind makes.
-    /// Source: v = √(2 a L); NACA TR 1048, 1951, for the margin at an angle (from memory).
+    /// Source: v = √(2 a L); NACA TR 1048, 1951, for the margin at an angle (unverified).
     /// </summary>
     /// <param name="airframe">The airframe.</param>
     /// <param name="rail">Length along which it is guided, up to the last guide's leaving; 0.1 to 20 m.</param>
@@ -105,7 +105,7 @@ public static class RailExitVerbs
             findings.Add(Finding.Error($"at {angle.Show()} the margin is {Digits.Round(margin.Value)} calibres: it is unstable as it leaves the rail. {remedy}"));
         else if (margin < 1)
             findings.Add(Finding.Warning($"at {angle.Show()} the margin is {Digits.Round(margin.Value)} calibres, below one. {remedy}"));
-        if (exit.MetersPerSecond < RailExitResult.WantedRatio * wind.MetersPerSecond)
+        if (exit.MetersPerSecond < RailExitResult.RequiredRatio * wind.MetersPerSecond)
             findings.Add(Finding.Warning($"it leaves at {Digits.Round(exit / wind)} times the wind; four is wanted (common practice). {remedy}"));
         return findings;
     }

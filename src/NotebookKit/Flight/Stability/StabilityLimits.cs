@@ -8,14 +8,14 @@ namespace NotebookKit.Flight.Stability;
 public sealed record StabilityLimits(double Least = 1, double Most = 4)
 {
     /// <summary>Least margin at any time [calibres]; 0.5 to 10.</summary>
-    public double Least { get; init => field = CheckLeast(value); } = CheckLeast(Least);
+    public double Minimum { get; init => field = CheckMinimum(value); } = CheckMinimum(Least);
 
     /// <summary>Margin above which it turns into the wind too readily [calibres]; 1 to 20.</summary>
-    public double Most { get; init => field = CheckMost(value); } = CheckMost(Most);
+    public double Maximum { get; init => field = CheckMaximum(value); } = CheckMaximum(Most);
 
-    private static double CheckLeast(double value) =>
+    private static double CheckMinimum(double value) =>
         new ValidRange<double>(0.5, 10).Check(value, "least static margin", "One calibre is usual; a long body in wind needs more.");
 
-    private static double CheckMost(double value) =>
+    private static double CheckMaximum(double value) =>
         new ValidRange<double>(1, 20).Check(value, "most static margin", "Some four calibres is usual.");
 }

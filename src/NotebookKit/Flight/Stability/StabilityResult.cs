@@ -6,7 +6,7 @@ using UnitsNet.Units;
 namespace NotebookKit.Flight.Stability;
 
 /// <summary>
-/// Static margin through the flight as the water leaves. Source: J. S. Barrowman, M.S. thesis, 1967 (from memory), for the centre of
+/// Static margin through the flight as the water leaves. Source: J. S. Barrowman, M.S. thesis, 1967 (unverified), for the centre of
 /// pressure; parallel-axis theorem for the masses.
 /// </summary>
 public sealed record StabilityResult : IResult
@@ -15,7 +15,7 @@ public sealed record StabilityResult : IResult
     public required string Title { get; init; }
 
     /// <summary>What the rows run along: water left [% of the start] or time [s].</summary>
-    public required Series Along { get; init; }
+    public required Series Abscissa { get; init; }
 
     /// <summary>Mass of the vehicle [kg].</summary>
     public required Series Mass { get; init; }
@@ -33,7 +33,7 @@ public sealed record StabilityResult : IResult
     public required Series PitchInertia { get; init; }
 
     /// <summary>Row of the least margin.</summary>
-    public required int LeastRow { get; init; }
+    public required int MinimumRow { get; init; }
 
     /// <summary>The margin it is held to.</summary>
     public required StabilityLimits Limits { get; init; }
@@ -48,10 +48,10 @@ public sealed record StabilityResult : IResult
     public required Working Working { get; init; }
 
     /// <summary>Least margin [calibres].</summary>
-    public double LeastMargin => Margin[LeastRow];
+    public double MinimumMargin => Margin[MinimumRow];
 
     /// <summary>Whether the margin stays at or above the limit throughout.</summary>
-    public bool Holds => LeastMargin >= Limits.Least;
+    public bool Holds => MinimumMargin >= Limits.Minimum;
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -73,7 +73,7 @@ public sealed record StabilityResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Least margin", $"{Digits.Round(LeastMargin)} cal", $"at {Along.Name.ToLowerInvariant()} {Digits.Round(Along[LeastRow])} {Along.Unit}; wanted {Digits.Round(Limits.Least)} cal"),
+        new("Least margin", $"{Digits.Round(MinimumMargin)} cal", $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted {Digits.Round(Limits.Minimum)} cal"),
         new("Margin at the start", $"{Digits.Round(Margin[0])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[0], 4)} mm"),
         new("Margin at the end", $"{Digits.Round(Margin[^1])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[^1], 4)} mm"),
         .. Remedy is { } remedy

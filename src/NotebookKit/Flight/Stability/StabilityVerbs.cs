@@ -14,7 +14,7 @@ public static class StabilityVerbs
 {
     private const int Rows = 101;
 
-    /// <summary>Static margin against the water left. Source: J. S. Barrowman, M.S. thesis, 1967 (from memory).</summary>
+    /// <summary>Static margin against the water left. Source: J. S. Barrowman, M.S. thesis, 1967 (unverified).</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="limits">Margin it is held to; 1 to 4 calibres where none is given.</param>
     /// <exception cref="InvalidDesignException">The vehicle can't be computed; carries all findings.</exception>
@@ -26,7 +26,7 @@ public static class StabilityVerbs
 
     /// <summary>
     /// Static margin against the water left, from the full load down to none, and at last empty of gas too.
-    /// Source: J. S. Barrowman, M.S. thesis, 1967 (from memory); parallel-axis theorem.
+    /// Source: J. S. Barrowman, M.S. thesis, 1967 (unverified); parallel-axis theorem.
     /// </summary>
     /// <param name="airframe">The airframe.</param>
     /// <param name="waterFraction">Share of the vessel filled with water at launch; 0 to 100 %.</param>
@@ -39,7 +39,7 @@ public static class StabilityVerbs
     {
         ArgumentNullException.ThrowIfNull(airframe);
         InvalidDesignException.ThrowIfAny($"Airframe {airframe.Body.Name}", airframe.Validate());
-        var water = airframe.Tank.Water(waterFraction).Kilograms;
+        var water = airframe.Chamber.Water(waterFraction).Kilograms;
         var gasKg = new ValidRange<Mass>(Mass.Zero, 10.Kilograms()).Check(gas, "mass of the gas", "It is the vessel's volume times the density of the compressed gas.").Kilograms;
         var left = new double[Rows + 1];
         var (waters, gases, machs) = (new double[Rows + 1], new double[Rows + 1], new double[Rows + 1]);
@@ -57,7 +57,7 @@ public static class StabilityVerbs
 
     /// <summary>
     /// Static margin against time, from the masses and the Mach number that a thrust or flight computation gives.
-    /// Source: J. S. Barrowman, M.S. thesis, 1967 (from memory); parallel-axis theorem.
+    /// Source: J. S. Barrowman, M.S. thesis, 1967 (unverified); parallel-axis theorem.
     /// </summary>
     /// <param name="airframe">The airframe.</param>
     /// <param name="time">Time [s].</param>
@@ -87,14 +87,14 @@ public static class StabilityVerbs
         var count = along.Count;
         var states = new MassState[count];
         var (masses, centres, pressures, margins, inertias) = (new double[count], new double[count], new double[count], new double[count], new double[count]);
-        var dry = airframe.Ledger.State();
+        var dry = airframe.MassBudget.State();
         var (numbers, reference) = (new AerodynamicNumbers(airframe.Body), airframe.Body.ReferenceDiameter.Meters);
         var least = 0;
         for (var i = 0; i < count; i++)
         {
             var sums = numbers.At(Ranges.CheckMach(machs[i]));
             var centre = sums.SlopeStation / sums.Slope;
-            states[i] = dry.With(airframe.Tank.Contents(waters[i], gases[i]));
+            states[i] = dry.With(airframe.Chamber.Contents(waters[i], gases[i]));
             masses[i] = states[i].MassKg;
             centres[i] = states[i].CentreM * 1000;
             pressures[i] = centre * 1000;
@@ -103,20 +103,20 @@ public static class StabilityVerbs
             if (margins[i] < margins[least]) least = i;
         }
 
-        var remedy = margins[least] < limits.Least ? Remedy(airframe.Body, states, pressures, machs[least], limits.Least) : null;
+        var remedy = margins[least] < limits.Minimum ? Remedy(airframe.Body, states, pressures, machs[least], limits.Minimum) : null;
         return new StabilityResult
         {
             Title = $"Static margin, {airframe.Body.Name}",
-            Along = along,
+            Abscissa = along,
             Mass = new Series("Mass", "kg", masses),
             CentreOfGravity = new Series("Centre of gravity aft of tip", "mm", centres),
             CentreOfPressure = new Series("Centre of pressure aft of tip", "mm", pressures),
             Margin = new Series("Static margin", "calibres", margins),
             PitchInertia = new Series("Pitch inertia", "kg m²", inertias),
-            LeastRow = least,
+            MinimumRow = least,
             Limits = limits,
             Remedy = remedy,
-            Findings = [.. airframe.Body.NormalForce(machs[least]).Findings, .. airframe.Ledger.Validate(), .. MarginFindings(margins, least, limits, remedy)],
+            Findings = [.. airframe.Body.NormalForce(machs[least]).Findings, .. airframe.MassBudget.Validate(), .. MarginFindings(margins, least, limits, remedy)],
             Working = new Working("Least static margin",
             [
                 new("Centre of gravity", @"x_{cg} = \frac{\sum m_i\,x_i}{\sum m_i}",
@@ -172,10 +172,10 @@ public static class StabilityVerbs
             var how = ballast + (remedy.FinSpan is { } span ? $", or make the fin span {span.Show(LengthUnit.Millimeter)}." : "; a longer span alone doesn't reach it.");
             yield return margins[least] <= 0
                 ? Finding.Error($"the vehicle is unstable: its least margin is {Digits.Round(margins[least])} calibres. Don't fly it. {how}")
-                : Finding.Warning($"the least margin is {Digits.Round(margins[least])} calibres, below {Digits.Round(limits.Least)}. {how}");
+                : Finding.Warning($"the least margin is {Digits.Round(margins[least])} calibres, below {Digits.Round(limits.Minimum)}. {how}");
         }
 
-        if (margins.Max() > limits.Most)
-            yield return Finding.Warning($"the margin reaches {Digits.Round(margins.Max())} calibres, above {Digits.Round(limits.Most)}: it turns into the wind readily. Leave the rail faster or fly in less wind.");
+        if (margins.Max() > limits.Maximum)
+            yield return Finding.Warning($"the margin reaches {Digits.Round(margins.Max())} calibres, above {Digits.Round(limits.Maximum)}: it turns into the wind readily. Leave the rail faster or fly in less wind.");
     }
 }

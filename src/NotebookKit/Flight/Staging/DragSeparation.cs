@@ -7,7 +7,7 @@ namespace NotebookKit.Flight.Staging;
 
 /// <summary>
 /// A coasting stack of two stages with nothing but friction between them: whether drag pulls the booster off.
-/// Source: two bodies with one deceleration, H. Goldstein, Classical Mechanics (from memory).
+/// Source: two bodies with one deceleration, H. Goldstein, Classical Mechanics (unverified).
 /// </summary>
 /// <param name="SustainerMass">Sustainer with what it carries; 1 g to 200 kg.</param>
 /// <param name="SustainerDragArea">Drag coefficient times area of the sustainer; 0.01 cm² to 1 m².</param>

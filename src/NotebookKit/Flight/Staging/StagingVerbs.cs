@@ -58,20 +58,20 @@ public static class StagingVerbs
         var stack = vehicle.Stack(site);
         var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
         var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, vehicle.Numbers(site), settings, rows, out var parting);
-        var failure = StageParting.Fault(marks, parting) switch
+        var failure = StageSeparation.Fault(marks, parting) switch
         {
-            PartingFault.None => null,
-            PartingFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
-            PartingFault.AfterTop => "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner.",
-            PartingFault.WhileDriven => FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
+            SeparationFault.None => null,
+            SeparationFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
+            SeparationFault.AfterApogee => "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner.",
+            SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
             _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
         };
         if (failure is not null) return TwoStageResult.Failed(vehicle, site, findings, failure);
 
         var sustainer = FlightRun.Continue(
-            vehicle.Sustainer.Numbers(site), isSixDegrees ? vehicle.Sustainer.SixDegrees() : null, settings, parting, isDriven: true, StageParting.Marks(marks), sustainerRows);
+            vehicle.Sustainer.Numbers(site), isSixDegrees ? vehicle.Sustainer.SixDegrees() : null, settings, parting, isDriven: true, StageSeparation.Marks(marks), sustainerRows);
         var booster = FlightRun.Continue(
-            vehicle.Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
+            vehicle.Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
         return new(vehicle, site, stack, rows, marks, parting,
             FlightReport.For(vehicle.Sustainer, site, sustainer, sustainerRows, isSixDegrees, [], stack),
             FlightReport.For(vehicle.Booster, site, booster, boosterRows, false, [], stack, isSpent: true), findings);

@@ -11,7 +11,7 @@ namespace NotebookKit.Flight.Staging;
 /// <summary>The bookkeeping of two stages that can be followed by hand: what each would gain without gravity and drag.</summary>
 internal static class TwoStageWorking
 {
-    private static readonly Source Tsiolkovsky = new("K. E. Tsiolkovsky", "Rocket equation", 1903, "", SourceKind.FromMemory);
+    private static readonly Source Tsiolkovsky = new("K. E. Tsiolkovsky", "Rocket equation", 1903, "", SourceKind.Unverified);
 
     /// <summary>Gain in speed of a stage without gravity and drag [m/s].</summary>
     public static double IdealGain(double jetMps, double beforeKg, double afterKg) => jetMps * Math.Log(beforeKg / afterKg);

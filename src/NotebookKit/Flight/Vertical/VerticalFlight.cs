@@ -102,7 +102,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     {
         var end = new FiringEnd();
         var (apogee, time) = VerticalRun.ToApogee(setup, mount, settings, ref end);
-        return end.Failed || end.StoppedOnTube || GreatestMach(mount, end) > DragCurve.MaximumMach
+        return end.Failed || end.StoppedOnTube || MaximumMach(mount, end) > DragCurve.MaximumMach
             ? new(ResultStatus.Failed, double.NaN, double.NaN, double.NaN, double.NaN, end.Evaluations)
             : new(ComesDownCharged(setup, mount, end) ? ResultStatus.Failed : ResultStatus.Completed, apogee, time, end.FastestSpeed, end.EndTime, end.Evaluations);
     }
@@ -117,7 +117,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
             && ChargedLanding.FallsCharged(setup, mount.DryMassKg, end.EndHeight, end.WaterOutVolume, ambient);
     }
 
-    internal static double GreatestMach<TDrag>(FreeMount<TDrag> mount, in FiringEnd end)
+    internal static double MaximumMach<TDrag>(FreeMount<TDrag> mount, in FiringEnd end)
         where TDrag : struct, IDragLaw =>
         end.FastestSpeed / mount.SpeedOfSoundAt(end.FastestHeight);
 

@@ -10,11 +10,11 @@ namespace NotebookKit.Flight.Vertical;
 /// </param>
 /// <param name="ApogeeMetres">Height above the pad [m]; 0 or above.</param>
 /// <param name="ApogeeSeconds">Time from release to the top [s]; 0 or above.</param>
-/// <param name="GreatestSpeedMetresPerSecond">Greatest speed [m/s]; 0 or above.</param>
+/// <param name="MaximumSpeedMetresPerSecond">Greatest speed [m/s]; 0 or above.</param>
 /// <param name="EndOfJetSeconds">End of the jet from release [s], the top where the jet still runs then; 0 or above.</param>
 /// <param name="Evaluations">Right-hand sides computed; 0 or above.</param>
 public readonly record struct VerticalFlightPeak(
-    ResultStatus Status, double ApogeeMetres, double ApogeeSeconds, double GreatestSpeedMetresPerSecond, double EndOfJetSeconds, int Evaluations)
+    ResultStatus Status, double ApogeeMetres, double ApogeeSeconds, double MaximumSpeedMetresPerSecond, double EndOfJetSeconds, int Evaluations)
 {
     /// <summary>Height above the pad.</summary>
     public Length Apogee => Length.FromMeters(ApogeeMetres);
@@ -23,5 +23,5 @@ public readonly record struct VerticalFlightPeak(
     public Duration Time => Duration.FromSeconds(ApogeeSeconds);
 
     /// <summary>Greatest speed.</summary>
-    public Speed GreatestSpeed => Speed.FromMetersPerSecond(GreatestSpeedMetresPerSecond);
+    public Speed MaximumSpeed => Speed.FromMetersPerSecond(MaximumSpeedMetresPerSecond);
 }

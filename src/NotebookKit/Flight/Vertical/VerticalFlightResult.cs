@@ -49,15 +49,15 @@ public sealed record VerticalFlightResult : IResult
         var failed = end.Failed;
         Apogee = (failed ? 0 : apogeeM).Metres();
         ApogeeTime = (failed ? 0 : timeS).Seconds();
-        GreatestSpeed = Known(end.FastestSpeed).MetresPerSecond();
-        GreatestSpeedTime = Known(end.FastestTime).Seconds();
+        MaximumSpeed = Known(end.FastestSpeed).MetresPerSecond();
+        MaximumSpeedTime = Known(end.FastestTime).Seconds();
         FirstAcceleration = UnitsNet.Acceleration.FromMetersPerSecondSquared(rows.Count > 0 ? rows[0].Acceleration : 0);
         ComesDownCharged = comesDownCharged;
         var gauge = end.EndPressure - law.Pressure(elevation + end.EndHeight, out _);
         Rest = end.TopReached && gauge >= ChargedLanding.GonePa ? new ChargedRest(end.EndTime, end.EndHeight, end.WaterLeftKg, gauge) : null;
         WaterOut = double.IsFinite(end.WaterOutTime) && end.WaterLeftKg <= 0 ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
         EndOfJet = new(end.EndTime.Seconds(), end.EndHeight.Metres(), end.EndSpeed.MetresPerSecond());
-        Events = [.. Curve.Events.Append(new("greatest speed", GreatestSpeedTime)).OrderBy(e => e.Time.Seconds), new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
+        Events = [.. Curve.Events.Append(new("greatest speed", MaximumSpeedTime)).OrderBy(e => e.Time.Seconds), new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
 
         List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent || (end.TopReached && end.WaterLeftKg > 0 && gauge < ChargedLanding.GonePa), end.WaterLeftKg)];
         if (tooFast)
@@ -142,10 +142,10 @@ public sealed record VerticalFlightResult : IResult
     public Duration ApogeeTime { get; }
 
     /// <summary>Greatest speed.</summary>
-    public Speed GreatestSpeed { get; }
+    public Speed MaximumSpeed { get; }
 
     /// <summary>When it is reached.</summary>
-    public Duration GreatestSpeedTime { get; }
+    public Duration MaximumSpeedTime { get; }
 
     /// <summary>Acceleration at release, gravity taken off.</summary>
     public Acceleration FirstAcceleration { get; }
@@ -186,7 +186,7 @@ public sealed record VerticalFlightResult : IResult
                 .. ComesDownCharged
                     ? [new ResultLine("Comes to rest", Apogee.Show(), $"{ApogeeTime.Show()} after release; not a flight")]
                     : new[] { new ResultLine("Apogee above pad", Apogee.Show()), new ResultLine("Time of apogee", ApogeeTime.Show()) },
-                new("Greatest speed", GreatestSpeed.Show(), $"at {Digits.Round(GreatestSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
+                new("Greatest speed", MaximumSpeed.Show(), $"at {Digits.Round(MaximumSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
                 new("Acceleration at release", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared)} m/s²", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g"),
                 new("Peak thrust", Curve.PeakThrust.Show()),
                 new("Impulse", $"{Digits.Round(Curve.Impulse.NewtonSeconds)} N s"),

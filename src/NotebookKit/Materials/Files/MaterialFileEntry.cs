@@ -20,9 +20,12 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
     }
 
     /// <summary>A property with its spread and source; the base's where it isn't given, an error where there is none either.</summary>
-    public Property<T>? Property<T>(string name, Property<T>? starting) where T : struct, IComparable<T>
+    /// <param name="name">Name of the property.</param>
+    /// <param name="starting">The base's.</param>
+    /// <param name="formerly">Name it had in the release before this one, still read.</param>
+    public Property<T>? Property<T>(string name, Property<T>? starting, string? formerly = null) where T : struct, IComparable<T>
     {
-        if (Find(name) is not { } found) return starting ?? Missing<Property<T>>(name);
+        if ((formerly is null ? Find(name) : Find(name) ?? Peek(formerly)) is not { } found) return starting ?? Missing<Property<T>>(name);
         if (found.Value is LinedJson.Scalar scalar)
             return Read<T>(scalar, name) is { } plain ? new Property<T>(plain, starting?.Spread ?? 0, new Source("", $"{file}, line {scalar.Line}", null, "", SourceKind.Measured), Origin(scalar.Line)) : null;
         if (found.Value is not LinedJson.Members inner)
@@ -105,6 +108,9 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
     /// <summary>An error at a member.</summary>
     public void Error(string name, string what) => Say(Find(name)?.Line ?? members.Line, $"\"{name}\" {what}");
 
+    // A former name is read without being offered: only a file that uses it has it among the names asked for.
+    private (int Line, LinedJson Value)? Peek(string name) => members.Entries.Any(m => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase)) ? Find(name) : null;
+
     private (int Line, LinedJson Value)? Find(string name)
     {
         _asked.Add(name);
@@ -122,8 +128,10 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
 
     private SourceKind Kind(LinedJson.Scalar text)
     {
+        // "from memory" is what files of the release before this one say.
+        if (string.Equals(text.Text, "from memory", StringComparison.OrdinalIgnoreCase)) return SourceKind.Unverified;
         if (Enum.TryParse<SourceKind>(text.Text.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true, out var kind) && Enum.IsDefined(kind)) return kind;
-        Say(text.Line, $"kind: \"{text.Text}\" isn't one of measured, data sheet, standard, published, typical, from memory, common practice");
+        Say(text.Line, $"kind: \"{text.Text}\" isn't one of measured, data sheet, standard, published, typical, unverified, common practice");
         return SourceKind.Measured;
     }
 

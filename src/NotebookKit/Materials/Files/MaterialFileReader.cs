@@ -81,14 +81,14 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
     private static Fibre? Fibre(string name, MaterialFileEntry e, Fibre? b)
     {
         var density = e.Property("density", b?.Density);
-        var axial = e.Property("axial modulus", b?.AxialModulus);
+        var longitudinal = e.Property("longitudinal modulus", b?.LongitudinalModulus, formerly: "axial modulus");
         var transverse = e.Property("transverse modulus", b?.TransverseModulus);
         var shear = e.Property("shear modulus", b?.ShearModulus);
         var poisson = e.Property("Poisson's ratio", b?.PoissonRatio);
         var strength = e.Property("tensile strength", b?.TensileStrength);
-        return density is null || axial is null || transverse is null || shear is null || poisson is null || strength is null
+        return density is null || longitudinal is null || transverse is null || shear is null || poisson is null || strength is null
             ? null
-            : new Fibre(name, density, axial, transverse, shear, poisson, strength);
+            : new Fibre(name, density, longitudinal, transverse, shear, poisson, strength);
     }
 
     private static Resin? Resin(string name, MaterialFileEntry e, Resin? b)

@@ -9,18 +9,18 @@ internal static class FreeConvection
     private const double Gravity = 9.80665;
 
     public static Source Plate { get; } = new(
-        "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass Transfer 18, 1323", 1975, "eq. 9", SourceKind.FromMemory);
+        "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass Transfer 18, 1323", 1975, "eq. 9", SourceKind.Unverified);
 
     public static Source InVessel { get; } = new(
         "P. L. Woodfield, M. Monde, Y. Mitsutake", "Measurement of averaged heat transfer coefficients in high-pressure vessel during charging with hydrogen, nitrogen or argon gas, J. Thermal Sci. Tech. 2, 180",
-        2007, "free-convection term", SourceKind.FromMemory);
+        2007, "free-convection term", SourceKind.Unverified);
 
-    public static Source SourceOf(FilmLaw law) => law == FilmLaw.Lying ? InVessel : Plate;
+    public static Source SourceOf(FilmLaw law) => law == FilmLaw.Horizontal ? InVessel : Plate;
 
     /// <summary>Nusselt number on the bore.</summary>
     public static double Nusselt(FilmLaw law, double rayleigh, double prandtl)
     {
-        if (law == FilmLaw.Lying) return 0.104 * Math.Pow(rayleigh, 0.352);
+        if (law == FilmLaw.Horizontal) return 0.104 * Math.Pow(rayleigh, 0.352);
         var root = 0.825 + 0.387 * Math.Pow(rayleigh, 1.0 / 6) / Math.Pow(1 + Math.Pow(0.492 / prandtl, 9.0 / 16), 8.0 / 27);
         return root * root;
     }

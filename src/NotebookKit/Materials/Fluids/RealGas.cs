@@ -146,7 +146,7 @@ public sealed record RealGas
 
     /// <summary>
     /// Choked mass flow per throat area, inlet pressure and 1/√(R T) [-]: 0.685 for an ideal diatomic gas, 2.4 % more for air at 60 bar.
-    /// Found where the flow along the isentrope reaches the speed of sound. Source: the gas's equation of state; ISO 9300, 2005 (definition of C*, from memory).
+    /// Found where the flow along the isentrope reaches the speed of sound. Source: the gas's equation of state; ISO 9300, 2005 (definition of C*, unverified).
     /// </summary>
     /// <param name="inlet">State at rest ahead of the nozzle; to about 600 bar at room temperature.</param>
     /// <exception cref="ArgumentException">The state is of another gas.</exception>

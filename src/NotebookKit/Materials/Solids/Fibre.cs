@@ -7,7 +7,7 @@ namespace NotebookKit.Materials.Solids;
 /// <summary>A reinforcing fibre, as a single filament in a maker's table: what a resin-wet vessel delivers of its strength is a matter of fabrication.</summary>
 /// <param name="Name">Name it is looked up by.</param>
 /// <param name="Density">Density; 500 to 5000 kg/m³.</param>
-/// <param name="AxialModulus">Modulus along the fibre; 1 to 1000 GPa.</param>
+/// <param name="LongitudinalModulus">Modulus along the fibre; 1 to 1000 GPa.</param>
 /// <param name="TransverseModulus">Modulus across the fibre; 0.5 to 1000 GPa.</param>
 /// <param name="ShearModulus">Shear modulus along the fibre; 0.5 to 500 GPa.</param>
 /// <param name="PoissonRatio">Major Poisson's ratio [-]; 0 to 0.5.</param>
@@ -15,25 +15,25 @@ namespace NotebookKit.Materials.Solids;
 public sealed record Fibre(
     string Name,
     Property<Density> Density,
-    Property<Pressure> AxialModulus,
+    Property<Pressure> LongitudinalModulus,
     Property<Pressure> TransverseModulus,
     Property<Pressure> ShearModulus,
     Property<double> PoissonRatio,
     Property<Pressure> TensileStrength) : IMaterial
 {
     /// <summary>Strain at which the bare fibre breaks, strength over modulus. Source: Hooke's law.</summary>
-    public Ratio FailureStrain => Ratio.FromPercent(100 * (TensileStrength.Value.Pascals / AxialModulus.Value.Pascals));
+    public Ratio FailureStrain => Ratio.FromPercent(100 * (TensileStrength.Value.Pascals / LongitudinalModulus.Value.Pascals));
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Overrides => OverrideList.Of(
-        Name, (Density, "density"), (AxialModulus, "axial modulus"), (TransverseModulus, "transverse modulus"),
+        Name, (Density, "density"), (LongitudinalModulus, "longitudinal modulus"), (TransverseModulus, "transverse modulus"),
         (ShearModulus, "shear modulus"), (PoissonRatio, "Poisson's ratio"), (TensileStrength, "tensile strength"));
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Validate() =>
     [
         .. Density.Find(Name, "density", new(500.KilogramsPerCubicMetre(), 5000.KilogramsPerCubicMetre()), "Carbon is near 1800, glass near 2550 kg/m³."),
-        .. AxialModulus.Find(Name, "axial modulus", new(1.Gigapascals(), 1000.Gigapascals()), "Carbon is near 230, glass near 73 GPa."),
+        .. LongitudinalModulus.Find(Name, "longitudinal modulus", new(1.Gigapascals(), 1000.Gigapascals()), "Carbon is near 230, glass near 73 GPa."),
         .. TransverseModulus.Find(Name, "transverse modulus", new(0.5.Gigapascals(), 1000.Gigapascals()), "Carbon is near 15 GPa; glass is the same in every direction."),
         .. ShearModulus.Find(Name, "shear modulus", new(0.5.Gigapascals(), 500.Gigapascals()), "Carbon is near 15, glass near 30 GPa."),
         .. PoissonRatio.Find(Name, "Poisson's ratio", new(0, 0.5), "Most fibres are near 0.2."),

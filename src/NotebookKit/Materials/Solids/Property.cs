@@ -16,8 +16,8 @@ public static class Property
     /// <param name="value">Mean value.</param>
     /// <param name="spread">Coefficient of variation [-]; 0 to 0.6.</param>
     /// <param name="what">What was recalled.</param>
-    public static Property<T> FromMemory<T>(T value, double spread, string what) where T : struct, IComparable<T> =>
-        new(value, spread, new Source("", what, null, "", SourceKind.FromMemory));
+    public static Property<T> Unverified<T>(T value, double spread, string what) where T : struct, IComparable<T> =>
+        new(value, spread, new Source("", what, null, "", SourceKind.Unverified));
 
     /// <summary>A value from a maker's data sheet.</summary>
     /// <param name="value">Mean value.</param>

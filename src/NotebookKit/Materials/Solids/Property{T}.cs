@@ -14,7 +14,7 @@ namespace NotebookKit.Materials.Solids;
 public sealed record Property<T>(T Value, double Spread, Source Source, string Origin = "")
     where T : struct, IComparable<T>
 {
-    /// <summary>Typical, measured by the user, from a standard, from memory.</summary>
+    /// <summary>Typical, measured by the user, from a standard, unverified.</summary>
     public SourceKind Kind => Source.Kind;
 
     /// <summary>Whether a user's value stands here in place of the library's.</summary>

@@ -3,7 +3,7 @@ namespace NotebookKit.Numerics.Ode;
 /// <summary>Finds where event functions vanish inside an accepted step.</summary>
 internal static class EventLocator
 {
-    public const int MostEvents = 16;
+    public const int MaximumEvents = 16;
 
     /// <summary>Whether a pair of values is a crossing that counts.</summary>
     public static bool Crosses(double before, double after, OdeEventDirection direction) => direction switch

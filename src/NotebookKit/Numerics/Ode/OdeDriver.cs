@@ -80,8 +80,8 @@ public static class OdeDriver
         var trial = work.Slice(13 * n, n);
         var eventState = work.Slice(14 * n, n);
         var eventSlope = work.Slice(15 * n, n);
-        Span<double> before = stackalloc double[EventLocator.MostEvents];
-        Span<double> after = stackalloc double[EventLocator.MostEvents];
+        Span<double> before = stackalloc double[EventLocator.MaximumEvents];
+        Span<double> after = stackalloc double[EventLocator.MaximumEvents];
 
         if (!AllFinite(state)) return new(OdeStatus.NonFinite, from, -1, 0, 0, 0, 0);
         if (from == to) return new(OdeStatus.Completed, from, -1, 0, 0, 0, 0);
@@ -178,7 +178,7 @@ public static class OdeDriver
         Span<double> state, Span<double> slope, out double cut)
         where TEvents : struct, IOdeEvents
     {
-        Span<double> where = stackalloc double[EventLocator.MostEvents];
+        Span<double> where = stackalloc double[EventLocator.MaximumEvents];
         for (var e = 0; e < events.Count; e++)
         {
             if ((crossed & (1 << e)) != 0) where[e] = EventLocator.Locate(ref events, e, step, before[e], after[e], state, slope);
@@ -226,8 +226,8 @@ public static class OdeDriver
             throw new ArgumentException($"there are {absoluteTolerance.Length} absolute tolerances; there must be {dimension}.", nameof(absoluteTolerance));
         if (!double.IsFinite(from) || !double.IsFinite(to))
             throw new ArgumentException($"the interval is {from} to {to}; both ends must be finite.", nameof(to));
-        if (events > EventLocator.MostEvents)
-            throw new ArgumentException($"there are {events} events; at most {EventLocator.MostEvents} can be watched at once.", nameof(events));
+        if (events > EventLocator.MaximumEvents)
+            throw new ArgumentException($"there are {events} events; at most {EventLocator.MaximumEvents} can be watched at once.", nameof(events));
         foreach (var tolerance in absoluteTolerance)
         {
             if (!(tolerance > 0) || !double.IsFinite(tolerance))

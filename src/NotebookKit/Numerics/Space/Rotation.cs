@@ -3,7 +3,7 @@ namespace NotebookKit.Numerics.Space;
 /// <summary>
 /// Attitude of one set of axes in another, as a quaternion: turns a vector's components along the turned axes into components along the
 /// fixed ones. Its length doesn't matter, so that an integration need not hold it at 1.
-/// Source: J. B. Kuipers, Quaternions and Rotation Sequences, 1999, ch. 5 and 11 (from memory).
+/// Source: J. B. Kuipers, Quaternions and Rotation Sequences, 1999, ch. 5 and 11 (unverified).
 /// </summary>
 internal readonly record struct Rotation(double W, double X, double Y, double Z)
 {

@@ -61,11 +61,11 @@ public sealed record Nozzle(Length Throat)
         WaterVelocityCoefficient = 0.97,
         WaterContractionCoefficient = 0.64,
         AirDischargeCoefficient = 0.85,
-        Source = new("Encyclopaedia Britannica", "11th ed., Hydraulics, sharp-edged orifice (air: from memory, choked flow contracts less)", 1911, "0.97 × 0.64"),
+        Source = new("Encyclopaedia Britannica", "11th ed., Hydraulics, sharp-edged orifice (air: unverified, choked flow contracts less)", 1911, "0.97 × 0.64"),
     };
 
     /// <summary>
-    /// A conical converging mouth at its best angle of 13.4°: discharge 0.946, velocity 0.963. Source: Castel's measurements (from memory: confirm).
+    /// A conical converging mouth at its best angle of 13.4°: discharge 0.946, velocity 0.963. Source: Castel's measurements (unverified: confirm).
     /// </summary>
     /// <param name="throat">Narrowest diameter; 0.5 mm to 100 mm.</param>
     public static Nozzle Conical(Length throat) => new(throat)
@@ -73,7 +73,7 @@ public sealed record Nozzle(Length Throat)
         WaterVelocityCoefficient = 0.963,
         WaterContractionCoefficient = 0.946 / 0.963,
         AirDischargeCoefficient = 0.95,
-        Source = new("Castel", "conical converging mouthpieces", null, "13.4°: discharge 0.946, velocity 0.963", SourceKind.FromMemory),
+        Source = new("Castel", "conical converging mouthpieces", null, "13.4°: discharge 0.946, velocity 0.963", SourceKind.Unverified),
     };
 
     /// <summary>Everything that is wrong with it.</summary>

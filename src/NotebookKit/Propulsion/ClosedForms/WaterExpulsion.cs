@@ -206,7 +206,7 @@ public static class WaterExpulsion
     /// <summary>Gas share of the volume that gives the greatest water impulse at a given pressure and no ambient: (n/2)^(1/(1 − n/2)). Source: derivative of the impulse in vacuum.</summary>
     /// <param name="exponent">Polytropic exponent n [-]; 1 to 1.7.</param>
     /// <exception cref="OutOfRangeException">The exponent is outside.</exception>
-    public static Ratio GasShareForGreatestImpulseInVacuum(double exponent)
+    public static Ratio GasShareForMaximumImpulseInVacuum(double exponent)
     {
         var n = Exponents.Check(exponent, "polytropic exponent", "1 is isothermal, 1.4 adiabatic air.");
         return Ratio.FromDecimalFractions(Math.Pow(n / 2, 1 / (1 - n / 2)));
@@ -215,7 +215,7 @@ public static class WaterExpulsion
     /// <summary>Gas share of the volume that gives the greatest expansion work at a given pressure and no ambient: n^(−1/(n − 1)). Source: derivative of the work.</summary>
     /// <param name="exponent">Polytropic exponent n [-]; 1 to 1.7.</param>
     /// <exception cref="OutOfRangeException">The exponent is outside.</exception>
-    public static Ratio GasShareForGreatestWork(double exponent)
+    public static Ratio GasShareForMaximumWork(double exponent)
     {
         var n = Exponents.Check(exponent, "polytropic exponent", "1 is isothermal, 1.4 adiabatic air.");
         return Ratio.FromDecimalFractions(n == 1 ? Math.Exp(-1) : Math.Pow(n, -1 / (n - 1)));

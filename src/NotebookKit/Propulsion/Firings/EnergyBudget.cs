@@ -23,13 +23,13 @@ public sealed record EnergyBudget(
     Energy GasAtEnd, Energy Available)
 {
     /// <summary>Sum of what was given.</summary>
-    public Energy Given => GasAtStart + HeatTakenIn + WaterColumn;
+    public Energy Supplied => GasAtStart + HeatTakenIn + WaterColumn;
 
     /// <summary>Sum of where it went.</summary>
-    public Energy Taken => LaunchTube + WaterJet + NozzleLoss + OutsideAir + CarriedOut + GasAtEnd;
+    public Energy Accounted => LaunchTube + WaterJet + NozzleLoss + OutsideAir + CarriedOut + GasAtEnd;
 
     /// <summary>Difference between the two sums over the stored energy [-]: the error of the integration.</summary>
-    public double Imbalance => (Given - Taken) / Available;
+    public double Imbalance => (Supplied - Accounted) / Available;
 
     /// <summary>Share of the stored energy that leaves with the water.</summary>
     public Ratio WaterShare => Ratio.FromDecimalFractions(WaterJet / Available);

@@ -9,7 +9,7 @@ namespace NotebookKit.Propulsion.Firings;
 /// <summary>What a flow model assumes and where it comes from, as result pages print it.</summary>
 internal static class FiringModel
 {
-    public static readonly Source Bernoulli = new("F. M. White", "Fluid Mechanics: Bernoulli's equation and the momentum theorem for a jet", null, "", SourceKind.FromMemory);
+    public static readonly Source Bernoulli = new("F. M. White", "Fluid Mechanics: Bernoulli's equation and the momentum theorem for a jet", null, "", SourceKind.Unverified);
 
     public static readonly Source Isentropic = new("Ames Research Staff", "Equations, Tables, and Charts for Compressible Flow, NACA Report 1135", 1953, "eqs 43-45, 80");
 

@@ -47,18 +47,18 @@ internal sealed class FiringRecord
             Gas = Column("Gas left", "g", jet, r => r.GasKg * 1e3),
             MassFlow = Column("Mass flow", "kg/s", jet, r => r.MassFlow),
             Events = events,
-            TubePhase = double.IsNaN(End.TubeEndTime) ? null : Phase("launch tube", 0, End.TubeEndTime, End.Ledger.TubeImpulse, 0),
+            TubePhase = double.IsNaN(End.TubeEndTime) ? null : Phase("launch tube", 0, End.TubeEndTime, End.Budget.TubeImpulse, 0),
             WaterPhase = double.IsFinite(End.WaterOutTime)
-                ? Phase("water", End.JetStartTime, End.WaterOutTime, End.Ledger.WaterImpulse, setup.WaterKg - End.WaterLeftKg)
+                ? Phase("water", End.JetStartTime, End.WaterOutTime, End.Budget.WaterImpulse, setup.WaterKg - End.WaterLeftKg)
                 : null,
-            GasPhase = End.HadAir ? Phase("gas", gasStart, End.EndTime, End.Ledger.AirImpulse, setup.GasKg - End.EndGasKg) : null,
+            GasPhase = End.HadAir ? Phase("gas", gasStart, End.EndTime, End.Budget.AirImpulse, setup.GasKg - End.EndGasKg) : null,
             PeakThrust = jet.Where(r => r.Stage is FiringStage.Water or FiringStage.Gas).Select(r => r.Thrust).DefaultIfEmpty().Max().Newtons(),
         };
     }
 
     public EnergyBudget Energy(in FiringSetup setup)
     {
-        var ledger = End.Ledger;
+        var ledger = End.Budget;
 
         // Where the law itself implies heat (isothermal, polytropic), that is the work not explained by the gas' own cooling.
         var givenUp = End.ClosedEnergyGivenUp;

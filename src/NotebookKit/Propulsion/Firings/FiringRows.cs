@@ -15,11 +15,11 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
     public void Run<TAir>(in FiringSetup setup, TMount mount, TAir air)
         where TAir : struct, IAirPhase<TAir>
     {
-        const int waterLedger = WaterPhase<TMount>.Ledger;
-        var tube = new TrajectoryBuilder(TubePhase<TMount>.Core + TubePhase<TMount>.Ledger);
+        const int waterLedger = WaterPhase<TMount>.Budget;
+        var tube = new TrajectoryBuilder(TubePhase<TMount>.Core + TubePhase<TMount>.Budget);
         var start = new TrajectoryBuilder(StartPhase<TMount>.Core + waterLedger);
         var water = new TrajectoryBuilder(WaterPhase<TMount>.Core + waterLedger);
-        var gas = new TrajectoryBuilder(air.Core + AirLedger.Length);
+        var gas = new TrajectoryBuilder(air.Core + AirBudget.Length);
         var observers = new FiringObservers<TrajectoryRecorder>
         {
             Tube = new(tube, PointsPerStep), Start = new(start, PointsPerStep), Water = new(water, PointsPerStep), Air = new(gas, PointsPerStep),

@@ -25,7 +25,7 @@ internal static class FiringChecks
     /// Largest jet area over bore area [-]. Free in flight, ρ (Loss/2 − ρ A h/M) u² = Δp + ...: with all mass in the water, ρ A h/M is the area ratio φ,
     /// and (1 − φ²)/2 − φ is above zero up to φ = √2 − 1.
     /// </summary>
-    public const double MostJetShare = 0.41;
+    public const double MaximumJetShare = 0.41;
 
     public static double JetShare(Nozzle nozzle, Charge charge) =>
         nozzle.WaterContractionCoefficient * Math.Pow(nozzle.Throat / charge.Chamber.Bore, 2);
@@ -53,10 +53,10 @@ internal static class FiringChecks
             all.Add(Finding.Error(
                 $"nozzle throat is {nozzle.Throat.Show(4)}; it must be below the vessel's bore of {charge.Chamber.Bore.Show(4)}. A nozzle narrows."));
         }
-        else if (JetShare(nozzle, charge) is var share && share > MostJetShare)
+        else if (JetShare(nozzle, charge) is var share && share > MaximumJetShare)
         {
             all.Add(Finding.Error(
-                $"jet is {Digits.Round(share)} of the vessel's bore in area (nozzle throat {nozzle.Throat.Show(4)}, bore {charge.Chamber.Bore.Show(4)}); it must be at most {MostJetShare}. So wide, a vehicle that is light beside its water has no steady jet: the head of its own acceleration outgrows the jet's pressure. Take a smaller nozzle."));
+                $"jet is {Digits.Round(share)} of the vessel's bore in area (nozzle throat {nozzle.Throat.Show(4)}, bore {charge.Chamber.Bore.Show(4)}); it must be at most {MaximumJetShare}. So wide, a vehicle that is light beside its water has no steady jet: the head of its own acceleration outgrows the jet's pressure. Take a smaller nozzle."));
         }
 
         var air = new ValidRange<AbsolutePressure>(0.3.BarAbsolute(), 1.1.BarAbsolute()).Find(

@@ -12,14 +12,14 @@ namespace NotebookKit.Propulsion.Flow;
 /// </remarks>
 public sealed record WallWarming
 {
-    /// <summary>Free convection from the wall of a standing vessel that keeps its temperature. Source: <see cref="FilmLaw.Upright"/>.</summary>
+    /// <summary>Free convection from the wall of a standing vessel that keeps its temperature. Source: <see cref="FilmLaw.Vertical"/>.</summary>
     public static WallWarming FreeConvection { get; } = new();
 
     /// <summary>A film coefficient of one's own instead of free convection; above 0, at most 5000 W/(m² K).</summary>
     public HeatTransferCoefficient? FilmCoefficient { get; init; }
 
     /// <summary>By which law gas and wall exchange heat; that of a standing vessel unless given.</summary>
-    public FilmLaw Law { get; init; } = FilmLaw.Upright;
+    public FilmLaw Law { get; init; } = FilmLaw.Vertical;
 
     /// <summary>Factor on the law's film coefficient [-]; 0 to 10. 1 unless given; for seeing how much it matters.</summary>
     public double FilmFactor { get; init; } = 1;

@@ -111,7 +111,7 @@ internal static class Firing
         end.EndPressure = phase.Pressure(y[0]);
         end.EndTemperature = phase.Temperature(y[0]);
         end.Offer(result.Time, y[1], y[0]);
-        if (withLedger) end.Ledger.AddTube(y[TubePhase<TMount>.Core..]);
+        if (withLedger) end.Budget.AddTube(y[TubePhase<TMount>.Core..]);
     }
 
     private static void Water<TMount, TObserver>(
@@ -147,7 +147,7 @@ internal static class Firing
         end.Account(result, "water phase");
         end.EndTime = result.Time;
         end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
-        if (withLedger) end.Ledger.AddWater(y[core..]);
+        if (withLedger) end.Budget.AddWater(y[core..]);
         EndWater(result.TerminalEvent, phase, expansion, y, ref end);
     }
 
@@ -193,7 +193,7 @@ internal static class Firing
         end.EndTime = end.HandOverTime = result.Time;
         end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
         state[..3].CopyTo(y);
-        if (withLedger) end.Ledger.AddWater(state[core..]);
+        if (withLedger) end.Budget.AddWater(state[core..]);
         return result.TerminalEvent;
     }
 
@@ -237,6 +237,6 @@ internal static class Firing
         end.EndEnergy = phase.InternalEnergy(y);
         end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
         end.Offer(result.Time, y[1], y[0]);
-        if (phase.Dimension > phase.Core) end.Ledger.AddAir(y[phase.Core..]);
+        if (phase.Dimension > phase.Core) end.Budget.AddAir(y[phase.Core..]);
     }
 }

@@ -21,7 +21,7 @@ internal struct FiringEnd
     public double EndTime, EndHeight, EndSpeed, EndGasKg, EndPressure, EndTemperature;
     public double StartEnergy, EndEnergy, ClosedEnergyGivenUp, Available;
     public double FastestTime = double.NaN, FastestSpeed = double.NegativeInfinity, FastestHeight;
-    public FiringLedger Ledger;
+    public FiringBudget Budget;
 
     public readonly bool Failed => Failure is not null;
 

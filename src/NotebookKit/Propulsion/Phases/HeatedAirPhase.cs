@@ -15,7 +15,7 @@ internal readonly struct HeatedAirPhase<TMount>(
 {
     public int Core => 5;
 
-    public int Dimension => withLedger ? 5 + AirLedger.Length : 5;
+    public int Dimension => withLedger ? 5 + AirBudget.Length : 5;
 
     public bool IsHeld => mount.IsHeld;
 
@@ -46,13 +46,13 @@ internal readonly struct HeatedAirPhase<TMount>(
         var point = gas.Point(y[3], y[2] / chamberM3);
         var ambient = mount.Surroundings(y[0], y[1], true, out var drag);
         var flow = Jet(point, ambient, out var thrust, out var exit);
-        AirLedger.Move(mount, y, dydt, thrust, drag, mount.DryMassKg + waterAboardKg + y[2]);
+        AirBudget.Move(mount, y, dydt, thrust, drag, mount.DryMassKg + waterAboardKg + y[2]);
         var heat = wall.HeatToGas(gas, point, y[4]);
         dydt[2] = -flow;
         dydt[3] = (heat - flow * point.Kelvins * point.PressureByTemperature / point.Density) / (y[2] * point.Cv);
         dydt[4] = -heat * wall.PerHeatCapacity;
         if (dydt.Length == 5) return;
-        AirLedger.Book(dydt[5..], thrust, drag, y[1], flow, point.Enthalpy - energyZero, heat, exit);
+        AirBudget.Book(dydt[5..], thrust, drag, y[1], flow, point.Enthalpy - energyZero, heat, exit);
     }
 
     private double Jet(in GasPoint point, double ambient, out double thrust, out double exitSpeed)

@@ -13,7 +13,7 @@ internal readonly struct IdealAirPhase<TMount>(AirJet jet, TMount mount, double 
 {
     public int Core => 4;
 
-    public int Dimension => withLedger ? 4 + AirLedger.Length : 4;
+    public int Dimension => withLedger ? 4 + AirBudget.Length : 4;
 
     public bool IsHeld => mount.IsHeld;
 
@@ -43,13 +43,13 @@ internal readonly struct IdealAirPhase<TMount>(AirJet jet, TMount mount, double 
         var pressure = mass * jet.GasConstant * temperature / chamberM3;
         var ambient = mount.Surroundings(y[0], y[1], true, out var drag);
         var flow = jet.MassFlow(pressure, temperature, ambient, out var thrust);
-        AirLedger.Move(mount, y, dydt, thrust, drag, mount.DryMassKg + waterAboardKg + mass);
+        AirBudget.Move(mount, y, dydt, thrust, drag, mount.DryMassKg + waterAboardKg + mass);
         dydt[2] = -flow;
         dydt[3] = -(exponent - 1) * temperature * flow / mass;
         if (dydt.Length == 4) return;
 
         var cv = jet.GasConstant / (jet.Gamma - 1);
-        AirLedger.Book(
+        AirBudget.Book(
             dydt[4..], thrust, drag, y[1], flow, jet.Gamma * cv * temperature, (jet.Gamma - exponent) * cv * temperature * flow,
             jet.ExitSpeed(pressure, temperature, ambient));
     }

@@ -10,7 +10,7 @@ internal readonly struct RealAirPhase<TMount>(
 {
     public int Core => 3;
 
-    public int Dimension => withLedger ? 3 + AirLedger.Length : 3;
+    public int Dimension => withLedger ? 3 + AirBudget.Length : 3;
 
     public bool IsHeld => mount.IsHeld;
 
@@ -44,12 +44,12 @@ internal readonly struct RealAirPhase<TMount>(
         var pressure = jet.Table.Pressure(x);
         var ambient = mount.Surroundings(y[0], y[1], true, out var drag);
         var flow = jet.MassFlow(x, pressure, areaM2, ambient, out var thrust);
-        AirLedger.Move(mount, y, dydt, thrust, drag, mount.DryMassKg + waterAboardKg + y[2]);
+        AirBudget.Move(mount, y, dydt, thrust, drag, mount.DryMassKg + waterAboardKg + y[2]);
         dydt[2] = -flow;
         if (dydt.Length == 3) return;
 
         var enthalpy = startEnergy - jet.Table.EnergyGivenUp(x) + pressure * chamberM3 / y[2];
-        AirLedger.Book(dydt[3..], thrust, drag, y[1], flow, enthalpy, 0, jet.ExitSpeed(x, pressure, ambient));
+        AirBudget.Book(dydt[3..], thrust, drag, y[1], flow, enthalpy, 0, jet.ExitSpeed(x, pressure, ambient));
     }
 
     private double Position(ReadOnlySpan<double> y) => Math.Log(chamberM3 / (y[2] * jet.Table.StartVolume));

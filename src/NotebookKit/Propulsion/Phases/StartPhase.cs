@@ -14,7 +14,7 @@ internal readonly struct StartPhase<TMount>(WaterPhase<TMount> water, double jet
     /// <summary>Time constants after which the jet counts as established: u/u∞ = tanh 15 is 1 to 2e-13.</summary>
     public const double TimeConstants = 15;
 
-    public int Dimension => withLedger ? Core + WaterPhase<TMount>.Ledger : Core;
+    public int Dimension => withLedger ? Core + WaterPhase<TMount>.Budget : Core;
 
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {

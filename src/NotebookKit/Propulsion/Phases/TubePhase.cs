@@ -11,9 +11,9 @@ internal readonly struct TubePhase<TMount>(
     ClosedGasLaw expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem, IOdeEvents
     where TMount : struct, IMount
 {
-    public const int Core = 2, Ledger = 4;
+    public const int Core = 2, Budget = 4;
 
-    public int Dimension => withLedger ? Core + Ledger : Core;
+    public int Dimension => withLedger ? Core + Budget : Core;
 
     public int Count => 2;
 

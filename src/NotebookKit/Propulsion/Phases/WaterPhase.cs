@@ -15,11 +15,11 @@ internal readonly struct WaterPhase<TMount>(
     WaterJet jet, ClosedGasLaw expansion, TMount mount, double chamberM3, double gasMassKg, WaterJetMode mode, bool withLedger) : IOdeSystem
     where TMount : struct, IMount
 {
-    public const int Core = 3, Ledger = 7;
+    public const int Core = 3, Budget = 7;
 
     private const double Probe = 2e-6;
 
-    public int Dimension => withLedger ? Core + Ledger : Core;
+    public int Dimension => withLedger ? Core + Budget : Core;
 
     public double Density => jet.Density;
 

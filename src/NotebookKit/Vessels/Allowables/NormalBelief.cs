@@ -6,11 +6,11 @@ namespace NotebookKit.Vessels.Allowables;
 
 /// <summary>What is believed of a normal quantity whose mean and scatter are both unknown (normal-inverse-gamma).</summary>
 /// <param name="Mean">Middle of the mean [the unit of the data]; any finite value.</param>
-/// <param name="Worth">How many values the belief in the mean is worth, κ [-]; 0 or above, 0 where nothing is known.</param>
+/// <param name="EquivalentTests">How many values the belief in the mean is worth, κ [-]; 0 or above, 0 where nothing is known.</param>
 /// <param name="Freedom">Degrees of freedom of the belief in the scatter, ν [-]; −1 where nothing is known, else above 0.</param>
 /// <param name="Deviation">Standard deviation believed in [the unit of the data]; 0 or above.</param>
 /// <remarks>Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, §3.2 (nothing known: 1/σ²) and §3.3 (conjugate prior).</remarks>
-public sealed record NormalBelief(double Mean, double Worth, double Freedom, double Deviation)
+public sealed record NormalBelief(double Mean, double EquivalentTests, double Freedom, double Deviation)
 {
     /// <summary>Nothing known: density 1/σ² over mean and variance. Source: Gelman et al. 2013, §3.2.</summary>
     public static NormalBelief Jeffreys { get; } = new(0, 0, -1, 0);
@@ -26,9 +26,9 @@ public sealed record NormalBelief(double Mean, double Worth, double Freedom, dou
     {
         var findings = new List<Finding>();
         if (!double.IsFinite(Mean)) findings.Add(Finding.Error("The mean of a belief isn't a finite number; give one, or start from Jeffreys."));
-        var nothing = Worth == 0 && Freedom == -1 && Deviation == 0;
-        if (!nothing && !(Worth > 0 && Freedom > 0 && Deviation > 0 && double.IsFinite(Worth * Freedom * Deviation)))
-            findings.Add(Finding.Error($"The belief is worth {Digits.Round(Worth)} values, with {Digits.Round(Freedom)} degrees of freedom and a deviation of {Digits.Round(Deviation)}; each must be above 0. Start from Jeffreys where nothing is known."));
+        var nothing = EquivalentTests == 0 && Freedom == -1 && Deviation == 0;
+        if (!nothing && !(EquivalentTests > 0 && Freedom > 0 && Deviation > 0 && double.IsFinite(EquivalentTests * Freedom * Deviation)))
+            findings.Add(Finding.Error($"The belief is worth {Digits.Round(EquivalentTests)} values, with {Digits.Round(Freedom)} degrees of freedom and a deviation of {Digits.Round(Deviation)}; each must be above 0. Start from Jeffreys where nothing is known."));
         return findings;
     }
 
@@ -43,32 +43,32 @@ public sealed record NormalBelief(double Mean, double Worth, double Freedom, dou
         if (values.Any(v => !double.IsFinite(v))) throw new ArgumentException("A value isn't a finite number; check the list for a missing one.", nameof(values));
         if (values.Count == 0) return this;
         double n = values.Count, mean = values.Average(), squares = values.Sum(v => (v - mean) * (v - mean));
-        double worth = Worth + n, freedom = Freedom + n;
-        var sum = Math.Max(Freedom, 0) * Deviation * Deviation + squares + (Worth == 0 ? 0 : Worth * n / worth * (mean - Mean) * (mean - Mean));
-        return new NormalBelief((Worth * Mean + n * mean) / worth, worth, freedom, freedom > 0 ? Math.Sqrt(sum / freedom) : 0);
+        double worth = EquivalentTests + n, freedom = Freedom + n;
+        var sum = Math.Max(Freedom, 0) * Deviation * Deviation + squares + (EquivalentTests == 0 ? 0 : EquivalentTests * n / worth * (mean - Mean) * (mean - Mean));
+        return new NormalBelief((EquivalentTests * Mean + n * mean) / worth, worth, freedom, freedom > 0 ? Math.Sqrt(sum / freedom) : 0);
     }
 
     /// <summary>Value that the next one falls below with a chance [the unit of the data]. Source: Gelman et al. 2013, §3.2, Student's t.</summary>
     /// <param name="chance">Chance [-]; 0.0001 to 0.9999.</param>
     /// <exception cref="OutOfRangeException">The chance is out of range.</exception>
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>
-    public double NextQuantile(double chance) => Quantile(chance, Math.Sqrt(1 + 1 / Known().Worth));
+    public double NextQuantile(double chance) => Quantile(chance, Math.Sqrt(1 + 1 / Known().EquivalentTests));
 
     /// <summary>Chance that the next value lies below one [-]. Source: Gelman et al. 2013, §3.2.</summary>
     /// <param name="value">Value [the unit of the data]; any finite value.</param>
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>
-    public double NextBelow(double value) => StudentT.CDF(Mean, Known().Deviation * Math.Sqrt(1 + 1 / Worth), Freedom, value);
+    public double NextBelow(double value) => StudentT.CDF(Mean, Known().Deviation * Math.Sqrt(1 + 1 / EquivalentTests), Freedom, value);
 
     /// <summary>Mean that a share of the belief lies below [the unit of the data]. Source: Gelman et al. 2013, §3.2.</summary>
     /// <param name="share">Share [-]; 0.0001 to 0.9999.</param>
     /// <exception cref="OutOfRangeException">The share is out of range.</exception>
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>
-    public double MeanQuantile(double share) => Quantile(share, Math.Sqrt(1 / Known().Worth));
+    public double MeanQuantile(double share) => Quantile(share, Math.Sqrt(1 / Known().EquivalentTests));
 
     /// <summary>Chance that the mean lies below a value [-]. Source: Gelman et al. 2013, §3.2.</summary>
     /// <param name="value">Value [the unit of the data]; any finite value.</param>
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>
-    public double MeanBelow(double value) => StudentT.CDF(Mean, Known().Deviation / Math.Sqrt(Worth), Freedom, value);
+    public double MeanBelow(double value) => StudentT.CDF(Mean, Known().Deviation / Math.Sqrt(EquivalentTests), Freedom, value);
 
     /// <summary>Standard deviation that a share of the belief lies below [the unit of the data]. Source: Gelman et al. 2013, §3.2, scaled inverse chi-squared.</summary>
     /// <param name="share">Share [-]; 0.0001 to 0.9999.</param>
@@ -83,7 +83,7 @@ public sealed record NormalBelief(double Mean, double Worth, double Freedom, dou
 
     private NormalBelief Known()
     {
-        if (Worth > 0 && Freedom > 0 && Deviation > 0) return this;
+        if (EquivalentTests > 0 && Freedom > 0 && Deviation > 0) return this;
         throw new InvalidDesignException("Belief", [Finding.Error("With no prior it takes two values that differ to know a scatter; there are fewer. Test more, or start from a prior.")]);
     }
 }

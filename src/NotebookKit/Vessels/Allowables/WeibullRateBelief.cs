@@ -8,7 +8,7 @@ namespace NotebookKit.Vessels.Allowables;
 /// <param name="Shape">Known Weibull shape β [-]; 0.1 to 100.</param>
 /// <param name="Failures">How many failures the belief is worth, A [-]; above 0.</param>
 /// <param name="Exposure">Sum of the values to the power of the shape, B [the data's unit to the power of the shape]; above 0.</param>
-/// <remarks>Source: Martz and Waller, Bayesian Reliability Analysis, 1982 (gamma prior, censored Weibull sample), from memory.</remarks>
+/// <remarks>Source: Martz and Waller, Bayesian Reliability Analysis, 1982 (gamma prior, censored Weibull sample), unverified.</remarks>
 public sealed record WeibullRateBelief(double Shape, double Failures, double Exposure)
 {
     /// <summary>All that is wrong with it.</summary>

@@ -6,7 +6,7 @@ namespace NotebookKit.Vessels.Allowables;
 /// <summary>What tests without a failure show, and what they don't. One passed proof shows very little.</summary>
 /// <remarks>
 /// Two conventions go round: the classical one, C = 1 − Rⁿ, and Bayes with a uniform prior, C = 1 − Rⁿ⁺¹, which is one test kinder. Both
-/// are here under their names. Source: O'Connor and Kleyner, Practical Reliability Engineering (success-run theorem, from memory);
+/// are here under their names. Source: O'Connor and Kleyner, Practical Reliability Engineering (success-run theorem, unverified);
 /// Abernethy, The New Weibull Handbook (tests at more than the service load).
 /// </remarks>
 public static class ZeroFailureTests

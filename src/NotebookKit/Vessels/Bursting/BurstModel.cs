@@ -69,8 +69,8 @@ internal static class BurstModel
     public static List<PartMargin> Ends(PressureVessel vessel, EndContext context)
     {
         var parts = new List<PartMargin>(6);
-        Add("nozzle end", vessel.Nozzle);
-        Add("forward end", vessel.Forward);
+        Add("nozzle end", vessel.NozzleEnd);
+        Add("forward end", vessel.ForwardEnd);
         return parts;
 
         void Add(string name, VesselEnd end)
@@ -139,8 +139,8 @@ internal static class BurstModel
         foreach (var step in prediction.Steps)
             steps.Add(new(Words(step.Mode), @"p = N_h/R", $"{step.Ply}, {prediction.Criterion}", step.Pressure.ToString(), VesselSources.Jones));
         var context = wall.Context(prediction.Layers);
-        AddEnd("Nozzle end", vessel.Nozzle);
-        AddEnd("Forward end", vessel.Forward);
+        AddEnd("Nozzle end", vessel.NozzleEnd);
+        AddEnd("Forward end", vessel.ForwardEnd);
         steps.Add(new("Weakest part", @"p_b = \min_i p_i", string.Join("; ", prediction.Parts.Select(p => $"{p.Name} {Digits.Round(p.Burst.Bar)} bar")), prediction.Burst.ToString(), VesselSources.Equilibrium));
         return new Working(prediction.Title, steps);
 
@@ -164,10 +164,10 @@ internal static class BurstModel
         var name = $"{prediction.Layup.NameOf(layer.Ply)} at {Digits.Round(layer.Angle * 180 / Math.PI)}°";
         steps.Add(new(
             $"Stiffness along the fibres, {name}", @"E_1 = E_f V_f + E_m (1-V_f)",
-            $"{fibre.AxialModulus.Value.Show()} × {Digits.Round(vf)} + {resin.Modulus.Value.Show()} × {Digits.Round(1 - vf)}", Gpa(layer.E1), VesselSources.Kaw with { Where = "Eq. 3.34" }));
+            $"{fibre.LongitudinalModulus.Value.Show()} × {Digits.Round(vf)} + {resin.Modulus.Value.Show()} × {Digits.Round(1 - vf)}", Gpa(layer.E1), VesselSources.Kaw with { Where = "Eq. 3.34" }));
         steps.Add(new(
             $"Strength along the fibres, {name}", @"X_t = \eta\,\sigma_f\left(V_f + \frac{E_m}{E_f}(1-V_f)\right)",
-            $"{prediction.Vessel.Fabrication.Efficiency.Show()} × {fibre.TensileStrength.Value.Show()} × ({Digits.Round(vf)} + {Digits.Round(resin.Modulus.Value / fibre.AxialModulus.Value)} × {Digits.Round(1 - vf)})",
+            $"{prediction.Vessel.Fabrication.Efficiency.Show()} × {fibre.TensileStrength.Value.Show()} × ({Digits.Round(vf)} + {Digits.Round(resin.Modulus.Value / fibre.LongitudinalModulus.Value)} × {Digits.Round(1 - vf)})",
             Mpa(layer.Strength.Xt), VesselSources.Kaw with { Where = "Eq. 3.163, with the fabrication efficiency" }));
         steps.Add(new(
             $"Stiffness across and in shear, {name}", @"E_2 = \frac{E_m}{1-\sqrt{V_f}\,(1-E_m/E_{2f})},\quad G_{12} = \frac{G_m}{1-\sqrt{V_f}\,(1-G_m/G_f)}",

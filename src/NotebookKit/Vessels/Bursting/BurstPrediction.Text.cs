@@ -30,7 +30,7 @@ public sealed partial record BurstPrediction
             [
                 new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
                 new("To rate on", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "the fibres as laid alone"),
-                new("First resin crack", FirstCrack.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
+                new("First resin crack", FirstPlyFailure.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
                 .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
                 new("Strain at the wall's burst", BurstStrain.ToString()),
                 new("Netting analysis", checks.Netting.ToString(), "fibres alone, as laid"),
@@ -51,7 +51,7 @@ public sealed partial record BurstPrediction
             else if (WallLow < 0.98 * WallBurst) findings.Add(Finding.Note($"The wall is rated on {WallLow}, what its fibres hold as laid: what the {(Vessel.Liner.Material?.IsMetal == false ? "plastic liner and the resin add" : "resin adds")} isn't counted on."));
             if (CheckSentence() is { } sentence) findings.Add(Finding.Note(sentence));
             if (Vessel.Liner.Material is null)
-                findings.Add(Finding.Warning($"Nothing lines the wall: expect it to weep from {FirstCrack}, where its resin first cracks, long before it bursts."));
+                findings.Add(Finding.Warning($"Nothing lines the wall: expect it to weep from {FirstPlyFailure}, where its resin first cracks, long before it bursts."));
             if (Outcome.LinerShare > 0.25)
                 findings.Add(Finding.Warning($"The liner carries {LinerShare.Show(2)} of the load at the burst. A plastic liner gives way slowly under a held load and softens with warmth{(WallLow < WallBurst ? $"; without it the wall is rated on {WallLow}" : "")}."));
             if (WeakestPart.Burst < WallLow)

@@ -34,7 +34,7 @@ public sealed partial record BurstPrediction : IResult
         Outcome = outcome;
         Trace = trace;
         WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
-        FirstCrack = double.IsNaN(outcome.FirstCrack) ? WallBurst : GaugePressure.FromPascals(outcome.FirstCrack / wall.Radius);
+        FirstPlyFailure = double.IsNaN(outcome.FirstPlyFailure) ? WallBurst : GaugePressure.FromPascals(outcome.FirstPlyFailure / wall.Radius);
         IsMatrixDominated = BurstModel.IsLeaning(outcome, nettingPascals, wall);
         Netting = GaugePressure.FromPascals(nettingPascals);
         WallLow = GaugePressure.FromPascals(BurstModel.LowPascals(wall, outcome, fibresAlone, nettingPascals));
@@ -54,7 +54,7 @@ public sealed partial record BurstPrediction : IResult
     public FailureCriterion Criterion { get; }
 
     /// <summary>First resin crack in the wall: a leak, where nothing lines it. Source: Jones 1999, §4.5.</summary>
-    public GaugePressure FirstCrack { get; }
+    public GaugePressure FirstPlyFailure { get; }
 
     /// <summary>Burst of the vessel: of its weakest part.</summary>
     public GaugePressure Burst => WeakestPart.Burst;

@@ -13,7 +13,7 @@ internal readonly struct LayerSeed
 
     public LayerSeed(Fibre fibre, Resin resin, double fraction, double angle, double fibreThickness, int ply, bool isSleeve)
     {
-        _fibreAxial = fibre.AxialModulus.Value.Pascals;
+        _fibreAxial = fibre.LongitudinalModulus.Value.Pascals;
         _fibreTransverse = fibre.TransverseModulus.Value.Pascals;
         _fibreShear = fibre.ShearModulus.Value.Pascals;
         _fibrePoisson = fibre.PoissonRatio.Value;

@@ -29,19 +29,19 @@ public sealed record VesselExpansion(
         [VesselSources.TubeGrowth, VesselSources.Jones]);
 
     /// <summary>Growth of the volume of the straight part.</summary>
-    public Volume Growth => Volume.FromMilliliters(1e6 * Straight * Strain.Volume.DecimalFractions);
+    public Volume ElasticExpansion => Volume.FromMilliliters(1e6 * Straight * Strain.Volume.DecimalFractions);
 
     /// <summary>Growth of the volume for a pressure [mL/bar]: what a proof reads on its burette. 0 at no pressure.</summary>
-    public double CompliancePerBar => Pressure.Bar > 0 ? Growth.Milliliters / Pressure.Bar : 0;
+    public double CompliancePerBar => Pressure.Bar > 0 ? ElasticExpansion.Milliliters / Pressure.Bar : 0;
 
     /// <summary>Growth of the bore.</summary>
-    public Length BoreGrowth => Length.FromMicrometers(Vessel.Liner.Bore.Micrometers * Strain.Hoop.DecimalFractions);
+    public Length BoreIncrease => Length.FromMicrometers(Vessel.Liner.Bore.Micrometers * Strain.Hoop.DecimalFractions);
 
     /// <summary>Growth of the straight length; below 0 where the vessel shortens.</summary>
-    public Length LengthGrowth => Length.FromMicrometers(Vessel.Length.Micrometers * Strain.Axial.DecimalFractions);
+    public Length LengthIncrease => Length.FromMicrometers(Vessel.Length.Micrometers * Strain.Axial.DecimalFractions);
 
     /// <summary>The family of fibres that is used most.</summary>
-    public PlyLoading? MostUsed => Plies.MaxBy(p => p.FibreUse.DecimalFractions);
+    public PlyLoading? MaximumUse => Plies.MaxBy(p => p.FibreUse.DecimalFractions);
 
     private double Straight => Math.PI / 4 * Vessel.Liner.Bore.Meters * Vessel.Liner.Bore.Meters * Vessel.Length.Meters;
 
@@ -67,9 +67,9 @@ public sealed record VesselExpansion(
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Strain around", Strain.Hoop.Show(), $"bore grows {BoreGrowth.Show()}"),
-        new("Strain along", Strain.Axial.Show(), $"length grows {LengthGrowth.Show()}"),
-        new("Growth of volume", Growth.Show(), $"{Strain.Volume.Show()}, {Digits.Round(CompliancePerBar)} mL/bar"),
+        new("Strain around", Strain.Hoop.Show(), $"bore grows {BoreIncrease.Show()}"),
+        new("Strain along", Strain.Axial.Show(), $"length grows {LengthIncrease.Show()}"),
+        new("Growth of volume", ElasticExpansion.Show(), $"{Strain.Volume.Show()}, {Digits.Round(CompliancePerBar)} mL/bar"),
         .. Plies.Select(p => new ResultLine($"{p.Ply} at {p.Angle.Show()}", p.Stress.ToString(), $"fibres use {p.FibreUse.Show(2)} of what fabrication delivers{(p.IsCracked ? ", resin cracked" : "")}")),
     ];
 
@@ -79,7 +79,7 @@ public sealed record VesselExpansion(
         new("Pull around and along", @"N_h = p\,R,\quad N_a = \frac{p\,R}{2}", $"{Pressure} × R", $"{HoopForce.ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}, {(HoopForce / 2).ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}", VesselSources.ThinWall),
         new("Strain", @"\{\varepsilon\} = A^{-1}\{N\}", "A of plies and liner together", $"{Strain.Hoop.Show()} around, {Strain.Axial.Show()} along", VesselSources.Jones),
         new("Growth of volume", @"\frac{\Delta V}{V} = (1+\varepsilon_h)^2(1+\varepsilon_a)-1 \approx 2\varepsilon_h+\varepsilon_a",
-            $"straight part {Volume.FromLiters(1000 * Straight).Show()}", $"{Strain.Volume.Show()}, {Growth.Show()}", VesselSources.TubeGrowth),
+            $"straight part {Volume.FromLiters(1000 * Straight).Show()}", $"{Strain.Volume.Show()}, {ElasticExpansion.Show()}", VesselSources.TubeGrowth),
     ]);
 
     private static string Words(BurstStep step) => step.Mode switch

@@ -21,8 +21,8 @@ internal sealed class VesselWall
         {
             var ply = layup.Plies[i];
             if (!ply.CarriesLoad) continue;
-            if (double.IsNaN(inner)) inner = ply.Under.Meters;
-            outer = ply.Over.Meters;
+            if (double.IsNaN(inner)) inner = ply.InnerDiameter.Meters;
+            outer = ply.OuterDiameter.Meters;
             thickness += ply.Thickness.Meters;
             AddSeeds(seeds, ply, i, vessel);
         }
@@ -116,7 +116,7 @@ internal sealed class VesselWall
         {
             case ClothWrap { Lay: not ClothLay.Bias } wrap:
                 var warp = wrap.Cloth.WarpShare.DecimalFractions;
-                var along = wrap.Lay == ClothLay.WarpAlong ? warp : 1 - warp;
+                var along = wrap.Lay == ClothLay.WarpAxial ? warp : 1 - warp;
                 if (along > 0) Add(0, along);
                 if (along < 1) Add(Math.PI / 2, 1 - along);
                 break;

@@ -4,7 +4,7 @@ namespace NotebookKit.Vessels.Design;
 public enum ClothLay
 {
     /// <summary>Warp along the axis, weft around.</summary>
-    WarpAlong,
+    WarpAxial,
 
     /// <summary>Warp around, weft along the axis.</summary>
     WarpAround,

@@ -9,7 +9,7 @@ namespace NotebookKit.Vessels.Design;
 /// <param name="Cloth">The cloth.</param>
 /// <param name="Turns">Full turns; 1 to 20.</param>
 /// <param name="Lay">How it lies.</param>
-public sealed record ClothWrap(Cloth Cloth, int Turns = 1, ClothLay Lay = ClothLay.WarpAlong) : Ply
+public sealed record ClothWrap(Cloth Cloth, int Turns = 1, ClothLay Lay = ClothLay.WarpAxial) : Ply
 {
     /// <summary>Overlap past the full turns; 0 to 500 mm. Common practice is 25 mm.</summary>
     public Length Overlap { get; init; } = 25.Millimetres();

@@ -26,11 +26,11 @@ public sealed record Fabrication
 
     /// <summary>
     /// Scatter from one vessel to the next made the same way [-], beyond what materials, angle and fibre fraction bring; 0 to 0.4.
-    /// Source: hand-made vessels 8 to 15 % in all, from memory, a design assumption and not data.
+    /// Source: hand-made vessels 8 to 15 % in all, unverified, a design assumption and not data.
     /// </summary>
     public double VesselSpread { get; init; } = 0.08;
 
-    /// <summary>Fibre volume fraction of the plies, mean; 5 to 78.5 %. Source: wet hand lay-up 30 to 45 %, from memory.</summary>
+    /// <summary>Fibre volume fraction of the plies, mean; 5 to 78.5 %. Source: wet hand lay-up 30 to 45 %, unverified.</summary>
     public Ratio FibreFraction { get; init; } = 40.Percent();
 
     /// <summary>Standard deviation of the fibre volume fraction; 0 to 15 %.</summary>

@@ -11,13 +11,13 @@ namespace NotebookKit.Vessels.Design;
 /// <param name="Length">Straight length inside, between the closures; 10 to 5000 mm.</param>
 /// <param name="Resin">Resin of every ply.</param>
 /// <param name="Plies">Plies from the inside out.</param>
-/// <param name="Nozzle">Nozzle end.</param>
-/// <param name="Forward">Forward end.</param>
+/// <param name="NozzleEnd">Nozzle end.</param>
+/// <param name="ForwardEnd">Forward end.</param>
 /// <remarks>
 /// The design alone: what is done with it, laying, bursting, rating, sampling, are verbs of the floors above. Source: geometry; each verb's result
 /// names its own.
 /// </remarks>
-public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd Nozzle, VesselEnd Forward)
+public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd NozzleEnd, VesselEnd ForwardEnd)
 {
     /// <summary>How well it is made.</summary>
     public Fabrication Fabrication { get; init; } = Fabrication.HandLaid;
@@ -25,7 +25,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     /// <summary>Volume inside, both ends included. Source: geometry.</summary>
     public Volume Volume => UnitsNet.Volume.FromLiters(1000 * (
         Math.PI / 4 * Liner.Bore.Meters * Liner.Bore.Meters * Length.Meters
-        + Nozzle.Closure.VolumeInside(Liner.Bore).CubicMeters + Forward.Closure.VolumeInside(Liner.Bore).CubicMeters));
+        + NozzleEnd.Closure.VolumeInside(Liner.Bore).CubicMeters + ForwardEnd.Closure.VolumeInside(Liner.Bore).CubicMeters));
 
     /// <summary>What a result says of values of the user's own; empty where there are none.</summary>
     internal IReadOnlyList<Finding> OwnValues => OwnValuesIn(Overrides);
@@ -36,9 +36,9 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     /// <summary>User's values that stand in place of the library's, a line each.</summary>
     public IReadOnlyList<string> Overrides =>
     [
-        .. new[] { Liner.Material?.Overrides, Resin.Overrides, Nozzle.Closure.Material.Overrides, Forward.Closure.Material.Overrides }
+        .. new[] { Liner.Material?.Overrides, Resin.Overrides, NozzleEnd.Closure.Material.Overrides, ForwardEnd.Closure.Material.Overrides }
             .Concat(Plies.Select(p => (IReadOnlyList<string>?)p.Overrides))
-            .Concat(Nozzle.Joints.Concat(Forward.Joints).OfType<BondedPlug>().Select(b => (IReadOnlyList<string>?)b.Adhesive.Overrides))
+            .Concat(NozzleEnd.Joints.Concat(ForwardEnd.Joints).OfType<BondedPlug>().Select(b => (IReadOnlyList<string>?)b.Adhesive.Overrides))
             .SelectMany(o => o ?? []).Distinct(),
     ];
 
@@ -51,7 +51,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         if (Plies.Count > 40) findings.Add(Finding.Error($"The vessel has {Plies.Count} plies; up to 40 are taken."));
         if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(PlyThickness.FindDiameters(this));
         findings.AddRange(OfEnds());
-        if ((Nozzle.CarriesSleeves || Forward.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
+        if ((NozzleEnd.CarriesSleeves || ForwardEnd.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
             findings.Add(Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way."));
         return [.. findings.Distinct()];
     }
@@ -60,8 +60,8 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     private IEnumerable<Finding> OfEnds()
     {
         const string OfNozzle = "Nozzle end: ", OfForward = "Forward end: ", OfBoth = "Both ends: ";
-        var forward = Forward.Validate("forward end", Liner.Bore).ToList();
-        foreach (var finding in Nozzle.Validate("nozzle end", Liner.Bore))
+        var forward = ForwardEnd.Validate("forward end", Liner.Bore).ToList();
+        foreach (var finding in NozzleEnd.Validate("nozzle end", Liner.Bore))
         {
             var twin = finding.Message.StartsWith(OfNozzle, StringComparison.Ordinal) ? finding with { Message = OfForward + finding.Message[OfNozzle.Length..] } : null;
             yield return twin is not null && forward.Remove(twin) ? finding with { Message = OfBoth + finding.Message[OfNozzle.Length..] } : finding;

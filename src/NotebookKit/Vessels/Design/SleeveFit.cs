@@ -31,7 +31,7 @@ public sealed record SleeveFit(
 
     /// <summary>Pulls a sleeve over a diameter. Source: as the type.</summary>
     /// <param name="braid">The sleeve.</param>
-    /// <param name="diameter">Diameter of the body; above 0, below <see cref="LargestDiameter"/>.</param>
+    /// <param name="diameter">Diameter of the body; above 0, below <see cref="MaximumDiameter"/>.</param>
     /// <exception cref="InvalidDesignException">The sleeve isn't valid.</exception>
     /// <exception cref="OutOfRangeException">No sleeve of this construction reaches the diameter.</exception>
     public static SleeveFit Over(Braid braid, Length diameter)
@@ -39,7 +39,7 @@ public sealed record SleeveFit(
         ArgumentNullException.ThrowIfNull(braid);
         InvalidDesignException.ThrowIfAny(braid.Name, braid.Validate());
         if (FindDiameter(braid, diameter) is not null)
-            throw new OutOfRangeException($"diameter under {braid.Name}", diameter.Show(4), SmallestDiameter(braid).Show(4), $"below {LargestDiameter(braid).Show(4)}", DiameterWhy);
+            throw new OutOfRangeException($"diameter under {braid.Name}", diameter.Show(4), MinimumDiameter(braid).Show(4), $"below {MaximumDiameter(braid).Show(4)}", DiameterWhy);
 
         var sine = SineAt(braid, diameter.Meters);
         var cosine = Math.Sqrt(1 - sine * sine);
@@ -70,18 +70,18 @@ public sealed record SleeveFit(
 
     /// <summary>Diameter at which the yarns would lie square to the axis and the sleeve would have no length left. Source: as the type.</summary>
     /// <param name="braid">The sleeve.</param>
-    public static Length LargestDiameter(Braid braid) => DiameterAt(braid, 90.Degrees());
+    public static Length MaximumDiameter(Braid braid) => DiameterAt(braid, 90.Degrees());
 
     /// <summary>Smallest diameter taken here, where the yarns lie at 5°.</summary>
     /// <param name="braid">The sleeve.</param>
-    public static Length SmallestDiameter(Braid braid) => DiameterAt(braid, 5.Degrees());
+    public static Length MinimumDiameter(Braid braid) => DiameterAt(braid, 5.Degrees());
 
     internal static Finding? FindDiameter(Braid braid, Length diameter)
     {
         // At 89° a sleeve has a fortieth of its length left: nothing that is laid up by hand.
-        return diameter >= SmallestDiameter(braid) && diameter <= DiameterAt(braid, 89.Degrees())
+        return diameter >= MinimumDiameter(braid) && diameter <= DiameterAt(braid, 89.Degrees())
             ? null
-            : Finding.Error($"Diameter under {braid.Name} is {diameter.Show(4)}; it must be {SmallestDiameter(braid).Show(4)} to below {LargestDiameter(braid).Show(4)}. {DiameterWhy}");
+            : Finding.Error($"Diameter under {braid.Name} is {diameter.Show(4)}; it must be {MinimumDiameter(braid).Show(4)} to below {MaximumDiameter(braid).Show(4)}. {DiameterWhy}");
     }
 
     internal static double SineAt(Braid braid, double diameterMetres) =>

@@ -8,7 +8,7 @@ namespace NotebookKit.Vessels.Ends;
 /// <summary>What the thread of a boss holds.</summary>
 /// <remarks>
 /// Half of the cylinder π·d·l is taken as thread in shear, at 0.577 of the yield strength (von Mises); length past one diameter isn't
-/// counted, the first turns carry most. Source: Shigley, Mechanical Engineering Design, screws (from memory).
+/// counted, the first turns carry most. Source: Shigley, Mechanical Engineering Design, screws (unverified).
 /// </remarks>
 internal static class BossStrength
 {
@@ -30,6 +30,6 @@ internal static class BossStrength
             "Thread of the boss strips", @"p = \frac{\frac{1}{2}\,\pi\,d_p\,l\;0.577\,\sigma_y}{\pi d^2/4}",
             $"0.5 × π × {boss.PitchDiameter.Show()} × {length.Show()} × 0.577 × {boss.Material.YieldStrength.Value.Show()} over the sealed area",
             GaugePressure.FromPascals(FailurePascals(boss, context)).ToString(),
-            new Source("Shigley", "Mechanical Engineering Design", null, "screws", SourceKind.FromMemory));
+            new Source("Shigley", "Mechanical Engineering Design", null, "screws", SourceKind.Unverified));
     }
 }

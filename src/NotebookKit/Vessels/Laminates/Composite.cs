@@ -24,7 +24,7 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
     public Ratio FibreMassFraction => Ratio.FromPercent(100 * Fraction * (Fibre.Density.Value / Density));
 
     /// <summary>Share of a pull along the fibres that the fibres carry. Source: Kaw 2006, Eq. 3.36.</summary>
-    public Ratio FibreLoadShare => Ratio.FromPercent(100 * Fraction * (Fibre.AxialModulus.Value / Lamina().Axial));
+    public Ratio FibreLoadShare => Ratio.FromPercent(100 * Fraction * (Fibre.LongitudinalModulus.Value / Lamina().Longitudinal));
 
     /// <summary>All that is wrong with the fibre, the resin and the fraction.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -44,9 +44,9 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
         var em = Resin.Modulus.Value.Pascals;
         var gm = em / (2 * (1 + Resin.PoissonRatio.Value));
         return new Lamina(
-            Pressure.FromPascals(MicromechanicsFormulas.Mixtures(Fibre.AxialModulus.Value.Pascals, em, Fraction)),
-            Pressure.FromPascals(MicromechanicsFormulas.Across(rule, Fibre.TransverseModulus.Value.Pascals, em, Fraction, 2)),
-            Pressure.FromPascals(MicromechanicsFormulas.Across(rule, Fibre.ShearModulus.Value.Pascals, gm, Fraction, 1)),
+            Pressure.FromPascals(MicromechanicsFormulas.Mixtures(Fibre.LongitudinalModulus.Value.Pascals, em, Fraction)),
+            Pressure.FromPascals(MicromechanicsFormulas.Transverse(rule, Fibre.TransverseModulus.Value.Pascals, em, Fraction, 2)),
+            Pressure.FromPascals(MicromechanicsFormulas.Transverse(rule, Fibre.ShearModulus.Value.Pascals, gm, Fraction, 1)),
             MicromechanicsFormulas.Mixtures(Fibre.PoissonRatio.Value, Resin.PoissonRatio.Value, Fraction));
     }
 
@@ -66,7 +66,7 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
         var gm = em / (2 * (1 + Resin.PoissonRatio.Value));
         var ef = Fibre.TransverseModulus.Value.Pascals;
         var along = MicromechanicsFormulas.LongitudinalStrength(
-            efficiency.DecimalFractions * Fibre.TensileStrength.Value.Pascals, Fibre.AxialModulus.Value.Pascals, em, Fraction);
+            efficiency.DecimalFractions * Fibre.TensileStrength.Value.Pascals, Fibre.LongitudinalModulus.Value.Pascals, em, Fraction);
         return new PlyStrength(
             Pressure.FromPascals(along),
             Pressure.FromPascals(CompressionShare * along),

@@ -4,15 +4,15 @@ using UnitsNet;
 namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>Stiffness of one unidirectional ply in its own axes: 1 along the fibres, 2 across.</summary>
-/// <param name="Axial">Modulus along the fibres, E1; above 0.</param>
+/// <param name="Longitudinal">Modulus along the fibres, E1; above 0.</param>
 /// <param name="Transverse">Modulus across the fibres, E2; above 0.</param>
 /// <param name="Shear">In-plane shear modulus, G12; above 0.</param>
 /// <param name="PoissonRatio">Major Poisson's ratio ν12 [-]; 0 or above, below √(E1/E2).</param>
 /// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, ch. 2 (plane stress).</remarks>
-public sealed record Lamina(Pressure Axial, Pressure Transverse, Pressure Shear, double PoissonRatio)
+public sealed record Lamina(Pressure Longitudinal, Pressure Transverse, Pressure Shear, double PoissonRatio)
 {
     /// <summary>Minor Poisson's ratio ν21 = ν12·E2/E1 [-]. Source: Kaw 2006, Eq. 2.83.</summary>
-    public double MinorPoissonRatio => PoissonRatio * (Transverse / Axial);
+    public double MinorPoissonRatio => PoissonRatio * (Transverse / Longitudinal);
 
     /// <summary>Its moduli when loaded at an angle to the fibres. Source: Kaw 2006, §2.6.</summary>
     /// <param name="angle">Angle of the fibres from the load's x axis; any.</param>
@@ -38,5 +38,5 @@ public sealed record Lamina(Pressure Axial, Pressure Transverse, Pressure Shear,
 
     /// <summary>For example "E1 105 GPa, E2 6.48 GPa, G12 2.93 GPa, ν12 0.283".</summary>
     public override string ToString() =>
-        $"E1 {Axial.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, E2 {Transverse.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, G12 {Shear.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, ν12 {Digits.Round(PoissonRatio)}";
+        $"E1 {Longitudinal.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, E2 {Transverse.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, G12 {Shear.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, ν12 {Digits.Round(PoissonRatio)}";
 }

@@ -25,8 +25,8 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
             if (new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of ply {i + 1}", "Measure it from the axis.") is { } angle)
                 findings.Add(angle);
             var lamina = ply.Lamina;
-            if (!(lamina.Axial.Pascals > 0 && lamina.Transverse.Pascals > 0 && lamina.Shear.Pascals > 0 && lamina.PoissonRatio >= 0
-                  && lamina.PoissonRatio * lamina.PoissonRatio * lamina.Transverse.Pascals < lamina.Axial.Pascals))
+            if (!(lamina.Longitudinal.Pascals > 0 && lamina.Transverse.Pascals > 0 && lamina.Shear.Pascals > 0 && lamina.PoissonRatio >= 0
+                  && lamina.PoissonRatio * lamina.PoissonRatio * lamina.Transverse.Pascals < lamina.Longitudinal.Pascals))
             {
                 findings.Add(Finding.Error($"stiffness of ply {i + 1} is {lamina}; moduli must be above 0 and ν12² below E1/E2, or the ply would give back more energy than it took."));
             }
@@ -61,6 +61,6 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
     {
         var stiffness = Stiffness();
         var compliance = (stiffness.InPlane * (1 / Thickness.Meters)).Inverse();
-        return OffAxisConstants.Of(compliance, Plies[0].Lamina.Axial.Pascals);
+        return OffAxisConstants.Of(compliance, Plies[0].Lamina.Longitudinal.Pascals);
     }
 }

@@ -4,7 +4,7 @@ namespace NotebookKit.Vessels.Laminates;
 internal static class MicromechanicsFormulas
 {
     /// <summary>Square packing leaves no more room for fibre: π/4.</summary>
-    public const double HighestFibreFraction = Math.PI / 4;
+    public const double MaximumFibreFraction = Math.PI / 4;
 
     public static double Mixtures(double fibre, double matrix, double fibreFraction) =>
         fibre * fibreFraction + matrix * (1 - fibreFraction);
@@ -24,7 +24,7 @@ internal static class MicromechanicsFormulas
     /// <summary>Shear exponent of Hewitt and de Malherbe, for the Halpin-Tsai shear rule at high fibre fractions.</summary>
     public static double HewittDeMalherbe(double fibreFraction) => 1 + 40 * Math.Pow(fibreFraction, 10);
 
-    public static double Across(MatrixRule rule, double fibre, double matrix, double fibreFraction, double xi) => rule switch
+    public static double Transverse(MatrixRule rule, double fibre, double matrix, double fibreFraction, double xi) => rule switch
     {
         MatrixRule.InverseMixtures => InverseMixtures(fibre, matrix, fibreFraction),
         MatrixRule.HalpinTsai => HalpinTsai(fibre, matrix, fibreFraction, xi),

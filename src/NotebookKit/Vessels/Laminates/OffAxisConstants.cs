@@ -15,7 +15,7 @@ public sealed record OffAxisConstants(
     Pressure Axial, Pressure Hoop, Pressure Shear, double AxialPoissonRatio, double HoopPoissonRatio, double AxialCoupling, double HoopCoupling)
 {
     internal static OffAxisConstants Of(Lamina lamina, Angle angle) =>
-        Of(PlaneStiffness.Of(lamina).Rotated(angle.Radians).Inverse(), lamina.Axial.Pascals);
+        Of(PlaneStiffness.Of(lamina).Rotated(angle.Radians).Inverse(), lamina.Longitudinal.Pascals);
 
     internal static OffAxisConstants Of(PlaneStiffness compliance, double axialPascals) => new(
         Pressure.FromPascals(1 / compliance.S11),

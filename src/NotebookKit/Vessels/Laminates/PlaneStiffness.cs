@@ -16,7 +16,7 @@ internal readonly record struct PlaneStiffness(double S11, double S12, double S2
     };
 
     public static PlaneStiffness Of(Lamina lamina) =>
-        Of(lamina.Axial.Pascals, lamina.Transverse.Pascals, lamina.Shear.Pascals, lamina.PoissonRatio);
+        Of(lamina.Longitudinal.Pascals, lamina.Transverse.Pascals, lamina.Shear.Pascals, lamina.PoissonRatio);
 
     public static PlaneStiffness Of(double e1, double e2, double g12, double nu12)
     {

@@ -5,12 +5,12 @@ using UnitsNet.Units;
 namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>Strength of one unidirectional ply in its own axes.</summary>
-/// <param name="AlongTension">Tension along the fibres, Xt; above 0.</param>
-/// <param name="AlongCompression">Compression along the fibres, Xc; above 0.</param>
-/// <param name="AcrossTension">Tension across the fibres, Yt; above 0.</param>
-/// <param name="AcrossCompression">Compression across the fibres, Yc; above 0.</param>
+/// <param name="LongitudinalTension">Tension along the fibres, Xt; above 0.</param>
+/// <param name="LongitudinalCompression">Compression along the fibres, Xc; above 0.</param>
+/// <param name="TransverseTension">Tension across the fibres, Yt; above 0.</param>
+/// <param name="TransverseCompression">Compression across the fibres, Yc; above 0.</param>
 /// <param name="Shear">In-plane shear, S; above 0.</param>
-public sealed record PlyStrength(Pressure AlongTension, Pressure AlongCompression, Pressure AcrossTension, Pressure AcrossCompression, Pressure Shear)
+public sealed record PlyStrength(Pressure LongitudinalTension, Pressure LongitudinalCompression, Pressure TransverseTension, Pressure TransverseCompression, Pressure Shear)
 {
     /// <summary>How many times a stress may grow before the ply fails [-].</summary>
     /// <param name="stress">Stress in the ply's own axes; not all 0.</param>
@@ -20,12 +20,12 @@ public sealed record PlyStrength(Pressure AlongTension, Pressure AlongCompressio
     {
         ArgumentNullException.ThrowIfNull(stress);
         var strength = StrengthPascals.Of(this);
-        return 1 / Utilisation.Of(criterion, strength, stress.Along.Pascals, stress.Across.Pascals, stress.Shear.Pascals, matrixIntact: true).Value;
+        return 1 / Utilisation.Of(criterion, strength, stress.Longitudinal.Pascals, stress.Transverse.Pascals, stress.Shear.Pascals, matrixIntact: true).Value;
     }
 
     /// <summary>For example "Xt 1 370 MPa, Xc 822 MPa, Yt 53 MPa, Yc 84 MPa, S 40 MPa".</summary>
     public override string ToString() =>
-        $"Xt {Text(AlongTension)}, Xc {Text(AlongCompression)}, Yt {Text(AcrossTension)}, Yc {Text(AcrossCompression)}, S {Text(Shear)}";
+        $"Xt {Text(LongitudinalTension)}, Xc {Text(LongitudinalCompression)}, Yt {Text(TransverseTension)}, Yc {Text(TransverseCompression)}, S {Text(Shear)}";
 
     private static string Text(Pressure stress) => stress.ToUnit(PressureUnit.Megapascal).Show();
 }

@@ -5,12 +5,12 @@ using UnitsNet.Units;
 namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>Stress in one ply in its own axes.</summary>
-/// <param name="Along">Along the fibres, σ1; tension above 0.</param>
-/// <param name="Across">Across the fibres, σ2; tension above 0.</param>
+/// <param name="Longitudinal">Along the fibres, σ1; tension above 0.</param>
+/// <param name="Transverse">Across the fibres, σ2; tension above 0.</param>
 /// <param name="Shear">In-plane shear, τ12; any sign.</param>
-public sealed record PlyStress(Pressure Along, Pressure Across, Pressure Shear)
+public sealed record PlyStress(Pressure Longitudinal, Pressure Transverse, Pressure Shear)
 {
     /// <summary>For example "339 MPa along, 2.1 MPa across, 6 MPa shear".</summary>
     public override string ToString() =>
-        $"{Along.ToUnit(PressureUnit.Megapascal).Show()} along, {Across.ToUnit(PressureUnit.Megapascal).Show()} across, {Shear.ToUnit(PressureUnit.Megapascal).Show()} shear";
+        $"{Longitudinal.ToUnit(PressureUnit.Megapascal).Show()} along, {Transverse.ToUnit(PressureUnit.Megapascal).Show()} across, {Shear.ToUnit(PressureUnit.Megapascal).Show()} shear";
 }

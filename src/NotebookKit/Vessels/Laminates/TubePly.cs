@@ -12,7 +12,7 @@ public sealed record TubePly(string Name, Lamina Lamina, PlyStrength Strength, A
 {
     internal WallLayer ToLayer(int ply) => new()
     {
-        E1 = Lamina.Axial.Pascals,
+        E1 = Lamina.Longitudinal.Pascals,
         E2 = Lamina.Transverse.Pascals,
         G12 = Lamina.Shear.Pascals,
         Nu12 = Lamina.PoissonRatio,
@@ -20,6 +20,6 @@ public sealed record TubePly(string Name, Lamina Lamina, PlyStrength Strength, A
         Angle = Angle.Radians,
         Thickness = Thickness.Meters,
         Ply = ply,
-        NettingStrength = Strength.AlongTension.Pascals,
+        NettingStrength = Strength.LongitudinalTension.Pascals,
     };
 }

@@ -33,7 +33,7 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
             if (new ValidRange<Angle>(0.Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of {ply.Name}", "Both signs are laid; give the angle from the axis.") is { } angle)
                 findings.Add(angle);
             var s = ply.Strength;
-            if (!(s.AlongTension.Pascals > 0 && s.AlongCompression.Pascals > 0 && s.AcrossTension.Pascals > 0 && s.AcrossCompression.Pascals > 0 && s.Shear.Pascals > 0))
+            if (!(s.LongitudinalTension.Pascals > 0 && s.LongitudinalCompression.Pascals > 0 && s.TransverseTension.Pascals > 0 && s.TransverseCompression.Pascals > 0 && s.Shear.Pascals > 0))
                 findings.Add(Finding.Error($"strength of {ply.Name} is {s}; every strength must be above 0."));
         }
 
@@ -53,7 +53,7 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
             a += (q with { S16 = 0, S26 = 0 }) * (ply.Thickness.Meters / Thickness.Meters);
         }
 
-        return OffAxisConstants.Of(a.Inverse(), Plies[0].Lamina.Axial.Pascals);
+        return OffAxisConstants.Of(a.Inverse(), Plies[0].Lamina.Longitudinal.Pascals);
     }
 
     /// <summary>Pressure at which the closed tube first cracks and bursts. Source: as the type.</summary>

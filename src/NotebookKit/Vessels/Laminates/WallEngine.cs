@@ -75,7 +75,7 @@ internal sealed partial class WallEngine
     public WallOutcome Run(List<WallEvent>? trace = null)
     {
         Reset();
-        var outcome = new WallOutcome { FirstCrack = double.NaN, FirstCrackPly = -1, Mode = FailureMode.Mechanism, Ply = -1 };
+        var outcome = new WallOutcome { FirstPlyFailure = double.NaN, FirstPlyFailurePly = -1, Mode = FailureMode.Mechanism, Ply = -1 };
         var reached = 0.0;
         var lost = false;
         var broken = false;
@@ -87,10 +87,10 @@ internal sealed partial class WallEngine
             load = Math.Max(reached, load);
             var ply = layer < 0 ? -1 : _layers[layer].Ply;
             trace?.Add(new WallEvent(load, mode, ply));
-            if (mode == FailureMode.Matrix && outcome.FirstCrackPly < 0)
+            if (mode == FailureMode.Matrix && outcome.FirstPlyFailurePly < 0)
             {
-                outcome.FirstCrack = load;
-                outcome.FirstCrackPly = ply;
+                outcome.FirstPlyFailure = load;
+                outcome.FirstPlyFailurePly = ply;
             }
 
             // The burst is the first loss of fibre or liner that no later state outlives.
@@ -103,7 +103,7 @@ internal sealed partial class WallEngine
                 outcome.Mode = mode;
                 outcome.Ply = ply;
                 outcome.State = state;
-                outcome.ResinStrain = LargestResinStrain(state);
+                outcome.ResinStrain = MaximumResinStrain(state);
                 outcome.LinerShare = state.LinerShare;
             }
 
@@ -345,7 +345,7 @@ internal sealed partial class WallEngine
         return largest;
     }
 
-    private double LargestResinStrain(in WallState state)
+    private double MaximumResinStrain(in WallState state)
     {
         var largest = 0.0;
         for (var i = 0; i < _count; i++)

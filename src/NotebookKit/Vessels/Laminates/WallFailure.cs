@@ -3,7 +3,7 @@ using UnitsNet;
 namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>How a bare tube wall fails: where its resin first cracks and where it ends are two answers, never one.</summary>
-/// <param name="FirstCrack">Mean stress at the first resin crack: a leak, where nothing lines the wall.</param>
+/// <param name="FirstPlyFailure">Mean stress at the first resin crack: a leak, where nothing lines the wall.</param>
 /// <param name="Last">Mean stress at which the last load-carrying fibres break.</param>
 /// <param name="Netting">Mean stress by netting analysis: every fibre at its strength, resin nothing.</param>
 /// <param name="Mode">What ends it.</param>
@@ -17,7 +17,7 @@ namespace NotebookKit.Vessels.Laminates;
 /// <param name="Steps">All that gives way, in order.</param>
 /// <remarks>Stresses are load over thickness around the tube, or along where nothing pulls around. Source: as <see cref="TubeWall"/>.</remarks>
 public sealed record WallFailure(
-    Pressure FirstCrack, Pressure Last, Pressure Netting, FailureMode Mode, string Ply, Ratio ResinStrain, bool IsMatrixDominated, TubeStrain Strain, IReadOnlyList<DamageStep> Steps)
+    Pressure FirstPlyFailure, Pressure Last, Pressure Netting, FailureMode Mode, string Ply, Ratio ResinStrain, bool IsMatrixDominated, TubeStrain Strain, IReadOnlyList<DamageStep> Steps)
 {
     /// <summary>
     /// Strain past which resin no longer follows as a solid: the end of the measured shear curve of an epoxy ply.
@@ -37,7 +37,7 @@ public sealed record WallFailure(
     {
         var scale = (load.Hoop > 0 ? load.Hoop : load.Axial) / wall.Thickness.Meters;
         return new WallFailure(
-            Mean(double.IsNaN(outcome.FirstCrack) ? outcome.Burst : outcome.FirstCrack),
+            Mean(double.IsNaN(outcome.FirstPlyFailure) ? outcome.Burst : outcome.FirstPlyFailure),
             Mean(outcome.Burst),
             Mean(NettingLoad([.. wall.Plies.Select((p, i) => p.ToLayer(i))], load)),
             outcome.Mode,

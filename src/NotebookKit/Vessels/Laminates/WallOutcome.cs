@@ -4,10 +4,10 @@ namespace NotebookKit.Vessels.Laminates;
 internal struct WallOutcome
 {
     /// <summary>Load at the first resin crack [N/m]; NaN where resin never cracks before the burst.</summary>
-    public double FirstCrack;
+    public double FirstPlyFailure;
 
     /// <summary>Ply of the first resin crack; −1 for none.</summary>
-    public int FirstCrackPly;
+    public int FirstPlyFailurePly;
 
     /// <summary>Largest load the wall carries [N/m].</summary>
     public double Burst;

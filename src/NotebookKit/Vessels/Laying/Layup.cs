@@ -31,7 +31,7 @@ public sealed record Layup(
     public Length Thickness => Length.FromMillimeters(Plies.Sum(p => p.Thickness.Millimeters));
 
     /// <summary>Outer diameter of the vessel.</summary>
-    public Length OuterDiameter => Plies.Count > 0 ? Plies[^1].Over : Vessel.Liner.OuterDiameter;
+    public Length OuterDiameter => Plies.Count > 0 ? Plies[^1].OuterDiameter : Vessel.Liner.OuterDiameter;
 
     /// <summary>Dry fibre in all plies.</summary>
     public Mass FibreMass => Mass.FromGrams(Plies.Sum(p => p.FibreMass.Grams));
@@ -69,10 +69,10 @@ public sealed record Layup(
     public IReadOnlyList<ResultLine> Lines =>
     [
         .. Plies.Select((p, i) => new ResultLine(
-            NameOf(i), $"{p.Lie}, {p.Thickness.ToUnit(LengthUnit.Millimeter).Show()}",
+            NameOf(i), $"{p.FibreDirections}, {p.Thickness.ToUnit(LengthUnit.Millimeter).Show()}",
             p.Fit is { } fit
-                ? $"{p.ArealWeight.Show()} on {p.Under.ToUnit(LengthUnit.Millimeter).Show()}, covers {fit.Coverage.Show(2)}, cut {p.CutAlong.ToUnit(LengthUnit.Millimeter).Show()}"
-                : $"{p.ArealWeight.Show()} on {p.Under.ToUnit(LengthUnit.Millimeter).Show()}, cut {p.CutAlong.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutAround is { } around ? $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),
+                ? $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, covers {fit.Coverage.Show(2)}, cut {p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}"
+                : $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, cut {p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutWidth is { } around ? $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),
         new("Outer diameter", OuterDiameter.ToUnit(LengthUnit.Millimeter).Show(), $"bore {Vessel.Liner.Bore.ToUnit(LengthUnit.Millimeter).Show()}"),
         new("Volume inside", Vessel.Volume.Show()),
         new("Fibre", FibreMass.Show()),

@@ -14,7 +14,7 @@ internal static class LayupModel
     private const double OverlapReserve = 3;
 
     /// <summary>Length of liner and wraps: the straight part and the reach of both joints.</summary>
-    public static Length WallLength(PressureVessel vessel) => vessel.Length + vessel.Nozzle.Reach + vessel.Forward.Reach;
+    public static Length WallLength(PressureVessel vessel) => vessel.Length + vessel.NozzleEnd.Reach + vessel.ForwardEnd.Reach;
 
     public static Layup Lay(PressureVessel vessel, IReadOnlyList<Finding> validation)
     {
@@ -23,7 +23,7 @@ internal static class LayupModel
         for (var i = 0; i < plies.Length; i++)
         {
             plies[i] = LayPly(vessel, vessel.Plies[i], under);
-            under = plies[i].Over;
+            under = plies[i].OuterDiameter;
         }
 
         var bore = vessel.Liner.Bore;
@@ -31,12 +31,12 @@ internal static class LayupModel
         var liner = vessel.Liner.Material is { } material
             ? Math.PI * (vessel.Liner.Bore.Meters + vessel.Liner.Wall.Meters) * vessel.Liner.Wall.Meters * wallLength * material.Density.Value.KilogramsPerCubicMeter
             : 0;
-        double nozzle = vessel.Nozzle.MassOf(bore).Kilograms, forward = vessel.Forward.MassOf(bore).Kilograms;
+        double nozzle = vessel.NozzleEnd.MassOf(bore).Kilograms, forward = vessel.ForwardEnd.MassOf(bore).Kilograms;
         var plyMass = plies.Sum(p => p.FibreMass.Kilograms + p.ResinMass.Kilograms);
-        var wallCentre = (vessel.Length.Meters + vessel.Forward.Reach.Meters - vessel.Nozzle.Reach.Meters) / 2;
+        var wallCentre = (vessel.Length.Meters + vessel.ForwardEnd.Reach.Meters - vessel.NozzleEnd.Reach.Meters) / 2;
         var moment = (liner + plyMass) * wallCentre
-            - nozzle * vessel.Nozzle.Closure.DepthInside(bore).Meters / 2
-            + forward * (vessel.Length.Meters + vessel.Forward.Closure.DepthInside(bore).Meters / 2);
+            - nozzle * vessel.NozzleEnd.Closure.DepthInside(bore).Meters / 2
+            + forward * (vessel.Length.Meters + vessel.ForwardEnd.Closure.DepthInside(bore).Meters / 2);
         var total = liner + plyMass + nozzle + forward;
         List<Finding> findings = [.. validation, .. plies.SelectMany(p => p.Findings)];
         findings.AddRange(vessel.OwnValues);
@@ -54,10 +54,10 @@ internal static class LayupModel
                 var braid = fit.Braid;
                 steps.Add(new(
                     $"Angle of {braid.Name}", @"\sin\theta = \frac{D}{D_0}\,\sin\theta_0",
-                    $"{Mm(ply.Under)} / {Mm(braid.NominalDiameter)} × sin {braid.NominalAngle.Show()}", $"{fit.Angle.Show()}", VesselSources.Braiding));
+                    $"{Mm(ply.InnerDiameter)} / {Mm(braid.NominalDiameter)} × sin {braid.NominalAngle.Show()}", $"{fit.Angle.Show()}", VesselSources.Braiding));
                 steps.Add(new(
                     $"Areal weight of {braid.Name}", @"w = \frac{N\,\lambda}{\pi D\cos\theta}",
-                    $"{braid.Carriers} × {Digits.Round(braid.Yarn.Value.KilogramsPerMeter * 1e6)} tex / (π × {Mm(ply.Under + ply.Thickness)} × cos {fit.Angle.Show()})",
+                    $"{braid.Carriers} × {Digits.Round(braid.Yarn.Value.KilogramsPerMeter * 1e6)} tex / (π × {Mm(ply.InnerDiameter + ply.Thickness)} × cos {fit.Angle.Show()})",
                     ply.ArealWeight.Show(), VesselSources.Braiding));
             }
 
@@ -95,8 +95,8 @@ internal static class LayupModel
                 var fibre = braid.Fibre.Density.Value.KilogramsPerCubicMeter;
                 var perLength = PlyThickness.SleeveMass(fit);
                 var thickness = PlyThickness.Of(fit, fraction);
-                var covered = length + (vessel.Nozzle.CarriesSleeves ? vessel.Nozzle.Closure.Meridian(vessel.Liner.Bore).Meters : 0)
-                    + (vessel.Forward.CarriesSleeves ? vessel.Forward.Closure.Meridian(vessel.Liner.Bore).Meters : 0);
+                var covered = length + (vessel.NozzleEnd.CarriesSleeves ? vessel.NozzleEnd.Closure.Meridian(vessel.Liner.Bore).Meters : 0)
+                    + (vessel.ForwardEnd.CarriesSleeves ? vessel.ForwardEnd.Closure.Meridian(vessel.Liner.Bore).Meters : 0);
                 var mass = perLength * covered;
                 return new PlyGeometry(
                     ply, under, fit.Angle, $"±{fit.Angle.Show()}", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * perLength / (Math.PI * (d + thickness))), fraction,
@@ -153,7 +153,7 @@ internal static class LayupModel
         var cloth = wrap.Cloth;
         var warp = cloth.WarpShare.DecimalFractions;
         // On the bias both directions pull, each with the square of cos 45° around.
-        var around = wrap.Lay switch { ClothLay.WarpAlong => 1 - warp, ClothLay.WarpAround => warp, _ => 0.5 };
+        var around = wrap.Lay switch { ClothLay.WarpAxial => 1 - warp, ClothLay.WarpAround => warp, _ => 0.5 };
         var pull = cloth.Fibre.TensileStrength.Value.Pascals * vessel.Fabrication.Efficiency.DecimalFractions * around
             * cloth.ArealWeight.Value.KilogramsPerSquareMeter / cloth.Fibre.Density.Value.KilogramsPerCubicMeter;
         var resin = vessel.Resin.ShearStrength.Value;

@@ -47,7 +47,7 @@ public sealed record Rating : IResult
     public string LimitedBy { get; }
 
     /// <summary>Whether a rating is given; refused where the proof itself would risk damage.</summary>
-    public bool IsGiven => Status == ResultStatus.Completed;
+    public bool IsRated => Status == ResultStatus.Completed;
 
     /// <summary>Pressure it may be filled to.</summary>
     /// <exception cref="InvalidDesignException">The rating was refused.</exception>
@@ -71,7 +71,7 @@ public sealed record Rating : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         $"Rating by {Rules.Name}",
-        [$"Written for {Rules.Covers}.", RuleSets.NoneCovers, $"Rests on {Basis}.", $"No part or ply is proved past {Rules.HighestProofUse.Show()} of its strength (common practice, no source)."],
+        [$"Written for {Rules.Covers}.", RuleSets.NoneCovers, $"Rests on {Basis}.", $"No part or ply is proved past {Rules.MaximumProofUse.Show()} of its strength (common practice, no source)."],
         "As its burst prediction. A rating lapses with damage, heat, and time.",
         [Rules.Source]);
 
@@ -85,7 +85,7 @@ public sealed record Rating : IResult
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => IsGiven
+    public IReadOnlyList<ResultLine> Lines => IsRated
         ?
         [
             new("Working pressure", _working.ToString(), $"maximum expected over {Digits.Round(Rules.Overshoot)}"),

@@ -15,8 +15,8 @@ internal static class RatingModel
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var findings = new List<Finding>();
         var byBurst = designBurst / rules.Burst;
-        var capped = rules.HighestPressure is { } most && most < byBurst;
-        var highest = capped ? rules.HighestPressure!.Value : byBurst;
+        var capped = rules.MaximumPressure is { } most && most < byBurst;
+        var highest = capped ? rules.MaximumPressure!.Value : byBurst;
         if (capped) findings.Add(Finding.Note($"The burst alone would allow a maximum expected pressure of {byBurst}; {rules.Name} was written for no more than {highest}, and is held there."));
         var expected = highest;
         if (wanted is { } asked)
@@ -34,7 +34,7 @@ internal static class RatingModel
         findings.AddRange(EvidenceCheck.Find(prediction.Vessel, tests));
         findings.AddRange(EvidenceCheck.FindProof(prediction.Vessel, tests, rules.Proof * expected));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
-        if (rules.Source.Kind == SourceKind.FromMemory) findings.Add(Finding.Warning($"The factors of {rules.Name} are from memory: confirm them before relying on them."));
+        if (rules.Source.Kind == SourceKind.Unverified) findings.Add(Finding.Warning($"The factors of {rules.Name} are unverified, since their source is not at hand: confirm them before relying on them."));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
         findings.AddRange(prediction.Vessel.OwnValues);
         return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings, Work(prediction, rules, designBurst, basis, expected));
@@ -43,7 +43,7 @@ internal static class RatingModel
     /// <summary>A proof of the vessel as it is taken to be made, that takes a ply or a part past its allowed share does damage that no later look will find.</summary>
     private static void FindProof(List<Finding> findings, BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, GaugePressure proof)
     {
-        var limit = rules.HighestProofUse.DecimalFractions;
+        var limit = rules.MaximumProofUse.DecimalFractions;
         if (proof >= prediction.WallBurst)
         {
             findings.Add(Finding.Error($"The proof at {proof} is above the wall's own burst at {prediction.WallBurst}. Take a lower rating."));
@@ -57,13 +57,13 @@ internal static class RatingModel
         foreach (var ply in held.Plies.Where(p => p.FibreUse.DecimalFractions * scale > limit))
         {
             findings.Add(Finding.Error(
-                $"The proof at {proof} would take the fibres of {ply.Ply} to {Digits.Round(100 * ply.FibreUse.DecimalFractions * scale, 2)} % of what fabrication delivers; {rules.HighestProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
+                $"The proof at {proof} would take the fibres of {ply.Ply} to {Digits.Round(100 * ply.FibreUse.DecimalFractions * scale, 2)} % of what fabrication delivers; {rules.MaximumProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
         }
 
         if (!findings.Any(f => f.Severity == FindingSeverity.Error) && proof / designBurst > limit)
         {
             findings.Add(Finding.Error(
-                $"The proof at {proof} would take the {prediction.LimitingPart} to {Digits.Round(100 * (proof / designBurst), 2)} % of its strength; {rules.HighestProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
+                $"The proof at {proof} would take the {prediction.LimitingPart} to {Digits.Round(100 * (proof / designBurst), 2)} % of its strength; {rules.MaximumProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
         }
 
         if (!held.IsSound)
@@ -80,6 +80,6 @@ internal static class RatingModel
         new("Maximum expected pressure", @"p_{MEOP} = \frac{p_b}{k_b}", $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted or as the rules go" : "")}", expected.ToString(), rules.Source),
         new("Working pressure", @"p_w = \frac{p_{MEOP}}{k_o}", $"{expected} / {Digits.Round(rules.Overshoot)}", (expected / rules.Overshoot).ToString(), Source.CommonPractice("Five per cent for regulator creep and warming")),
         new("Proof pressure", @"p_p = k_p\,p_{MEOP}", $"{Digits.Round(rules.Proof)} × {expected}", (rules.Proof * expected).ToString(), rules.Source),
-        new("Share of the design burst at the proof", @"\frac{p_p}{p_b}", $"{rules.Proof * expected} / {designBurst}", $"{Digits.Round(100 * (rules.Proof * expected / designBurst))} %, limit {rules.HighestProofUse.Show()}", Source.CommonPractice("Two thirds as the highest use in a proof")),
+        new("Share of the design burst at the proof", @"\frac{p_p}{p_b}", $"{rules.Proof * expected} / {designBurst}", $"{Digits.Round(100 * (rules.Proof * expected / designBurst))} %, limit {rules.MaximumProofUse.Show()}", Source.CommonPractice("Two thirds as the highest use in a proof")),
     ]);
 }

@@ -16,10 +16,10 @@ public sealed record RuleSet(string Name, double Proof, double Burst, Source Sou
     public double Overshoot { get; init; } = 1.05;
 
     /// <summary>Largest share of its strength that any part or ply may be proved at; 30 to 95 %. Common practice, no source.</summary>
-    public Ratio HighestProofUse { get; init; } = 67.Percent();
+    public Ratio MaximumProofUse { get; init; } = 67.Percent();
 
     /// <summary>Highest maximum expected pressure that the rules were written for; none where they set none.</summary>
-    public GaugePressure? HighestPressure { get; init; }
+    public GaugePressure? MaximumPressure { get; init; }
 
     /// <summary>All that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -29,8 +29,8 @@ public sealed record RuleSet(string Name, double Proof, double Burst, Source Sou
         Add(new ValidRange<double>(1, 10).Find(Burst, $"{Name}: burst factor", "2.25 to 3.65 is usual, 5 to 6 for contact-moulded walls."));
         if (!(Burst > Proof)) findings.Add(Finding.Error($"{Name}: burst factor {Digits.Round(Burst)} isn't above the proof factor {Digits.Round(Proof)}; the proof itself would burst the vessel."));
         Add(new ValidRange<double>(1, 1.5).Find(Overshoot, $"{Name}: overshoot", "5 % is common practice."));
-        if (HighestPressure is { } most) Add(new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(most, $"{Name}: highest pressure", "Leave it out where the rules set none."));
-        Add(new ValidRange<Ratio>(30.Percent(), 95.Percent()).Find(HighestProofUse, $"{Name}: highest use in a proof", "Two thirds is common practice."));
+        if (MaximumPressure is { } most) Add(new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(most, $"{Name}: highest pressure", "Leave it out where the rules set none."));
+        Add(new ValidRange<Ratio>(30.Percent(), 95.Percent()).Find(MaximumProofUse, $"{Name}: highest use in a proof", "Two thirds is common practice."));
         return findings;
 
         void Add(Finding? finding)

@@ -50,7 +50,7 @@ public static class RuleSets
     /// <summary>ASME X Class I, contact-moulded: proof 1.1, burst 6, no more than 10 bar.</summary>
     public static RuleSet ContactMoulded { get; } = new("ASME X Class I, contact-moulded", 1.1, 6, Memory("ASME", "Boiler and Pressure Vessel Code, Section X, Class I"), "contact-moulded vessels up to 10 bar")
     {
-        HighestPressure = 10.BarGauge(),
+        MaximumPressure = 10.BarGauge(),
     };
 
     /// <summary>ASME X Class III, carbon: proof 1.25, burst 2.25.</summary>
@@ -63,5 +63,5 @@ public static class RuleSets
         VehicleGasCarbon, VehicleGasGlass, HighPressureCarbon, SpaceVessel,
     ];
 
-    private static Source Memory(string author, string title) => new(author, title, null, "", SourceKind.FromMemory);
+    private static Source Memory(string author, string title) => new(author, title, null, "", SourceKind.Unverified);
 }

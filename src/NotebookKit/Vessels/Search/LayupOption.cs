@@ -10,9 +10,9 @@ namespace NotebookKit.Vessels.Search;
 /// <param name="Mass">Empty mass of the vessel; none where the layup can't be laid.</param>
 /// <param name="Rated">Working pressure the rules allow; none where the layup can't be laid or rated.</param>
 /// <param name="Limit">What limits it: a part of the vessel.</param>
-/// <param name="WhyNot">Why it isn't a choice, a sentence; empty where it is.</param>
-public sealed record LayupOption(string Name, PressureVessel Vessel, Mass? Mass, GaugePressure? Rated, string Limit, string WhyNot)
+/// <param name="Refusal">Why it isn't a choice, a sentence; empty where it is.</param>
+public sealed record LayupOption(string Name, PressureVessel Vessel, Mass? Mass, GaugePressure? Rated, string Limit, string Refusal)
 {
     /// <summary>Whether no other layup holds as much for less mass, and it meets every wish.</summary>
-    public bool IsChoice => WhyNot.Length == 0;
+    public bool IsChoice => Refusal.Length == 0;
 }

@@ -19,16 +19,16 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
     private const int MostOptions = 5000;
 
     /// <summary>Most sleeves one over the other; 0 to 6.</summary>
-    public int MostSleeves { get; init; } = 2;
+    public int MaximumSleeves { get; init; } = 2;
 
     /// <summary>Most wraps one over the other; 0 to 6.</summary>
-    public int MostWraps { get; init; } = 2;
+    public int MaximumWraps { get; init; } = 2;
 
     /// <summary>Rule set to rate by.</summary>
     public RuleSet Rules { get; init; } = RuleSets.Club;
 
     /// <summary>Working pressure that has to be reached; none for any; 0.5 to 300 bar gauge.</summary>
-    public GaugePressure? Wanted { get; init; }
+    public GaugePressure? RequiredPressure { get; init; }
 
     /// <summary>Heaviest empty vessel that will do; none for any; above 0.</summary>
     public Mass? Heaviest { get; init; }
@@ -38,11 +38,11 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
     {
         var findings = new List<Finding>();
         if (Sleeves.Count + Wraps.Count == 0) findings.Add(Finding.Error("There is neither a sleeve nor a wrap in stock; name at least one."));
-        if (MostSleeves is < 0 or > 6) findings.Add(Finding.Error($"Most sleeves is {MostSleeves}; it must be 0 to 6."));
-        if (MostWraps is < 0 or > 6) findings.Add(Finding.Error($"Most wraps is {MostWraps}; it must be 0 to 6."));
+        if (MaximumSleeves is < 0 or > 6) findings.Add(Finding.Error($"Most sleeves is {MaximumSleeves}; it must be 0 to 6."));
+        if (MaximumWraps is < 0 or > 6) findings.Add(Finding.Error($"Most wraps is {MaximumWraps}; it must be 0 to 6."));
         if (Wraps.Any(w => w is BraidedSleeve or VeilWrap)) findings.Add(Finding.Error("Wraps are cloth and hoop wraps; sleeves have their own list, and veils come from the vessel."));
-        if (Wanted is { } wanted && new ValidRange<GaugePressure>(0.5.BarGauge(), 300.BarGauge()).Find(wanted, "working pressure wanted", "Club vessels work at 5 to 90 bar.") is { } range) findings.Add(range);
-        if (findings.Count == 0 && Count(Sleeves.Count, MostSleeves) * Count(Wraps.Count, MostWraps) > MostOptions)
+        if (RequiredPressure is { } wanted && new ValidRange<GaugePressure>(0.5.BarGauge(), 300.BarGauge()).Find(wanted, "working pressure wanted", "Club vessels work at 5 to 90 bar.") is { } range) findings.Add(range);
+        if (findings.Count == 0 && Count(Sleeves.Count, MaximumSleeves) * Count(Wraps.Count, MaximumWraps) > MostOptions)
             findings.Add(Finding.Error($"The stock makes over {MostOptions} layups; take fewer sleeves and wraps, or fewer of each on a vessel."));
         return findings;
     }
@@ -55,8 +55,8 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         var veils = Vessel.Plies.Where(p => p is VeilWrap).ToList();
         List<PressureVessel> vessels =
         [
-            .. from sleeves in Combinations(Sleeves.Count, MostSleeves)
-               from wraps in Combinations(Wraps.Count, MostWraps)
+            .. from sleeves in Combinations(Sleeves.Count, MaximumSleeves)
+               from wraps in Combinations(Wraps.Count, MaximumWraps)
                where sleeves.Length + wraps.Length > 0
                select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]), .. veils] },
         ];
@@ -78,9 +78,9 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         var rating = prediction.Rate(Rules);
         var mass = prediction.Layup.Mass;
         var limit = rating.LimitedBy;
-        if (!rating.IsGiven)
+        if (!rating.IsRated)
             return new LayupOption(name, vessel, mass, null, limit, "Not rated: " + string.Join(" ", rating.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
-        var whyNot = Wanted is { } wanted && rating.WorkingPressure < wanted ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."
+        var whyNot = RequiredPressure is { } wanted && rating.WorkingPressure < wanted ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."
             : Heaviest is { } heaviest && mass > heaviest ? $"Weighs {mass.Show()}, over the {heaviest.Show()} that will do."
             : "";
         return new LayupOption(name, vessel, mass, rating.WorkingPressure, limit, whyNot);
@@ -99,7 +99,7 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         }
 
         return options.Select(o => beaten.TryGetValue(o, out var by)
-            ? o with { WhyNot = $"{by.Name} holds {by.Rated} at {by.Mass!.Value.Show()}: no less pressure and no more mass." }
+            ? o with { Refusal = $"{by.Name} holds {by.Rated} at {by.Mass!.Value.Show()}: no less pressure and no more mass." }
             : o);
     }
 

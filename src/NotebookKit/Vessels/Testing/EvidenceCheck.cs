@@ -41,7 +41,7 @@ internal static class EvidenceCheck
     public static bool SharesEnd(PressureVessel one, PressureVessel other)
     {
         if (ReferenceEquals(one, other)) return true;
-        VesselEnd[] ends = [one.Nozzle, one.Forward], others = [other.Nozzle, other.Forward];
+        VesselEnd[] ends = [one.NozzleEnd, one.ForwardEnd], others = [other.NozzleEnd, other.ForwardEnd];
         return Same(one.Liner.Bore, other.Liner.Bore) && ends.Any(e => others.Any(o => IsSame(e, Sleeves(one), o, Sleeves(other))));
     }
 

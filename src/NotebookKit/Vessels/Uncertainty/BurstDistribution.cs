@@ -135,7 +135,7 @@ public sealed class BurstDistribution : IResult
         InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
         var rating = RatingModel.Rate(
             Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted, [.. Belief.Tests, .. evidence?.Tests ?? []]);
-        return rating.IsGiven
+        return rating.IsRated
             ? rating with
             {
                 Findings =

@@ -39,20 +39,20 @@ internal sealed class BurstSampler
         [
             0,
             Log(vessel.Fabrication.VesselSpread),
-            Log(Largest(fibres.Select(f => f.TensileStrength.Spread))),
-            Log(Largest(fibres.Select(f => f.AxialModulus.Spread))),
+            Log(Maximum(fibres.Select(f => f.TensileStrength.Spread))),
+            Log(Maximum(fibres.Select(f => f.LongitudinalModulus.Spread))),
             Log(vessel.Resin.TensileStrength.Spread),
             0,
             0,
-            Log(Largest(yarns)),
+            Log(Maximum(yarns)),
             Log(vessel.Liner.Material?.YieldStrength.Spread ?? 0),
-            Log(Bond(vessel.Nozzle)),
-            Log(Bond(vessel.Forward)),
-            Log(Math.Max(vessel.Nozzle.Closure.Material.YieldStrength.Spread, vessel.Forward.Closure.Material.YieldStrength.Spread)),
+            Log(Bond(vessel.NozzleEnd)),
+            Log(Bond(vessel.ForwardEnd)),
+            Log(Math.Max(vessel.NozzleEnd.Closure.Material.YieldStrength.Spread, vessel.ForwardEnd.Closure.Material.YieldStrength.Spread)),
             0,
         ];
-        _nozzleClosure = vessel.Nozzle.Closure.YieldPressure(vessel.Liner.Bore).Pascals;
-        _forwardClosure = vessel.Forward.Closure.YieldPressure(vessel.Liner.Bore).Pascals;
+        _nozzleClosure = vessel.NozzleEnd.Closure.YieldPressure(vessel.Liner.Bore).Pascals;
+        _forwardClosure = vessel.ForwardEnd.Closure.YieldPressure(vessel.Liner.Bore).Pascals;
         _fractionSpread = vessel.Fabrication.FibreFractionSpread.DecimalFractions;
         _angleSpread = vessel.Fabrication.AngleSpread.Radians;
     }
@@ -92,8 +92,8 @@ internal sealed class BurstSampler
         if (wallOnly) return (burst, 0);
         byte part = 0, number = 0;
         var context = _wall.Context(engine.Layers, Factor(i, 9), Factor(i, 11));
-        Weaken(_vessel.Nozzle, _nozzleClosure, context, ref burst, ref part, ref number);
-        Weaken(_vessel.Forward, _forwardClosure, context with { BondFactor = Factor(i, 10) }, ref burst, ref part, ref number);
+        Weaken(_vessel.NozzleEnd, _nozzleClosure, context, ref burst, ref part, ref number);
+        Weaken(_vessel.ForwardEnd, _forwardClosure, context with { BondFactor = Factor(i, 10) }, ref burst, ref part, ref number);
         return (burst, part);
     }
 
@@ -120,7 +120,7 @@ internal sealed class BurstSampler
 
     private static double Log(double spread) => Math.Sqrt(Math.Log(1 + spread * spread));
 
-    private static double Largest(IEnumerable<double> spreads) => spreads.DefaultIfEmpty(0).Max();
+    private static double Maximum(IEnumerable<double> spreads) => spreads.DefaultIfEmpty(0).Max();
 
-    private static double Bond(VesselEnd end) => Largest(end.Joints.OfType<BondedPlug>().Select(p => p.CouponStrength.Spread));
+    private static double Bond(VesselEnd end) => Maximum(end.Joints.OfType<BondedPlug>().Select(p => p.CouponStrength.Spread));
 }

@@ -6,8 +6,8 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// </summary>
 internal sealed class PartPosterior
 {
-    public const double LeastScatter = 0.03;
-    public const double MostScatter = 0.60;
+    public const double MinimumScatter = 0.03;
+    public const double MaximumScatter = 0.60;
 
     /// <summary>Standard deviation of a batch's mean about that of all batches, in the logarithm [-]. Common practice, no source.</summary>
     public const double BatchShift = 0.10;
@@ -21,7 +21,7 @@ internal sealed class PartPosterior
     // The logarithm of a Weibull variable has the standard deviation (π/√6)/m.
     private static readonly double DeviationOfUnit = Math.PI / Math.Sqrt(6);
     private static readonly double MedianOfUnit = Math.Log(Math.Log(2));
-    private static readonly double[] Scatter = [.. Enumerable.Range(0, Scatters).Select(j => LeastScatter * Math.Pow(MostScatter / LeastScatter, j / (Scatters - 1.0)))];
+    private static readonly double[] Scatter = [.. Enumerable.Range(0, Scatters).Select(j => MinimumScatter * Math.Pow(MaximumScatter / MinimumScatter, j / (Scatters - 1.0)))];
 
     private readonly double[] _logs;
     private Shares? _shares;
@@ -127,7 +127,7 @@ internal sealed class PartPosterior
         while (j < Scatters - 1 && All.Columns[j] < share) j++;
         var before = j == 0 ? 0 : All.Columns[j - 1];
         var part = (share - before) / Math.Max(All.Columns[j] - before, 1e-300);
-        return Math.Clamp(Scatter[j] * Math.Pow(MostScatter / LeastScatter, (part - 0.5) / (Scatters - 1)), LeastScatter, MostScatter);
+        return Math.Clamp(Scatter[j] * Math.Pow(MaximumScatter / MinimumScatter, (part - 0.5) / (Scatters - 1)), MinimumScatter, MaximumScatter);
     }
 
     /// <summary>Logarithm of the strength ratio that a share of all such parts lies below, said with a confidence.</summary>

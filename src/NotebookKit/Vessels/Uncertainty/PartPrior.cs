@@ -12,7 +12,7 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// Source: common practice, no source. Middle and doubts of <see cref="Default"/> were chosen by simulated clubs, so that a B-basis lies
 /// above the true tenth percentile in no more than one club in twenty, in each kind of club that was tried, with scatters drawn from 6 to
 /// 20 %. Where every vessel scatters by 20 % up to 7 bounds in 100 are too high, at 25 % up to 12. Hand-made vessels are said to scatter by
-/// 8 to 15 %, which is from memory and not data.
+/// 8 to 15 %, which is unverified and not data.
 /// </remarks>
 public sealed record PartPrior(double Ratio, double RatioDoubt, double Scatter, double ScatterDoubt)
 {

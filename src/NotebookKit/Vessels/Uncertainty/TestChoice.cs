@@ -6,13 +6,13 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <summary>Tests that might be made next, the one that raises the rating most for its work first.</summary>
 /// <param name="Now">B-basis of the vessel now.</param>
 /// <param name="Worths">What each test may be expected to bring, best for its work first.</param>
-/// <remarks>Source: Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961 (expected value of sample information), from memory.</remarks>
-public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestWorth> Worths) : IResult
+/// <remarks>Source: Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961 (expected value of sample information), unverified.</remarks>
+public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worths) : IResult
 {
-    private static readonly Source Book = new("Raiffa and Schlaifer", "Applied Statistical Decision Theory", 1961, "", SourceKind.FromMemory);
+    private static readonly Source Book = new("Raiffa and Schlaifer", "Applied Statistical Decision Theory", 1961, "", SourceKind.Unverified);
 
     /// <summary>The test that raises the B-basis most for its work.</summary>
-    public TestWorth Best => Worths[0];
+    public TestGain Best => Worths[0];
 
     /// <inheritdoc/>
     public string Title => "Which test next";

@@ -28,7 +28,7 @@ internal static class TestForesight
             });
             // Fewer draws here than for the B-basis itself: what they say of it is how it changes.
             var expected = bBasis * (after.Average() / before);
-            return new TestWorth(option, expected, (expected.Bar - bBasis.Bar) / option.Work.Hours, after.Count(a => a < before * (1 - 1e-9)) / (double)Outcomes);
+            return new TestGain(option, expected, (expected.Bar - bBasis.Bar) / option.Work.Hours, after.Count(a => a < before * (1 - 1e-9)) / (double)Outcomes);
         });
         return new TestChoice(bBasis, [.. worths.OrderByDescending(w => w.GainPerHour)]);
     }

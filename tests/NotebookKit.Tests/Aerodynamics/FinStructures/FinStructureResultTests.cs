@@ -39,9 +39,9 @@ public class FinStructureResultTests
     public void The_stated_thickness_gives_the_wanted_margin() => Gen.Select(Gen.Double[0.5, 40], Gen.Double[50, 250]).Sample((shear, speed) =>
     {
         var (fins, modulus, fastest) = (SampleBodies.ThreeFins.Fins[0], Pressure.FromGigapascals(shear), speed.MetresPerSecond());
-        var thickness = fins.Flutter(modulus, fastest).ThicknessWanted;
+        var thickness = fins.Flutter(modulus, fastest).RequiredThickness;
         if (thickness > 20.Millimetres()) return;
-        Tolerance.Relative(FlutterResult.WantedMargin, (fins with { Thickness = thickness }).Flutter(modulus, fastest).Margin, 1e-9);
+        Tolerance.Relative(FlutterResult.RequiredMargin, (fins with { Thickness = thickness }).Flutter(modulus, fastest).Margin, 1e-9);
     });
 
     // Same shape at any size in the same air flutters at the same speed: the criterion has no length of its own.

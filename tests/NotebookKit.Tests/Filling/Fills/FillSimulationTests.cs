@@ -88,7 +88,7 @@ public class FillSimulationTests
         // A hand that pulses the valve gets there.
         var pulsed = (trap with { Valve = new ValvePulses(1.Seconds(), 20.Seconds()) }).Run();
         Tolerance.Relative(44, pulsed.SettledPressure.Bar, 1e-8);
-        Assert.True(pulsed.HighestPressure <= 45.001.BarGauge());
+        Assert.True(pulsed.MaximumPressure <= 45.001.BarGauge());
     }
 
     // Without heat to the wall a shut valve cools nothing: the next pulse must not start where the last one stopped, at the rating.
@@ -124,7 +124,7 @@ public class FillSimulationTests
             try
             {
                 var result = fill.Run();
-                Assert.True(result.HighestPressure.Bar <= 45.001 && result.SettledPressure.Bar <= 45.001, $"{result.HighestPressure.Bar} and {result.SettledPressure.Bar}");
+                Assert.True(result.MaximumPressure.Bar <= 45.001 && result.SettledPressure.Bar <= 45.001, $"{result.MaximumPressure.Bar} and {result.SettledPressure.Bar}");
             }
             catch (InvalidDesignException refused)
             {

@@ -10,7 +10,7 @@ public class BalanceTests
     [Fact]
     public void Two_points()
     {
-        var balance = new MassLedger([new MassPart("a", 1.Kilograms(), 1.Metres()), new MassPart("b", 1.Kilograms(), 2.Metres())]).Balance();
+        var balance = new MassBudget([new MassPart("a", 1.Kilograms(), 1.Metres()), new MassPart("b", 1.Kilograms(), 2.Metres())]).Balance();
         Tolerance.Relative(1.5, balance.CentreOfGravity.Meters, 1e-12);
         Tolerance.Relative(0.5, balance.PitchInertia.KilogramSquareMeters, 1e-12);
         Assert.Equal(0, balance.RollInertia.KilogramSquareMeters);
@@ -25,7 +25,7 @@ public class BalanceTests
             Extent = (1.0 / pieces).Metres(),
             Diameter = 0.1.Metres(),
         }).ToArray();
-        var balance = new MassLedger(parts).Balance();
+        var balance = new MassBudget(parts).Balance();
         Tolerance.Relative(2.0 / 12 + (2 * 0.0025 / 2), balance.PitchInertia.KilogramSquareMeters, 1e-9);
         Tolerance.Relative(2 * 0.0025, balance.RollInertia.KilogramSquareMeters, 1e-9);
     });
@@ -33,8 +33,8 @@ public class BalanceTests
     [Fact]
     public void Weighing_a_part_replaces_its_estimate_and_narrows_the_spread()
     {
-        var before = SampleAirframes.ThreeFins.Ledger.Balance();
-        var after = SampleAirframes.ThreeFins.Ledger.Weighed("Nose and recovery", 371.Grams()).Balance();
+        var before = SampleAirframes.ThreeFins.MassBudget.Balance();
+        var after = SampleAirframes.ThreeFins.MassBudget.Weighed("Nose and recovery", 371.Grams()).Balance();
         Tolerance.Relative(before.Mass.Grams + 21, after.Mass.Grams, 1e-12);
         Assert.True(after.MassSpread < before.MassSpread);
         Assert.True(after.WeighedShare > before.WeighedShare);
@@ -43,26 +43,26 @@ public class BalanceTests
     [Fact]
     public void Weighing_an_unknown_part_lists_the_parts()
     {
-        var error = Assert.Throws<ArgumentException>(() => SampleAirframes.ThreeFins.Ledger.Weighed("Wings", 1.Grams()));
+        var error = Assert.Throws<ArgumentException>(() => SampleAirframes.ThreeFins.MassBudget.Weighed("Wings", 1.Grams()));
         Assert.Contains("Nose and recovery, Vessel, Fins", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_ledger_with_three_faults_says_all_three()
     {
-        var error = Assert.Throws<InvalidDesignException>(() => new MassLedger(
+        var error = Assert.Throws<InvalidDesignException>(() => new MassBudget(
             [new MassPart("a", 0.Grams(), 1.Metres()), new MassPart("b", 1.Grams(), 90.Metres()) { Extent = (-1).Metres() }]).Balance());
         Assert.Equal(3, error.Findings.Count(f => f.Severity == FindingSeverity.Error));
     }
 
     [Fact]
-    public void An_empty_ledger_is_refused() => Assert.Throws<InvalidDesignException>(() => new MassLedger([]).Balance());
+    public void An_empty_ledger_is_refused() => Assert.Throws<InvalidDesignException>(() => new MassBudget([]).Balance());
 
     // By hand: 56 mm bore, 1 l of water stands 406.7 mm high, its centre 203.4 mm above the nozzle end.
     [Fact]
     public void Water_stands_at_the_nozzle_end()
     {
-        var tank = new WaterTank(2.5.Litres(), 56.Millimetres(), 1.75.Metres());
+        var tank = new WaterChamber(2.5.Litres(), 56.Millimetres(), 1.75.Metres());
         var water = tank.Contents(0.9982, 0);
         Tolerance.Relative(1.75 - (0.4060 / 2), water.CentreM, 1e-4);
         Tolerance.Relative(0.9982, tank.Water(40.Percent()).Kilograms, 1e-12);
@@ -74,7 +74,7 @@ public class BalanceTests
     [InlineData(101)]
     public void A_water_fraction_outside_is_refused(double percent)
     {
-        var error = Assert.Throws<OutOfRangeException>(() => new WaterTank(2.5.Litres(), 56.Millimetres(), 1.75.Metres()).Water(percent.Percent()));
+        var error = Assert.Throws<OutOfRangeException>(() => new WaterChamber(2.5.Litres(), 56.Millimetres(), 1.75.Metres()).Water(percent.Percent()));
         Assert.Contains("0 % to 100 %", error.Message, StringComparison.Ordinal);
     }
 
@@ -82,7 +82,7 @@ public class BalanceTests
     public void Mass_and_centre_add_up_with_the_load() => Gen.Select(Gen.Double[0, 2], Gen.Double[0, 0.2]).Sample((water, gas) =>
     {
         var frame = SampleAirframes.ThreeFins;
-        var (dry, inside, all) = (frame.Ledger.State(), frame.Tank.Contents(water, gas), frame.StateWith(water, gas));
+        var (dry, inside, all) = (frame.MassBudget.State(), frame.Chamber.Contents(water, gas), frame.StateWith(water, gas));
         Tolerance.Relative(dry.MassKg + inside.MassKg, all.MassKg, 1e-12);
         Tolerance.Relative((dry.MassKg * dry.CentreM) + (inside.MassKg * inside.CentreM), all.MassKg * all.CentreM, 1e-12);
         Assert.True(all.PitchKgM2 >= dry.PitchKgM2);
@@ -93,5 +93,5 @@ public class BalanceTests
         Assert.ThrowsAny<ArgumentException>(() => new MassPart("a", double.NaN.Grams(), 1.Metres()));
 
     [Fact]
-    public void Mass_reads_in_grams() => Assert.Contains(SampleAirframes.ThreeFins.Ledger.Balance().Lines, l => l.Value == "1 140 g" || l.Value == "1140 g");
+    public void Mass_reads_in_grams() => Assert.Contains(SampleAirframes.ThreeFins.MassBudget.Balance().Lines, l => l.Value == "1 140 g" || l.Value == "1140 g");
 }

@@ -240,7 +240,7 @@ public class DispersionTests
     [Fact]
     public void What_never_happened_may_still_happen_three_times_in_as_many()
     {
-        // Clopper and Pearson at 95 %: none of n leaves up to 1 - 0.05^(1/n); 5 of 10 leaves 0.187 to 0.813 (their tables, from memory).
+        // Clopper and Pearson at 95 %: none of n leaves up to 1 - 0.05^(1/n); 5 of 10 leaves 0.187 to 0.813 (their tables, unverified).
         var none = Likelihood.Of(0, 1000);
         Tolerance.Relative(1 - Math.Pow(0.05, 1.0 / 1000), none.High.DecimalFractions, 1e-9);
         Assert.Equal(0, none.Low.Percent);

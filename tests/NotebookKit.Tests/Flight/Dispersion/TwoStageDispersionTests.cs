@@ -37,8 +37,8 @@ public class TwoStageDispersionTests
         var result = pair.Disperse(Site, TwoStageSpread.None, 3, 1);
         // The nominal flight at the same error control, from the vehicle itself.
         var marks = FlightRun.FlyStack(pair.Stack(Site).Numbers(Site), null, pair.Numbers(Site), FlightAccuracy.Fast, null, out var end);
-        var up = FlightRun.Continue(pair.Sustainer.Numbers(Site), null, FlightAccuracy.Fast, end, true, StageParting.Marks(marks));
-        var down = FlightRun.Continue(pair.Booster.Numbers(Site), null, FlightAccuracy.Fast, end, false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime });
+        var up = FlightRun.Continue(pair.Sustainer.Numbers(Site), null, FlightAccuracy.Fast, end, true, StageSeparation.Marks(marks));
+        var down = FlightRun.Continue(pair.Booster.Numbers(Site), null, FlightAccuracy.Fast, end, false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime });
         Assert.All(result.Apogee.Values, h => Assert.Equal(up.ApogeeM, h));
         Assert.All(result.East.Values, x => Assert.Equal(up.LandingAt.Y, x));
         Assert.All(result.Booster!.East.Values, x => Assert.Equal(down.LandingAt.Y, x));
@@ -58,7 +58,7 @@ public class TwoStageDispersionTests
     public void In_every_flight_masses_add_up_and_nothing_jumps_as_the_stages_part(string parting)
     {
         var pair = Pair with { Separation = Parting(parting) };
-        var spread = Usual with { Parting = 200.Milliseconds(), Both = new() { Pressure = 5.Percent(), DryMass = 10.Percent(), Water = 3.Percent() } };
+        var spread = Usual with { Separation = 200.Milliseconds(), Both = new() { Pressure = 5.Percent(), DryMass = 10.Percent(), Water = 3.Percent() } };
         var dispersion = new TwoStageDispersion(pair, Site, spread, 20, 3, isSixDegrees: false);
         for (var flight = 0; flight < 20; flight++)
         {
@@ -66,9 +66,9 @@ public class TwoStageDispersionTests
             var rows = new List<FlightRow>();
             var (upRows, downRows) = (new List<FlightRow>(), new List<FlightRow>());
             var marks = FlightRun.FlyStack(n.Stack, null, n.Separation, FlightAccuracy.Fast, rows, out var end);
-            if (StageParting.Fault(marks, end) != PartingFault.None) continue;
-            FlightRun.Continue(n.Sustainer, null, FlightAccuracy.Fast, end, true, StageParting.Marks(marks), upRows);
-            FlightRun.Continue(n.Booster, null, FlightAccuracy.Fast, end, false, StageParting.Marks(marks) with { JetEndTime = marks.JetEndTime }, downRows);
+            if (StageSeparation.Fault(marks, end) != SeparationFault.None) continue;
+            FlightRun.Continue(n.Sustainer, null, FlightAccuracy.Fast, end, true, StageSeparation.Marks(marks), upRows);
+            FlightRun.Continue(n.Booster, null, FlightAccuracy.Fast, end, false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, downRows);
             var (last, up, down) = (rows[^1], upRows[0], downRows[0]);
             Assert.Equal(last.Position, up.Position);
             Assert.Equal(last.Velocity, down.Velocity);
@@ -82,7 +82,7 @@ public class TwoStageDispersionTests
     [Fact]
     public void A_later_parting_costs_height_and_is_what_the_height_hangs_on_where_nothing_else_varies()
     {
-        var spread = TwoStageSpread.None with { Parting = 300.Milliseconds() };
+        var spread = TwoStageSpread.None with { Separation = 300.Milliseconds() };
         var result = Pair.Disperse(SampleVehicles.Calm with { Rail = new(4.Metres()) }, spread, 60, 4);
         var late = result.Inputs.Single(s => s.Name == "Time of the parting");
         // A latch is never early.
@@ -127,8 +127,8 @@ public class TwoStageDispersionTests
     {
         var nominal = Pair.Fly(Site);
         var end = nominal.Booster.Figures.EndOfJet;
-        var pair = Pair with { Separation = Separation.AfterRelease(end + 20.Milliseconds()) };
-        var result = pair.Disperse(Site, TwoStageSpread.None with { Parting = 40.Milliseconds() }, 80, 6);
+        var pair = Pair with { Separation = Separation.ByTimer(end + 20.Milliseconds()) };
+        var result = pair.Disperse(Site, TwoStageSpread.None with { Separation = 40.Milliseconds() }, 80, 6);
         Assert.InRange(result.Unparted, 10, 45);
         Assert.Equal(result.Unparted, result.Failed);
         Assert.Contains(result.Findings, f => f.Message.Contains("don't part in order", StringComparison.Ordinal));
@@ -153,13 +153,13 @@ public class TwoStageDispersionTests
     [Fact]
     public void What_can_not_vary_so_is_refused_all_at_once()
     {
-        var spread = new TwoStageSpread { Parting = 3.Seconds(), Booster = new() { Pressure = 50.Percent() }, Sustainer = new() { Timer = 20.Seconds() } };
+        var spread = new TwoStageSpread { Separation = 3.Seconds(), Booster = new() { Pressure = 50.Percent() }, Sustainer = new() { Timer = 20.Seconds() } };
         var refused = Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, spread, 1, 1, threads: 0));
         var errors = refused.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message).ToArray();
         Assert.Equal(5, errors.Length);
         Assert.Contains(errors, m => m.StartsWith("booster: spread of the charge pressure", StringComparison.Ordinal));
         Assert.Contains(errors, m => m.Contains("spread of the time of the parting is 3 s", StringComparison.Ordinal));
-        Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, Usual with { Parting = (-1).Seconds() }, 10, 1));
+        Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, Usual with { Separation = (-1).Seconds() }, 10, 1));
     }
 
     [Fact]
@@ -186,7 +186,7 @@ public class TwoStageDispersionTests
     private static Separation Parting(string kind) => kind switch
     {
         "drag" => Separation.ByDrag(90.Millimetres()),
-        "timer" => Separation.AfterRelease(0.9.Seconds()),
-        _ => Separation.AtBurnOut(),
+        "timer" => Separation.ByTimer(0.9.Seconds()),
+        _ => Separation.ByPressureLatch(),
     };
 }

@@ -28,9 +28,9 @@ public class FlightPropertyTests
             Body = choice == 5 ? Trainer.Body with { Fins = [] } : Trainer.Body with { Fins = [Trainer.Body.Fins[0] with { Cant = cant.Degrees() }] },
             Deployment = (choice % 3) switch
             {
-                0 => Deployment.AtApogee((time / 10).Seconds()),
-                1 => Deployment.AfterRelease(time.Seconds()),
-                _ => Deployment.Never,
+                0 => Deployment.ByApogeeSensor((time / 10).Seconds()),
+                1 => Deployment.ByTimer(time.Seconds()),
+                _ => Deployment.None,
             },
             LaunchTube = choice == 4 ? new LaunchTube(2.5.Millimetres(), 0.2.Metres()) : null,
         };

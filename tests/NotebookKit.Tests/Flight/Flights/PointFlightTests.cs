@@ -37,7 +37,7 @@ public class PointFlightTests
         };
         var flight = vehicle.Fly(SampleVehicles.Calm);
         var (jetOn, jetOff) = vehicle.Drag(SampleVehicles.Calm);
-        var vertical = new VerticalFlight(vehicle.Charge, vehicle.Nozzle, vehicle.Balance().Mass, jetOff, SampleVehicles.Calm)
+        var vertical = new VerticalFlight(vehicle.Charge, vehicle.Nozzle, vehicle.MassProperties().Mass, jetOff, SampleVehicles.Calm)
         {
             DragUnderThrust = jetOn,
             Flow = vehicle.Flow,
@@ -46,7 +46,7 @@ public class PointFlightTests
 
         Tolerance.Relative(vertical.Apogee.Meters, flight.Apogee.Meters, 1e-6);
         Tolerance.Relative(vertical.ApogeeTime.Seconds, flight.ApogeeTime.Seconds, 1e-6);
-        Tolerance.Relative(vertical.GreatestSpeed.MetersPerSecond, flight.Figures.GreatestSpeed.MetersPerSecond, 1e-5);
+        Tolerance.Relative(vertical.MaximumSpeed.MetersPerSecond, flight.Figures.MaximumSpeed.MetersPerSecond, 1e-5);
         Tolerance.Relative(vertical.EndOfJet.Time.Seconds, flight.Figures.EndOfJet.Seconds, 1e-5);
     }
 
@@ -54,7 +54,7 @@ public class PointFlightTests
     [Fact]
     public void Thinner_air_has_more_drag_for_its_density_and_a_club_flight_hardly_feels_it()
     {
-        var vertical = new VerticalFlight(Trainer.Charge, Trainer.Nozzle, Trainer.Balance().Mass, Trainer.Body.DragCurves().Middle, SampleVehicles.Calm);
+        var vertical = new VerticalFlight(Trainer.Charge, Trainer.Nozzle, Trainer.MassProperties().Mass, Trainer.Body.DragCurves().Middle, SampleVehicles.Calm);
         var flown = vertical.Fly().Apogee;
         var atPad = Held(Length.Zero);
         Assert.InRange(flown / atPad, 0.99, 1);
@@ -106,10 +106,10 @@ public class PointFlightTests
     {
         var flight = Trainer.Fly(SampleVehicles.Breezy);
         for (var i = 1; i < flight.Time.Count; i++) Assert.True(flight.Time[i] >= flight.Time[i - 1]);
-        Tolerance.Relative(flight.Speed.Values.Max(), flight.Figures.GreatestSpeed.MetersPerSecond, 1e-5);
-        Tolerance.Relative(flight.DynamicPressure.Values.Max() * 1000, flight.Figures.GreatestDynamicPressure.Pascals, 1e-5);
+        Tolerance.Relative(flight.Speed.Values.Max(), flight.Figures.MaximumSpeed.MetersPerSecond, 1e-5);
+        Tolerance.Relative(flight.DynamicPressure.Values.Max() * 1000, flight.Figures.MaximumDynamicPressure.Pascals, 1e-5);
         // Taken where speed or dynamic pressure is greatest, which is the same place but for the shear of the wind.
-        Tolerance.Relative(flight.Mach.Values.Max(), flight.Figures.GreatestMach, 1e-4);
+        Tolerance.Relative(flight.Mach.Values.Max(), flight.Figures.MaximumMach, 1e-4);
         Tolerance.Relative(flight.Height.Values.Max(), flight.Apogee.Meters, 1e-9);
     }
 
@@ -153,7 +153,7 @@ public class PointFlightTests
         var vehicle = Trainer with { Charge = Trainer.Charge with { Pressure = 10.BarGauge() } };
         var f = vehicle.Fly(SampleVehicles.Calm with { Rail = new(20.Metres()) }).Figures;
         Assert.True(f.EndOfJet < f.RailExitTime);
-        Assert.True(f.RailExitSpeed < f.GreatestSpeed);
+        Assert.True(f.RailExitSpeed < f.MaximumSpeed);
     }
 
     [Fact]
@@ -193,7 +193,7 @@ public class PointFlightTests
     [Fact]
     public void Without_a_canopy_it_comes_down_as_it_is_and_that_is_said()
     {
-        var f = (Trainer with { Canopy = null, Deployment = Deployment.Never }).Fly(SampleVehicles.Calm);
+        var f = (Trainer with { Canopy = null, Deployment = Deployment.None }).Fly(SampleVehicles.Calm);
         Assert.Null(f.Figures.OpeningTime);
         Assert.True(f.Figures.LandingSpeed.MetersPerSecond > 40);
         Assert.Contains(f.Findings, x => x.Message.Contains("that kills", StringComparison.Ordinal));
@@ -205,7 +205,7 @@ public class PointFlightTests
     [InlineData(9.0, "after the top")]
     public void A_timer_that_is_off_is_said_with_the_speed_it_opens_at(double seconds, string words)
     {
-        var flight = (Trainer with { Deployment = Deployment.AfterRelease(seconds.Seconds()) }).Fly(SampleVehicles.Calm);
+        var flight = (Trainer with { Deployment = Deployment.ByTimer(seconds.Seconds()) }).Fly(SampleVehicles.Calm);
         Assert.Equal(seconds, flight.Figures.OpeningTime!.Value.Seconds, 9);
         Assert.Contains(flight.Findings, f => f.Message.Contains(words, StringComparison.Ordinal));
         Assert.True(flight.Figures.OpeningSpeed!.Value.MetersPerSecond > 15);
@@ -216,7 +216,7 @@ public class PointFlightTests
     [Fact]
     public void A_margin_that_goes_after_the_rail_is_an_error_of_the_flight()
     {
-        var shift = Trainer.Body.NormalForce().CentreOfPressure + (0.3 * 70.Millimetres()) - Trainer.Balance().CentreOfGravity;
+        var shift = Trainer.Body.NormalForce().CentreOfPressure + (0.3 * 70.Millimetres()) - Trainer.MassProperties().CentreOfGravity;
         var aft = Trainer with { NozzleEndAt = 0.95.Metres(), Parts = new([.. Trainer.Parts.Parts.Select(p => p with { At = p.At + shift })]) };
         var flight = aft.Fly(SampleVehicles.Calm);
         Assert.True(flight.Figures.RailExitMargin > 0);
@@ -228,7 +228,7 @@ public class PointFlightTests
     [Fact]
     public void The_top_that_an_early_canopy_makes_is_not_offered_as_the_timers_setting()
     {
-        var early = (Trainer with { Deployment = Deployment.AfterRelease(2.Seconds()) }).Fly(SampleVehicles.Calm);
+        var early = (Trainer with { Deployment = Deployment.ByTimer(2.Seconds()) }).Fly(SampleVehicles.Calm);
         Assert.True(early.Figures.ApogeeTime < Trainer.Fly(SampleVehicles.Calm).Figures.ApogeeTime);
         Assert.DoesNotContain(early.Findings, f => f.Message.Contains("Set the timer to", StringComparison.Ordinal));
     }
@@ -236,7 +236,7 @@ public class PointFlightTests
     [Fact]
     public void An_opening_far_after_the_top_is_said_with_its_load_whatever_brings_it_out()
     {
-        var late = (Trainer with { Deployment = Deployment.AtApogee(4.Seconds()) }).Fly(SampleVehicles.Calm);
+        var late = (Trainer with { Deployment = Deployment.ByApogeeSensor(4.Seconds()) }).Fly(SampleVehicles.Calm);
         Assert.Contains(late.Findings, f => f.Message.Contains("4 s after the top. Shorten the delay", StringComparison.Ordinal));
         Assert.Contains(late.Findings, f => f.Message.Contains("times the weight", StringComparison.Ordinal));
         Assert.DoesNotContain(Trainer.Fly(SampleVehicles.Calm).Findings, f => f.Message.Contains("canopy", StringComparison.Ordinal));
@@ -245,15 +245,15 @@ public class PointFlightTests
     [Fact]
     public void A_timer_under_the_jet_is_an_error()
     {
-        var flight = (Trainer with { Deployment = Deployment.AfterRelease(0.14.Seconds()) }).Fly(SampleVehicles.Calm);
+        var flight = (Trainer with { Deployment = Deployment.ByTimer(0.14.Seconds()) }).Fly(SampleVehicles.Calm);
         Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("jet still runs", StringComparison.Ordinal));
-        Assert.True(flight.Mass[^1] > Trainer.Balance().Mass.Kilograms + 0.1);
+        Assert.True(flight.Mass[^1] > Trainer.MassProperties().Mass.Kilograms + 0.1);
     }
 
     [Fact]
     public void A_timer_later_than_the_ground_is_an_error()
     {
-        var flight = (Trainer with { Deployment = Deployment.AfterRelease(100.Seconds()) }).Fly(SampleVehicles.Calm);
+        var flight = (Trainer with { Deployment = Deployment.ByTimer(100.Seconds()) }).Fly(SampleVehicles.Calm);
         Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("before the canopy comes out", StringComparison.Ordinal));
     }
 

@@ -21,7 +21,7 @@ public class SixDegreesTests
         Tolerance.Relative(three.ApogeeTime.Seconds, six.ApogeeTime.Seconds, 1e-5);
         Tolerance.Relative(three.Figures.LandingTime.Seconds, six.Figures.LandingTime.Seconds, 1e-5);
         // Zero but for rounding where the speed itself goes through zero.
-        Assert.Equal(0, six.Figures.GreatestAngleOfAttack!.Value.Degrees, 1e-4);
+        Assert.Equal(0, six.Figures.MaximumAngleOfAttack!.Value.Degrees, 1e-4);
         Assert.Null(three.Attitude);
     }
 
@@ -31,7 +31,7 @@ public class SixDegreesTests
         var flight = Trainer.FlySixDegrees(SampleVehicles.Breezy);
         var attitude = flight.Attitude!;
         Assert.Equal(ResultStatus.Completed, flight.Status);
-        Assert.InRange(flight.Figures.GreatestAngleOfAttack!.Value.Degrees, 6.5, 7.5);
+        Assert.InRange(flight.Figures.MaximumAngleOfAttack!.Value.Degrees, 6.5, 7.5);
         // Wind from the west: the nose leans west, so that the climb goes upwind of where three degrees would drift.
         var half = Enumerable.Range(0, attitude.Time.Count).First(i => attitude.Time[i] > 2);
         Tolerance.Absolute(-90, attitude.Heading[half], 0.1);
@@ -55,7 +55,7 @@ public class SixDegreesTests
     {
         var body = Trainer.Body with { Fins = [Trainer.Body.Fins[0] with { Cant = 0.3.Degrees() }] };
         var flight = (Trainer with { Body = body }).FlySixDegrees(SampleVehicles.Calm);
-        Assert.True(flight.Figures.GreatestRollRate!.Value.RevolutionsPerSecond > 0.5);
+        Assert.True(flight.Figures.MaximumRollRate!.Value.RevolutionsPerSecond > 0.5);
         Assert.True(flight.Attitude!.RollRate.Values.Max() > 0);
         var reversed = Trainer.Body with { Fins = [Trainer.Body.Fins[0] with { Cant = (-0.3).Degrees() }] };
         Assert.True((Trainer with { Body = reversed }).FlySixDegrees(SampleVehicles.Calm).Attitude!.RollRate.Values.Min() < -0.5);
@@ -152,8 +152,8 @@ public class SixDegreesTests
     [Fact]
     public void The_tank_of_the_step_loop_is_the_tank_of_the_balance()
     {
-        var tank = Trainer.Airframe.Tank;
-        var fast = new TankNumbers(tank);
+        var tank = Trainer.Airframe.Chamber;
+        var fast = new ChamberNumbers(tank);
         foreach (var (water, gas) in new[] { (0.0, 0.1), (0.5, 0.12), (1.0, 0.02), (2.9, 0) })
         {
             var (expected, actual) = (tank.Contents(water, gas), fast.Contents(water, gas));

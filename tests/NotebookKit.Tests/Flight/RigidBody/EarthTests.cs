@@ -32,7 +32,7 @@ public class EarthTests
     [Fact]
     public void Gravitation_less_the_centrifugal_part_is_the_normal_gravity_of_the_equator()
     {
-        // Moritz, Geodetic Reference System 1980 (from memory): 9.7803267715 m/s2 at the equator. J2 alone leaves 1e-5 of it out.
+        // Moritz, Geodetic Reference System 1980 (unverified): 9.7803267715 m/s2 at the equator. J2 alone leaves 1e-5 of it out.
         var gravity = Earth.Ellipsoid.Gravitation(Angle.Zero, Length.Zero).MetersPerSecondSquared - (7.292115e-5 * 7.292115e-5 * 6_378_137);
         Tolerance.Relative(9.7803267715, gravity, 1e-5);
     }

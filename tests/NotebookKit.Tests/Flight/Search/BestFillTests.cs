@@ -51,8 +51,8 @@ public class BestFillTests
     [Fact]
     public void The_fastest_fill_is_another_than_the_highest()
     {
-        var fast = Curlew.BestFill(FlightGoal.GreatestSpeed);
-        Assert.True(fast.Flight.GreatestSpeed >= Curlew.BestFill().Flight.GreatestSpeed);
+        var fast = Curlew.BestFill(FlightGoal.MaximumSpeed);
+        Assert.True(fast.Flight.MaximumSpeed >= Curlew.BestFill().Flight.MaximumSpeed);
         Assert.NotEqual(fast.WaterFraction.Percent, Curlew.BestFill().WaterFraction.Percent, 1);
     }
 

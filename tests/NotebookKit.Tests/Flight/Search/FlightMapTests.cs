@@ -18,7 +18,7 @@ public class FlightMapTests
         Assert.Equal(30, map.Apogee.Count);
         var own = Curlew with { Charge = Curlew.Charge with { WaterFraction = 30.Percent() }, Nozzle = new Nozzle(14.Millimetres()) };
         Assert.Equal(own.Peak().ApogeeMetres, map.Apogee[3 * 6 + 2], 9);
-        Assert.Equal(own.Peak().GreatestSpeedMetresPerSecond, map.GreatestSpeed[3 * 6 + 2], 9);
+        Assert.Equal(own.Peak().MaximumSpeedMetresPerSecond, map.MaximumSpeed[3 * 6 + 2], 9);
         Tolerance.Relative(map.Apogee.Values.Max(), map.Best.Peak().ApogeeMetres, 1e-12);
     }
 

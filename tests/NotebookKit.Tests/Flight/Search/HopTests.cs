@@ -92,7 +92,7 @@ public class HopTests
     [InlineData(true, true)]
     public void A_flight_that_comes_down_charged_has_failed_and_says_with_what(bool sixDegrees, bool canopy)
     {
-        var vehicle = canopy ? SampleHops.Vehicle with { Deployment = Deployment.AtApogee() } : SampleHops.Vehicle;
+        var vehicle = canopy ? SampleHops.Vehicle with { Deployment = Deployment.ByApogeeSensor() } : SampleHops.Vehicle;
         var site = SampleHops.ShortRail with { Wind = WindProfile.Uniform(0.5.MetresPerSecond()) };
         var flight = sixDegrees ? vehicle.FlySixDegrees(site) : vehicle.Fly(site);
         Assert.Equal(ResultStatus.Failed, flight.Status);
@@ -113,7 +113,7 @@ public class HopTests
         var numbers = SampleHops.Vehicle.Numbers(SampleHops.ShortRail);
         var marks = FlightRun.Fly(numbers, null, FlightAccuracy.Recorded);
         var (jetOn, jetOff) = SampleHops.Vehicle.Drag(SampleHops.ShortRail);
-        var vertical = (SampleHops.Vertical with { Drag = jetOff, DragUnderThrust = jetOn, Flow = SampleHops.Vehicle.Flow, DryMass = SampleHops.Vehicle.Balance().Mass }).Fly();
+        var vertical = (SampleHops.Vertical with { Drag = jetOff, DragUnderThrust = jetOn, Flow = SampleHops.Vehicle.Flow, DryMass = SampleHops.Vehicle.MassProperties().Mass }).Fly();
         Tolerance.Relative(vertical.Apogee.Meters, marks.ApogeeM, 1e-5);
         Tolerance.Relative(vertical.ApogeeTime.Seconds, marks.ApogeeTime, 1e-5);
         Assert.True(double.IsNaN(marks.WaterOutTime) && double.IsNaN(marks.JetEndTime));
@@ -134,7 +134,7 @@ public class HopTests
     [Fact]
     public void A_landing_while_gas_still_leaves_is_said_and_one_with_the_gas_out_is_not()
     {
-        var vehicle = SampleVehicles.Trainer with { Deployment = Deployment.Never };
+        var vehicle = SampleVehicles.Trainer with { Deployment = Deployment.None };
         Assert.DoesNotContain(vehicle.Fly(SampleVehicles.Calm).Findings, f => f.Message.Contains("gas still leaves", StringComparison.Ordinal));
         var narrow = vehicle with { Nozzle = new(2.2.Millimetres()), Charge = vehicle.Charge with { WaterFraction = Ratio.Zero, Pressure = 60.BarGauge() } };
         var flight = narrow.Fly(SampleHops.ShortRail);

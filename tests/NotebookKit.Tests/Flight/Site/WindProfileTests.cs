@@ -16,10 +16,10 @@ public class WindProfileTests
     [Fact]
     public void A_west_wind_carries_east_and_a_south_wind_north()
     {
-        var west = Drift.Under(100.Metres(), 5.MetresPerSecond(), WindProfile.Uniform(4.MetresPerSecond()));
+        var west = Drift.Descending(100.Metres(), 5.MetresPerSecond(), WindProfile.Uniform(4.MetresPerSecond()));
         Tolerance.Absolute(80, west.East.Meters, 1e-9);
         Tolerance.Absolute(0, west.North.Meters, 1e-9);
-        var south = Drift.Under(100.Metres(), 5.MetresPerSecond(), WindProfile.Uniform(4.MetresPerSecond(), 180.Degrees()));
+        var south = Drift.Descending(100.Metres(), 5.MetresPerSecond(), WindProfile.Uniform(4.MetresPerSecond(), 180.Degrees()));
         Tolerance.Absolute(0, south.East.Meters, 1e-9);
         Tolerance.Absolute(80, south.North.Meters, 1e-9);
     }
@@ -65,8 +65,8 @@ public class WindProfileTests
     public void Twice_the_wind_drifts_twice_as_far() =>
         Gen.Select(Gen.Double[0.5, 20], Gen.Double[10, 1000], Gen.Double[2, 20]).Sample((wind, height, descent) =>
         {
-            var once = Drift.Under(height.Metres(), descent.MetresPerSecond(), WindProfile.PowerLaw(wind.MetresPerSecond(), 10.Metres()));
-            var twice = Drift.Under(height.Metres(), descent.MetresPerSecond(), WindProfile.PowerLaw((2 * wind).MetresPerSecond(), 10.Metres()));
+            var once = Drift.Descending(height.Metres(), descent.MetresPerSecond(), WindProfile.PowerLaw(wind.MetresPerSecond(), 10.Metres()));
+            var twice = Drift.Descending(height.Metres(), descent.MetresPerSecond(), WindProfile.PowerLaw((2 * wind).MetresPerSecond(), 10.Metres()));
             return Math.Abs(twice.Distance / once.Distance - 2) < 1e-9;
         });
 

@@ -13,9 +13,9 @@ public class StabilityTests
     public void The_margin_is_centre_of_pressure_less_centre_of_gravity_at_every_row()
     {
         var result = Frame.Stability(40.Percent(), 80.Grams());
-        for (var i = 0; i < result.Along.Count; i++)
+        for (var i = 0; i < result.Abscissa.Count; i++)
             Tolerance.Absolute((result.CentreOfPressure[i] - result.CentreOfGravity[i]) / 60, result.Margin[i], 1e-9);
-        Assert.Equal(result.Margin.Values.Min(), result.LeastMargin);
+        Assert.Equal(result.Margin.Values.Min(), result.MinimumMargin);
         Assert.True(result.CentreOfGravity[0] > result.CentreOfGravity[^1]);
         Tolerance.Relative(1.140 + 0.9982 + 0.08, result.Mass[0], 1e-9);
         Tolerance.Relative(1.140, result.Mass[^1], 1e-9);
@@ -28,8 +28,8 @@ public class StabilityTests
         var result = Frame.Stability(60.Percent(), 80.Grams(), limits: limits);
         Assert.False(result.Holds);
         var remedy = result.Remedy!;
-        var mended = Frame with { Ledger = Frame.Ledger.With(new MassPart("Ballast", remedy.NoseBallast!.Value, remedy.BallastAt)) };
-        Tolerance.Relative(6, mended.Stability(60.Percent(), 80.Grams(), limits: limits).LeastMargin, 1e-9);
+        var mended = Frame with { MassBudget = Frame.MassBudget.With(new MassPart("Ballast", remedy.NoseBallast!.Value, remedy.BallastAt)) };
+        Tolerance.Relative(6, mended.Stability(60.Percent(), 80.Grams(), limits: limits).MinimumMargin, 1e-9);
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public class StabilityTests
         var remedy = Frame.Stability(60.Percent(), 80.Grams(), limits: limits).Remedy!;
         var fins = Frame.Body.Fins[0];
         var longer = Frame with { Body = Frame.Body with { Fins = [fins.WithSpanTimes(remedy.FinSpan!.Value / fins.Planform.Reach)] } };
-        Tolerance.Relative(6, longer.Stability(60.Percent(), 80.Grams(), limits: limits).LeastMargin, 1e-9);
+        Tolerance.Relative(6, longer.Stability(60.Percent(), 80.Grams(), limits: limits).MinimumMargin, 1e-9);
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public class StabilityTests
     {
         var bare = Frame with { Body = Frame.Body with { Fins = [] } };
         var result = bare.Stability(40.Percent(), 80.Grams());
-        Assert.True(result.LeastMargin < 0);
+        Assert.True(result.MinimumMargin < 0);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("Don't fly it", StringComparison.Ordinal));
         Assert.Equal(Cautions.ForFlight, result.Cautions);
     }
@@ -75,7 +75,7 @@ public class StabilityTests
 
     [Fact]
     public void A_vessel_wider_than_the_body_is_refused() =>
-        Assert.Throws<InvalidDesignException>(() => (Frame with { Tank = Frame.Tank with { Bore = 80.Millimetres() } }).Stability(40.Percent(), 80.Grams()));
+        Assert.Throws<InvalidDesignException>(() => (Frame with { Chamber = Frame.Chamber with { Bore = 80.Millimetres() } }).Stability(40.Percent(), 80.Grams()));
 
     [Fact]
     public void Beyond_Mach_point_nine_it_is_refused() =>

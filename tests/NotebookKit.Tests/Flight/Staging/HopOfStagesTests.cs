@@ -16,7 +16,7 @@ public class HopOfStagesTests
         Booster = Pair.Booster with { Charge = Pair.Booster.Charge with { Pressure = 14.BarGauge() } },
         Sustainer = Pair.Sustainer with
         {
-            Deployment = Deployment.Never,
+            Deployment = Deployment.None,
             Nozzle = new Nozzle(5.Millimetres()),
             Charge = Pair.Sustainer.Charge with { Pressure = 10.BarGauge(), WaterFraction = 80.Percent() },
         },

@@ -51,7 +51,7 @@ public class TwoStageTests
         var cost = Pair.CostOfDelay(Site, 2.Seconds());
         for (var i = 1; i < cost.Apogee.Count; i++) Assert.True(cost.Apogee[i] < cost.Apogee[i - 1]);
         Tolerance.Relative(Pair.Fly(Site).Apogee.Meters, cost.Apogee[0], 1e-4);
-        var late = (Pair with { Separation = Separation.AtBurnOut(2.Seconds()) }).Fly(Site);
+        var late = (Pair with { Separation = Separation.ByPressureLatch(2.Seconds()) }).Fly(Site);
         Tolerance.Relative(late.Apogee.Meters, cost.Apogee[^1], 1e-4);
     }
 
@@ -84,7 +84,7 @@ public class TwoStageTests
     [InlineData(50, "the ground comes first")]
     public void A_parting_at_a_bad_time_has_no_answer_and_says_why(double seconds, string words)
     {
-        var flight = (Pair with { Separation = Separation.AfterRelease(seconds.Seconds()) }).Fly(Site);
+        var flight = (Pair with { Separation = Separation.ByTimer(seconds.Seconds()) }).Fly(Site);
         Assert.Equal(ResultStatus.Failed, flight.Status);
         Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains(words, StringComparison.Ordinal));
     }
@@ -103,7 +103,7 @@ public class TwoStageTests
         // 90 mm of nose become the shoulder between 70 and 90 mm.
         Assert.Equal(1.6 + 0.09 + 1.15, stack.Body.Length.Meters, 9);
         var loaded = Pair.Sustainer.Charge.WaterMass.Kilograms + Pair.Sustainer.GasKg(Site);
-        Tolerance.Relative(Pair.Sustainer.Balance().Mass.Kilograms + Pair.Booster.Balance().Mass.Kilograms + loaded, stack.Balance().Mass.Kilograms, 1e-12);
+        Tolerance.Relative(Pair.Sustainer.MassProperties().Mass.Kilograms + Pair.Booster.MassProperties().Mass.Kilograms + loaded, stack.MassProperties().Mass.Kilograms, 1e-12);
         Assert.True(stack.Stability().Margin.Values.Min() > 1);
         // Of one diameter there is no shoulder: the booster's nose sits inside.
         var slim = Pair.Booster with

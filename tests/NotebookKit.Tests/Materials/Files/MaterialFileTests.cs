@@ -14,7 +14,7 @@ public class MaterialFileTests
         Assert.Equal(4600, fibre.TensileStrength.Value.Megapascals, 9);
         Assert.Equal(0.04, fibre.TensileStrength.Spread, 12);
         Assert.Equal("club.json, line 3", fibre.TensileStrength.Origin);
-        Assert.False(fibre.AxialModulus.IsOverride);
+        Assert.False(fibre.LongitudinalModulus.IsOverride);
         var sleeve = library.Braid("our 65 mm sleeve");
         Assert.Equal(120, sleeve.Carriers);
         Assert.Equal(410e-6, sleeve.Yarn.Value.KilogramsPerMeter, 12);
@@ -75,7 +75,7 @@ public class MaterialFileTests
         Assert.Contains("club.json, line 4: tensile strength: \"2200\" has no unit; write one of Pa, kPa, MPa", error.Message, StringComparison.Ordinal);
         Assert.Contains("club.json, line 5: density: \"2,57 g/cm3\"", error.Message, StringComparison.Ordinal);
         Assert.Contains("club.json, line 6: \"modulus\" isn't known here; this kind of material takes", error.Message, StringComparison.Ordinal);
-        Assert.Contains("club.json, line 7: \"axial modulus\" is missing; a new material needs all of its properties", error.Message, StringComparison.Ordinal);
+        Assert.Contains("club.json, line 7: \"longitudinal modulus\" is missing; a new material needs all of its properties", error.Message, StringComparison.Ordinal);
         Assert.Contains("club.json, line 10: modulus: \"furlongs\" in \"3 furlongs\" isn't a unit taken here", error.Message, StringComparison.Ordinal);
         Assert.Contains("club.json, line 11: \"my epoxy\" is to be like \"laminating epoxi\"", error.Message, StringComparison.Ordinal);
         Assert.Contains("club.json, line 13: there is no list \"sleeves\"; lists are fibres, resins", error.Message, StringComparison.Ordinal);

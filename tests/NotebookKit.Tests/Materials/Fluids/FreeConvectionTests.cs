@@ -7,11 +7,11 @@ namespace NotebookKit.Tests.Materials.Fluids;
 public class FreeConvectionTests
 {
     [Fact]
-    public void Still_gas_only_conducts() => Tolerance.Absolute(0.825 * 0.825, FreeConvection.Nusselt(FilmLaw.Upright, 0, 0.71), 1e-12);
+    public void Still_gas_only_conducts() => Tolerance.Absolute(0.825 * 0.825, FreeConvection.Nusselt(FilmLaw.Vertical, 0, 0.71), 1e-12);
 
     [Theory]
-    [InlineData(FilmLaw.Upright)]
-    [InlineData(FilmLaw.Lying)]
+    [InlineData(FilmLaw.Vertical)]
+    [InlineData(FilmLaw.Horizontal)]
     public void A_larger_difference_of_temperature_moves_the_gas_more(FilmLaw law)
     {
         var film = RealGas.Air.At(10.BarAbsolute(), 300.Kelvins());

@@ -35,8 +35,8 @@ public class ClosedFormTests
     public void Exponents_outside_1_to_1_7_are_refused()
     {
         Assert.Throws<OutOfRangeException>(() => WaterExpulsion.ExpansionWork(2.BarAbsolute(), 1.Litres(), 2.Litres(), 0.5, Air));
-        Assert.Throws<OutOfRangeException>(() => WaterExpulsion.GasShareForGreatestWork(2));
-        Assert.Throws<OutOfRangeException>(() => WaterExpulsion.GasShareForGreatestImpulseInVacuum(double.NaN));
+        Assert.Throws<OutOfRangeException>(() => WaterExpulsion.GasShareForMaximumWork(2));
+        Assert.Throws<OutOfRangeException>(() => WaterExpulsion.GasShareForMaximumImpulseInVacuum(double.NaN));
     }
 
     [Fact]

@@ -47,7 +47,7 @@ public class UnsteadyJetTests
         var space = new Space(1.2, 0);
         var water = new WaterPhase<Space>(Jet, Law, space, 3e-3, GasKg, WaterJetMode.Inertial, true);
         var start = new StartPhase<Space>(water, JetArea, true);
-        Span<double> ledger = stackalloc double[WaterPhase<Space>.Ledger];
+        Span<double> ledger = stackalloc double[WaterPhase<Space>.Budget];
         Span<double> s = stackalloc double[start.Dimension];
         s.Clear();
         s[2] = 2e-3;

@@ -55,7 +55,7 @@ public class FinStructureTests
     {
         // 300 m/s is wanted with the margin of 1.5: asked for by a fastest speed of 200 m/s.
         var result = Fins().Flutter(Pressure.FromGigapascals(gigapascals), 200.MetresPerSecond());
-        Tolerance.Relative(millimetres, result.ThicknessWanted.Millimeters, 4e-6);
+        Tolerance.Relative(millimetres, result.RequiredThickness.Millimeters, 4e-6);
     }
 
     // Measured flutter of AGARD wing 445.6, weakened model 3 in air; root 0.5587 m, tip 0.3682 m, span 0.762 m, 4 % thick, G 0.4392 GPa. The
@@ -75,7 +75,7 @@ public class FinStructureTests
         var sound = measured / mach;
         var speed = FinAeroelasticity.FlutterMps(0.4392e9, 0.04, aspect, taper, density * sound * sound / 1.4, sound);
         Tolerance.Relative(martin, speed, 2e-4);
-        if (mach <= FlutterResult.HighestMach) Assert.True(speed / FlutterResult.WantedMargin < measured);
+        if (mach <= FlutterResult.MaximumMach) Assert.True(speed / FlutterResult.RequiredMargin < measured);
     }
 
     // A thin flexible wing held at an angle at its root: flutter set in at 49, 43 and 38 m/s at 3, 5 and 7 degrees. That is bending by the steady
@@ -87,7 +87,7 @@ public class FinStructureTests
     {
         var result = Fins().Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond());
         Assert.Contains(result.Model.Assumptions, a => a.Contains("Small deflections", StringComparison.Ordinal) && a.Contains("can't follow", StringComparison.Ordinal));
-        Assert.True(FlutterResult.WantedMargin > 49.0 / 38);
+        Assert.True(FlutterResult.RequiredMargin > 49.0 / 38);
         var atTheEdge = Fins().Flutter(Pressure.FromGigapascals(5), result.FlutterSpeed * (38.0 / 49));
         Assert.False(atTheEdge.Holds);
     }

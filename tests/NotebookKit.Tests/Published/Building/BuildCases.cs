@@ -22,7 +22,7 @@ public class BuildCases
 
     private static BuildTask T(string name, double hours, params string[] after) => new(name, hours.Hours(), 0.Hours(), after);
 
-    private const string Textbook = "F. S. Hillier, G. J. Lieberman, Introduction to Operations Research, 7th ed. 2001, ch. 10, the Reliable Construction project; from memory";
+    private const string Textbook = "F. S. Hillier, G. J. Lieberman, Introduction to Operations Research, 7th ed. 2001, ch. 10, the Reliable Construction project; unverified";
 
     [Fact]
     [PublishedCase("B01", Textbook + ": 44 weeks, critical A-B-C-E-F-J-L-N")]

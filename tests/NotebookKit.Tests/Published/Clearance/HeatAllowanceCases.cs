@@ -10,7 +10,7 @@ public class HeatAllowanceCases
 {
     // L43: epoxy of 80 °C glass temperature against 20 °C: dry at 40 °C 0.816496581. The rest by the same equation, summed in Python 3.
     [Theory]
-    [PublishedCase("L43", "C. C. Chamis, NASA TM-83320, 1983 (equation from memory): sqrt((Tgw - T)/(Tgd - T0)), computed")]
+    [PublishedCase("L43", "C. C. Chamis, NASA TM-83320, 1983 (equation unverified): sqrt((Tgw - T)/(Tgd - T0)), computed")]
     [InlineData(80, 0, 40, 0.816496581)]
     [InlineData(80, 2, 40, 0.6110100927)]
     [InlineData(60, 2, 15, 0.8803408431)]

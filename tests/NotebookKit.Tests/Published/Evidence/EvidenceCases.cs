@@ -11,7 +11,7 @@ public class EvidenceCases
     [Theory]
     [InlineData(500, 1e-4)]
     [InlineData(250, 5e-4)]
-    [PublishedCase("E01", "NIST Statistical Reference Datasets, nonlinear regression, Misra1a (D. Misra, NIST 1978); from memory, reproduced to all digits compared")]
+    [PublishedCase("E01", "NIST Statistical Reference Datasets, nonlinear regression, Misra1a (D. Misra, NIST 1978); unverified, reproduced to all digits compared")]
     public void Misra1a_is_fitted_to_its_certified_values(double start1, double start2)
     {
         double[] y = [10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.40, 75.47, 81.78];

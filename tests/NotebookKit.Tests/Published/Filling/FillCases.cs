@@ -54,7 +54,7 @@ public class FillCases
     [InlineData(1.01325, 61.01325, 407.701711, 43.870393)]
     [InlineData(1.01325, 31.01325, 405.115702, 22.441821)]
     [InlineData(31, 61, 341.076431, 52.428571)]
-    [PublishedCase("P48", "Y. A. Cengel, M. A. Boles, Thermodynamics, charging of a rigid tank (from memory)")]
+    [PublishedCase("P48", "Y. A. Cengel, M. A. Boles, Thermodynamics, charging of a rigid tank (unverified)")]
     public void Adiabatic_charging_and_cooling(double fromBar, double toBar, double kelvins, double settledBar)
     {
         var hot = Charging.TemperatureAfter(fromBar.BarAbsolute(), toBar.BarAbsolute(), 293.15.Kelvins(), 293.15.Kelvins(), Gas.Air);

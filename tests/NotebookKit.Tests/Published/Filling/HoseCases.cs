@@ -81,7 +81,7 @@ public class HoseCases
     [Theory]
     [InlineData(1e5, 0.987299, 0.987710, 0.983720)]
     [InlineData(1e6, 0.993180, 0.995088, 0.988842)]
-    [PublishedCase("P72", "ISO 9300:2005 (from memory)")]
+    [PublishedCase("P72", "ISO 9300:2005 (unverified)")]
     public void Critical_nozzles(double reynolds, double normal, double precise, double cylindrical)
     {
         Tolerance.Absolute(normal, MeteringCoefficients.ToroidalNozzle(reynolds), 6e-7);
@@ -90,7 +90,7 @@ public class HoseCases
     }
 
     [Fact]
-    [PublishedCase("P73", "ISO 5167-2 and -3:2003 (from memory; the table prints 0.6069)")]
+    [PublishedCase("P73", "ISO 5167-2 and -3:2003 (unverified; the table prints 0.6069)")]
     public void Orifice_plate_and_nozzles()
     {
         Tolerance.Absolute(0.60687, MeteringCoefficients.OrificePlate(0.5, 1e5), 6e-6);

@@ -22,7 +22,7 @@ public class MeasuredVesselCases
         return of[^1];
     }
 
-    private static FillWall Steel(Chamber chamber, double wallMillimetres, FilmLaw law = FilmLaw.Upright) =>
+    private static FillWall Steel(Chamber chamber, double wallMillimetres, FilmLaw law = FilmLaw.Vertical) =>
         FillWall.Of(chamber, Ratio.Zero, ThermalWall.Steel(wallMillimetres.Millimetres())) with { Law = law };
 
     private static double Kilopascals(VentCurve curve, double t) => 100 * (1 + At(curve.Time, curve.Pressure, t));
@@ -41,7 +41,7 @@ public class MeasuredVesselCases
             SafePressure = 0.01.BarGauge(),
             Ambient = ambient,
             Temperature = 298.Kelvins(),
-            Wall = Steel(chamber, 8.18, FilmLaw.Lying),
+            Wall = Steel(chamber, 8.18, FilmLaw.Horizontal),
         };
     }
 
@@ -170,7 +170,7 @@ public class MeasuredVesselCases
             Temperature = 21.85.Celsius(),
             Heat = heat,
             Watch = 60.Seconds(),
-            Wall = Steel(chamber, 8.18, FilmLaw.Lying) with { Inlet = inletMillimetres?.Millimetres() },
+            Wall = Steel(chamber, 8.18, FilmLaw.Horizontal) with { Inlet = inletMillimetres?.Millimetres() },
         };
     }
 

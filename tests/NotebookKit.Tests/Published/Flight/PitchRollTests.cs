@@ -109,9 +109,9 @@ public class PitchRollTests
     {
         // A nose-heavy vehicle keeps more than a calibre at 15°, so that the angle alone limits the wind.
         var frame = SampleAirframes.ThreeFins;
-        var heavy = frame with { Ledger = frame.Ledger.With(new MassPart("Ballast", 2.Kilograms(), 200.Millimetres())) };
+        var heavy = frame with { MassBudget = frame.MassBudget.With(new MassPart("Ballast", 2.Kilograms(), 200.Millimetres())) };
         var result = heavy.LeaveRail(exit.MetresPerSecond(), 2.MetresPerSecond(), 0.Grams(), 0.Grams());
-        Assert.True(heavy.Body.MarginAt(heavy.Ledger.Balance().CentreOfGravity, 15.Degrees()) > 1);
+        Assert.True(heavy.Body.MarginAt(heavy.MassBudget.Balance().CentreOfGravity, 15.Degrees()) > 1);
         Tolerance.Absolute(wind, result.WindLimit.MetersPerSecond, 6e-4);
     }
 
@@ -119,7 +119,7 @@ public class PitchRollTests
     [PublishedCase("F33", "Common range practice, combined with NACA TR 1048 body lift: at 14° the 30-calibre body is unstable")]
     public void A_long_body_that_is_stable_at_zero_is_unstable_at_fourteen_degrees()
     {
-        var frame = new Airframe(SampleBodies.ThreeFins, new MassLedger([new MassPart("All", 1.6.Kilograms(), 1.2.Metres())]), SampleAirframes.ThreeFins.Tank);
+        var frame = new Airframe(SampleBodies.ThreeFins, new MassBudget([new MassPart("All", 1.6.Kilograms(), 1.2.Metres())]), SampleAirframes.ThreeFins.Chamber);
         var result = frame.LeaveRail(20.MetresPerSecond(), 5.MetresPerSecond(), 0.Grams(), 0.Grams());
         Assert.InRange(result.MarginAtZero, 2.9, 3.1);
         Assert.True(result.MarginAtAngle < 0);

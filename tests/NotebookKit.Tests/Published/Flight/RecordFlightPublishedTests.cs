@@ -20,14 +20,14 @@ public class RecordFlightPublishedTests
             new Charge(new Chamber(litres.Litres(), 66.Millimetres(), rated), 35.Percent(), rated, 293.15.Kelvins()),
             new Nozzle(throat.Millimetres()) { WaterContractionCoefficient = 1 }, 1.5.Kilograms(), DragCurve.Constant(0.27, 1.02719e-3.SquareMetres() / 0.27),
             LaunchSite.SeaLevel);
-        var litres = BracketedRoot.Solve(v => Vehicle(v).Peak().GreatestSpeedMetresPerSecond - 550 / 3.6, 1, 12, 1e-3);
+        var litres = BracketedRoot.Solve(v => Vehicle(v).Peak().MaximumSpeedMetresPerSecond - 550 / 3.6, 1, 12, 1e-3);
         var flight = Vehicle(litres).Fly();
 
         Tolerance.Relative(5393.66, flight.Curve.PeakThrust.Newtons, 0.02);
-        Assert.InRange(flight.GreatestSpeedTime.Seconds, 0.05, 0.5);
+        Assert.InRange(flight.MaximumSpeedTime.Seconds, 0.05, 0.5);
 
         // The published check counts the coast from the greatest speed, at sea-level density; here density falls with height.
-        var from = HeightAt(flight, flight.GreatestSpeedTime.Seconds);
+        var from = HeightAt(flight, flight.MaximumSpeedTime.Seconds);
         Tolerance.Relative(830, flight.Apogee.Meters - from, 0.05);
     }
 

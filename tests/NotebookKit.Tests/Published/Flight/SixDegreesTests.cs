@@ -61,7 +61,7 @@ public class SixDegreesTests
             DragFactor = 0,
             DryKg = massKg,
         };
-        var vehicle = new VehicleNumbers(new MassState(massKg, 1.2, 6.5e-4, 0.42), new(SampleVehicles.Trainer.Airframe.Tank), new(body), cant);
+        var vehicle = new VehicleNumbers(new MassState(massKg, 1.2, 6.5e-4, 0.42), new(SampleVehicles.Trainer.Airframe.Chamber), new(body), cant);
         return new(new(0), numbers.Air, new(numbers, vehicle, new(0, 0)), default);
     }
 

@@ -43,10 +43,10 @@ public class StagingTests
         var sustainer = pair.Sustainer.Numbers(Site) with { DragFactor = 0, Air = air };
         double Height(double delay, out double gain)
         {
-            var waiting = pair with { Separation = Separation.AtBurnOut(delay.Seconds()) };
+            var waiting = pair with { Separation = Separation.ByPressureLatch(delay.Seconds()) };
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(Site), FlightAccuracy.Recorded, null, out var end);
             var rows = new List<FlightRow>();
-            var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageParting.Marks(marks), rows);
+            var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageSeparation.Marks(marks), rows);
             var last = rows.Last(r => r.Time <= up.JetEndTime);
             gain = rows[0].Velocity.Z - last.Velocity.Z + (9.80665 * (last.Time - rows[0].Time));
             return up.ApogeeM;
@@ -77,7 +77,7 @@ public class StagingTests
     public void A_delayed_release_follows_the_closed_form_piece_by_piece(double delayS)
     {
         const double StackCd = 0.55, SustainerCd = 0.46, Gravity = 9.80665, Density = 1.225;
-        var pair = SampleVehicles.TwoStages with { Separation = Separation.AtBurnOut(delayS.Seconds()) };
+        var pair = SampleVehicles.TwoStages with { Separation = Separation.ByPressureLatch(delayS.Seconds()) };
         // Air of one density at every height: where g/(R L) is one, pressure and temperature fall in step. The closed form knows no other air.
         const double GasConstant = Gravity / AtmosphereLaw.Lapse;
         var air = new SiteAir(new(0, 101_325 / (GasConstant * Density), 101_325, GasConstant, countsGeometric: false), 0, WindProfile.Calm, 4);
@@ -90,7 +90,7 @@ public class StagingTests
         var (stack, sustainer) = (In(pair.Stack(Site), StackCd), In(pair.Sustainer, SustainerCd));
         var (rows, upRows) = (new List<FlightRow>(), new List<FlightRow>());
         var marks = FlightRun.FlyStack(stack, null, pair.Numbers(Site), FlightAccuracy.Recorded, rows, out var end);
-        var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageParting.Marks(marks), upRows);
+        var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageSeparation.Marks(marks), upRows);
 
         // The stack from the end of the booster's jet: v = vt tan(atan(v0/vt) - g t/vt), h = vt²/g ln(cos(...)/cos(...)).
         var spent = rows.First(r => r.Time >= marks.JetEndTime);

@@ -38,8 +38,8 @@ public class TurbulenceTests
             var angle = Math.PI / 2 * (i + 0.5) / Steps;
             var frequency = Math.Tan(angle) * 40 / 150;
             var width = Math.PI / 2 / Steps * 40 / 150 / Math.Pow(Math.Cos(angle), 2);
-            along += DrydenTurbulence.AlongSpectrum(deviation, scale, speed, frequency) * width;
-            across += DrydenTurbulence.AcrossSpectrum(deviation, scale, speed, frequency) * width;
+            along += DrydenTurbulence.LongitudinalSpectrum(deviation, scale, speed, frequency) * width;
+            across += DrydenTurbulence.LateralSpectrum(deviation, scale, speed, frequency) * width;
         }
 
         Tolerance.Relative(1.69, along, 1e-6);

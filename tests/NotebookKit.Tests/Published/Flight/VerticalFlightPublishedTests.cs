@@ -47,8 +47,8 @@ public class VerticalFlightPublishedTests
         Tolerance.Relative(55.24669, flight.EndOfJet.Speed.MetersPerSecond, SevenDigits);
         Tolerance.Relative(57.88145, flight.Curve.WaterPhase!.Impulse.NewtonSeconds, SevenDigits);
         Tolerance.Relative(24.14904, flight.Curve.GasPhase!.Impulse.NewtonSeconds, SevenDigits);
-        Tolerance.Relative(56.05856, flight.GreatestSpeed.MetersPerSecond, SevenDigits);
-        Tolerance.Relative(0.3169609, flight.GreatestSpeedTime.Seconds, 1e-5);
+        Tolerance.Relative(56.05856, flight.MaximumSpeed.MetersPerSecond, SevenDigits);
+        Tolerance.Relative(0.3169609, flight.MaximumSpeedTime.Seconds, 1e-5);
         Tolerance.Relative(148.6047, flight.Apogee.Meters, SevenDigits);
         Tolerance.Relative(5.409469, flight.ApogeeTime.Seconds, SevenDigits);
     }
@@ -78,7 +78,7 @@ public class VerticalFlightPublishedTests
         Tolerance.Relative(0.04259039, flight.WaterOut!.Time.Seconds, SevenDigits);
         Tolerance.Relative(39.38039, flight.WaterOut.Speed.MetersPerSecond, SevenDigits);
         Tolerance.Relative(0.07425698, flight.EndOfJet.Time.Seconds, SevenDigits);
-        Tolerance.Relative(49.66261, flight.GreatestSpeed.MetersPerSecond, SevenDigits);
+        Tolerance.Relative(49.66261, flight.MaximumSpeed.MetersPerSecond, SevenDigits);
         Tolerance.Relative(62.70369, flight.Apogee.Meters, SevenDigits);
         Tolerance.Relative(3.217771, flight.ApogeeTime.Seconds, SevenDigits);
     }
@@ -92,7 +92,7 @@ public class VerticalFlightPublishedTests
         Tolerance.Relative(0.3859844, Event(flight, "flow unchoked"), SevenDigits);
         Tolerance.Relative(0.5332721, flight.EndOfJet.Time.Seconds, SevenDigits);
         Tolerance.Relative(57.34458, flight.Curve.GasPhase!.Impulse.NewtonSeconds, SevenDigits);
-        Tolerance.Relative(39.59911, flight.GreatestSpeed.MetersPerSecond, SevenDigits);
+        Tolerance.Relative(39.59911, flight.MaximumSpeed.MetersPerSecond, SevenDigits);
         Tolerance.Relative(86.21931, flight.Apogee.Meters, SevenDigits);
         Tolerance.Relative(4.217273, flight.ApogeeTime.Seconds, SevenDigits);
     }
@@ -107,7 +107,7 @@ public class VerticalFlightPublishedTests
         var peak = (number switch { 1 => F1, 2 => F2, _ => F3 }).Peak();
         Tolerance.Relative(apogee, peak.ApogeeMetres, 1e-5);
         Tolerance.Relative(time, peak.ApogeeSeconds, 1e-5);
-        Tolerance.Relative(speed, peak.GreatestSpeedMetresPerSecond, 1e-5);
+        Tolerance.Relative(speed, peak.MaximumSpeedMetresPerSecond, 1e-5);
     }
 
     private static double Event(VerticalFlightResult flight, string name) => flight.Events.Single(e => e.Name == name).Time.Seconds;

@@ -26,11 +26,11 @@ public class WindTests
     public void Drift_from_300_metres()
     {
         var (from, descent, speed, reference) = (300.Metres(), 6.385242.MetresPerSecond(), 5.MetresPerSecond(), 10.Metres());
-        Tolerance.Relative(234.9167, Drift.Under(from, descent, WindProfile.Uniform(speed)).Distance.Meters, 3e-7);
-        var power = Drift.Under(from, descent, WindProfile.PowerLaw(speed, reference));
+        Tolerance.Relative(234.9167, Drift.Descending(from, descent, WindProfile.Uniform(speed)).Distance.Meters, 3e-7);
+        var power = Drift.Descending(from, descent, WindProfile.PowerLaw(speed, reference));
         Tolerance.Relative(334.1483, power.Distance.Meters, 3e-7);
         Tolerance.Relative(7.112059, power.MeanWind.MetersPerSecond, 1e-7);
-        Tolerance.Relative(332.0231, Drift.Under(from, descent, WindProfile.LogLaw(speed, reference, 0.03.Metres())).Distance.Meters, 3e-7);
+        Tolerance.Relative(332.0231, Drift.Descending(from, descent, WindProfile.LogLaw(speed, reference, 0.03.Metres())).Distance.Meters, 3e-7);
     }
 
     // The power law that touches the log law at the reference height has alpha = 1 / ln(z_ref / z0): equal slopes there.

@@ -11,7 +11,7 @@ public class HygrothermalCases
     private static Temperature Fahrenheit(double degrees) => Temperature.FromDegreesFahrenheit(degrees);
 
     [Theory]
-    [PublishedCase("L41", "Chamis, NASA TM-83320, 1983, wet glass temperature (equation from memory); values exact")]
+    [PublishedCase("L41", "Chamis, NASA TM-83320, 1983, wet glass temperature (equation unverified); values exact")]
     [InlineData(0, 1)]
     [InlineData(0.5, 0.95125)]
     [InlineData(1, 0.905)]
@@ -23,7 +23,7 @@ public class HygrothermalCases
         Tolerance.Absolute(ratio, HygrothermalRetention.WetGlassRatio(percent.Percent()), 1e-14);
 
     [Theory]
-    [PublishedCase("L43", "Chamis, NASA TM-83320, 1983 (equation from memory): cold-cured epoxy, computed")]
+    [PublishedCase("L43", "Chamis, NASA TM-83320, 1983 (equation unverified): cold-cured epoxy, computed")]
     [InlineData(20, 0, 1)]
     [InlineData(40, 0, 0.816496581)]
     [InlineData(60, 0, 0.577350269)]
@@ -33,7 +33,7 @@ public class HygrothermalCases
         Tolerance.Relative(retention, new HygrothermalRetention(80.Celsius(), percent.Percent(), celsius.Celsius()).Evaluate().Retention, 1e-8);
 
     [Fact]
-    [PublishedCase("L43", "Chamis, NASA TM-83320, 1983 (equation from memory): wet glass temperature of cold-cured epoxy")]
+    [PublishedCase("L43", "Chamis, NASA TM-83320, 1983 (equation unverified): wet glass temperature of cold-cured epoxy")]
     public void Wet_glass_temperature_of_cold_cured_epoxy() =>
         Tolerance.Absolute(62.4, new HygrothermalRetention(80.Celsius(), 2.Percent(), 20.Celsius()).WetGlass.DegreesCelsius, 1e-9);
 

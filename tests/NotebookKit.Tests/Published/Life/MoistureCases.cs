@@ -6,7 +6,7 @@ namespace NotebookKit.Tests.Published.Life;
 
 public class MoistureCases
 {
-    private const string Sources = "Crank 1975, plane sheet; Shen and Springer, J. Compos. Mater. 10, 1976 (approximation from memory): computed";
+    private const string Sources = "Crank 1975, plane sheet; Shen and Springer, J. Compos. Mater. 10, 1976 (approximation unverified): computed";
 
     private static KinematicViscosity Mm2PerS(double value) => KinematicViscosity.FromSquareMetersPerSecond(value * 1e-6);
 

@@ -11,7 +11,7 @@ public class RiskCases
 
     // The print says index 2.84, whose chance is 2.2557e-3; its own chance of 2.4e-3 belongs to 2.82: 2.84 is a misprint.
     [Fact]
-    [PublishedCase("L59", "Faber, lecture notes (attribution from memory), Ex. 6.1: printed chance 2.4e-3")]
+    [PublishedCase("L59", "Faber, lecture notes (attribution unverified), Ex. 6.1: printed chance 2.4e-3")]
     public void Normal_strength_and_load()
     {
         var result = Of(350, 35, 200, 40).Normal();

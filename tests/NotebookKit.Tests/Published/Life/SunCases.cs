@@ -21,7 +21,7 @@ public class SunCases
     }
 
     [Theory]
-    [PublishedCase("L48", "ASHRAE Handbook: Fundamentals, sol-air temperature, surface colour a/h (from memory)")]
+    [PublishedCase("L48", "ASHRAE Handbook: Fundamentals, sol-air temperature, surface colour a/h (unverified)")]
     [InlineData(0.052, 80.5)]
     [InlineData(0.026, 55.8)]
     public void Dark_and_light_surfaces(double ratioM2KPerW, double celsius) =>

@@ -116,7 +116,7 @@ public class RealAirCases
         Tolerance.Absolute(settledBar, RealGas.Air.Settled(hot, Room).Pressure.Bar, 2e-3);
     }
 
-    // Tables of the equations' authors, from memory: zero density, five digits and more.
+    // Tables of the equations' authors, unverified: zero density, five digits and more.
     [Theory]
     [InlineData("air", 18.5230, 26.3529)]
     [InlineData("nitrogen", 17.8771, 25.9361)]

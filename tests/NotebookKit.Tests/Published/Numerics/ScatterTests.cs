@@ -87,7 +87,7 @@ public class ScatterTests
     [InlineData(0.95, 59)]
     [InlineData(0.99, 299)]
     [InlineData(0.997, 998)]
-    public void Samples_for_the_largest_to_cover(double coverage, int samples) => Assert.Equal(samples, SampleSize.ForLargestToCover(coverage));
+    public void Samples_for_the_largest_to_cover(double coverage, int samples) => Assert.Equal(samples, SampleSize.ForMaximumToCover(coverage));
 
     [Theory]
     [PublishedCase("F64", "Rule of three: 95 % bound of about 3/n where none was seen")]

@@ -73,7 +73,7 @@ public class GasFlowPublishedTests
     }
 
     [Fact]
-    [PublishedCase("P46", "10 ft3 tank at 100 psia through a 0.1 in orifice: a NASA network-flow verification case (geometry from memory); formula re-computed, 2025")]
+    [PublishedCase("P46", "10 ft3 tank at 100 psia through a 0.1 in orifice: a NASA network-flow verification case (geometry unverified); formula re-computed, 2025")]
     public void Slow_tank()
     {
         var tank = new GasBlowDown(

@@ -52,7 +52,7 @@ public class MeasuredDischargeTests
     [PublishedCase("N01", Air + "; pressure within 6 %, coldest gas 256.4 K within 6 K")]
     public void Heat_from_the_wall_explains_the_air_vessel()
     {
-        var curve = AirVessel(FlowModel.Real with { WallWarming = new() { Law = FilmLaw.Lying, Wall = ThermalWall.Steel(8.18.Millimetres()) } }, 0.86);
+        var curve = AirVessel(FlowModel.Real with { WallWarming = new() { Law = FilmLaw.Horizontal, Wall = ThermalWall.Steel(8.18.Millimetres()) } }, 0.86);
         foreach (var (time, pressure) in AirPressure) Tolerance.Relative(pressure, At(curve, curve.Pressure, time) * 100, 0.06);
         Tolerance.Absolute(256.4, Coldest(curve, 60).Kelvins, 6);
     }

@@ -78,12 +78,12 @@ public class MeasuredWaterJetTests
 
     // Castel's 0.946 and 0.963 are remembered: what gates is their place between the measured short tube and the bell mouth, and that the source says so.
     [Fact]
-    [PublishedCase("N34", "Castel, conical converging mouth of 13.4° (from memory), between the mouths of Encyclopaedia Britannica 1911")]
+    [PublishedCase("N34", "Castel, conical converging mouth of 13.4° (unverified), between the mouths of Encyclopaedia Britannica 1911")]
     public void A_conical_mouth_lies_between_tube_and_bell()
     {
         var cone = Nozzle.Conical(10.Millimetres());
         Assert.InRange(cone.WaterDischargeCoefficient, Nozzle.ShortTube(10.Millimetres()).WaterDischargeCoefficient, Nozzle.Rounded(10.Millimetres()).WaterDischargeCoefficient);
-        Assert.Equal(NotebookKit.Provenance.SourceKind.FromMemory, cone.Source.Kind);
+        Assert.Equal(NotebookKit.Provenance.SourceKind.Unverified, cone.Source.Kind);
     }
 
     // 0.62 is 0.97 of speed times 0.64 of area. One 0.9 lumped into area or into speed: thrusts 2 · 0.9 A Δp and 2 · 0.81 A Δp, 10 % apart.

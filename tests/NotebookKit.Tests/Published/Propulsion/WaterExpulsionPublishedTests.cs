@@ -114,9 +114,9 @@ public class WaterExpulsionPublishedTests
     [PublishedCase("P12 P13", "Optimum by differentiation; independent arithmetic, 2025")]
     public void Optimum_shares()
     {
-        Tolerance.Relative(0.304551, WaterExpulsion.GasShareForGreatestImpulseInVacuum(1.4).DecimalFractions, 2e-6);
-        Tolerance.Relative(0.25, WaterExpulsion.GasShareForGreatestImpulseInVacuum(1).DecimalFractions, 1e-12);
-        Tolerance.Relative(0.431201, WaterExpulsion.GasShareForGreatestWork(1.4).DecimalFractions, 2e-6);
+        Tolerance.Relative(0.304551, WaterExpulsion.GasShareForMaximumImpulseInVacuum(1.4).DecimalFractions, 2e-6);
+        Tolerance.Relative(0.25, WaterExpulsion.GasShareForMaximumImpulseInVacuum(1).DecimalFractions, 1e-12);
+        Tolerance.Relative(0.431201, WaterExpulsion.GasShareForMaximumWork(1.4).DecimalFractions, 2e-6);
     }
 
     [Theory]

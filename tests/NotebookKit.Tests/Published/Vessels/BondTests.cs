@@ -66,7 +66,7 @@ public class BondTests(Xunit.Abstractions.ITestOutputHelper output)
 
     // Remembered ranges: two-part epoxy on treated aluminium 15 to 35 MPa, abraded laminate 10 to 25, plastics 1 to 8. Reported; the order of the surfaces gates.
     [Fact]
-    [PublishedCase("V67", "lap-shear ranges from memory; ASTM D1002 as coupon: plastics hold least, treated metal most")]
+    [PublishedCase("V67", "lap-shear ranges unverified; ASTM D1002 as coupon: plastics hold least, treated metal most")]
     public void Surfaces_hold_in_their_order()
     {
         var glue = MaterialLibrary.Typical.Adhesive("structural epoxy");
@@ -76,7 +76,7 @@ public class BondTests(Xunit.Abstractions.ITestOutputHelper output)
         foreach (var surface in Enum.GetValues<BondSurface>()) output.WriteLine($"{surface}: {glue.On(surface).Value.Show()}");
     }
 
-    // The fillet lowers the peak by some 30 to 40 % (from memory): a joint of this library has no member to claim it with.
+    // The fillet lowers the peak by some 30 to 40 % (unverified): a joint of this library has no member to claim it with.
     [Fact]
     [PublishedCase("V68", "Adams and Peppiatt, J. Strain Anal. 9, 1974, abstract: the peak lies at the corner inside the fillet; never credited here")]
     public void A_fillet_can_not_be_credited()
@@ -85,7 +85,7 @@ public class BondTests(Xunit.Abstractions.ITestOutputHelper output)
         // At the coupon's own geometry the mean shear at failure is the coupon's, not above it.
         var even = new BondedPlug(MaterialLibrary.Typical.Adhesive("structural epoxy"), 3.Millimetres(), BondSurface.AbradedLaminate, BondSurface.AbradedMetal) { BondLine = 3.Millimetres() };
         var vessel = NotebookKit.Tests.Vessels.Samples.Trainer;
-        var burst = (vessel with { Forward = vessel.Forward with { Joints = [even] } }).Burst().Parts.Single(p => p.Name == "forward end, bonded plug").Burst;
+        var burst = (vessel with { ForwardEnd = vessel.ForwardEnd with { Joints = [even] } }).Burst().Parts.Single(p => p.Name == "forward end, bonded plug").Burst;
         Assert.True(even.MeanShear(burst, vessel.Liner.Bore) <= even.CouponStrength.Value * 1.0000001);
     }
 }

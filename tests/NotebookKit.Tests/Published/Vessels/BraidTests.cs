@@ -37,7 +37,7 @@ public class BraidTests
     public void Balance_and_limit_diameters()
     {
         Tolerance.Absolute(87.76, SleeveFit.DiameterAt(Sleeve(), 54.7356.Degrees()).Millimeters, 5e-3);
-        Tolerance.Absolute(107.48, SleeveFit.LargestDiameter(Sleeve()).Millimeters, 5e-3);
+        Tolerance.Absolute(107.48, SleeveFit.MaximumDiameter(Sleeve()).Millimeters, 5e-3);
         var error = Assert.Throws<OutOfRangeException>(() => SleeveFit.Over(Sleeve(), 108.Millimetres()));
         Assert.Contains("108 mm", error.Message, StringComparison.Ordinal);
         Assert.Contains("107.5 mm", error.Message, StringComparison.Ordinal);

@@ -6,7 +6,7 @@ namespace NotebookKit.Tests.Published.Vessels;
 
 public class DomePathTests
 {
-    private const string Koussios = "Zickel, ARS Journal 32, 1962; Koussios, Filament Winding, 2004 (from memory); figures computed " +
+    private const string Koussios = "Zickel, ARS Journal 32, 1962; Koussios, Filament Winding, 2004 (unverified); figures computed " +
         "independently";
 
     [Fact]
@@ -71,7 +71,7 @@ public class DomePathTests
         Tolerance.Absolute(angle, Geodesic.AngleAt(10.Millimetres(), (50 * radius).Millimetres()).Degrees, 6e-4);
 
     [Fact]
-    [PublishedCase("E47", "isotensoid with closed poles, Taylor's curve: height 0.599 (from memory), √π·Γ(3/4)/Γ(1/4); figures computed " +
+    [PublishedCase("E47", "isotensoid with closed poles, Taylor's curve: height 0.599 (unverified), √π·Γ(3/4)/Γ(1/4); figures computed " +
         "independently")]
     public void Isotensoid_with_closed_poles()
     {

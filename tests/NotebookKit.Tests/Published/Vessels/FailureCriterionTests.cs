@@ -16,8 +16,8 @@ public class FailureCriterionTests
     public void Strength_of_a_ply_at_60_degrees(FailureCriterion criterion, double expected)
     {
         var local = Lamina.Resolve(60.Degrees(), 2.Megapascals(), (-3).Megapascals(), 4.Megapascals());
-        Tolerance.Relative(1.714, local.Along.Megapascals, 1e-3);
-        Tolerance.Relative(-2.714, local.Across.Megapascals, 1e-3);
+        Tolerance.Relative(1.714, local.Longitudinal.Megapascals, 1e-3);
+        Tolerance.Relative(-2.714, local.Transverse.Megapascals, 1e-3);
         Tolerance.Relative(-4.165, local.Shear.Megapascals, 1e-3);
         Tolerance.Relative(expected, Cases.T300Strength.Reserve(local, criterion), 1e-3);
     }
@@ -56,11 +56,11 @@ public class FailureCriterionTests
         var tube = Cases.Tube(Cases.T300, Cases.T300Strength, (55, 1));
         // 1 MPa of hoop stress: p = σ·t/R.
         var unit = tube.Stresses(GaugePressure.FromPascals(1e6 * 1e-3 / 50e-3))[0];
-        Tolerance.Relative(1.4118, unit.Along.Megapascals, 1e-3);
-        Tolerance.Relative(0.08825, unit.Across.Megapascals, 1e-3);
+        Tolerance.Relative(1.4118, unit.Longitudinal.Megapascals, 1e-3);
+        Tolerance.Relative(0.08825, unit.Transverse.Megapascals, 1e-3);
         Tolerance.Relative(0.02519, Math.Abs(unit.Shear.Megapascals), 1e-3);
-        Tolerance.Relative(439.2, tube.Fail(2, 1, FailureCriterion.TsaiWu).FirstCrack.Megapascals, 1e-3);
-        Tolerance.Relative(453.2, tube.Fail(2, 1).FirstCrack.Megapascals, 1e-3);
+        Tolerance.Relative(439.2, tube.Fail(2, 1, FailureCriterion.TsaiWu).FirstPlyFailure.Megapascals, 1e-3);
+        Tolerance.Relative(453.2, tube.Fail(2, 1).FirstPlyFailure.Megapascals, 1e-3);
         // The first failure is resin: a leak, not a burst.
         Assert.Equal(FailureMode.Matrix, tube.Fail(2, 1).Steps[0].Mode);
     }

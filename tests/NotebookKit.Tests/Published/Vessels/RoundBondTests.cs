@@ -17,7 +17,7 @@ public class RoundBondTests
     [PublishedCase("E27", Volkersen)]
     public void Ring_in_a_tube()
     {
-        var shear = Joint.Under(80.BarGauge());
+        var shear = Joint.StressAt(80.BarGauge());
         Tolerance.Relative(0.24976, shear.Omega.InverseMillimeters, 1e-4);
         Tolerance.Relative(0.24976, Joint.AxialRate.InverseMillimeters, 1e-4);
         Tolerance.Relative(5, shear.Mean.Megapascals, 1e-4);
@@ -31,8 +31,8 @@ public class RoundBondTests
     [PublishedCase("E28", Volkersen)]
     public void Longer_overlap_and_solid_plug()
     {
-        Tolerance.Relative(43.191, (Joint with { Overlap = 80.Millimetres() }).Under(80.BarGauge()).Peak.Megapascals, 1e-4);
-        var plug = (Joint with { Second = Ring with { InnerRadius = Length.Zero } }).Under(80.BarGauge());
+        Tolerance.Relative(43.191, (Joint with { Overlap = 80.Millimetres() }).StressAt(80.BarGauge()).Peak.Megapascals, 1e-4);
+        var plug = (Joint with { Second = Ring with { InnerRadius = Length.Zero } }).StressAt(80.BarGauge());
         Tolerance.Relative(0.23631, plug.Omega.InverseMillimeters, 1e-4);
         Tolerance.Relative(45.650, plug.AtFirst.Megapascals, 1e-4);
         Tolerance.Relative(1.619, plug.AtSecond.Megapascals, 1e-3);
@@ -54,7 +54,7 @@ public class RoundBondTests
     }
 
     [Fact]
-    [PublishedCase("E31", "Goland and Reissner, J. Appl. Mech. 11, 1944 (from memory: limit 0.26); figures re-computed")]
+    [PublishedCase("E31", "Goland and Reissner, J. Appl. Mech. 11, 1944 (unverified: limit 0.26); figures re-computed")]
     public void Bending_at_the_end_of_a_single_lap()
     {
         double[] loads = [50, 200, 400], factors = [.7880, .6522, .5729];
@@ -69,7 +69,7 @@ public class RoundBondTests
     }
 
     [Fact]
-    [PublishedCase("E32", "form of Hart-Smith, NASA CR-112235 and CR-112236, 1973 (from memory; derived again); figures computed " +
+    [PublishedCase("E32", "form of Hart-Smith, NASA CR-112235 and CR-112236, 1973 (unverified; derived again); figures computed " +
         "independently")]
     public void Tough_adhesive_in_a_long_overlap()
     {

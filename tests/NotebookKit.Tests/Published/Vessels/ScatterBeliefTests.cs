@@ -42,7 +42,7 @@ public class ScatterBeliefTests
         var belief = NormalBelief.Jeffreys.Learn([1.2, 2.4, 1.3, 1.3, 0, 1.0, 1.8, 0.8, 4.6, 1.4]);
         Tolerance.Absolute(1.58, belief.Mean, 1e-9);
         Tolerance.Absolute(1.2300, belief.Deviation, 6e-5);
-        Tolerance.Absolute(4.0621, belief.Mean / (belief.Deviation / Math.Sqrt(belief.Worth)), 6e-5);
+        Tolerance.Absolute(4.0621, belief.Mean / (belief.Deviation / Math.Sqrt(belief.EquivalentTests)), 6e-5);
         Tolerance.Relative(0.0028329, 2 * belief.MeanBelow(0), 1e-3);
         Tolerance.Absolute(0.99858, 1 - belief.MeanBelow(0), 6e-6);
         Tolerance.Absolute(0.87413, 1 - belief.NextBelow(0), 6e-6);

@@ -13,8 +13,8 @@ public class VesselExpansionTests
     {
         Liner = new Liner(Samples.Stock.Solid("aluminium 6061-T6"), 99.Millimetres(), 1.Millimetres()),
         Plies = [],
-        Nozzle = Solid(Samples.Trainer.Nozzle),
-        Forward = Solid(Samples.Trainer.Nozzle),
+        NozzleEnd = Solid(Samples.Trainer.NozzleEnd),
+        ForwardEnd = Solid(Samples.Trainer.NozzleEnd),
     };
 
     [Fact]
@@ -42,11 +42,11 @@ public class VesselExpansionTests
     public void Growth_is_linear_while_sound_and_more_past_the_first_crack()
     {
         var burst = Samples.Trainer.Burst();
-        var half = Samples.Trainer.Expansion(burst.FirstCrack * 0.5);
-        var quarter = Samples.Trainer.Expansion(burst.FirstCrack * 0.25);
+        var half = Samples.Trainer.Expansion(burst.FirstPlyFailure * 0.5);
+        var quarter = Samples.Trainer.Expansion(burst.FirstPlyFailure * 0.25);
         Assert.True(half.IsSound);
         Tolerance.Relative(2 * quarter.Strain.Hoop.DecimalFractions, half.Strain.Hoop.DecimalFractions, 1e-9);
-        var past = Samples.Trainer.Expansion(burst.FirstCrack * 1.2);
+        var past = Samples.Trainer.Expansion(burst.FirstPlyFailure * 1.2);
         Assert.False(past.IsSound);
         Assert.True(past.CompliancePerBar > 1.2 * half.CompliancePerBar);
         Assert.Contains(past.Findings, f => f.Message.Contains("resin of carbon sleeve 65 mm heavy cracked", StringComparison.Ordinal));
@@ -56,7 +56,7 @@ public class VesselExpansionTests
     public void Fibre_use_comes_to_one_at_the_burst_of_the_wall()
     {
         var burst = Samples.Trainer.Burst();
-        var use = Samples.Trainer.Expansion(burst.WallBurst * 0.9999).MostUsed!.FibreUse.DecimalFractions;
+        var use = Samples.Trainer.Expansion(burst.WallBurst * 0.9999).MaximumUse!.FibreUse.DecimalFractions;
         Tolerance.Relative(1, use, 2e-3);
     }
 

@@ -33,7 +33,7 @@ public class PressureVesselTests
     public void First_crack_and_burst_are_two_answers()
     {
         var burst = Vessel.Burst();
-        Assert.True(burst.FirstCrack < burst.WallBurst);
+        Assert.True(burst.FirstPlyFailure < burst.WallBurst);
         Assert.Equal(FailureMode.Matrix, burst.Steps[0].Mode);
         Assert.Equal(FailureMode.FibreTension, burst.WallMode);
     }
@@ -46,7 +46,7 @@ public class PressureVesselTests
         Assert.Contains(burst.WeakestPart.Name, burst.Lines[0].Note, StringComparison.Ordinal);
         var glued = Vessel with
         {
-            Forward = Vessel.Forward with
+            ForwardEnd = Vessel.ForwardEnd with
             {
                 Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal)],
             },
@@ -132,7 +132,7 @@ public class PressureVesselTests
     public void A_short_thick_bond_carries_no_more_than_the_coupon_in_the_mean()
     {
         var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 5.Millimetres(), BondSurface.AbradedLaminate, BondSurface.AbradedMetal) { BondLine = 2.Millimetres() };
-        var glued = Vessel with { Forward = Vessel.Forward with { Joints = [plug] } };
+        var glued = Vessel with { ForwardEnd = Vessel.ForwardEnd with { Joints = [plug] } };
         var part = Assert.Single(glued.Burst().Parts, p => p.Name == "forward end, bonded plug");
         Tolerance.Relative(plug.CouponStrength.Value.Megapascals, plug.MeanShear(part.Burst, 66.Millimetres()).Megapascals, 1e-9);
     }
@@ -142,7 +142,7 @@ public class PressureVesselTests
     {
         var sleeve = new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm light"));
         var layup = (Vessel with { Plies = [sleeve, sleeve] }).Layup();
-        Assert.Equal(layup.Plies[0].Over.Millimeters, layup.Plies[1].Under.Millimeters, 12);
+        Assert.Equal(layup.Plies[0].OuterDiameter.Millimeters, layup.Plies[1].InnerDiameter.Millimeters, 12);
         Assert.True(layup.Plies[1].Angle!.Value > layup.Plies[0].Angle!.Value);
     }
 
@@ -155,9 +155,9 @@ public class PressureVesselTests
         var ply = layup.Plies[0];
         var braid = ((BraidedSleeve)ply.Ply).Braid;
         var weight = braid.Carriers * braid.Yarn.Value.GramsPerMeter / Math.Cos(braid.NominalAngle.Radians);
-        Tolerance.Relative(ply.CutAlong.Meters * weight, ply.FibreMass.Grams, 1e-12);
+        Tolerance.Relative(ply.CutLength.Meters * weight, ply.FibreMass.Grams, 1e-12);
         // Laminate cross-section by volume: fibre and resin over their densities fill the ring.
-        var ring = Math.PI / 4 * (Math.Pow(ply.Over.Meters, 2) - Math.Pow(ply.Under.Meters, 2));
+        var ring = Math.PI / 4 * (Math.Pow(ply.OuterDiameter.Meters, 2) - Math.Pow(ply.InnerDiameter.Meters, 2));
         var perLength = braid.Carriers * braid.Yarn.Value.KilogramsPerMeter / Math.Cos(ply.Angle!.Value.Radians);
         Tolerance.Relative(perLength / braid.Fibre.Density.Value.KilogramsPerCubicMeter / ply.FibreFraction.DecimalFractions, ring, 1e-10);
     }
@@ -231,7 +231,7 @@ public class PressureVesselTests
     public void A_bonded_plug_says_what_its_shear_lag_leaves_out()
     {
         var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal);
-        var glued = Samples.Trainer with { Forward = Samples.Trainer.Forward with { Joints = [plug] } };
+        var glued = Samples.Trainer with { ForwardEnd = Samples.Trainer.ForwardEnd with { Joints = [plug] } };
         var finding = Assert.Single(glued.Burst().Findings, f => f.Message.Contains("peel", StringComparison.Ordinal));
         Assert.Equal(FindingSeverity.Warning, finding.Severity);
         Assert.Contains("liner to the plies", finding.Message, StringComparison.Ordinal);

@@ -10,7 +10,7 @@ public class EndJointTests
 {
     private static readonly Adhesive Epoxy = Samples.Stock.Adhesive("structural epoxy");
 
-    private static GaugePressure Burst(EndJoint joint) => Part(Samples.Trainer with { Forward = Samples.Trainer.Forward with { Joints = [joint] } }, "forward end, " + joint.Name);
+    private static GaugePressure Burst(EndJoint joint) => Part(Samples.Trainer with { ForwardEnd = Samples.Trainer.ForwardEnd with { Joints = [joint] } }, "forward end, " + joint.Name);
 
     private static GaugePressure Part(PressureVessel vessel, string name) => vessel.Burst().Parts.Single(p => p.Name == name).Burst;
 
@@ -68,7 +68,7 @@ public class EndJointTests
         var fibre = Samples.Stock.Fibre("carbon T700 class");
         var solid = ply.Thickness.Meters * ply.FibreFraction.DecimalFractions;
         var c = Math.Cos(ply.Angle!.Value.Radians);
-        var radius = (ply.Under + ply.Thickness).Meters / 2;
+        var radius = (ply.InnerDiameter + ply.Thickness).Meters / 2;
         var expected = 2 * 0.6 * fibre.TensileStrength.Value.Pascals * solid * c * c / radius * 0.85;
         Tolerance.Relative(expected, Part(Samples.Trainer, "forward end, sleeve carried over").Pascals, 1e-9);
         // A cloth over it doesn't reach the end.
@@ -101,7 +101,7 @@ public class EndJointTests
     [Fact]
     public void An_end_without_a_joint_and_a_dome_too_flat_are_refused()
     {
-        var open = Samples.Trainer with { Forward = new VesselEnd(DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 30.Millimetres())) };
+        var open = Samples.Trainer with { ForwardEnd = new VesselEnd(DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 30.Millimetres())) };
         var error = Assert.Throws<InvalidDesignException>(() => open.Burst());
         Assert.Contains("Forward end: No joint holds the closure in", error.Message, StringComparison.Ordinal);
         Assert.Contains("Forward end: depth of the dome", error.Message, StringComparison.Ordinal);

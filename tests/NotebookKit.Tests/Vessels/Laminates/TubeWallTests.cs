@@ -29,7 +29,7 @@ public class TubeWallTests
         {
             var twice = new TubeWall(wall.Radius * 2, [.. wall.Plies.Select(p => p with { Thickness = p.Thickness * 2 })]);
             var (one, two) = (wall.Burst(), twice.Burst());
-            Tolerance.Relative(one.FirstCrack.Pascals, two.FirstCrack.Pascals, 1e-7);
+            Tolerance.Relative(one.FirstPlyFailure.Pascals, two.FirstPlyFailure.Pascals, 1e-7);
             Tolerance.Relative(one.Last.Pascals, two.Last.Pascals, 1e-7);
         },
         iter: 300);
@@ -40,7 +40,7 @@ public class TubeWallTests
         {
             var stronger = wall with { Plies = [.. wall.Plies.Select(p => p with { Lamina = Times(p.Lamina, 1.7), Strength = Times(p.Strength, 1.7) })] };
             var (one, two) = (wall.Burst(), stronger.Burst());
-            Tolerance.Relative(1.7 * one.FirstCrack.Pascals, two.FirstCrack.Pascals, 1e-7);
+            Tolerance.Relative(1.7 * one.FirstPlyFailure.Pascals, two.FirstPlyFailure.Pascals, 1e-7);
             Tolerance.Relative(1.7 * one.Last.Pascals, two.Last.Pascals, 1e-7);
         },
         iter: 300);
@@ -74,7 +74,7 @@ public class TubeWallTests
             foreach (var criterion in Enum.GetValues<FailureCriterion>())
             {
                 var failure = wall.Burst(criterion);
-                Assert.True(failure.FirstCrack <= failure.Last);
+                Assert.True(failure.FirstPlyFailure <= failure.Last);
                 Assert.True(double.IsFinite(failure.Last.Pascals) && failure.Last.Pascals > 0);
                 Assert.True(failure.Steps.Zip(failure.Steps.Skip(1)).All(s => s.First.MeanStress <= s.Second.MeanStress));
             }
@@ -125,9 +125,9 @@ public class TubeWallTests
 
     private static string Describe(TubeWall wall) => string.Join(" | ", wall.Plies.Select(Describe));
 
-    private static string Describe(TubePly ply) => $"{ply.Lamina.Axial.Gigapascals:F0} GPa {ply.Angle.Degrees:F1}° {ply.Thickness.Millimeters:F2} mm";
+    private static string Describe(TubePly ply) => $"{ply.Lamina.Longitudinal.Gigapascals:F0} GPa {ply.Angle.Degrees:F1}° {ply.Thickness.Millimeters:F2} mm";
 
-    private static Lamina Times(Lamina l, double k) => new(l.Axial * k, l.Transverse * k, l.Shear * k, l.PoissonRatio);
+    private static Lamina Times(Lamina l, double k) => new(l.Longitudinal * k, l.Transverse * k, l.Shear * k, l.PoissonRatio);
 
-    private static PlyStrength Times(PlyStrength s, double k) => new(s.AlongTension * k, s.AlongCompression * k, s.AcrossTension * k, s.AcrossCompression * k, s.Shear * k);
+    private static PlyStrength Times(PlyStrength s, double k) => new(s.LongitudinalTension * k, s.LongitudinalCompression * k, s.TransverseTension * k, s.TransverseCompression * k, s.Shear * k);
 }

@@ -7,7 +7,7 @@ namespace NotebookKit.Tests.Vessels.Search;
 public class LayupSearchTests
 {
     private static readonly LayupSearch Search = new(
-        Samples.Trainer with { Nozzle = Samples.Trainer.Nozzle with { Closure = Samples.Trainer.Nozzle.Closure with { Wall = 20.Millimetres() } } },
+        Samples.Trainer with { NozzleEnd = Samples.Trainer.NozzleEnd with { Closure = Samples.Trainer.NozzleEnd.Closure with { Wall = 20.Millimetres() } } },
         [Samples.Stock.Braid("carbon sleeve 65 mm light"), Samples.Stock.Braid("carbon sleeve 65 mm heavy"), Samples.Stock.Braid("carbon sleeve 50 mm heavy")],
         [new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g")), new ClothWrap(Samples.Stock.Cloth("glass plain 80 g"))]);
 
@@ -31,7 +31,7 @@ public class LayupSearchTests
             Assert.True(light.Rated < heavy.Rated);
         }
 
-        Assert.All(result.Rejected, o => Assert.NotEmpty(o.WhyNot));
+        Assert.All(result.Rejected, o => Assert.NotEmpty(o.Refusal));
         foreach (var beaten in result.Rejected.Where(o => o.Rated is not null))
             Assert.Contains(result.Choices, c => c.Mass <= beaten.Mass && c.Rated >= beaten.Rated);
     }
@@ -39,9 +39,9 @@ public class LayupSearchTests
     [Fact]
     public void Wishes_reject_with_their_reason()
     {
-        var result = (Search with { Wanted = 30.BarGauge(), Heaviest = 520.Grams() }).Run();
-        Assert.Contains(result.Rejected, o => o.WhyNot.Contains("30 bar gauge is wanted", StringComparison.Ordinal));
-        Assert.Contains(result.Rejected, o => o.WhyNot.Contains("over the 520 g that will do", StringComparison.Ordinal));
+        var result = (Search with { RequiredPressure = 30.BarGauge(), Heaviest = 520.Grams() }).Run();
+        Assert.Contains(result.Rejected, o => o.Refusal.Contains("30 bar gauge is wanted", StringComparison.Ordinal));
+        Assert.Contains(result.Rejected, o => o.Refusal.Contains("over the 520 g that will do", StringComparison.Ordinal));
         Assert.All(result.Choices, o => Assert.True(o.Rated >= 30.BarGauge() && o.Mass <= 520.Grams()));
     }
 
@@ -49,13 +49,13 @@ public class LayupSearchTests
     public void A_sleeve_too_narrow_is_rejected_with_the_range()
     {
         var wide = Search with { Vessel = Search.Vessel with { Liner = Search.Vessel.Liner with { Bore = 69.Millimetres() } } };
-        Assert.Contains(wide.Run().Rejected, o => o.Name.StartsWith("carbon sleeve 50 mm heavy", StringComparison.Ordinal) && o.WhyNot.Contains("below 70.7", StringComparison.Ordinal));
+        Assert.Contains(wide.Run().Rejected, o => o.Name.StartsWith("carbon sleeve 50 mm heavy", StringComparison.Ordinal) && o.Refusal.Contains("below 70.7", StringComparison.Ordinal));
     }
 
     [Fact]
     public void No_choice_is_a_failed_result_with_the_reason()
     {
-        var result = (Search with { Wanted = 200.BarGauge() }).Run();
+        var result = (Search with { RequiredPressure = 200.BarGauge() }).Run();
         Assert.Equal(ResultStatus.Failed, result.Status);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("No layup meets what is wanted", StringComparison.Ordinal));
     }
@@ -63,7 +63,7 @@ public class LayupSearchTests
     [Fact]
     public void Too_large_a_search_is_refused()
     {
-        var error = Assert.Throws<InvalidDesignException>(() => (Search with { MostSleeves = 6, MostWraps = 6, Sleeves = [.. Enumerable.Repeat(Search.Sleeves, 4).SelectMany(s => s)] }).Run());
+        var error = Assert.Throws<InvalidDesignException>(() => (Search with { MaximumSleeves = 6, MaximumWraps = 6, Sleeves = [.. Enumerable.Repeat(Search.Sleeves, 4).SelectMany(s => s)] }).Run());
         Assert.Contains("over 5000 layups", error.Message, StringComparison.Ordinal);
     }
 }

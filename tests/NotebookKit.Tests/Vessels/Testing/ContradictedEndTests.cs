@@ -17,12 +17,12 @@ public class ContradictedEndTests
     [Fact]
     public void An_end_that_let_go_below_its_prediction_forbids_every_rating_of_the_design()
     {
-        Assert.True(Vessel.Rate().IsGiven);
+        Assert.True(Vessel.Rate().IsRated);
         var evidence = EndAt(20);
         Rating[] ratings = [Vessel.Rate(evidence: evidence), Vessel.SampleBursts(400).Rate(evidence: evidence), Vessel.SampleBursts(400, belief: evidence.Learn(Vessel).Posterior).Rate()];
         foreach (var rating in ratings)
         {
-            Assert.False(rating.IsGiven);
+            Assert.False(rating.IsRated);
             var error = rating.Findings.First(f => f.Severity == FindingSeverity.Error).Message;
             Assert.All(["twin 1", "20.0 bar", WeakestEnd.Burst.ToString(), "no rating of short chamber stands until that end is redesigned or its model takes the test in"],
                 part => Assert.Contains(part.Replace("20.0 bar", 20.BarGauge().ToString(), StringComparison.Ordinal), error, StringComparison.Ordinal));
@@ -38,15 +38,15 @@ public class ContradictedEndTests
     public void A_belief_keeps_its_tests_through_later_learning()
     {
         var later = VesselEvidence.Of(new HeldProof(Vessel, "no. 2", 30.BarGauge())).Learn(Vessel, EndAt(20).Learn(Vessel).Posterior);
-        Assert.False(Vessel.SampleBursts(400, belief: later.Posterior).Rate().IsGiven);
+        Assert.False(Vessel.SampleBursts(400, belief: later.Posterior).Rate().IsRated);
     }
 
     [Fact]
     public void A_short_twin_with_the_same_ends_forbids_as_well_and_another_figure_in_the_model_is_no_other_end()
     {
-        Assert.False(Vessel.Rate(evidence: EndAt(20, Vessel with { Name = "stub", Length = 80.Millimetres() })).IsGiven);
-        var weaker = Vessel.Nozzle with { Joints = [new CarriedSleeve { Delivers = 80.Percent() }] };
-        Assert.False((Vessel with { Nozzle = weaker, Forward = Vessel.Forward with { Joints = weaker.Joints } }).Rate(evidence: EndAt(20)).IsGiven);
+        Assert.False(Vessel.Rate(evidence: EndAt(20, Vessel with { Name = "stub", Length = 80.Millimetres() })).IsRated);
+        var weaker = Vessel.NozzleEnd with { Joints = [new CarriedSleeve { Delivers = 80.Percent() }] };
+        Assert.False((Vessel with { NozzleEnd = weaker, ForwardEnd = Vessel.ForwardEnd with { Joints = weaker.Joints } }).Rate(evidence: EndAt(20)).IsRated);
     }
 
     [Fact]
@@ -54,19 +54,19 @@ public class ContradictedEndTests
     {
         var other = Vessel with
         {
-            Nozzle = Vessel.Nozzle with { Closure = Vessel.Nozzle.Closure with { Wall = 15.Millimetres() } },
-            Forward = Vessel.Forward with { Closure = Vessel.Forward.Closure with { Wall = 4.Millimetres() } },
+            NozzleEnd = Vessel.NozzleEnd with { Closure = Vessel.NozzleEnd.Closure with { Wall = 15.Millimetres() } },
+            ForwardEnd = Vessel.ForwardEnd with { Closure = Vessel.ForwardEnd.Closure with { Wall = 4.Millimetres() } },
         };
         var rating = other.Rate(evidence: EndAt(20));
-        Assert.True(rating.IsGiven);
+        Assert.True(rating.IsRated);
         Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("has other ends", StringComparison.Ordinal));
     }
 
     [Fact]
     public void An_end_that_held_what_was_predicted_forbids_nothing()
     {
-        Assert.True(Vessel.Rate(evidence: EndAt(WeakestEnd.Burst.Bar)).IsGiven);
-        Assert.False(Vessel.Rate(evidence: EndAt(WeakestEnd.Burst.Bar - 0.1)).IsGiven);
+        Assert.True(Vessel.Rate(evidence: EndAt(WeakestEnd.Burst.Bar)).IsRated);
+        Assert.False(Vessel.Rate(evidence: EndAt(WeakestEnd.Burst.Bar - 0.1)).IsRated);
     }
 
     [Fact]
@@ -84,10 +84,10 @@ public class ContradictedEndTests
         var proof = Vessel.Rate().ProofPressure;
         Assert.True(proof < poor);
         var between = Vessel.Rate(evidence: VesselEvidence.Of(new BurstTest(Vessel, "A", (0.5 * (poor.Bar + proof.Bar)).BarGauge())));
-        Assert.True(between.IsGiven);
+        Assert.True(between.IsRated);
         Assert.Contains(between.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("below the low end of its prediction", StringComparison.Ordinal));
         var below = Vessel.Rate(evidence: VesselEvidence.Of(new BurstTest(Vessel, "A", proof)));
-        Assert.False(below.IsGiven);
+        Assert.False(below.IsRated);
         Assert.Contains(below.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("nothing is proved at what has burst its like", StringComparison.Ordinal));
     }
 

@@ -10,7 +10,7 @@ public class BurstDistributionTests
     private static readonly PressureVessel Balanced = Samples.ShortChamber with
     {
         Liner = new Liner(Samples.Stock.Solid("PVC-U"), 54.Millimetres(), 1.5.Millimetres()),
-        Forward = Samples.Trainer.Forward with { Closure = Samples.Trainer.Forward.Closure with { Wall = 4.Millimetres() } },
+        ForwardEnd = Samples.Trainer.ForwardEnd with { Closure = Samples.Trainer.ForwardEnd.Closure with { Wall = 4.Millimetres() } },
     };
 
     [Fact]
@@ -84,7 +84,7 @@ public class BurstDistributionTests
     {
         var glued = Balanced with
         {
-            Forward = Balanced.Forward with
+            ForwardEnd = Balanced.ForwardEnd with
             {
                 Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 30.Millimetres(), NotebookKit.Materials.Solids.BondSurface.AbradedPlastic, NotebookKit.Materials.Solids.BondSurface.AbradedMetal)],
             },

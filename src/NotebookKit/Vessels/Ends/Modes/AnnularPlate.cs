@@ -29,7 +29,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
     public PlateHole Hole { get; init; } = PlateHole.Free;
 
     /// <summary>Who carries the thrust on what closes the hole; it hangs on the edge unless said.</summary>
-    public HoleCover Cover { get; init; } = HoleCover.HangsOnEdge;
+    public HoleCover Cover { get; init; } = HoleCover.SupportedAtEdge;
 
     /// <summary>Whether there is no hole.</summary>
     public bool IsWhole => HoleRadius.Meters == 0;
@@ -58,7 +58,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
     /// <param name="pressure">Pressure on the plate; 0 to 2000 bar.</param>
     /// <exception cref="InvalidDesignException">The plate isn't valid.</exception>
     /// <exception cref="OutOfRangeException">The pressure is out of range.</exception>
-    public PlateBending Under(GaugePressure pressure) => Under(pressure, default);
+    public PlateBending BendingAt(GaugePressure pressure) => BendingAt(pressure, default);
 
     /// <summary>Deflection and stress under a pressure, the cover's pull, and a further load around the edge of the hole.</summary>
     /// <param name="pressure">Pressure on the plate; 0 to 2000 bar.</param>
@@ -66,7 +66,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
     /// and 0 for a whole plate.</param>
     /// <exception cref="InvalidDesignException">The plate isn't valid.</exception>
     /// <exception cref="OutOfRangeException">The pressure is out of range, or an edge load is given where there is no hole.</exception>
-    public PlateBending Under(GaugePressure pressure, ForcePerLength edgeLoad)
+    public PlateBending BendingAt(GaugePressure pressure, ForcePerLength edgeLoad)
     {
         InvalidDesignException.ThrowIfAny("Round plate", Validate());
         var p = ModeInput.Pressure(pressure);
@@ -78,9 +78,9 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
                 "Give the plate a hole, or leave the edge load out.");
         }
 
-        if (!IsWhole && Cover == HoleCover.HangsOnEdge) w += p * HoleRadius.Meters / 2;
+        if (!IsWhole && Cover == HoleCover.SupportedAtEdge) w += p * HoleRadius.Meters / 2;
         var bent = new PlateBending(this, pressure, ForcePerLength.FromNewtonsPerMeter(w), Solve(p, w));
-        return bent with { Findings = Reservations(Math.Abs(bent.LargestDeflection.Meters)) };
+        return bent with { Findings = Reservations(Math.Abs(bent.MaximumDeflection.Meters)) };
     }
 
     /// <summary>
@@ -94,7 +94,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
     public GaugePressure FirstYield(Pressure yieldStrength)
     {
         var strength = ModeInput.Stress(yieldStrength, "yield strength of the plate");
-        var unit = Under(1.BarGauge());
+        var unit = BendingAt(1.BarGauge());
         var largest = unit.Samples().Max(s => Shear(s.RadialPa, s.AroundPa, 1e5));
         return 1.BarGauge() * (strength / largest);
     }

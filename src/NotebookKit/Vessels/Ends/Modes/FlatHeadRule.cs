@@ -8,10 +8,10 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// Least thickness of a flat metal head by the pressure-vessel code's form, and the area its opening has to be given back. For
 /// comparison.
 /// </summary>
-/// <remarks>Source: ASME Boiler and Pressure Vessel Code, Section VIII Division 1, UG-34 and UG-39 (from memory).</remarks>
+/// <remarks>Source: ASME Boiler and Pressure Vessel Code, Section VIII Division 1, UG-34 and UG-39 (unverified).</remarks>
 public static class FlatHeadRule
 {
-    /// <summary>Least thickness of a round flat head without an opening, d·√(C·P/(S·E)). Source: UG-34 (from memory).</summary>
+    /// <summary>Least thickness of a round flat head without an opening, d·√(C·P/(S·E)). Source: UG-34 (unverified).</summary>
     /// <param name="diameter">Diameter that the head spans, by the code's figure for its fastening; 1 to 2000 mm.</param>
     /// <param name="fastening">Factor of its fastening, C [-]; 0.1 to 0.75: 0.17 to 0.33 in the code's figures.</param>
     /// <param name="pressure">Design pressure; 0 to 2000 bar.</param>
@@ -29,7 +29,7 @@ public static class FlatHeadRule
             d * Math.Sqrt(c * ModeInput.Pressure(pressure) / (ModeInput.Stress(allowable, "allowable stress of the head") * e)));
     }
 
-    /// <summary>Area that reinforces one opening in a flat head, d·t/2. Source: UG-39(b)(1) (from memory).</summary>
+    /// <summary>Area that reinforces one opening in a flat head, d·t/2. Source: UG-39(b)(1) (unverified).</summary>
     /// <param name="opening">Diameter of the opening, d; above 0, at most half the head's diameter.</param>
     /// <param name="needed">Thickness that the head needs without the opening, t; 0.01 to 2000 mm.</param>
     /// <param name="diameter">Diameter that the head spans; 1 to 2000 mm.</param>

@@ -6,7 +6,7 @@ public enum HoleCover
     /// <summary>
     /// It hangs on the edge of the hole and pulls on it. Taken where nothing else is said, since it loads the plate more.
     /// </summary>
-    HangsOnEdge,
+    SupportedAtEdge,
 
     /// <summary>Something other than the plate carries it: a hole over a plugged neck, a tie rod.</summary>
     HeldElsewhere,

@@ -10,8 +10,8 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// </summary>
 /// <remarks>
 /// A flat elastic sheet, the same in every direction; in a curved shell it holds while the hole is small against √(R·t), see
-/// <see cref="RimAtOpening"/>. Source: Kirsch, Zeitschrift VDI 42, 1898 (from memory); Lamé, as in Shigley; Whitney and Nuismer, J.
-/// Compos. Mater. 8, 1974, p. 253 (from memory; its forms for an even pull worked out here).
+/// <see cref="RimAtOpening"/>. Source: Kirsch, Zeitschrift VDI 42, 1898 (unverified); Lamé, as in Shigley; Whitney and Nuismer, J.
+/// Compos. Mater. 8, 1974, p. 253 (unverified; its forms for an even pull worked out here).
 /// </remarks>
 public static class HoleStress
 {

@@ -13,7 +13,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="PoleRadius">Radius at which the fibres turn back, r0; 0 to 0.6·R.</param>
 /// <remarks>
 /// Netting: the resin carries nothing, one family of fibres in both directions. A sleeve keeps sinθ/r and doesn't lie like this. Source:
-/// Zickel, ARS Journal 32, 1962, and Koussios, Filament Winding, 2004 (both from memory); closed poles: Taylor's curve.
+/// Zickel, ARS Journal 32, 1962, and Koussios, Filament Winding, 2004 (both unverified); closed poles: Taylor's curve.
 /// </remarks>
 public sealed record Isotensoid(Length Radius, Length PoleRadius)
 {
@@ -22,7 +22,7 @@ public sealed record Isotensoid(Length Radius, Length PoleRadius)
     private double Rest => 1 - Ratio * Ratio;
 
     /// <summary>
-    /// Radius at which the shape's curvature turns and a fitting has to take over, √1.5·r0. Source: Koussios 2004 (from memory).
+    /// Radius at which the shape's curvature turns and a fitting has to take over, √1.5·r0. Source: Koussios 2004 (unverified).
     /// </summary>
     public Length InnermostRadius => PoleRadius * Math.Sqrt(1.5);
 
@@ -76,7 +76,7 @@ public sealed record Isotensoid(Length Radius, Length PoleRadius)
 
     /// <summary>
     /// Thickness of the wound layer over that at the equator, √((R² − r0²)/(r² − r0²)) [-], the same fibres crossing a smaller circle.
-    /// Source: Koussios 2004 (from memory).
+    /// Source: Koussios 2004 (unverified).
     /// </summary>
     /// <param name="radius">Radius; from <see cref="InnermostRadius"/> to the equator's, above 0. Within a band's width of the opening it
     /// counts too much.</param>

@@ -8,7 +8,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// Two closed forms of flat lap joints: the bending at the end of a single lap, and what a long overlap of a tough adhesive carries.
 /// </summary>
 /// <remarks>
-/// Source: Goland and Reissner, J. Appl. Mech. 11, 1944 (from memory); Hart-Smith, NASA CR-112235 and CR-112236, 1973 (from memory; its
+/// Source: Goland and Reissner, J. Appl. Mech. 11, 1944 (unverified); Hart-Smith, NASA CR-112235 and CR-112236, 1973 (unverified; its
 /// form derived again from the first integral, without bending).
 /// </remarks>
 public static class LapJoint

@@ -5,7 +5,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <summary>The works that the models of an end's failure name.</summary>
 internal static class ModeSources
 {
-    private const SourceKind Recalled = SourceKind.FromMemory;
+    private const SourceKind Recalled = SourceKind.Unverified;
 
     public static Source Roark { get; } = new("Young and Budynas", "Roark's Formulas for Stress and Strain, 7th ed.", 2002, "Table 11.2");
 

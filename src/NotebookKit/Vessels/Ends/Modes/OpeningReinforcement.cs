@@ -17,7 +17,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="Allowable">Allowable stress of the shell, S; 0.1 to 5000 MPa.</param>
 /// <remarks>
 /// A wall inside the shell and a pad aren't counted. Source: ASME Boiler and Pressure Vessel Code, Section VIII Division 1, UG-36, UG-37,
-/// UG-40 (from memory).
+/// UG-40 (unverified).
 /// </remarks>
 public sealed record OpeningReinforcement(OpenedShell Shell, Length InnerRadius, Length Wall, Length BossOuter, Length BossBore,
     Pressure Allowable)
@@ -35,11 +35,11 @@ public sealed record OpeningReinforcement(OpenedShell Shell, Length InnerRadius,
     public Length BossWall => (BossOuter - BossBore) / 2;
 
     /// <summary>
-    /// How far from the opening's axis metal of the shell counts: the larger of d and d/2 + t + tn. Source: UG-40 (from memory).
+    /// How far from the opening's axis metal of the shell counts: the larger of d and d/2 + t + tn. Source: UG-40 (unverified).
     /// </summary>
     public Length ReachAlong => UnitMath.Max(BossBore, BossBore / 2 + Wall + BossWall);
 
-    /// <summary>How far from the shell metal of the boss counts: the smaller of 2.5·t and 2.5·tn. Source: UG-40 (from memory).</summary>
+    /// <summary>How far from the shell metal of the boss counts: the smaller of 2.5·t and 2.5·tn. Source: UG-40 (unverified).</summary>
     public Length ReachOut => UnitMath.Min(Wall, BossWall) * 2.5;
 
     /// <summary>All that is wrong with it.</summary>
@@ -59,12 +59,12 @@ public sealed record OpeningReinforcement(OpenedShell Shell, Length InnerRadius,
             .Find(FilletLeg, "leg of the fillet weld", "Give 0 where there is no weld."),
         new ValidRange<double>(0.1, 1).Find(JointEfficiency, "joint efficiency", "1 is a seamless shell."));
 
-    /// <summary>Area taken out of the wall against area that replaces it. Source: UG-37, Fig. UG-37.1 (from memory).</summary>
+    /// <summary>Area taken out of the wall against area that replaces it. Source: UG-37, Fig. UG-37.1 (unverified).</summary>
     /// <param name="pressure">Design pressure; 0 to 2000 bar.</param>
     /// <exception cref="InvalidDesignException">The opening isn't valid.</exception>
     /// <exception cref="OutOfRangeException">The pressure is out of range, or above what shell or boss hold at their stress without an
     /// opening.</exception>
-    public AreaBalance Under(GaugePressure pressure)
+    public ReinforcementAreas AreasAt(GaugePressure pressure)
     {
         InvalidDesignException.ThrowIfAny("Opening", Validate());
         double p = ModeInput.Pressure(pressure), s = Allowable.Pascals, sn = (BossAllowable ?? Allowable).Pascals;
@@ -80,7 +80,7 @@ public sealed record OpeningReinforcement(OpenedShell Shell, Length InnerRadius,
         var inWall = Math.Max(d * spare - lost, 2 * (t + tn) * spare - lost);
         var inBoss = 5 * Math.Min(t, tn) * (tn - neededBoss) * strength;
         var inWeld = FilletLeg.Meters * FilletLeg.Meters * strength;
-        return new AreaBalance(this, pressure, Length.FromMeters(needed), Length.FromMeters(neededBoss), strength,
+        return new ReinforcementAreas(this, pressure, Length.FromMeters(needed), Length.FromMeters(neededBoss), strength,
             Area.FromSquareMeters(removed), Area.FromSquareMeters(inWall), Area.FromSquareMeters(inBoss), Area.FromSquareMeters(inWeld))
         {
             Findings = [Finding.Note(

@@ -18,16 +18,16 @@ public sealed record PlateBending : EndModeResult
         double deflection = 0, stress = 0;
         foreach (var (r, w, radial, around) in Samples())
         {
-            if (Math.Abs(w) > Math.Abs(deflection)) (deflection, LargestDeflectionAt) = (w, Length.FromMeters(r));
+            if (Math.Abs(w) > Math.Abs(deflection)) (deflection, MaximumDeflectionAt) = (w, Length.FromMeters(r));
             // Rounding alone doesn't move the place.
             if (Math.Abs(radial) > Math.Abs(stress) * (1 + 1e-12))
-                (stress, LargestStressAt, IsAround) = (radial, Length.FromMeters(r), false);
+                (stress, MaximumStressAt, IsAround) = (radial, Length.FromMeters(r), false);
             if (Math.Abs(around) > Math.Abs(stress) * (1 + 1e-12))
-                (stress, LargestStressAt, IsAround) = (around, Length.FromMeters(r), true);
+                (stress, MaximumStressAt, IsAround) = (around, Length.FromMeters(r), true);
         }
 
-        LargestDeflection = Length.FromMeters(deflection);
-        LargestStress = UnitsNet.Pressure.FromPascals(stress);
+        MaximumDeflection = Length.FromMeters(deflection);
+        MaximumStress = UnitsNet.Pressure.FromPascals(stress);
     }
 
     /// <summary>The plate.</summary>
@@ -40,16 +40,16 @@ public sealed record PlateBending : EndModeResult
     public ForcePerLength EdgeLoad { get; }
 
     /// <summary>Largest deflection.</summary>
-    public Length LargestDeflection { get; }
+    public Length MaximumDeflection { get; }
 
     /// <summary>Radius of the largest deflection.</summary>
-    public Length LargestDeflectionAt { get; }
+    public Length MaximumDeflectionAt { get; }
 
     /// <summary>Bending stress of the largest size; below 0 where the face away from the pressure is pushed, as at a clamped rim.</summary>
-    public Pressure LargestStress { get; }
+    public Pressure MaximumStress { get; }
 
     /// <summary>Radius of the largest stress.</summary>
-    public Length LargestStressAt { get; }
+    public Length MaximumStressAt { get; }
 
     /// <summary>Whether the largest stress runs around the hole; else along the radius.</summary>
     public bool IsAround { get; }
@@ -85,10 +85,10 @@ public sealed record PlateBending : EndModeResult
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        new("largest deflection", LargestDeflection.ToUnit(UnitsNet.Units.LengthUnit.Millimeter).Show(),
-            $"at a radius of {Mm(LargestDeflectionAt)}"),
-        new("largest stress", LargestStress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal).Show(),
-            $"{(IsAround ? "around" : "along the radius")}, at a radius of {Mm(LargestStressAt)}"),
+        new("largest deflection", MaximumDeflection.ToUnit(UnitsNet.Units.LengthUnit.Millimeter).Show(),
+            $"at a radius of {Mm(MaximumDeflectionAt)}"),
+        new("largest stress", MaximumStress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal).Show(),
+            $"{(IsAround ? "around" : "along the radius")}, at a radius of {Mm(MaximumStressAt)}"),
         new("load around the edge of the hole", EdgeLoad.ToUnit(UnitsNet.Units.ForcePerLengthUnit.NewtonPerMillimeter).Show(),
             Plate.IsWhole ? "no hole" : ""),
     ];
@@ -101,9 +101,9 @@ public sealed record PlateBending : EndModeResult
             $"{Digits.Round(Plate.StiffnessNm)} N·m", VesselSources.Plates),
         new("Deflection", @"w = A + B r^2 + C \ln r + F r^2 \ln r + \frac{p\,r^4}{64\,D}",
             $"constants over r/a: {string.Join(", ", constants.Select(c => Digits.Round(1000 * c, 4) + " mm"))}; p = {Pressure}",
-                Mm(LargestDeflection), VesselSources.Plates),
-        new("Stress", @"\sigma = \frac{6\,M}{t^2}", $"at r = {Mm(LargestStressAt)}",
-            LargestStress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal).Show(), VesselSources.Plates),
+                Mm(MaximumDeflection), VesselSources.Plates),
+        new("Stress", @"\sigma = \frac{6\,M}{t^2}", $"at r = {Mm(MaximumStressAt)}",
+            MaximumStress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal).Show(), VesselSources.Plates),
     ]);
 
     internal IEnumerable<(double RadiusM, double DeflectionM, double RadialPa, double AroundPa)> Samples() =>

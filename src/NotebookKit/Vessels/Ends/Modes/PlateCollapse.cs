@@ -17,12 +17,12 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <remarks>
 /// The moments found balance the load and nowhere exceed the yield rule, so the answer is a lower bound of the collapse load; under
 /// Tresca a motion goes with them and it is the collapse load itself. Source: Hopkins and Prager, J. Mech. Phys. Solids 2, 1953; Hopkins
-/// and Wang, the same journal 3, 1954 (both from memory); plates with a hole worked out here and met by a linear programme within 0.03 %.
+/// and Wang, the same journal 3, 1954 (both unverified); plates with a hole worked out here and met by a linear programme within 0.03 %.
 /// </remarks>
 public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length Thickness, Pressure YieldStrength, PlateRim Rim)
 {
     /// <summary>Who carries the thrust on what closes the hole; it hangs on the edge unless said.</summary>
-    public HoleCover Cover { get; init; } = HoleCover.HangsOnEdge;
+    public HoleCover Cover { get; init; } = HoleCover.SupportedAtEdge;
 
     /// <summary>When the section yields; Tresca, the lowest, unless said.</summary>
     public PlateYieldRule Rule { get; init; } = PlateYieldRule.Tresca;
@@ -53,14 +53,14 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
     public PlateLimit Limit()
     {
         InvalidDesignException.ThrowIfAny("Round plate", Validate());
-        var cover = Cover == HoleCover.HangsOnEdge ? 1 : 0;
+        var cover = Cover == HoleCover.SupportedAtEdge ? 1 : 0;
         var hole = Hole;
         var (factor, hinge) = Factor(PlateLoad.Pressure(hole, cover));
         var radius = OuterRadius.Meters;
         return new PlateLimit(this, factor, GaugePressure.FromPascals(factor * FullMomentN / (radius * radius)), hinge is { } h
             ? OuterRadius * h : null)
         {
-            Findings = Rule == PlateYieldRule.LargestMoment
+            Findings = Rule == PlateYieldRule.MaximumMoment
                 ? [Finding.Warning("The rule of the largest moment lies on the unsafe side of Tresca's; rate on Tresca.")]
                 : [Finding.Note("Collapse takes ductile metal; a plate of plastic, a casting or a laminate fails near first yield, so " +
                     "rate those on that.")],
@@ -105,7 +105,7 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
     /// <summary>Load factor, and the circle at which the moment along the radius turns over R [-].</summary>
     private (double Factor, double? Hinge) Factor(PlateLoad load) => Rule switch
     {
-        PlateYieldRule.LargestMoment => ((1 + (Rim == PlateRim.Clamped ? 1 / (1 - load.Hole) : 0)) / load.Mean(1), null),
+        PlateYieldRule.MaximumMoment => ((1 + (Rim == PlateRim.Clamped ? 1 / (1 - load.Hole) : 0)) / load.Mean(1), null),
         PlateYieldRule.VonMises => (load.Hole == 0 ? WholeByMises() : HoledByMises(load), null),
         _ => ByTresca(load),
     };

@@ -10,7 +10,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="Pressure">Collapse pressure.</param>
 /// <param name="HingeCircle">Radius at which the moment along the radius turns from pull to push; none where there is no such circle or
 /// the rule doesn't give one.</param>
-/// <remarks>Source: Hopkins and Prager, J. Mech. Phys. Solids 2, 1953; Hopkins and Wang, the same journal 3, 1954 (from memory).</remarks>
+/// <remarks>Source: Hopkins and Prager, J. Mech. Phys. Solids 2, 1953; Hopkins and Wang, the same journal 3, 1954 (unverified).</remarks>
 public sealed record PlateLimit(PlateCollapse Plate, double Factor, GaugePressure Pressure, Length? HingeCircle) : EndModeResult
 {
     private Source Origin => Plate.Rule == PlateYieldRule.VonMises ? ModeSources.HopkinsWang : ModeSources.HopkinsPrager;

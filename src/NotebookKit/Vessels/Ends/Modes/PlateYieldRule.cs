@@ -12,5 +12,5 @@ public enum PlateYieldRule
     /// <summary>
     /// Where the larger moment comes to the full one. A bound for comparison, on the unsafe side of Tresca: not for a rating.
     /// </summary>
-    LargestMoment,
+    MaximumMoment,
 }

@@ -17,9 +17,9 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// direction; 0.1 to 5000 MPa.</param>
 /// <param name="PoissonRatio">Poisson's ratio [-]; 0 to 0.49.</param>
 /// <remarks>
-/// Source: shells of revolution, Timoshenko and Woinowsky-Krieger 1959 (from memory, derived again); laminates by the stress at a
+/// Source: shells of revolution, Timoshenko and Woinowsky-Krieger 1959 (unverified, derived again); laminates by the stress at a
 /// distance from the hole, Whitney and Nuismer, J. Compos. Mater. 8, 1974; area and the limit of half the diameter, ASME Section VIII
-/// Division 1, UG-36 and UG-37 (from memory).
+/// Division 1, UG-36 and UG-37 (unverified).
 /// </remarks>
 public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleRadius, Pressure Strength, double PoissonRatio)
 {
@@ -50,7 +50,7 @@ public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleR
     public double HoleParameter => HoleRadius.Meters / Math.Sqrt(SphereRadius.Meters * Wall.Meters);
 
     /// <summary>
-    /// Whether the hole takes more than half of the dome's diameter. Source: ASME Section VIII Division 1, UG-36(b) (from memory).
+    /// Whether the hole takes more than half of the dome's diameter. Source: ASME Section VIII Division 1, UG-36(b) (unverified).
     /// </summary>
     public bool IsTooWide => HoleRadius.Meters > WidestRatio * SphereRadius.Meters;
 
@@ -138,15 +138,15 @@ public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleR
             var here = stresses[i];
             // The first point past the distance is brought back to it, straight between the two.
             if (here.Distance < skip) continue;
-            var size = isLaminate ? here.Largest : here.Span;
+            var size = isLaminate ? here.Maximum : here.Span;
             var place = here.Distance;
             if (skip > 0 && i > 0 && stresses[i - 1].Distance < skip)
             {
                 var share = (skip - stresses[i - 1].Distance) / (here.Distance - stresses[i - 1].Distance);
-                size = stresses[i - 1].Largest + share * (here.Largest - stresses[i - 1].Largest);
+                size = stresses[i - 1].Maximum + share * (here.Maximum - stresses[i - 1].Maximum);
                 place = skip;
                 // That point itself counts too.
-                if (here.Largest / membrane > largest) (largest, at) = (here.Largest / membrane, here.Distance);
+                if (here.Maximum / membrane > largest) (largest, at) = (here.Maximum / membrane, here.Distance);
             }
 
             if (size / membrane > largest) (largest, at) = (size / membrane, place);
@@ -157,7 +157,7 @@ public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleR
 
     /// <summary>
     /// Pressure at which the area taken out is just replaced, within a hole's radius of its edge and 2.5 walls out. Source: UG-37, UG-40
-    /// (from memory).
+    /// (unverified).
     /// </summary>
     private GaugePressure FromArea()
     {

@@ -11,8 +11,8 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="WorstAt">Distance of the largest stress from the hole's edge, along the dome; none where the hole is too wide.</param>
 /// <param name="FromStress">Pressure at which that stress comes to the strength; none where the hole is too wide.</param>
 /// <param name="FromArea">Pressure at which the area taken out is just replaced; none where the hole is too wide.</param>
-/// <remarks>Source: Timoshenko and Woinowsky-Krieger 1959 (from memory); Whitney and Nuismer 1974; ASME Section VIII Division 1, UG-36,
-/// UG-37 (from memory).</remarks>
+/// <remarks>Source: Timoshenko and Woinowsky-Krieger 1959 (unverified); Whitney and Nuismer 1974; ASME Section VIII Division 1, UG-36,
+/// UG-37 (unverified).</remarks>
 public sealed record RimStrength(RimAtOpening Rim, double? StressFactor, Length? WorstAt, GaugePressure? FromStress,
     GaugePressure? FromArea) : EndModeResult
 {

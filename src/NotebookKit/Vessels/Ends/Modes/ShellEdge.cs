@@ -5,7 +5,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// first-order equations along the meridian on a graded mesh. Sphere radius, pressure and modulus are 1; stresses come in units of the
 /// pressure.
 /// </summary>
-/// <remarks>Source: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. 1959, shells of revolution (from memory;
+/// <remarks>Source: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. 1959, shells of revolution (unverified;
 /// derived again by virtual work).</remarks>
 internal static class ShellEdge
 {
@@ -20,7 +20,7 @@ internal static class ShellEdge
     /// </summary>
     internal readonly record struct Stress(double Distance, double AlongOuter, double AroundOuter, double AlongInner, double AroundInner)
     {
-        public double Largest => Math.Max(Math.Max(AlongOuter, AroundOuter), Math.Max(AlongInner, AroundInner));
+        public double Maximum => Math.Max(Math.Max(AlongOuter, AroundOuter), Math.Max(AlongInner, AroundInner));
 
         /// <summary>Twice the largest shear, the pressure of 1 on the inner face included.</summary>
         public double Span => Math.Max(Of(AlongOuter, AroundOuter, 0), Of(AlongInner, AroundInner, -1));

@@ -14,7 +14,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="Turn">Angle around the axis that a yarn goes through on it.</param>
 /// <param name="WideAngle">Braid angle at the wide end.</param>
 /// <param name="NarrowAngle">Braid angle at the narrow end.</param>
-/// <remarks>Source: sinθ/D constant, Head, Ko and Pastore, Handbook of Industrial Braiding (from memory); lengths by integration along
+/// <remarks>Source: sinθ/D constant, Head, Ko and Pastore, Handbook of Industrial Braiding (unverified); lengths by integration along
 /// the meridian.</remarks>
 public sealed record SleevePath(Length Meridian, Length Yarn, Angle Turn, Angle WideAngle, Angle NarrowAngle)
 {

@@ -15,7 +15,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="ExternalPitch">Least pitch diameter of the external thread; below the internal one's.</param>
 /// <param name="InternalMinor">Largest minor diameter of the internal thread; below the least pitch diameter of the external one.</param>
 /// <param name="InternalPitch">Largest pitch diameter of the internal thread; above the external one's.</param>
-/// <remarks>Source: ISO 965, 6g in 6H (from memory; proved by the tabulated areas that they give to the last digit); FED-STD-H28.</remarks>
+/// <remarks>Source: ISO 965, 6g in 6H (unverified; proved by the tabulated areas that they give to the last digit); FED-STD-H28.</remarks>
 public sealed record ThreadLimits(
     string Name, Length Nominal, Length Pitch, Length ExternalMajor, Length ExternalPitch, Length InternalMinor, Length InternalPitch)
 {

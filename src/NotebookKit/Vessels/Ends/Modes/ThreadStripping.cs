@@ -19,12 +19,12 @@ public sealed record ThreadStripping(ScrewedCap Cap, Area ExternalArea, Area Int
     /// <summary>Shear in the external thread under a pressure. Source: thrust over area.</summary>
     /// <param name="pressure">Pressure; 0 to 2000 bar.</param>
     /// <exception cref="OutOfRangeException">The pressure is out of range.</exception>
-    public Pressure ExternalShearUnder(GaugePressure pressure) => Cap.Thrust(pressure) / ExternalArea;
+    public Pressure ExternalShearAt(GaugePressure pressure) => Cap.Thrust(pressure) / ExternalArea;
 
     /// <summary>Shear in the internal thread under a pressure. Source: thrust over area.</summary>
     /// <param name="pressure">Pressure; 0 to 2000 bar.</param>
     /// <exception cref="OutOfRangeException">The pressure is out of range.</exception>
-    public Pressure InternalShearUnder(GaugePressure pressure) => Cap.Thrust(pressure) / InternalArea;
+    public Pressure InternalShearAt(GaugePressure pressure) => Cap.Thrust(pressure) / InternalArea;
 
     /// <inheritdoc/>
     public override string Title => $"Thread {Cap.Thread.Name} stripped";

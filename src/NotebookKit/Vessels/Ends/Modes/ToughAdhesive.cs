@@ -9,7 +9,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="ElasticStrain">Shear strain at yield, γe; 0.01 to 100 %.</param>
 /// <param name="PlasticStrain">Further shear strain until it tears, γp; 0 to 300 %, 0 for a brittle one.</param>
 /// <param name="BondLine">Thickness of the layer, η; 0.01 to 5 mm.</param>
-/// <remarks>Source: Hart-Smith, NASA CR-112235, 1973 (from memory).</remarks>
+/// <remarks>Source: Hart-Smith, NASA CR-112235, 1973 (unverified).</remarks>
 public sealed record ToughAdhesive(Pressure YieldShear, Ratio ElasticStrain, Ratio PlasticStrain, Length BondLine)
 {
     /// <summary>Shear modulus, τp/γe. Source: the curve's first line.</summary>

@@ -20,8 +20,8 @@ public class JointModeTests
     [Fact]
     public void More_overlap_lowers_the_peak_and_never_below_its_limit() => Gen.Double[5, 300].Sample(length =>
     {
-        Pressure low = (Joint with { Overlap = length.Millimetres() }).Under(60.BarGauge()).Peak,
-            high = (Joint with { Overlap = (1.1 * length).Millimetres() }).Under(60.BarGauge()).Peak;
+        Pressure low = (Joint with { Overlap = length.Millimetres() }).StressAt(60.BarGauge()).Peak,
+            high = (Joint with { Overlap = (1.1 * length).Millimetres() }).StressAt(60.BarGauge()).Peak;
         return high.Pascals <= low.Pascals * (1 + 1e-12);
     });
 
@@ -53,7 +53,7 @@ public class JointModeTests
     [Fact]
     public void A_stiffer_ring_peaks_where_it_stops()
     {
-        var shear = Joint.Under(60.BarGauge());
+        var shear = Joint.StressAt(60.BarGauge());
         Assert.True(shear.AtFirst > shear.AtSecond);
         Assert.True(shear.Middle < shear.Mean);
         Assert.Contains(shear.Findings, f => f.Severity == FindingSeverity.Warning);
@@ -64,17 +64,17 @@ public class JointModeTests
     public void Bad_bonds_are_refused_in_words()
     {
         Assert.Contains("overlap is −5 mm; it must be 1 mm to 1000 mm",
-            Assert.Throws<InvalidDesignException>(() => (Joint with { Overlap = (-5).Millimetres() }).Under(60.BarGauge())).Message,
+            Assert.Throws<InvalidDesignException>(() => (Joint with { Overlap = (-5).Millimetres() }).StressAt(60.BarGauge())).Message,
             StringComparison.Ordinal);
         Assert.Contains("Check which of the radii is a diameter",
-            Assert.Throws<InvalidDesignException>(() => (Joint with { BondRadius = 66.Millimetres() }).Under(60.BarGauge())).Message,
+            Assert.Throws<InvalidDesignException>(() => (Joint with { BondRadius = 66.Millimetres() }).StressAt(60.BarGauge())).Message,
             StringComparison.Ordinal);
         var silent = Joint with { First = Tube with { ShearModulus = null } };
         Assert.Contains("shear modulus of a bonded part is not given",
             Assert.Throws<InvalidDesignException>(() => silent.Twisted(Torque.FromNewtonMeters(1))).Message, StringComparison.Ordinal);
-        Assert.True(silent.Under(60.BarGauge()).Peak.Pascals > 0);
+        Assert.True(silent.StressAt(60.BarGauge()).Peak.Pascals > 0);
         Assert.Throws<InvalidDesignException>(() =>
-            (Joint with { First = Tube with { OuterRadius = 30.Millimetres() } }).Under(60.BarGauge()));
+            (Joint with { First = Tube with { OuterRadius = 30.Millimetres() } }).StressAt(60.BarGauge()));
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public class JointModeTests
         Assert.True(Cap.Strips().ExternalGoes);
         var soft = (Cap with { InternalShear = 30.Megapascals() }).Strips();
         Assert.False(soft.ExternalGoes);
-        Tolerance.Relative(30, soft.InternalShearUnder(soft.Pressure).Megapascals, 1e-9);
+        Tolerance.Relative(30, soft.InternalShearAt(soft.Pressure).Megapascals, 1e-9);
     }
 
     [Fact]

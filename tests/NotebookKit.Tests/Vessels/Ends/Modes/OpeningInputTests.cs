@@ -13,9 +13,9 @@ public class OpeningInputTests
     [Fact]
     public void A_hole_wider_than_half_the_dome_is_refused_and_a_nozzle_s_is_not()
     {
-        Assert.True(Boss.Under(60.BarGauge()).IsEnough);
+        Assert.True(Boss.AreasAt(60.BarGauge()).IsEnough);
         var wide = Assert.Throws<InvalidDesignException>(() =>
-            (Boss with { BossBore = 60.Millimetres(), BossOuter = 64.Millimetres() }).Under(60.BarGauge()));
+            (Boss with { BossBore = 60.Millimetres(), BossOuter = 64.Millimetres() }).AreasAt(60.BarGauge()));
         Assert.Contains("bore of the boss is 60 mm; it must be 0.5 mm to 33 mm. Above half the shell's diameter", wide.Message,
             StringComparison.Ordinal);
     }
@@ -23,18 +23,18 @@ public class OpeningInputTests
     [Fact]
     public void More_pressure_asks_for_more_area_and_leaves_less() => Gen.Double[1, 100].Sample(bar =>
     {
-        AreaBalance low = Boss.Under(bar.BarGauge()), high = Boss.Under((1.05 * bar).BarGauge());
+        ReinforcementAreas low = Boss.AreasAt(bar.BarGauge()), high = Boss.AreasAt((1.05 * bar).BarGauge());
         return high.Removed > low.Removed && high.Replaced < low.Replaced;
     });
 
     [Fact]
     public void A_wall_that_needs_more_than_there_is_is_refused() =>
-        Assert.Contains("wall of the shell is 3 mm", Assert.Throws<OutOfRangeException>(() => Boss.Under(300.BarGauge())).Message,
+        Assert.Contains("wall of the shell is 3 mm", Assert.Throws<OutOfRangeException>(() => Boss.AreasAt(300.BarGauge())).Message,
             StringComparison.Ordinal);
 
     [Fact]
     public void A_boss_needs_a_wall() =>
-        Assert.Throws<InvalidDesignException>(() => (Boss with { BossOuter = 13.Millimetres() }).Under(60.BarGauge()));
+        Assert.Throws<InvalidDesignException>(() => (Boss with { BossOuter = 13.Millimetres() }).AreasAt(60.BarGauge()));
 
     [Fact]
     public void Flat_heads_refuse_a_wide_opening()

@@ -21,7 +21,7 @@ public class PlateTests
             ? PlateRim.Clamped : PlateRim.Supported);
         var thick = thin with { Thickness = (1.1 * t).Millimetres() };
         return thick.FirstYield(240.Megapascals()) > thin.FirstYield(240.Megapascals())
-            && thick.Under(10.BarGauge()).LargestDeflection < thin.Under(10.BarGauge()).LargestDeflection;
+            && thick.BendingAt(10.BarGauge()).MaximumDeflection < thin.BendingAt(10.BarGauge()).MaximumDeflection;
     }, iter: 60);
 
     [Fact]
@@ -43,7 +43,7 @@ public class PlateTests
         var plate = new PlateCollapse(50.Millimetres(), (50 * hole).Millimetres(), 5.Millimetres(), 240.Megapascals(), clamped
             ? PlateRim.Clamped : PlateRim.Supported)
         {
-            Cover = held ? HoleCover.HeldElsewhere : HoleCover.HangsOnEdge,
+            Cover = held ? HoleCover.HeldElsewhere : HoleCover.SupportedAtEdge,
         };
         var ratio = (plate with { Rule = PlateYieldRule.VonMises }).Limit().Pressure / plate.Limit().Pressure;
         return ratio is > 0.9999 and < 1.1548;
@@ -65,8 +65,8 @@ public class PlateTests
     {
         var whole = Plate with { HoleRadius = Length.Zero };
         var pierced = Plate with { HoleRadius = 0.05.Millimetres() };
-        Tolerance.Relative(2, pierced.Under(10.BarGauge()).LargestStress / whole.Under(10.BarGauge()).LargestStress, 2e-3);
-        Tolerance.Relative(1, pierced.Under(10.BarGauge()).LargestDeflection / whole.Under(10.BarGauge()).LargestDeflection, 2e-3);
+        Tolerance.Relative(2, pierced.BendingAt(10.BarGauge()).MaximumStress / whole.BendingAt(10.BarGauge()).MaximumStress, 2e-3);
+        Tolerance.Relative(1, pierced.BendingAt(10.BarGauge()).MaximumDeflection / whole.BendingAt(10.BarGauge()).MaximumDeflection, 2e-3);
         Tolerance.Relative(1, (Collapse with { HoleRadius = 0.05.Millimetres() }).Limit()
             .Pressure / (Collapse with { HoleRadius = Length.Zero }).Limit().Pressure, 5e-3);
     }
@@ -76,7 +76,7 @@ public class PlateTests
     [InlineData(PlateRim.Clamped, PlateYieldRule.Tresca)]
     [InlineData(PlateRim.Supported, PlateYieldRule.VonMises)]
     [InlineData(PlateRim.Clamped, PlateYieldRule.VonMises)]
-    [InlineData(PlateRim.Clamped, PlateYieldRule.LargestMoment)]
+    [InlineData(PlateRim.Clamped, PlateYieldRule.MaximumMoment)]
     public void A_tiny_hole_leaves_the_collapse_of_the_whole_plate(PlateRim rim, PlateYieldRule rule)
     {
         var pierced = Collapse with { Rim = rim, Rule = rule, HoleRadius = 0.034.Millimetres() };
@@ -97,7 +97,7 @@ public class PlateTests
     public void The_rim_carries_the_whole_thrust()
     {
         // The moment along the radius balances the shear: (r·Mr)′ − Mt = −p·r²/2 with the plug on the hole.
-        var bent = Plate.Under(60.BarGauge());
+        var bent = Plate.BendingAt(60.BarGauge());
         double M(Pressure stress) => stress.Pascals * 0.008 * 0.008 / 6;
         foreach (var r in new[] { 8.0, 15, 25, 32 })
         {
@@ -111,16 +111,16 @@ public class PlateTests
     [Fact]
     public void It_shows_itself()
     {
-        var bent = Plate.Under(60.BarGauge());
+        var bent = Plate.BendingAt(60.BarGauge());
         Assert.Equal(ResultStatus.Completed, bent.Status);
         Assert.Equal(3, bent.Working.Steps.Count);
         Assert.Contains(bent.Findings, f => f.Severity == FindingSeverity.Warning
             && f.Message.Contains("thick for its width", StringComparison.Ordinal));
-        var thin = (Plate with { Thickness = 1.Millimetres() }).Under(60.BarGauge());
+        var thin = (Plate with { Thickness = 1.Millimetres() }).BendingAt(60.BarGauge());
         Assert.Contains(thin.Findings, f => f.Message.Contains("more than half its thickness of 1 mm", StringComparison.Ordinal));
         Assert.DoesNotContain(bent.Findings, f => f.Message.Contains("half its thickness", StringComparison.Ordinal));
         Assert.Contains(bent.Lines, l => l.Name == "largest stress" && l.Note.StartsWith("around", StringComparison.Ordinal));
-        var limit = (Collapse with { Rule = PlateYieldRule.LargestMoment }).Limit();
+        var limit = (Collapse with { Rule = PlateYieldRule.MaximumMoment }).Limit();
         Assert.Contains(limit.Findings, f => f.Severity == FindingSeverity.Warning);
         Assert.NotEmpty(limit.Cautions);
     }
@@ -128,17 +128,17 @@ public class PlateTests
     [Fact]
     public void Bad_plates_are_refused_in_words()
     {
-        var wide = Assert.Throws<InvalidDesignException>(() => (Plate with { HoleRadius = 40.Millimetres() }).Under(60.BarGauge()));
+        var wide = Assert.Throws<InvalidDesignException>(() => (Plate with { HoleRadius = 40.Millimetres() }).BendingAt(60.BarGauge()));
         Assert.Contains("radius of the hole in the plate is 40 mm; it must be 0.033 mm to 32.67 mm", wide.Message,
             StringComparison.Ordinal);
         Assert.Throws<InvalidDesignException>(() => (Collapse with { HoleRadius = 40.Millimetres() }).Limit());
-        Assert.Throws<InvalidDesignException>(() => (Plate with { HoleRadius = (-1).Millimetres() }).Under(60.BarGauge()));
+        Assert.Throws<InvalidDesignException>(() => (Plate with { HoleRadius = (-1).Millimetres() }).BendingAt(60.BarGauge()));
         Assert.Throws<InvalidDesignException>(() => (Plate with { Thickness = Length.Zero }).FirstYield(240.Megapascals()));
         Assert.Throws<InvalidDesignException>(() => (Plate with { PoissonRatio = double.NaN }).FirstYield(240.Megapascals()));
-        Assert.Throws<OutOfRangeException>(() => Plate.Under((-1).BarGauge()));
+        Assert.Throws<OutOfRangeException>(() => Plate.BendingAt((-1).BarGauge()));
         Assert.Throws<OutOfRangeException>(() =>
-            (Plate with { HoleRadius = Length.Zero }).Under(1.BarGauge(), ForcePerLength.FromNewtonsPerMillimeter(1)));
-        Assert.Throws<OutOfRangeException>(() => Plate.Under(1.BarGauge()).DeflectionAt(5.Millimetres()));
+            (Plate with { HoleRadius = Length.Zero }).BendingAt(1.BarGauge(), ForcePerLength.FromNewtonsPerMillimeter(1)));
+        Assert.Throws<OutOfRangeException>(() => Plate.BendingAt(1.BarGauge()).DeflectionAt(5.Millimetres()));
         Assert.Throws<InvalidDesignException>(() => (Collapse with { HoleRadius = Length.Zero }).EdgeLoadLimit());
         Assert.Throws<InvalidDesignException>(() => Collapse.CentralLoadLimit(1.Millimetres()));
         Assert.Throws<OutOfRangeException>(() => (Collapse with { HoleRadius = Length.Zero }).CentralLoadLimit(34.Millimetres()));

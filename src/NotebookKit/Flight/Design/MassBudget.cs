@@ -7,23 +7,23 @@ namespace NotebookKit.Flight.Design;
 
 /// <summary>
 /// Every part that flies, empty of water and gas: estimated while it is a plan, weighed as it is built.
-/// Source: parallel-axis theorem, H. Goldstein, Classical Mechanics (from memory).
+/// Source: parallel-axis theorem, H. Goldstein, Classical Mechanics (unverified).
 /// </summary>
 /// <param name="Parts">The parts; at least one.</param>
-public sealed record MassLedger(IReadOnlyList<MassPart> Parts)
+public sealed record MassBudget(IReadOnlyList<MassPart> Parts)
 {
     /// <summary>What flies.</summary>
     public string Name { get; init; } = "vehicle";
 
     /// <summary>The ledger with one more part.</summary>
     /// <param name="part">The part.</param>
-    public MassLedger With(MassPart part) => this with { Parts = [.. Parts, part] };
+    public MassBudget With(MassPart part) => this with { Parts = [.. Parts, part] };
 
     /// <summary>The ledger with one part's mass replaced by a reading of the scale.</summary>
     /// <param name="name">Name of the part, as the ledger has it.</param>
     /// <param name="reading">Mass as weighed; above 0 to 50 kg.</param>
     /// <exception cref="ArgumentException">No part has that name, or more than one has.</exception>
-    public MassLedger Weighed(string name, Mass reading)
+    public MassBudget Weighed(string name, Mass reading)
     {
         if (Parts.Count(p => p.Name == name) != 1)
             throw new ArgumentException($"the ledger has {Parts.Count(p => p.Name == name)} parts called \"{name}\"; it must have one. Its parts are: {string.Join(", ", Parts.Select(p => p.Name))}.", nameof(name));
@@ -42,7 +42,7 @@ public sealed record MassLedger(IReadOnlyList<MassPart> Parts)
 
     /// <summary>Mass, centre of gravity and inertias. Source: parallel-axis theorem.</summary>
     /// <exception cref="InvalidDesignException">The ledger can't be computed; carries all findings.</exception>
-    public Balance Balance()
+    public MassProperties Balance()
     {
         var findings = Validate();
         InvalidDesignException.ThrowIfAny($"Mass ledger of {Name}", findings);
@@ -56,7 +56,7 @@ public sealed record MassLedger(IReadOnlyList<MassPart> Parts)
             if (part.Basis == MassBasis.Weighed) weighed += part.Mass.Kilograms;
         }
 
-        return new Balance
+        return new MassProperties
         {
             Title = $"Mass and balance, {Name}",
             Mass = Mass.FromKilograms(state.MassKg),

@@ -10,12 +10,12 @@ namespace NotebookKit.Flight.Design;
 /// </summary>
 /// <remarks>
 /// The water counts as rigid in pitch and not at all in roll, which it slips through. Source: cylinder about its centre, H. Goldstein,
-/// Classical Mechanics (from memory); the slip in roll is common practice for a smooth bore.
+/// Classical Mechanics (unverified); the slip in roll is common practice for a smooth bore.
 /// </remarks>
 /// <param name="Volume">Internal volume; 0.05 to 200 l.</param>
 /// <param name="Bore">Internal diameter; 5 mm to 1 m.</param>
 /// <param name="NozzleEndAt">Aft end of the inside, aft of the nose tip; 0 to 20 m.</param>
-public sealed record WaterTank(Volume Volume, Length Bore, Length NozzleEndAt)
+public sealed record WaterChamber(Volume Volume, Length Bore, Length NozzleEndAt)
 {
     /// <summary>Density of the water; 950 to 1100 kg/m³. 998.2 kg/m³ at 20 °C where none is given.</summary>
     public Density WaterDensity { get; init; } = 998.2.KilogramsPerCubicMetre();

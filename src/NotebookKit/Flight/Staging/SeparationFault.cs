@@ -1,7 +1,7 @@
 namespace NotebookKit.Flight.Staging;
 
 /// <summary>Why two stages don't part in order.</summary>
-internal enum PartingFault
+internal enum SeparationFault
 {
     /// <summary>They do.</summary>
     None,
@@ -13,7 +13,7 @@ internal enum PartingFault
     OnGround,
 
     /// <summary>They part on the way down.</summary>
-    AfterTop,
+    AfterApogee,
 
     /// <summary>They would part while the booster still drives.</summary>
     WhileDriven,

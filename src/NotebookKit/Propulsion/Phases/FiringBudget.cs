@@ -1,7 +1,7 @@
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>What jets and gas have exchanged: impulses [N s] and energies [J].</summary>
-internal struct FiringLedger
+internal struct FiringBudget
 {
     public double TubeImpulse, WaterImpulse, AirImpulse;
     public double GasWork, OutsideWork, WaterJetEnergy, ColumnWork, WaterJetGroundEnergy;

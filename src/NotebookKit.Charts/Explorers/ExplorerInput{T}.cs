@@ -1,10 +1,10 @@
 namespace NotebookKit.Charts.Explorers;
 
-/// <summary>What the reader moves, and what the model gets for it; made by <see cref="Knob"/>.</summary>
+/// <summary>What the reader moves, and what the model gets for it; made by <see cref="ExplorerInput"/>.</summary>
 /// <typeparam name="T">What the model gets.</typeparam>
-public sealed class Knob<T>
+public sealed class ExplorerInput<T>
 {
-    internal Knob(ExplorerParameter parameter, Func<double, T> value)
+    internal ExplorerInput(ExplorerParameter parameter, Func<double, T> value)
     {
         Parameter = parameter;
         ValueAt = value;

@@ -3,7 +3,7 @@ using NotebookKit.Flight.Motion;
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>What is kept of the parting of two stages and of the booster that comes down alone; follows on the sustainer's columns.</summary>
-internal static class PartingOutputs
+internal static class SeparationOutputs
 {
     public const int Time = FlightOutputs.Count, East = Time + 6, North = Time + 7, Count = 9;
 
@@ -20,7 +20,7 @@ internal static class PartingOutputs
     {
         row.Fill(double.NaN);
         (row[0], row[1], row[2]) = (parting.Time, -parting.Position.Z, parting.Velocity.Length);
-        if (booster.Failed || !booster.HasTopped || !booster.HasLanded) return;
+        if (booster.Failed || !booster.IsPastApogee || !booster.HasLanded) return;
         ReadOnlySpan<double> values =
             [booster.ApogeeM, booster.OpeningSpeed, booster.LandingSpeed, booster.LandingAt.Y, booster.LandingAt.X, booster.LandingTime];
         values.CopyTo(row[3..]);

@@ -7,9 +7,9 @@ namespace NotebookKit.Flight.Design;
 
 /// <summary>
 /// Mass, centre of gravity and inertias of a ledger of parts.
-/// Source: parallel-axis theorem, H. Goldstein, Classical Mechanics (from memory).
+/// Source: parallel-axis theorem, H. Goldstein, Classical Mechanics (unverified).
 /// </summary>
-public sealed record Balance : IResult
+public sealed record MassProperties : IResult
 {
     /// <inheritdoc/>
     public required string Title { get; init; }

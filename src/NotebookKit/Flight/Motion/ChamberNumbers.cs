@@ -2,8 +2,8 @@ using NotebookKit.Flight.Design;
 
 namespace NotebookKit.Flight.Motion;
 
-/// <summary>The vessel's inside as a step loop needs it: the same column of water and gas as <see cref="WaterTank"/>, in SI numbers.</summary>
-internal readonly struct TankNumbers(WaterTank tank)
+/// <summary>The vessel's inside as a step loop needs it: the same column of water and gas as <see cref="WaterChamber"/>, in SI numbers.</summary>
+internal readonly struct ChamberNumbers(WaterChamber tank)
 {
     private readonly double _insideM = tank.InsideLength.Meters;
     private readonly double _nozzleEndM = tank.NozzleEndAt.Meters;

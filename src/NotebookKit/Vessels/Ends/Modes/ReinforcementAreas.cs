@@ -15,8 +15,8 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <param name="InWall">Spare area of the shell's wall, A1.</param>
 /// <param name="InBoss">Spare area of the boss's wall outside the shell, A2.</param>
 /// <param name="InWeld">Area of the outer fillet weld, A41.</param>
-/// <remarks>Source: ASME Boiler and Pressure Vessel Code, Section VIII Division 1, UG-37, Fig. UG-37.1 (from memory).</remarks>
-public sealed record AreaBalance(
+/// <remarks>Source: ASME Boiler and Pressure Vessel Code, Section VIII Division 1, UG-37, Fig. UG-37.1 (unverified).</remarks>
+public sealed record ReinforcementAreas(
     OpeningReinforcement Opening, GaugePressure Pressure, Length ShellNeeds, Length BossNeeds, double StrengthRatio, Area Removed,
         Area InWall, Area InBoss, Area InWeld) : EndModeResult
 {

@@ -1,7 +1,7 @@
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Fills what every gas phase has in common: motion and the ledger.</summary>
-internal static class AirLedger
+internal static class AirBudget
 {
     public const int Length = 6;
 

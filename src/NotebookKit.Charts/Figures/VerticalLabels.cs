@@ -1,7 +1,7 @@
 namespace NotebookKit.Charts.Figures;
 
 /// <summary>Keeps upright labels apart: where two lines stand close together the second label starts below the first.</summary>
-internal static class UprightLabels
+internal static class VerticalLabels
 {
     private const double LetterPx = 6.4;
 
