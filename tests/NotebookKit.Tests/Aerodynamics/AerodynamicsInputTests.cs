@@ -33,7 +33,7 @@ public class AerodynamicsInputTests
     [InlineData(NoseShape.Power, 0.3)]
     [InlineData(NoseShape.Haack, -0.1)]
     public void A_nose_parameter_outside_is_refused(NoseShape shape, double parameter) =>
-        Assert.Single(new Nose(shape, 200.Millimetres(), 60.Millimetres(), parameter).Validate());
+        Assert.Single(SampleBodies.NoseOf(shape, 200.Millimetres(), 60.Millimetres(), parameter).Validate());
 
     [Fact]
     public void An_ogive_blunter_than_a_hemisphere_is_refused_with_what_to_use() =>

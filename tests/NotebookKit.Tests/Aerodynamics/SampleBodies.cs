@@ -38,4 +38,14 @@ internal static class SampleBodies
     {
         Name = "Basic Finner",
     };
+
+    public static Nose NoseOf(NoseShape shape, Length length, Length baseDiameter, double parameter) => shape switch
+    {
+        NoseShape.Cone => Nose.Cone(length, baseDiameter),
+        NoseShape.TangentOgive => Nose.TangentOgive(length, baseDiameter),
+        NoseShape.Ellipsoid => Nose.Ellipsoid(length, baseDiameter),
+        NoseShape.Parabolic => Nose.Parabolic(length, baseDiameter, bluntness: parameter),
+        NoseShape.Power => Nose.Power(length, baseDiameter, exponent: parameter),
+        _ => Nose.Haack(length, baseDiameter, volumeWeight: parameter),
+    };
 }

@@ -19,7 +19,7 @@ public class BadFlightInputTests
     // A NaN must be refused where it enters, at the latest by the verb that would compute with it; never come back as an answer.
     private static Dictionary<string, Action> Refused => new()
     {
-        ["nose parameter"] = () => (SampleBodies.ThreeFins with { Parts = [new Nose(NoseShape.Power, 240.Millimetres(), 60.Millimetres(), double.NaN), SampleBodies.ThreeFins.Parts[1]] }).NormalForce(),
+        ["nose parameter"] = () => (SampleBodies.ThreeFins with { Parts = [SampleBodies.NoseOf(NoseShape.Power, 240.Millimetres(), 60.Millimetres(), double.NaN), SampleBodies.ThreeFins.Parts[1]] }).NormalForce(),
         ["Mach number of the margin"] = () => SampleBodies.ThreeFins.MarginAt(1.2.Metres(), 5.Degrees(), double.NaN),
         ["Mach number of the roll"] = () => SampleBodies.ThreeFins.Roll(double.NaN),
         ["finite-length factor"] = () => SampleBodies.ThreeFins.AtAngles(1.2.Metres(), finiteLengthFactor: double.NaN),

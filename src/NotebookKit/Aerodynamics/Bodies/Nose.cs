@@ -9,13 +9,28 @@ namespace NotebookKit.Aerodynamics.Bodies;
 /// A nose that starts at a point and widens to the body. Source of the profiles: J. S. Barrowman, M.S. thesis, 1967, and the usual
 /// definitions of the parabolic, power and Haack series (unverified).
 /// </summary>
-/// <param name="Shape">Family of the profile.</param>
-/// <param name="Length">Tip to base; 1 mm to 10 m.</param>
-/// <param name="BaseDiameter">Outside diameter at the base; 5 mm to 1 m.</param>
-/// <param name="Parameter">Shape parameter [-]: K' of the parabolic series, 0 to 1; n of the power series, 0.5 to 1; C of the Haack series,
-/// 0 to 2/3; not used by the others.</param>
-public sealed record Nose(NoseShape Shape, Length Length, Length BaseDiameter, double Parameter = 0) : BodyPart
+public sealed record Nose : BodyPart
 {
+    private Nose(NoseShape shape, Length length, Length baseDiameter, double parameter = 0)
+    {
+        Shape = shape;
+        Length = length;
+        BaseDiameter = baseDiameter;
+        Parameter = parameter;
+    }
+
+    /// <summary>Family of the profile.</summary>
+    public NoseShape Shape { get; }
+
+    /// <summary>Tip to base; 1 mm to 10 m.</summary>
+    public override Length Length { get; init; }
+
+    /// <summary>Outside diameter at the base; 5 mm to 1 m.</summary>
+    public Length BaseDiameter { get; init; }
+
+    // K' of the parabolic series, n of the power series, C of the Haack series; not used by the others.
+    internal double Parameter { get; }
+
     /// <inheritdoc/>
     public override string Name { get; init; } = "Nose";
 

@@ -30,7 +30,7 @@ public class ComponentMethodTests
     [InlineData(NoseShape.Parabolic, 1, 4, 0.466667)]
     public void Nose_centre_of_pressure(NoseShape shape, double parameter, double fineness, double share)
     {
-        var body = new FinnedBody([new Nose(shape, (60 * fineness).Millimetres(), 60.Millimetres(), parameter)], []);
+        var body = new FinnedBody([SampleBodies.NoseOf(shape, (60 * fineness).Millimetres(), 60.Millimetres(), parameter)], []);
         var result = body.NormalForce();
         Tolerance.Relative(2, result.TotalSlope, 1e-12);
         Tolerance.Absolute(share, result.CentreOfPressure.Millimeters / (60 * fineness), 1e-6);
