@@ -37,6 +37,6 @@ var flightEvidence = new FlightEvidence
 {
     Day = flightDay, Vessel = proved, Service = service, VesselTemperature = site.Temperature,
     ResinMoisture = Property.Measured(0.5.Percent(), 0, "invented: a strip kept with the vessel, weighed on the day"), Fill = fillPlan, Fins = [finsJudged], Recovery = gear,
-    Stability = flown.Stability(), StandOff = flown.StandOff(site), Scatter = flown.Disperse(site, new Spread(), 500, seed: 11),
+    Stability = flown.Stability(), StandOff = flown.StandOff(site), Scatter = flown.Disperse(site, new Spread(), 500, seed: 11, batch: session.Batch),
     Flight = "first flight of the season",
 };

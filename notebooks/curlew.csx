@@ -1,7 +1,7 @@
 // Curlew, the invented single-stage trainer of the invented Saltmarsh Model Rocketry Circle.
 // Every notebook starts from these givens. Change one here, or for one run: --given "fill pressure=25 bar gauge".
 var stock = MaterialLibrary.Typical;
-var design = new DesignRecordBuilder("Curlew");
+var design = new DesignRecordBuilder("Curlew", session.Givens);
 
 var bore = design.Given("bore", 66.Millimetres(), 50.Millimetres(), 68.Millimetres(), "The liner tube at hand; it has to fit the 70 mm body.");
 var straight = design.Given("vessel length", 730.Millimetres(), 300.Millimetres(), 800.Millimetres(), "As long as the transport box allows.");

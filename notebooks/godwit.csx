@@ -1,7 +1,7 @@
 // Godwit, the invented two-stage vehicle of the invented Saltmarsh Model Rocketry Circle: a booster, and a sustainer that starts in the air.
 // Change a given here, or for one run: --given "booster fill=25 bar gauge".
 var stock = MaterialLibrary.Typical;
-var design = new DesignRecordBuilder("Godwit");
+var design = new DesignRecordBuilder("Godwit", session.Givens);
 
 var boosterFill = design.Given("booster fill", 32.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
 var sustainerFill = design.Given("sustainer fill", 36.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");

@@ -27,7 +27,7 @@ public sealed class NotebookKitExtension : IKernelExtension
         if (kernel.RootKernel is not CompositeKernel root || !CommandSet.Register(root)) return Task.CompletedTask;
         var shortfall = FormatterSet.Register(passesFigures);
         // A cell of a kernel that isn't ours has to do without what ours gives every session; the next cell has it. From inside a cell it can only be put off.
-        if (!passesFigures && KernelInvocationContext.Current is not null) root.FindKernelByName("csharp")?.DeferCommand(new SubmitCode(OurNamespaces.Usings));
+        if (!passesFigures && KernelInvocationContext.Current is not null) root.FindKernelByName("csharp")?.DeferCommand(new SubmitCode($"{OurNamespaces.Usings}\n{Session.Declaration}"));
         // Outside a cell there is nowhere to say it.
         KernelInvocationContext.Current?.DisplayAs(shortfall is null ? Greeting : $"{Greeting} {shortfall}", "text/plain");
         return Task.CompletedTask;

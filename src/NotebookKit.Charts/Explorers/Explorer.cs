@@ -9,7 +9,7 @@ namespace NotebookKit.Charts.Explorers;
 /// </summary>
 public sealed record Explorer
 {
-    private const int ErrorChecks = 96;
+    internal const int ErrorChecks = 96;
 
     private readonly ExplorerGrid _grid;
 

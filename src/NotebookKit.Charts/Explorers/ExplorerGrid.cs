@@ -34,9 +34,10 @@ internal sealed class ExplorerGrid
     {
         var states = new ExplorerState[parameters.Aggregate(1, (n, p) => n * p.Points)];
         // Each setting has its own place, so the answer doesn't depend on how many threads there are.
-        Parallel.For(0, states.Length, node =>
+        var run = WorkRun.Current;
+        Parallel.For(0, states.Length, run.Parallel(), node =>
         {
-            StopRequest.ThrowIfAsked();
+            run.ThrowIfStopped();
             states[node] = model(Setting(parameters, node));
         });
         var grid = new ExplorerGrid(title, x, y, parameters, numbers, states);
@@ -58,8 +59,10 @@ internal sealed class ExplorerGrid
         if (Parameters.All(p => p.IsChoice)) return new ExplorerError(0, [.. Numbers.Select(_ => 0.0)], 0);
         var cells = Parameters.Aggregate(1, (n, p) => n * p.Cells);
         var errors = new (double[] Numbers, double Curve)?[most];
-        Parallel.For(0, most, i =>
+        var run = WorkRun.Current;
+        Parallel.For(0, most, run.Parallel(), i =>
         {
+            run.ThrowIfStopped();
             var setting = Between((int)((long)i * cells / most), i);
             var (found, truth) = (At(setting), model(setting));
             if (found.RefusedBecause.Length > 0 || truth.RefusedBecause.Length > 0) return;

@@ -93,25 +93,12 @@ internal static class RunCommand
     public static Task<int> RunAllAsync() =>
         RunAsync([], new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit, RunOptions.UsualJobs));
 
-    private static Task<int> RunAsync(IReadOnlyList<string> givens, RunOptions options)
+    private static Task<int> RunAsync(string[] givens, RunOptions options)
     {
-        // Every notebook runs in a process of its own, which inherits this.
-        if (string.Join('\n', givens) is { Length: > 0 } overrides) Environment.SetEnvironmentVariable(GivenOverrides.Variable, overrides);
-        var plan = GivenCheck.Of(FromEnvironment(), options.Notebooks);
+        var overrides = RunGivens.Of(givens);
+        var plan = GivenCheck.Of(overrides, options.Notebooks);
         foreach (var note in plan.Notes) AnsiConsole.Profile.Out.Writer.WriteLine(note);
-        return RunAsync(options with { MustTake = plan.MustTake });
-    }
-
-    private static GivenOverrides FromEnvironment()
-    {
-        try
-        {
-            return GivenOverrides.FromEnvironment();
-        }
-        catch (FormatException error)
-        {
-            throw new RequestException($"The environment variable {GivenOverrides.Variable} can't be used: {error.Message}");
-        }
+        return RunAsync(options with { Givens = overrides, MustTake = plan.MustTake });
     }
 
     private static async Task<int> RunAsync(RunOptions options)

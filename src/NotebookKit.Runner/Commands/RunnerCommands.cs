@@ -1,5 +1,8 @@
 using System.CommandLine;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Interactive;
+using NotebookKit.Record;
+using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Workers;
 using Spectre.Console;
 
@@ -47,11 +50,14 @@ internal static class RunnerCommands
         var shard = new Option<string?>("--shard");
         var keep = new Option<string?>("--keep-in");
         var flown = new Option<string?>("--flown-in");
-        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit, live, shard, keep, flown };
+        var given = new Option<string[]>("--given");
+        var command = new Command(WorkerProgram.Command, "Runs cells for another process.") { limit, live, shard, keep, flown, given };
         command.Hidden = true;
         command.SetAction((parsed, _) => WorkerHost.ServeAsync(
             parsed.GetValue(limit), parsed.GetValue(live),
-            parsed.GetValue(shard) is { } part ? new(ShardNumber.Parse(part), parsed.GetValue(keep), parsed.GetValue(flown)) : null));
+            new Session(
+                GivenOverrides.Parse(parsed.GetValue(given) ?? []),
+                parsed.GetValue(shard) is { } part ? new NotebookBatch(new(ShardNumber.Parse(part), parsed.GetValue(keep), parsed.GetValue(flown))) : null)));
         return command;
     }
 }

@@ -4,7 +4,6 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
-using NotebookKit.Flight.Dispersion;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;
 using NotebookKit.Interactive.Live;
@@ -30,9 +29,9 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
     /// <param name="ask">Asks the reader to type something; gives none where nobody can answer.</param>
     /// <param name="frontEnd">Front-end that takes controls; none where there is none.</param>
-    /// <param name="batch">What becomes of dispersions; none just flies them.</param>
+    /// <param name="session">What the notebook is handed; none hands it a plain one.</param>
     public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null,
-        IDispersionBatch? batch = null)
+        Session? session = null)
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -52,9 +51,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         // Long computations of the library tell how far they are, and stop when the cell that started them is asked to.
         csharp.AddMiddleware(async (command, context, next) =>
         {
-            StopRequest.Listen(context.CancellationToken);
-            DispersionBatch.Follow(batch);
-            WorkProgress.Listen(engine?.progress);
+            using var run = WorkRun.Begin(context.CancellationToken, engine?.progress);
             // Taken back by the flow of this call when it first waits.
             if (command is SubmitCode) SynchronizationContext.SetSynchronizationContext(new CellContext(context.CancellationToken));
             await next(command, context).ConfigureAwait(false);
@@ -68,6 +65,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
         if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
+        await csharp.SetValueAsync(Session.Variable, session ?? Session.Plain, typeof(Session));
         ScriptSettings.InheritReferences(csharp);
         return engine;
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using NotebookKit.Runner.Engine;
+using NotebookKit.Runner.Givens;
 using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Runner.Jupyter;
@@ -24,7 +25,7 @@ internal sealed class KernelSession : IAsyncDisposable
     /// <param name="controls">Told of controls that cells make and change.</param>
     public KernelSession(string folder, Action<WorkerReply> controls)
     {
-        options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace, Live: true);
+        options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace, Live: true, Givens: RunGivens.Of([]));
         this.controls = controls;
         engine = StartAsync();
     }

@@ -1,4 +1,5 @@
 using Microsoft.CodeAnalysis.CSharp;
+using NotebookKit.Interactive;
 using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
@@ -33,7 +34,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
         var folder = Path.GetDirectoryName(Path.GetFullPath(file.Path))!;
         try
         {
-            await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name)), cancellation);
+            await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name), Givens: options.Givens), cancellation);
             await RunCellsAsync(engine, tells, cancellation);
             if (Failure is null && options.MustTake.TryGetValue(file.Name, out var names) && names.Count > 0) await RequireTakenAsync(engine, names, cancellation);
         }
@@ -72,7 +73,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
     private async Task RequireTakenAsync(INotebookEngine engine, IReadOnlyList<string> names, CancellationToken cancellation)
     {
         var list = string.Join(", ", names.Select(n => SymbolDisplay.FormatLiteral(n, quote: true)));
-        var outcome = await engine.RunAsync($"global::NotebookKit.Record.GivenOverrides.FromEnvironment().RequireTaken({list});", _ => { }, cancellation);
+        var outcome = await engine.RunAsync($"{Session.Variable}.{nameof(Session.Givens)}.RequireTaken({list});", _ => { }, cancellation);
         if (outcome.Status != CellStatus.Succeeded) Failure = new CellFailure(0, outcome.Status, CellError.Plain("GivenNotTaken", outcome.Error!.Message), "");
     }
 

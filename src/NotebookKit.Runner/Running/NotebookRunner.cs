@@ -65,7 +65,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     {
         var outline = NotebookOutline.Of(file);
         var failure = run.Failure ?? (ShardFiles.Of(options.ShardFolder(file.Name), part).Count > 0 ? null : new CellFailure(
-            0, CellStatus.Failed, CellError.Plain("NothingToSplit", "The notebook flies no dispersion, so there is nothing to split. Run it without --shard."), ""));
+            0, CellStatus.Failed, CellError.Plain("NothingToSplit", "The notebook flies no dispersion with batch: session.Batch, so there is nothing to split. Pass that to Disperse, or run it without --shard."), ""));
         return new(file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, [], failure, null, null);
     }
 

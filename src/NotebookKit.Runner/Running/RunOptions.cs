@@ -1,4 +1,5 @@
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Record;
 using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Givens;
 
@@ -16,6 +17,9 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
 
     /// <summary>Folder with merged dispersions that stand in for flying; none where there is none.</summary>
     public string? Flown { get; init; }
+
+    /// <summary>Values that stand in for the notebooks' own givens.</summary>
+    public GivenOverrides Givens { get; init; } = GivenOverrides.None;
 
     /// <summary>The givens that some cell has to have taken over when a notebook ends, by the notebook's name.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> MustTake { get; init; } = GivenPlan.None.MustTake;

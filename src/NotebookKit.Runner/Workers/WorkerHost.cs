@@ -1,7 +1,7 @@
 using System.Text;
 using System.Threading.Channels;
+using NotebookKit.Interactive;
 using NotebookKit.Numerics;
-using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Engine;
 
 namespace NotebookKit.Runner.Workers;
@@ -37,9 +37,9 @@ internal sealed class WorkerHost
     /// <summary>Serves the front until it closes the input.</summary>
     /// <param name="outputLimitBytes">How much one cell may write [bytes], above 0.</param>
     /// <param name="live">Whether the front has a front-end that takes controls.</param>
-    /// <param name="batch">What becomes of dispersions; none just flies them.</param>
+    /// <param name="session">What the cells are handed.</param>
     /// <returns>Exit code.</returns>
-    public static async Task<int> ServeAsync(long outputLimitBytes, bool live, BatchOptions? batch)
+    public static async Task<int> ServeAsync(long outputLimitBytes, bool live, Session session)
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var input = new StreamReader(Console.OpenStandardInput(), utf8);
@@ -49,7 +49,7 @@ internal sealed class WorkerHost
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
         Console.SetOut(live ? TextWriter.Synchronized(new LateConsole(host.ShowLate)) : Console.Error);
         Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
-        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null, batch is null ? null : new NotebookBatch(batch)));
+        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null, session));
     }
 
     // A cell that never ends must not keep the process once the front has gone.
@@ -136,7 +136,7 @@ internal sealed class WorkerHost
         if (stopped == moved.Id) stop.Cancel();
         try
         {
-            StopRequest.Listen(stop.Token);
+            using var run = WorkRun.Begin(stop.Token);
             controls.Move(moved.Control, moved.State);
             return new DoneReply(moved.Id, CellOutcome.Success);
         }
@@ -149,7 +149,6 @@ internal sealed class WorkerHost
         finally
         {
             running = null;
-            StopRequest.Listen(CancellationToken.None);
         }
     }
 

@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
+using NotebookKit.Record;
+using NotebookKit.Runner.Givens;
 
 namespace NotebookKit.Runner.Workers;
 
@@ -50,6 +52,8 @@ internal static class WorkerProgram
             AddOption(start, "--keep-in", batch.KeepIn);
             AddOption(start, "--flown-in", batch.FlownIn);
         }
+
+        foreach (var given in RunGivens.Assignments(options.Givens ?? GivenOverrides.None)) AddOption(start, "--given", given);
 
         // A short-lived process gains nothing from being profiled while it runs.
         start.Environment["DOTNET_TieredPGO"] = "0";

@@ -14,7 +14,6 @@ internal static class CalendarModel
         IReadOnlyList<ScheduledTask>? best = null;
         for (var k = 0; k < Tries; k++)
         {
-            StopRequest.ThrowIfAsked();
             var plan = Set(calendar, path, k);
             if (best is null || End(plan) < End(best)) best = plan;
         }
@@ -31,8 +30,10 @@ internal static class CalendarModel
         var weight = calendar.Tasks.Select((t, i) => (t, i)).ToDictionary(p => p.t, p => path.TailOf(p.t).TotalMinutes * (attempt == 0 ? 1 : 0.5 + samples.Uniform(attempt, p.i)));
         Dictionary<string, ScheduledTask> set = [];
         List<List<(DateTime From, DateTime To)>> busy = [.. Enumerable.Range(0, calendar.People).Select(_ => new List<(DateTime, DateTime)>())];
+        var run = WorkRun.Current;
         while (set.Count < calendar.Tasks.Count)
         {
+            run.ThrowIfStopped();
             var next = calendar.Tasks.Where(t => !set.ContainsKey(t.Name) && t.After.All(set.ContainsKey)).MaxBy(t => weight[t])!;
             var from = next.After.Select(b => set[b].Ready).DefaultIfEmpty(calendar.Start).Max();
             var (person, start) = busy.Select((b, i) => (i, Start: Free(calendar.Hours, b, from, next.HandsSpan))).MinBy(p => p.Start);

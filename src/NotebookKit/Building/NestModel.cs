@@ -15,6 +15,7 @@ internal sealed class NestModel
     private const double Touch = 1e-3;
     private const int MostSheets = 50;
 
+    private readonly WorkRun _run = WorkRun.Current;
     private readonly SheetNest _nest;
     private readonly SeededSamples _samples;
     private readonly int[] _turns;
@@ -34,7 +35,10 @@ internal sealed class NestModel
         foreach (var (a, b) in from a in Enumerable.Range(0, _shapes.Length) from b in Enumerable.Range(0, _shapes.Length) select (a, b))
             for (var i = 0; i < _turns.Length; i++)
                 for (var j = 0; j < _turns.Length; j++)
+                {
+                    _run.ThrowIfStopped();
                     _noFits[(a, i, b, j)] = NoFit.Of(_shapes[a][i], _shapes[b][j]);
+                }
     }
 
     public NestResult Best()
@@ -44,11 +48,7 @@ internal sealed class NestModel
                 throw new InvalidDesignException("Pieces on a sheet", [Finding.Error($"{_nest.Pieces[i].Name} doesn't fit a sheet of {_nest.SheetLength.Show()} × {_nest.SheetWidth.Show()} with {_nest.Gap.Show()} to its edges{(_nest.Turns == SheetTurns.Quarter ? "" : " in the direction its plies ask for")}. Take a larger sheet.")]);
 
         var tries = new (List<Set> Sets, int Sheets, double Used)[_nest.Tries];
-        Parallel.For(0, _nest.Tries, k =>
-        {
-            StopRequest.ThrowIfAsked();
-            tries[k] = Lay(Order(k), k);
-        });
+        Parallel.For(0, _nest.Tries, _run.Parallel(), k => tries[k] = Lay(Order(k), k));
         var best = tries.Where(t => t.Sets.Count == _pieces.Count).OrderBy(t => t.Sheets).ThenBy(t => t.Used).FirstOrDefault();
         if (best.Sets is null)
             throw new InvalidDesignException("Pieces on a sheet", [Finding.Error($"The pieces take more than {MostSheets} sheets. Cut larger batches sheet by sheet.")]);
@@ -91,6 +91,7 @@ internal sealed class NestModel
             var (piece, first) = (_pieces[i].Piece, attempt == 0 ? 0 : (int)(_turns.Length * _samples.Uniform(attempt, i, 1)));
             for (var sheet = 0; sheet < MostSheets; sheet++)
             {
+                _run.ThrowIfStopped();
                 if (sheet == used.Count) used.Add(0);
                 if (Find(sets, sheet, piece, first, used[sheet]) is not { } set) continue;
                 sets.Add(set);

@@ -67,6 +67,7 @@ public readonly record struct BivariateSpread(double MeanX, double MeanY, double
     public double WithinCircle(double radius)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(radius);
+        WorkRun.Current.ThrowIfStopped();
         var (a, b) = (1 / (Major * Major), 1 / (Minor * Minor));
         if (!double.IsFinite(a)) return 1;
         if (!double.IsFinite(b)) return MathNet.Numerics.SpecialFunctions.Erf(radius / Major / Math.Sqrt(2));

@@ -47,9 +47,10 @@ internal sealed class CurveFit
     public static CurveFit Of(Func<double[], double[]> model, double[] data, double[] start, double[] low, double[] high, double[] steps)
     {
         var evaluations = 0;
+        var run = WorkRun.Current;
         Vector<double> Values(Vector<double> p)
         {
-            StopRequest.ThrowIfAsked();
+            run.ThrowIfStopped();
             evaluations++;
             return Vector<double>.Build.Dense(model(p.ToArray()));
         }

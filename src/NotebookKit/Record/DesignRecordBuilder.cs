@@ -4,12 +4,12 @@ namespace NotebookKit.Record;
 
 /// <summary>Collects givens, evidence, requirements and decisions while a notebook runs, next to the computation they belong to.</summary>
 /// <param name="title">What the record is about.</param>
-/// <param name="overrides">Values to use instead of the notebook's own; none: those of the environment.</param>
+/// <param name="overrides">Values to use instead of the notebook's own; none overrides none. A notebook passes on its <c>session.Givens</c>.</param>
 public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides = null)
 {
     private const int FingerprintDigits = 64;
 
-    private readonly GivenOverrides _overrides = overrides ?? GivenOverrides.FromEnvironment();
+    private readonly GivenOverrides _overrides = overrides ?? GivenOverrides.None;
     private readonly List<Given> _givens = [];
     private readonly List<EvidenceMark> _evidence = [];
     private readonly List<Requirement> _requirements = [];

@@ -2,15 +2,12 @@ using System.Collections.Concurrent;
 
 namespace NotebookKit.Record;
 
-/// <summary>Values that a run uses instead of a notebook's own givens, so that a notebook is also a study with parameters.</summary>
+/// <summary>
+/// Values that a run uses instead of a notebook's own givens, so that a notebook is also a study with parameters. Whoever runs the notebook makes them; the notebook hands
+/// them to its record, and they note which of them a given took.
+/// </summary>
 public sealed class GivenOverrides
 {
-    /// <summary>The environment variable that carries overrides to a notebook: lines of <c>name=value</c>.</summary>
-    public const string Variable = "NOTEBOOKKIT_GIVENS";
-
-    // One for each text, so that every builder of a notebook notes in the same place which overrides it took.
-    private static readonly ConcurrentDictionary<string, GivenOverrides> OfEnvironment = new(StringComparer.Ordinal);
-
     private readonly Dictionary<string, string> _texts;
     private readonly ConcurrentDictionary<string, bool> _taken = new(StringComparer.OrdinalIgnoreCase);
 
@@ -46,10 +43,6 @@ public sealed class GivenOverrides
         return new(texts);
     }
 
-    /// <summary>The overrides of this run, from the environment.</summary>
-    public static GivenOverrides FromEnvironment() =>
-        OfEnvironment.GetOrAdd(Environment.GetEnvironmentVariable(Variable) ?? "", text => Parse(text.Split('\n')));
-
     /// <summary>The text that stands for a given's value; nothing where the given isn't overridden.</summary>
     /// <param name="name">Name of the given, upper and lower case alike.</param>
     public string? TextOf(string name) => _texts.GetValueOrDefault(name);
@@ -61,7 +54,7 @@ public sealed class GivenOverrides
     {
         ArgumentNullException.ThrowIfNull(names);
         if (Untaken.FirstOrDefault(n => names.Contains(n, StringComparer.OrdinalIgnoreCase)) is { } name)
-            throw new FormatException($"The given \"{name}\" was to be \"{_texts[name]}\", but no cell that ran states such a given, so the notebook ran on its own values. Correct the name, or leave that given out.");
+            throw new FormatException($"The given \"{name}\" was to be \"{_texts[name]}\", but no cell that ran states such a given, so the notebook ran on its own values. Correct the name, leave that given out, or make the notebook's record with session.Givens.");
     }
 
     /// <summary>The overriding value, or nothing where the given isn't overridden.</summary>

@@ -90,7 +90,7 @@ public sealed class CSharpEngineTests(SharedEngine shared) : IClassFixture<Share
     {
         using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(1));
         var outcome = await shared.Engine.RunAsync(
-            "System.Threading.Tasks.Parallel.For(0, 100_000_000, i => { NotebookKit.Numerics.StopRequest.ThrowIfAsked(); Thread.Sleep(1); });", _ => { }, stop.Token);
+            "System.Threading.Tasks.Parallel.For(0, 100_000_000, i => { NotebookKit.Numerics.WorkRun.Current.ThrowIfStopped(); Thread.Sleep(1); });", _ => { }, stop.Token);
         // Interrupted, not abandoned: the loop ended by itself and the session is free again.
         Assert.Equal(CellStatus.Interrupted, outcome.Status);
         Assert.Equal(CellStatus.Succeeded, (await RunAsync("1 + 1")).Outcome.Status);

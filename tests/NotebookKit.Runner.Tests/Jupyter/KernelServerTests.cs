@@ -361,7 +361,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void Progress_is_one_line_that_is_updated_in_place_to_its_end()
     {
-        var (_, published) = kernel.Run("for (var i = 1; i <= 12; i++) { NotebookKit.Numerics.WorkProgress.Tell(new(\"flights\", i, 12)); Thread.Sleep(100); }");
+        var (_, published) = kernel.Run("for (var i = 1; i <= 12; i++) { NotebookKit.Numerics.WorkRun.Current.Tell(new(\"flights\", i, 12)); Thread.Sleep(100); }");
         var first = published.Single(m => m.Type == "display_data");
         var last = published.Last(m => m.Type == "update_display_data");
         Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)last.Content["transient"]!["display_id"]);

@@ -49,8 +49,10 @@ public sealed record FinJig(Length Gap, Length Length)
         new ValidRange<double>(3, 6).Check(fins, "number of fins", "The component method is for three to six.");
         var (samples, gap, skew, twist) = (new SeededSamples(seed), GapAngle.Degrees, Skew.Degrees, Twist.Degrees);
         var means = new double[Samples];
+        var run = WorkRun.Current;
         for (var i = 0; i < Samples; i++)
         {
+            run.ThrowIfStopped();
             var sum = 0.0;
             for (var fin = 0; fin < fins; fin++)
                 sum += (gap * ((2 * samples.Uniform(i, fin)) - 1)) + (skew > 0 ? skew * samples.Normal(i, fin, 1) : 0);

@@ -1,4 +1,5 @@
 using MathNet.Numerics.Integration;
+using NotebookKit.Numerics;
 
 namespace NotebookKit.Filling.Balances;
 
@@ -27,11 +28,13 @@ internal static class PressureClock
         var middle = (kink - start) * (end - kink) > 0 ? UAt(kink) : double.NaN;
         double[] edges = double.IsNaN(middle) ? [0, last] : [0, middle, last];
         List<double> x = [start], t = [0];
+        var run = WorkRun.Current;
         for (var e = 0; e + 1 < edges.Length; e++)
         {
             var width = (edges[e + 1] - edges[e]) / cells;
             for (var i = 0; i < cells; i++)
             {
+                run.ThrowIfStopped();
                 var left = edges[e] + i * width;
                 var sum = 0.0;
                 for (var k = 0; k < Rule.Order; k++)

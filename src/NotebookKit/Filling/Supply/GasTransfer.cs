@@ -17,8 +17,10 @@ internal static class GasTransfer
         double[] volumes = [.. budget.Cylinders.Select(c => c.Volume.CubicMeters)];
         double[] now = [.. budget.Cylinders.Select(c => c.Pressure.ToAbsolute(budget.Ambient).Pascals)];
         List<double[]> rows = [[.. now]];
+        var run = WorkRun.Current;
         while (rows.Count <= MaximumLaunches)
         {
+            run.ThrowIfStopped();
             var next = (double[])now.Clone();
             var vessel = ambient;
             var order = Enumerable.Range(0, next.Length).OrderBy(i => next[i]).ThenBy(i => i).ToArray();

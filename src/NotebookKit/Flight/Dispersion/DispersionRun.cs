@@ -33,10 +33,9 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
         if (threads is < 1) yield return Finding.Error($"number of threads is {threads}; it must be 1 or more.");
     }
 
-    /// <summary>Flies what the batch that it runs in wants of it: everything, one part, or nothing where the flights are there already.</summary>
-    public DispersionResult Result(IProgress<int>? progress, int? threads, CancellationToken cancellation)
+    /// <summary>Flies what the batch wants of it: everything, one part, or nothing where the flights are there already.</summary>
+    public DispersionResult Result(IDispersionBatch? batch, IProgress<int>? progress, int? threads, CancellationToken cancellation)
     {
-        var batch = DispersionBatch.Current;
         if (batch?.Find(Plan) is { } flown)
         {
             return flown.Plan.Fingerprint == Plan.Fingerprint && flown.Part == ShardNumber.Whole ? new(flown) : throw new InvalidOperationException(
@@ -63,16 +62,14 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
         var rows = new double[(long)count * RowLength];
         var done = 0;
         var step = Math.Max(1, count / 100);
-        var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads ?? -1 };
-        Parallel.For(0, count, options, i =>
+        // Who brings a listener of his own isn't shown the same twice.
+        using var run = WorkRun.Begin(cancellation, progress is null ? null : new Told(progress));
+        Parallel.For(0, count, run.Parallel(threads), i =>
         {
-            StopRequest.ThrowIfAsked();
+            run.ThrowIfStopped();
             Fly(first + i, rows.AsSpan(i * RowLength, RowLength));
             var finished = Interlocked.Increment(ref done);
-            if (finished % step != 0 && finished != count) return;
-            // Who brings a listener of his own isn't shown the same twice.
-            if (progress is not null) progress.Report(finished);
-            else WorkProgress.Tell(new("flights", finished, count));
+            if (finished % step == 0 || finished == count) run.Tell(new("flights", finished, count));
         });
         return rows;
     }
@@ -101,5 +98,10 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
         }
 
         return hash.ToString("x16", CultureInfo.InvariantCulture);
+    }
+
+    private sealed class Told(IProgress<int> progress) : IProgress<WorkDone>
+    {
+        public void Report(WorkDone value) => progress.Report(value.Done);
     }
 }

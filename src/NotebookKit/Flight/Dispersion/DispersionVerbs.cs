@@ -21,13 +21,14 @@ public static class DispersionVerbs
     /// <param name="sixDegrees">Whether to fly in six degrees of freedom; three where not.</param>
     /// <param name="progress">Told the number of flights done, now and then.</param>
     /// <param name="threads">Most threads to use; as many as the machine has where none is given.</param>
+    /// <param name="batch">Which part to fly, or flights that were flown before; none flies the whole. A notebook passes on its <c>session.Batch</c>.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static DispersionResult Disperse(
         this Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees = false, IProgress<int>? progress = null, int? threads = null,
-        CancellationToken cancellation = default) =>
-        Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Result(progress, threads, cancellation);
+        IDispersionBatch? batch = null, CancellationToken cancellation = default) =>
+        Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Result(batch, progress, threads, cancellation);
 
     /// <summary>Flies one of several even parts of a dispersion, to be merged with the others. Source: see the result's model.</summary>
     /// <param name="vehicle">The vehicle.</param>
@@ -68,13 +69,14 @@ public static class DispersionVerbs
     /// <param name="sixDegrees">Whether stack and sustainer fly in six degrees of freedom; three where not.</param>
     /// <param name="progress">Told the number of flights done, now and then.</param>
     /// <param name="threads">Most threads to use; as many as the machine has where none is given.</param>
+    /// <param name="batch">Which part to fly, or flights that were flown before; none flies the whole. A notebook passes on its <c>session.Batch</c>.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static DispersionResult Disperse(
         this TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, bool sixDegrees = false, IProgress<int>? progress = null, int? threads = null,
-        CancellationToken cancellation = default) =>
-        Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Result(progress, threads, cancellation);
+        IDispersionBatch? batch = null, CancellationToken cancellation = default) =>
+        Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Result(batch, progress, threads, cancellation);
 
     /// <summary>Flies one of several even parts of a dispersion, to be merged with the others. Source: see the result's model.</summary>
     /// <param name="vehicle">The vehicle.</param>

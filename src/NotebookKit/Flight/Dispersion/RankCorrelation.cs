@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -8,6 +9,7 @@ internal static class RankCorrelation
 {
     public static double[] Ranks(IReadOnlyList<double> values)
     {
+        WorkRun.Current.ThrowIfStopped();
         var order = new int[values.Count];
         var keys = new double[values.Count];
         for (var i = 0; i < order.Length; i++) (order[i], keys[i]) = (i, values[i]);

@@ -78,9 +78,10 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
     {
         double low = throats.Minimum.Meters, high = throats.Maximum.Meters, step = (high - low) / Scan;
         var values = new MaximumResult[Scan + 1];
-        Parallel.For(0, Scan + 1, i =>
+        var run = WorkRun.Current;
+        Parallel.For(0, Scan + 1, run.Parallel(), i =>
         {
-            StopRequest.ThrowIfAsked();
+            run.ThrowIfStopped();
             var own = 0;
             values[i] = Water(FlightVariant.WithThroat(Flight, low + i * step), tables, ref own);
             values[i] = values[i] with { Evaluations = own };
@@ -126,6 +127,7 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
 
     private double GoalValueOf(VerticalFlight flight, double water, FiringTables tables)
     {
+        WorkRun.Current.ThrowIfStopped();
         var value = FlightVariant.Value(FlightVariant.WithWater(flight, water), tables, Goal);
         return double.IsNaN(value) ? double.MinValue : value;
     }

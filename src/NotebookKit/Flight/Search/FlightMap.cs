@@ -28,12 +28,13 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
         Array.Fill(speed, double.NaN);
         var tables = PressureTables();
 
-        Parallel.For(0, rows, row =>
+        var run = WorkRun.Current;
+        Parallel.For(0, rows, run.Parallel(), row =>
         {
-            StopRequest.ThrowIfAsked();
             var line = Y.Apply(Flight, row);
             for (var column = 0; column < columns; column++)
             {
+                run.ThrowIfStopped();
                 var flight = X.Apply(line, column);
                 if (flight.Validate().Any(f => f.Severity == FindingSeverity.Error)) continue;
                 var peak = flight.PeakUnchecked(tables[X.Variable == MapVariable.Pressure ? column : Y.Variable == MapVariable.Pressure ? row : 0]);
@@ -60,7 +61,12 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
         var axis = X.Variable == MapVariable.Pressure ? X : Y.Variable == MapVariable.Pressure ? Y : null;
         if (axis is null) return [Flight.Tables];
         var tables = new FiringTables[axis.Values.Count];
-        Parallel.For(0, tables.Length, i => tables[i] = axis.Apply(Flight, i).Tables);
+        var run = WorkRun.Current;
+        Parallel.For(0, tables.Length, run.Parallel(), i =>
+        {
+            run.ThrowIfStopped();
+            tables[i] = axis.Apply(Flight, i).Tables;
+        });
         return tables;
     }
 }

@@ -56,9 +56,10 @@ public static class SearchVerbs
         var stack = vehicle.Stack(site).Numbers(site);
         var sustainer = vehicle.Sustainer.Numbers(site);
         var (delays, heights) = (new double[Points], new double[Points]);
-        Parallel.For(0, Points, i =>
+        var run = WorkRun.Current;
+        Parallel.For(0, Points, run.Parallel(), i =>
         {
-            StopRequest.ThrowIfAsked();
+            run.ThrowIfStopped();
             delays[i] = longest.Seconds * i / (Points - 1);
             var waiting = vehicle with { Separation = Separation.ByPressureLatch(delays[i].Seconds()) };
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(site), FlightAccuracy.Fast, null, out var end);

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using NotebookKit.Quantities;
@@ -9,7 +10,7 @@ namespace NotebookKit.Materials.Files;
 internal static partial class QuantityText
 {
     /// <summary>Units taken for each quantity, as they are written, with what one of them is.</summary>
-    private static readonly Dictionary<Type, (string Unit, Func<double, object> Make)[]> Units = new()
+    private static readonly FrozenDictionary<Type, (string Unit, Func<double, object> Make)[]> Units = new Dictionary<Type, (string Unit, Func<double, object> Make)[]>
     {
         [typeof(Pressure)] =
         [
@@ -50,7 +51,7 @@ internal static partial class QuantityText
         [
             ("1/K", v => CoefficientOfThermalExpansion.FromPerKelvin(v)), ("ppm/K", v => CoefficientOfThermalExpansion.FromPerKelvin(v * 1e-6)), ("µm/(m·K)", v => CoefficientOfThermalExpansion.FromPerKelvin(v * 1e-6)),
         ],
-    };
+    }.ToFrozenDictionary();
 
     /// <summary>Reads a quantity, or says what is wrong with the text.</summary>
     public static bool TryRead<T>(string text, out T value, out string wrong) where T : struct

@@ -109,8 +109,10 @@ public static class OdeDriver
 
         var previousLogError = StepControl.LeastLogError;
         var lastWasRejected = false;
+        var run = WorkRun.Current;
         while (true)
         {
+            run.ThrowIfStopped();
             if (accepted + rejected >= settings.MaximumSteps) return new(OdeStatus.TooManySteps, t, -1, accepted, rejected, evaluations, step);
             var remaining = Math.Abs(to - t);
             var isLast = step >= remaining * (1 - 1e-12);

@@ -1,3 +1,5 @@
+using NotebookKit.Numerics;
+
 namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>The gas jet of a converging nozzle for a gas that stays on one tabulated isentrope, in the vessel and on its way out.</summary>
@@ -18,8 +20,10 @@ internal sealed class IsentropeJet
         var last = table.AtPressure(Math.Log(lowestPa), (table.LogPressure(0) - Math.Log(lowestPa)) / 1.4);
         var n = Math.Max(6, (int)Math.Ceiling(last / Step) + 2);
         double[] flux = new double[n], momentum = new double[n], critical = new double[n];
+        var run = WorkRun.Current;
         for (var i = 0; i < n; i++)
         {
+            run.ThrowIfStopped();
             var x = i * Step;
             var throat = Throat(x);
             double volume = table.StartVolume * Math.Exp(throat), pressure = table.Pressure(throat);

@@ -1,4 +1,5 @@
 using NotebookKit.Materials.Fluids;
+using NotebookKit.Numerics;
 
 namespace NotebookKit.Propulsion.Flow;
 
@@ -15,8 +16,10 @@ internal static class RealExpansion
         var start = gas.PointAtPressure(pressurePa, temperatureK);
         List<(double, double, double, double, double)> entries = [];
         var point = start;
+        var run = WorkRun.Current;
         for (var i = 0; ; i++)
         {
+            run.ThrowIfStopped();
             entries.Add((Math.Log(point.Pascals), Exponent(point), Math.Log(point.Kelvins), Cooling(point), start.Energy - point.Energy));
             if (i > 1 && point.Pascals < lowestPa) break;
             var next = OnIsentrope(gas, point, start.Entropy, start.Density * Math.Exp(-(i + 1) * Step));

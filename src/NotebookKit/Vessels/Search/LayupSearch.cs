@@ -61,9 +61,10 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
                select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]), .. veils] },
         ];
         var options = new LayupOption[vessels.Count];
-        Parallel.For(0, vessels.Count, i =>
+        var run = WorkRun.Current;
+        Parallel.For(0, vessels.Count, run.Parallel(), i =>
         {
-            StopRequest.ThrowIfAsked();
+            run.ThrowIfStopped();
             options[i] = Try(vessels[i]);
         });
         return new LayupTradeOff(this, [.. Judge(options).OrderBy(o => o.Mass?.Grams ?? double.PositiveInfinity)]);

@@ -80,6 +80,7 @@ public sealed class BurstDistribution : IResult
             [
                 .. BurstSampler.Variables.Select((name, v) =>
                 {
+                    Numerics.WorkRun.Current.ThrowIfStopped();
                     double sum = 0, square = 0, product = 0;
                     for (var i = 0; i < _bursts.Length; i++)
                     {

@@ -72,10 +72,15 @@ internal sealed class BurstSampler
         var bursts = new double[count];
         var parts = new byte[count];
         const int block = 250;
-        Parallel.For(0, (count + block - 1) / block, new ParallelOptions { MaxDegreeOfParallelism = threads }, _wall.NewEngine, (b, _, engine) =>
+        var run = WorkRun.Current;
+        Parallel.For(0, (count + block - 1) / block, run.Parallel(threads), _wall.NewEngine, (b, _, engine) =>
         {
-            StopRequest.ThrowIfAsked();
-            for (var i = b * block; i < Math.Min(count, (b + 1) * block); i++) (bursts[i], parts[i]) = Break(engine, i, efficiency, lowEnd, wallOnly);
+            for (var i = b * block; i < Math.Min(count, (b + 1) * block); i++)
+            {
+                run.ThrowIfStopped();
+                (bursts[i], parts[i]) = Break(engine, i, efficiency, lowEnd, wallOnly);
+            }
+
             return engine;
         }, _ => { });
         return (bursts, parts);

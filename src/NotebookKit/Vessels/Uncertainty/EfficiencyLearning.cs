@@ -3,6 +3,7 @@ using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Laying;
 using NotebookKit.Vessels.Testing;
+using NotebookKit.Numerics;
 
 namespace NotebookKit.Vessels.Uncertainty;
 
@@ -32,8 +33,13 @@ internal static class EfficiencyLearning
     {
         if (tests.Count == 0) return prior;
         var logs = new double[EfficiencyBelief.Grid.Count];
+        var run = WorkRun.Current;
         for (var i = 0; i < logs.Length; i++)
+        {
+            run.ThrowIfStopped();
             logs[i] = Math.Log(Math.Max(prior.Weights[i], 1e-300)) + LogLikelihood(Math.Log(EfficiencyBelief.Grid[i]), tests, models);
+        }
+
         var largest = logs.Max();
         return new EfficiencyBelief([.. logs.Select(l => Math.Exp(l - largest))], name, [.. prior.Tests, .. tests]);
     }
@@ -101,8 +107,10 @@ internal static class EfficiencyLearning
             var engine = wall.NewEngine();
             _first = Math.Log(EfficiencyBelief.Grid[0]);
             _step = (Math.Log(EfficiencyBelief.Grid[^1]) - _first) / (Points - 1);
+            var run = WorkRun.Current;
             for (var i = 0; i < Points; i++)
             {
+                run.ThrowIfStopped();
                 var (low, high) = BurstModel.Band(wall, engine, new LayerFactors(Math.Exp(_first + i * _step)));
                 // The middle between the fibres as laid and the laminate answer.
                 _logBurst[i] = 0.5 * (Math.Log(high) + Math.Log(low));

@@ -1,3 +1,5 @@
+using NotebookKit.Numerics;
+
 namespace NotebookKit.Vessels.Uncertainty;
 
 /// <summary>
@@ -67,8 +69,10 @@ internal sealed class PartPosterior
         var largest = _logs.Max();
         var logs = new double[_logs.Length];
         var column = new double[Ratios];
+        var run = WorkRun.Current;
         for (var j = 0; j < Scatters; j++)
         {
+            run.ThrowIfStopped();
             for (var i = 0; i < Ratios; i++) column[i] = Math.Exp(_logs[j * Ratios + i] - largest);
             for (var i = 0; i < Ratios; i++)
             {
@@ -91,6 +95,7 @@ internal sealed class PartPosterior
     /// </remarks>
     public PartPosterior With(double logRatio, bool failed, double logSize)
     {
+        WorkRun.Current.ThrowIfStopped();
         var logs = new double[_logs.Length];
         var stronger = Math.Max(-logSize, 0);
         for (var j = 0; j < Scatters; j++)
@@ -244,8 +249,10 @@ internal sealed class PartPosterior
     private static double Solve(Func<double, double> share, double wanted)
     {
         double low = LowestLog - 4, high = HighestLog + 0.5;
+        var run = WorkRun.Current;
         while (high - low > 1e-6)
         {
+            run.ThrowIfStopped();
             var middle = 0.5 * (low + high);
             if (share(middle) < wanted) low = middle;
             else high = middle;

@@ -18,12 +18,13 @@ internal static class TestForesight
         var known = options.SelectMany(o => o.Parts).Where(p => !now.Parts.Any(own => own.Is(p.Name))).DistinctBy(p => p.Name.Trim(), StringComparer.OrdinalIgnoreCase)
             .ToDictionary(p => p.Name.Trim(), p => PartPosterior.Before(p.Before), StringComparer.OrdinalIgnoreCase);
         for (var k = 0; k < now.Parts.Count; k++) known[now.Parts[k].Name.Trim()] = now.Beliefs[k];
+        var run = WorkRun.Current;
         var worths = options.Select(option =>
         {
             var after = new double[Outcomes];
-            Parallel.For(0, Outcomes, n =>
+            Parallel.For(0, Outcomes, run.Parallel(), n =>
             {
-                StopRequest.ThrowIfAsked();
+                run.ThrowIfStopped();
                 after[n] = Math.Exp(now.With(Play(now, known, option, n)).LowLogPascals(0.10, Draws));
             });
             // Fewer draws here than for the B-basis itself: what they say of it is how it changes.

@@ -23,8 +23,10 @@ internal static class VesselLow
         var points = new double[draws];
         var wanted = Math.Log(-Math.Log(1 - share));
         var pairs = new (double LogMedian, double Unit)[parts.Count];
+        var run = WorkRun.Current;
         for (var d = 0; d < draws; d++)
         {
+            run.ThrowIfStopped();
             for (var k = 0; k < pairs.Length; k++)
             {
                 var (logRatio, unit) = parts[k].Belief.Draw(Numbers.Uniform(d, 2 * k), Numbers.Uniform(d, 2 * k + 1));

@@ -176,7 +176,7 @@ public class DispersionTests
         var kept = new List<DispersionShard>();
         for (var n = 1; n <= 3; n++)
         {
-            var part = InBatch(new Batch(new(n, 3), kept, null), () => Trainer.Disperse(Site, Usual, 10, 5));
+            var part = Trainer.Disperse(Site, Usual, 10, 5, batch: new Batch(new(n, 3), kept, null));
             Assert.Equal(new(n, 3), part.Part);
             Assert.Contains(part.Findings, f => f.Message.Contains($"this is shard {n}/3", StringComparison.Ordinal));
             Assert.Equal(kept[^1].Count, part.Apogee.Count);
@@ -184,7 +184,7 @@ public class DispersionTests
 
         AssertSame(whole, DispersionResult.Merge(kept));
         var joined = DispersionShard.Join(kept);
-        AssertSame(whole, InBatch(new Batch(ShardNumber.Whole, [], joined), () => Trainer.Disperse(Site, Usual, 10, 5)));
+        AssertSame(whole, Trainer.Disperse(Site, Usual, 10, 5, batch: new Batch(ShardNumber.Whole, [], joined)));
         Assert.Equal(ShardNumber.Whole, Trainer.Disperse(Site, Usual, 10, 5).Part);
     }
 
@@ -196,7 +196,7 @@ public class DispersionTests
         foreach (var wrong in new[] { part, other })
         {
             var batch = new Careless(wrong);
-            Assert.Contains("Merge the shards again", Assert.Throws<InvalidOperationException>(() => InBatch(batch, () => Trainer.Disperse(Site, Usual, 10, 5))).Message, StringComparison.Ordinal);
+            Assert.Contains("Merge the shards again", Assert.Throws<InvalidOperationException>(() => Trainer.Disperse(Site, Usual, 10, 5, batch: batch)).Message, StringComparison.Ordinal);
         }
     }
 
@@ -274,13 +274,6 @@ public class DispersionTests
         Assert.Equal(first.OnApogee, second.OnApogee);
         Assert.Equal(first.Landings, second.Landings);
     }
-
-    // The wish doesn't leave the flow it was made in.
-    private static DispersionResult InBatch(IDispersionBatch batch, Func<DispersionResult> fly) => Task.Run(() =>
-    {
-        DispersionBatch.Follow(batch);
-        return fly();
-    }).GetAwaiter().GetResult();
 
     private sealed class Batch(ShardNumber part, List<DispersionShard> kept, DispersionShard? flown) : IDispersionBatch
     {
