@@ -1,4 +1,4 @@
-using System.Globalization;
+using NotebookKit.Quantities;
 using ColumnOfNumbers = NotebookKit.Quantities.Series;
 
 namespace NotebookKit.Logs;
@@ -110,13 +110,13 @@ public static class LogReader
                 if (k == 0) throw new LogFormatException(file, number, header[0].Name, "there is no time", "only the other columns may have gaps.");
                 value = double.NaN;
             }
-            else if (!double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out value) || !double.IsFinite(value))
+            else if (UnitText.Number(cell) is not { } written)
             {
                 throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is not a finite number", "write numbers with a decimal point, and leave the cell empty where nothing was read.");
             }
             else
             {
-                value = header[k].Unit.Convert(value);
+                value = header[k].Unit.Convert(written);
             }
 
             if (k > 0 && header[k].Unit.Kind == "pressure absolute" && value < 0)

@@ -1,4 +1,4 @@
-using System.Globalization;
+using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Logs;
@@ -93,7 +93,7 @@ public sealed record StockList
             if (!header.TryGetValue(name, out var column) || cells[column.Column].Length == 0) return null;
             if (column.Unit?.Canonical != canonical) throw new LogFormatException(file, number, name, $"the unit is {column.Unit?.Text ?? "text"}", $"it must be one that measures the same as {canonical}.");
             var cell = cells[column.Column];
-            if (!double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) || !double.IsFinite(value) || value < 0)
+            if (UnitText.Number(cell) is not { } value || value < 0)
                 throw new LogFormatException(file, number, name, $"'{cell}' is not a finite number of 0 or above", "write numbers with a decimal point, and leave the cell empty where it doesn't apply.");
             return column.Unit.Convert(value);
         }
@@ -110,3 +110,12 @@ public sealed record StockList
             Number("pot life", "s") is { } life ? Duration.FromMinutes(life / 60) : null);
     }
 }
+
+/// <summary>One thing on the shelf. Its name is the one it is looked up by in the material library.</summary>
+/// <param name="Name">Name in the material library.</param>
+/// <param name="Kind">What it is: "sleeve", "cloth", "tape", "veil", "resin", "sheet".</param>
+/// <param name="Length">Length left on the roll, or of the sheet; none where it goes by mass.</param>
+/// <param name="Width">Width of the roll or of the sheet; none where it has none.</param>
+/// <param name="Mass">Mass left; none where it goes by length.</param>
+/// <param name="PotLife">Time a resin can be worked with; none for anything else.</param>
+public sealed record StockItem(string Name, string Kind, Length? Length, Length? Width, Mass? Mass, Duration? PotLife);

@@ -76,3 +76,19 @@ public sealed record DrawingModel(string Title, IReadOnlyList<OutlinePoint> Outl
         }
     }
 }
+
+/// <summary>A set of equal fins.</summary>
+/// <param name="Count">How many stand around the body; 2 to 8.</param>
+/// <param name="Corners">Corners of one fin, root first, as station and distance from the axis.</param>
+/// <param name="Thickness">Thickness of the sheet; above 0.</param>
+public sealed record FinOutline(int Count, IReadOnlyList<OutlinePoint> Corners, UnitsNet.Length Thickness);
+
+/// <summary>A corner of a body of revolution, seen from the side.</summary>
+/// <param name="Station">Distance aft of the nose tip; 0 or above.</param>
+/// <param name="Radius">Distance from the axis; 0 or above.</param>
+public readonly record struct OutlinePoint(Length Station, Length Radius);
+
+/// <summary>A named place along the axis.</summary>
+/// <param name="Label">What is there: "filled", "empty", "bulkhead".</param>
+/// <param name="Station">Distance aft of the nose tip; 0 or above.</param>
+public sealed record StationMark(string Label, Length Station);

@@ -136,3 +136,9 @@ public static class LayupDrawing
 
     private static string Mm(double mm) => mm.ToString(mm < 10 ? "0.##" : "0.#", CultureInfo.InvariantCulture);
 }
+
+/// <summary>One layer of a vessel's wall.</summary>
+/// <param name="Name">What it is: "PET liner", "carbon sleeve ±46°".</param>
+/// <param name="Kind">What it does, which chooses its hatching.</param>
+/// <param name="Thickness">Its thickness; above 0.</param>
+public sealed record WallLayer(string Name, WallLayerKind Kind, Length Thickness);

@@ -108,3 +108,14 @@ public sealed record Explorer
         if (settings > 20_000) yield return Finding.Error($"There are {settings} settings to compute; take fewer values a parameter, 20 000 in all at most.");
     }
 }
+
+/// <summary>How far interpolation was found to be from the model, at settings between the computed ones.</summary>
+/// <param name="Checked">How many settings were computed to find out.</param>
+/// <param name="Numbers">Largest error of each number [unit of the number].</param>
+/// <param name="CurvePercent">Largest error of the curve as a share of its peak [%].</param>
+public sealed record ExplorerError(int Checked, IReadOnlyList<double> Numbers, double CurvePercent);
+
+/// <summary>A number that is shown beside the curve.</summary>
+/// <param name="Name">What it is: "Apogee".</param>
+/// <param name="Unit">Its unit; "-" for a plain ratio.</param>
+public sealed record ExplorerNumber(string Name, string Unit);

@@ -24,3 +24,9 @@ internal static class CommandSet
 
     private static KernelActionDirective Declare(KitCommandInfo info) => new(info.Name) { Description = $"{info.Explanation} Usage: {info.Usage}" };
 }
+
+/// <summary>A command of ours as it explains itself.</summary>
+/// <param name="Name">How it is called: "#!cautions".</param>
+/// <param name="Usage">The whole line: "#!working burst".</param>
+/// <param name="Explanation">What it does, a sentence.</param>
+internal sealed record KitCommandInfo(string Name, string Usage, string Explanation);

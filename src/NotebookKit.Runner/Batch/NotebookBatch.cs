@@ -20,3 +20,9 @@ internal sealed class NotebookBatch(BatchOptions options) : IDispersionBatch
     public DispersionShard? Find(DispersionPlan plan) =>
         options.FlownIn is { } folder && ShardFiles.MergedBelow(folder, plan.Fingerprint) is { } file ? ShardFiles.Read(file) : null;
 }
+
+/// <summary>What a run does with the dispersions of a notebook, where it doesn't just fly them.</summary>
+/// <param name="Shard">The part to fly of each.</param>
+/// <param name="KeepIn">Folder that gets the parts; none keeps none.</param>
+/// <param name="FlownIn">Folder with merged flights that stand in for flying; none where there is none.</param>
+internal sealed record BatchOptions(ShardNumber Shard, string? KeepIn, string? FlownIn);

@@ -62,3 +62,16 @@ internal sealed class NotebookCell
         _ => "",
     };
 }
+
+/// <summary>The three kinds of cell that the notebook format knows.</summary>
+internal enum CellKind
+{
+    /// <summary>Code to run.</summary>
+    Code,
+
+    /// <summary>Text in Markdown.</summary>
+    Markdown,
+
+    /// <summary>Text to leave alone.</summary>
+    Raw,
+}

@@ -18,3 +18,9 @@ public interface IFlightCard : IResult
     /// <summary>What is ticked off before, during and after the flight.</summary>
     IReadOnlyList<string> Checklist { get; }
 }
+
+/// <summary>One piece of what stands behind a flight card.</summary>
+/// <param name="Name">What it is: "proved vessel".</param>
+/// <param name="IsShown">Whether it was handed over; what isn't forbids the flight.</param>
+/// <param name="What">What it says in a few words, or what would show it.</param>
+public sealed record EvidenceItem(string Name, bool IsShown, string What);

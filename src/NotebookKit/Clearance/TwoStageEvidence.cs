@@ -34,3 +34,6 @@ public sealed record TwoStageEvidence
     /// <summary>The flight as the club counts it, for the heading; may be empty. It decides nothing.</summary>
     public string Flight { get; init; } = "";
 }
+
+/// <summary>What stands behind the booster or the sustainer of a flight of two stages. What is left out is "not shown", and that forbids.</summary>
+public sealed record StackStageEvidence : StageEvidence;

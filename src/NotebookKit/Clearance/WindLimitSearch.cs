@@ -102,6 +102,7 @@ internal static class WindLimitSearch
         }
 
         if (double.IsInfinity(wrong)) return wrong;
+        // By halving: a flight holds or it doesn't, and there is no number whose zero could be sought.
         for (var i = 0; i < Halvings && wrong > 0; i++)
         {
             var middle = (right + wrong) / 2;
@@ -133,3 +134,9 @@ internal static class WindLimitSearch
         return canopy.Open(mass.Kilograms(), Math.Max(1, marks.OpeningSpeed).MetresPerSecond(), density.KilogramsPerCubicMetre()).DesignLoad <= gear.AllowedLoad;
     }
 }
+
+/// <summary>One flight in some wind, as the search for the limit sees it.</summary>
+/// <param name="RailWindMps">Wind at the end of the rail [m/s].</param>
+/// <param name="LandsInside">Whether it was flown to the ground and everything came down on the field.</param>
+/// <param name="OpensWithin">Whether every canopy opened within what its gear takes.</param>
+internal readonly record struct WindTrial(double RailWindMps, bool LandsInside, bool OpensWithin);

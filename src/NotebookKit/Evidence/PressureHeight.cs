@@ -12,8 +12,6 @@ namespace NotebookKit.Evidence;
 /// </remarks>
 public static class PressureHeight
 {
-    private const double Lapse = 0.0065, GasConstant = 287.05287, Gravity = 9.80665;
-
     /// <summary>Height above the pad. Source: U.S. Standard Atmosphere, 1976, eq. 33a.</summary>
     /// <param name="reading">Pressure read; 0.2 to 1.2 bar absolute.</param>
     /// <param name="atPad">Pressure at the pad; 0.5 to 1.2 bar absolute.</param>
@@ -29,5 +27,7 @@ public static class PressureHeight
 
     internal static Source Source => StandardAtmosphere.Source;
 
-    internal static double Metres(double pressureRatio, double kelvins) => kelvins / Lapse * (1 - Math.Pow(pressureRatio, GasConstant * Lapse / Gravity));
+    internal static double Metres(double pressureRatio, double kelvins) =>
+        kelvins / AtmosphereLaw.Lapse
+        * (1 - Math.Pow(pressureRatio, StandardConstants.DryAirGas * AtmosphereLaw.Lapse / StandardConstants.Gravity));
 }

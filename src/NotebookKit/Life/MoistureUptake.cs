@@ -128,3 +128,13 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
 
     private static Ratio Share(double share) => Ratio.FromPercent(100 * share);
 }
+
+/// <summary>Which faces of a wall water can enter by.</summary>
+public enum WetFaces
+{
+    /// <summary>Both faces.</summary>
+    Both,
+
+    /// <summary>The outer face alone: a liner keeps the inner one dry, and the same uptake takes four times as long.</summary>
+    OuterOnly,
+}

@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Uncertainty;
@@ -102,10 +103,8 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
         if (sortedBar[0] <= 0)
             InvalidDesignException.ThrowIfAny("Screening by proof", [Finding.Error($"the lowest burst sampled is {Digits.Round(sortedBar[0])} bar gauge; it must be above 0 for a lognormal law. Look at what drives the scatter of the bursts.")]);
         var logs = sortedBar.Select(b => Math.Log(b)).ToArray();
-        var mean = logs.Average();
-        var variance = logs.Sum(l => (l - mean) * (l - mean)) / (logs.Length - 1);
-        var median = (sortedBar[(sortedBar.Count - 1) / 2] + sortedBar[sortedBar.Count / 2]) / 2;
-        ScreeningByProof screening = new(median.BarGauge(), Math.Sqrt(Math.Exp(variance) - 1), proof, fill);
+        var median = SortedArrayStatistics.Median([.. sortedBar]);
+        ScreeningByProof screening = new(median.BarGauge(), Math.Sqrt(Math.Exp(logs.Variance()) - 1), proof, fill);
         screening.Check();
         return screening;
     }

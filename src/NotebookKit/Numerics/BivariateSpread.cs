@@ -93,14 +93,8 @@ public readonly record struct BivariateSpread(double MeanX, double MeanY, double
         if (Major == 0) return 0;
         var (low, high) = (0.0, Major);
         while (WithinCircle(high) < probability) (low, high) = (high, 2 * high);
-        for (var i = 0; i < 100 && high - low > 1e-13 * high; i++)
-        {
-            var middle = (low + high) / 2;
-            if (WithinCircle(middle) < probability) low = middle;
-            else high = middle;
-        }
-
-        return (low + high) / 2;
+        var spread = this;
+        return BracketedRoot.Solve(r => spread.WithinCircle(r) - probability, low, high, 1e-13 * high);
     }
 
     private static double CheckShare(double probability) => probability is > 0 and < 1

@@ -16,8 +16,6 @@ namespace NotebookKit.Proofing;
 /// <param name="AxialModulus">Young's modulus of the wall along the vessel; 0.1 GPa to 1000 GPa.</param>
 public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, Density WallDensity, Pressure AxialModulus)
 {
-    private const double GravityMetresPerSecondSquared = 9.80665;
-
     /// <summary>Density of the water; 950 to 1050 kg/m³, 1000 unless said.</summary>
     public Density WaterDensity { get; init; } = Density.FromKilogramsPerCubicMeter(1000);
 
@@ -70,6 +68,6 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
     private double SectionModulusCubicMetres => Math.PI * MeanRadius.Meters * MeanRadius.Meters * Wall.Meters;
 
     private double LoadNewtonsPerMetre =>
-        GravityMetresPerSecondSquared
+        StandardConstants.Gravity
         * (WaterDensity.KilogramsPerCubicMeter * Math.PI / 4 * Bore.Meters * Bore.Meters + WallDensity.KilogramsPerCubicMeter * 2 * Math.PI * MeanRadius.Meters * Wall.Meters);
 }

@@ -156,3 +156,13 @@ public sealed record Proof
             : Finding.Error($"The steps are {string.Join(", ", shares.Select(s => s.ToString("0.#", CultureInfo.InvariantCulture)))} % of proof pressure; they must rise from above 0 and end at 100 %.");
     }
 }
+
+/// <summary>What the vessel is filled with for a proof.</summary>
+public enum ProofMedium
+{
+    /// <summary>Water: little energy, a burst is a splash and a crack.</summary>
+    Water,
+
+    /// <summary>Air: refused. Named only so that asking for it gets a clear answer.</summary>
+    Air,
+}

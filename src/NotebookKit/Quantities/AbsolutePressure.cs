@@ -28,7 +28,7 @@ public readonly record struct AbsolutePressure : IComparable<AbsolutePressure>
     public double Psi => Pressure.FromPascals(Pascals).PoundsForcePerSquareInch;
 
     /// <summary>Standard sea-level air, 101 325 Pa. Source: U.S. Standard Atmosphere, 1976, Table 2.</summary>
-    public static AbsolutePressure StandardSeaLevel => new(101_325.0);
+    public static AbsolutePressure StandardSeaLevel => new(StandardConstants.SeaLevelPressurePa);
 
     /// <summary>From pascals.</summary>
     /// <param name="pascals">Pressure above vacuum [Pa]; 0 or above.</param>

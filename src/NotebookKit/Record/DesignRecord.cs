@@ -117,3 +117,17 @@ public sealed record DesignRecord(
         string Title, IReadOnlyList<Given> Givens, IReadOnlyList<Requirement> Requirements, IReadOnlyList<Decision> Decisions,
         IReadOnlyList<EvidenceMark>? Evidence = null);
 }
+
+/// <summary>Something outside the record that requirements and decisions rest on, such as the proof of a vessel, with the fingerprint it had then.</summary>
+/// <param name="Name">Name, unique in its record: "proof of Curlew C-1".</param>
+/// <param name="Fingerprint">SHA-256 of the evidence, 64 hexadecimal digits: another fingerprint is other evidence.</param>
+/// <param name="What">What it is, one line.</param>
+public sealed record EvidenceMark(string Name, string Fingerprint, string What);
+
+/// <summary>An input of the design: what it is, what it may be, and why it is what it is.</summary>
+/// <param name="Name">Name, unique in its record.</param>
+/// <param name="Value">Value with its unit, every digit kept.</param>
+/// <param name="Range">The range it may be changed within, with units.</param>
+/// <param name="Why">Why it has this value.</param>
+/// <param name="Overridden">Whether this run was asked to use another value than the notebook's own.</param>
+public sealed record Given(string Name, string Value, string Range, string Why, bool Overridden = false);

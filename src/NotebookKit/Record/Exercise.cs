@@ -49,3 +49,26 @@ public sealed class Exercise<T> where T : struct, IQuantity
         return new(Question, ExerciseState.NotYet, $"{given.Show(4)} isn't it. {how} {Hint}");
     }
 }
+
+/// <summary>Where an exercise stands.</summary>
+public enum ExerciseState
+{
+    /// <summary>Nobody has answered.</summary>
+    Open,
+
+    /// <summary>The answer isn't right yet.</summary>
+    NotYet,
+
+    /// <summary>The answer is right.</summary>
+    Right,
+}
+
+/// <summary>What an exercise says to an answer.</summary>
+/// <param name="Question">The question.</param>
+/// <param name="State">Open, not yet, right.</param>
+/// <param name="Words">The verdict in words.</param>
+public sealed record ExerciseVerdict(string Question, ExerciseState State, string Words)
+{
+    /// <summary>Question and verdict.</summary>
+    public override string ToString() => $"{Question}{Environment.NewLine}{Words}";
+}

@@ -8,9 +8,6 @@ namespace NotebookKit.Record;
 /// <summary>The kind of value that a given takes, and how such a value is written: told before a notebook runs as well as by its own cell.</summary>
 public sealed class GivenKind
 {
-    private const string GaugeWord = "gauge";
-    private const string AbsoluteWord = "absolute";
-
     private GivenKind(Type type) => Type = type;
 
     /// <summary>Type of the value.</summary>
@@ -46,13 +43,11 @@ public sealed class GivenKind
         ArgumentNullException.ThrowIfNull(text);
         // A comma would be read over, as one between thousands: 3,5 bar as 35 bar.
         if (text.Contains(',', StringComparison.Ordinal)) return null;
-        if (Type == typeof(GaugePressure)) return Pressure(text, GaugeWord) is { } gauge ? GaugePressure.FromDifference(gauge) : null;
-        if (Type == typeof(AbsolutePressure)) return Pressure(text, AbsoluteWord) is { Pascals: >= 0 } absolute ? AbsolutePressure.FromDifference(absolute) : null;
-        if (Type == typeof(double)) return Number(text);
+        if (Type == typeof(GaugePressure)) return Pressure(text, UnitText.Gauge) is { } gauge ? GaugePressure.FromDifference(gauge) : null;
+        if (Type == typeof(AbsolutePressure)) return Pressure(text, UnitText.Absolute) is { Pascals: >= 0 } absolute ? AbsolutePressure.FromDifference(absolute) : null;
+        if (Type == typeof(double)) return UnitText.Number(text);
         if (Type == typeof(int)) return int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) ? whole : null;
-        // A ratio's number alone would be read as a fraction; 32 was likely meant as 32 %.
-        if (!IsQuantity || Number(text) is not null) return null;
-        return Quantity.TryParse(CultureInfo.InvariantCulture, Type, text, out var quantity) && double.IsFinite((double)quantity.Value) ? quantity : null;
+        return IsQuantity ? UnitText.Read(Type, text) : null;
     }
 
     /// <summary>Why a text is no value of this kind and how one is written, a sentence; nothing where it is one.</summary>
@@ -87,33 +82,23 @@ public sealed class GivenKind
         _ => ((IComparable)one).CompareTo(other),
     };
 
-    private static double? Number(string text) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : null;
-
-    private static Pressure? Pressure(string text, string word) =>
-        Without(text, word) is { } bare && Number(bare) is null
-        && UnitsNet.Pressure.TryParse(bare, CultureInfo.InvariantCulture, out var pressure) && double.IsFinite(pressure.Pascals)
-            ? pressure
-            : null;
-
-    private static string? Without(string text, string word) =>
-        text.EndsWith(" " + word, StringComparison.OrdinalIgnoreCase) ? text[..^(word.Length + 1)].TrimEnd() : null;
+    private static Pressure? Pressure(string text, string word) => UnitText.Without(text, word) is { } bare ? (Pressure?)UnitText.Read(typeof(Pressure), bare) : null;
 
     private string Reason(string text)
     {
         if (text.Contains(',', StringComparison.Ordinal)) return "decimals are written with a point, and nothing stands between thousands";
         if (!IsQuantity && !IsPressure) return $"that isn't {Article(Noun)}";
-        if (Number(Without(text, GaugeWord) ?? Without(text, AbsoluteWord) ?? text) is not null) return "the unit is missing";
+        if (UnitText.Number(UnitText.Without(text, UnitText.Gauge) ?? UnitText.Without(text, UnitText.Absolute) ?? text) is not null) return "the unit is missing";
         if (!IsPressure) return $"that isn't {Article(Noun)}";
-        if (Pressure($"{text} {GaugeWord}", GaugeWord) is not null) return "a pressure has to say whether it is gauge or absolute";
-        if (Pressure(text, GaugeWord) is not null) return "that is a gauge pressure, and an absolute one is wanted";
-        return Pressure(text, AbsoluteWord) is not { } absolute ? "that isn't a pressure"
+        if (Pressure($"{text} {UnitText.Gauge}", UnitText.Gauge) is not null) return "a pressure has to say whether it is gauge or absolute";
+        if (Pressure(text, UnitText.Gauge) is not null) return "that is a gauge pressure, and an absolute one is wanted";
+        return Pressure(text, UnitText.Absolute) is not { } absolute ? "that isn't a pressure"
             : absolute.Pascals < 0 ? "that is below vacuum"
             : "that is an absolute pressure, and a gauge pressure is wanted";
     }
 
     private string Wanted(object? own) =>
-        IsPressure ? $"Write a pressure with its unit and the word {(Type == typeof(GaugePressure) ? GaugeWord : AbsoluteWord)}, for example \"{Example(own)}\""
+        IsPressure ? $"Write a pressure with its unit and the word {(Type == typeof(GaugePressure) ? UnitText.Gauge : UnitText.Absolute)}, for example \"{Example(own)}\""
         : IsQuantity ? $"Write {Article(Noun)} with its unit, for example \"{Example(own)}\""
         : Type == typeof(double) || Type == typeof(int) ? $"Write {Article(Noun)}, for example \"{Example(own)}\""
         : "Change this value in the notebook itself; a value of this kind can't be given from outside";

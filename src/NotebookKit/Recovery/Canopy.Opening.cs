@@ -30,7 +30,7 @@ public sealed partial record Canopy
         var factor = OpeningForce.FiniteMassFactor(parameter, exponent);
         var steady = 0.5 * air * v * v * DragAreaHighM2;
         var infinite = data.OpeningFactor * steady;
-        var weight = m * Gravity;
+        var weight = m * StandardConstants.Gravity;
         if (v < 45.7)
             findings.Add(Finding.Note($"the fill constant is published for 46 to 152 m/s; at {speed.Show()} it is an extrapolation. Take the load at infinite mass, {Force.FromNewtons(infinite).Show()}, as the upper bound."));
         if (v > 2 * Terminal(m, air, DragAreaHighM2) && infinite * factor > 20 * weight)

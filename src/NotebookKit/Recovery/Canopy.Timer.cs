@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -74,7 +75,8 @@ public sealed partial record Canopy
         };
 
         // A canopy that opens at the very top meets some air nevertheless: walking pace is the least it is asked for.
-        double SpeedAt(double offset) => Math.Max(1, Math.Sqrt((sideways.MetersPerSecond * sideways.MetersPerSecond) + (Gravity * offset * Gravity * offset)));
+        double SpeedAt(double offset) =>
+            Math.Max(1, Math.Sqrt((sideways.MetersPerSecond * sideways.MetersPerSecond) + (StandardConstants.Gravity * offset * StandardConstants.Gravity * offset)));
 
         double LoadAt(double offset) => Open(mass, Speed.FromMetersPerSecond(Math.Min(150, SpeedAt(offset))), density).FiniteMass.Newtons;
 
@@ -84,7 +86,7 @@ public sealed partial record Canopy
             var square = newtons / LoadAt(0) * SpeedAt(0) * SpeedAt(0);
             var rest = square - (sideways.MetersPerSecond * sideways.MetersPerSecond);
             if (rest <= 0) return 1;
-            var offset = Math.Sqrt(rest) / Gravity;
+            var offset = Math.Sqrt(rest) / StandardConstants.Gravity;
             return Normal.CDF(mean, deviation, -offset) + 1 - Normal.CDF(mean, deviation, offset);
         }
     }
@@ -92,14 +94,8 @@ public sealed partial record Canopy
     /// <summary>Size of a normal number that a share of them stays within.</summary>
     private static double FoldedQuantile(double mean, double deviation, double share)
     {
-        double low = 0, high = Math.Abs(mean) + (6 * deviation);
-        for (var i = 0; i < 80; i++)
-        {
-            var middle = (low + high) / 2;
-            if (Normal.CDF(mean, deviation, middle) - Normal.CDF(mean, deviation, -middle) < share) low = middle;
-            else high = middle;
-        }
-
-        return (low + high) / 2;
+        var most = Math.Abs(mean) + (6 * deviation);
+        double Left(double size) => Normal.CDF(mean, deviation, size) - Normal.CDF(mean, deviation, -size) - share;
+        return BracketedRoot.TrySolve(Left, 0, most, 0, out var found) ? found.Root : most;
     }
 }

@@ -10,7 +10,6 @@ namespace NotebookKit.Recovery;
 /// <param name="NominalDiameter">Diameter of the circle that has the area of all its cloth; 0.1 to 30 m.</param>
 public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
 {
-    private const double Gravity = 9.80665;
 
     private static readonly ValidRange<Length> Diameters = new(0.1.Metres(), 30.Metres());
     private static readonly ValidRange<Density> Densities = new(0.3.KilogramsPerCubicMetre(), 1.6.KilogramsPerCubicMetre());
@@ -64,7 +63,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
         Masses.Check(mass, "descending mass", "Give the empty mass.");
         new ValidRange<Speed>(1.MetresPerSecond(), 30.MetresPerSecond()).Check(descent, "descent speed", "4 to 7 m/s is usual for a landing.");
         var speed = descent.MetersPerSecond;
-        var area = 2 * mass.Kilograms * Gravity / (air * speed * speed * CanopyData.For(type).DragLow);
+        var area = 2 * mass.Kilograms * StandardConstants.Gravity / (air * speed * speed * CanopyData.For(type).DragLow);
         var diameter = Length.FromMeters(Math.Sqrt(4 * area / Math.PI));
         return new Canopy(type, Diameters.Check(diameter, "nominal diameter that this asks for", "Choose another descent speed."));
     }
@@ -118,7 +117,8 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
 
     internal string Describe() => $"{(Count > 1 ? $"{Count} " : "a ")}{NominalDiameter.Show(LengthUnit.Meter)} {Words()} {(Count > 1 ? "canopies" : "canopy")}";
 
-    private static double Terminal(double massKg, double densityKgM3, double dragAreaM2) => Math.Sqrt(2 * massKg * Gravity / (densityKgM3 * dragAreaM2));
+    private static double Terminal(double massKg, double densityKgM3, double dragAreaM2) =>
+        Math.Sqrt(2 * massKg * StandardConstants.Gravity / (densityKgM3 * dragAreaM2));
 
     private static double CheckDensity(Density? density) => Densities.Check(
         density ?? 1.225.KilogramsPerCubicMetre(), "air density", "It is 1.225 kg/m³ at sea level and a third of that at 10 km.").KilogramsPerCubicMeter;

@@ -5,7 +5,7 @@ namespace NotebookKit.Tests.House;
 /// <summary>One idea a file.</summary>
 public partial class SourceFileTests
 {
-    private const int LongestFile = 400;
+    private const int LongestFile = 400, LongestSmallType = 15;
 
     [Fact]
     public void No_source_file_is_longer_than_400_lines() =>
@@ -16,12 +16,50 @@ public partial class SourceFileTests
             select $"{Path.GetRelativePath(Repository.Root, file)}: {lines} lines");
 
     [Fact]
-    public void A_file_declares_one_public_type_and_bears_its_name() =>
+    public void A_file_declares_the_type_whose_name_it_bears_and_beside_it_only_the_small_ones_that_are_its_members() =>
         Violations.None(
             from file in Repository.Sources("src")
-            let types = PublicType().Matches(File.ReadAllText(file)).Select(m => m.Groups["name"].Value).Distinct().ToList()
-            where types.Count > 1 || (types.Count == 1 && Path.GetFileName(file).Split('.', '{')[0] != types[0])
-            select $"{Path.GetRelativePath(Repository.Root, file)}: {string.Join(", ", types)}");
+            let name = Path.GetFileName(file).Split('.', '{')[0]
+            let types = Blocks(File.ReadAllLines(file))
+            where types.Any(t => t.IsPublic || t.Name == name)
+            from wrong in types.Any(t => t.Name == name)
+                ? types.Where(t => t.Name != name && !IsSmallMember(t, types)).Select(t => $"{t.Name} is no small member of {name}")
+                : [$"there is no {name}"]
+            select $"{Path.GetRelativePath(Repository.Root, file)}: {wrong}");
+
+    /// <summary>An enum or record of few lines that a signature of another type of the file names.</summary>
+    private static bool IsSmallMember(Block type, IReadOnlyList<Block> all) =>
+        type.Kind is "enum" or "record" or "record struct" && type.Lines.Count <= LongestSmallType
+        && all.Where(t => t != type).SelectMany(Signatures).Any(line => Regex.IsMatch(line, $@"\b{type.Name}\b"));
+
+    private static IEnumerable<string> Signatures(Block type)
+    {
+        var code = type.Lines.Where(line => !line.TrimStart().StartsWith("//", StringComparison.Ordinal)).ToList();
+        yield return string.Join(' ', code).Split('{', ';')[0];
+        foreach (var member in code.Where(line => Member().IsMatch(line))) yield return member.Split("=>")[0].Split(" = ")[0];
+    }
+
+    /// <summary>Every type of a file that doesn't lie in another, with its documentation.</summary>
+    private static List<Block> Blocks(string[] lines)
+    {
+        var starts = Enumerable.Range(0, lines.Length).Where(i => OuterType().IsMatch(lines[i])).Select(i => (At: i, First: First(i))).ToList();
+        return
+        [
+            .. starts.Select((start, k) =>
+            {
+                var match = OuterType().Match(lines[start.At]);
+                var end = k + 1 < starts.Count ? starts[k + 1].First : lines.Length;
+                while (lines[end - 1].Length == 0) end--;
+                return new Block(match.Groups["name"].Value, match.Groups["kind"].Value, match.Groups["access"].Value == "public", lines[start.First..end]);
+            }),
+        ];
+
+        int First(int at)
+        {
+            while (at > 0 && (lines[at - 1].StartsWith("//", StringComparison.Ordinal) || lines[at - 1].StartsWith('['))) at--;
+            return at;
+        }
+    }
 
     [Fact]
     public void Every_folder_of_the_library_has_its_tests() =>
@@ -39,9 +77,15 @@ public partial class SourceFileTests
             where VagueName().IsMatch(Path.GetFileNameWithoutExtension(file))
             select Path.GetRelativePath(Repository.Root, file));
 
-    [GeneratedRegex(@"^public\s+(?:(?:static|sealed|abstract|partial|readonly|ref)\s+)*(?:class|record struct|record|struct|enum|interface|delegate\s+\S+)\s+(?<name>\w+)", RegexOptions.Multiline)]
-    private static partial Regex PublicType();
+    [GeneratedRegex(@"^(?<access>public|internal)\s+(?:(?:static|sealed|abstract|partial|readonly|ref)\s+)*"
+        + @"(?<kind>class|record struct|record|struct|enum|interface|delegate\s+\S+)\s+(?<name>\w+)")]
+    private static partial Regex OuterType();
+
+    [GeneratedRegex("^ {4}[A-Za-z]")]
+    private static partial Regex Member();
 
     [GeneratedRegex("(Utils?|Utilit(y|ies)|Helpers?|Managers?|Misc)$")]
     private static partial Regex VagueName();
+
+    private sealed record Block(string Name, string Kind, bool IsPublic, IReadOnlyList<string> Lines);
 }

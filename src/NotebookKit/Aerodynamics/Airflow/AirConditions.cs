@@ -15,7 +15,7 @@ public sealed record AirConditions(AbsolutePressure Pressure, Temperature Temper
     internal const double SutherlandK = 110.4;
 
     private const double GasConstant = 8314.32 / 28.9644;
-    private const double HeatRatio = 1.4;
+    private const double HeatRatio = StandardConstants.AirHeatCapacityRatio;
 
     private static readonly ValidRange<AbsolutePressure> Pressures = new(AbsolutePressure.FromPascals(1000), AbsolutePressure.FromPascals(120_000));
     private static readonly ValidRange<Temperature> Temperatures = new(Temperature.FromDegreesCelsius(-90), Temperature.FromDegreesCelsius(60));

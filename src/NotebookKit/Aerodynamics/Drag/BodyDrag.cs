@@ -126,3 +126,9 @@ public static class BodyDrag
         static string Edge(double low, double band) => band > 0 ? $"{Digits.Round(low)} to {Digits.Round(low + band)}" : Digits.Round(low);
     }
 }
+
+/// <summary>The band of drag against Mach number, for a flight to carry as uncertainty. Source: see <see cref="DragResult"/>.</summary>
+/// <param name="Low">Late transition and the lower base form.</param>
+/// <param name="Middle">Middle of the band.</param>
+/// <param name="High">Early transition and the higher base form.</param>
+public sealed record DragCurves(DragCurve Low, DragCurve Middle, DragCurve High);

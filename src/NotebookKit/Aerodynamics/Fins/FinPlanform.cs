@@ -42,3 +42,16 @@ public abstract record FinPlanform
     /// <summary>Everything that is wrong with the outline.</summary>
     public abstract IReadOnlyList<Finding> Validate();
 }
+
+/// <summary>A part of a fin between two spanwise stations with straight leading and trailing edges; all lengths [m].</summary>
+internal readonly record struct FinStrip(double InnerM, double OuterM, double LeadInnerM, double LeadOuterM, double ChordInnerM, double ChordOuterM)
+{
+    public double WidthM => OuterM - InnerM;
+
+    public double AreaM2 => WidthM * (ChordInnerM + ChordOuterM) / 2;
+}
+
+/// <summary>A corner of a fin's outline.</summary>
+/// <param name="Aft">Distance aft of the root leading edge; any finite value.</param>
+/// <param name="Out">Distance out from the body surface; 0 or above.</param>
+public readonly record struct PlanformPoint(Length Aft, Length Out);

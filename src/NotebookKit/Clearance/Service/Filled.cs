@@ -38,3 +38,13 @@ public sealed record Filled(GaugePressure Pressure, Temperature? Temperature, Du
         if (Medium is { } medium && !Enum.IsDefined(medium)) yield return Finding.Error("medium is neither water nor gas; leave it out where it isn't known.");
     }
 }
+
+/// <summary>What pressed on the wall in a fill.</summary>
+public enum FillMedium
+{
+    /// <summary>Water throughout: little energy.</summary>
+    Water,
+
+    /// <summary>Gas, with water below it or without.</summary>
+    Gas,
+}

@@ -21,3 +21,13 @@ public sealed record Inspected(InspectionResult Result) : ServiceEvent
         if (!Enum.IsDefined(Result)) yield return Finding.Error("result of the inspection is neither sound nor not-sound; write not-sound where there is doubt.");
     }
 }
+
+/// <summary>What an inspection found.</summary>
+public enum InspectionResult
+{
+    /// <summary>The vessel isn't sound, or there is doubt.</summary>
+    NotSound,
+
+    /// <summary>Nothing was found.</summary>
+    Sound,
+}

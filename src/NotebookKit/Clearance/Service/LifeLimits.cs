@@ -104,3 +104,22 @@ public sealed record LifeLimits(string Name, string Covers)
 
     private static LifeFigure<T> Practice<T>(T figure, string what) where T : struct => new(figure, Source.CommonPractice(what));
 }
+
+/// <summary>One figure of a set of limits, and where it comes from.</summary>
+/// <typeparam name="T">A count, a quantity or a choice.</typeparam>
+/// <param name="Value">The figure.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record LifeFigure<T>(T Value, Source Source) where T : struct;
+
+/// <summary>What a vessel needs after something happened to it, before it is filled again.</summary>
+public enum Recheck
+{
+    /// <summary>A proof, and an inspection that finds it sound.</summary>
+    InspectionAndProof,
+
+    /// <summary>A proof.</summary>
+    Proof,
+
+    /// <summary>An inspection that finds it sound; a proof will do as well.</summary>
+    Inspection,
+}

@@ -9,7 +9,6 @@ namespace NotebookKit.Clearance.Service;
 /// <summary>Takes the values of one event from their texts, and keeps a sentence for each that is missing, unknown or can't be read.</summary>
 internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, string> values)
 {
-    private const string Gauge = " gauge";
     private readonly HashSet<string> _known = new(StringComparer.Ordinal);
     private readonly List<Finding> _wrong = [];
 
@@ -26,9 +25,9 @@ internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, str
     public GaugePressure Pressure(string name)
     {
         if (Take(name, "\"36 bar gauge\"") is not { } text) return default;
-        if (!text.EndsWith(Gauge, StringComparison.OrdinalIgnoreCase))
+        if (UnitText.Without(text, UnitText.Gauge) is not { } bare)
             return Say<GaugePressure>($"{name} \"{text}\" doesn't say that a gauge read it; write it with its unit and the word gauge, for example \"36 bar gauge\".");
-        return QuantityText.TryRead<Pressure>(text[..^Gauge.Length], out var pressure, out var wrong) ? pressure.Gauge() : Say<GaugePressure>($"{name}: {wrong}.");
+        return QuantityText.TryRead<Pressure>(bare, out var pressure, out var wrong) ? pressure.Gauge() : Say<GaugePressure>($"{name}: {wrong}.");
     }
 
     public T Quantity<T>(string name, string example) where T : struct => Take(name, $"\"{example}\"") is { } text ? Read<T>(name, text) : default;

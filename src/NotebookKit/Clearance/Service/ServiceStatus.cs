@@ -148,3 +148,21 @@ public sealed record ServiceStatus : IResult
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 }
+
+/// <summary>One reason why a vessel may not be filled.</summary>
+/// <param name="Rule">The rule, in a few words.</param>
+/// <param name="Sentence">What happened or is missing, and what to do.</param>
+public sealed record ServiceReason(string Rule, string Sentence);
+
+/// <summary>Whether a vessel may be filled, as its record says.</summary>
+public enum ServiceStanding
+{
+    /// <summary>Not to be filled until what is named is done.</summary>
+    Grounded,
+
+    /// <summary>Nothing in the record forbids a fill.</summary>
+    InService,
+
+    /// <summary>Out of use for good.</summary>
+    Retired,
+}

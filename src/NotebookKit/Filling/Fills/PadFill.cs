@@ -183,3 +183,13 @@ public sealed record PadFill
             yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {Target} and at {Chamber.RatedPressure} at the most, and wide enough to pass {Digits.Round(ReliefFlow.GramsPerSecond)} g/s, what the restrictor lets in, before the vessel is at {Chamber.MaximumExpectedPressure}.");
     }
 }
+
+/// <summary>When the wanted pressure is to be there.</summary>
+public enum FillGoal
+{
+    /// <summary>When the valve shuts; it then falls while the gas cools.</summary>
+    WhenShut,
+
+    /// <summary>After the gas has cooled: the fill has to overshoot, and the overshoot has to stay within the rating.</summary>
+    AfterCooling,
+}

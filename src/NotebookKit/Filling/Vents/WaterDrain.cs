@@ -68,7 +68,7 @@ public sealed record WaterDrain
         InvalidDesignException.ThrowIfAny("Water driven out", findings);
         double gasM3 = GasVolume.CubicMeters, waterM3 = WaterVolume.CubicMeters, startPa = From.ToAbsolute(Ambient).Pascals, stopPa = StopAt.ToAbsolute(Ambient).Pascals;
         double areaM2 = EffectiveArea.SquareMeters, density = WaterDensity.KilogramsPerCubicMeter, ambientPa = Ambient.Pascals;
-        var headPerM3 = StandingBore is { } bore ? 2 * StandardGravity / (Math.PI / 4 * bore.Meters * bore.Meters) : 0;
+        var headPerM3 = StandingBore is { } bore ? 2 * StandardConstants.Gravity / (Math.PI / 4 * bore.Meters * bore.Meters) : 0;
         var outM3 = Exponent > 0 ? Math.Min(waterM3, gasM3 * (Math.Pow(startPa / stopPa, 1 / Exponent) - 1)) : waterM3;
         double PascalsAt(double x) => startPa * Math.Pow(gasM3 / (gasM3 + x), Exponent);
 
@@ -76,6 +76,4 @@ public sealed record WaterDrain
             x => 1 / (areaM2 * Math.Sqrt(2 * (PascalsAt(x) - ambientPa) / density + headPerM3 * (waterM3 - x))), 0, outM3, outM3, double.NaN, 40);
         return new WaterDrainResult(this, seconds, Array.ConvertAll(volumes, PascalsAt), outM3, findings);
     }
-
-    private const double StandardGravity = 9.80665;
 }

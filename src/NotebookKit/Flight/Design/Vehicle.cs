@@ -62,7 +62,7 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
             all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
         if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
         if (Canopy is null && Deployment.Trigger != DeploymentTrigger.None)
-            all.Add(Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.Never."));
+            all.Add(Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.None."));
         return all;
     }
 
@@ -98,4 +98,17 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
         DragEnd.High => band.High,
         _ => band.Middle,
     };
+}
+
+/// <summary>Which end of the drag build-up's band a flight takes.</summary>
+public enum DragEnd
+{
+    /// <summary>The middle.</summary>
+    Middle,
+
+    /// <summary>The low end: the highest flight, the one to hold against a ceiling.</summary>
+    Low,
+
+    /// <summary>The high end: the lowest flight.</summary>
+    High,
 }

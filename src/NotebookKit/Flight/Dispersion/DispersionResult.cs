@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -121,11 +122,5 @@ public sealed record DispersionResult : IResult
         return new(heading.Name, heading.Unit, values);
     }
 
-    private static Length Quantile(double[] values, double share)
-    {
-        var sorted = values.Order().ToArray();
-        var at = share * (sorted.Length - 1);
-        var i = Math.Min((int)at, sorted.Length - 2);
-        return (sorted[i] + ((at - i) * (sorted[i + 1] - sorted[i]))).Metres();
-    }
+    private static Length Quantile(double[] values, double share) => values.QuantileCustom(share, QuantileDefinition.R7).Metres();
 }

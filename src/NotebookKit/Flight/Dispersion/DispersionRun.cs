@@ -1,4 +1,3 @@
-using System.Globalization;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
@@ -7,7 +6,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>Flies the flights of a dispersion, all or a part of them. Every flight depends on the seed and its number alone.</summary>
-internal abstract class DispersionRun(string vehicle, LaunchSite site, int flights, ulong seed, bool isSixDegrees, int stages)
+internal abstract class DispersionRun(string vehicle, LaunchSite site, int flights, ulong seed, bool isSixDegrees, int stages, string subject)
 {
     private readonly Lock _door = new();
     private DispersionPlan? _plan;
@@ -17,12 +16,9 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     {
         get
         {
-            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(), site.Field, Fingerprint(), Subject) { IsWindGiven = site.Wind.IsGiven };
+            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(), site.Field, Fingerprint(), subject) { IsWindGiven = site.Wind.IsGiven };
         }
     }
-
-    /// <summary>The mark of the vehicle on its site.</summary>
-    protected abstract string Subject { get; }
 
     private int RowLength { get; } = DispersionLayout.For(stages).RowLength;
 
@@ -77,27 +73,25 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     /// <summary>The bits of the first, a middle and the last flight, and of what their landings are judged by.</summary>
     private string Fingerprint()
     {
-        var hash = 14695981039346656037UL;
-        void Mix(ulong bits) => hash = unchecked((hash ^ bits) * 1099511628211UL);
-        void MixNumber(double number) => Mix(BitConverter.DoubleToUInt64Bits(number));
+        var mark = new BitMark();
         Span<double> row = stackalloc double[RowLength];
         foreach (var flight in (ReadOnlySpan<int>)[0, flights / 2, flights - 1])
         {
             Fly(flight, row);
-            foreach (var value in row) MixNumber(value);
+            foreach (var value in row) mark.Add(value);
         }
 
-        foreach (var letter in $"{vehicle}\n{site.Name}\n{flights}\n{seed}") Mix(letter);
-        MixNumber(site.Ceiling?.Meters ?? double.NaN);
-        if (!site.Wind.IsGiven) MixNumber(double.NaN);
-        MixNumber(site.Field?.Radius?.Meters ?? double.NaN);
+        foreach (var letter in $"{vehicle}\n{site.Name}\n{flights}\n{seed}") mark.Add((ulong)letter);
+        mark.Add(site.Ceiling?.Meters ?? double.NaN);
+        if (!site.Wind.IsGiven) mark.Add(double.NaN);
+        mark.Add(site.Field?.Radius?.Meters ?? double.NaN);
         foreach (var corner in site.Field?.Corners ?? [])
         {
-            MixNumber(corner.East.Meters);
-            MixNumber(corner.North.Meters);
+            mark.Add(corner.East.Meters);
+            mark.Add(corner.North.Meters);
         }
 
-        return hash.ToString("x16", CultureInfo.InvariantCulture);
+        return mark.ToString();
     }
 
     private sealed class Told(IProgress<int> progress) : IProgress<WorkDone>

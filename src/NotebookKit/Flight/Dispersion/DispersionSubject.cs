@@ -1,8 +1,8 @@
-using System.Globalization;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
+using NotebookKit.Numerics;
 
 namespace NotebookKit.Flight.Dispersion;
 
@@ -28,13 +28,13 @@ internal static class DispersionSubject
 
     private static string Mark(ReadOnlySpan<FlightMarks> flights)
     {
-        var hash = 14695981039346656037UL;
+        var mark = new BitMark();
         foreach (var marks in flights)
         {
             foreach (var number in (ReadOnlySpan<double>)[marks.ExitSpeed, marks.ApogeeM, marks.ApogeeTime, marks.FastestSpeed, marks.LandingTime, marks.LandingAt.X, marks.LandingAt.Y])
-                hash = unchecked((hash ^ BitConverter.DoubleToUInt64Bits(number)) * 1099511628211UL);
+                mark.Add(number);
         }
 
-        return hash.ToString("x16", CultureInfo.InvariantCulture);
+        return mark.ToString();
     }
 }

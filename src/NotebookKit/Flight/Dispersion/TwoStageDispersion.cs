@@ -20,13 +20,11 @@ internal sealed class TwoStageDispersion : DispersionRun
     private readonly double _partingS, _shiftM, _sustainerDragShare;
     private readonly MassState _sustainerDry, _boosterDry;
     private readonly MassState _charge;
-    private readonly string _subject;
 
     public TwoStageDispersion(TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, bool isSixDegrees)
-        : base(vehicle.Name, site, flights, seed, isSixDegrees, stages: 2)
+        : base(vehicle.Name, site, flights, seed, isSixDegrees, stages: 2, DispersionSubject.Of(vehicle, site))
     {
         const double Mach = 0.1;
-        _subject = DispersionSubject.Of(vehicle, site);
         _samples = new(seed);
         _booster = new(vehicle.Booster, site, spread.Booster ?? spread.Both, _samples, 0, isSixDegrees: false);
         _sustainer = new(vehicle.Sustainer, site, spread.Sustainer ?? spread.Both, _samples, 1, isSixDegrees);
@@ -43,8 +41,6 @@ internal sealed class TwoStageDispersion : DispersionRun
 
     /// <summary>Everything that one flight is flown with.</summary>
     internal TwoStageNumbers Numbers(long flight) => Numbers(flight, Draw(flight));
-
-    protected override string Subject => _subject;
 
     protected override void Fly(long flight, Span<double> row)
     {
@@ -119,3 +115,8 @@ internal sealed class TwoStageDispersion : DispersionRun
             : marks.ApogeeM;
     }
 }
+
+/// <summary>One flight of two stages as the SI numbers that it is flown with.</summary>
+internal sealed record TwoStageNumbers(
+    FlightNumbers Stack, VehicleNumbers? StackSixDegrees, SeparationNumbers Separation, FlightNumbers Booster, FlightNumbers Sustainer,
+    VehicleNumbers? SustainerSixDegrees);

@@ -12,18 +12,14 @@ internal sealed class VehicleDispersion : DispersionRun
 {
     private readonly VariedStage _stage;
     private readonly VariedDay _day;
-    private readonly string _subject;
 
     public VehicleDispersion(Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool isSixDegrees)
-        : base(vehicle.Name, site, flights, seed, isSixDegrees, stages: 1)
+        : base(vehicle.Name, site, flights, seed, isSixDegrees, stages: 1, DispersionSubject.Of(vehicle, site))
     {
-        _subject = DispersionSubject.Of(vehicle, site);
         var samples = new SeededSamples(seed);
         _stage = new(vehicle, site, spread, samples, 0, isSixDegrees);
         _day = new(site, spread, samples, GustTop(spread, () => FlightRun.Fly(_stage.Nominal, null, FlightAccuracy.Fast).ApogeeM));
     }
-
-    protected override string Subject => _subject;
 
     protected override void Fly(long flight, Span<double> row)
     {

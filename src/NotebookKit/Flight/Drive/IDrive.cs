@@ -30,3 +30,12 @@ internal interface IDrive
     /// <summary>A number that falls through zero where the phase ends in one of its ways.</summary>
     double End(int way, double ambientPa, ReadOnlySpan<double> own);
 }
+
+/// <summary>Thrust [N], water and gas aboard [kg], what leaves [kg/s], and the gas inside [Pa].</summary>
+internal readonly record struct DriveState(double ThrustN, double WaterKg, double GasKg, double OutKgS, double GasPa)
+{
+    /// <summary>Most unknowns that any drive has.</summary>
+    public const int MostUnknowns = 2;
+
+    public double ContentsKg => WaterKg + GasKg;
+}

@@ -27,7 +27,7 @@ internal static class FlightModel
         return new(
             isSixDegrees ? "Flight in six degrees of freedom" : "Flight in three degrees of freedom",
             [
-                "Flat ground, gravity 9.80665 m/s² throughout; the pad is level with the ground it lands on.",
+                $"Flat ground, gravity {StandardConstants.Gravity} m/s² throughout; the pad is level with the ground it lands on.",
                 $"Rail of {site.Rail.Guided.Show()} with Coulomb friction by the weight's part across it; it doesn't bend, and the wind doesn't press on the vehicle along it.",
                 .. vehicle.LaunchTube is { } tube ? [$"It rides up a launch tube of {tube.Diameter.Show()} over {tube.Stroke.Show()} first, the gas pushing as on a piston."] : Array.Empty<string>(),
                 .. isSixDegrees ? SixDegrees : ThreeDegrees,

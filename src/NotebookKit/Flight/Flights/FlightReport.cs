@@ -123,7 +123,8 @@ internal static class FlightReport
         return vehicle.Body.MarginAt(centre.Metres(), degrees.Degrees(), mach);
     }
 
-    private static double SoundMps(this Temperature temperature) => Math.Sqrt(1.4 * AtmosphereLaw.GasConstant * temperature.Kelvins);
+    private static double SoundMps(this Temperature temperature) =>
+        Math.Sqrt(StandardConstants.AirHeatCapacityRatio * AtmosphereLaw.GasConstant * temperature.Kelvins);
 
     /// <summary>Density of the air at a height above the pad [kg/m³].</summary>
     internal static double Density(LaunchSite site, double heightM)
@@ -229,7 +230,7 @@ internal static class FlightReport
 
         if (double.IsNaN(marks.JetEndTime))
             yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs{(marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(marks.WaterLeftKg, marks.LeftGaugePa)} aboard" : "")}. Set the timer later.");
-        if (Math.Abs(marks.OpeningDown) > FlightNumbers.Gravity * FarFromTopS)
+        if (Math.Abs(marks.OpeningDown) > StandardConstants.Gravity * FarFromTopS)
             yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromApogee(vehicle, marks, figures)}");
         if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
             yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near the top.");

@@ -71,7 +71,7 @@ public static class FlightVerbs
         var setup = new FiringSetup(vehicle.Charge, vehicle.Nozzle, vehicle.Flow, site.Pressure.Pascals, FiringTables.None, vehicle.LaunchTube);
         var thrust = setup.FirstThrust;
         var dryKg = vehicle.Parts.State().MassKg;
-        var weight = (dryKg + setup.WaterKg + setup.GasKg) * FlightNumbers.Gravity;
+        var weight = (dryKg + setup.WaterKg + setup.GasKg) * StandardConstants.Gravity;
         return thrust > weight
             ? startsOnPad && ChargedLanding.Ahead(setup, dryKg, out var rest) ? rest.Hop(thrust, weight) : null
             : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");

@@ -1,6 +1,7 @@
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Numerics.Space;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
@@ -18,7 +19,7 @@ internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, doubl
         y.Slice(3, 3).CopyTo(dydt);
         dydt[3] = felt.X;
         dydt[4] = felt.Y;
-        dydt[5] = felt.Z + FlightNumbers.Gravity;
+        dydt[5] = felt.Z + StandardConstants.Gravity;
     }
 
     public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[2]);
@@ -28,7 +29,7 @@ internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, doubl
         var felt = Felt(t, y, out var air, out var through);
         var speed = through.Length;
         return new(t, Vector.From(y), Vector.From(y[3..]), speed / air.SoundMps, 0.5 * air.DensityKgM3 * speed * speed,
-            felt.Length / FlightNumbers.Gravity, 0, waterKg, gasKg)
+            felt.Length / StandardConstants.Gravity, 0, waterKg, gasKg)
         {
             Nose = new(0, 0, -1),
         };

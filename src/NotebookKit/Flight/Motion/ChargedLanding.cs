@@ -46,7 +46,7 @@ internal static class ChargedLanding
             if (gauge < GonePa) return false;
             var (flow, push) = JetThrust(jet, gauge, dryKg + setup.GasKg, setup.ChamberM3 - middle);
             var seconds = step / flow;
-            var faster = speed + ((push - FlightNumbers.Gravity) * seconds);
+            var faster = speed + ((push - StandardConstants.Gravity) * seconds);
             height += (speed + faster) / 2 * seconds;
             (speed, time, volume) = (faster, time + seconds, volume + step);
             if (speed > 0) continue;
@@ -76,7 +76,7 @@ internal static class ChargedLanding
             if (gauge < GonePa) return false;
             var (flow, push) = JetThrust(jet, gauge, dryKg + setup.GasKg, setup.ChamberM3 - middle);
             var seconds = step / flow;
-            var faster = speed + ((FlightNumbers.Gravity + push) * seconds);
+            var faster = speed + ((StandardConstants.Gravity + push) * seconds);
             height -= (speed + faster) / 2 * seconds;
             if (height <= 0) return true;
             (speed, volume) = (faster, volume + step);
@@ -117,7 +117,7 @@ internal static class ChargedLanding
         for (var i = 0; i < Steps; i++)
         {
             var push = (law.Pressure(setup.StartM3 + (setup.TubeAreaM2 * (i + 0.5) * step)) - ambientPa) * setup.TubeAreaM2;
-            var square = (speed * speed) + (2 * ((push / mass) - FlightNumbers.Gravity) * step);
+            var square = (speed * speed) + (2 * ((push / mass) - StandardConstants.Gravity) * step);
             if (square <= 0) return false;
             var faster = Math.Sqrt(square);
             time += 2 * step / (speed + faster);

@@ -1,16 +1,17 @@
 using NotebookKit.Aerodynamics.Drag;
+using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
 using NotebookKit.Propulsion.Phases;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>A vehicle on a site as the plain SI numbers that its equations of motion run on. North, east, down from the pad.</summary>
 internal sealed record FlightNumbers
 {
-    public const double Gravity = AtmosphereLaw.Gravity;
 
-    private const double KelvinPerSquareSound = 1 / (1.4 * AtmosphereLaw.GasConstant);
+    private const double KelvinPerSquareSound = 1 / (StandardConstants.AirHeatCapacityRatio * AtmosphereLaw.GasConstant);
 
     public required SiteAir Air { get; init; }
 
@@ -54,3 +55,11 @@ internal sealed record FlightNumbers
 
     private static double Held(double mach) => mach < DragCurve.MaximumMach ? mach : DragCurve.MaximumMach;
 }
+
+/// <summary>When the canopy comes out and what it does, in SI numbers.</summary>
+/// <param name="Trigger">What brings it out.</param>
+/// <param name="DelayS">From apogee or from release, as the trigger has it [s].</param>
+/// <param name="DragM2">Drag area of the open canopy [m²].</param>
+/// <param name="FillM">Distance it takes to fill [m].</param>
+/// <param name="Growth">Exponent of its growth while it fills [-].</param>
+internal readonly record struct DeploymentNumbers(DeploymentTrigger Trigger, double DelayS, double DragM2, double FillM, double Growth);

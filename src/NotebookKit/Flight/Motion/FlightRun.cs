@@ -3,6 +3,7 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Numerics.Space;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
@@ -212,7 +213,7 @@ internal ref partial struct FlightRun
 
     /// <summary>Speed at which the open canopy comes down [m/s].</summary>
     private readonly double Terminal() =>
-        Math.Sqrt(2 * (_numbers.DryKg + Marks.WaterLeftKg + Marks.GasLeftKg) * FlightNumbers.Gravity
+        Math.Sqrt(2 * (_numbers.DryKg + Marks.WaterLeftKg + Marks.GasLeftKg) * StandardConstants.Gravity
             / (_numbers.AirAt(_time, -_state[2]).DensityKgM3 * _numbers.Deployment.DragM2));
 
     private void ReachApogee()

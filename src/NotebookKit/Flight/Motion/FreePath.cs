@@ -1,6 +1,7 @@
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
@@ -30,7 +31,7 @@ internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) :
         y.Slice(Velocity, 3).CopyTo(dydt);
         dydt[3] = felt.X;
         dydt[4] = felt.Y;
-        dydt[5] = felt.Z + FlightNumbers.Gravity;
+        dydt[5] = felt.Z + StandardConstants.Gravity;
     }
 
     public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[2]);
@@ -41,7 +42,7 @@ internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) :
         var felt = Felt(t, y, rates, out var air, out var through, out var state);
         var speed = through.Length;
         return new(t, Vector.From(y), Vector.From(y[Velocity..]), speed / air.SoundMps, 0.5 * air.DensityKgM3 * speed * speed,
-            felt.Length / FlightNumbers.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
+            felt.Length / StandardConstants.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
         {
             Nose = Direction(through, speed),
         };

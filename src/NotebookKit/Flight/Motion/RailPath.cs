@@ -2,6 +2,7 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Numerics.Space;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
@@ -38,7 +39,7 @@ internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) :
         var along = Forces(t, y, rates, out var air, out var state);
         var through = ThroughAir(y[1], air).Length;
         return new(t, y[0] * numbers.RailDirection, y[1] * numbers.RailDirection, through / air.SoundMps, 0.5 * air.DensityKgM3 * through * through,
-            (along - (FlightNumbers.Gravity * numbers.RailDirection.Z)) / FlightNumbers.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
+            (along - (StandardConstants.Gravity * numbers.RailDirection.Z)) / StandardConstants.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
         {
             Nose = numbers.RailDirection,
         };
@@ -54,8 +55,8 @@ internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) :
         var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, air, drive.IsJetOn) * speed * Vector.Dot(through, numbers.RailDirection);
 
         var mass = numbers.DryKg + drive.ContentsKg(y[Own..]);
-        var friction = numbers.RailFriction * mass * FlightNumbers.Gravity * Math.Sqrt(Math.Max(0, 1 - (up * up)));
+        var friction = numbers.RailFriction * mass * StandardConstants.Gravity * Math.Sqrt(Math.Max(0, 1 - (up * up)));
         state = drive.Run(air.PressurePa, drag + friction, y[1], numbers.DryKg, y[Own..], ownRates);
-        return ((state.ThrustN - drag - friction) / mass) - (FlightNumbers.Gravity * up);
+        return ((state.ThrustN - drag - friction) / mass) - (StandardConstants.Gravity * up);
     }
 }

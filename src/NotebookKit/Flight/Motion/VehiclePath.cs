@@ -2,6 +2,7 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
@@ -15,7 +16,7 @@ internal readonly struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbe
 
     // The origin lies at the pad; flat ground counts altitude from sea level.
     private readonly RigidBodySystem<FlatEarth, SiteAir, VehicleBody<TDrive>> _system = new(
-        new(FlightNumbers.Gravity), numbers.Air, new(numbers, vehicle, drive), new(0, 0, -numbers.Air.ElevationM));
+        new(StandardConstants.Gravity), numbers.Air, new(numbers, vehicle, drive), new(0, 0, -numbers.Air.ElevationM));
 
     public TDrive Drive => drive;
 
@@ -38,7 +39,7 @@ internal readonly struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbe
         var loads = _body.Loads(motion, y[OwnAt..], rates, out var state);
         var through = motion.ThroughAir;
         return new(t, Vector.From(y), Vector.From(y[3..]), motion.Mach, motion.DynamicPressurePa,
-            loads.Force.Length / loads.MassKg / FlightNumbers.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
+            loads.Force.Length / loads.MassKg / StandardConstants.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
         {
             AngleOfAttack = AngleOfAttack(through),
             Rates = motion.Rates,

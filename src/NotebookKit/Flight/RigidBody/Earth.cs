@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Flight.RigidBody;
@@ -10,8 +11,6 @@ namespace NotebookKit.Flight.RigidBody;
 /// </summary>
 public sealed record Earth
 {
-    internal const double StandardGravity = 9.80665;
-
     private const double EquatorM = 6_378_137.0;
     private const double Flattening = 1 / 298.257223563;
     private const double Attraction = 3.986004418e14;
@@ -40,8 +39,8 @@ public sealed record Earth
         Ellipsoid,
     }
 
-    /// <summary>Flat ground at rest under the standard gravity of 9.80665 m/s²: what a flight to a kilometre needs.</summary>
-    public static Earth Flat { get; } = FlatWith(Acceleration.FromMetersPerSecondSquared(StandardGravity));
+    /// <summary>Flat ground at rest under the standard gravity: what a flight to a kilometre needs.</summary>
+    public static Earth Flat { get; } = FlatWith(Acceleration.FromMetersPerSecondSquared(StandardConstants.Gravity));
 
     /// <summary>A sphere of 6371.007 km that attracts like a point mass.</summary>
     public static Earth Round { get; } = new("round Earth", Shape.Round, 0, CheckCases);

@@ -1,12 +1,13 @@
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>The air of an atmosphere with a wind in proportion to altitude.</summary>
 internal readonly struct ShearedAir(AtmosphereLaw law, Vector atZeroMps, Vector perMetre) : IAir
 {
-    private const double HeatCapacityRatio = 1.4;
+    private const double HeatCapacityRatio = StandardConstants.AirHeatCapacityRatio;
 
     public AirSample At(double t, double altitudeM)
     {

@@ -132,3 +132,13 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         return double.IsNaN(value) ? double.MinValue : value;
     }
 }
+
+/// <summary>What a fill or a nozzle is chosen for.</summary>
+public enum FlightGoal
+{
+    /// <summary>Height of the top above the pad.</summary>
+    Apogee,
+
+    /// <summary>Greatest speed.</summary>
+    MaximumSpeed,
+}

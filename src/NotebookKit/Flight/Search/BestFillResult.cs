@@ -66,7 +66,8 @@ public sealed record BestFillResult : IResult
         new("Nozzle throat", Throat.Show(), Search.Throats is null ? "as given" : ""),
         new("Apogee above pad", Flight.Apogee.Show()),
         new("Greatest speed", Flight.MaximumSpeed.Show()),
-        new("Acceleration at release", $"{Digits.Round(Flight.FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g", "fins, bonds and recovery gear have to stand it"),
+        new("Acceleration at release", $"{Digits.Round(Flight.FirstAcceleration.MetersPerSecondSquared / StandardConstants.Gravity, 2)} g",
+            "fins, bonds and recovery gear have to stand it"),
     ];
 
     /// <inheritdoc/>

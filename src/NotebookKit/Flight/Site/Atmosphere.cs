@@ -20,16 +20,19 @@ public sealed record Atmosphere
 
     /// <summary>The standard atmosphere of 1976, altitudes taken as geometric. Source: U.S. Standard Atmosphere, 1976.</summary>
     public static Atmosphere Standard { get; } = new(
-        "U.S. Standard Atmosphere 1976", StandardAtmosphere.Source, new(0, 288.15, 101_325, AtmosphereLaw.GasConstant, countsGeometric: true));
+        "U.S. Standard Atmosphere 1976", StandardAtmosphere.Source,
+        new(0, StandardConstants.SeaLevelTemperatureK, StandardConstants.SeaLevelPressurePa, AtmosphereLaw.GasConstant, countsGeometric: true));
 
     /// <summary>
-    /// The standard troposphere with altitude taken as geopotential as it stands: T = 288.15 K − 6.5 K/km h, p by the power law, R = 287.05287 J/(kg K).
+    /// The standard troposphere with altitude taken as geopotential as it stands: temperature falls by 6.5 K/km, p by the power law,
+    /// R that of dry air.
     /// Simpler by 1 part in 6000 of altitude. Source: International Standard Atmosphere, ISO 2533:1975, troposphere.
     /// </summary>
     public static Atmosphere LinearLapse { get; } = new(
         "linear lapse (ISO 2533 troposphere, altitude as geopotential)",
         new Source("ISO", "2533 Standard Atmosphere", 1975, "troposphere", SourceKind.Standard),
-        new(0, 288.15, 101_325, 287.05287, countsGeometric: false));
+        new(0, StandardConstants.SeaLevelTemperatureK, StandardConstants.SeaLevelPressurePa, StandardConstants.DryAirGas,
+            countsGeometric: false));
 
     /// <summary>Name of the model.</summary>
     public string Name { get; }

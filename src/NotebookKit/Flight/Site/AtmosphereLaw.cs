@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Site;
 
@@ -6,7 +7,6 @@ namespace NotebookKit.Flight.Site;
 internal readonly struct AtmosphereLaw
 {
     public const double GasConstant = 8314.32 / 28.9644;
-    public const double Gravity = 9.80665;
     public const double EarthRadiusM = 6_356_766.0;
     public const double Lapse = 0.0065;
     public const double TropopauseM = 11_000;
@@ -36,7 +36,7 @@ internal readonly struct AtmosphereLaw
         _datumM = datumM / (1 + datumM * _inverseRadius);
         _datumTemperatureK = temperatureK;
         _datumPressurePa = pressurePa;
-        _exponent = Gravity / (gasConstant * Lapse);
+        _exponent = StandardConstants.Gravity / (gasConstant * Lapse);
         _lapseShare = Lapse / temperatureK;
 
         // Binomial series of (1 − x)^n for the few hundred metres that flights go through; up to x = 0.04, 1.8 km, it is good to rounding.
@@ -70,6 +70,6 @@ internal readonly struct AtmosphereLaw
     private double AboveTropopause(double h, out double temperatureK)
     {
         temperatureK = _topTemperatureK;
-        return _topPressurePa * Math.Exp(-Gravity * (h - TropopauseM) / (SpecificGasConstant * _topTemperatureK));
+        return _topPressurePa * Math.Exp(-StandardConstants.Gravity * (h - TropopauseM) / (SpecificGasConstant * _topTemperatureK));
     }
 }

@@ -65,3 +65,8 @@ public sealed record FlyingField
         return inside;
     }
 }
+
+/// <summary>A corner of the flying field, seen from the pad.</summary>
+/// <param name="East">To the east of the pad; any value.</param>
+/// <param name="North">To the north of the pad; any value.</param>
+public readonly record struct FieldCorner(Length East, Length North);

@@ -1,9 +1,11 @@
+using NotebookKit.Quantities;
+
 namespace NotebookKit.Flight.Site;
 
 /// <summary>The air over a launch site, with its wind. Below the end of the rail the wind is taken as at the end of the rail.</summary>
 internal readonly struct SiteAir : IAir
 {
-    private const double HeatCapacityRatio = 1.4;
+    private const double HeatCapacityRatio = StandardConstants.AirHeatCapacityRatio;
 
     private readonly AtmosphereLaw _law;
     private readonly double _elevationM;
@@ -54,6 +56,6 @@ internal readonly struct SiteAir : IAir
     public double DensityFall(double altitudeM)
     {
         _law.Pressure(altitudeM, out var temperature);
-        return (AtmosphereLaw.Gravity / (_law.SpecificGasConstant * temperature)) - (AtmosphereLaw.Lapse / temperature);
+        return (StandardConstants.Gravity / (_law.SpecificGasConstant * temperature)) - (AtmosphereLaw.Lapse / temperature);
     }
 }

@@ -14,7 +14,8 @@ public static class StandardAtmosphere
 {
     private const double StratosphereLapse = 0.001, StratosphereBaseM = 20_000;
 
-    private static readonly AtmosphereLaw Lower = new(0, 288.15, 101_325, AtmosphereLaw.GasConstant, countsGeometric: true);
+    private static readonly AtmosphereLaw Lower =
+        new(0, StandardConstants.SeaLevelTemperatureK, StandardConstants.SeaLevelPressurePa, AtmosphereLaw.GasConstant, countsGeometric: true);
 
     /// <summary>Altitudes it holds for: −5 km to 30 km.</summary>
     public static ValidRange<Length> Altitudes { get; } = new((-5000).Metres(), 30_000.Metres());
@@ -44,7 +45,7 @@ public static class StandardAtmosphere
 
         var atBase = Lower.Pressure(StratosphereBaseM / (1 - StratosphereBaseM / AtmosphereLaw.EarthRadiusM), out var baseTemperature);
         temperatureK = baseTemperature + StratosphereLapse * (h - StratosphereBaseM);
-        return atBase * Math.Pow(baseTemperature / temperatureK, AtmosphereLaw.Gravity / (AtmosphereLaw.GasConstant * StratosphereLapse));
+        return atBase * Math.Pow(baseTemperature / temperatureK, StandardConstants.Gravity / (AtmosphereLaw.GasConstant * StratosphereLapse));
     }
 
 }

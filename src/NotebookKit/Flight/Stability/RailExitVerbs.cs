@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics.NormalForces;
 using NotebookKit.Flight.Design;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -79,20 +80,11 @@ public static class RailExitVerbs
     /// <summary>Largest wind with at most 15° and at least one calibre there [m/s].</summary>
     private static double WindLimit(Airframe airframe, Length gravity, double exitMps)
     {
-        double low = 0, high = 15;
-        if (airframe.Body.MarginAt(gravity, Angle.Zero) < 1) return 0;
-        if (airframe.Body.MarginAt(gravity, 15.Degrees()) >= 1) low = 15;
-        else
-        {
-            for (var i = 0; i < 40; i++)
-            {
-                var middle = (low + high) / 2;
-                if (airframe.Body.MarginAt(gravity, middle.Degrees()) >= 1) low = middle;
-                else high = middle;
-            }
-        }
-
-        return exitMps * Math.Tan(low * Math.PI / 180);
+        const double Steepest = 15;
+        double Spare(double degrees) => airframe.Body.MarginAt(gravity, degrees.Degrees()) - 1;
+        if (Spare(0) < 0) return 0;
+        var angle = Spare(Steepest) >= 0 ? Steepest : BracketedRoot.TrySolve(Spare, 0, Steepest, 0, out var found) ? found.Root : 0;
+        return exitMps * Math.Tan(angle * Math.PI / 180);
     }
 
     private static List<Finding> RailFindings(Speed exit, Speed wind, Angle angle, double? margin, Speed limit)

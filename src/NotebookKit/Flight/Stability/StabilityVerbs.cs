@@ -2,6 +2,7 @@ using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Aerodynamics.NormalForces;
 using NotebookKit.Flight.Design;
+using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -149,16 +150,9 @@ public static class StabilityVerbs
     {
         if (body.Fins.Count == 0) return null;
         var fins = body.Fins.MaxBy(f => f.LeadingEdgeAt)!;
-        double low = 1, high = 4;
-        if (Centre(high) < centreM) return null;
-        for (var i = 0; i < 60; i++)
-        {
-            var middle = (low + high) / 2;
-            if (Centre(middle) < centreM) low = middle;
-            else high = middle;
-        }
-
-        return fins.Planform.Reach * high;
+        const double Most = 4;
+        if (Centre(Most) < centreM) return null;
+        return fins.Planform.Reach * (BracketedRoot.TrySolve(f => Centre(f) - centreM, 1, Most, 0, out var found) ? found.Root : 1);
 
         double Centre(double factor) =>
             (body with { Fins = body.Fins.Select(f => ReferenceEquals(f, fins) ? f.WithSpanTimes(factor) : f).ToArray() }).NormalForce(mach).CentreOfPressure.Meters;

@@ -1,5 +1,6 @@
 using NotebookKit.Flight.Site;
 using NotebookKit.Propulsion.Phases;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Vertical;
 
@@ -11,7 +12,7 @@ internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, d
 
     public double DryMassKg => dryMassKg;
 
-    public double Gravity => AtmosphereLaw.Gravity;
+    public double Gravity => StandardConstants.Gravity;
 
     public double Surroundings(double heightM, double speed, bool jetOn, out double dragN)
     {
@@ -28,5 +29,6 @@ internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, d
         return SpeedOfSound(temperature);
     }
 
-    public double SpeedOfSound(double temperatureK) => Math.Sqrt(1.4 * air.SpecificGasConstant * temperatureK);
+    public double SpeedOfSound(double temperatureK) =>
+        Math.Sqrt(StandardConstants.AirHeatCapacityRatio * air.SpecificGasConstant * temperatureK);
 }

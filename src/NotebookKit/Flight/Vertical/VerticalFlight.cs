@@ -126,7 +126,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         // An ideal gas is near enough here, and needs no table.
         var setup = Setup(FiringTables.None);
         var thrust = setup.FirstThrust;
-        var weight = (DryMass.Kilograms + setup.WaterKg + setup.GasKg) * AtmosphereLaw.Gravity;
+        var weight = (DryMass.Kilograms + setup.WaterKg + setup.GasKg) * StandardConstants.Gravity;
         return thrust > weight
             ? ChargedLanding.Ahead(setup, DryMass.Kilograms, out var rest) ? rest.Hop(thrust, weight) : null
             : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");

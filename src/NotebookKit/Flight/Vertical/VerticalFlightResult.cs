@@ -187,7 +187,8 @@ public sealed record VerticalFlightResult : IResult
                     ? [new ResultLine("Comes to rest", Apogee.Show(), $"{ApogeeTime.Show()} after release; not a flight")]
                     : new[] { new ResultLine("Apogee above pad", Apogee.Show()), new ResultLine("Time of apogee", ApogeeTime.Show()) },
                 new("Greatest speed", MaximumSpeed.Show(), $"at {Digits.Round(MaximumSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
-                new("Acceleration at release", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared)} m/s²", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared / 9.80665, 2)} g"),
+                new("Acceleration at release", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared)} m/s²",
+                    $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared / StandardConstants.Gravity, 2)} g"),
                 new("Peak thrust", Curve.PeakThrust.Show()),
                 new("Impulse", $"{Digits.Round(Curve.Impulse.NewtonSeconds)} N s"),
                 .. WaterOut is { } water ? [new ResultLine("Water out", $"{Digits.Round(water.Time.Seconds * 1e3)} ms", $"{water.Speed.Show()}, {water.Height.Show()}")] : Array.Empty<ResultLine>(),
@@ -207,3 +208,9 @@ public sealed record VerticalFlightResult : IResult
     /// <inheritdoc/>
     public Working Working { get; }
 }
+
+/// <summary>One moment of a flight.</summary>
+/// <param name="Time">From release; 0 or above.</param>
+/// <param name="Height">Above the pad; any value.</param>
+/// <param name="Speed">Along the path, up positive; any value.</param>
+public sealed record FlightPoint(Duration Time, Length Height, Speed Speed);

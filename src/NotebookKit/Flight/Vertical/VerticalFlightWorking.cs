@@ -1,4 +1,3 @@
-using NotebookKit.Flight.Site;
 using NotebookKit.Propulsion.Firings;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
@@ -18,7 +17,8 @@ internal static class VerticalFlightWorking
         steps.Add(new("Mass at release", @"m = m_{dry} + m_w + m_g",
             $"{Digits.Round(dry, 4)} kg + {Digits.Round(setup.WaterKg, 4)} kg + {Digits.Round(setup.StartGasKg, 4)} kg", $"{Digits.Round(mass, 4)} kg", VerticalFlightModel.Newton));
         steps.Add(new("Acceleration at release", @"a = \frac{F}{m} - g",
-            $"{Digits.Round(thrust, 4)} N / {Digits.Round(mass, 4)} kg − 9.807 m/s²", $"{Digits.Round(thrust / mass - AtmosphereLaw.Gravity, 4)} m/s²", VerticalFlightModel.Newton));
+            $"{Digits.Round(thrust, 4)} N / {Digits.Round(mass, 4)} kg − {Digits.Round(StandardConstants.Gravity, 4)} m/s²",
+            $"{Digits.Round(thrust / mass - StandardConstants.Gravity, 4)} m/s²", VerticalFlightModel.Newton));
         return new("Thrust and acceleration at release", steps);
     }
 }

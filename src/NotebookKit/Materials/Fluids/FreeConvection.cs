@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Materials.Fluids;
 
@@ -6,7 +7,6 @@ namespace NotebookKit.Materials.Fluids;
 /// <remarks>Properties half-way between gas and wall. Both laws are claimed to ±30 %. Source: see <see cref="FilmLaw"/>.</remarks>
 internal static class FreeConvection
 {
-    private const double Gravity = 9.80665;
 
     public static Source Plate { get; } = new(
         "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass Transfer 18, 1323", 1975, "eq. 9", SourceKind.Unverified);
@@ -36,7 +36,8 @@ internal static class FreeConvection
     public static double Coefficient(FilmLaw law, in GasPoint film, double viscosity, double conductivity, double differenceK, double boreM, double stirring)
     {
         var prandtl = viscosity * film.Cp / conductivity;
-        var grashof = Gravity * Math.Abs(film.Expansivity * differenceK) * boreM * boreM * boreM * film.Density * film.Density / (viscosity * viscosity);
+        var grashof = StandardConstants.Gravity * Math.Abs(film.Expansivity * differenceK) * boreM * boreM * boreM
+            * film.Density * film.Density / (viscosity * viscosity);
         return (Nusselt(law, grashof * prandtl, prandtl) + stirring) * conductivity / boreM;
     }
 }

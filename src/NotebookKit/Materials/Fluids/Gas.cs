@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Materials.Fluids;
@@ -14,13 +15,19 @@ public sealed record Gas(string Name, SpecificEntropy GasConstant, double HeatCa
     public RealGas? Real { get; init; }
 
     /// <summary>Dry air, R = 287.052 87 J/(kg·K), γ = 1.4. Source: U.S. Standard Atmosphere, 1976.</summary>
-    public static Gas Air { get; } = new("air", JoulesPerKilogramKelvin(287.05287), 1.4, new("NOAA, NASA, USAF", "U.S. Standard Atmosphere", 1976, "Table 2", SourceKind.Standard)) { Real = RealGas.Air };
+    public static Gas Air { get; } = new(
+        "air", JoulesPerKilogramKelvin(StandardConstants.DryAirGas), StandardConstants.AirHeatCapacityRatio,
+        new("NOAA, NASA, USAF", "U.S. Standard Atmosphere", 1976, "Table 2", SourceKind.Standard)) { Real = RealGas.Air };
 
     /// <summary>Nitrogen, R = 296.803 J/(kg·K), γ = 1.4. Source: R of CODATA 2018 over 28.0134 g/mol.</summary>
-    public static Gas Nitrogen { get; } = new("nitrogen", JoulesPerKilogramKelvin(8.314462618 / 0.0280134), 1.4, new("CODATA", "molar gas constant over the molar mass 28.0134 g/mol", 2018)) { Real = RealGas.Nitrogen };
+    public static Gas Nitrogen { get; } = new(
+        "nitrogen", JoulesPerKilogramKelvin(StandardConstants.MolarGas / 0.0280134), 1.4,
+        new("CODATA", "molar gas constant over the molar mass 28.0134 g/mol", 2018)) { Real = RealGas.Nitrogen };
 
     /// <summary>Hydrogen, R = 4124.4 J/(kg·K), γ = 1.405. Source: R of CODATA 2018 over 2.015 88 g/mol; γ near 300 K.</summary>
-    public static Gas Hydrogen { get; } = new("hydrogen", JoulesPerKilogramKelvin(8.314462618 / 0.00201588), 1.405, new("CODATA", "molar gas constant over the molar mass 2.015 88 g/mol", 2018)) { Real = RealGas.Hydrogen };
+    public static Gas Hydrogen { get; } = new(
+        "hydrogen", JoulesPerKilogramKelvin(StandardConstants.MolarGas / 0.00201588), 1.405,
+        new("CODATA", "molar gas constant over the molar mass 2.015 88 g/mol", 2018)) { Real = RealGas.Hydrogen };
 
     /// <summary>
     /// Choked mass flow per throat area, inlet pressure and 1/√(R T) [-]: √γ (2/(γ+1))^((γ+1)/(2(γ−1))), 0.6847 for air.

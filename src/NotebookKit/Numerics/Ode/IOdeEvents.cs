@@ -27,3 +27,21 @@ public interface IOdeEvents
     /// <param name="y">State there [unit of each unknown].</param>
     void Located(int index, double t, ReadOnlySpan<double> y);
 }
+
+/// <summary>How an event function is watched.</summary>
+/// <param name="Direction">Which crossings count.</param>
+/// <param name="IsTerminal">Whether the integration ends at the first of them.</param>
+public readonly record struct OdeEventRule(OdeEventDirection Direction, bool IsTerminal);
+
+/// <summary>Which zero crossings of an event function count, seen in the direction of integration.</summary>
+public enum OdeEventDirection
+{
+    /// <summary>Both.</summary>
+    Any,
+
+    /// <summary>From negative to positive.</summary>
+    Rising,
+
+    /// <summary>From positive to negative.</summary>
+    Falling,
+}

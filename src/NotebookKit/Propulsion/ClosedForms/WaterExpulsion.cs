@@ -41,7 +41,7 @@ public static class WaterExpulsion
         new ValidRange<Length>(Length.Zero, 100.Metres()).Check(head, "height of the water", "Check its unit.");
         new ValidRange<Acceleration>(Acceleration.FromMetersPerSecondSquared(-9.806), Acceleration.FromMetersPerSecondSquared(1e6)).Check(
             acceleration, "acceleration of the vehicle", "In free fall and beyond, the water leaves the nozzle end.");
-        var total = NotNegative(difference) + density * (9.80665 + acceleration.MetersPerSecondSquared) * head.Meters;
+        var total = NotNegative(difference) + density * (StandardConstants.Gravity + acceleration.MetersPerSecondSquared) * head.Meters;
         return Math.Sqrt(2 * Math.Max(0, total) / density).MetresPerSecond();
     }
 

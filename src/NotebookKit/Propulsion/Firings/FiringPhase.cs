@@ -12,7 +12,6 @@ namespace NotebookKit.Propulsion.Firings;
 /// <param name="Expelled">Mass that left; 0 or above.</param>
 public sealed record FiringPhase(string Name, Duration Start, Duration End, Impulse Impulse, Mass Expelled)
 {
-    private const double StandardGravity = 9.80665;
 
     /// <summary>How long it lasts.</summary>
     public Duration Length => End - Start;
@@ -21,5 +20,5 @@ public sealed record FiringPhase(string Name, Duration Start, Duration End, Impu
     public Force MeanThrust => (Length.Seconds > 0 ? Impulse.NewtonSeconds / Length.Seconds : 0).Newtons();
 
     /// <summary>Impulse over weight expelled, in seconds as the trade says it.</summary>
-    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardGravity) : 0).Seconds();
+    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardConstants.Gravity) : 0).Seconds();
 }

@@ -87,3 +87,18 @@ internal sealed class FiringRecord
     private static FiringPhase Phase(string name, double from, double to, double impulse, double kilograms) =>
         new(name, from.Seconds(), to.Seconds(), Impulse.FromNewtonSeconds(impulse), kilograms.Kilograms());
 }
+
+/// <summary>One moment of a firing in SI.</summary>
+internal readonly record struct FiringRow(
+    FiringStage Stage, double Time, double Height, double Speed, double Acceleration, double Thrust, double Pressure, double Temperature, double WaterKg,
+    double GasKg, double MassFlow);
+
+/// <summary>What a vessel is doing.</summary>
+internal enum FiringStage
+{
+    Tube,
+    Start,
+    Water,
+    Gas,
+    Coast,
+}

@@ -56,5 +56,14 @@ public sealed record ThrustCurve
     public Duration End => GasPhase?.End ?? WaterPhase?.End ?? Duration.Zero;
 
     /// <summary>Impulse over weight expelled, in seconds as the trade says it.</summary>
-    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * 9.80665) : 0).Seconds();
+    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardConstants.Gravity) : 0).Seconds();
+}
+
+/// <summary>Something that happens while a vessel fires or flies.</summary>
+/// <param name="Name">What: "water out", "flow unchoked", "pressure spent", "end of jet", "greatest speed", "apogee", "comes to rest".</param>
+/// <param name="Time">When, from release; 0 or above.</param>
+public sealed record FiringEvent(string Name, Duration Time)
+{
+    /// <summary>For example "water out at 86.4 ms".</summary>
+    public override string ToString() => $"{Name} at {(Time.Seconds < 1 ? Time.ToUnit(UnitsNet.Units.DurationUnit.Millisecond) : Time.ToUnit(UnitsNet.Units.DurationUnit.Second)).Show()}";
 }

@@ -1,3 +1,5 @@
+using NotebookKit.Numerics;
+
 namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>

@@ -1,4 +1,5 @@
 using NotebookKit.Numerics.Ode;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Propulsion.Flow;
 
@@ -9,7 +10,8 @@ namespace NotebookKit.Propulsion.Flow;
 /// </remarks>
 internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSystem
 {
-    private const double DryConstant = 287.05287, DryCv = 2.5 * DryConstant, VapourConstant = 461.5, LiquidHeat = 4190, VapourHeat = 1860;
+    private const double DryConstant = StandardConstants.DryAirGas, DryCv = 2.5 * DryConstant;
+    private const double VapourConstant = 461.5, LiquidHeat = 4190, VapourHeat = 1860;
     private const double Step = 0.05, Longest = 3.3;
 
     public int Dimension => 2;

@@ -1,3 +1,5 @@
+using NotebookKit.Quantities;
+
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>A stand that holds the vessel still.</summary>
@@ -7,7 +9,7 @@ internal readonly struct HeldMount(double ambientPa) : IMount
 
     public double DryMassKg => 0;
 
-    public double Gravity => 9.80665;
+    public double Gravity => StandardConstants.Gravity;
 
     public double Surroundings(double heightM, double speed, bool jetOn, out double dragN)
     {

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 
@@ -21,14 +22,7 @@ public sealed record MeasuredBursts(IReadOnlyList<GaugePressure> Bursts)
     public GaugePressure Mean => GaugePressure.FromBar(Bursts.Average(b => b.Bar));
 
     /// <summary>Coefficient of variation, with n − 1 [-]. Source: definition.</summary>
-    public double Spread
-    {
-        get
-        {
-            var mean = Mean.Bar;
-            return Math.Sqrt(Bursts.Sum(b => (b.Bar - mean) * (b.Bar - mean)) / (Bursts.Count - 1)) / mean;
-        }
-    }
+    public double Spread => Bursts.Select(b => b.Bar).StandardDeviation() / Mean.Bar;
 
     /// <summary>Basis values by the normal distribution. Source: MIL-HDBK-17-1F, §8.5.</summary>
     /// <exception cref="InvalidDesignException">The bursts aren't valid.</exception>

@@ -306,6 +306,7 @@ internal sealed partial class WallEngine
 
     private WallState AtLoad(double lineLoad, in WallState above)
     {
+        // By halving: the innermost loop of every sampled burst, and the state handed back has to be one that bears the load.
         double low = 0, high = _hoopLeads ? above.Y : above.X;
         var state = above;
         for (var pass = 0; pass < 60 && high - low > 1e-13; pass++)

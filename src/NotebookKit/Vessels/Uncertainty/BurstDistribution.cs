@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Bursting;
@@ -32,8 +33,7 @@ public sealed class BurstDistribution : IResult
         BBasis = GaugePressure.FromPascals(At(low, 0.10));
         ABasis = GaugePressure.FromPascals(At(low, 0.01));
         Mean = GaugePressure.FromPascals(_sorted.Average());
-        var mean = Mean.Pascals;
-        Spread = Math.Sqrt(_sorted.Sum(b => (b - mean) * (b - mean)) / (_sorted.Length - 1)) / mean;
+        Spread = _sorted.StandardDeviation() / Mean.Pascals;
     }
 
     /// <summary>The vessel.</summary>
@@ -215,11 +215,5 @@ public sealed class BurstDistribution : IResult
         return new BurstDistribution(vessel, belief, seed, prediction, sampler, run, low);
     }
 
-    /// <summary>Quantile straight between order statistics.</summary>
-    private static double At(double[] sorted, double share)
-    {
-        var place = share * (sorted.Length - 1);
-        var i = (int)place;
-        return i + 1 < sorted.Length ? sorted[i] + (place - i) * (sorted[i + 1] - sorted[i]) : sorted[i];
-    }
+    private static double At(double[] sorted, double share) => SortedArrayStatistics.QuantileCustom(sorted, share, QuantileDefinition.R7);
 }

@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
 using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Laying;
@@ -119,9 +120,8 @@ internal static class EfficiencyLearning
             var middle = vessel.Fabrication.Efficiency.DecimalFractions;
             var (bursts, _) = new BurstSampler(vessel, layup, 1).Run(2000, _ => middle, lowEnd: false, wallOnly: true);
             var logs = Array.ConvertAll(bursts, b => Math.Log(b));
-            var mean = logs.Average();
             // No club's burst is read and made better than to three per cent.
-            Sigma = Math.Max(Math.Sqrt(logs.Sum(l => (l - mean) * (l - mean)) / (logs.Length - 1)), 0.03);
+            Sigma = Math.Max(logs.StandardDeviation(), 0.03);
         }
 
         /// <summary>Scatter of the logarithm of the burst at a given efficiency [-].</summary>

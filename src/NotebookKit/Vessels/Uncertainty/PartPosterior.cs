@@ -246,6 +246,7 @@ internal sealed class PartPosterior
     }
 
     /// <summary>Where a rising share meets a value; six decimals of a logarithm are plenty.</summary>
+    // By halving, and its lower end: a share off a grid rises in steps, and the answer errs low.
     private static double Solve(Func<double, double> share, double wanted)
     {
         double low = LowestLog - 4, high = HighestLog + 0.5;

@@ -111,7 +111,7 @@ public class PointFlightTests
     /// <summary>Air of 1.225 kg/m³ at every height: with a gas constant of gravity over lapse, pressure falls as temperature does.</summary>
     private static SiteAir ConstantDensity(WindProfile wind)
     {
-        const double GasConstant = AtmosphereLaw.Gravity / AtmosphereLaw.Lapse;
+        const double GasConstant = StandardConstants.Gravity / AtmosphereLaw.Lapse;
         return new(new(0, 288.15, 1.225 * GasConstant * 288.15, GasConstant, countsGeometric: false), 0, wind, 2);
     }
 
