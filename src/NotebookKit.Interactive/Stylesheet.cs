@@ -40,6 +40,8 @@ public static class Stylesheet
         .nk-out .nk-sign{border-bottom:1px solid;margin:1.6em 0 .6em;max-width:34rem}
         @media print{.nk-card{break-before:page;break-after:page;break-inside:avoid;font-size:8.3pt;line-height:1.18}.nk-card .nk-reasons{columns:2;column-gap:1em;font-size:8pt}.nk-card .nk-reasons .nk-finding{break-inside:avoid}.nk-card th{white-space:nowrap}.nk-card .nk-evidence{font-size:7.6pt}.nk-card .nk-evidence ul{columns:3;column-gap:1.6em;margin:.2em 0}.nk-card .nk-missing{display:none}.nk-card .nk-ticks{columns:2;column-gap:1.6em}.nk-card .nk-ticks li{break-inside:avoid}.nk-card .nk-remark{display:none}.nk-card .nk-finding,.nk-card .nk-cautions{padding:.15em .6em;margin:.2em 0}.nk-card .nk-cautions{font-size:7.6pt}.nk-card .nk-cautions ul{columns:2;column-gap:1.4em;margin:.1em 0}.nk-card .nk-sign{margin:.8em 0 .2em}.nk-card details{display:none}.nk-card table{margin:0 0 .3em}.nk-card th,.nk-card td{padding-top:.05em;padding-bottom:.05em}}
         @media screen and (max-width:600px){.nk-out table.nk-lines,.nk-out table.nk-lines tbody{display:block}.nk-out table.nk-lines tr{display:grid;grid-template-columns:minmax(6rem,38%) 1fr}.nk-out table.nk-lines td{white-space:normal;overflow-wrap:anywhere}.nk-out table.nk-lines td.nk-note{grid-column:2;border-top:0;padding-top:0}.nk-out table.nk-lines .nk-note:empty{display:none}}
+        @media screen and (max-width:600px){.nk-out table.nk-lines tr{border-bottom:1px solid rgba(128,140,150,.28)}
+        .nk-out table.nk-lines th,.nk-out table.nk-lines td{border-bottom:0}}
         .nk-out .nk-step{margin:.45em 0}
         .nk-out .nk-answer{font-weight:650}
         .nk-out .nk-plain{font-style:italic}

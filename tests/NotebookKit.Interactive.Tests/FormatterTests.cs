@@ -8,6 +8,7 @@ namespace NotebookKit.Interactive.Tests;
 [Collection(nameof(NotebookSession))]
 public sealed class FormatterTests(NotebookSession session)
 {
+    private const string Verdict = "application/vnd.notebookkit.verdict+json";
     private const string Figure = "application/vnd.plotly.v1+json";
 
     [Fact]
@@ -52,7 +53,8 @@ public sealed class FormatterTests(NotebookSession session)
         await session.RunAsync(string.Join('\n', namespaces.Select(n => $"using {n};")));
         await session.RunAsync(File.ReadAllText(Path.Combine(Repository(), "notebooks", "curlew.csx")));
         var forms = await session.ShowAsync("curlew.Card(site, new FlightEvidence())");
-        Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
+        Assert.Equal([Verdict, "text/html", "text/plain"], forms.Keys.Order());
+        Assert.Contains("\"Words\":\"NO-GO\",\"Holds\":false", forms[Verdict], StringComparison.Ordinal);
         foreach (var text in new[] { "<table", "Verdict", "nk-cautions", "Stored energy", "Checklist", "Model:" }) Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
         foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
         _ = XElement.Parse(forms["text/html"]);
@@ -127,6 +129,7 @@ public sealed class FormatterTests(NotebookSession session)
         var forms = await session.ShowAsync("Samples.Record(1)");
         Assert.Contains("Evidence: proof", forms["text/plain"], StringComparison.Ordinal);
         Assert.Contains("Rests on proof.", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("\"Words\":\"The 1 requirement holds\",\"Holds\":true", forms[Verdict], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -207,7 +210,8 @@ public sealed class FormatterTests(NotebookSession session)
         var forms = await session.ShowAsync("new[] { new NotebookKit.Record.Headline(\"Apogee\", \"148.6 m\") }");
         using var json = JsonDocument.Parse(forms["application/vnd.notebookkit.headline+json"]);
         Assert.Equal("148.6 m", json.RootElement[0].GetProperty("Value").GetString());
-        Assert.Contains("<dd>148.6 m</dd>", forms["text/html"], StringComparison.Ordinal);
+        // Three digits, as every table has them.
+        Assert.Contains("<dd>149 m</dd>", forms["text/html"], StringComparison.Ordinal);
     }
 
     [Fact]

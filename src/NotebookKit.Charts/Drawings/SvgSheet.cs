@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using NotebookKit.Charts.Theme;
 
@@ -42,7 +41,7 @@ internal sealed class SvgSheet
         // A halo in the colour of the paper keeps the text readable where a thin line runs behind it.
         const string halo = " paint-order=\"stroke\" stroke=\"" + Palette.Paper + "\" stroke-width=\"0.9\"";
         var weight = bold ? " font-weight=\"600\"" : "";
-        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{weight}{halo} fill=\"{colour}\"{turn}>{Escape(text)}</text>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{weight}{halo} fill=\"{colour}\"{turn}>{Escape.Text(text)}</text>\n");
     }
 
     /// <summary>Whatever is drawn until <see cref="Close"/> is cut off at a rectangle. The name must be the same for the same rectangle only.</summary>
@@ -68,8 +67,8 @@ internal sealed class SvgSheet
         CultureInfo.InvariantCulture,
         $"""
         <svg xmlns="http://www.w3.org/2000/svg" role="img" width="{N(width)}{unit}" height="{N(height)}{unit}" viewBox="0 0 {N(width)} {N(height)}" font-family="system-ui, -apple-system, 'Segoe UI', 'DejaVu Sans', sans-serif" style="background:{Palette.Paper}">
-        <title>{Escape(title)}</title>
-        <desc>{Escape(description)}</desc>
+        <title>{Escape.Text(title)}</title>
+        <desc>{Escape.Text(description)}</desc>
         {_body}</svg>
         """);
 
@@ -78,9 +77,6 @@ internal sealed class SvgSheet
 
     private static string Stroke(double width, string colour, string dash) =>
         width <= 0 ? "" : $" stroke=\"{colour}\" stroke-width=\"{N(width)}\" stroke-linejoin=\"round\"{(dash.Length > 0 ? $" stroke-dasharray=\"{dash}\"" : "")}";
-
-    // Whatever XML forbids outright is dropped, the rest is escaped.
-    private static string Escape(string text) => SecurityElement.Escape(new string([.. text.Where(c => !char.IsControl(c) && !char.IsSurrogate(c) && c is not ('\uFFFE' or '\uFFFF'))]));
 
     private static string N(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 }

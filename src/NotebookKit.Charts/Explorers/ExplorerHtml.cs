@@ -18,23 +18,21 @@ internal static class ExplorerHtml
     private const ushort Steps = 65_000;
     private const ushort Refused = ushort.MaxValue;
 
-    private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
-
     public static string Write(Explorer explorer, ExplorerGrid grid)
     {
         var start = explorer.At([.. explorer.Parameters.Select(p => p.Start)]);
         var html = new StringBuilder();
-        html.Append("<div class=\"nk-explorer\"><h4>").Append(Encoder.Encode(explorer.Title)).Append("</h4>");
-        if (explorer.Remark.Length > 0) html.Append("<p class=\"nk-note\">").Append(Encoder.Encode(explorer.Remark)).Append("</p>");
+        html.Append("<div class=\"nk-explorer\"><h4>").Append(Escape.Text(explorer.Title)).Append("</h4>");
+        if (explorer.Remark.Length > 0) html.Append("<p class=\"nk-note\">").Append(Escape.Text(explorer.Remark)).Append("</p>");
         html.Append("<div class=\"nk-explorer-live\"></div><div class=\"nk-explorer-still\">").Append(Still(explorer, start)).Append("</div>");
-        html.Append("<p class=\"nk-note\">").Append(Encoder.Encode(explorer.ErrorText())).Append("</p>");
+        html.Append("<p class=\"nk-note\">").Append(Escape.Text(explorer.ErrorText())).Append("</p>");
         html.Append("<script type=\"application/json\" class=\"nk-explorer-data\">").Append(Data(explorer, grid)).Append("</script></div>");
         return html.ToString();
     }
 
     private static string Still(Explorer explorer, ExplorerState start)
     {
-        if (start.RefusedBecause.Length > 0) return $"<p>{Encoder.Encode(start.RefusedBecause)}</p>";
+        if (start.RefusedBecause.Length > 0) return $"<p>{Escape.Text(start.RefusedBecause)}</p>";
         var chart = LineChart.Draw(explorer.Title, new Series(explorer.X.Name, explorer.X.Unit, start.X), explorer.Y, new Series(explorer.Y.Name, explorer.Y.Unit, start.Y)) with
         {
             Remark = string.Join(", ", explorer.Parameters.Select(p => $"{p.Name.ToLowerInvariant()} {p.Show(p.Start)}"))

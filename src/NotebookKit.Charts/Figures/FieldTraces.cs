@@ -10,7 +10,7 @@ internal static class FieldTraces
     public static Trace Map(Field field)
     {
         var trace = new Trace("contour");
-        trace.SetProperty("name", FigureText.Plain(field.Z.Name));
+        trace.SetProperty("name", Escape.Figure(field.Z.Name));
         trace.SetProperty("showlegend", false);
         trace.SetProperty("x", field.X.Values.ToArray());
         trace.SetProperty("y", field.Y.Values.ToArray());
@@ -22,11 +22,11 @@ internal static class FieldTraces
         trace.SetProperty("connectgaps", false);
         trace.SetProperty("colorbar", new Node
         {
-            { "title", new Node { { "text", FigureText.Plain(field.ScaleTitle) }, { "side", "right" } } }, { "thickness", 16 }, { "outlinewidth", 0 }, { "separatethousands", true },
+            { "title", new Node { { "text", Escape.Figure(field.ScaleTitle) }, { "side", "right" } } }, { "thickness", 16 }, { "outlinewidth", 0 }, { "separatethousands", true },
         });
         trace.SetProperty(
             "hovertemplate",
-            $"%{{z:.4~g}} {FigureText.Plain(field.Z.Unit)} at %{{x:.4~g}} {FigureText.Plain(field.X.Unit)}, %{{y:.4~g}} {FigureText.Plain(field.Y.Unit)}<extra></extra>");
+            $"%{{z:.4~g}} {Escape.Figure(field.Z.Unit)} at %{{x:.4~g}} {Escape.Figure(field.X.Unit)}, %{{y:.4~g}} {Escape.Figure(field.Y.Unit)}<extra></extra>");
         return trace;
     }
 

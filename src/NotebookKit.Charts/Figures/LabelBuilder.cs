@@ -50,7 +50,7 @@ internal static class LabelBuilder
     // Above its point and to the right, unless a map ends there.
     private static Node Remark(Callout callout, Extent extent) => new()
     {
-        { "text", FigureText.Plain(callout.Text) }, { "x", callout.X }, { "y", callout.Y }, { "xref", "x" }, { "yref", "y" },
+        { "text", Escape.Figure(callout.Text) }, { "x", callout.X }, { "y", callout.Y }, { "xref", "x" }, { "yref", "y" },
         { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink }, { "ax", Late(extent.X, callout.X) ? -40 : 40 }, { "ay", Late(extent.Y, callout.Y) ? 36 : -36 },
         { "bgcolor", Palette.Tint(Palette.Paper, 0.85) }, { "bordercolor", Palette.Frame }, { "borderpad", 3 }, { "font", new Node { { "size", 13 } } },
     };
@@ -71,7 +71,7 @@ internal static class LabelBuilder
 
     private static Node Label(string text, double x, double y, string xref, string yref, string xanchor, string yanchor, string colour) => new()
     {
-        { "text", FigureText.Plain(text) }, { "x", x }, { "y", y }, { "xref", xref }, { "yref", yref }, { "xanchor", xanchor }, { "yanchor", yanchor },
+        { "text", Escape.Figure(text) }, { "x", x }, { "y", y }, { "xref", xref }, { "yref", yref }, { "xanchor", xanchor }, { "yanchor", yanchor },
         { "showarrow", false }, { "font", new Node { { "size", 12 }, { "color", colour } } },
     };
 }

@@ -44,7 +44,7 @@ internal static class LayoutBuilder
 
     private static Node Heading(EngineeringChart chart) => new()
     {
-        { "text", "<b>" + FigureText.Plain(chart.Title) + "</b>" }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" },
+        { "text", "<b>" + Escape.Figure(chart.Title) + "</b>" }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" },
         { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } }, { "font", new Node { { "size", 17 } } },
     };
 
@@ -52,7 +52,7 @@ internal static class LayoutBuilder
     {
         var node = new Node
         {
-            { "title", new Node { { "text", FigureText.Plain(axis.Title) }, { "standoff", 10 } } },
+            { "title", new Node { { "text", Escape.Figure(axis.Title) }, { "standoff", 10 } } },
             { "showline", true }, { "linecolor", Palette.Frame }, { "linewidth", 1 }, { "mirror", !twin },
             { "ticks", axis.Scale == AxisScale.Categories ? "" : "outside" }, { "tickcolor", Palette.Frame },
             { "gridcolor", Palette.Grid }, { "zerolinecolor", Palette.Frame }, { "zerolinewidth", 1 },
@@ -75,7 +75,7 @@ internal static class LayoutBuilder
 
     private static Node SpaceAxis(Axis axis) => new()
     {
-        { "title", new Node { { "text", FigureText.Plain(axis.Title) }, { "font", new Node { { "size", 13 } } } } }, { "tickfont", new Node { { "size", 11 } } }, { "nticks", 6 }, { "gridcolor", Palette.Grid }, { "linecolor", Palette.Frame }, { "showbackground", false }, { "separatethousands", true },
+        { "title", new Node { { "text", Escape.Figure(axis.Title) }, { "font", new Node { { "size", 13 } } } } }, { "tickfont", new Node { { "size", 11 } } }, { "nticks", 6 }, { "gridcolor", Palette.Grid }, { "linecolor", Palette.Frame }, { "showbackground", false }, { "separatethousands", true },
     };
 
     private static Node RightNode(Axis axis)

@@ -60,8 +60,8 @@ internal static class TraceBuilder
         if (points.Labels.Count > 0)
         {
             var sides = PointLabels.Sides(points);
-            trace.SetProperty("hovertext", points.Labels.Select(FigureText.Plain).ToArray());
-            trace.SetProperty("text", points.Labels.Select((l, i) => sides[i] == 0 ? "" : FigureText.Plain(l)).ToArray());
+            trace.SetProperty("hovertext", points.Labels.Select(Escape.Figure).ToArray());
+            trace.SetProperty("text", points.Labels.Select((l, i) => sides[i] == 0 ? "" : Escape.Figure(l)).ToArray());
             trace.SetProperty("textposition", sides.Select(s => s == 1 ? "top right" : s == -1 ? "top left" : "top center").ToArray());
             trace.SetProperty("cliponaxis", false);
             trace.SetProperty("textfont", new Node { { "size", 12 }, { "color", Palette.Quiet } });
@@ -86,7 +86,7 @@ internal static class TraceBuilder
                 trace.SetProperty("fill", "tonexty");
                 trace.SetProperty("fillcolor", Palette.Tint(Palette.At(slot), 0.18));
             }
-            trace.SetProperty("hovertemplate", FigureText.Plain(edge.Name) + ": " + Hover(band.X, edge));
+            trace.SetProperty("hovertemplate", Escape.Figure(edge.Name) + ": " + Hover(band.X, edge));
             yield return trace;
         }
     }
@@ -95,7 +95,7 @@ internal static class TraceBuilder
     {
         var lying = chart.Y.Scale == AxisScale.Categories;
         var trace = Named("bar", bars);
-        trace.SetProperty(lying ? "y" : "x", bars.Names.Select(FigureText.Plain).ToArray());
+        trace.SetProperty(lying ? "y" : "x", bars.Names.Select(Escape.Figure).ToArray());
         trace.SetProperty(lying ? "x" : "y", bars.Values.Values.ToArray());
         trace.SetProperty("orientation", lying ? "h" : "v");
         trace.SetProperty("marker", new Node
@@ -105,11 +105,11 @@ internal static class TraceBuilder
         });
         if (bars.Labels.Count > 0)
         {
-            trace.SetProperty("text", bars.Labels.Select(FigureText.Plain).ToArray());
+            trace.SetProperty("text", bars.Labels.Select(Escape.Figure).ToArray());
             trace.SetProperty("textposition", "outside");
             trace.SetProperty("cliponaxis", false);
         }
-        var unit = FigureText.Plain(bars.Values.Unit);
+        var unit = Escape.Figure(bars.Values.Unit);
         trace.SetProperty("hovertemplate", lying ? $"%{{y}}: %{{x:.4~g}} {unit}" : $"%{{x}}: %{{y:.4~g}} {unit}");
         return trace;
     }
@@ -122,7 +122,7 @@ internal static class TraceBuilder
         trace.SetProperty("y", shares);
         trace.SetProperty("width", width);
         trace.SetProperty("marker", new Node { { "color", Palette.At(slot) }, { "opacity", 0.75 }, { "line", new Node { { "color", Palette.Paper }, { "width", 0.5 } } } });
-        trace.SetProperty("hovertemplate", $"%{{x:.4~g}} {FigureText.Plain(histogram.Samples.Unit)}: %{{y:.3~g}} %");
+        trace.SetProperty("hovertemplate", $"%{{x:.4~g}} {Escape.Figure(histogram.Samples.Unit)}: %{{y:.3~g}} %");
         return trace;
     }
 
@@ -134,7 +134,7 @@ internal static class TraceBuilder
         trace.SetProperty("y", path.Y.Values.ToArray());
         trace.SetProperty("z", path.Z.Values.ToArray());
         trace.SetProperty("line", new Node { { "color", Palette.At(slot) }, { "width", path.Reference ? 2 : 5 }, { "dash", path.Reference ? "dash" : "solid" } });
-        var unit = FigureText.Plain(path.Z.Unit);
+        var unit = Escape.Figure(path.Z.Unit);
         trace.SetProperty("hovertemplate", $"east %{{x:.4~g}}, north %{{y:.4~g}}, up %{{z:.4~g}} {unit}");
         return trace;
     }
@@ -142,13 +142,13 @@ internal static class TraceBuilder
     private static Trace Named(string type, Mark mark)
     {
         var trace = new Trace(type);
-        trace.SetProperty("name", FigureText.Plain(mark.Name));
+        trace.SetProperty("name", Escape.Figure(mark.Name));
         trace.SetProperty("showlegend", mark.Name.Length > 0);
         if (mark.OnRight) trace.SetProperty("yaxis", "y2");
         return trace;
     }
 
-    private static string Hover(Series x, Series y) => $"%{{y:.4~g}} {FigureText.Plain(y.Unit)} at %{{x:.4~g}} {FigureText.Plain(x.Unit)}";
+    private static string Hover(Series x, Series y) => $"%{{y:.4~g}} {Escape.Figure(y.Unit)} at %{{x:.4~g}} {Escape.Figure(x.Unit)}";
 
     private static string Symbol(PointShape shape) => shape switch
     {

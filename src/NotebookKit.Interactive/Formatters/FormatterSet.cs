@@ -54,6 +54,7 @@ internal static class FormatterSet
         Registry.Add<InvalidDesignException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html(e.Findings, inner)), (e, w) => w.WriteLine(e.Message));
         Registry.Add<Headline>((Registry.Html, (h, w) => HeadlineFormatter.Html([h], w)), (Registry.Plain, (h, w) => HeadlineFormatter.Plain([h], w)), (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
         Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain), (HeadlineFormatter.Mime, HeadlineFormatter.Json));
+        VerdictFormatter.Register();
         return ChartFormatters.Register(passesFigures);
     }
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using NotebookKit.Interactive.Html;
 using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Formatters;
@@ -12,7 +11,8 @@ internal static class HeadlineFormatter
     public static void Html(IEnumerable<Headline> headlines, TextWriter writer)
     {
         writer.Write("<dl class=\"headlines\">");
-        foreach (var headline in headlines) writer.Write($"<div><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
+        foreach (var headline in headlines)
+            writer.Write($"<div><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(ThreeDigits.Of(headline.Value))}</dd></div>");
         writer.Write("</dl>");
     }
 

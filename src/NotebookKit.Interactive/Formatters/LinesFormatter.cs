@@ -1,4 +1,3 @@
-using NotebookKit.Interactive.Html;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Interactive.Formatters;

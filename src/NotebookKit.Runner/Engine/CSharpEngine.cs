@@ -58,7 +58,6 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
         PlainFormatting.Register();
-        HeadlineFormatter.Register();
         await NotebookKitExtension.LoadAsync(kernel, passesFigures: true);
         if (frontEnd is not null) FrontEnd.Attach(kernel, frontEnd);
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using NotebookKit.Interactive.Formatters;
 
 namespace NotebookKit.Runner.Engine;
 
@@ -10,7 +11,10 @@ internal static class MediaTypes
     public const string Figure = "application/vnd.plotly.v1+json";
 
     /// <summary>One main number of a notebook.</summary>
-    public const string Headline = "application/vnd.notebookkit.headline+json";
+    public const string Headline = HeadlineFormatter.Mime;
+
+    /// <summary>What a result decides.</summary>
+    public const string Verdict = VerdictFormatter.Mime;
 
     /// <summary>Html.</summary>
     public const string Html = "text/html";

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
-using NotebookKit.Runner.Pages;
 
 namespace NotebookKit.Runner.Jupyter;
 

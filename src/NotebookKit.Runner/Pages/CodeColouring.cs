@@ -20,12 +20,12 @@ internal static class CodeColouring
         foreach (var (span, mark) in Marks(CSharpSyntaxTree.ParseText(code, Script).GetRoot()))
         {
             if (span.Start < position || span.IsEmpty) continue;
-            html.Append(Escape.Html(code[position..span.Start]));
-            html.Append("<span class=\"").Append(mark).Append("\">").Append(Escape.Html(code[span.Start..span.End])).Append("</span>");
+            html.Append(Escape.Text(code[position..span.Start]));
+            html.Append("<span class=\"").Append(mark).Append("\">").Append(Escape.Text(code[span.Start..span.End])).Append("</span>");
             position = span.End;
         }
 
-        return html.Append(Escape.Html(code[position..])).ToString();
+        return html.Append(Escape.Text(code[position..])).ToString();
     }
 
     private static IEnumerable<(TextSpan Span, char Mark)> Marks(SyntaxNode root)

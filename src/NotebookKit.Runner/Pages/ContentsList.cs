@@ -28,7 +28,7 @@ internal sealed class ContentsList
         if (listed.Count < 2) return "";
         var html = new StringBuilder("<nav class=\"contents\" aria-label=\"Contents\"><h2>Contents</h2><ul>");
         foreach (var (level, id, text) in listed)
-            html.Append($"<li class=\"level-{level}\"><a href=\"#{Escape.Html(Uri.EscapeDataString(id))}\">{Escape.Html(text)}</a></li>");
+            html.Append($"<li class=\"level-{level}\"><a href=\"#{Escape.Text(Uri.EscapeDataString(id))}\">{Escape.Text(text)}</a></li>");
         return html.Append("</ul></nav>").ToString();
     }
 }

@@ -27,7 +27,7 @@ internal sealed partial class Equations
         }
         catch (EquationException e)
         {
-            return $"<code class=\"tex-problem\" title=\"{Escape.Html(e.Message)}\">{Escape.Html(tex)}</code>";
+            return $"<code class=\"tex-problem\" title=\"{Escape.Text(e.Message)}\">{Escape.Text(tex)}</code>";
         }
     }
 

@@ -20,26 +20,19 @@ internal static class IndexPage
 
     private static string Entry(NotebookReport report)
     {
-        var title = Escape.Html(report.Title);
+        var title = Escape.Text(report.Title);
         var html = new StringBuilder("<li><h2>");
         html.Append(report.PageFile is null ? title : $"<a href=\"pages/{Link(report.Name)}.html\">{title}</a>").Append("</h2>");
-        if (report.Summary.Length > 0) html.Append($"<p>{Escape.Html(report.Summary)}</p>");
-        if (report.Headlines.Count > 0)
-        {
-            html.Append("<dl class=\"headlines\">");
-            foreach (var headline in report.Headlines)
-                html.Append($"<div><dt>{Escape.Html(headline.Name)}</dt><dd>{Escape.Html(headline.Value)}</dd></div>");
-            html.Append("</dl>");
-        }
-
+        if (report.Summary.Length > 0) html.Append($"<p>{Escape.Text(report.Summary)}</p>");
+        if (report.Passed) html.Append(AnswerBlock.ToHtml(report.Answer));
         html.Append("<p class=\"state\">").Append(State(report));
         if (report.ExecutedFile is not null) html.Append($" · <a href=\"notebooks/{Link(report.Name)}.ipynb\">executed notebook</a>");
         return html.Append("</p></li>").ToString();
     }
 
     private static string State(NotebookReport report) => report.Failure is { } failure
-        ? $"<span class=\"bad\">failed</span> in {Escape.Html(failure.Place)}<br>{Escape.Html(failure.Error.Message)}"
+        ? $"<span class=\"bad\">failed</span> in {Escape.Text(failure.Place)}<br>{Escape.Text(failure.Error.Message)}"
         : string.Create(CultureInfo.InvariantCulture, $"{report.CellCount} cells in {report.Took.TotalSeconds:0.0} s");
 
-    private static string Link(string name) => Escape.Html(Uri.EscapeDataString(name));
+    private static string Link(string name) => Escape.Text(Uri.EscapeDataString(name));
 }

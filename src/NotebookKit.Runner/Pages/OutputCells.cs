@@ -14,6 +14,7 @@ internal sealed class OutputCells(TextCells text, Equations equations)
 {
     private static readonly string[] PictureTypes = ["image/png", "image/jpeg"];
     private const int LongestStream = 100_000;
+    private readonly PageCautions cautions = new();
     private int figures;
 
     /// <summary>Whether any figure was written, so that the page needs the chart library.</summary>
@@ -42,15 +43,15 @@ internal sealed class OutputCells(TextCells text, Equations equations)
         var name = NotebookCell.TextOf(output["name"]) == "stderr" ? "stderr" : "stdout";
         var text = NotebookCell.TextOf(output["text"]);
         var rest = text.Length > LongestStream ? "\n(cut here: the rest is in the executed notebook)" : "";
-        return $"<pre class=\"{name}\">{Escape.Html(text[..Math.Min(text.Length, LongestStream)] + rest)}</pre>";
+        return $"<pre class=\"{name}\">{Escape.Text(text[..Math.Min(text.Length, LongestStream)] + rest)}</pre>";
     }
 
     private static string Error(JsonObject output, bool intended)
     {
         var trace = string.Join('\n', output["traceback"]?.AsArray().Select(NotebookCell.TextOf).Skip(1) ?? []);
         var heading = intended ? "An error, shown on purpose" : "Error";
-        return $"<div class=\"failure{(intended ? " intended" : "")}\" role=\"note\"><p><strong>{heading}</strong> {Escape.Html(NotebookCell.TextOf(output["evalue"]))}</p>"
-            + (trace.Length > 0 ? $"<pre>{Escape.Html(trace)}</pre>" : "") + "</div>";
+        return $"<div class=\"failure{(intended ? " intended" : "")}\" role=\"note\"><p><strong>{heading}</strong> {Escape.Text(NotebookCell.TextOf(output["evalue"]))}</p>"
+            + (trace.Length > 0 ? $"<pre>{Escape.Text(trace)}</pre>" : "") + "</div>";
     }
 
     // The richest form that this page can draw by itself wins.
@@ -62,23 +63,23 @@ internal sealed class OutputCells(TextCells text, Equations equations)
         foreach (var type in PictureTypes)
         {
             if (data[type] is { } picture)
-                return $"<div class=\"shown\"><img alt=\"{Escape.Html(PlainOf(data))}\" src=\"data:{type};base64,{Escape.Html(NotebookCell.TextOf(picture).ReplaceLineEndings(""))}\"></div>";
+                return $"<div class=\"shown\"><img alt=\"{Escape.Text(PlainOf(data))}\" src=\"data:{type};base64,{Escape.Text(NotebookCell.TextOf(picture).ReplaceLineEndings(""))}\"></div>";
         }
 
         if (data["text/latex"] is { } latex) return $"<div class=\"shown\">{equations.ToHtml(NotebookCell.TextOf(latex).Trim('$', ' ', '\n'), display: true)}</div>";
         if (data["text/markdown"] is { } markdown) return $"<div class=\"shown\">{text.ToHtml(NotebookCell.TextOf(markdown), new Pictures(".", null))}</div>";
-        return PlainOf(data) is { Length: > 0 } plain ? $"<pre>{Escape.Html(plain)}</pre>" : "";
+        return PlainOf(data) is { Length: > 0 } plain ? $"<pre>{Escape.Text(plain)}</pre>" : "";
     }
 
     // The head of the page holds our style rules once, in the form for a page that sets equations.
-    private string Html(string html) => equations.SetIn(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal));
+    private string Html(string html) => equations.SetIn(cautions.Settle(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal)));
 
     private string Figure(JsonObject figure, JsonObject data)
     {
         var id = string.Create(CultureInfo.InvariantCulture, $"figure-{++figures}");
         var title = TitleOf(figure) ?? PlainOf(data);
-        return $"<figure class=\"chart\"><div id=\"{id}\" role=\"img\" aria-label=\"{Escape.Html(title)}\"></div>"
-            + $"<noscript><p>{Escape.Html(PlainOf(data))}</p></noscript>"
+        return $"<figure class=\"chart\"><div id=\"{id}\" role=\"img\" aria-label=\"{Escape.Text(title)}\"></div>"
+            + $"<noscript><p>{Escape.Text(PlainOf(data))}</p></noscript>"
             + $"<script type=\"application/json\" class=\"chart-data\" data-for=\"{id}\">{Escape.ScriptJson(figure.ToJsonString())}</script></figure>";
     }
 

@@ -1,5 +1,3 @@
-using NotebookKit.Record;
-
 namespace NotebookKit.Runner.Reports;
 
 /// <summary>What became of one notebook.</summary>
@@ -9,7 +7,7 @@ namespace NotebookKit.Runner.Reports;
 /// <param name="CellsRun">Code cells that ran.</param>
 /// <param name="CellCount">Code cells it has.</param>
 /// <param name="Took">How long it took, from start of its engine to the written page.</param>
-/// <param name="Headlines">Main numbers it published, in order.</param>
+/// <param name="Answer">What it comes to.</param>
 /// <param name="Failure">The cell that failed it; none where it passed.</param>
 /// <param name="ExecutedFile">The executed notebook; none where none could be made.</param>
 /// <param name="PageFile">The exported page; none where none could be made.</param>
@@ -20,7 +18,7 @@ internal sealed record NotebookReport(
     int CellsRun,
     int CellCount,
     TimeSpan Took,
-    IReadOnlyList<Headline> Headlines,
+    NotebookAnswer Answer,
     CellFailure? Failure,
     string? ExecutedFile,
     string? PageFile)

@@ -1,5 +1,6 @@
 using Microsoft.CodeAnalysis.CSharp;
 using NotebookKit.Interactive;
+using NotebookKit.Interactive.Formatters;
 using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
@@ -14,6 +15,7 @@ namespace NotebookKit.Runner.Running;
 internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, CancellationToken, Task<INotebookEngine>> start)
 {
     private readonly List<Headline> headlines = [];
+    private readonly List<MainVerdict> verdicts = [];
 
     /// <summary>Code cells that ran, the failed one included.</summary>
     public int CellsRun { get; private set; }
@@ -21,8 +23,8 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
     /// <summary>The cell that failed the notebook; none where it passed.</summary>
     public CellFailure? Failure { get; private set; }
 
-    /// <summary>Main numbers it published, in order.</summary>
-    public IReadOnlyList<Headline> Headlines => headlines;
+    /// <summary>What it comes to, as far as it ran. A later decision takes the place of an earlier one on the same subject.</summary>
+    public NotebookAnswer Answer => new(headlines, [.. verdicts.GroupBy(v => v.Subject, StringComparer.Ordinal).Select(of => of.Last())]);
 
     /// <summary>Runs it in an engine of its own.</summary>
     /// <param name="options">Limits.</param>
@@ -61,7 +63,8 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
             var outcome = await engine.RunAsync(cell.Source, Show, cancellation);
             if (outcome.Error is { } error) recorder.Add(error);
             cell.SetOutputs(recorder.End(), cell.Number);
-            headlines.AddRange(HeadlineReader.Read(cell));
+            headlines.AddRange(AnswerReader.Numbers(cell));
+            verdicts.AddRange(AnswerReader.Verdicts(cell));
             if (outcome.Status == CellStatus.Succeeded) continue;
             if (outcome.Status == CellStatus.Failed && cell.MayFail) continue;
             Failure = new CellFailure(cell.Number, outcome.Status, outcome.Error!, StartOf(cell.Source));

@@ -54,10 +54,10 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         // What the cells show of one part isn't what the notebook says.
         if (options.Shard is { } part) return OfPart(file, run, part, clock.Elapsed);
         AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
-        AtomicFile.Write(options.PageFile(file.Name), pages.Write(file, run.Failure));
+        AtomicFile.Write(options.PageFile(file.Name), pages.Write(file, run.Answer, run.Failure));
         var outline = NotebookOutline.Of(file);
         return new NotebookReport(
-            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, run.Headlines, run.Failure,
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, run.Answer, run.Failure,
             options.ExecutedFile(file.Name), options.PageFile(file.Name));
     }
 
@@ -65,8 +65,10 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     {
         var outline = NotebookOutline.Of(file);
         var failure = run.Failure ?? (ShardFiles.Of(options.ShardFolder(file.Name), part).Count > 0 ? null : new CellFailure(
-            0, CellStatus.Failed, CellError.Plain("NothingToSplit", "The notebook flies no dispersion with batch: session.Batch, so there is nothing to split. Pass that to Disperse, or run it without --shard."), ""));
-        return new(file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, [], failure, null, null);
+            0, CellStatus.Failed, CellError.Plain("NothingToSplit", "The notebook flies no dispersion with batch: session.Batch, so there is nothing to split. " +
+                "Pass that to Disperse, or run it without --shard."), ""));
+        return new(
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, NotebookAnswer.None, failure, null, null);
     }
 
     // A part left by an earlier run, of a notebook that has changed since, would pass for one of this run.
@@ -84,7 +86,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         DeleteIfThere(options.ExecutedFile(name));
         DeleteIfThere(options.PageFile(name));
         var failure = new CellFailure(0, CellStatus.EngineFailed, CellError.Plain("NotANotebook", reason), "");
-        return new NotebookReport(name, name, "", 0, 0, took, [], failure, null, null);
+        return new NotebookReport(name, name, "", 0, 0, took, NotebookAnswer.None, failure, null, null);
     }
 
     private static void DeleteIfThere(string path)

@@ -57,11 +57,11 @@ internal static class RunSummary
 
     private static void WriteHeadlines(TextWriter text, IReadOnlyList<NotebookReport> reports)
     {
-        if (reports.All(r => r.Headlines.Count == 0)) return;
+        if (reports.All(r => r.Answer.Numbers.Count == 0)) return;
         text.WriteLine();
         text.WriteLine("Main numbers");
         foreach (var report in reports)
-            foreach (var headline in report.Headlines)
+            foreach (var headline in report.Answer.Numbers)
                 text.WriteLine($"  {report.Name,-24} {headline.Name,-32} {headline.Value}");
     }
 

@@ -46,7 +46,7 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
     public void Text_from_data_stays_text()
     {
         var page = all.Page("hostile");
-        var body = page[page.IndexOf("[1] code", StringComparison.Ordinal)..];
+        var body = page[page.IndexOf("Code [1]", StringComparison.Ordinal)..];
         Assert.DoesNotContain("<script>window.hit", body, StringComparison.Ordinal);
         Assert.DoesNotContain("<img src=x", body, StringComparison.Ordinal);
         Assert.Contains("&lt;img src=x onerror=", body, StringComparison.Ordinal);
@@ -81,6 +81,54 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
     }
 
     [Fact]
+    public void A_page_opens_with_its_main_numbers_at_three_digits()
+    {
+        var page = all.Page("passes");
+        var answer = Answer().Match(page);
+        Assert.InRange(answer.Index, page.IndexOf("</h1>", StringComparison.Ordinal), page.IndexOf("thin wall", StringComparison.Ordinal));
+        Assert.Equal(["Apogee 149 m", "Bore 63 mm"], Shown(answer.Value));
+        Assert.DoesNotContain("verdict", answer.Value, StringComparison.Ordinal);
+        Assert.Contains("<dd>149 m</dd>", File.ReadAllText(Path.Combine(all.Output, "index.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_page_says_what_its_card_decides()
+    {
+        var answer = Answer().Match(all.Page("scatters")).Value;
+        const string no = "<p class=\"verdict fails\"><strong>NO-GO</strong> <span>Flight card, Fixture at";
+        Assert.Contains(no, answer, StringComparison.Ordinal);
+        Assert.Contains("The range safety officer decides.", answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_notebook_that_failed_has_no_answer() => Assert.DoesNotMatch(Answer(), all.Page("throws"));
+
+    [Fact]
+    public void Code_is_folded_unless_it_failed()
+    {
+        Assert.Contains("<details class=\"code\" id=\"cell-1\"><summary>Code [1]</summary>", all.Page("passes"), StringComparison.Ordinal);
+        Assert.DoesNotMatch("<details class=\"code\"[^>]* open", all.Page("passes"));
+        Assert.Contains("<details class=\"code\" id=\"cell-2\" open>", all.Page("throws"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_caution_is_said_in_full_once_and_linked_from_every_later_result()
+    {
+        var page = all.Page("scatters");
+        var card = Regex.Match(page, """<div class="nk-out nk-card">.*?<p class="nk-sign">""", RegexOptions.Singleline);
+        var first = page.IndexOf("can kill", StringComparison.Ordinal);
+        Assert.InRange(first, 1, card.Index);
+        // The card is printed by itself.
+        Assert.Contains("can kill", card.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("as above", card.Value, StringComparison.Ordinal);
+        var later = page[(card.Index + card.Length)..];
+        Assert.DoesNotContain("can kill", page[(first + 1)..card.Index] + later, StringComparison.Ordinal);
+        var links = Regex.Matches(later, "<a href=\"#(caution-[^\"]+)\">([^<]+)</a>");
+        Assert.Equal(["Stored energy", "Flight", "Prediction"], links.Select(l => l.Groups[2].Value));
+        Assert.All(links, l => Assert.Equal(1, Regex.Count(page, $"<li id=\"{l.Groups[1].Value}\"><b>{l.Groups[2].Value}\\.</b> ")));
+    }
+
+    [Fact]
     public void A_failure_is_said_at_the_top_and_at_its_place()
     {
         var page = all.Page("throws");
@@ -97,6 +145,12 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
         Assert.DoesNotContain("did not run to its end", page, StringComparison.Ordinal);
         Assert.Contains("and on", page, StringComparison.Ordinal);
     }
+
+    private static IEnumerable<string> Shown(string html) =>
+        Regex.Matches(html, "<dt>(.*?)</dt><dd>(.*?)</dd>").Select(m => $"{m.Groups[1].Value} {m.Groups[2].Value}");
+
+    [GeneratedRegex("""<section class="answer".*?</section>""", RegexOptions.Singleline)]
+    private static partial Regex Answer();
 
     [GeneratedRegex(@"\* plotly\.js v")]
     private static partial Regex Library();

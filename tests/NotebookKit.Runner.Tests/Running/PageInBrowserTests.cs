@@ -26,11 +26,16 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
     {
         await using var browser = await Browser.OpenAsync();
         await browser.Page.GotoAsync(Address("passes"));
-        Assert.True(await browser.Page.Locator("#cell-1 pre").IsVisibleAsync());
-        await browser.Page.ClickAsync("text=Hide all code");
-        Assert.False(await browser.Page.Locator("#cell-1 pre").IsVisibleAsync());
+        var code = browser.Page.Locator("#cell-1 pre");
+        Assert.False(await code.IsVisibleAsync());
         await browser.Page.ClickAsync("text=Show all code");
-        Assert.True(await browser.Page.Locator("#cell-1 pre").IsVisibleAsync());
+        Assert.True(await code.IsVisibleAsync());
+        await browser.Page.ClickAsync("text=Hide all code");
+        Assert.False(await code.IsVisibleAsync());
+        await browser.Page.ClickAsync("#cell-1 summary");
+        Assert.True(await code.IsVisibleAsync());
+        await browser.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.False(await browser.Page.Locator("#cell-1").IsVisibleAsync());
     }
 
     [SkippableFact]

@@ -1,0 +1,39 @@
+using System.Text.Json;
+using NotebookKit.Interactive.Formatters;
+using NotebookKit.Record;
+using NotebookKit.Runner.Engine;
+using NotebookKit.Runner.Notebooks;
+
+namespace NotebookKit.Runner.Running;
+
+/// <summary>Finds the main numbers and the decisions among what a cell shows.</summary>
+internal static class AnswerReader
+{
+    /// <summary>The main numbers of a cell that has run; text of that type that can't be read is no main number.</summary>
+    /// <param name="cell">Cell.</param>
+    public static IEnumerable<Headline> Numbers(NotebookCell cell) => Read<List<Headline>>(cell, MediaTypes.Headline).SelectMany(n => n);
+
+    /// <summary>The decisions of a cell that has run; one that can't be read, or had nothing to decide, is none.</summary>
+    /// <param name="cell">Cell.</param>
+    public static IEnumerable<MainVerdict> Verdicts(NotebookCell cell) =>
+        Read<MainVerdict>(cell, MediaTypes.Verdict).Where(v => v is { Subject.Length: > 0, Words.Length: > 0, Remark: not null });
+
+    private static List<T> Read<T>(NotebookCell cell, string mediaType)
+    {
+        var found = new List<T>();
+        foreach (var output in cell.Outputs)
+        {
+            if (output?["data"]?[mediaType] is not { } json) continue;
+            try
+            {
+                if (json.Deserialize<T>() is { } value) found.Add(value);
+            }
+            catch (JsonException)
+            {
+                continue;
+            }
+        }
+
+        return found;
+    }
+}
