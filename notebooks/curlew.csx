@@ -15,7 +15,7 @@ var ceiling = design.Given("ceiling", 600.Metres(), 50.Metres(), 3000.Metres(), 
 // The vessel, from inside out.
 var sleeve = new BraidedSleeve(stock.Braid("carbon sleeve 65 mm light"));
 var heavy = new BraidedSleeve(stock.Braid("carbon sleeve 65 mm heavy"));
-// Cured warm, and its glass temperature measured on a strip of the batch (invented): what the resin bears on a warm day hangs on it.
+// Cured warm, and its glass temperature measured on a strip of the batch (invented): what the resin bears on a warm day depends on it.
 var resin = stock.Resin("laminating epoxy") with { GlassTemperature = Property.Measured(88.Celsius(), 0, "invented: a strip of the batch, warmed under a weight") };
 var aluminium = stock.Solid("aluminium 6061-T6");
 var nozzleEnd = new VesselEnd(new FlatClosure(aluminium, 12.Millimetres()) { Opening = throat }, new CarriedSleeve());

@@ -6,7 +6,7 @@ var design = new DesignRecordBuilder("Godwit", session.Givens);
 var boosterFill = design.Given("booster fill", 32.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
 var sustainerFill = design.Given("sustainer fill", 36.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
 var water = design.Given("water fraction", 33.Percent(), 5.Percent(), 60.Percent(), "Near a third in both.");
-var wait = design.Given("delay", 0.Seconds(), 0.Seconds(), 5.Seconds(), "From the end of the booster's jet to the parting.");
+var wait = design.Given("delay", 0.Seconds(), 0.Seconds(), 5.Seconds(), "From the end of the booster's jet to separation.");
 
 // A vessel: two sleeves, a hoop tape, a veil; flat closures under carried sleeves.
 PressureVessel Wrapped(string name, string sleeve, Length bore, Length length, Length throat, Length closure)

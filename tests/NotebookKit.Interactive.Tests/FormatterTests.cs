@@ -254,6 +254,6 @@ public sealed class FormatterTests(NotebookSession session)
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
         Assert.Contains($"<script>{NotebookKit.Charts.Explorers.ExplorerScript.Text}</script>", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Stored energy", forms["text/html"], StringComparison.Ordinal);
-        Assert.Contains("Largest error found at", forms["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("Maximum error found at", forms["text/plain"], StringComparison.Ordinal);
     }
 }

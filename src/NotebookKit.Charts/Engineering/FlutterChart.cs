@@ -11,7 +11,7 @@ public static class FlutterChart
     /// <param name="thickness">Fin thicknesses, rising.</param>
     /// <param name="span">Fin spans, rising.</param>
     /// <param name="margin">Flutter speed over highest flight speed at each pair, row by row; unit "-".</param>
-    /// <param name="required">Least margin accepted [-]; above 1.</param>
+    /// <param name="required">Minimum margin accepted [-]; above 1.</param>
     /// <exception cref="InvalidDesignException">Counts that don't match, or a required margin that isn't above one.</exception>
     public static EngineeringChart Draw(Series thickness, Series span, Series margin, double required)
     {

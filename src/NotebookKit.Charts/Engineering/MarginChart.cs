@@ -5,21 +5,21 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Charts.Engineering;
 
-/// <summary>Static margin against water left, or against time, with the least margin that is accepted.</summary>
+/// <summary>Static margin against water left, or against time, with the minimum margin that is accepted.</summary>
 public static class MarginChart
 {
     /// <summary>Draws the margin.</summary>
     /// <param name="x">Water left, or time.</param>
     /// <param name="margin">Static margin, in "calibres".</param>
-    /// <param name="least">Least margin accepted [calibres]; above 0.</param>
+    /// <param name="least">Minimum margin accepted [calibres]; above 0.</param>
     /// <param name="events">Moments to mark: "water out".</param>
-    /// <exception cref="InvalidDesignException">Columns of different length or without values, or a least margin that isn't above zero.</exception>
+    /// <exception cref="InvalidDesignException">Columns of different length or without values, or a minimum margin that isn't above zero.</exception>
     public static EngineeringChart Draw(Series x, Series margin, double least, params IReadOnlyList<EventLine> events)
     {
         ArgumentNullException.ThrowIfNull(margin);
         ArgumentNullException.ThrowIfNull(events);
         if (least is not > 0)
-            throw new InvalidDesignException("Margin chart", [Finding.Error($"Least margin is {Digits.Round(least)} calibres; it must be above 0 calibres, else the vehicle isn't stable.")]);
+            throw new InvalidDesignException("Margin chart", [Finding.Error($"Minimum margin is {Digits.Round(least)} calibres; it must be above 0 calibres, else the vehicle isn't stable.")]);
         var lowest = margin.Values.Where(double.IsFinite).DefaultIfEmpty(0).Min();
         return new EngineeringChart("Static margin", Axis.For(x), Axis.For(margin))
         {

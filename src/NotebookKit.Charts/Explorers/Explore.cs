@@ -3,7 +3,7 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
-/// Explorers over a model of one's own: knobs, and a lambda from their values to a curve and numbers.
+/// Explorers over a model of one's own: inputs, and a lambda from their values to a curve and numbers.
 /// <c>Explore.Over("Thrust", ExplorerInput.Between("Pressure", 10.BarGauge(), 50.BarGauge()), p => Explored.Curve(time, ThrustAt(p)))</c> shows a figure whose settings are
 /// computed beforehand; <c>.Live()</c> on it calls the lambda itself while the reader drags.
 /// </summary>
@@ -13,12 +13,12 @@ namespace NotebookKit.Charts.Explorers;
 /// </remarks>
 public static class Explore
 {
-    /// <summary>One knob.</summary>
-    /// <typeparam name="TFirst">What the knob gives.</typeparam>
+    /// <summary>One input.</summary>
+    /// <typeparam name="TFirst">What the input gives.</typeparam>
     /// <param name="title">What it shows.</param>
     /// <param name="a">ExplorerInput.</param>
     /// <param name="model">The answer to a setting.</param>
-    /// <exception cref="InvalidDesignException">A knob is out of range, the grid is too large, or the model refuses the start.</exception>
+    /// <exception cref="InvalidDesignException">A input is out of range, the grid is too large, or the model refuses the start.</exception>
     public static Explorer Over<TFirst>(string title, ExplorerInput<TFirst> a, Func<TFirst, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
@@ -26,14 +26,14 @@ public static class Explore
         return Build(title, [a.Parameter], s => model(a.ValueAt(s[0])));
     }
 
-    /// <summary>Two knobs.</summary>
-    /// <typeparam name="TFirst">What the first knob gives.</typeparam>
-    /// <typeparam name="TSecond">What the second knob gives.</typeparam>
+    /// <summary>Two inputs.</summary>
+    /// <typeparam name="TFirst">What the first input gives.</typeparam>
+    /// <typeparam name="TSecond">What the second input gives.</typeparam>
     /// <param name="title">What it shows.</param>
-    /// <param name="a">First knob.</param>
-    /// <param name="b">Second knob.</param>
+    /// <param name="a">First input.</param>
+    /// <param name="b">Second input.</param>
     /// <param name="model">The answer to a setting.</param>
-    /// <exception cref="InvalidDesignException">A knob is out of range, the grid is too large, or the model refuses the start.</exception>
+    /// <exception cref="InvalidDesignException">A input is out of range, the grid is too large, or the model refuses the start.</exception>
     public static Explorer Over<TFirst, TSecond>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, Func<TFirst, TSecond, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
@@ -42,16 +42,16 @@ public static class Explore
         return Build(title, [a.Parameter, b.Parameter], s => model(a.ValueAt(s[0]), b.ValueAt(s[1])));
     }
 
-    /// <summary>Three knobs.</summary>
-    /// <typeparam name="TFirst">What the first knob gives.</typeparam>
-    /// <typeparam name="TSecond">What the second knob gives.</typeparam>
-    /// <typeparam name="TThird">What the third knob gives.</typeparam>
+    /// <summary>Three inputs.</summary>
+    /// <typeparam name="TFirst">What the first input gives.</typeparam>
+    /// <typeparam name="TSecond">What the second input gives.</typeparam>
+    /// <typeparam name="TThird">What the third input gives.</typeparam>
     /// <param name="title">What it shows.</param>
-    /// <param name="a">First knob.</param>
-    /// <param name="b">Second knob.</param>
-    /// <param name="c">Third knob.</param>
+    /// <param name="a">First input.</param>
+    /// <param name="b">Second input.</param>
+    /// <param name="c">Third input.</param>
     /// <param name="model">The answer to a setting.</param>
-    /// <exception cref="InvalidDesignException">A knob is out of range, the grid is too large, or the model refuses the start.</exception>
+    /// <exception cref="InvalidDesignException">A input is out of range, the grid is too large, or the model refuses the start.</exception>
     public static Explorer Over<TFirst, TSecond, TThird>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, ExplorerInput<TThird> c, Func<TFirst, TSecond, TThird, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);

@@ -50,9 +50,9 @@ public static class DispersionCharts
             Marks = [new Histogram(dispersion.Apogee) { Name = "" }],
             Limits =
             [
-                new LimitLine(dispersion.LowApogee.Meters, "one in twenty below") { IsVertical = true },
+                new LimitLine(dispersion.LowApogee.Meters, "5 % below") { IsVertical = true },
                 new LimitLine(dispersion.MiddleApogee.Meters, "half below") { IsVertical = true },
-                new LimitLine(dispersion.HighApogee.Meters, "one in twenty above") { IsVertical = true },
+                new LimitLine(dispersion.HighApogee.Meters, "5 % above") { IsVertical = true },
             ],
         };
         // A ceiling far above the flights would squeeze them into a corner; the remark tells of it all the same.
@@ -66,7 +66,7 @@ public static class DispersionCharts
     public static EngineeringChart ChartSensitivity(this DispersionResult dispersion)
     {
         ArgumentNullException.ThrowIfNull(dispersion);
-        return ShareBars.Draw($"What sways the apogee of {dispersion.Plan.Vehicle}", "Share of the scatter", [.. dispersion.OnApogee.Take(MostBars).Select(s => (s.Input, s.Share))]);
+        return ShareBars.Draw($"Sensitivity of the apogee of {dispersion.Plan.Vehicle}", "Share of the scatter", [.. dispersion.OnApogee.Take(MostBars).Select(s => (s.Input, s.Share))]);
     }
 
     // Flights are drawn independently: every so many of them is as good a sample as any.

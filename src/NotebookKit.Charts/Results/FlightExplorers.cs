@@ -44,7 +44,7 @@ public static class FlightExplorers
             new("Nozzle throat", "mm", leastThroat.Millimeters, mostThroat.Millimeters, 7, flight.Nozzle.Throat.Millimeters),
             new("Pressure", "bar gauge", leastPressure.Bar, mostPressure.Bar, 7, flight.Charge.Pressure.Bar),
         ];
-        ExplorerNumber[] numbers = [new("Apogee", "m"), new("Time of apogee", "s"), new("Peak thrust", "N"), new("Impulse", "N s"), new("Greatest speed", "m/s")];
+        ExplorerNumber[] numbers = [new("Apogee", "m"), new("Time of apogee", "s"), new("Peak thrust", "N"), new("Impulse", "N s"), new("Maximum speed", "m/s")];
         return Explorer.Build(
             $"Water, nozzle and pressure, {flight.Name}", new Axis("Time from release", "s"), new Axis("Thrust", "N"), parameters, numbers,
             s => Answer(flight with

@@ -25,7 +25,7 @@ public static class RecoveryCharts
         {
             Events = events,
             Limits = opening.Allowed is { } allowed ? [new LimitLine(allowed.Newtons, $"what the gear takes, {allowed.Show()}")] : [],
-            Remark = $"nineteen in twenty openings stay below {opening.LoadNineteenInTwenty.Show()}",
+            Remark = $"95 % of openings stay below {opening.LoadAt95Percent.Show()}",
         };
     }
 

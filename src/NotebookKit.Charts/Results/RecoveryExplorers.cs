@@ -17,7 +17,7 @@ public static class RecoveryExplorers
     /// ten metres, the height from half to one and a half times. Descent at the low end of the canopy's drag.
     /// </summary>
     /// <param name="canopy">The canopy to start from.</param>
-    /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
+    /// <param name="mass">Mass that hangs from the canopy; 10 g to 500 kg.</param>
     /// <param name="from">Height of opening to start from; 10 m to 10 km.</param>
     /// <param name="wind">Wind on the mast to start from; 0 to 12 m/s, 4 m/s where none is given.</param>
     /// <exception cref="InvalidDesignException">The canopy can't be computed, or every setting is refused.</exception>

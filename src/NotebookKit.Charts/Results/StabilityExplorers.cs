@@ -30,7 +30,7 @@ public static class StabilityExplorers
             new("Ballast in the nose", "g", 0, vehicle.MassProperties().Mass.Grams / 5, 5, 0),
             new("Water fraction", "%", 5, 70, 14, Math.Clamp(vehicle.Charge.WaterFraction.Percent, 5, 70)),
         ];
-        ExplorerNumber[] numbers = [new("Least margin", "calibres"), new("Margin when empty", "calibres"), new("Centre of pressure", "mm")];
+        ExplorerNumber[] numbers = [new("Minimum margin", "calibres"), new("Margin when empty", "calibres"), new("Centre of pressure", "mm")];
         return Explorer.Build(
             $"Fins, ballast and water, {vehicle.Name}", new Axis("Water left", "% of the start"), new Axis("Static margin", "calibres"), parameters, numbers,
             s => Answer(Varied(vehicle, fins, s[0] / span, s[1], ballastAt) with { Charge = vehicle.Charge with { WaterFraction = s[2].Percent() } })) with

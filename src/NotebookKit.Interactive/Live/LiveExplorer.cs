@@ -17,7 +17,7 @@ public sealed class LiveExplorer
     private readonly IFrontEndLink link;
     private readonly double[] setting;
     private readonly List<LiveCurve> kept = [];
-    private readonly List<string> knobs;
+    private readonly List<string> inputs;
     private readonly string answerId;
 
     internal LiveExplorer(Explorer explorer, IFrontEndLink link)
@@ -27,13 +27,13 @@ public sealed class LiveExplorer
         setting = [.. explorer.Parameters.Select(p => p.Start)];
         var layout = Open(Control.Layout("98%"));
         var button = Open(Control.Layout("12em"));
-        knobs = [.. explorer.Parameters.Select((p, i) => Open(ExplorerInput(p, layout), values => Move(i, values)))];
+        inputs = [.. explorer.Parameters.Select((p, i) => Open(InputOf(p, layout), values => Move(i, values)))];
         var back = Open(Control.Button("Back to the start", "Every value as it was at first; kept curves go", button), Pressed(Back));
         var keep = Open(Control.Button("Keep this curve", "Stays in the chart, to compare with", button), Pressed(Keep));
         var buttons = Open(Control.Row([back, keep], layout));
         answerId = Open(Control.Html(Answer(), layout));
         var below = Open(Control.Html(Below(), layout));
-        Id = Open(Control.Column([.. knobs, buttons, answerId, below], layout));
+        Id = Open(Control.Column([.. inputs, buttons, answerId, below], layout));
     }
 
     /// <summary>The explorer it shows.</summary>
@@ -42,7 +42,7 @@ public sealed class LiveExplorer
     /// <summary>Id of the control that holds all others.</summary>
     public string Id { get; }
 
-    private static JsonObject ExplorerInput(ExplorerParameter parameter, string layout) => parameter.Choices.Count > 0
+    private static JsonObject InputOf(ExplorerParameter parameter, string layout) => parameter.Choices.Count > 0
         ? Control.Choice(parameter.Name, parameter.Choices, (int)parameter.Start, layout)
         : Control.Slider(
             parameter.Unit == "-" ? parameter.Name : $"{parameter.Name} [{parameter.Unit}]", parameter.From, parameter.To, (parameter.To - parameter.From) / 200, parameter.Start, layout);
@@ -75,7 +75,7 @@ public sealed class LiveExplorer
         foreach (var (i, parameter) in Explorer.Parameters.Index())
         {
             setting[i] = parameter.Start;
-            link.Update(knobs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start : parameter.Start });
+            link.Update(inputs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start : parameter.Start });
         }
 
         Show();

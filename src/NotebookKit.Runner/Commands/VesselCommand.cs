@@ -23,7 +23,7 @@ internal static class VesselCommand
         ("cured-mass", "Mass when cured: \"412 g\"."),
         ("mass", "Mass: \"412 g\"."),
         ("held", "Pressure held in the proof: \"54 bar gauge\"."),
-        ("factor", "Pressure held over highest fill pressure: 1.5."),
+        ("factor", "Pressure held over maximum fill pressure: 1.5."),
         ("rules", "Rule set of the factor."),
         ("record", "Fingerprint of the proof's record."),
         ("flight", "Name or number of the flight."),

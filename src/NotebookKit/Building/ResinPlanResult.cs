@@ -71,7 +71,7 @@ public sealed record ResinPlanResult : IResult
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Largest cup", @"m = \min(\dot m\,\eta\,t_{pot},\; m_{ref})",
+        new("Maximum cup", @"m = \min(\dot m\,\eta\,t_{pot},\; m_{ref})",
             $"min({Digits.Round(Plan.GramsPerMinute)} g/min × {Plan.UsableLife.Show(2)} × {Digits.Round(Plan.System.PotLife.Minutes)} min, {Plan.System.PotLifeMass.Show()})", $"{Digits.Round(MaximumBatch.Grams)} g", BuildingSources.BenchPractice),
         new("Resin and hardener of a cup", @"m_r = \frac{m}{1 + h},\quad m_h = h\,m_r",
             $"{Digits.Round(Batches[0].Mixed.Grams, 4)} g / (1 + {Digits.Round(Plan.System.HardenerPerResin.DecimalFractions, 3)})", $"{Digits.Round(Batches[0].Resin.Grams)} g and {Digits.Round(Batches[0].Hardener.Grams)} g", BuildingSources.BenchPractice),

@@ -17,7 +17,7 @@ internal sealed class CardJudgement
     private const int FewestFlights = 300;
 
     // What has to differ from flight to flight for a scatter to tell anything.
-    private static readonly string[] Varied = ["charge pressure", "thrust", "drag", "wind speed", "wind direction", "rail tilt to north", "rail tilt to east"];
+    private static readonly string[] Varied = ["fill pressure", "thrust", "drag", "wind speed", "wind direction", "rail tilt to north", "rail tilt to east"];
 
     private readonly List<EvidenceItem> _items = [];
     private readonly List<Finding> _findings = [];

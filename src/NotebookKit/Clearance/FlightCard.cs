@@ -37,7 +37,7 @@ public sealed class FlightCard : IFlightCard
             var margin = Flight!.Stability();
             MinimumMargin = margin.MinimumMargin;
             if (!margin.Holds)
-                card.Error($"the least static margin in flight is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+                card.Error($"the minimum static margin in flight is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
             card.AddRange(margin.Findings);
             if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
                 card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
@@ -75,7 +75,7 @@ public sealed class FlightCard : IFlightCard
     /// <summary>Apogee at the light end of the drag band, the one to hold against the ceiling.</summary>
     public Length MaximumApogee { get; }
 
-    /// <summary>Least static margin of the whole flight [calibres]; not a number where the flight has no answer.</summary>
+    /// <summary>Minimum static margin of the whole flight [calibres]; not a number where the flight has no answer.</summary>
     public double MinimumMargin { get; } = double.NaN;
 
     /// <inheritdoc/>
@@ -134,11 +134,11 @@ public sealed class FlightCard : IFlightCard
     private IEnumerable<ResultLine> OfFlight(FlightFigures f) =>
     [
         new("Mass at release", $"{Digits.Round(Flight!.Mass[0])} kg"),
-        new("Least static margin", $"{Digits.Round(MinimumMargin)} calibres", "0° angle of attack, over the whole flight"),
+        new("Minimum static margin", $"{Digits.Round(MinimumMargin)} calibres", "0° angle of attack, over the whole flight"),
         .. CardText.OfRail(Site, f, Wind),
         new("Apogee", f.Apogee.Show(LengthUnit.Meter), $"{MinimumApogee.Show(LengthUnit.Meter)} to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
         new("Time of apogee", f.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Deployment}"),
-        new("Greatest speed", f.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
+        new("Maximum speed", f.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
         new("Descent", f.DescentSpeed.Show(SpeedUnit.MeterPerSecond), $"{f.LandingEnergy.Show()} at the ground after {f.LandingTime.Show()}"),
         new("Drift", Site.Wind.IsGiven ? f.Drift.Show(LengthUnit.Meter) : "not shown", Site.Wind.IsGiven ? $"{f.LandingEast.Show(LengthUnit.Meter)} east, {f.LandingNorth.Show(LengthUnit.Meter)} north" : "no wind is given"),
         .. CardText.Scatter(Evidence.Scatter, ""),

@@ -192,7 +192,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
 
     private void Stability(StageEvidence evidence)
     {
-        if (!card.Shown($"{own}stability", evidence.Stability is not null, evidence.Stability is { } shown ? $"least margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin as the water leaves: vehicle.Stability().")) return;
+        if (!card.Shown($"{own}stability", evidence.Stability is not null, evidence.Stability is { } shown ? $"minimum margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin as the water leaves: vehicle.Stability().")) return;
         Margin(card, vehicle, evidence.Stability!, own);
     }
 
@@ -203,9 +203,9 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Error($"{own}the margin was held to {Digits.Round(given.Limits.Minimum)} calibres; at least 1 calibre is asked of a flight (common practice, no source). Judge it by that.");
         var margin = vehicle.Stability();
         if (!(Math.Abs(margin.MinimumMargin - given.MinimumMargin) <= 1e-9))
-            card.Error($"{own}the stability handed over has a least margin of {Digits.Round(given.MinimumMargin)} calibres, this vehicle {Digits.Round(margin.MinimumMargin)}: it is of another vehicle or fill. Compute it for this one.");
+            card.Error($"{own}the stability handed over has a minimum margin of {Digits.Round(given.MinimumMargin)} calibres, this vehicle {Digits.Round(margin.MinimumMargin)}: it is of another vehicle or fill. Compute it for this one.");
         if (!margin.Holds)
-            card.Error($"{own}the least static margin is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+            card.Error($"{own}the minimum static margin is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
         card.AddRange(margin.Findings.Select(f => f with { Message = own + f.Message }));
     }
 

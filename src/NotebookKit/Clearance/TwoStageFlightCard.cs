@@ -42,7 +42,7 @@ public sealed class TwoStageFlightCard : IFlightCard
         if (evidence.FillOrder == FillOrder.Together && vehicle.Booster.Charge.Pressure != vehicle.Sustainer.Charge.Pressure)
             card.Error($"both vessels are filled through one line, but to {vehicle.Booster.Charge.Pressure} and {vehicle.Sustainer.Charge.Pressure}; one line gives one pressure. Fill them one after the other, or to one pressure.");
         var stack = vehicle.Stack(site);
-        if (card.Shown("stability of the stack", evidence.StackStability is not null, evidence.StackStability is { } shown ? $"least margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin of both together: vehicle.Stack(site).Stability()."))
+        if (card.Shown("stability of the stack", evidence.StackStability is not null, evidence.StackStability is { } shown ? $"minimum margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin of both together: vehicle.Stack(site).Stability()."))
             StageJudge.Margin(card, stack, evidence.StackStability!, "stack: ");
         if (isFlown)
         {
@@ -154,7 +154,7 @@ public sealed class TwoStageFlightCard : IFlightCard
         new("Stages separate", flight.SeparationTime.Show(), $"at {flight.SeparationHeight.Show()} and {flight.SeparationSpeed.Show()}; {Vehicle.Separation}"),
         new("Apogee", top.Apogee.Show(LengthUnit.Meter), $"up to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
         new("Time of apogee", top.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Sustainer.Deployment}"),
-        new("Greatest speed", top.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
+        new("Maximum speed", top.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
         new("Sustainer lands", top.Drift.Show(LengthUnit.Meter), $"{top.LandingEast.Show(LengthUnit.Meter)} east, {top.LandingNorth.Show(LengthUnit.Meter)} north, at {top.DescentSpeed.Show()} after {top.LandingTime.Show()}"),
         new("Booster lands", spent.Drift.Show(LengthUnit.Meter), $"{spent.LandingEast.Show(LengthUnit.Meter)} east, {spent.LandingNorth.Show(LengthUnit.Meter)} north, at {spent.DescentSpeed.Show()} after {spent.LandingTime.Show()}"),
         .. CardText.Scatter(Evidence.Scatter, OfSustainer),

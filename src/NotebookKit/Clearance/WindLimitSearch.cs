@@ -77,7 +77,7 @@ internal static class WindLimitSearch
         }
 
         return new(name, rail.Limit, rail.By, Found(drift), site.Field is not null, Found(opening), hasGear,
-            turns.Length == 1 ? ["one side, as the field is a circle about the pad and the rail stands upright"]
+            turns.Length == 1 ? ["one side, as the field is a circle about the pad and the rail is vertical"]
             : turns.Length == AllRound.Length ? ["eight sides"]
             : ["the planned side and 30° to both sides of it, as the rail leans"]);
 

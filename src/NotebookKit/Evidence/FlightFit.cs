@@ -47,7 +47,7 @@ public sealed record FlightFit : IResult
     /// <summary>Ends of the 95 % interval of the factor on drag [-].</summary>
     public (double Low, double High) DragInterval => (Math.Exp(_fit.Parameters[0] - _fit.HalfWidths[0]), Math.Exp(_fit.Parameters[0] + _fit.HalfWidths[0]));
 
-    /// <summary>Charge pressure that the push looks like; compare it with what the gauge read.</summary>
+    /// <summary>Fill pressure that the push looks like; compare it with what the gauge read.</summary>
     public GaugePressure EffectiveFillPressure => _fit.Parameters[1].BarGauge();
 
     /// <summary>Half of the 95 % interval of that pressure.</summary>
@@ -59,7 +59,7 @@ public sealed record FlightFit : IResult
     /// <summary>Scatter of the logged height about the fit, one standard deviation.</summary>
     public Length Scatter => Length.FromMeters(_fit.Scatter);
 
-    /// <summary>Correlation of drag and push in the fit [-]; near 1 the log can't tell more drag from more push.</summary>
+    /// <summary>Correlation of drag and push in the fit [-]; near 1 the log can't tell more drag from more fill pressure.</summary>
     public double Correlation => _fit.Correlation;
 
     /// <summary>What the vehicle is to fly with from now on.</summary>
@@ -78,11 +78,11 @@ public sealed record FlightFit : IResult
 
     /// <inheritdoc/>
     public ModelCard Model => new(
-        "Least squares of the flight model",
+        "Minimum squares of the flight model",
         [
             "Independent readings of the altimeter with one scatter, in air whose temperature falls by 6.5 K a kilometre from that at the pad.",
             "One factor on the drag at every speed; the push that of the charge at another pressure; mass, water and nozzle as given.",
-            "From before launch to the top; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong place shows as drag.",
+            "From before launch to apogee; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong place shows as drag.",
         ],
         "Flights of 10 m and more, factors on drag of 0.25 to 4, push of half to one and a half times the charge, no more than the rating.",
         [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.Unverified), PressureHeight.Source]);
@@ -95,12 +95,12 @@ public sealed record FlightFit : IResult
     [
         new("Drag", $"{Digits.Round(DragFactor)} times what was taken", $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
         Log.TrustGauge
-            ? new("Push", $"as of {Log.Vehicle.Charge.Pressure}", "as the gauge read; not fitted")
-            : new("Push", $"as of {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", $"± {Digits.Round(EffectiveFillPressureUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
+            ? new("Effective fill pressure", $"as of {Log.Vehicle.Charge.Pressure}", "as the gauge read; not fitted")
+            : new("Effective fill pressure", $"as of {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", $"± {Digits.Round(EffectiveFillPressureUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
         new("Launch", $"at {Digits.Round(LaunchAt.Seconds, 4)} s on the log's clock", $"± {Digits.Round(1000 * _fit.HalfWidths[2], 2)} ms"),
         new("Top, logged", $"{Digits.Round(Logged.Values.Max())} m", $"it was meant to be {Digits.Round(AsMeant.Values.Max())} m"),
         new("Scatter", $"{Digits.Round(Scatter.Meters, 2)} m", "of the altimeter about the fit"),
-        .. Log.TrustGauge ? [] : new ResultLine[] { new("Drag and push hang together", Digits.Round(Correlation, 2), "correlation; 1 would mean that the log can't tell them apart") },
+        .. Log.TrustGauge ? [] : new ResultLine[] { new("Drag and effective fill pressure hang together", Digits.Round(Correlation, 2), "correlation; 1 would mean that the log can't tell them apart") },
     ];
 
     /// <inheritdoc/>
@@ -113,7 +113,7 @@ public sealed record FlightFit : IResult
     public Working Working => new(Title,
     [
         new("Height from pressure", @"h = \frac{T_0}{L}\left[1 - \left(\frac{p}{p_0}\right)^{R L/g}\right]", $"T₀ = {Digits.Round((Log.Temperature ?? Log.Site.Temperature).Kelvins, 4)} K, p₀ = {Digits.Round(Log.GroundBar * 1000, 5)} hPa", $"up to {Digits.Round(Logged.Values.Max())} m", PressureHeight.Source),
-        new("Drag and push", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "", SourceKind.Unverified)),
+        new("Drag and effective fill pressure", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "", SourceKind.Unverified)),
     ]);
 
     private IEnumerable<Finding> Say()
@@ -121,7 +121,7 @@ public sealed record FlightFit : IResult
         if (!_fit.Settled) yield return Finding.Error("The fit didn't settle; look at the log beside the prediction: is it this vehicle, this site, this fill?");
         var (low, high) = DragInterval;
         if (high / low > 2) yield return Finding.Warning($"The log can't tell the drag better than between {Digits.Round(low, 2)} and {Digits.Round(high, 2)} times: too slow, too short, or too much scatter.");
-        if (Math.Abs(Correlation) > 0.95) yield return Finding.Warning("The log can hardly tell more drag from more push. Trust the gauge, if it was checked, and fit the drag alone (TrustGauge), or log faster while it pushes.");
+        if (Math.Abs(Correlation) > 0.95) yield return Finding.Warning("The log can hardly tell more drag from more fill pressure. Trust the gauge, if it was checked, and fit the drag alone (TrustGauge), or log faster while it pushes.");
         var off = EffectiveFillPressure.Bar - Log.Vehicle.Charge.Pressure.Bar;
         if (Math.Abs(off) > EffectiveFillPressureUncertainty.Bars + 0.03 * Log.Vehicle.Charge.Pressure.Bar)
             yield return Finding.Warning($"The push looks like {Digits.Round(Math.Abs(off), 2)} bar {(off < 0 ? "less" : "more")} than the gauge read. A wrong gauge, water or mass, a nozzle that passes {(off < 0 ? "less" : "more")} than taken, or air that had cooled, would look the same; the log can't tell which.");
@@ -138,5 +138,5 @@ public sealed record FlightFit : IResult
     }
 }
 
-/// <summary>Numbers of a flight fit: ln of the factor on drag, charge pressure [bar gauge], moment of launch [s], zero of the height [m].</summary>
+/// <summary>Numbers of a flight fit: ln of the factor on drag, fill pressure [bar gauge], moment of launch [s], zero of the height [m].</summary>
 internal sealed record FlightFitNumbers(double[] Parameters, double[] HalfWidths, double Correlation, double[] Fitted, double Scatter, bool Settled, int Evaluations);

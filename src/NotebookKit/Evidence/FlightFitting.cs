@@ -28,7 +28,7 @@ internal static class FlightFitting
             return [.. t.Select(at => x[3] + HeightAt(flight, at - x[2]))];
         }
 
-        // ln of the factor on drag, charge pressure, moment of launch, zero of the height.
+        // ln of the factor on drag, fill pressure, moment of launch, zero of the height.
         var rated = log.Vehicle.Charge.Chamber.RatedPressure.Bar;
         double[] start = [0, meant, launch, 0], steps = [0.02, 0.005 * meant, 0.005, 0.01];
         double[] low = [Math.Log(0.25), 0.5 * meant, launch - 1, -5], high = [Math.Log(4), Math.Min(rated, 1.5 * meant), launch + 1, 5];
@@ -47,7 +47,7 @@ internal static class FlightFitting
         return new FlightFit(log, new(Whole(fit.Parameters), half, log.TrustGauge ? 0 : fit.Correlation[0, 1], fit.Fitted, fit.Scatter, fit.Settled, fit.Evaluations), used, findings);
     }
 
-    /// <summary>The vehicle with a factor on drag and a charge pressure.</summary>
+    /// <summary>The vehicle with a factor on drag and a fill pressure.</summary>
     public static Vehicle With(FlightLog log, double logFactor, double bar) => log.Vehicle with
     {
         DragCalibration = new DragCalibration(Math.Exp(logFactor) * (log.Vehicle.DragCalibration?.Factor ?? 1), Ratio.Zero, new Source("", log.Name, null, "trial", SourceKind.Measured)),

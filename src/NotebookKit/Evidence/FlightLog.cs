@@ -9,7 +9,7 @@ namespace NotebookKit.Evidence;
 
 /// <summary>A flight as its altimeter logged it, beside the flight as it was predicted: drag, push and moment of launch are fitted to the way up.</summary>
 /// <remarks>
-/// Least squares of the predicted height on the logged one from before launch to the top, over the factor on drag, the charge pressure that the push looks like, the moment
+/// Least squares of the predicted height on the logged one from before launch to the top, over the factor on drag, the fill pressure that the push looks like, the moment
 /// of launch, and the zero of the height. Source: D. W. Marquardt, J. SIAM 11 (1963) 431; intervals as G. A. F. Seber, C. J. Wild, Nonlinear Regression, 1989.
 /// </remarks>
 public sealed record FlightLog

@@ -6,7 +6,7 @@ namespace NotebookKit.Life;
 /// <summary>Strength that scatters against a load that scatters.</summary>
 /// <param name="Strength">Mean burst pressure; above 0 to 10 000 bar gauge.</param>
 /// <param name="StrengthSpread">Its coefficient of variation [-]; 0 to 0.6.</param>
-/// <param name="Load">Mean of the highest pressure of a fill; above 0 to 10 000 bar gauge.</param>
+/// <param name="Load">Mean of the maximum pressure of a fill; above 0 to 10 000 bar gauge.</param>
 /// <param name="LoadSpread">Its coefficient of variation [-]; 0 to 0.6.</param>
 /// <remarks>Source: M. H. Faber, lecture notes (normal, author unverified); J. L. Withiam and others, 1997 (lognormal).</remarks>
 public sealed record StrengthInterference(GaugePressure Strength, double StrengthSpread, GaugePressure Load, double LoadSpread)

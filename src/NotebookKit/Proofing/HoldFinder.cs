@@ -72,7 +72,7 @@ internal static class HoldFinder
             Pressure.FromBars(warmth - slope * span), Pressure.FromBars(error * span), TemperatureDelta.FromKelvins(warming), drops);
     }
 
-    // The highest pressure that it stayed at or above for the planned time: a reading of the pump's last stroke or of the let-off, taken before or after
+    // The maximum pressure that it stayed at or above for the planned time: a reading of the pump's last stroke or of the depressurising, taken before or after
     // that time, takes nothing away. Of a hold that was too short it is the lowest reading.
     private static double StayedAbove(double[] t, double[] p, double seconds)
     {

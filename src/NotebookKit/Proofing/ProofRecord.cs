@@ -113,7 +113,7 @@ public sealed record ProofRecord : IResult
     [
         new("Verdict", Verdict.ToString().ToLowerInvariant(), $"planned for a working pressure of {Plan.Proof.WorkingPressure}"),
         .. WorkingPressureShown is { } good && Verdict != ProofVerdict.Reject ? [new ResultLine(Verdict == ProofVerdict.Accept ? "Working pressure shown" : "Working pressure the hold would show", good.ToString(), $"held at least over the factor of {Digits.Round(Plan.Proof.Rule.Factor, 4)}")] : Array.Empty<ResultLine>(),
-        new("Highest pressure", MaximumPressure.ToString(), $"planned {Plan.ProofPressure}"),
+        new("Maximum pressure", MaximumPressure.ToString(), $"planned {Plan.ProofPressure}"),
         .. HeldAtLeast is { } held ? [new ResultLine("Held at least", held.ToString(), $"for {ProofPlan.Seconds(ProofHold!.Held)}; lowest reading less the gauge's {Digits.Round(Readings.GaugeError.Bars, 2)} bar")] : Array.Empty<ResultLine>(),
         .. LeakRate is { } rate ? [new ResultLine("Leak at working pressure", $"{Digits.Round(rate.MillilitersPerMinute, 2)} mL/min", $"{Digits.Round(FallInTenMinutes!.Value.Percent, 2)} % in ten minutes; the log could tell {Digits.Round(LeakRateVisible!.Value.MillilitersPerMinute, 2)} mL/min")] : Array.Empty<ResultLine>(),
         .. Expansion is { } e

@@ -24,7 +24,7 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
     }
 
     /// <summary>
-    /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the highest pressure it is expected ever to
+    /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the maximum pressure it is expected ever to
     /// see, so over the working pressure the factor is larger by the overshoot. 5 % permanent expansion. Source: the rating's rule set.
     /// </summary>
     /// <param name="rating">The rating; a refused one has no proof pressure.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using UnitsNet;
 
@@ -13,7 +14,7 @@ internal static class UnitText
     public const string Absolute = "absolute";
 
     /// <summary>The trade's names that UnitsNet doesn't read.</summary>
-    private static readonly Dictionary<(Type, string), Func<double, IQuantity>> Own = new()
+    private static readonly FrozenDictionary<(Type, string), Func<double, IQuantity>> Own = new Dictionary<(Type, string), Func<double, IQuantity>>
     {
         [(typeof(Pressure), "N/mm2")] = v => Pressure.FromMegapascals(v),
         [(typeof(Pressure), "N/mm²")] = v => Pressure.FromMegapascals(v),
@@ -36,7 +37,7 @@ internal static class UnitText
         [(typeof(CoefficientOfThermalExpansion), "1/K")] = v => CoefficientOfThermalExpansion.FromPerKelvin(v),
         [(typeof(CoefficientOfThermalExpansion), "ppm/K")] = v => CoefficientOfThermalExpansion.FromPerKelvin(v * 1e-6),
         [(typeof(CoefficientOfThermalExpansion), "µm/(m·K)")] = v => CoefficientOfThermalExpansion.FromPerKelvin(v * 1e-6),
-    };
+    }.ToFrozenDictionary();
 
     /// <summary>A finite number with a decimal point; nothing where the text isn't one.</summary>
     public static double? Number(string text) =>

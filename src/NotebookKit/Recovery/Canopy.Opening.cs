@@ -10,7 +10,7 @@ public sealed partial record Canopy
     /// Load while it opens, with the body slowing as it fills, at the high end of its type's drag.
     /// Source: T. W. Knacke, NWC TP 6575, 1991, table 5-6; E. Pflanz, 1942.
     /// </summary>
-    /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
+    /// <param name="mass">Mass that hangs from the canopy; 10 g to 500 kg.</param>
     /// <param name="speed">Speed at which it opens; 1 to 150 m/s.</param>
     /// <param name="density">Air density; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
     /// <param name="growthExponent">Growth of drag area while filling [-]; 0.5 to 3; by its type where none is given.</param>
@@ -34,7 +34,7 @@ public sealed partial record Canopy
         if (v < 45.7)
             findings.Add(Finding.Note($"the fill constant is published for 46 to 152 m/s; at {speed.Show()} it is an extrapolation. Take the load at infinite mass, {Force.FromNewtons(infinite).Show()}, as the upper bound."));
         if (v > 2 * Terminal(m, air, DragAreaHighM2) && infinite * factor > 20 * weight)
-            findings.Add(Finding.Warning($"the load is {Digits.Round(infinite * factor / weight)} times the weight: the opening is early or late. Move it nearer to the top of the flight, where the speed is least."));
+            findings.Add(Finding.Warning($"the load is {Digits.Round(infinite * factor / weight)} times the weight: the opening is early or late. Move it nearer to apogee, where the speed is least."));
         return new OpeningResult
         {
             Title = $"Opening load of {Describe()}",

@@ -9,14 +9,14 @@ namespace NotebookKit.Recovery;
 public sealed partial record Canopy
 {
     /// <summary>
-    /// Load when a timer brings it out and the time of the top is uncertain. The best setting is the expected time of the top itself.
+    /// Load when a timer brings it out and the time of apogee is uncertain. The best setting is the expected time of apogee itself.
     /// Source: free flight about the top; T. W. Knacke, NWC TP 6575, 1991; E. Pflanz, 1942.
     /// </summary>
-    /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
+    /// <param name="mass">Mass that hangs from the canopy; 10 g to 500 kg.</param>
     /// <param name="timer">Setting of the timer, from release; 0.1 to 120 s.</param>
-    /// <param name="apogee">Expected time of the top, from release; 0.1 to 120 s, within 5 s of the timer.</param>
-    /// <param name="spread">Standard deviation of opening against the top, flight and timer together; 0.01 to 5 s.</param>
-    /// <param name="sideways">Sideways speed at the top; 0 to 100 m/s.</param>
+    /// <param name="apogee">Expected time of apogee, from release; 0.1 to 120 s, within 5 s of the timer.</param>
+    /// <param name="spread">Standard deviation of opening against apogee, flight and timer together; 0.01 to 5 s.</param>
+    /// <param name="sideways">Sideways speed at apogee; 0 to 100 m/s.</param>
     /// <param name="allowed">Load the cord, pins and bulkheads take; above 0, left out where not known.</param>
     /// <param name="density">Air density; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
     /// <exception cref="InvalidDesignException">The canopy can't be computed; carries all findings.</exception>
@@ -25,11 +25,11 @@ public sealed partial record Canopy
         Mass mass, Duration timer, Duration apogee, Duration spread, Speed sideways, Force? allowed = null, Density? density = null)
     {
         var times = new ValidRange<Duration>(0.1.Seconds(), 120.Seconds());
-        times.Check(timer, "timer", "Set it to the expected time of the top.");
-        times.Check(apogee, "time of the top", "Take it from the flight.");
-        new ValidRange<Duration>((-5).Seconds(), 5.Seconds()).Check(timer - apogee, "timer less time of the top", "Further off, the vehicle isn't flying free any more.");
+        times.Check(timer, "timer", "Set it to the expected time of apogee.");
+        times.Check(apogee, "time of apogee", "Take it from the flight.");
+        new ValidRange<Duration>((-5).Seconds(), 5.Seconds()).Check(timer - apogee, "timer less time of apogee", "Further off, the vehicle isn't flying free any more.");
         new ValidRange<Duration>(0.01.Seconds(), 5.Seconds()).Check(spread, "spread of the opening", "Some 0.2 to 1 s for a timer started by the release.");
-        new ValidRange<Speed>(Speed.Zero, 100.MetresPerSecond()).Check(sideways, "sideways speed at the top", "Take it from the flight.");
+        new ValidRange<Speed>(Speed.Zero, 100.MetresPerSecond()).Check(sideways, "sideways speed at apogee", "Take it from the flight.");
         if (allowed is { } limit) new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(limit, "load the gear takes", "The weakest of cord, pins and bulkhead.");
         var (mean, deviation) = ((timer - apogee).Seconds, spread.Seconds);
         var reach = Math.Abs(mean) + (3 * deviation);
@@ -47,29 +47,29 @@ public sealed partial record Canopy
         var hard = Open(mass, Speed.FromMetersPerSecond(Math.Min(150, SpeedAt(most))), density);
         var findings = hard.Findings.Where(f => f.Severity == FindingSeverity.Note).ToList();
         if (allowed is { } gear && hard.FiniteMass <= gear && hard.InfiniteMass > gear)
-            findings.Add(Finding.Warning($"the upper bound of nineteen openings in twenty is {hard.InfiniteMass.Show()}, more than the {gear.Show()} that the gear takes; only the load at finite mass stays below it. Use stronger gear, or test it."));
+            findings.Add(Finding.Warning($"the upper bound of 95 % of openings is {hard.InfiniteMass.Show()}, more than the {gear.Show()} that the gear takes; only the load at finite mass stays below it. Use stronger gear, or test it."));
         if (chance > 1.Percent())
             findings.Add(Finding.Warning($"in {chance.Value.Show(2)} of the openings the load exceeds the {allowed!.Value.Show()} that the gear takes. Set the timer to {apogee.Show()}, narrow its spread, or use stronger gear."));
         if (Math.Abs(mean) > deviation)
-            findings.Add(Finding.Warning($"the timer is {Math.Abs(mean).Seconds().Show()} {(mean < 0 ? "early" : "late")}, more than the spread; the load is least at the top. Set it to {apogee.Show()}."));
+            findings.Add(Finding.Warning($"the timer is {Math.Abs(mean).Seconds().Show()} {(mean < 0 ? "early" : "late")}, more than the spread; the load is least at apogee. Set it to {apogee.Show()}."));
         return new TimedOpeningResult
         {
             Title = $"Timed opening of {Describe()}",
             Timer = timer,
             Apogee = apogee,
             Spread = spread,
-            Offset = new Series("Opening after the top", "s", offsets),
+            Offset = new Series("Opening after apogee", "s", offsets),
             Speed = new Series("Speed at opening", "m/s", speeds),
             Load = new Series("Opening load", "N", loads),
             ExpectedLoad = Force.FromNewtons(LoadAt(mean)),
-            LoadNineteenInTwenty = hard.FiniteMass,
-            UpperBoundNineteenInTwenty = hard.InfiniteMass,
+            LoadAt95Percent = hard.FiniteMass,
+            UpperBoundAt95Percent = hard.InfiniteMass,
             Allowed = allowed,
             ChanceOfExceeding = chance,
             Findings = findings,
             Working = new Working("Timed opening",
             [
-                new("Speed at opening, nineteen in twenty below", @"v = \sqrt{v_x^2 + (g\,\delta)^2}", $"√(({sideways.Show()})² + (9.807 m/s² × {Digits.Round(most)} s)²)", $"{Digits.Round(SpeedAt(most))} m/s", RecoveryLiterature.Goldstein),
+                new("Speed at opening, 95 % stay below", @"v = \sqrt{v_x^2 + (g\,\delta)^2}", $"√(({sideways.Show()})² + (9.807 m/s² × {Digits.Round(most)} s)²)", $"{Digits.Round(SpeedAt(most))} m/s", RecoveryLiterature.Goldstein),
                 .. hard.Working.Steps,
             ]),
         };

@@ -53,7 +53,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     /// Source: weight equals drag; drag coefficient of Knacke, table 5-1.
     /// </summary>
     /// <param name="type">Type of canopy.</param>
-    /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
+    /// <param name="mass">Mass that hangs from the canopy; 10 g to 500 kg.</param>
     /// <param name="descent">Descent speed not to exceed; 1 to 30 m/s.</param>
     /// <param name="density">Air density at the ground; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
     /// <exception cref="OutOfRangeException">An input, or the canopy it asks for, is outside its range.</exception>
@@ -81,7 +81,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     }
 
     /// <summary>Steady descent: speed as a band, energy at landing. Source: weight equals drag; drag coefficient of Knacke, table 5-1.</summary>
-    /// <param name="mass">Mass that hangs on it; 10 g to 500 kg.</param>
+    /// <param name="mass">Mass that hangs from the canopy; 10 g to 500 kg.</param>
     /// <param name="density">Air density; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
     /// <exception cref="InvalidDesignException">The canopy can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>

@@ -11,7 +11,7 @@ public sealed record DescentResult : IResult
     /// <inheritdoc/>
     public required string Title { get; init; }
 
-    /// <summary>Mass that hangs on the canopy.</summary>
+    /// <summary>Mass that hangs from the canopy.</summary>
     public required Mass Mass { get; init; }
 
     /// <summary>Descent speed at the high end of the canopy's drag.</summary>

@@ -32,7 +32,7 @@ public sealed record OpeningResult : IResult
     /// <summary>Peak force with the body slowing while it fills.</summary>
     public required Force FiniteMass { get; init; }
 
-    /// <summary>Weight that hangs on it.</summary>
+    /// <summary>Weight that hangs from the canopy.</summary>
     public required Force Weight { get; init; }
 
     /// <inheritdoc/>

@@ -6,7 +6,7 @@ namespace NotebookKit.Recovery;
 /// <summary>A joint held by shear pins, and what acts on it. Source: direct shear, as <see cref="ShearPins"/>.</summary>
 /// <param name="Pins">The pins.</param>
 /// <param name="PistonBore">Bore of the compartment that is pressurised to part the joint; 5 mm to 1 m.</param>
-/// <param name="Separating">Force of the charge, spring or piston that parts the joint; 0 to 1 MN.</param>
+/// <param name="Separating">Force of the charge, spring or piston that separates the joint; 0 to 1 MN.</param>
 public sealed record PinJoint(ShearPins Pins, Length PistonBore, Force Separating)
 {
     /// <summary>Force by which drag pulls the joint apart at its worst; 0 to 1 MN.</summary>

@@ -7,7 +7,7 @@ namespace NotebookKit.Recovery;
 /// <summary>What brings a vehicle down and what holds it together meanwhile: canopy, cord, anchor, pins. Source: the models of its parts.</summary>
 public sealed record RecoveryGear
 {
-    /// <summary>The canopy that hangs on the gear.</summary>
+    /// <summary>The canopy that hangs from the gear.</summary>
     public required Canopy Canopy { get; init; }
 
     /// <summary>The cord between the halves.</summary>

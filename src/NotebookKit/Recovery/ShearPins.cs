@@ -34,7 +34,7 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
     /// Whether the pins hold what flight puts on them and let go when they should. Source: direct shear.
     /// </summary>
     /// <param name="pistonBore">Bore of the compartment that is pressurised to part the joint; 5 mm to 1 m.</param>
-    /// <param name="separating">Force of the charge, spring or piston that parts the joint; 0 to 1 MN.</param>
+    /// <param name="separating">Force of the charge, spring or piston that separates the joint; 0 to 1 MN.</param>
     /// <param name="dragSeparation">Force by which drag pulls the joint apart at its worst; 0 to 1 MN.</param>
     /// <param name="trapped">Pressure of air trapped in the compartment as the outside thins; 0 to 1 bar. A small vent hole takes it to none.</param>
     /// <exception cref="InvalidDesignException">The pins can't be computed; carries all findings.</exception>
@@ -44,7 +44,7 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
         InvalidDesignException.ThrowIfAny("Pins", Validate());
         var forces = new ValidRange<Force>(Force.Zero, Force.FromMeganewtons(1));
         new ValidRange<Length>(5.Millimetres(), 1.Metres()).Check(pistonBore, "bore of the compartment", "Give the inside diameter.");
-        forces.Check(separating, "separating force", "Give the force that parts the joint.");
+        forces.Check(separating, "separating force", "Give the force that separates the joint.");
         var drag = forces.Check(dragSeparation ?? Force.Zero, "drag separation force", "Zero where drag presses the joint together.");
         var pressure = new ValidRange<GaugePressure>(GaugePressure.Zero, GaugePressure.FromBar(1))
             .Check(trapped ?? GaugePressure.Zero, "trapped pressure", "Outside air thins by 12 mbar every 100 m.");

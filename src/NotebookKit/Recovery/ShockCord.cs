@@ -36,7 +36,7 @@ public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
         var masses = new ValidRange<Mass>(1.Grams(), 500.Kilograms());
         masses.Check(one, "mass on one end of the cord", "Weigh both halves.");
         masses.Check(other, "mass on the other end of the cord", "Weigh both halves.");
-        new ValidRange<Speed>(0.1.MetresPerSecond(), 100.MetresPerSecond()).Check(apart, "speed of parting", "Some 5 to 15 m/s is usual.");
+        new ValidRange<Speed>(0.1.MetresPerSecond(), 100.MetresPerSecond()).Check(apart, "speed of separation", "Some 5 to 15 m/s is usual.");
         var (m1, m2, v, k) = (one.Kilograms, other.Kilograms, apart.MetersPerSecond, Stiffness.NewtonsPerMeter);
         var reduced = m1 * m2 / (m1 + m2);
         var peak = v * Math.Sqrt(k * reduced);

@@ -17,10 +17,10 @@ public sealed record TimedOpeningResult : IResult
     /// <summary>Setting of the timer, from release.</summary>
     public required Duration Timer { get; init; }
 
-    /// <summary>Expected time of the top, from release.</summary>
+    /// <summary>Expected time of apogee, from release.</summary>
     public required Duration Apogee { get; init; }
 
-    /// <summary>Standard deviation of the opening against the top: flight and timer together.</summary>
+    /// <summary>Standard deviation of the opening against apogee: flight and timer together.</summary>
     public required Duration Spread { get; init; }
 
     /// <summary>Opening against the top [s]; negative is early.</summary>
@@ -36,10 +36,10 @@ public sealed record TimedOpeningResult : IResult
     public required Force ExpectedLoad { get; init; }
 
     /// <summary>Load that 19 of 20 openings stay below.</summary>
-    public required Force LoadNineteenInTwenty { get; init; }
+    public required Force LoadAt95Percent { get; init; }
 
     /// <summary>The same opening's load at infinite mass: the upper bound, to make the gear for where the speed is below the published range.</summary>
-    public required Force UpperBoundNineteenInTwenty { get; init; }
+    public required Force UpperBoundAt95Percent { get; init; }
 
     /// <summary>Load the recovery gear takes; none where none was given.</summary>
     public required Force? Allowed { get; init; }
@@ -63,8 +63,8 @@ public sealed record TimedOpeningResult : IResult
     public ModelCard Model { get; } = new(
         "Opening by a timer",
         [
-            "Near the top the vehicle flies free: its vertical speed is g times the offset, its sideways speed stays. Drag, left out, lowers the late speed.",
-            "Opening against the top is normally distributed.",
+            "Near apogee the vehicle flies free: its vertical speed is g times the offset, its sideways speed stays. Drag, left out, lowers the late speed.",
+            "Opening against apogee is normally distributed.",
             "Load by the opening model at that speed.",
         ],
         "Offsets of up to some 5 s. The fill constant is published for 46 to 152 m/s; slower openings are an extrapolation.",
@@ -74,8 +74,8 @@ public sealed record TimedOpeningResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Expected load", ExpectedLoad.Show(), $"timer {Timer.Show(DurationUnit.Second)}, top at {Apogee.Show(DurationUnit.Second)} ± {Spread.Show(DurationUnit.Second)}"),
-        new("Nineteen in twenty below", LoadNineteenInTwenty.Show()),
-        new("Upper bound of it, infinite mass", UpperBoundNineteenInTwenty.Show(), "make the gear for it where the fill time is an extrapolation"),
+        new("95 % stay below", LoadAt95Percent.Show()),
+        new("Upper bound of it, infinite mass", UpperBoundAt95Percent.Show(), "make the gear for it where the fill time is an extrapolation"),
         .. ChanceOfExceeding is { } chance && Allowed is { } allowed
             ? new ResultLine[] { new("Chance of too much", chance.Percent < 0.01 ? "below 0.01 %" : chance.Show(2), $"above {allowed.Show()}") }
             : [],

@@ -60,8 +60,8 @@ public sealed class ExploreTests
     [Fact]
     public void A_reader_starts_with_the_alternative_that_is_named()
     {
-        var knob = ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), start: "5 m/s");
-        Assert.Equal("5 m/s", knob.Parameter.Show(knob.Parameter.Start));
+        var input = ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), start: "5 m/s");
+        Assert.Equal("5 m/s", input.Parameter.Show(input.Parameter.Start));
         Assert.Contains("There is no alternative 'calm'", Assert.Throws<InvalidDesignException>(() => ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), "calm")).Message, StringComparison.Ordinal);
     }
 

@@ -66,7 +66,7 @@ public sealed class ExplorerTests
     public void It_states_its_error_and_holds_its_data_safely()
     {
         var html = (Ballistics.Build(Ballistics.Limited) with { Remark = "<i>fixed</i>" }).ToHtml();
-        Assert.Contains("Largest error found at", html, StringComparison.Ordinal);
+        Assert.Contains("Maximum error found at", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<b>refused", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<i>", html, StringComparison.Ordinal);
         Assert.Contains("nk-explorer-still", html, StringComparison.Ordinal);

@@ -15,8 +15,8 @@ public sealed class StopTests
     // Nothing in the model itself looks: what is counted are the settings of the grid, and those that are checked between them.
     private static readonly Dictionary<string, Action> Explorers = new(StringComparer.Ordinal)
     {
-        ["a model of one's own, one knob"] = () => Line(9),
-        ["a model of one's own, two knobs"] = () => Explore.Over(
+        ["a model of one's own, one input"] = () => Line(9),
+        ["a model of one's own, two inputs"] = () => Explore.Over(
             "Plane", ExplorerInput.Between("a", 1.Metres(), 2.Metres()), ExplorerInput.Between("b", 1.Metres(), 2.Metres()), (a, b) => Straight(a.Meters + b.Meters)),
         ["a fill"] = () => Curlew.Fill.Fill.Explore(),
         ["a flight straight up"] = () => Curlew.Flight.Flight.Explore(),

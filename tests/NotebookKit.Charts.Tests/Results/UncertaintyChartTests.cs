@@ -13,7 +13,7 @@ public sealed class UncertaintyChartTests
     {
         ["landings"] = CurlewUncertain.Dispersion.Chart,
         ["apogees"] = CurlewUncertain.Dispersion.ChartApogee,
-        ["what sways the apogee"] = CurlewUncertain.Dispersion.ChartSensitivity,
+        ["sensitivity of the apogee"] = CurlewUncertain.Dispersion.ChartSensitivity,
         ["burst distribution"] = () => CurlewUncertain.Distribution.Chart(Curlew.Rating),
         ["burst distribution, no rating"] = () => CurlewUncertain.Distribution.Chart(),
         ["burst drivers"] = CurlewUncertain.Distribution.ChartDrivers,

@@ -27,7 +27,7 @@ internal static class ProofLogDemo
             "hydrostatic proof of Curlew's vessel, 2.5 L, working pressure 38 bar gauge, proof pressure 60 bar gauge",
             "pumped a little past proof so that a fitting that settles doesn't take the hold below it",
             "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the water let out",
-            "expansion at the end, with the pressure let off, is what stays: permanent expansion and water lost");
+            "expansion at the end, with the pressure vented, is what stays: permanent expansion and water lost");
         csv.Line("time [s]", "pressure [bar gauge]", "temperature [°C]", "expansion [mL]");
 
         double bar = 0, lost = 0, highest = 0;

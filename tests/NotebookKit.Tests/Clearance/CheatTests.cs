@@ -108,7 +108,7 @@ public class CheatTests
             () => CardOf(Whole with { Scatter = DispersionShardOf(TestVehicle.DisperseShard(Ground, new(), 60, 1, 1, 2)) }), "shard 1/2 only"),
 
         ["a scatter of two flights"] = (() => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, new(), 2, 1) }), "at least 300 are needed"),
-        ["a scatter in which nothing varies"] = (() => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, Spread.None, 300, 1) }), "nothing varies in charge pressure, thrust, drag, wind speed"),
+        ["a scatter in which nothing varies"] = (() => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, Spread.None, 300, 1) }), "nothing varies in fill pressure, thrust, drag, wind speed"),
         ["a scatter in one and the same wind"] = (
             () => CardOf(Whole with { Scatter = TestVehicle.Disperse(Ground, new() { WindSpeed = Ratio.Zero, WindDirection = Angle.Zero }, 300, 1) }), "nothing varies in wind speed, wind direction"),
         ["a fill with another gas"] = (() => CardOf(Whole with { Fill = (Whole.Fill!.Fill with { Gas = Gas.Nitrogen }).Run() }), "is planned with nitrogen"),

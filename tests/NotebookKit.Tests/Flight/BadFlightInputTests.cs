@@ -24,7 +24,7 @@ public class BadFlightInputTests
         ["Mach number of the roll"] = () => SampleBodies.ThreeFins.Roll(double.NaN),
         ["finite-length factor"] = () => SampleBodies.ThreeFins.AtAngles(1.2.Metres(), finiteLengthFactor: double.NaN),
         ["transition"] = () => SampleBodies.ThreeFins.Drag(50.MetresPerSecond(), assumptions: new() { LateTransition = double.NaN }),
-        ["parasitic drag"] = () => SampleBodies.ThreeFins.DragCurves(assumptions: new() { ProtuberanceDrag = double.NaN }),
+        ["protuberance drag"] = () => SampleBodies.ThreeFins.DragCurves(assumptions: new() { ProtuberanceDrag = double.NaN }),
         ["drag coefficient"] = () => DragCurve.Constant(double.NaN, 60.Millimetres()),
         ["factor on drag"] = () => SampleBodies.ThreeFins.DragCurves().Middle.Times(double.NaN),
         ["fin span"] = () => SampleBodies.ThreeFins.Fins[0].WithSpanTimes(double.NaN).Flutter(Pressure.FromGigapascals(5), 100.MetresPerSecond()),

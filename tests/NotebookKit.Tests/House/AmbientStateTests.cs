@@ -7,7 +7,7 @@ using NotebookKit.Numerics;
 
 namespace NotebookKit.Tests.House;
 
-/// <summary>An answer of the library hangs on what it is given, never on what happens to be set around it.</summary>
+/// <summary>An answer of the library depends on what it is given, never on what happens to be set around it.</summary>
 public class AmbientStateTests
 {
     private static readonly string[] OfTheProcess =

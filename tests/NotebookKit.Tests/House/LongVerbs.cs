@@ -85,7 +85,6 @@ internal static class LongVerbs
         ["nest pieces"] = () => Nest(4),
         ["plan a calendar"] = () => Calendar(2),
         ["cant of fins from a jig"] = () => new FinJig(0.5.Millimetres(), 80.Millimetres()).Cant(3),
-        ["circle about a scatter"] = () => new BivariateSpread(0, 0, 4, 1, 0.5).CircleRadius(0.5),
     };
 
     /// <summary>Verbs that grow, with how many looks more at least the larger one has to take.</summary>

@@ -40,7 +40,7 @@ public class ProofTests
         Assert.Contains(plan.Cautions, c => c == Cautions.Proof);
     }
 
-    // Proof 1.5 times the highest pressure expected, which is 5 % above the working pressure: 1.575 times working, and the working pressure stays the rating's own.
+    // Proof 1.5 times the maximum pressure expected, which is 5 % above the working pressure: 1.575 times working, and the working pressure stays the rating's own.
     [Fact]
     public void A_rating_s_rule_proves_to_the_rating_s_proof_pressure()
     {

@@ -13,11 +13,11 @@ public class TimedOpeningTests
     public void Nineteen_in_twenty_by_hand()
     {
         var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
-        Tolerance.Relative(Canopy.Open(1.5.Kilograms(), 10.0677.MetresPerSecond()).FiniteMass.Newtons, result.LoadNineteenInTwenty.Newtons, 2e-5);
+        Tolerance.Relative(Canopy.Open(1.5.Kilograms(), 10.0677.MetresPerSecond()).FiniteMass.Newtons, result.LoadAt95Percent.Newtons, 2e-5);
         Tolerance.Relative(Canopy.Open(1.5.Kilograms(), 3.MetresPerSecond()).FiniteMass.Newtons, result.ExpectedLoad.Newtons, 1e-12);
     }
 
-    // The gear takes exactly the load of nineteen in twenty: one in twenty exceeds it.
+    // The gear takes exactly the load of 95 %: one in twenty exceeds it.
     [Theory]
     [InlineData(8)]
     [InlineData(7.2)]
@@ -25,7 +25,7 @@ public class TimedOpeningTests
     public void The_chance_of_too_much_agrees_with_the_quantile(double timer)
     {
         var first = Canopy.OpenByTimer(1.5.Kilograms(), timer.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
-        var second = Canopy.OpenByTimer(1.5.Kilograms(), timer.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond(), first.LoadNineteenInTwenty);
+        var second = Canopy.OpenByTimer(1.5.Kilograms(), timer.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond(), first.LoadAt95Percent);
         Tolerance.Absolute(5, second.ChanceOfExceeding!.Value.Percent, 1e-6);
         Assert.Contains(second.Findings, f => f.Severity == FindingSeverity.Warning);
     }
@@ -46,15 +46,15 @@ public class TimedOpeningTests
         Assert.Contains(late.Findings, f => f.Message.Contains("late", StringComparison.Ordinal));
     }
 
-    // C_x ρ v²/2 C_D S = 1.7 × 0.6125 × 10.0677² × 0.589049 = 62.17 N: what the infinite mass of this canopy sees, whatever hangs on it.
+    // C_x ρ v²/2 C_D S = 1.7 × 0.6125 × 10.0677² × 0.589049 = 62.17 N: what the infinite mass of this canopy sees, whatever hangs from it.
     [Fact]
     public void A_slow_opening_says_that_it_is_extrapolated_and_gives_the_upper_bound()
     {
         var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
-        Tolerance.Relative(62.17, result.UpperBoundNineteenInTwenty.Newtons, 2e-4);
-        Assert.True(result.UpperBoundNineteenInTwenty > result.LoadNineteenInTwenty);
+        Tolerance.Relative(62.17, result.UpperBoundAt95Percent.Newtons, 2e-4);
+        Assert.True(result.UpperBoundAt95Percent > result.LoadAt95Percent);
         Assert.Contains(result.Findings, f => f.Message.Contains("extrapolation", StringComparison.Ordinal) && f.Message.Contains("62.2 N", StringComparison.Ordinal));
-        Assert.Contains(result.Lines, l => l.Value == result.UpperBoundNineteenInTwenty.Show());
+        Assert.Contains(result.Lines, l => l.Value == result.UpperBoundAt95Percent.Show());
     }
 
     [Fact]

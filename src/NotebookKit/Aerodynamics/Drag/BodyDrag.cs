@@ -68,7 +68,7 @@ public static class BodyDrag
         return new DragCurves(tabulation.Curve("low", 0), tabulation.Curve("middle", 0.5), tabulation.Curve("high", 1));
     }
 
-    private static (string Name, double Low, double High)[] Bands(in DragBuildUp late, in DragBuildUp early, double parasitic)
+    private static (string Name, double Low, double High)[] Bands(in DragBuildUp late, in DragBuildUp early, double protuberance)
     {
         var bands = new List<(string, double, double)>
         {
@@ -80,7 +80,7 @@ public static class BodyDrag
             ("Fin leading edges", early.FinLeading, early.FinLeading + early.SharpLeading),
             ("Fin trailing edges", early.FinTrailing, early.FinTrailing),
             ("Fin junctions", early.FinJunction, early.FinJunction),
-            ("Rail buttons, joints and the rest", parasitic, parasitic),
+            ("Rail buttons, joints and the rest", protuberance, protuberance),
         };
         return bands.Where(b => b.Item3 > 0).ToArray();
     }
@@ -91,7 +91,7 @@ public static class BodyDrag
         if (high > 1.2 * low)
             yield return Finding.Note($"the published forms leave the drag coefficient between {Digits.Round(low)} and {Digits.Round(high)}; carry both ends into the height, or fit one flight.");
         if (assumptions.ProtuberanceDrag == 0)
-            yield return Finding.Note("nothing is counted for rail buttons, joints and screws; set Parasitic where they stick out.");
+            yield return Finding.Note("nothing is counted for rail buttons, joints and screws; set Protuberance where they stick out.");
     }
 
     private static IReadOnlyList<Finding> CheckDrag(FinnedBody body, DragAssumptions assumptions)

@@ -76,10 +76,10 @@ internal readonly struct DragBuildUp
     public double Attached => BodyFriction + BodyPressure + FinFriction + FinLeading + FinTrailing + FinJunction;
 
     /// <summary>Low end of the band, from the build-up with late transition and the one with early.</summary>
-    public static double Low(in DragBuildUp late, in DragBuildUp early, double parasitic) =>
-        Math.Min(late.Attached, early.Attached) + Math.Min(late.LowerBase, early.LowerBase) + parasitic;
+    public static double Low(in DragBuildUp late, in DragBuildUp early, double protuberance) =>
+        Math.Min(late.Attached, early.Attached) + Math.Min(late.LowerBase, early.LowerBase) + protuberance;
 
     /// <summary>High end of the band, from the build-up with late transition and the one with early.</summary>
-    public static double High(in DragBuildUp late, in DragBuildUp early, double parasitic) =>
-        Math.Max(late.Attached, early.Attached) + Math.Max(late.UpperBase, early.UpperBase) + early.BoatTail + early.SharpLeading + parasitic;
+    public static double High(in DragBuildUp late, in DragBuildUp early, double protuberance) =>
+        Math.Max(late.Attached, early.Attached) + Math.Max(late.UpperBase, early.UpperBase) + early.BoatTail + early.SharpLeading + protuberance;
 }

@@ -6,7 +6,7 @@ namespace NotebookKit.Clearance.Service;
 /// <summary>The vessel passed a proof. A proof that wasn't passed is written down as an inspection that found it not sound.</summary>
 /// <param name="Day">Day of the proof; not after the day it is written down.</param>
 /// <param name="Held">Pressure that it is known to have held, error of the gauge taken off; 0.5 to 450 bar gauge.</param>
-/// <param name="Factor">Pressure held over the highest pressure it may be filled to [-]; 1 to 3.</param>
+/// <param name="Factor">Pressure held over the maximum pressure it may be filled to [-]; 1 to 3.</param>
 /// <param name="Rules">Name of the rule set that the factor is of.</param>
 /// <param name="Record">Fingerprint of the proof's own record.</param>
 public sealed record Proved(DateOnly Day, GaugePressure Held, double Factor, string Rules, string Record) : ServiceEvent

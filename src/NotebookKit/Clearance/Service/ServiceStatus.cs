@@ -97,7 +97,7 @@ public sealed record ServiceStatus : IResult
         new("Made", Made is { } made ? $"{ServiceText.Of(made.Day)}, {made.Batch}" : "not given"),
         new("Life ends", LifeEnds is { } end ? ServiceText.Of(end) : Missing(Limits.MonthsOfLife), Note(Limits.MonthsOfLife, "months of life")),
         new("Last proof", LastProof is { } proof ? $"{ServiceText.Of(proof.Day)}, held {proof.Held}" : "not given", LastProof is { } of ? $"{of.Rules}, factor {Digits.Round(of.Factor)}, record {of.Record}" : ""),
-        new("Highest fill", AllowedPressure?.ToString() ?? "not given", "pressure held over the proof's factor"),
+        new("Maximum fill", AllowedPressure?.ToString() ?? "not given", "pressure held over the proof's factor"),
         new("Next proof due", ProofDue is { } due ? ServiceText.Of(due) : Missing(Limits.MonthsBetweenProofs), Note(Limits.MonthsBetweenProofs, "months between proofs")),
         new("Fills since the proof", Count(FillsSinceProof, Limits.FillsBetweenProofs), Note(Limits.FillsBetweenProofs, "fills between proofs")),
         new("Pressurisations in all", Count(Pressurisations, Limits.Pressurisations), Note(Limits.Pressurisations, "pressurisations, proofs among them")),
@@ -119,7 +119,7 @@ public sealed record ServiceStatus : IResult
         if (LastProof is { } proof)
         {
             yield return new(
-                "Highest fill", @"p = \frac{p_{held}}{k}", $"{proof.Held} / {Digits.Round(proof.Factor, 4)}", proof.Allows.ToString(), new("", $"Proof of {ServiceText.Of(proof.Day)} by {proof.Rules}", null, "", SourceKind.Measured));
+                "Maximum fill", @"p = \frac{p_{held}}{k}", $"{proof.Held} / {Digits.Round(proof.Factor, 4)}", proof.Allows.ToString(), new("", $"Proof of {ServiceText.Of(proof.Day)} by {proof.Rules}", null, "", SourceKind.Measured));
             if (Limits.MonthsBetweenProofs is { } months)
                 yield return new("Next proof due", @"d = d_{proof} + n", $"{ServiceText.Of(proof.Day)} + {months.Value} months", ServiceText.Of(ProofDue!.Value), months.Source);
         }

@@ -180,7 +180,7 @@ public sealed record PadFill
         if (WaterFraction > Ratio.Zero && Temperature < 0.Celsius())
             yield return Finding.Warning($"The vessel stands at {Temperature.Show()} with water in it: plain water freezes below 0 °C, and ice blocks nozzle, valve and vent. The fill is computed as if it stayed liquid.");
         if (Supply > Chamber.RatedPressure)
-            yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open passes the rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {Target} and at {Chamber.RatedPressure} at the most, and wide enough to pass {Digits.Round(ReliefFlow.GramsPerSecond)} g/s, what the restrictor lets in, before the vessel is at {Chamber.MaximumExpectedPressure}.");
+            yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open exceeds the rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {Target} and at {Chamber.RatedPressure} at the most, and wide enough to pass {Digits.Round(ReliefFlow.GramsPerSecond)} g/s, what the restrictor lets in, before the vessel is at {Chamber.MaximumExpectedPressure}.");
     }
 }
 

@@ -62,7 +62,7 @@ public sealed record FillFit : IResult
 
     /// <inheritdoc/>
     public ModelCard Model => new(
-        "Least squares of the fill model",
+        "Minimum squares of the fill model",
         ["Independent readings with one scatter.", "Valve opened at once and shut at once.", "One film coefficient throughout.", "Critical ratio and supply pressure as given."],
         "Logs that rise by at least 1 bar.",
         [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapters 2 and 5"), FillingSources.Charging, FillingSources.Iso6358]);

@@ -1,6 +1,6 @@
 namespace NotebookKit.Filling.Restrictors;
 
-/// <summary>Where the port that a vessel is filled or let off through lies.</summary>
+/// <summary>Where the port that a vessel is filled or vented through lies.</summary>
 public enum PortPosition
 {
     /// <summary>Not given: where the vessel holds water, the worse of the two counts.</summary>

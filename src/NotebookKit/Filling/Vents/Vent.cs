@@ -8,7 +8,7 @@ using UnitsNet;
 
 namespace NotebookKit.Filling.Vents;
 
-/// <summary>An aborted launch: the filled vessel let off through a vent until it's safe to approach.</summary>
+/// <summary>An aborted launch: the filled vessel vented through a vent until it's safe to approach.</summary>
 /// <remarks>
 /// Gas leaves through the vent, choked at first, then not; water stays where the vent lies above it and leaves first where it lies under it. The gas that remains expands isentropically (no heat from the
 /// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they don't bound the
@@ -25,7 +25,7 @@ public sealed record Vent
     /// <summary>Pressure at the start; above the safe pressure, to the rating.</summary>
     public required GaugePressure From { get; init; }
 
-    /// <summary>Pressure that counts as let off; 0.001 to 5 bar gauge, 0.1 bar gauge unless said (common practice, no source).</summary>
+    /// <summary>Pressure that counts as vented; 0.001 to 5 bar gauge, 0.1 bar gauge unless said (common practice, no source).</summary>
     public GaugePressure SafePressure { get; init; } = 0.1.BarGauge();
 
     /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
@@ -60,7 +60,7 @@ public sealed record Vent
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
             new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure", "Nobody goes near a vessel above a few tenths of a bar."),
             From > SafePressure && From <= 300.BarGauge() ? null : Finding.Error($"The pressure at the start is {From}; it must be above the safe {SafePressure} and no more than 300 bar gauge."),
-            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to let off."),
+            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to be vented."),
             new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),

@@ -2,7 +2,7 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Filling.Vents;
 
-/// <summary>When a vessel is let off: its pressure has come down to the safe one.</summary>
+/// <summary>When a vessel is vented: its pressure has come down to the safe one.</summary>
 internal struct VentEvents(VentSystem system, double safePa) : IOdeEvents
 {
     public readonly int Count => 1;

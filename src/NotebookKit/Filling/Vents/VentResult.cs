@@ -95,7 +95,7 @@ public sealed record VentResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Time to let off", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s", $"from {Vent.From} to {Vent.SafePressure}"),
+        new("Time to vented", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s", $"from {Vent.From} to {Vent.SafePressure}"),
         new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longest curve, then only if the gauge reads zero"),
         .. WaterFirst is { } wet
             ?

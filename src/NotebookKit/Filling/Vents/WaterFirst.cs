@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace NotebookKit.Filling.Vents;
 
-/// <summary>A vessel let off through a port under water: the water goes first, then the gas, from a lower pressure and a larger volume.</summary>
+/// <summary>A vessel vented through a port under water: the water goes first, then the gas, from a lower pressure and a larger volume.</summary>
 /// <remarks>
 /// Followed with the gas at constant temperature and without heat while the water leaves, and from there each way that the gas may go; the longest counts.
 /// Source: <see cref="WaterDrain"/>; Dutton and Coverdill 1997.

@@ -15,37 +15,37 @@ public sealed record MassBudget(IReadOnlyList<MassPart> Parts)
     /// <summary>What flies.</summary>
     public string Name { get; init; } = "vehicle";
 
-    /// <summary>The ledger with one more part.</summary>
+    /// <summary>The mass budget with one more part.</summary>
     /// <param name="part">The part.</param>
     public MassBudget With(MassPart part) => this with { Parts = [.. Parts, part] };
 
-    /// <summary>The ledger with one part's mass replaced by a reading of the scale.</summary>
-    /// <param name="name">Name of the part, as the ledger has it.</param>
+    /// <summary>The mass budget with one part's mass replaced by a reading of the scale.</summary>
+    /// <param name="name">Name of the part, as the mass budget has it.</param>
     /// <param name="reading">Mass as weighed; above 0 to 50 kg.</param>
     /// <exception cref="ArgumentException">No part has that name, or more than one has.</exception>
     public MassBudget Weighed(string name, Mass reading)
     {
         if (Parts.Count(p => p.Name == name) != 1)
-            throw new ArgumentException($"the ledger has {Parts.Count(p => p.Name == name)} parts called \"{name}\"; it must have one. Its parts are: {string.Join(", ", Parts.Select(p => p.Name))}.", nameof(name));
+            throw new ArgumentException($"the mass budget has {Parts.Count(p => p.Name == name)} parts called \"{name}\"; it must have one. Its parts are: {string.Join(", ", Parts.Select(p => p.Name))}.", nameof(name));
         return this with { Parts = Parts.Select(p => p.Name == name ? p.Weighed(reading) : p).ToArray() };
     }
 
-    /// <summary>Everything that is wrong with the ledger.</summary>
+    /// <summary>Everything that is wrong with the mass budget.</summary>
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>(Parts.SelectMany(p => p.Validate()));
-        if (Parts.Count == 0) findings.Add(Finding.Error("the mass ledger is empty; it needs at least one part. Begin with the vessel."));
+        if (Parts.Count == 0) findings.Add(Finding.Error("the mass budget is empty; it needs at least one part. Begin with the vessel."));
         foreach (var twice in Parts.GroupBy(p => p.Name).Where(g => g.Count() > 1))
             findings.Add(Finding.Warning($"{twice.Count()} parts are called \"{twice.Key}\"; give each its own name, so that a weighing finds its line."));
         return findings;
     }
 
     /// <summary>Mass, centre of gravity and inertias. Source: parallel-axis theorem.</summary>
-    /// <exception cref="InvalidDesignException">The ledger can't be computed; carries all findings.</exception>
+    /// <exception cref="InvalidDesignException">The mass budget can't be computed; carries all findings.</exception>
     public MassProperties Balance()
     {
         var findings = Validate();
-        InvalidDesignException.ThrowIfAny($"Mass ledger of {Name}", findings);
+        InvalidDesignException.ThrowIfAny($"Mass budget of {Name}", findings);
         var state = State();
         double massVariance = 0, centreVariance = 0, weighed = 0;
         foreach (var part in Parts)

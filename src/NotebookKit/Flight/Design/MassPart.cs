@@ -5,7 +5,7 @@ using UnitsNet;
 namespace NotebookKit.Flight.Design;
 
 /// <summary>
-/// One line of the mass ledger. Source of its own inertia: a thin tube or a solid cylinder about its centre, H. Goldstein, Classical
+/// One line of the mass budget. Source of its own inertia: a thin tube or a solid cylinder about its centre, H. Goldstein, Classical
 /// Mechanics (unverified).
 /// </summary>
 /// <param name="Name">What it is.</param>

@@ -6,7 +6,7 @@ using UnitsNet.Units;
 namespace NotebookKit.Flight.Design;
 
 /// <summary>
-/// Mass, centre of gravity and inertias of a ledger of parts.
+/// Mass, centre of gravity and inertias of a mass budget of parts.
 /// Source: parallel-axis theorem, H. Goldstein, Classical Mechanics (unverified).
 /// </summary>
 public sealed record MassProperties : IResult
@@ -52,7 +52,7 @@ public sealed record MassProperties : IResult
 
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
-        "Mass ledger",
+        "Mass budget",
         ["Parts are points, thin tubes or solid cylinders on the axis.", "Spreads of the parts' masses are independent."],
         "Any body of revolution; positions are taken as exact.",
         [MassLiterature.Goldstein]);

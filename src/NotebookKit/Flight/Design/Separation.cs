@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace NotebookKit.Flight.Design;
 
-/// <summary>What parts the stages, and when. The sustainer's jet starts as it leaves the booster.</summary>
+/// <summary>What separates the stages, and when. The sustainer's jet starts as it leaves the booster.</summary>
 public sealed record Separation
 {
     private Separation(SeparationTrigger trigger, Duration delay, Length joint)
@@ -17,10 +17,10 @@ public sealed record Separation
     /// <summary>What it waits for.</summary>
     public SeparationTrigger Trigger { get; }
 
-    /// <summary>Time from the end of the booster's jet, or from release, to the parting.</summary>
+    /// <summary>Time from the end of the booster's jet, or from release, to separation.</summary>
     public Duration Delay { get; }
 
-    /// <summary>Length that slides out of the joint, where drag parts them.</summary>
+    /// <summary>Length that slides out of the joint, where drag separates them.</summary>
     public Length Joint { get; }
 
     /// <summary>Drag pulls the spent booster off.</summary>

@@ -1,6 +1,6 @@
 namespace NotebookKit.Flight.Design;
 
-/// <summary>What parts the stages.</summary>
+/// <summary>What separates the stages.</summary>
 public enum SeparationTrigger
 {
     /// <summary>Nothing: there is one stage.</summary>

@@ -8,7 +8,7 @@ namespace NotebookKit.Flight.Design;
 
 /// <summary>
 /// A booster with a sustainer on top, each a whole vehicle of its own. The booster's own nose sits inside the sustainer's tail, or becomes the
-/// shoulder between two diameters. Source of its models: those of a flight; momentum over the parting.
+/// shoulder between two diameters. Source of its models: those of a flight; momentum over separation.
 /// </summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Booster">The lower stage, with the nose it falls with.</param>
@@ -17,13 +17,13 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
 {
     private const double JointToleranceM = 0.5e-3;
 
-    /// <summary>What parts the stages; a latch at the end of the booster's jet unless given.</summary>
+    /// <summary>What separates the stages; a latch at the end of the booster's jet unless given.</summary>
     public Separation Separation { get; init; } = Separation.ByPressureLatch();
 
     /// <summary>A drag curve of one's own for both together; by the build-up where none is given.</summary>
     public DragCurve? MeasuredStackDrag { get; init; }
 
-    /// <summary>Both stages together as one vehicle, driven by the booster: for its drag, its margin and its flight to the parting.</summary>
+    /// <summary>Both stages together as one vehicle, driven by the booster: for its drag, its margin and its flight to separation.</summary>
     /// <param name="site">Where it starts; the sustainer's gas is weighed in its air.</param>
     public Vehicle Stack(LaunchSite site)
     {

@@ -16,7 +16,7 @@ internal sealed class DispersionLayout
     private static DispersionLayout One { get; } = new([.. StageDraw.Columns, .. DayDraw.Columns], FlightOutputs.Columns);
 
     private static DispersionLayout Two { get; } = new(
-        [.. Of("Booster", StageDraw.Columns), .. DayDraw.Columns, .. Of("Sustainer", StageDraw.Columns), ("Time of the parting", "s")],
+        [.. Of("Booster", StageDraw.Columns), .. DayDraw.Columns, .. Of("Sustainer", StageDraw.Columns), ("Time of separation", "s")],
         [.. FlightOutputs.Columns, .. SeparationOutputs.Columns]);
 
     /// <summary>The layout for a number of stages: 1 or 2.</summary>

@@ -28,7 +28,7 @@ internal static class DispersionReport
             "Everything that varies is drawn independently; wind speed and direction are those of the whole flight.",
             "Ellipses take the landings as normal; how many really lie inside is counted beside them.",
             "It knows the scatter that was put in, not the errors of the model itself.",
-            "A drawn charge pressure may pass the vessel's rating, as a gauge that reads low lets it: the scatter tells of the flight then, not of the vessel.",
+            "A drawn fill pressure may exceed the vessel's rating, as a gauge that reads low lets it: the scatter tells of the flight then, not of the vessel.",
             "Of two stages each draws its own charge, thrust, drag, mass, timer and canopy; the drag of both together varies by their shares of it.",
             "Flight number and seed alone decide a flight's draw: the same on any number of threads or machines.",
         ],
@@ -51,8 +51,8 @@ internal static class DispersionReport
             new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
             .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
                 $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of {landings.Circle(p.Percent()).Show()}")),
-            CorrelationWith("Height hangs on", result.OnApogee),
-            CorrelationWith(Of("Landing hangs on"), result.OnLanding),
+            CorrelationWith("Sensitivity of apogee", result.OnApogee),
+            CorrelationWith(Of("Sensitivity of landing"), result.OnLanding),
             .. Booster(result),
         ];
     }
@@ -66,9 +66,9 @@ internal static class DispersionReport
         if (!result.Plan.IsWindGiven)
             findings.Add(Finding.Warning("wind isn't given; the flights are computed in still air, and drift and weathercocking are not in the scatter. Give the site a wind, or say WindProfile.Calm where there is none."));
         if (result.Failed > 0)
-            findings.Add(Finding.Warning($"{result.Failed} of {flights} flights have no answer: too fast for the drag model, never off the rail, or down with water and pressure still aboard{(result.Plan.Stages == 2 ? ", or the stages never parted" : "")}. They are left out; look at what they have in common."));
+            findings.Add(Finding.Warning($"{result.Failed} of {flights} flights have no answer: too fast for the drag model, never off the rail, or down with water and pressure still aboard{(result.Plan.Stages == 2 ? ", or the stages never separated" : "")}. They are left out; look at what they have in common."));
         if (result.Unparted > 0)
-            findings.Add(Finding.Warning($"in {Likelihood.Of(result.Unparted, flights)} of the flights the stages don't part in order: before the end of the booster's jet, after the top, or not at all. What comes down then is under pressure; part them more surely."));
+            findings.Add(Finding.Warning($"in {Likelihood.Of(result.Unparted, flights)} of the flights the stages don't separate in order: before the end of the booster's jet, after apogee, or not at all. What comes down then is under pressure; part them more surely."));
         if (result.Landings is not { } landings)
         {
             findings.Add(Finding.Error("fewer than two flights reached the ground by the model; there is no scatter to tell of."));
@@ -78,7 +78,7 @@ internal static class DispersionReport
         if (result.AboveCeiling is { } above && above.High.Percent > 1)
             findings.Add(Finding.Warning($"the ceiling is passed in {above}: use less pressure, or ask for a higher ceiling."));
         if (result.OffField is { } off && off.High.Percent > 1)
-            findings.Add(Finding.Warning($"landings are off the field in {off}: lean the rail into the wind, open lower, or wait for less wind."));
+            findings.Add(Finding.Warning($"landings are off the field in {off}: lean the rail into the wind, deploy lower, or wait for less wind."));
         if (result.Booster?.OffField is { } strays && strays.High.Percent > 1)
             findings.Add(Finding.Warning($"the booster lands off the field in {strays}."));
         var (low, high) = SampleSize.RadialDeviationInterval(landings.Count);
@@ -108,7 +108,7 @@ internal static class DispersionReport
         yield return new("Booster's mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north");
         yield return new("Booster's 90 % ellipse", $"{major.Show()} by {minor.Show()}", $"semi-axes; longer axis towards {landings.Bearing.Show()}");
         if (result.Booster.OffField is { } off) yield return new("Booster off the field", off.ToString(), "95 % interval");
-        yield return CorrelationWith("Booster's landing hangs on", result.Booster.OnLanding);
+        yield return CorrelationWith("Sensitivity of the booster's landing", result.Booster.OnLanding);
     }
 
     // The first one as the answer, as the others may have long names.

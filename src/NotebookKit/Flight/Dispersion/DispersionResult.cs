@@ -56,10 +56,10 @@ public sealed record DispersionResult : IResult
     /// <summary>Landing to the north of the pad [m].</summary>
     public Series North => Outputs[FlightOutputs.North];
 
-    /// <summary>Flights that didn't reach the ground by the model: too fast for it, never off the rail, down with water and pressure still aboard, or of stages that never parted.</summary>
+    /// <summary>Flights that didn't reach the ground by the model: too fast for it, never off the rail, down with water and pressure still aboard, or of stages that never separated.</summary>
     public int Failed { get; }
 
-    /// <summary>Of them, flights whose stages never parted in order; 0 where there is one stage.</summary>
+    /// <summary>Of them, flights whose stages never separated in order; 0 where there is one stage.</summary>
     public int Unparted { get; }
 
     /// <summary>Where the spent booster of two stages comes down; none where there is one stage.</summary>
@@ -86,7 +86,7 @@ public sealed record DispersionResult : IResult
     /// <summary>What sways the height, the strongest first.</summary>
     public IReadOnlyList<Sensitivity> OnApogee { get; } = [];
 
-    /// <summary>What sways the distance of the landing from the pad, the strongest first.</summary>
+    /// <summary>Sensitivity of the distance of the landing from the pad, the strongest first.</summary>
     public IReadOnlyList<Sensitivity> OnLanding { get; } = [];
 
     /// <inheritdoc/>

@@ -11,7 +11,7 @@ internal static class FlightOutputs
     /// <summary>Names and units of the columns, in order.</summary>
     public static IReadOnlyList<(string Name, string Unit)> Columns { get; } =
     [
-        ("Apogee above pad", "m"), ("Time of apogee", "s"), ("Greatest speed", "m/s"), ("Greatest Mach number", "-"), ("Greatest dynamic pressure", "kPa"),
+        ("Apogee above pad", "m"), ("Time of apogee", "s"), ("Maximum speed", "m/s"), ("Maximum Mach number", "-"), ("Maximum dynamic pressure", "kPa"),
         ("Speed off the rail", "m/s"), ("Angle of attack off the rail", "°"), ("Speed at the canopy's opening", "m/s"), ("Speed at the ground", "m/s"),
         ("Landing east of pad", "m"), ("Landing north of pad", "m"), ("Time to the ground", "s"),
     ];

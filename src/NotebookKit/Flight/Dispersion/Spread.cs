@@ -11,7 +11,7 @@ namespace NotebookKit.Flight.Dispersion;
 /// </summary>
 public sealed record Spread
 {
-    /// <summary>Charge pressure, as a share of its gauge value; 0 to 20 %. 1 % unless given: a club gauge read by eye.</summary>
+    /// <summary>Fill pressure, as a share of its gauge value; 0 to 20 %. 1 % unless given: a club gauge read by eye.</summary>
     public Ratio Pressure { get; init; } = 1.Percent();
 
     /// <summary>Water fraction, in points of it; 0 to 10 %. 0.5 unless given.</summary>
@@ -25,10 +25,10 @@ public sealed record Spread
     /// </summary>
     public Ratio? Drag { get; init; }
 
-    /// <summary>Dry mass, as a share; 0 to 20 %. Where none is given: by the ledger's own spreads.</summary>
+    /// <summary>Dry mass, as a share; 0 to 20 %. Where none is given: by the mass budget's own spreads.</summary>
     public Ratio? DryMass { get; init; }
 
-    /// <summary>Centre of gravity; 0 to 100 mm. Where none is given: by the ledger's own spreads. In six degrees of freedom only.</summary>
+    /// <summary>Centre of gravity; 0 to 100 mm. Where none is given: by the mass budget's own spreads. In six degrees of freedom only.</summary>
     public Length? CentreOfGravity { get; init; }
 
     /// <summary>Wind speed, as a share of the mean; 0 to 100 %. 20 % unless given.</summary>
@@ -76,7 +76,7 @@ public sealed record Spread
         ValidRange<Ratio> Share(double percent) => new(0.Percent(), percent.Percent());
         Finding?[] findings =
         [
-            Share(20).Find(Pressure, "spread of the charge pressure", Deviation),
+            Share(20).Find(Pressure, "spread of the fill pressure", Deviation),
             Share(10).Find(Water, "spread of the water fraction", Deviation),
             Share(30).Find(Thrust, "spread of the thrust", Deviation),
             Drag is { } drag ? Share(50).Find(drag, "spread of the drag", Deviation) : null,

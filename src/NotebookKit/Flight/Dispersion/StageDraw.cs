@@ -3,7 +3,7 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>What one vehicle, or one stage, of one flight differs by, drawn from the seed and the flight's number alone.</summary>
-/// <param name="Pressure">Factor on the charge pressure [-].</param>
+/// <param name="Pressure">Factor on the fill pressure [-].</param>
 /// <param name="Water">Water fraction on top of the nominal one [-].</param>
 /// <param name="Thrust">Factor on the thrust [-].</param>
 /// <param name="Drag">Factor on the drag [-].</param>
@@ -23,7 +23,7 @@ internal readonly record struct StageDraw(
     /// <summary>Names and units of the columns, in order.</summary>
     public static IReadOnlyList<(string Name, string Unit)> Columns { get; } =
     [
-        ("Charge pressure", "factor"), ("Water fraction", "points"), ("Thrust", "factor"), ("Drag", "factor"), ("Dry mass", "factor"),
+        ("Fill pressure", "factor"), ("Water fraction", "points"), ("Thrust", "factor"), ("Drag", "factor"), ("Dry mass", "factor"),
         ("Centre of gravity", "mm"), ("Fin cant", "°"), ("Timer", "s"), ("Canopy drag", "factor"),
     ];
 

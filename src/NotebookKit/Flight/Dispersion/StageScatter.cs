@@ -9,7 +9,7 @@ namespace NotebookKit.Flight.Dispersion;
 /// <param name="North">Landing to the north of the pad, a row for every flight [m]; NaN where a flight failed.</param>
 /// <param name="Landings">Where they land; none where fewer than two did.</param>
 /// <param name="OffField">How often they land off the field, where there is one.</param>
-/// <param name="OnLanding">What sways the distance of the landing from the pad, the strongest first.</param>
+/// <param name="OnLanding">Sensitivity of the distance of the landing from the pad, the strongest first.</param>
 public sealed record StageScatter(
     Series East, Series North, LandingScatter? Landings, Likelihood? OffField, IReadOnlyList<Sensitivity> OnLanding)
 {

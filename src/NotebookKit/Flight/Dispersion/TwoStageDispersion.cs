@@ -6,7 +6,7 @@ using NotebookKit.Numerics;
 
 namespace NotebookKit.Flight.Dispersion;
 
-/// <summary>The flights of a dispersion of two stages: the stack to the parting, then each stage to the ground.</summary>
+/// <summary>The flights of a dispersion of two stages: the stack to separation, then each stage to the ground.</summary>
 internal sealed class TwoStageDispersion : DispersionRun
 {
     private const int PartingVariable = 2 * StageDraw.Variables;

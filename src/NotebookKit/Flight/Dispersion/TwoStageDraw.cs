@@ -4,7 +4,7 @@ namespace NotebookKit.Flight.Dispersion;
 /// <param name="Booster">The booster.</param>
 /// <param name="Day">Wind and rail, the same for both.</param>
 /// <param name="Sustainer">The sustainer.</param>
-/// <param name="SeparationS">Time on top of the parting's [s].</param>
+/// <param name="SeparationS">Time on top of separation's [s].</param>
 internal readonly record struct TwoStageDraw(StageDraw Booster, DayDraw Day, StageDraw Sustainer, double SeparationS)
 {
     public const int Count = StageDraw.Count + DayDraw.Count + StageDraw.Count + 1;

@@ -9,7 +9,7 @@ public sealed record FlightFigures
     /// <summary>Height of the top above the pad.</summary>
     public required Length Apogee { get; init; }
 
-    /// <summary>Time from release to the top.</summary>
+    /// <summary>Time from release to apogee.</summary>
     public required Duration ApogeeTime { get; init; }
 
     /// <summary>Speed at the end of the rail.</summary>
@@ -33,16 +33,16 @@ public sealed record FlightFigures
     /// <summary>When the jet ends; the canopy's opening, or the landing, where it still runs then.</summary>
     public required Duration EndOfJet { get; init; }
 
-    /// <summary>Greatest speed over ground.</summary>
+    /// <summary>Maximum speed over ground.</summary>
     public required Speed MaximumSpeed { get; init; }
 
     /// <summary>When it is reached.</summary>
     public required Duration MaximumSpeedTime { get; init; }
 
-    /// <summary>Greatest Mach number [-].</summary>
+    /// <summary>Maximum Mach number [-].</summary>
     public required double MaximumMach { get; init; }
 
-    /// <summary>Greatest dynamic pressure, the load on fins.</summary>
+    /// <summary>Maximum dynamic pressure, the load on fins.</summary>
     public required Pressure MaximumDynamicPressure { get; init; }
 
     /// <summary>Greatest felt acceleration up to the canopy's opening, in units of gravity [-].</summary>
@@ -51,7 +51,7 @@ public sealed record FlightFigures
     /// <summary>Greatest angle between axis and relative wind on the way up while the dynamic pressure is above a tenth of its greatest; of six degrees of freedom only.</summary>
     public required Angle? MaximumAngleOfAttack { get; init; }
 
-    /// <summary>Greatest roll rate on the way up; of six degrees of freedom only.</summary>
+    /// <summary>Maximum roll rate on the way up; of six degrees of freedom only.</summary>
     public required RotationalSpeed? MaximumRollRate { get; init; }
 
     /// <summary>When the canopy comes out; none where none does.</summary>

@@ -149,9 +149,9 @@ internal static class FlightReport
         if (figures.MaximumMach > 0.8)
             yield return Finding.Warning($"the vehicle reaches Mach {Digits.Round(figures.MaximumMach)}: above 0.8 drag rises steeply, and no flutter check passes there.");
         if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
-            yield return Finding.Error($"the top is at {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, or add mass.");
+            yield return Finding.Error($"apogee is at {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, or add mass.");
         else if (site.Ceiling is { } near && figures.Apogee > near * 0.9)
-            yield return Finding.Warning($"the top is at {figures.Apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look at the dispersion.");
+            yield return Finding.Warning($"apogee is at {figures.Apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look at the dispersion.");
     }
 
     // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies furthest
@@ -176,10 +176,10 @@ internal static class FlightReport
     private static IEnumerable<Finding> SayOfLanding(Vehicle vehicle, LaunchSite site, FlightMarks marks, FlightFigures figures)
     {
         if (site.Field is { } field && !field.Contains(figures.LandingEast, figures.LandingNorth))
-            yield return Finding.Error($"it lands {figures.Drift.Show()} from the pad ({figures.LandingEast.Show()} east, {figures.LandingNorth.Show()} north), off the field. Turn the rail into the wind, open lower, or wait.");
+            yield return Finding.Error($"it lands {figures.Drift.Show()} from the pad ({figures.LandingEast.Show()} east, {figures.LandingNorth.Show()} north), off the field. Turn the rail into the wind, deploy lower, or wait.");
         foreach (var finding in SayOfCanopy(vehicle, marks, figures)) yield return finding;
         if (marks.WaterOutTime > marks.ApogeeTime)
-            yield return Finding.Warning($"the water is out only {(marks.WaterOutTime - marks.ApogeeTime).Seconds().Show()} after the top: the vehicle turns over while its jet drives it towards the ground. {ChargedRest.Remedy}");
+            yield return Finding.Warning($"the water is out only {(marks.WaterOutTime - marks.ApogeeTime).Seconds().Show()} after apogee: the vehicle turns over while its jet drives it towards the ground. {ChargedRest.Remedy}");
         if (double.IsNaN(marks.OpeningTime) && marks.LeftGaugePa >= ChargedLanding.GonePa)
             yield return Finding.Warning($"it lands while gas still leaves, with {ChargedLanding.Aboard(0, marks.LeftGaugePa)} aboard. Stay away until the gas is out; a wider nozzle empties the vehicle sooner.");
         if (marks.WaterLeftKg > 0 && !marks.IsCharged)
@@ -213,9 +213,9 @@ internal static class FlightReport
     // A canopy that opens on the way up cuts the climb short: the top it then has is not the one to set a timer to.
     private static string FarFromApogee(Vehicle vehicle, FlightMarks marks, FlightFigures figures) => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
     {
-        ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of the top is that of a flight with Deployment.AtApogee().",
-        (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Set the timer to {figures.ApogeeTime.Show()}.",
-        _ => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after the top. Shorten the delay.",
+        ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of apogee is that of a flight with Deployment.ByApogeeSensor().",
+        (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after apogee. Set the timer to {figures.ApogeeTime.Show()}.",
+        _ => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after apogee. Shorten the delay.",
     };
 
     private static IEnumerable<Finding> SayOfCanopy(Vehicle vehicle, FlightMarks marks, FlightFigures figures)
@@ -233,7 +233,7 @@ internal static class FlightReport
         if (Math.Abs(marks.OpeningDown) > StandardConstants.Gravity * FarFromTopS)
             yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromApogee(vehicle, marks, figures)}");
         if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
-            yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near the top.");
+            yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near apogee.");
         foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load with { Message = $"canopy: {load.Message}" };
         if (figures.DescentSpeed.MetersPerSecond > 9)
             yield return Finding.Warning($"it comes down at {figures.DescentSpeed.Show()}; above some 9 m/s fins and fillets break and people get hurt. Use a larger canopy.");

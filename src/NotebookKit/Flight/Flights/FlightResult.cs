@@ -94,7 +94,7 @@ public sealed record FlightResult : IResult
     /// <exception cref="InvalidOperationException">The flight failed.</exception>
     public Length Apogee => Figures.Apogee;
 
-    /// <summary>Time from release to the top.</summary>
+    /// <summary>Time from release to apogee.</summary>
     /// <exception cref="InvalidOperationException">The flight failed.</exception>
     public Duration ApogeeTime => Figures.ApogeeTime;
 
@@ -130,11 +130,11 @@ public sealed record FlightResult : IResult
         new("Time of apogee", f.ApogeeTime.Show(), "from release"),
         new("Speed off the rail", f.RailExitSpeed.Show(), $"after {Digits.Round(f.RailExitTime.Milliseconds)} ms, wind {(Site.Wind.IsGiven ? $"{f.RailWind.Show()} there" : "not given")}"),
         new("Angle of attack off the rail", Site.Wind.IsGiven ? f.RailExitAngle.Show(AngleUnit.Degree) : "wind not given", f.RailExitMargin is { } margin ? $"margin {Digits.Round(margin)} calibres at that angle" : "beyond the model"),
-        new("Greatest speed", f.MaximumSpeed.Show(), $"Mach {Digits.Round(f.MaximumMach, 2)}, at {f.MaximumSpeedTime.Show()}"),
-        new("Greatest dynamic pressure", f.MaximumDynamicPressure.Show(PressureUnit.Kilopascal)),
-        new("Greatest felt acceleration", $"{Digits.Round(f.MaximumLoad)} g", "up to the canopy's opening"),
-        .. f.MaximumAngleOfAttack is { } attack ? [new ResultLine("Greatest angle of attack", attack.Show(), "on the way up")] : Array.Empty<ResultLine>(),
-        .. f.MaximumRollRate is { } roll ? [new ResultLine("Greatest roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s", "on the way up")] : Array.Empty<ResultLine>(),
+        new("Maximum speed", f.MaximumSpeed.Show(), $"Mach {Digits.Round(f.MaximumMach, 2)}, at {f.MaximumSpeedTime.Show()}"),
+        new("Maximum dynamic pressure", f.MaximumDynamicPressure.Show(PressureUnit.Kilopascal)),
+        new("Maximum felt acceleration", $"{Digits.Round(f.MaximumLoad)} g", "up to the canopy's opening"),
+        .. f.MaximumAngleOfAttack is { } attack ? [new ResultLine("Maximum angle of attack", attack.Show(), "on the way up")] : Array.Empty<ResultLine>(),
+        .. f.MaximumRollRate is { } roll ? [new ResultLine("Maximum roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s", "on the way up")] : Array.Empty<ResultLine>(),
         .. f.OpeningHeight is { } height ? [new ResultLine("Canopy out", height.Show(), $"at {f.OpeningTime!.Value.Show()}, {f.OpeningSpeed!.Value.Show()} through the air")] : Array.Empty<ResultLine>(),
         new("Descent speed at the ground", f.DescentSpeed.Show(), $"{f.LandingSpeed.Show()} over ground{(Site.Wind.IsGiven ? "" : ", in still air")}"),
         new("Energy at landing", f.LandingEnergy.Show()),

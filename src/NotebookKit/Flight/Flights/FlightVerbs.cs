@@ -60,7 +60,7 @@ public static class FlightVerbs
     {
         List<Finding> findings = [.. vehicle.Validate(site, startsOnPad)];
         if (findings.TrueForAll(f => f.Severity != FindingSeverity.Error) && vehicle.MassProperties().RollInertia.KilogramSquareMeters <= 0)
-            findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the ledger a diameter, not only a place."));
+            findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the mass budget a diameter, not only a place."));
         return findings;
     }
 

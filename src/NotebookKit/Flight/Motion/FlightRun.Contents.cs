@@ -5,7 +5,7 @@ namespace NotebookKit.Flight.Motion;
 
 internal ref partial struct FlightRun
 {
-    /// <summary>Notes what is aboard as the canopy comes out, the stages part or the ground is reached; always false.</summary>
+    /// <summary>Notes what is aboard as the canopy comes out, the stages separate or the ground is reached; always false.</summary>
     private bool Contents<TDrive>(TDrive drive)
         where TDrive : struct, IDrive
     {
@@ -33,7 +33,7 @@ internal ref partial struct FlightRun
     private readonly string DownCharged()
     {
         var risen = Marks.IsPastApogee
-            ? $"the top is at {Marks.ApogeeM.Metres().Show()}, {Marks.ApogeeTime.Seconds().Show()} after release, and the landing {Marks.LandingTime.Seconds().Show()} after release"
+            ? $"apogee is at {Marks.ApogeeM.Metres().Show()}, {Marks.ApogeeTime.Seconds().Show()} after release, and the landing {Marks.LandingTime.Seconds().Show()} after release"
             : $"the landing is {Marks.LandingTime.Seconds().Show()} after release, and the vehicle never rose";
         var opened = double.IsNaN(Marks.OpeningTime) ? "" : $" (counted when the canopy came out, {Marks.OpeningTime.Seconds().Show()} after release)";
         return $"the vehicle comes down charged: {risen}, with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} still aboard{opened}. Don't fly it so, and vent a vehicle that comes down so from afar. {ChargedRest.Remedy}";

@@ -22,7 +22,7 @@ internal ref partial struct FlightRun
     /// <summary>Flies two stages together from rest on the pad to where they part, or to the ground where they don't.</summary>
     /// <param name="stack">Both stages on their site, driven by the booster.</param>
     /// <param name="vehicle">Their inertias and slopes, for six degrees of freedom.</param>
-    /// <param name="separation">What parts them.</param>
+    /// <param name="separation">What separates them.</param>
     /// <param name="settings">Error control.</param>
     /// <param name="rows">Receives the rows, where wanted.</param>
     /// <param name="end">Where they part.</param>
@@ -79,7 +79,7 @@ internal ref partial struct FlightRun
         SkipSpentGas(_numbers.AirAt(_time, onTube || own == RailPath<Drive.NoDrive>.Own ? 0 : -_state[2]).PressurePa, own);
     }
 
-    /// <summary>Once the booster is spent: when the stages part, where that hangs on it.</summary>
+    /// <summary>Once the booster is spent: when the stages separate, where that depends on it.</summary>
     private void PlanSeparation()
     {
         if (_separation.Trigger is SeparationTrigger.None or SeparationTrigger.Timer || double.IsFinite(_openAt)) return;

@@ -5,7 +5,7 @@ using NotebookKit.Numerics.Space;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>
-/// Watches a free flight for its top, the ground, the end of the drag model, the greatest speed and dynamic pressure, and the end of its drive.
+/// Watches a free flight for its top, the ground, the end of the drag model, the maximum speed and dynamic pressure, and the end of its drive.
 /// </summary>
 internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMarks marks) : IOdeEvents
     where TPath : struct, IFreePath<TDrive>

@@ -3,7 +3,7 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Flight.Motion;
 
-/// <summary>Watches for the end of the rail, for a vehicle that stops on it, for the greatest speed, and for the end of its drive.</summary>
+/// <summary>Watches for the end of the rail, for a vehicle that stops on it, for the maximum speed, and for the end of its drive.</summary>
 internal struct RailEvents<TDrive>(RailPath<TDrive> path, double railM, FlightMarks marks) : IOdeEvents
     where TDrive : struct, IDrive
 {

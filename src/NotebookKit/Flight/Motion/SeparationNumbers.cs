@@ -4,9 +4,9 @@ using NotebookKit.Flight.Site;
 
 namespace NotebookKit.Flight.Motion;
 
-/// <summary>What parts the stages, in SI numbers.</summary>
+/// <summary>What separates the stages, in SI numbers.</summary>
 /// <param name="Trigger">What it waits for.</param>
-/// <param name="DelayS">From the end of the booster's jet, or from release [s]; where drag parts them, by how much the joint holds on longer.</param>
+/// <param name="DelayS">From the end of the booster's jet, or from release [s]; where drag separates them, by how much the joint holds on longer.</param>
 /// <param name="JointM">Length of the joint [m].</param>
 /// <param name="SustainerKg">Sustainer with its charge [kg].</param>
 /// <param name="BoosterKg">Booster, spent [kg].</param>

@@ -31,7 +31,7 @@ internal static class VehicleMotion
         };
     }
 
-    /// <summary>What parts the stages, in SI numbers.</summary>
+    /// <summary>What separates the stages, in SI numbers.</summary>
     public static SeparationNumbers Numbers(this TwoStageVehicle vehicle, LaunchSite site)
     {
         var (separation, sustainer) = (vehicle.Separation, vehicle.Sustainer);

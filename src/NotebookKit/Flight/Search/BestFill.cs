@@ -63,7 +63,7 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         return new(this, flight.Fly(), Edge(flight, tables, best.Item2, -1), Edge(flight, tables, best.Item2, 1), count + CurvePoints)
         {
             Water = new("Water fraction", "%", [.. Enumerable.Range(0, CurvePoints).Select(i => 100 * CurveAt(i))]),
-            GoalValue = new(Goal == FlightGoal.Apogee ? "Apogee above pad" : "Greatest speed", Goal == FlightGoal.Apogee ? "m" : "m/s",
+            GoalValue = new(Goal == FlightGoal.Apogee ? "Apogee above pad" : "Maximum speed", Goal == FlightGoal.Apogee ? "m" : "m/s",
                 [.. Enumerable.Range(0, CurvePoints).Select(i => FlightVariant.Value(FlightVariant.WithWater(flight, CurveAt(i)), tables, Goal))]),
         };
     }
@@ -139,6 +139,6 @@ public enum FlightGoal
     /// <summary>Height of the top above the pad.</summary>
     Apogee,
 
-    /// <summary>Greatest speed.</summary>
+    /// <summary>Maximum speed.</summary>
     MaximumSpeed,
 }

@@ -65,7 +65,7 @@ public sealed record BestFillResult : IResult
         new("Water fraction", WaterFraction.Show(), $"{FlatFrom.Show(2)} to {FlatTo.Show(2)} lose no more than 1 %"),
         new("Nozzle throat", Throat.Show(), Search.Throats is null ? "as given" : ""),
         new("Apogee above pad", Flight.Apogee.Show()),
-        new("Greatest speed", Flight.MaximumSpeed.Show()),
+        new("Maximum speed", Flight.MaximumSpeed.Show()),
         new("Acceleration at release", $"{Digits.Round(Flight.FirstAcceleration.MetersPerSecondSquared / StandardConstants.Gravity, 2)} g",
             "fins, bonds and recovery gear have to stand it"),
     ];

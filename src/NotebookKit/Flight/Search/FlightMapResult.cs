@@ -13,7 +13,7 @@ public sealed record FlightMapResult : IResult
     {
         Map = map;
         Apogee = new("Apogee above pad", "m", apogee);
-        MaximumSpeed = new("Greatest speed", "m/s", speed);
+        MaximumSpeed = new("Maximum speed", "m/s", speed);
         _best = Enumerable.Range(0, apogee.Length).Where(i => !double.IsNaN(apogee[i])).MaxBy(i => apogee[i]);
         Refused = apogee.Count(double.IsNaN);
     }
@@ -30,7 +30,7 @@ public sealed record FlightMapResult : IResult
     /// <summary>Heights, row by row: all X at the first Y, then all X at the second. Not a number where the setting is refused.</summary>
     public Series Apogee { get; }
 
-    /// <summary>Greatest speeds, in the same order.</summary>
+    /// <summary>Maximum speeds, in the same order.</summary>
     public Series MaximumSpeed { get; }
 
     /// <summary>The vessel's rated pressure: the line beyond which the map stays empty.</summary>
@@ -54,7 +54,7 @@ public sealed record FlightMapResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Highest on the map", $"{Digits.Round(Apogee[_best])} m", $"{X.Name} {Digits.Round(X[_best % X.Count])} {X.Unit}, {Y.Name} {Digits.Round(Y[_best / X.Count])} {Y.Unit}"),
+        new("Maximum on the map", $"{Digits.Round(Apogee[_best])} m", $"{X.Name} {Digits.Round(X[_best % X.Count])} {X.Unit}, {Y.Name} {Digits.Round(Y[_best / X.Count])} {Y.Unit}"),
         new("Fastest on the map", $"{Digits.Round(MaximumSpeed.Values.Where(v => !double.IsNaN(v)).Max())} m/s"),
         new("Rated pressure", RatedPressure.ToString(), "nothing is computed above it"),
         new("Cells", $"{X.Count} × {Y.Count}", Refused == 0 ? "" : $"{Refused} refused"),

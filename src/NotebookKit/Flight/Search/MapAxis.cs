@@ -44,7 +44,7 @@ public sealed record MapAxis
     /// <param name="points">How many; 2 to 500.</param>
     /// <exception cref="OutOfRangeException">The ends aren't in order, or the number of points is outside.</exception>
     public static MapAxis Pressure(GaugePressure from, GaugePressure to, int points = 60) =>
-        new(MapVariable.Pressure, "Charge pressure", "bar gauge", from.Bar, to.Bar, points);
+        new(MapVariable.Pressure, "Fill pressure", "bar gauge", from.Bar, to.Bar, points);
 
     /// <summary>Dry masses.</summary>
     /// <param name="from">Lightest; above 1 g.</param>

@@ -9,7 +9,7 @@ public enum MapVariable
     /// <summary>Nozzle throat.</summary>
     Throat,
 
-    /// <summary>Charge pressure.</summary>
+    /// <summary>Fill pressure.</summary>
     Pressure,
 
     /// <summary>Mass without water and gas.</summary>

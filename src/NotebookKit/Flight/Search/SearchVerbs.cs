@@ -41,7 +41,7 @@ public static class SearchVerbs
         return new(flight);
     }
 
-    /// <summary>Height against the delay between the end of the booster's jet and the parting, by a latch. Source: see <see cref="StagingVerbs.Fly(TwoStageVehicle, LaunchSite)"/>.</summary>
+    /// <summary>Height against the delay between the end of the booster's jet and separation, by a latch. Source: see <see cref="StagingVerbs.Fly(TwoStageVehicle, LaunchSite)"/>.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <param name="longest">Longest delay; 0.1 to 30 s.</param>
@@ -74,6 +74,6 @@ public static class SearchVerbs
 }
 
 /// <summary>What waiting between the stages costs. In a vacuum every second costs the sustainer's own gain in speed, in metres.</summary>
-/// <param name="Delay">Time from the end of the booster's jet to the parting [s].</param>
+/// <param name="Delay">Time from the end of the booster's jet to separation [s].</param>
 /// <param name="Apogee">Height of the sustainer's top [m]; NaN where the flight fails.</param>
 public sealed record DelayCost(Series Delay, Series Apogee);

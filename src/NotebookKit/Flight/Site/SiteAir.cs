@@ -52,7 +52,7 @@ internal readonly struct SiteAir : IAir
             new((_factorCos * north) - (_factorSin * east), (_factorCos * east) + (_factorSin * north), 0));
     }
 
-    /// <summary>How fast the density's logarithm falls with height [1/m], for finding the greatest dynamic pressure.</summary>
+    /// <summary>How fast the density's logarithm falls with height [1/m], for finding the maximum dynamic pressure.</summary>
     public double DensityFall(double altitudeM)
     {
         _law.Pressure(altitudeM, out var temperature);

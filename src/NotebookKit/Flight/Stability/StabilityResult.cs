@@ -33,7 +33,7 @@ public sealed record StabilityResult : IResult
     /// <summary>Pitch inertia [kg m²].</summary>
     public required Series PitchInertia { get; init; }
 
-    /// <summary>Row of the least margin.</summary>
+    /// <summary>Row of the minimum margin.</summary>
     public required int MinimumRow { get; init; }
 
     /// <summary>The margin it is held to.</summary>
@@ -48,7 +48,7 @@ public sealed record StabilityResult : IResult
     /// <inheritdoc/>
     public required Working Working { get; init; }
 
-    /// <summary>Least margin [calibres].</summary>
+    /// <summary>Minimum margin [calibres].</summary>
     public double MinimumMargin => Margin[MinimumRow];
 
     /// <summary>Whether the margin stays at or above the limit throughout.</summary>
@@ -74,7 +74,7 @@ public sealed record StabilityResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Least margin", $"{Digits.Round(MinimumMargin)} cal", $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted {Digits.Round(Limits.Minimum)} cal"),
+        new("Minimum margin", $"{Digits.Round(MinimumMargin)} cal", $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted {Digits.Round(Limits.Minimum)} cal"),
         new("Margin at the start", $"{Digits.Round(Margin[0])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[0], 4)} mm"),
         new("Margin at the end", $"{Digits.Round(Margin[^1])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[^1], 4)} mm"),
         .. Remedy is { } remedy
@@ -87,7 +87,7 @@ public sealed record StabilityResult : IResult
     ];
 }
 
-/// <summary>What brings the least margin up to the limit; either is enough. Source: moments about the wanted centre of gravity; component method.</summary>
+/// <summary>What brings the minimum margin up to the limit; either is enough. Source: moments about the wanted centre of gravity; component method.</summary>
 /// <param name="NoseBallast">Mass to add; none where no mass there is enough.</param>
 /// <param name="BallastAt">Where, aft of the nose tip.</param>
 /// <param name="FinSpan">Span of the aft-most fins that does it without ballast, their chords and sweep distance kept; none where four times the span isn't enough.</param>

@@ -118,7 +118,7 @@ public static class StabilityVerbs
             Limits = limits,
             Remedy = remedy,
             Findings = [.. airframe.Body.NormalForce(machs[least]).Findings, .. airframe.MassBudget.Validate(), .. MarginFindings(margins, least, limits, remedy)],
-            Working = new Working("Least static margin",
+            Working = new Working("Minimum static margin",
             [
                 new("Centre of gravity", @"x_{cg} = \frac{\sum m_i\,x_i}{\sum m_i}",
                     $"dry {Mass.FromKilograms(dry.MassKg).Show(MassUnit.Gram, 4)} at {Digits.Round(dry.CentreM * 1000, 4)} mm, water {Digits.Round(waters[least] * 1000, 4)} g, gas {Digits.Round(gases[least] * 1000, 3)} g",
@@ -165,8 +165,8 @@ public static class StabilityVerbs
             var ballast = remedy.NoseBallast is { } mass ? $"Add {mass.Show(MassUnit.Gram)} at {remedy.BallastAt.Show(LengthUnit.Millimeter)}" : "No ballast in the nose is enough";
             var how = ballast + (remedy.FinSpan is { } span ? $", or make the fin span {span.Show(LengthUnit.Millimeter)}." : "; a longer span alone doesn't reach it.");
             yield return margins[least] <= 0
-                ? Finding.Error($"the vehicle is unstable: its least margin is {Digits.Round(margins[least])} calibres. Don't fly it. {how}")
-                : Finding.Warning($"the least margin is {Digits.Round(margins[least])} calibres, below {Digits.Round(limits.Minimum)}. {how}");
+                ? Finding.Error($"the vehicle is unstable: its minimum margin is {Digits.Round(margins[least])} calibres. Don't fly it. {how}")
+                : Finding.Warning($"the minimum margin is {Digits.Round(margins[least])} calibres, below {Digits.Round(limits.Minimum)}. {how}");
         }
 
         if (margins.Max() > limits.Maximum)

@@ -30,7 +30,7 @@ public sealed record SeparationResult : IResult
     /// <inheritdoc/>
     public required Working Working { get; init; }
 
-    /// <summary>Whether drag parts them.</summary>
+    /// <summary>Whether drag separates them.</summary>
     public bool Parts => JointForce < Force.Zero;
 
     /// <inheritdoc/>

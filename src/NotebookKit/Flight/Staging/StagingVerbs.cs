@@ -38,7 +38,7 @@ public static class StagingVerbs
         return all;
     }
 
-    /// <summary>Flies it in three degrees of freedom: the stack to the parting, the sustainer and the booster each to the ground. Source: see the result's model.</summary>
+    /// <summary>Flies it in three degrees of freedom: the stack to separation, the sustainer and the booster each to the ground. Source: see the result's model.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
@@ -62,8 +62,8 @@ public static class StagingVerbs
         {
             SeparationFault.None => null,
             SeparationFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
-            SeparationFault.AfterApogee => "the stages part after the top of the flight, and the sustainer would drive itself into the ground. Part them sooner.",
-            SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would part at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
+            SeparationFault.AfterApogee => "the stages separate after apogee, and the sustainer would drive itself into the ground. Part them sooner.",
+            SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would separate at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
             _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
         };
         if (failure is not null) return TwoStageResult.Failed(vehicle, site, findings, failure);

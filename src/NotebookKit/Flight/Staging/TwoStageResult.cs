@@ -49,27 +49,27 @@ public sealed record TwoStageResult : IResult
     public LaunchSite Site { get; }
 
     /// <summary>Both together up to their parting.</summary>
-    /// <exception cref="InvalidOperationException">The stages never parted.</exception>
+    /// <exception cref="InvalidOperationException">The stages never separated.</exception>
     public StackAscent Ascent => _ascent ?? throw Broken();
 
-    /// <summary>The sustainer from the parting on; its rail figures are those of the stack.</summary>
-    /// <exception cref="InvalidOperationException">The stages never parted.</exception>
+    /// <summary>The sustainer from separation on; its rail figures are those of the stack.</summary>
+    /// <exception cref="InvalidOperationException">The stages never separated.</exception>
     public FlightResult Sustainer => _sustainer ?? throw Broken();
 
-    /// <summary>The spent booster from the parting on; its rail figures are those of the stack.</summary>
-    /// <exception cref="InvalidOperationException">The stages never parted.</exception>
+    /// <summary>The spent booster from separation on; its rail figures are those of the stack.</summary>
+    /// <exception cref="InvalidOperationException">The stages never separated.</exception>
     public FlightResult Booster => _booster ?? throw Broken();
 
-    /// <summary>Time from release to the parting.</summary>
-    /// <exception cref="InvalidOperationException">The stages never parted.</exception>
+    /// <summary>Time from release to separation.</summary>
+    /// <exception cref="InvalidOperationException">The stages never separated.</exception>
     public Duration SeparationTime => _failure is null ? _parting.Time.Seconds() : throw Broken();
 
-    /// <summary>Height of the parting above the pad.</summary>
-    /// <exception cref="InvalidOperationException">The stages never parted.</exception>
+    /// <summary>Height of separation above the pad.</summary>
+    /// <exception cref="InvalidOperationException">The stages never separated.</exception>
     public Length SeparationHeight => _failure is null ? (-_parting.Position.Z).Metres() : throw Broken();
 
-    /// <summary>Speed at the parting.</summary>
-    /// <exception cref="InvalidOperationException">The stages never parted.</exception>
+    /// <summary>Speed at separation.</summary>
+    /// <exception cref="InvalidOperationException">The stages never separated.</exception>
     public Speed SeparationSpeed => _failure is null ? _parting.Velocity.Length.MetresPerSecond() : throw Broken();
 
     /// <summary>Height of the sustainer's top above the pad.</summary>
@@ -123,5 +123,5 @@ public sealed record TwoStageResult : IResult
 
     internal static TwoStageResult Failed(TwoStageVehicle vehicle, LaunchSite site, IReadOnlyList<Finding> findings, string failure) => new(vehicle, site, findings, failure);
 
-    private InvalidOperationException Broken() => new($"{Title} has no parting: {_failure}");
+    private InvalidOperationException Broken() => new($"{Title} has no separation: {_failure}");
 }

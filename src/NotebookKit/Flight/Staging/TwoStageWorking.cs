@@ -31,7 +31,7 @@ internal static class TwoStageWorking
             second,
             new("Together, before gravity and drag", @"\Delta v = \Delta v_1 + \Delta v_2", $"{Digits.Round(firstGain, 4)} m/s + {Digits.Round(secondGain, 4)} m/s",
                 $"{Digits.Round(firstGain + secondGain, 4)} m/s", Tsiolkovsky),
-            new("Speed at the parting", @"v_1 = v_2 = v", "the same for both as they part", result.SeparationSpeed.Show(SpeedUnit.MeterPerSecond, 4), FlightModel.Newton),
+            new("Speed at separation", @"v_1 = v_2 = v", "the same for both as they separate", result.SeparationSpeed.Show(SpeedUnit.MeterPerSecond, 4), FlightModel.Newton),
         ]);
     }
 

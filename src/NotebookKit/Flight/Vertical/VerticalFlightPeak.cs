@@ -9,8 +9,8 @@ namespace NotebookKit.Flight.Vertical;
 /// comes to rest, and no flight.
 /// </param>
 /// <param name="ApogeeMetres">Height above the pad [m]; 0 or above.</param>
-/// <param name="ApogeeSeconds">Time from release to the top [s]; 0 or above.</param>
-/// <param name="MaximumSpeedMetresPerSecond">Greatest speed [m/s]; 0 or above.</param>
+/// <param name="ApogeeSeconds">Time from release to apogee [s]; 0 or above.</param>
+/// <param name="MaximumSpeedMetresPerSecond">Maximum speed [m/s]; 0 or above.</param>
 /// <param name="EndOfJetSeconds">End of the jet from release [s], the top where the jet still runs then; 0 or above.</param>
 /// <param name="Evaluations">Right-hand sides computed; 0 or above.</param>
 public readonly record struct VerticalFlightPeak(
@@ -19,9 +19,9 @@ public readonly record struct VerticalFlightPeak(
     /// <summary>Height above the pad.</summary>
     public Length Apogee => Length.FromMeters(ApogeeMetres);
 
-    /// <summary>Time from release to the top.</summary>
+    /// <summary>Time from release to apogee.</summary>
     public Duration Time => Duration.FromSeconds(ApogeeSeconds);
 
-    /// <summary>Greatest speed.</summary>
+    /// <summary>Maximum speed.</summary>
     public Speed MaximumSpeed => Speed.FromMetersPerSecond(MaximumSpeedMetresPerSecond);
 }

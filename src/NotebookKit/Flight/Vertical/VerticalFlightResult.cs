@@ -57,7 +57,7 @@ public sealed record VerticalFlightResult : IResult
         Rest = end.TopReached && gauge >= ChargedLanding.GonePa ? new ChargedRest(end.EndTime, end.EndHeight, end.WaterLeftKg, gauge) : null;
         WaterOut = double.IsFinite(end.WaterOutTime) && end.WaterLeftKg <= 0 ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
         EndOfJet = new(end.EndTime.Seconds(), end.EndHeight.Metres(), end.EndSpeed.MetresPerSecond());
-        Events = [.. Curve.Events.Append(new("greatest speed", MaximumSpeedTime)).OrderBy(e => e.Time.Seconds), new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
+        Events = [.. Curve.Events.Append(new("maximum speed", MaximumSpeedTime)).OrderBy(e => e.Time.Seconds), new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
 
         List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent || (end.TopReached && end.WaterLeftKg > 0 && gauge < ChargedLanding.GonePa), end.WaterLeftKg)];
         if (tooFast)
@@ -138,10 +138,10 @@ public sealed record VerticalFlightResult : IResult
     /// <summary>Height of the top above the pad.</summary>
     public Length Apogee { get; }
 
-    /// <summary>Time from release to the top.</summary>
+    /// <summary>Time from release to apogee.</summary>
     public Duration ApogeeTime { get; }
 
-    /// <summary>Greatest speed.</summary>
+    /// <summary>Maximum speed.</summary>
     public Speed MaximumSpeed { get; }
 
     /// <summary>When it is reached.</summary>
@@ -186,13 +186,13 @@ public sealed record VerticalFlightResult : IResult
                 .. ComesDownCharged
                     ? [new ResultLine("Comes to rest", Apogee.Show(), $"{ApogeeTime.Show()} after release; not a flight")]
                     : new[] { new ResultLine("Apogee above pad", Apogee.Show()), new ResultLine("Time of apogee", ApogeeTime.Show()) },
-                new("Greatest speed", MaximumSpeed.Show(), $"at {Digits.Round(MaximumSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
+                new("Maximum speed", MaximumSpeed.Show(), $"at {Digits.Round(MaximumSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
                 new("Acceleration at release", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared)} m/s²",
                     $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared / StandardConstants.Gravity, 2)} g"),
                 new("Peak thrust", Curve.PeakThrust.Show()),
                 new("Impulse", $"{Digits.Round(Curve.Impulse.NewtonSeconds)} N s"),
                 .. WaterOut is { } water ? [new ResultLine("Water out", $"{Digits.Round(water.Time.Seconds * 1e3)} ms", $"{water.Speed.Show()}, {water.Height.Show()}")] : Array.Empty<ResultLine>(),
-                .. Rest is { } rest ? [new ResultLine("Still aboard at the top", ChargedLanding.Aboard(rest.WaterKg, rest.GaugePa))] : new[] { EndLine },
+                .. Rest is { } rest ? [new ResultLine("Still aboard at apogee", ChargedLanding.Aboard(rest.WaterKg, rest.GaugePa))] : new[] { EndLine },
             ];
 
     private ChargedRest? Rest { get; }

@@ -11,7 +11,7 @@ public enum FilmLaw
     Vertical,
 
     /// <summary>
-    /// The vessel lies: measured in lying vessels while hydrogen, nitrogen and argon were let in and out, Nu = 0.104 Ra^0.352 on the bore.
+    /// The vessel lies: measured in horizontal vessels while hydrogen, nitrogen and argon were let in and out, Nu = 0.104 Ra^0.352 on the bore.
     /// Source: P. L. Woodfield, M. Monde, Y. Mitsutake, J. Thermal Sci. Tech. 2 (2007) 180, unverified: confirm.
     /// </summary>
     Horizontal,

@@ -56,8 +56,8 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
 
     private Finding? PressureFinding() =>
         Pressure > Chamber.RatedPressure
-            ? Finding.Error($"charge pressure is {Pressure}; the vessel is rated for {Chamber.RatedPressure}. Charge it to its rating or less.")
+            ? Finding.Error($"fill pressure is {Pressure}; the vessel is rated for {Chamber.RatedPressure}. Charge it to its rating or less.")
             : Pressure < 0.1.BarGauge()
-                ? Finding.Error($"charge pressure is {Pressure}; it must be 0.1 bar gauge to the rated {Chamber.RatedPressure}. Nothing drives the water out without it.")
+                ? Finding.Error($"fill pressure is {Pressure}; it must be 0.1 bar gauge to the rated {Chamber.RatedPressure}. Nothing drives the water out without it.")
                 : null;
 }

@@ -64,7 +64,7 @@ internal static class FiringModel
         if (charge.Pressure.Bar > 30 && flow.AirPhase.Kind != ExpansionKind.RealGas)
         {
             findings.Add(Finding.Warning(
-                $"charge pressure is {charge.Pressure}: above 30 bar air is no ideal gas; with γ = 1.4 the pressure late in the water phase comes out up to 5 % too high. FlowModel.Real does better."));
+                $"fill pressure is {charge.Pressure}: above 30 bar air is no ideal gas; with γ = 1.4 the pressure late in the water phase comes out up to 5 % too high. FlowModel.Real does better."));
         }
 
         if (charge.WaterFraction > UnitsNet.Ratio.Zero && charge.GasTemperature < 0.Celsius())

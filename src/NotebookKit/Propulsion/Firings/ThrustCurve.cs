@@ -60,7 +60,7 @@ public sealed record ThrustCurve
 }
 
 /// <summary>Something that happens while a vessel fires or flies.</summary>
-/// <param name="Name">What: "water out", "flow unchoked", "pressure spent", "end of jet", "greatest speed", "apogee", "comes to rest".</param>
+/// <param name="Name">What: "water out", "flow unchoked", "pressure spent", "end of jet", "maximum speed", "apogee", "comes to rest".</param>
 /// <param name="Time">When, from release; 0 or above.</param>
 public sealed record FiringEvent(string Name, Duration Time)
 {

@@ -1,6 +1,6 @@
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Fills what every gas phase has in common: motion and the ledger.</summary>
+/// <summary>Fills what every gas phase has in common: motion and the mass budget.</summary>
 internal static class AirBudget
 {
     public const int Length = 6;

@@ -8,7 +8,7 @@ internal struct FiringBudget
     public double EnthalpyOut, HeatIn, AirJetEnergy, AirJetGroundEnergy;
     public double TubeWork, DragWork;
 
-    /// <summary>Adds the ledger of a water phase.</summary>
+    /// <summary>Adds the mass budget of a water phase.</summary>
     public void AddWater(ReadOnlySpan<double> ledger)
     {
         WaterImpulse += ledger[0];
@@ -20,7 +20,7 @@ internal struct FiringBudget
         DragWork += ledger[6];
     }
 
-    /// <summary>Adds the ledger of a gas phase.</summary>
+    /// <summary>Adds the budget of a gas phase.</summary>
     public void AddAir(ReadOnlySpan<double> ledger)
     {
         AirImpulse += ledger[0];
@@ -31,7 +31,7 @@ internal struct FiringBudget
         DragWork += ledger[5];
     }
 
-    /// <summary>Adds the ledger of a launch tube.</summary>
+    /// <summary>Adds the mass budget of a launch tube.</summary>
     public void AddTube(ReadOnlySpan<double> ledger)
     {
         TubeImpulse += ledger[0];

@@ -3,13 +3,13 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
-/// Gas leaving. Unknowns: height [m], speed [m/s], gas mass [kg], then the phase's own; then, where wanted, the ledger: impulse [N s], enthalpy carried
+/// Gas leaving. Unknowns: height [m], speed [m/s], gas mass [kg], then the phase's own; then, where wanted, the budget: impulse [N s], enthalpy carried
 /// out, heat taken in, kinetic energy of the jet at the exit, the same seen from the ground, work against drag [J].
 /// </summary>
 internal interface IAirPhase<TSelf> : IOdeSystem
     where TSelf : struct
 {
-    /// <summary>Unknowns ahead of the ledger.</summary>
+    /// <summary>Unknowns ahead of the mass budget.</summary>
     int Core { get; }
 
     bool IsHeld { get; }

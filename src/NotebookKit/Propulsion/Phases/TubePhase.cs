@@ -4,7 +4,7 @@ using NotebookKit.Propulsion.Flow;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
-/// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the ledger: impulse [N s], gas work, work against the air outside,
+/// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the budget: impulse [N s], gas work, work against the air outside,
 /// work against drag [J].
 /// </summary>
 internal readonly struct TubePhase<TMount>(

@@ -4,7 +4,7 @@ using NotebookKit.Propulsion.Flow;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
-/// Water leaving with its jet established. Unknowns: height [m], speed [m/s], gas volume [m³]; then, where wanted, the ledger: impulse [N s], gas work,
+/// Water leaving with its jet established. Unknowns: height [m], speed [m/s], gas volume [m³]; then, where wanted, the budget: impulse [N s], gas work,
 /// work against the air outside, jet energy, work of head and inertia of the column, jet energy seen from the ground, work against drag [J].
 /// </summary>
 /// <remarks>
@@ -75,7 +75,7 @@ internal readonly struct WaterPhase<TMount>(
         return rate;
     }
 
-    /// <summary>Books the flows of a moment into the ledger.</summary>
+    /// <summary>Books the flows of a moment into the mass budget.</summary>
     public void Book(Span<double> ledger, in Moment now, double speed, double flow)
     {
         ledger[0] = now.Thrust;

@@ -79,7 +79,7 @@ public sealed record NormalBelief(double Mean, double EquivalentTests, double Fr
 
     private double Quantile(double share, double factor) => StudentT.InvCDF(Mean, Deviation * factor, Freedom, Share(share));
 
-    private static double Share(double share) => new ValidRange<double>(0.0001, 0.9999).Check(share, "share", "0.05 is one in twenty.");
+    private static double Share(double share) => new ValidRange<double>(0.0001, 0.9999).Check(share, "share", "0.05 is 5 %.");
 
     private NormalBelief Known()
     {

@@ -29,13 +29,13 @@ public sealed partial record BurstPrediction
             return
             [
                 new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
-                new("To rate on", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "the fibres as laid alone"),
-                new("First resin crack", FirstPlyFailure.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
+                new("Lower-bound burst", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "the fibres as laid alone"),
+                new("First-ply failure (first resin crack)", FirstPlyFailure.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
                 .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
                 new("Strain at the wall's burst", BurstStrain.ToString()),
                 new("Netting analysis", checks.Netting.ToString(), "fibres alone, as laid"),
-                new("Even wall, thin", checks.ThinWall.ToString(), "the same fibre in every direction alike"),
-                new("Even wall, thick", checks.ThickWall.ToString(), "by Lamé"),
+                new("Isotropic wall, thin", checks.ThinWall.ToString(), "the same fibre in every direction alike"),
+                new("Isotropic wall, thick", checks.ThickWall.ToString(), "by Lamé"),
                 new("Fabrication efficiency", Vessel.Fabrication.Efficiency.Show(), $"range {Vessel.Fabrication.EfficiencyLow.Show()} to {Vessel.Fabrication.EfficiencyHigh.Show()}"),
             ];
         }

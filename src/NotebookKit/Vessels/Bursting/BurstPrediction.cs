@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Bursting;
 
-/// <summary>Where a vessel first cracks and where it bursts: two answers, never one.</summary>
+/// <summary>Where a vessel first fails in a ply and where it bursts: two answers, never one.</summary>
 /// <remarks>Source: as <see cref="Model"/> lists.</remarks>
 public sealed partial record BurstPrediction : IResult
 {
@@ -18,7 +18,7 @@ public sealed partial record BurstPrediction : IResult
             "Each family of fibres is a unidirectional ply by the rule of mixtures and Chamis; crimp is part of the fabrication efficiency.",
             "Resin that cracks leaves the ply 1 % of its stiffness across; plies then fail one by one until fibres or liner give way.",
             "A sleeve off its balance angle turns towards it once its resin has cracked, and the pressure follows the shape.",
-            "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one carries is left out of the burst to rate on.",
+            "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one carries is left out of the lower-bound burst.",
             "Each part of the ends carries the whole thrust; the weakest part bursts the vessel.",
         ],
         "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, or held by cloth or hoop wraps, are predicted; others are bracketed.",
@@ -60,7 +60,7 @@ public sealed partial record BurstPrediction : IResult
     public GaugePressure Burst => WeakestPart.Burst;
 
     /// <summary>
-    /// The burst to rate on: the same, but for the wall no more than netting analysis of its fibres as laid gives, and nothing that a
+    /// The lower-bound burst: the same, but for the wall no more than netting analysis of its fibres as laid gives, and nothing that a
     /// plastic liner carries, which creeps under a held load.
     /// </summary>
     public GaugePressure Low { get; }

@@ -9,7 +9,7 @@ namespace NotebookKit.Vessels.Bursting;
 /// <summary>Breaks a vessel, or only loads it. Source: <see cref="BurstPrediction"/>, <see cref="VesselExpansion"/>.</summary>
 public static class BurstVerbs
 {
-    /// <summary>Where the vessel first cracks and where it bursts, wall and ends. Source: see the result's model card.</summary>
+    /// <summary>Where the vessel first fails in a ply and where it bursts, wall and ends. Source: see the result's model card.</summary>
     /// <param name="vessel">The vessel.</param>
     /// <param name="criterion">Failure criterion of the sound plies.</param>
     /// <exception cref="InvalidDesignException">The design isn't valid.</exception>

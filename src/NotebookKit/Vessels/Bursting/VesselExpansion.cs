@@ -24,8 +24,8 @@ public sealed record VesselExpansion(
 {
     private static readonly ModelCard Card = new(
         "Growth of a closed tube",
-        ["Straight part only; the ends are stiff.", "Before the first crack the wall is linear and elastic; past it, the ply-by-ply path of the burst model.", "Short time: plastic liners creep."],
-        "Up to the burst of the wall; the elastic answer up to the first crack or yield.",
+        ["Straight part only; the ends are stiff.", "Before first-ply failure the wall is linear and elastic; past it, the ply-by-ply path of the burst model.", "Short time: plastic liners creep."],
+        "Up to the burst of the wall; the elastic answer up to first-ply failure or yield.",
         [VesselSources.TubeGrowth, VesselSources.Jones]);
 
     /// <summary>Growth of the volume of the straight part.</summary>

@@ -56,7 +56,7 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
         return OffAxisConstants.Of(a.Inverse(), Plies[0].Lamina.Longitudinal.Pascals);
     }
 
-    /// <summary>Pressure at which the closed tube first cracks and bursts. Source: as the type.</summary>
+    /// <summary>Pressure at which the closed tube first fails in a ply and bursts. Source: as the type.</summary>
     /// <param name="criterion">Failure criterion of the sound ply.</param>
     /// <exception cref="InvalidDesignException">The wall isn't valid.</exception>
     public WallFailure Burst(FailureCriterion criterion = FailureCriterion.MaximumStress) => Fail(WallLoad.ClosedTube, criterion);

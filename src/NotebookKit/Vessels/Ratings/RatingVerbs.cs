@@ -20,7 +20,7 @@ public static class RatingVerbs
 
     /// <summary>
     /// What the vessel may be used at under a rule set. It rests on the low end of the prediction for the low end of the making: until tests have
-    /// shown better, one vessel in twenty may deliver no more. Source: see the result's model card.
+    /// shown better, 5 % of vessels may deliver no more. Source: see the result's model card.
     /// </summary>
     /// <param name="prediction">The burst prediction of the vessel.</param>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
@@ -35,7 +35,7 @@ public static class RatingVerbs
         var poor = (prediction.Vessel with { Fabrication = fabrication with { Efficiency = fabrication.EfficiencyLow } }).Burst(prediction.Criterion);
         return RatingModel.Rate(
             prediction, poor, rules ?? RuleSets.Club, poor.Low,
-            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which nineteen vessels in twenty deliver; {fabrication.Efficiency.Show()} is the mean", wanted, evidence?.Tests ?? []);
+            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which 95 % of vessels deliver; {fabrication.Efficiency.Show()} is the mean", wanted, evidence?.Tests ?? []);
     }
 
     /// <summary>What filling and propulsion need to know of a vessel.</summary>

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Shells;
 
-/// <summary>Membrane stress in an ellipsoidal dome of even wall, a hemisphere included.</summary>
+/// <summary>Membrane stress in an ellipsoidal dome of isotropic wall, a hemisphere included.</summary>
 /// <param name="Radius">Radius of the cylinder it closes, a; 1 to 10 000 mm.</param>
 /// <param name="Depth">Depth, b; 1 to 10 000 mm, a itself for a hemisphere.</param>
 /// <param name="Wall">Wall; above 0.</param>

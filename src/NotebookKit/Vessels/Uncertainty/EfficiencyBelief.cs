@@ -77,7 +77,7 @@ public sealed class EfficiencyBelief
     /// <param name="share">Share [-]; 0 to 1.</param>
     /// <exception cref="OutOfRangeException">The share is out of range.</exception>
     public Ratio Quantile(double share) =>
-        Ratio.FromPercent(100 * At(new ValidRange<double>(0, 1).Check(share, "share", "0.05 is one in twenty.")));
+        Ratio.FromPercent(100 * At(new ValidRange<double>(0, 1).Check(share, "share", "0.05 is 5 %.")));
 
     /// <summary>For example "60.9 %, 45 % to 80 % in nine of ten".</summary>
     public override string ToString() => $"{Mean.Show()}, {Quantile(0.05).Show(2)} to {Quantile(0.95).Show(2)} in nine of ten";

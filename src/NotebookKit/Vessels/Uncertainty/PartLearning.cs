@@ -112,7 +112,7 @@ public sealed class PartLearning : IResult
             foreach (var part in Parts.Where(p => p.Bursts == 1))
                 findings.Add(Finding.Note($"The {part.Part.Name} has given way once: that sets the level, not the scatter, which is still mostly the assumed one."));
             foreach (var part in Parts.Where(p => p.Scatter > HighestStudied))
-                findings.Add(Finding.Warning($"The {part.Part.Name} scatters by {Digits.Round(100 * part.Scatter, 2)} % from vessel to vessel; past {Digits.Round(100 * HighestStudied)} % more than one B-basis in twenty turned out too high in simulated clubs. Find out what differs from vessel to vessel before rating on it."));
+                findings.Add(Finding.Warning($"The {part.Part.Name} scatters by {Digits.Round(100 * part.Scatter, 2)} % from vessel to vessel; past {Digits.Round(100 * HighestStudied)} % more than 5 % of B-basis values turned out too high in simulated clubs. Find out what differs from vessel to vessel before rating on it."));
             foreach (var part in Parts.Where(p => p.Part.Before.IsBolder))
                 findings.Add(Finding.Warning($"The prior of the {part.Part.Name} is bolder than the default; the share of clubs that would be rated too high with it has not been studied. Leave the prior out, or let tests speak."));
             foreach (var test in Tests.OfType<PartBurst>())

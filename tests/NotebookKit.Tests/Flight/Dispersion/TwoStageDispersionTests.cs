@@ -42,7 +42,7 @@ public class TwoStageDispersionTests
         Assert.All(result.Apogee.Values, h => Assert.Equal(up.ApogeeM, h));
         Assert.All(result.East.Values, x => Assert.Equal(up.LandingAt.Y, x));
         Assert.All(result.Booster!.East.Values, x => Assert.Equal(down.LandingAt.Y, x));
-        Assert.All(result.Outputs.Single(s => s.Name == "Time the stages part").Values, t => Assert.Equal(end.Time, t));
+        Assert.All(result.Outputs.Single(s => s.Name == "Time the stages separate").Values, t => Assert.Equal(end.Time, t));
         // And the flight that a reader sees, which is integrated more finely.
         var nominal = pair.Fly(Site);
         Tolerance.Relative(nominal.Apogee.Meters, result.Apogee[0], 1e-4);
@@ -84,7 +84,7 @@ public class TwoStageDispersionTests
     {
         var spread = TwoStageSpread.None with { Separation = 300.Milliseconds() };
         var result = Pair.Disperse(SampleVehicles.Calm with { Rail = new(4.Metres()) }, spread, 60, 4);
-        var late = result.Inputs.Single(s => s.Name == "Time of the parting");
+        var late = result.Inputs.Single(s => s.Name == "Time of separation");
         // A latch is never early.
         Assert.All(late.Values, t => Assert.True(t >= 0));
         var order = Enumerable.Range(0, 60).OrderBy(i => late[i]).ToArray();
@@ -131,7 +131,7 @@ public class TwoStageDispersionTests
         var result = pair.Disperse(Site, TwoStageSpread.None with { Separation = 40.Milliseconds() }, 80, 6);
         Assert.InRange(result.Unparted, 10, 45);
         Assert.Equal(result.Unparted, result.Failed);
-        Assert.Contains(result.Findings, f => f.Message.Contains("don't part in order", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Message.Contains("don't separate in order", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -157,8 +157,8 @@ public class TwoStageDispersionTests
         var refused = Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, spread, 1, 1, threads: 0));
         var errors = refused.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message).ToArray();
         Assert.Equal(5, errors.Length);
-        Assert.Contains(errors, m => m.StartsWith("booster: spread of the charge pressure", StringComparison.Ordinal));
-        Assert.Contains(errors, m => m.Contains("spread of the time of the parting is 3 s", StringComparison.Ordinal));
+        Assert.Contains(errors, m => m.StartsWith("booster: spread of the fill pressure", StringComparison.Ordinal));
+        Assert.Contains(errors, m => m.Contains("spread of the time of separation is 3 s", StringComparison.Ordinal));
         Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, Usual with { Separation = (-1).Seconds() }, 10, 1));
     }
 

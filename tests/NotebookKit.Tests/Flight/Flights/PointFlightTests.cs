@@ -202,7 +202,7 @@ public class PointFlightTests
     [Theory]
     [InlineData(2.5, "on the way up, and cuts the climb short")]
     [InlineData(3.0, "on the way up, and cuts the climb short")]
-    [InlineData(9.0, "after the top")]
+    [InlineData(9.0, "after apogee")]
     public void A_timer_that_is_off_is_said_with_the_speed_it_opens_at(double seconds, string words)
     {
         var flight = (Trainer with { Deployment = Deployment.ByTimer(seconds.Seconds()) }).Fly(SampleVehicles.Calm);
@@ -237,7 +237,7 @@ public class PointFlightTests
     public void An_opening_far_after_the_top_is_said_with_its_load_whatever_brings_it_out()
     {
         var late = (Trainer with { Deployment = Deployment.ByApogeeSensor(4.Seconds()) }).Fly(SampleVehicles.Calm);
-        Assert.Contains(late.Findings, f => f.Message.Contains("4 s after the top. Shorten the delay", StringComparison.Ordinal));
+        Assert.Contains(late.Findings, f => f.Message.Contains("4 s after apogee. Shorten the delay", StringComparison.Ordinal));
         Assert.Contains(late.Findings, f => f.Message.Contains("times the weight", StringComparison.Ordinal));
         Assert.DoesNotContain(Trainer.Fly(SampleVehicles.Calm).Findings, f => f.Message.Contains("canopy", StringComparison.Ordinal));
     }

@@ -169,7 +169,7 @@ public class SixDegreesTests
         var points = Trainer with { Parts = new([.. Trainer.Parts.Parts.Select(p => p with { Diameter = UnitsNet.Length.Zero })]) };
         var refused = Assert.Throws<NotebookKit.Provenance.InvalidDesignException>(() => points.FlySixDegrees(SampleVehicles.Calm));
         Assert.Contains("roll inertia of the parts is 0", refused.Message, StringComparison.Ordinal);
-        Assert.Contains("Give the parts of the ledger a diameter", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("Give the parts of the mass budget a diameter", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]

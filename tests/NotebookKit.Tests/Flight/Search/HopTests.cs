@@ -22,7 +22,7 @@ public class HopTests
         Assert.Contains($"{result.ApogeeTime.Show()} after release, at {result.Apogee.Show()}", error, StringComparison.Ordinal);
         Assert.Contains("Use less water", error, StringComparison.Ordinal);
         Assert.Null(result.WaterOut);
-        Assert.Equal(["greatest speed", "comes to rest"], result.Events.Select(e => e.Name));
+        Assert.Equal(["maximum speed", "comes to rest"], result.Events.Select(e => e.Name));
         Assert.DoesNotContain(result.Curve.Events, e => e.Name is "water out" or "end of jet");
         Assert.DoesNotContain(result.Lines, l => l.Name is "Water out" or "End of jet" or "Apogee above pad");
         Assert.All(result.Lines, l => Assert.DoesNotContain("NaN", l.Value + l.Note, StringComparison.Ordinal));

@@ -25,7 +25,7 @@ public class TwoStageTests
         Assert.Equal(ascent.Height[^1], down.Height[0], 9);
         Assert.Equal(ascent.Speed[^1], down.Speed[0], 9);
         Tolerance.Relative(ascent.Mass[^1], up.Mass[0] + down.Mass[0], 1e-12);
-        // Momentum over the parting, with the masses and speeds that each result shows.
+        // Momentum over separation, with the masses and speeds that each result shows.
         Tolerance.Relative(ascent.Mass[^1] * ascent.Speed[^1], (up.Mass[0] * up.Speed[0]) + (down.Mass[0] * down.Speed[0]), 1e-9);
         Assert.Equal(flight.SeparationTime.Seconds, up.Time[0], 9);
         Assert.Equal(flight.SeparationHeight.Meters, up.Height[0], 9);
@@ -80,7 +80,7 @@ public class TwoStageTests
 
     [Theory]
     [InlineData(0.3, "jet still runs")]
-    [InlineData(5, "after the top")]
+    [InlineData(5, "after apogee")]
     [InlineData(50, "the ground comes first")]
     public void A_parting_at_a_bad_time_has_no_answer_and_says_why(double seconds, string words)
     {

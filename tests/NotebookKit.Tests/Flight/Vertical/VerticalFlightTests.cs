@@ -125,7 +125,7 @@ public class VerticalFlightTests
         var result = Curlew.Fly();
         Assert.Equal("apogee", result.Events[^1].Name);
         Assert.Equal(result.Events.Select(e => e.Time.Seconds).Order(), result.Events.Select(e => e.Time.Seconds));
-        Assert.Equal(["water out", "flow unchoked", "greatest speed", "end of jet", "apogee"], result.Events.Select(e => e.Name));
+        Assert.Equal(["water out", "flow unchoked", "maximum speed", "end of jet", "apogee"], result.Events.Select(e => e.Name));
         Tolerance.Absolute(0, result.Speed.Values[^1], 1e-9);
         Tolerance.Relative(result.Apogee.Meters, result.Height.Values.Max(), 1e-12);
         Assert.All(new[] { result.Height, result.Speed, result.Thrust, result.Mass, result.WaterLevel, result.Mach, result.DynamicPressure, result.Pressure },

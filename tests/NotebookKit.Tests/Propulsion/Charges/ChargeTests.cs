@@ -30,13 +30,13 @@ public class ChargeTests
 
     [Fact]
     public void Refuses_more_than_the_rating_and_says_so() =>
-        Refused(Good with { Pressure = 56.BarGauge() }, "charge pressure is 56 bar gauge", "rated for 55 bar gauge");
+        Refused(Good with { Pressure = 56.BarGauge() }, "fill pressure is 56 bar gauge", "rated for 55 bar gauge");
 
     [Theory]
     [InlineData(0)]
     [InlineData(-0.5)]
     public void Refuses_no_pressure_and_suction(double bar) =>
-        Refused(Good with { Pressure = bar.BarGauge() }, "charge pressure is", "0.1 bar gauge");
+        Refused(Good with { Pressure = bar.BarGauge() }, "fill pressure is", "0.1 bar gauge");
 
     [Theory]
     [InlineData(-30)]

@@ -200,7 +200,7 @@ public class MeasuredVesselCases
             Tolerance.Absolute(kelvins, At(result.Time, result.Temperature, t) + 273.15, 8);
     }
 
-    private const string EvacuatedAir = "Room air into an evacuated lying vessel of 16.2 L, attributed to J. C. Dutton, R. E. Coverdill 1997";
+    private const string EvacuatedAir = "Room air into an evacuated horizontal vessel of 16.2 L, attributed to J. C. Dutton, R. E. Coverdill 1997";
 
     // The paper's bore and wall are not at hand: 0.23 m and 8 mm are those of a steel cylinder of that size. Fill times are those of the traces' peaks.
     // A wide inlet is taken: no jet stirs.

@@ -26,7 +26,7 @@ public class RecordFlightPublishedTests
         Tolerance.Relative(5393.66, flight.Curve.PeakThrust.Newtons, 0.02);
         Assert.InRange(flight.MaximumSpeedTime.Seconds, 0.05, 0.5);
 
-        // The published check counts the coast from the greatest speed, at sea-level density; here density falls with height.
+        // The published check counts the coast from the maximum speed, at sea-level density; here density falls with height.
         var from = HeightAt(flight, flight.MaximumSpeedTime.Seconds);
         Tolerance.Relative(830, flight.Apogee.Meters - from, 0.05);
     }

@@ -28,7 +28,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
     /// <summary>How the edge of the hole is held; nothing holds it unless said.</summary>
     public PlateHole Hole { get; init; } = PlateHole.Free;
 
-    /// <summary>Who carries the thrust on what closes the hole; it hangs on the edge unless said.</summary>
+    /// <summary>Who carries the thrust on what closes the hole; the edge supports it unless said.</summary>
     public HoleCover Cover { get; init; } = HoleCover.SupportedAtEdge;
 
     /// <summary>Whether there is no hole.</summary>
@@ -52,7 +52,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
     ]);
 
     /// <summary>
-    /// Deflection and stress under a pressure on the whole of the plate outside the hole, with the cover's pull where it hangs on the
+    /// Deflection and stress under a pressure on the whole of the plate outside the hole, with the cover's pull where it is supported at the
     /// edge.
     /// </summary>
     /// <param name="pressure">Pressure on the plate; 0 to 2000 bar.</param>

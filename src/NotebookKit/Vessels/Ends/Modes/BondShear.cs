@@ -50,7 +50,7 @@ public sealed record BondShear(
         new("Fall-off", @"\omega^2 = \frac{G}{h}\left(\frac{1}{k_1}+\frac{1}{k_2}\right)",
             $"G {Bond.AdhesiveShearModulus.Show()}, h {Bond.BondLine.Show()}", $"{Digits.Round(Omega.InverseMillimeters, 4)} 1/mm",
             VesselSources.ShearLag),
-        new("Largest shear",
+        new("Maximum shear",
             @"\frac{\tau_{max}}{\bar\tau} = \frac{\omega l}{2}\left(\coth\frac{\omega l}{2}" +
             @"+\left|\frac{k_1-k_2}{k_1+k_2}\right|\tanh\frac{\omega l}{2}\right)",
             $"ω·l {Digits.Round(Omega.InverseMeters * Bond.Overlap.Meters)}", Mpa(Peak), VesselSources.ShearLag),

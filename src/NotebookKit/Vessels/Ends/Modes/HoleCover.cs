@@ -4,7 +4,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 public enum HoleCover
 {
     /// <summary>
-    /// It hangs on the edge of the hole and pulls on it. Taken where nothing else is said, since it loads the plate more.
+    /// It is supported at the edge of the hole and pulls on it. Taken where nothing else is said, since it loads the plate more.
     /// </summary>
     SupportedAtEdge,
 

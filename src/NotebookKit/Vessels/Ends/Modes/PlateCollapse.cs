@@ -21,7 +21,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// </remarks>
 public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length Thickness, Pressure YieldStrength, PlateRim Rim)
 {
-    /// <summary>Who carries the thrust on what closes the hole; it hangs on the edge unless said.</summary>
+    /// <summary>Who carries the thrust on what closes the hole; the edge supports it unless said.</summary>
     public HoleCover Cover { get; init; } = HoleCover.SupportedAtEdge;
 
     /// <summary>When the section yields; Tresca, the lowest, unless said.</summary>
@@ -46,7 +46,7 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
     ]);
 
     /// <summary>
-    /// Pressure at which the plate collapses, with the cover's pull where it hangs on the edge of the hole. Source: Hopkins and Prager
+    /// Pressure at which the plate collapses, with the cover's pull where it is supported at the edge of the hole. Source: Hopkins and Prager
     /// 1953; Hopkins and Wang 1954.
     /// </summary>
     /// <exception cref="InvalidDesignException">The plate isn't valid.</exception>

@@ -3,7 +3,7 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <summary>How a load on a plate of radius 1 mounts up from the hole outwards: radius times shear, g(r) = α·r² + β.</summary>
 internal readonly record struct PlateLoad(double Hole, double Square, double Constant)
 {
-    /// <summary>Pressure 1 outside the hole, and the share of its thrust on the hole that hangs on the edge.</summary>
+    /// <summary>Pressure 1 outside the hole, and the share of its thrust on the hole that the edge supports.</summary>
     public static PlateLoad Pressure(double hole, double cover) => new(hole, 0.5, (cover - 1) * hole * hole / 2);
 
     /// <summary>A load of 2π around the edge of the hole.</summary>

@@ -27,7 +27,7 @@ public sealed record RimStrength(RimAtOpening Rim, double? StressFactor, Length?
         "Bending of a thin hemisphere around its hole, beside area replacement",
         [
             "Elastic, thin, of one material alike in every direction; the rim's extra wall lies evenly about the middle of the dome's.",
-            "The cover hangs on the hole's edge and holds it neither from widening nor from tilting.",
+            "The cover is supported at the hole's edge and holds it neither from widening nor from tilting.",
             "The dome meets its like at the equator; the body's own pull there is left out.",
             "Of a laminate the largest pull is compared, not a push.",
         ],
