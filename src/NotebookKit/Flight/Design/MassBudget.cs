@@ -42,7 +42,7 @@ public sealed record MassBudget(IReadOnlyList<MassPart> Parts)
 
     /// <summary>Mass, centre of gravity and inertias. Source: parallel-axis theorem.</summary>
     /// <exception cref="InvalidDesignException">The mass budget can't be computed; carries all findings.</exception>
-    public MassProperties Balance()
+    public MassProperties MassProperties()
     {
         var findings = Validate();
         InvalidDesignException.ThrowIfAny($"Mass budget of {Name}", findings);

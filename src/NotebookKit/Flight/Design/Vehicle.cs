@@ -68,7 +68,7 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
 
     /// <summary>Mass, centre of gravity and inertias, empty. Source: parallel-axis theorem.</summary>
     /// <exception cref="InvalidDesignException">The mass budget can't be computed; carries all findings.</exception>
-    public MassProperties MassProperties() => (Parts with { Name = Name }).Balance();
+    public MassProperties MassProperties() => (Parts with { Name = Name }).MassProperties();
 
     /// <summary>Gas aboard at release by the flow's own gas law [kg].</summary>
     internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;

@@ -10,7 +10,7 @@ public class BalanceTests
     [Fact]
     public void Two_points()
     {
-        var balance = new MassBudget([new MassPart("a", 1.Kilograms(), 1.Metres()), new MassPart("b", 1.Kilograms(), 2.Metres())]).Balance();
+        var balance = new MassBudget([new MassPart("a", 1.Kilograms(), 1.Metres()), new MassPart("b", 1.Kilograms(), 2.Metres())]).MassProperties();
         Tolerance.Relative(1.5, balance.CentreOfGravity.Meters, 1e-12);
         Tolerance.Relative(0.5, balance.PitchInertia.KilogramSquareMeters, 1e-12);
         Assert.Equal(0, balance.RollInertia.KilogramSquareMeters);
@@ -25,7 +25,7 @@ public class BalanceTests
             Extent = (1.0 / pieces).Metres(),
             Diameter = 0.1.Metres(),
         }).ToArray();
-        var balance = new MassBudget(parts).Balance();
+        var balance = new MassBudget(parts).MassProperties();
         Tolerance.Relative(2.0 / 12 + (2 * 0.0025 / 2), balance.PitchInertia.KilogramSquareMeters, 1e-9);
         Tolerance.Relative(2 * 0.0025, balance.RollInertia.KilogramSquareMeters, 1e-9);
     });
@@ -33,8 +33,8 @@ public class BalanceTests
     [Fact]
     public void Weighing_a_part_replaces_its_estimate_and_narrows_the_spread()
     {
-        var before = SampleAirframes.ThreeFins.MassBudget.Balance();
-        var after = SampleAirframes.ThreeFins.MassBudget.Weighed("Nose and recovery", 371.Grams()).Balance();
+        var before = SampleAirframes.ThreeFins.MassBudget.MassProperties();
+        var after = SampleAirframes.ThreeFins.MassBudget.Weighed("Nose and recovery", 371.Grams()).MassProperties();
         Tolerance.Relative(before.Mass.Grams + 21, after.Mass.Grams, 1e-12);
         Assert.True(after.MassSpread < before.MassSpread);
         Assert.True(after.WeighedShare > before.WeighedShare);
@@ -51,12 +51,12 @@ public class BalanceTests
     public void A_ledger_with_three_faults_says_all_three()
     {
         var error = Assert.Throws<InvalidDesignException>(() => new MassBudget(
-            [new MassPart("a", 0.Grams(), 1.Metres()), new MassPart("b", 1.Grams(), 90.Metres()) { Extent = (-1).Metres() }]).Balance());
+            [new MassPart("a", 0.Grams(), 1.Metres()), new MassPart("b", 1.Grams(), 90.Metres()) { Extent = (-1).Metres() }]).MassProperties());
         Assert.Equal(3, error.Findings.Count(f => f.Severity == FindingSeverity.Error));
     }
 
     [Fact]
-    public void An_empty_ledger_is_refused() => Assert.Throws<InvalidDesignException>(() => new MassBudget([]).Balance());
+    public void An_empty_ledger_is_refused() => Assert.Throws<InvalidDesignException>(() => new MassBudget([]).MassProperties());
 
     // By hand: 56 mm bore, 1 l of water stands 406.7 mm high, its centre 203.4 mm above the nozzle end.
     [Fact]
@@ -93,5 +93,5 @@ public class BalanceTests
         Assert.ThrowsAny<ArgumentException>(() => new MassPart("a", double.NaN.Grams(), 1.Metres()));
 
     [Fact]
-    public void Mass_reads_in_grams() => Assert.Contains(SampleAirframes.ThreeFins.MassBudget.Balance().Lines, l => l.Value == "1 140 g" || l.Value == "1140 g");
+    public void Mass_reads_in_grams() => Assert.Contains(SampleAirframes.ThreeFins.MassBudget.MassProperties().Lines, l => l.Value == "1 140 g" || l.Value == "1140 g");
 }

@@ -111,7 +111,7 @@ public class PitchRollTests
         var frame = SampleAirframes.ThreeFins;
         var heavy = frame with { MassBudget = frame.MassBudget.With(new MassPart("Ballast", 2.Kilograms(), 200.Millimetres())) };
         var result = heavy.LeaveRail(exit.MetresPerSecond(), 2.MetresPerSecond(), 0.Grams(), 0.Grams());
-        Assert.True(heavy.Body.MarginAt(heavy.MassBudget.Balance().CentreOfGravity, 15.Degrees()) > 1);
+        Assert.True(heavy.Body.MarginAt(heavy.MassBudget.MassProperties().CentreOfGravity, 15.Degrees()) > 1);
         Tolerance.Absolute(wind, result.WindLimit.MetersPerSecond, 6e-4);
     }
 
