@@ -105,6 +105,7 @@ public class FloorTests
     public void Every_type_of_these_folders_stands_on_a_known_floor() =>
         Violations.None(Repository.Library.GetTypes()
             .Where(t => t.Namespace is { } name && name.StartsWith("NotebookKit.", StringComparison.Ordinal) && Folders.Contains(name.Split('.')[1]))
+            .Where(t => !AreSentences(t.Namespace!.Split('.'), t.Name))
             .Select(t => string.Join('.', t.Namespace!.Split('.').Skip(1).Take(2)))
             .Distinct().Except(MaySee.Keys));
 
@@ -115,6 +116,21 @@ public class FloorTests
             .Where(names => names.Length > 2 && names[0] == "NotebookKit")
             .Select(names => names[1])
             .Distinct().Except(Folders));
+
+    // What a folder's findings say lies at its root, below all floors: every floor may see the sentences, and they see none.
+    [Fact]
+    public void Sentences_see_no_floor_of_their_folder()
+    {
+        var sentences = Code.Types.Where(t => AreSentences(NamesOf(t), t.Name)).ToList();
+        Assert.NotEmpty(sentences);
+        Violations.None(
+            from type in sentences
+            from dependency in type.Dependencies
+            let names = NamesOf(dependency.Target)
+            where dependency.Target is not GenericParameter && dependency.Target.FullName != type.FullName
+            where names.Length > 1 && names[0] == "NotebookKit" && names[1] is not ("Quantities" or "Provenance")
+            select $"{type.FullName} -> {dependency.Target.FullName}");
+    }
 
     // A test is found where its subject lies; what is shared by the tests of a folder lies at its root.
     [Fact]
@@ -134,9 +150,15 @@ public class FloorTests
 
     private static string FolderOf(string floor) => floor.Split('.')[0];
 
+    private static string[] NamesOf(IType type) => (type.Namespace?.FullName ?? "").Split('.');
+
+    private static bool AreSentences(string[] names, string type) =>
+        names.Length == 2 && names[0] == "NotebookKit" && type == $"{names[1]}Findings";
+
     private static string? FloorOf(IType type)
     {
-        var names = (type.Namespace?.FullName ?? "").Split('.');
+        var names = NamesOf(type);
+        if (AreSentences(names, type.Name)) return null;
         return names.Length > 1 && names[0] == "NotebookKit" && Folders.Contains(names[1]) ? string.Join('.', names.Skip(1).Take(2)) : null;
     }
 }
