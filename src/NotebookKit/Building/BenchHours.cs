@@ -23,8 +23,9 @@ public sealed record BenchHours(TimeOnly From, TimeOnly Until, IReadOnlyList<Day
     public IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [];
-        if (Days.Count == 0) findings.Add(Finding.Error("There is no day at the bench; give at least one day of the week."));
-        if (Until.ToTimeSpan() - From.ToTimeSpan() < TimeSpan.FromMinutes(30)) findings.Add(Finding.Error($"Bench hours are {From:HH\\:mm} to {Until:HH\\:mm}; they must last half an hour or more, within one day."));
+        if (Days.Count == 0) findings.Add(BuildingFindings.NoDayAtBench());
+        if (Until.ToTimeSpan() - From.ToTimeSpan() < TimeSpan.FromMinutes(30))
+            findings.Add(BuildingFindings.BenchHoursTooShort(From, Until));
         return findings;
     }
 

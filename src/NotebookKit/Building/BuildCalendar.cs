@@ -19,18 +19,18 @@ public sealed record BuildCalendar(IReadOnlyList<BuildTask> Tasks, DateTime Star
     public IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [.. Hours.Validate(), .. Tasks.SelectMany(t => t.Validate())];
-        if (Tasks.Count is < 1 or > 200) findings.Add(Finding.Error($"There are {Tasks.Count} tasks; there must be 1 to 200."));
-        if (People is < 1 or > 20) findings.Add(Finding.Error($"Number of people is {People}; it must be 1 to 20."));
+        if (Tasks.Count is < 1 or > 200) findings.Add(BuildingFindings.TaskCountOutOfRange(Tasks.Count));
+        if (People is < 1 or > 20) findings.Add(BuildingFindings.NumberOfPeopleOutOfRange(People));
         foreach (var twice in Tasks.GroupBy(t => t.Name, StringComparer.Ordinal).Where(g => g.Count() > 1))
-            findings.Add(Finding.Error($"{twice.Count()} tasks are called '{twice.Key}'; give each a name of its own."));
+            findings.Add(BuildingFindings.TaskNameIsNotUnique(twice.Count(), twice.Key));
         var names = Tasks.Select(t => t.Name).ToHashSet(StringComparer.Ordinal);
         foreach (var task in Tasks)
             foreach (var before in task.After.Where(b => !names.Contains(b)))
-                findings.Add(Finding.Error($"'{task.Name}' waits for '{before}', which isn't in the plan. Check the name."));
+                findings.Add(BuildingFindings.TaskWaitsForUnknownTask(task.Name, before));
         if (findings.Count > 0) return findings;
         foreach (var task in Tasks.Where(t => t.HandsSpan > Hours.Stretch))
-            findings.Add(Finding.Error($"'{task.Name}' takes {Hands(task)} of work in one go; an evening has {Hours.Stretch.TotalHours:0.#} h. Divide it, or work on a longer day."));
-        if (CriticalPath.OrderOf(Tasks) is null) findings.Add(Finding.Error("Some tasks wait for each other in a circle; none of them could ever begin. Look at what waits for what."));
+            findings.Add(BuildingFindings.TaskDoesNotFitEvening(task.Name, Hands(task), Hours.Stretch.TotalHours));
+        if (CriticalPath.OrderOf(Tasks) is null) findings.Add(BuildingFindings.SomeTasksWaitForEachOther());
         return findings;
     }
 

@@ -19,7 +19,7 @@ public sealed record BuildTask(string Name, Duration Hands, Duration Waits, para
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            string.IsNullOrWhiteSpace(Name) ? Finding.Error("A task has no name; give each one of its own.") : null,
+            string.IsNullOrWhiteSpace(Name) ? BuildingFindings.TaskHasNoName() : null,
             new ValidRange<Duration>(Duration.Zero, 24.Hours()).Find(Hands, $"hands-on time of {Name}", "Divide a longer one into evenings."),
             new ValidRange<Duration>(Duration.Zero, (24 * 60).Hours()).Find(Waits, $"wait of {Name}", "Check its unit."),
         }.OfType<Finding>().ToList();

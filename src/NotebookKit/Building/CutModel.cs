@@ -89,7 +89,8 @@ internal static class CutModel
                 var longest = Math.Sqrt(2) * roll - around;
                 if (longest <= 2 * join)
                 {
-                    findings.Add(Finding.Error($"{name} is laid on the bias: {Digits.Round(1000 * around)} mm around take a roll wider than {wrap.Cloth.RollWidth.Show()}, at least {Digits.Round(1000 * (around + 2 * join) / Math.Sqrt(2))} mm. Take fewer turns at a time or a wider roll."));
+                    findings.Add(BuildingFindings.BiasClothNeedsWiderRoll(
+                        name, 1000 * around, wrap.Cloth.RollWidth, 1000 * (around + 2 * join) / Math.Sqrt(2)));
                     return Piece(1, along, around, 0, "");
                 }
 

@@ -69,7 +69,7 @@ public sealed record FinFillets(Length Body, Length FinThickness, Length Root, L
             new ValidRange<Length>(1.Millimetres(), 100.Millimetres()).Find(Radius, "radius of the fillet", "A tenth of the root chord is usual."),
             new ValidRange<double>(1, 12).Find(Fins, "number of fins", "Three or four are usual."),
             new ValidRange<Ratio>(0.Percent(), 200.Percent()).Find(Waste, "adhesive wasted", "A third is common practice."),
-            FinThickness < Body / 2 ? null : Finding.Error($"the fin is {FinThickness.Show()} thick on a body of {Body.Show()}; it must be thinner than half of it. Check the units."),
+            FinThickness < Body / 2 ? null : BuildingFindings.FinTooThickForBody(FinThickness, Body),
         ];
         return [.. findings.OfType<Finding>()];
     }

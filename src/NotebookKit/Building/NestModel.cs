@@ -3,7 +3,6 @@ using NetTopologySuite.Geometries.Prepared;
 using NetTopologySuite.Operation.Union;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Building;
@@ -45,13 +44,14 @@ internal sealed class NestModel
     {
         for (var i = 0; i < _shapes.Length; i++)
             if (_shapes[i].All(s => Room(s) is null))
-                throw new InvalidDesignException("Pieces on a sheet", [Finding.Error($"{_nest.Pieces[i].Name} doesn't fit a sheet of {_nest.SheetLength.Show()} × {_nest.SheetWidth.Show()} with {_nest.Gap.Show()} to its edges{(_nest.Turns == SheetTurns.Quarter ? "" : " in the direction its plies ask for")}. Take a larger sheet.")]);
+                throw new InvalidDesignException("Pieces on a sheet", [BuildingFindings.PieceDoesNotFitSheet(
+                    _nest.Pieces[i].Name, _nest.SheetLength, _nest.SheetWidth, _nest.Gap, _nest.Turns == SheetTurns.Quarter)]);
 
         var tries = new (List<Set> Sets, int Sheets, double Used)[_nest.Tries];
         Parallel.For(0, _nest.Tries, _run.Parallel(), k => tries[k] = Lay(Order(k), k));
         var best = tries.Where(t => t.Sets.Count == _pieces.Count).OrderBy(t => t.Sheets).ThenBy(t => t.Used).FirstOrDefault();
         if (best.Sets is null)
-            throw new InvalidDesignException("Pieces on a sheet", [Finding.Error($"The pieces take more than {MostSheets} sheets. Cut larger batches sheet by sheet.")]);
+            throw new InvalidDesignException("Pieces on a sheet", [BuildingFindings.PiecesTakeTooManySheets(MostSheets)]);
         return new NestResult(_nest, [.. best.Sets.Select(Placement)], best.Sheets, Length.FromMillimeters(best.Used));
     }
 

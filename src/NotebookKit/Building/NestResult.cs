@@ -60,7 +60,7 @@ public sealed record NestResult : IResult
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings => Sheets > 1
-        ? [Finding.Note($"It takes {Sheets} sheets; pieces of one set are better cut from one sheet, so that they weigh and bend alike.")]
+        ? [BuildingFindings.PiecesTakeSeveralSheets(Sheets)]
         : [];
 
     /// <inheritdoc/>

@@ -40,8 +40,10 @@ public sealed record ResinPlan(ResinSystem System, IReadOnlyList<ResinShare> Sha
             new ValidRange<Ratio>(0.Percent(), 200.Percent()).Find(Waste, "resin wasted", "A third is common practice for small work."),
             new ValidRange<double>(0.5, 200).Find(GramsPerMinute, "pace of laying on in g/min", "Time yourself: some 5 g a minute."),
             new ValidRange<Ratio>(20.Percent(), 90.Percent()).Find(UsableLife, "usable share of the pot life", "It thickens well before it gels."),
-            Shares.Count == 0 ? Finding.Error("There is nothing to lay up; give at least one share of resin.") : null,
-            .. Shares.Select(s => s.Mass > Mass.Zero && s.Mass <= 100.Kilograms() ? null : Finding.Error($"resin for {s.For} is {s.Mass.Show()}; it must be above 0 to 100 kg. Check its unit.")),
+            Shares.Count == 0 ? BuildingFindings.NothingToLay() : null,
+            .. Shares.Select(s => s.Mass > Mass.Zero && s.Mass <= 100.Kilograms()
+                ? null
+                : BuildingFindings.ResinMassOutOfRange(s.For, s.Mass)),
         ];
         return [.. findings.OfType<Finding>()];
     }

@@ -17,7 +17,9 @@ public sealed record ResinPlanResult : IResult
         Findings =
         [
             .. findings,
-            .. byTime < system.PotLifeMass.Grams / 5 ? [Finding.Warning($"at this pace only {Digits.Round(byTime, 2)} g are laid on before {system.Name} thickens: take a slower hardener or more hands.")] : Array.Empty<Finding>(),
+            .. byTime < system.PotLifeMass.Grams / 5
+                ? [BuildingFindings.ResinThickensBeforeItIsLaid(byTime, system.Name)]
+                : Array.Empty<Finding>(),
         ];
     }
 

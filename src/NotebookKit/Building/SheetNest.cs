@@ -36,9 +36,9 @@ public sealed record SheetNest(Length SheetLength, Length SheetWidth, IReadOnlyL
             side.Find(SheetLength, "length of the sheet", "Check its unit."), side.Find(SheetWidth, "width of the sheet", "Check its unit."),
             new ValidRange<Length>(Length.Zero, 50.Millimetres()).Find(Gap, "gap between pieces", "A saw takes 1 to 3 mm."),
             new ValidRange<double>(1, 500).Find(Tries, "orders tried", "A dozen is enough for fins."),
-            Enum.IsDefined(Turns) ? null : Finding.Error($"turns is {Turns}; it must be one of {string.Join(", ", Enum.GetNames<SheetTurns>())}."),
-            Pieces.Count == 0 ? Finding.Error("There is no piece to lay; give at least one.") : null,
-            Pieces.Sum(p => p.Count) > 200 ? Finding.Error($"There are {Pieces.Sum(p => p.Count)} pieces; up to 200 are laid. Cut larger batches sheet by sheet.") : null,
+            Enum.IsDefined(Turns) ? null : BuildingFindings.TurnsUnknown(Turns.ToString(), Enum.GetNames<SheetTurns>()),
+            Pieces.Count == 0 ? BuildingFindings.NoPieceToLay() : null,
+            Pieces.Sum(p => p.Count) > 200 ? BuildingFindings.TooManyPieces(Pieces.Sum(p => p.Count)) : null,
             .. Pieces.SelectMany(p => p.Validate()),
         ];
         return [.. findings.OfType<Finding>()];

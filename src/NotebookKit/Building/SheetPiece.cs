@@ -1,5 +1,4 @@
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Building;
@@ -32,15 +31,15 @@ public sealed record SheetPiece(string Name, IReadOnlyList<SheetPoint> Outline, 
     public IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [];
-        if (Count is < 1 or > 100) findings.Add(Finding.Error($"number of {Name} is {Count}; it must be 1 to 100. Cut larger batches sheet by sheet."));
+        if (Count is < 1 or > 100) findings.Add(BuildingFindings.PieceCountOutOfRange(Name, Count));
         if (Outline.Count is < 3 or > 200)
-            findings.Add(Finding.Error($"outline of {Name} has {Outline.Count} corners; it must have 3 to 200. List them in order round the piece."));
+            findings.Add(BuildingFindings.OutlineCornerCountOutOfRange(Name, Outline.Count));
         else if (Outline.Any(p => !double.IsFinite(p.Along.Meters) || !double.IsFinite(p.Across.Meters)))
-            findings.Add(Finding.Error($"outline of {Name} has a corner that is no number. Check the outline."));
+            findings.Add(BuildingFindings.OutlineCornerIsNotNumber(Name));
         else if (!NoFit.IsSimple(NoFit.PolygonOf(Outline)))
-            findings.Add(Finding.Error($"outline of {Name} crosses itself or has no area; its sides must not cross. List the corners in order round the piece."));
+            findings.Add(BuildingFindings.OutlineCrossesItselfOrHasNoArea(Name));
         else if (Area < Area.FromSquareCentimeters(0.01))
-            findings.Add(Finding.Error($"{Name} has an area of {Area.Show()}; it must be at least 0.01 cm². Check the unit of its outline."));
+            findings.Add(BuildingFindings.PieceAreaTooSmall(Name, Area));
         return findings;
     }
 }

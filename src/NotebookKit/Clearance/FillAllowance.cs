@@ -86,7 +86,7 @@ public sealed class FillAllowance : IResult
     public IReadOnlyList<Finding> Findings =>
     [
         .. Service is null
-            ? [Finding.Error("not shown: service record. What the vessel went through since its proof is not known. Read its service file.")]
+            ? [ClearanceFindings.ServiceRecordIsNotShown()]
             : Service.Findings,
         .. HeatFindings,
         SustainedLoad,
@@ -107,8 +107,8 @@ public sealed class FillAllowance : IResult
 
     /// <summary>What stands in for a law of stress rupture.</summary>
     internal Finding SustainedLoad => (Service?.Limits ?? LifeLimits.Club) is { TimeAtPressure: { } most } limits
-        ? Finding.Note($"no published stress-rupture data for hand-laid carbon are at hand; the limit of {ServiceStatus.Hours(most.Value)} at pressure stands in their place ({limits.Name}).")
-        : Finding.Warning($"no published stress-rupture data for hand-laid carbon are at hand, and {Service!.Limits.Name} set no time at pressure. Judge the vessel by limits that set one.");
+        ? ClearanceFindings.NoPublishedStressRuptureData(ServiceStatus.Hours(most.Value), limits.Name)
+        : ClearanceFindings.LimitsSetNoTimeAtPressure(Service!.Limits.Name);
 
     /// <summary>The lowest of rating, proof and life. Source: as the type.</summary>
     /// <param name="vessel">The vessel as proved.</param>

@@ -42,7 +42,7 @@ public sealed class FlightCard : IFlightCard
             if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
                 card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
             else if (site.Ceiling is { } above && MaximumApogee > above)
-                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {MaximumApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
+                card.Add(ClearanceFindings.ApogeeAboveCeilingAtLightDrag(MaximumApogee, above));
         }
 
         card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Charge], MaximumApogee);

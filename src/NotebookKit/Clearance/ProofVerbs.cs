@@ -42,9 +42,9 @@ public static class ProofVerbs
         ArgumentNullException.ThrowIfNull(bursts);
         List<Finding> against = [];
         if (!rating.IsRated)
-            against.Add(Finding.Error($"the rating of {name} was refused, so no proof follows from it. Do what the findings of the rating name."));
+            against.Add(ClearanceFindings.RatingWasRefused(name));
         if (!bursts.Vessel.Equals(rating.Vessel))
-            against.Add(Finding.Error($"the bursts are those of another design ({bursts.Vessel.Name}), not of {rating.Vessel.Name} as it was rated. Sample the bursts of the design that was rated."));
+            against.Add(ClearanceFindings.BurstsAreThoseOfAnotherDesign(bursts.Vessel.Name, rating.Vessel.Name));
         InvalidDesignException.ThrowIfAny($"Effect of the proof of {name}", against);
         return new ProofEffect(ScreeningByProof.Of(bursts, proof, fill), hold ?? Proof.For(rating).ProofHold, LifeLimits.Club.FillsBetweenProofs!.Value, UsualStand) { Vessel = name, Kept = kept }.Evaluate();
     }

@@ -22,12 +22,12 @@ internal sealed class ResinHeat
         if (_temperature is not { } wall)
         {
             NotGiven = "the temperature of the vessel, which isn't given,";
-            Findings = [Finding.Error($"not shown: {Evidence}. {Remedy}")];
+            Findings = [ClearanceFindings.EvidenceIsNotShown(Evidence, Remedy)];
         }
         else if (vessel.Resin.GlassTemperature is not { } glass)
         {
             NotGiven = "the resin's glass temperature, which isn't given,";
-            Findings = [Finding.Error($"the resin's glass temperature isn't given: heat can't be judged. Measure that of {vessel.Resin.Name}, or take it from its data sheet, and give it with the resin.")];
+            Findings = [ClearanceFindings.ResinGlassTemperatureIsNotGiven(vessel.Resin.Name)];
         }
         else
         {
@@ -37,9 +37,9 @@ internal sealed class ResinHeat
             if (findings.Count == 0) findings.AddRange((Kept = asked.Evaluate()).Findings);
             Retention = Kept?.Retention ?? 0;
             if (!IsKnown(glass.Source))
-                findings.Add(Finding.Warning($"the resin's glass temperature of {glass.Value.Show()} isn't measured: {glass.Source}. Measure it before you rely on what the resin keeps in the heat."));
+                findings.Add(ClearanceFindings.ResinGlassTemperatureIsNotMeasured(glass.Value, glass.Source.ToString()));
             if (!IsKnown(water.Source))
-                findings.Add(Finding.Note($"{water.Value.Show()} of water in the resin is reckoned with: {water.Source}. A measured content takes its place."));
+                findings.Add(ClearanceFindings.WaterInResinIsReckoned(water.Value, water.Source.ToString()));
             Findings = findings;
         }
     }
@@ -77,7 +77,7 @@ internal sealed class ResinHeat
             ("resin", vessel.Resin.ServiceTemperature.Value), vessel.Liner.Material is { } liner ? ("liner", liner.ServiceTemperature.Value) : null,
         ];
         foreach (var (name, most) in parts.OfType<(string, Temperature)>().Where(p => wall > p.Item2))
-            yield return Finding.Error($"temperature of the vessel is {wall.Show()}; the {name} may work up to {most.Show()}. Cool the vessel and keep it in the shade.");
+            yield return ClearanceFindings.VesselTooWarm(wall, name, most);
     }
 
     private static bool IsKnown(Source source) => source.Kind is not (SourceKind.Unverified or SourceKind.Typical or SourceKind.CommonPractice);

@@ -52,7 +52,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     public void Gust(StageEvidence evidence, Speed limit)
     {
         if (evidence.Fins?.Where(f => f.Gust < limit).MinBy(f => f.Gust) is { } weakest)
-            card.Add(Finding.Warning($"{own}the fins were judged with a gust of {weakest.Gust.Show()}, below the wind limit of {limit.Show()}. Fly in no more wind than {weakest.Gust.Show()}, or judge the fins with a gust as large as the limit."));
+            card.Add(ClearanceFindings.FinsWereJudgedWithGustBelowWindLimit(own, weakest.Gust, limit));
     }
 
     private void Vessel(StageEvidence evidence)

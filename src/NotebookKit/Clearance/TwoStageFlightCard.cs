@@ -54,7 +54,7 @@ public sealed class TwoStageFlightCard : IFlightCard
             if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
                 card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
             else if (site.Ceiling is { } above && MaximumApogee > above)
-                card.Add(Finding.Warning($"at the light end of the drag band the apogee is {MaximumApogee.Show()}, above the ceiling of {above.Show()}. Use less pressure, or measure the drag first."));
+                card.Add(ClearanceFindings.ApogeeAboveCeilingAtLightDrag(MaximumApogee, above));
         }
 
         card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Booster.Charge, vehicle.Sustainer.Charge], MaximumApogee);

@@ -118,15 +118,15 @@ public sealed record FlightFit : IResult
 
     private IEnumerable<Finding> Say()
     {
-        if (!_fit.Settled) yield return Finding.Error("The fit didn't settle; look at the log beside the prediction: is it this vehicle, this site, this fill?");
+        if (!_fit.Settled) yield return EvidenceFindings.FitDidNotSettle();
         var (low, high) = DragInterval;
-        if (high / low > 2) yield return Finding.Warning($"The log can't tell the drag better than between {Digits.Round(low, 2)} and {Digits.Round(high, 2)} times: too slow, too short, or too much scatter.");
-        if (Math.Abs(Correlation) > 0.95) yield return Finding.Warning("The log can hardly tell more drag from more fill pressure. Trust the gauge, if it was checked, and fit the drag alone (TrustGauge), or log faster while it pushes.");
+        if (high / low > 2) yield return EvidenceFindings.LogCannotTellDragWell(low, high);
+        if (Math.Abs(Correlation) > 0.95) yield return EvidenceFindings.LogCannotTellDragFromPush();
         var off = EffectiveFillPressure.Bar - Log.Vehicle.Charge.Pressure.Bar;
         if (Math.Abs(off) > EffectiveFillPressureUncertainty.Bars + 0.03 * Log.Vehicle.Charge.Pressure.Bar)
-            yield return Finding.Warning($"The push looks like {Digits.Round(Math.Abs(off), 2)} bar {(off < 0 ? "less" : "more")} than the gauge read. A wrong gauge, water or mass, a nozzle that passes {(off < 0 ? "less" : "more")} than taken, or air that had cooled, would look the same; the log can't tell which.");
-        if (PatternInResiduals() > 0.5) yield return Finding.Note("What is left over isn't chance: neighbouring residuals agree. The model lacks something, so the true intervals are wider than those given.");
-        yield return Finding.Note("One flight is one flight: wind, tilt and the fins' cant are in the drag it gives. Fit three before the factor is believed.");
+            yield return EvidenceFindings.PushDiffersFromGauge(Math.Abs(off), off);
+        if (PatternInResiduals() > 0.5) yield return EvidenceFindings.ResidualsAreNotChance();
+        yield return EvidenceFindings.OneFlightIsNotEnough();
     }
 
     // Correlation of each residual with the next.

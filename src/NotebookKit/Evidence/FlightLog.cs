@@ -72,21 +72,22 @@ public sealed record FlightLog
     {
         List<Finding?> findings =
         [
-            Time.Unit == "s" ? null : Finding.Error($"The time is in {Time.Unit}; it must be in s."),
-            Pressure.Unit == "bar absolute" ? null : Finding.Error($"The pressure is in {Pressure.Unit}; it must be in bar absolute, as an altimeter reads it."),
-            Time.Count == Pressure.Count ? null : Finding.Error($"There are {Time.Count} times and {Pressure.Count} pressures; they must be one to one."),
-            Time.Count >= 40 ? null : Finding.Error($"There are {Time.Count} readings; a fit wants at least 40."),
-            Time.Values.Concat(Pressure.Values).All(double.IsFinite) ? null : Finding.Error("Some readings aren't numbers; leave those rows out."),
-            Time.Values.Zip(Time.Values.Skip(1)).All(p => p.Second > p.First) ? null : Finding.Error("The times don't rise from reading to reading."),
-            Pressure.Values.All(p => p is > 0.2 and < 1.2) ? null : Finding.Error("A pressure lies outside 0.2 to 1.2 bar absolute; check its unit, and cut out readings of a knocked sensor."),
+            Time.Unit == "s" ? null : EvidenceFindings.TimeUnitRefused(Time.Unit),
+            Pressure.Unit == "bar absolute" ? null : EvidenceFindings.PressureUnitRefused(Pressure.Unit),
+            Time.Count == Pressure.Count ? null : EvidenceFindings.TimesAndPressuresDiffer(Time.Count, Pressure.Count),
+            Time.Count >= 40 ? null : EvidenceFindings.TooFewReadings(Time.Count),
+            Time.Values.Concat(Pressure.Values).All(double.IsFinite) ? null : EvidenceFindings.SomeReadingsAreNotNumbers(),
+            Time.Values.Zip(Time.Values.Skip(1)).All(p => p.Second > p.First) ? null : EvidenceFindings.TimesDoNotRise(),
+            Pressure.Values.All(p => p is > 0.2 and < 1.2) ? null : EvidenceFindings.PressureOutsideAltimeterRange(),
             .. Vehicle.Validate(Site),
         ];
         if (findings.All(f => f is null || f.Severity != FindingSeverity.Error))
         {
             var height = Height.Values;
             var top = height.Max();
-            if (top < 10) findings.Add(Finding.Error($"The log rises by {Digits.Round(top, 2)} m only; a fit wants at least 10 m. Is it the right part of the log?"));
-            else if (FlightFitting.LaunchAt(height, height.ToList().IndexOf(top)) < 10) findings.Add(Finding.Error("The log has fewer than ten readings before launch; cut it later, so that it shows where the ground is."));
+            if (top < 10) findings.Add(EvidenceFindings.LogRisesTooLittle(top));
+            else if (FlightFitting.LaunchAt(height, height.ToList().IndexOf(top)) < 10)
+                findings.Add(EvidenceFindings.TooFewReadingsBeforeLaunch());
         }
 
         return [.. findings.OfType<Finding>()];

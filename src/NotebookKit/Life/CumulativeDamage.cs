@@ -14,7 +14,7 @@ public sealed record CumulativeDamage(IReadOnlyList<LoadBlock> Blocks)
     public IReadOnlyList<Finding> Validate() =>
         [.. Blocks.SelectMany(b => b.Validate()), .. new[]
         {
-            Blocks.Count == 0 ? Finding.Error("There are no cycles to add up; give at least one kind.") : null,
+            Blocks.Count == 0 ? LifeFindings.NoCyclesToAdd() : null,
             new ValidRange<double>(0.05, 1).Find(Limit, "sum at the end of life", "1 is Miner's; composites have broken well below it."),
         }.OfType<Finding>()];
 

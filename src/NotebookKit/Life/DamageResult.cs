@@ -50,8 +50,8 @@ public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResu
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings =>
     [
-        .. IsOver ? [Finding.Warning($"the sum is {Digits.Round(Damage)} and the life ends at {Digits.Round(Input.Limit)}: retire the vessel.")] : Array.Empty<Finding>(),
-        .. Input.Limit > 0.3 ? [Finding.Warning("composites have broken at sums well below 1; a limit of 0.3 or less is common practice (no source).")] : Array.Empty<Finding>(),
+        .. IsOver ? [LifeFindings.DamageEndsLife(Damage, Input.Limit)] : Array.Empty<Finding>(),
+        .. Input.Limit > 0.3 ? [LifeFindings.LimitOfDamageIsHigh()] : Array.Empty<Finding>(),
     ];
 
     /// <inheritdoc/>

@@ -16,7 +16,7 @@ public sealed record FatigueSlope(double Exponent, Source Source)
     {
         List<Finding> findings = [.. new[] { new ValidRange<double>(1, 60).Find(Exponent, "slope of stress against cycles", "Glass is near 10, carbon is higher.") }.OfType<Finding>()];
         if (!IsPublished)
-            findings.Add(Finding.Warning("the fatigue slope has no published source at hand: a lighter load still counts as a whole fill, so that the slope never lengthens a life. Confirm it in print before relying on it."));
+            findings.Add(LifeFindings.FatigueSlopeHasNoSource());
         return findings;
     }
 

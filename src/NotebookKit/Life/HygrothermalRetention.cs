@@ -37,9 +37,9 @@ public sealed record HygrothermalRetention(Temperature DryGlass, Ratio Moisture,
         if (findings.Count > 0) return findings;
         var cold = (-60).Celsius();
         if (!(InCelsius(Reference) >= cold && Reference < DryGlass))
-            findings.Add(Finding.Error($"reference temperature is {InCelsius(Reference).Show()}; it must be −60 °C to below the dry glass temperature, {InCelsius(DryGlass).Show()}. Give the temperature at which the resin's strength was measured."));
+            findings.Add(LifeFindings.ReferenceTemperatureOutOfRange(InCelsius(Reference), InCelsius(DryGlass)));
         if (!(InCelsius(Service) >= cold && Service < WetGlass))
-            findings.Add(Finding.Error($"service temperature is {InCelsius(Service).Show()}; it must be −60 °C to below the wet glass temperature, {WetGlass.Show()}, above which the resin is rubber. Cool and dry the vessel, or take a resin that is cured hotter."));
+            findings.Add(LifeFindings.ServiceTemperatureOutOfRange(InCelsius(Service), WetGlass));
         return findings;
     }
 
@@ -53,9 +53,9 @@ public sealed record HygrothermalRetention(Temperature DryGlass, Ratio Moisture,
         var margin = WetGlass.Kelvins - Service.Kelvins;
         List<Finding> all = [.. findings];
         if (margin < ComfortableMarginK)
-            all.Add(Finding.Warning($"the resin is {Digits.Round(margin, 2)} K below its wet glass temperature; {ComfortableMarginK} K or more is common practice (no source). Do not fill the vessel as warm as this."));
+            all.Add(LifeFindings.ResinTooNearWetGlassTemperature(margin, ComfortableMarginK));
         if (formula > 1)
-            all.Add(Finding.Note($"the equation gives {Digits.Round(formula)} below the reference temperature; no more than 1 is taken, because cold resin is also brittle."));
+            all.Add(LifeFindings.RetentionIsCappedAtOne(formula));
         return new HygrothermalResult(this, Math.Min(1, formula), all);
     }
 

@@ -34,8 +34,7 @@ public sealed record InterferenceResult(StrengthInterference Input, string Distr
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings => Index.Chance >= Rare
         ? []
-        : [Finding.Warning(
-            $"a chance as small as this rests on the assumed {Distribution} tails alone; to show even one in a million with 95 % confidence by counting would take {Digits.Round(FewFailureTests.Needed(1e-6, 0, 0.95), 7)} fills without a burst.")];
+        : [LifeFindings.SmallChanceRestsOnTails(Distribution, FewFailureTests.Needed(1e-6, 0, 0.95))];
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>

@@ -36,7 +36,7 @@ public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Sa
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings =>
-        [Finding.Note("the outer plies hold more water than the mean: take the saturation for what happens at the surface.")];
+        [LifeFindings.OuterPliesHoldMoreWater()];
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;

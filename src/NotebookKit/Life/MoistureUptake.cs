@@ -21,7 +21,7 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
         {
             new ValidRange<Length>(0.05.Millimetres(), 100.Millimetres()).Find(Thickness.ToUnit(LengthUnit.Millimeter), "wall thickness", "Check its unit."),
             new ValidRange<double>(1e-10, 1e-2).Find(DiffusivityMm2PerS, "diffusivity in mm²/s", CheckDiffusivity),
-            Enum.IsDefined(Faces) ? null : Finding.Error($"faces is {(int)Faces}; say both faces or the outer face only."),
+            Enum.IsDefined(Faces) ? null : LifeFindings.FacesUnknown((int)Faces),
         }.OfType<Finding>()];
 
     /// <summary>Share of the final uptake after a time, exact. Source: Crank 1975, plane sheet.</summary>
@@ -77,10 +77,10 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
         Saturation(saturation);
         var inOrder = first >= Ratio.Zero && second > first && firstTime >= Duration.Zero && secondTime > firstTime && double.IsFinite(secondTime.Seconds);
         if (!inOrder)
-            InvalidDesignException.ThrowIfAny("Weighings", [Finding.Error($"the weighings are {first.Show()} at {firstTime.Show()} and {second.Show()} at {secondTime.Show()}; the second must be later and heavier. Check times and masses.")]);
+            InvalidDesignException.ThrowIfAny("Weighings", [LifeFindings.WeighingsRefused(first, firstTime, second, secondTime)]);
         // Beyond this the square-root law bends over, and the figure would come out too low: water would seem slower than it is.
         if (second > saturation * 0.6)
-            InvalidDesignException.ThrowIfAny("Weighings", [Finding.Error($"the second uptake is {second.Show()}; it must be at most 60 % of the saturation, {saturation.Show()}, where the uptake still follows the square root of time. Take an earlier weighing.")]);
+            InvalidDesignException.ThrowIfAny("Weighings", [LifeFindings.SecondUptakeOutOfRange(second, saturation)]);
         var slope = (second.DecimalFractions - first.DecimalFractions) / (Math.Sqrt(secondTime.Seconds) - Math.Sqrt(firstTime.Seconds));
         var quarter = thickness.Meters / (4 * saturation.DecimalFractions);
         return KinematicViscosity.FromSquareMetersPerSecond(Math.PI * quarter * quarter * slope * slope);

@@ -33,7 +33,9 @@ public sealed record ProofEffect(ScreeningByProof Screening, Duration ProofHold,
             new ValidRange<double>(1e-4, 1000).Find(FillHold.Hours, "time that a fill stands in h", "A quarter of an hour is usual."),
             new ValidRange<int>(1, 1_000_000).Find(Fills, "number of fills", "A hundred is a long life for a hand-laid vessel."),
             Kept is { } kept ? new ValidRange<Ratio>(5.Percent(), 100.Percent()).Find(kept.ToUnit(RatioUnit.Percent), "share of the strength that is left", "A vessel that has lost more is scrap.") : null,
-            Rupture is not null && Screening.Proof > Screening.Median ? Finding.Error($"proof pressure is {Screening.Proof}; it must be at most the median burst, {Screening.Median}, for time under it to be counted. Prove lower.") : null,
+            Rupture is not null && Screening.Proof > Screening.Median
+                ? LifeFindings.ProofPressureOutOfRange(Screening.Proof, Screening.Median)
+                : null,
         }.OfType<Finding>()];
 
     /// <summary>Both effects in numbers. Source: as the type.</summary>

@@ -44,10 +44,12 @@ public sealed record ProofEffectResult : IResult
         Findings =
         [
             .. findings,
-            .. input.Kept is null ? [Finding.Warning($"the share of strength that is left at a fill is not given, so no chance is given; the proof rules a burst out only while at least {RulesOutDownTo.Show()} is left.")] : Array.Empty<Finding>(),
-            .. input.Kept is { } left && left < RulesOutDownTo ? [Finding.Warning($"{left.ToUnit(RatioUnit.Percent).Show()} of the strength is less than fill over proof, {RulesOutDownTo.Show()}: the proof no longer rules a burst out. Prove the vessel again or retire it.")] : Array.Empty<Finding>(),
-            .. input.Rupture is null ? [Finding.Warning("no stress-rupture parameters are given: what the proof costs in time under load is not known, and is not zero.")] : Array.Empty<Finding>(),
-            .. input.Slope is null ? [Finding.Warning("no fatigue slope is given: how many fills the proof counts for is not known, and is not zero.")] : Array.Empty<Finding>(),
+            .. input.Kept is null ? [LifeFindings.ShareOfStrengthKeptIsNotGiven(RulesOutDownTo)] : Array.Empty<Finding>(),
+            .. input.Kept is { } left && left < RulesOutDownTo
+                ? [LifeFindings.ProofNoLongerRulesOutBurst(left, RulesOutDownTo)]
+                : Array.Empty<Finding>(),
+            .. input.Rupture is null ? [LifeFindings.NoStressRuptureParametersAreGiven()] : Array.Empty<Finding>(),
+            .. input.Slope is null ? [LifeFindings.NoFatigueSlopeIsGiven()] : Array.Empty<Finding>(),
         ];
     }
 

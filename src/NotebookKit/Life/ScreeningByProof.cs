@@ -43,7 +43,7 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
             new ValidRange<double>(0.01, 0.6).Find(Spread, "spread of the burst pressure", "It is the coefficient of variation, 0.1 for 10 %."),
             Pressures.Find(Proof, "proof pressure", "Check bar against psi."),
             Pressures.Find(Fill, "pressure of a fill", "Check bar against psi."),
-            Fill > Proof ? Finding.Error($"pressure of a fill is {Fill}; it must be at most the proof pressure, {Proof}. Prove higher or fill lower.") : null,
+            Fill > Proof ? LifeFindings.PressureOfFillOutOfRange(Fill, Proof) : null,
         }.OfType<Finding>()];
 
     /// <summary>Share of new vessels that burst in the proof [-]. Source: lognormal distribution.</summary>
@@ -101,7 +101,7 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
     internal static ScreeningByProof Of(IReadOnlyList<double> sortedBar, GaugePressure proof, GaugePressure fill)
     {
         if (sortedBar[0] <= 0)
-            InvalidDesignException.ThrowIfAny("Screening by proof", [Finding.Error($"the lowest burst sampled is {Digits.Round(sortedBar[0])} bar gauge; it must be above 0 for a lognormal law. Look at what drives the scatter of the bursts.")]);
+            InvalidDesignException.ThrowIfAny("Screening by proof", [LifeFindings.LowestBurstSampledOutOfRange(sortedBar[0])]);
         var logs = sortedBar.Select(b => Math.Log(b)).ToArray();
         var median = SortedArrayStatistics.Median([.. sortedBar]);
         ScreeningByProof screening = new(median.BarGauge(), Math.Sqrt(Math.Exp(logs.Variance()) - 1), proof, fill);

@@ -19,7 +19,7 @@ public sealed record StrengthInterference(GaugePressure Strength, double Strengt
             Pressures.Find(Load, "mean pressure of a fill", "Check bar against psi."),
             Spreads.Find(StrengthSpread, "spread of the burst pressure", "It is the coefficient of variation, 0.1 for 10 %."),
             Spreads.Find(LoadSpread, "spread of the fill pressure", "It is the coefficient of variation, 0.05 for 5 %."),
-            StrengthSpread == 0 && LoadSpread == 0 ? Finding.Error("Neither strength nor load scatters; without scatter there is no chance to compute. Give at least one spread.") : null,
+            StrengthSpread == 0 && LoadSpread == 0 ? LifeFindings.NeitherStrengthNorLoadScatters() : null,
         }.OfType<Finding>()];
 
     /// <summary>Both normal: β = (μR − μS)/√(σR² + σS²). Source: M. H. Faber, lecture notes.</summary>

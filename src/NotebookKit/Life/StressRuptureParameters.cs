@@ -16,8 +16,7 @@ public sealed record StressRuptureParameters(string Material, double Exponent, d
     public static StressRuptureParameters LikeAramid { get; } = new("like aramid, for learning only", 24, 1.2, 1.Hours(), LifeSources.StressRupture);
 
     /// <summary>Why there are none for carbon here.</summary>
-    public static Finding NoDataForCarbon { get; } = Finding.Warning(
-        "no stress-rupture parameters for carbon are at hand with a printed source, so none are offered: a life under sustained load is not given. Empty the vessel between uses, and retire it by the limits of its life.");
+    public static Finding NoDataForCarbon { get; } = LifeFindings.NoStressRuptureParametersForCarbon();
 
     /// <summary>Whether they come from a standard or a publication that is named with author, title and year.</summary>
     public bool IsPublished => SourceCheck.IsPublished(Source);
@@ -32,7 +31,7 @@ public sealed record StressRuptureParameters(string Material, double Exponent, d
             new ValidRange<double>(1e-6, 1e6).Find(Reference.Hours, "reference time in h", "Check its unit."),
         }.OfType<Finding>()];
         if (!IsPublished)
-            findings.Add(Finding.Warning($"the stress-rupture parameters ({Material}) have no published source at hand: they may shorten a life and never lengthen it. Confirm them in print before relying on them."));
+            findings.Add(LifeFindings.StressRuptureParametersHaveNoSource(Material));
         return findings;
     }
 }

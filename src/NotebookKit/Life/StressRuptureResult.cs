@@ -43,9 +43,9 @@ public sealed record StressRuptureResult(StressRuptureParameters Parameters, Rat
     [
         .. Parameters.Validate(),
         .. Life < ByFormula
-            ? [Finding.Warning($"the formula would give {Digits.Round(ByFormula.Hours)} h; the limit of {Digits.Round(AtMost.Hours)} h at pressure stands, because unpublished parameters do not lengthen a life.")]
+            ? [LifeFindings.LimitAtPressureStands(ByFormula.Hours, AtMost.Hours)]
             : Array.Empty<Finding>(),
-        Finding.Note($"5 % more pressure cuts the time to one part in {Digits.Round(Math.Pow(1.05, Parameters.Exponent))}."),
+        LifeFindings.MorePressureCutsTime(Math.Pow(1.05, Parameters.Exponent)),
     ];
 
     /// <inheritdoc/>

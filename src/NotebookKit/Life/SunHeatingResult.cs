@@ -42,9 +42,9 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     [
         Pressure is { } p
             ? p > Filled.Pressure
-                ? Finding.Warning($"shut at {Filled.Pressure} the vessel may reach {p} in the sun; its rating has to hold for that, with the resin as warm as {Surface.Show()}.")
-                : Finding.Note("the vessel was filled warmer than the sun makes it: its pressure falls.")
-            : Finding.Error($"the surface reaches {Surface.Show()}; with water inside it must be {Water.Range} for a pressure to be given. Shade the vessel, or do not leave it filled."),
+                ? LifeFindings.SunRaisesPressure(Filled.Pressure, p, Surface)
+                : LifeFindings.VesselWasFilledWarmerThanSun()
+            : LifeFindings.SurfaceTooHotForWater(Surface, Water.Range.ToString()),
     ];
 
     /// <inheritdoc/>

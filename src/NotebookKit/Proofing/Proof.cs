@@ -98,8 +98,8 @@ public sealed record Proof
         [
             Medium == ProofMedium.Water
                 ? null
-                : Finding.Error($"The medium is air; it must be water. Air at {ProofPressure} holds hundreds of times the energy of water and kills when a vessel bursts: fill it with water and bleed it."),
-            string.IsNullOrWhiteSpace(Vessel) ? Finding.Error("The vessel has no name; a proof belongs to one vessel, so write the name that stands on it.") : null,
+                : ProofingFindings.MediumIsAir(ProofPressure),
+            string.IsNullOrWhiteSpace(Vessel) ? ProofingFindings.VesselHasNoName() : null,
             new ValidRange<Volume>(10.Millilitres(), 200.Litres()).Find(Volume, "volume of the vessel", "Check the unit it was given in."),
             new ValidRange<GaugePressure>(1.BarGauge(), 200.BarGauge()).Find(WorkingPressure, "working pressure", "Club vessels work at 5 to 90 bar; was another unit meant?"),
             new ValidRange<Ratio>(Ratio.Zero, 2.Percent()).Find(TrappedAirLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of trapped air", "More air than that is a proof with air."),
@@ -153,7 +153,7 @@ public sealed record Proof
         var rising = shares.Count > 0 && shares[0] > 0 && shares.Zip(shares.Skip(1)).All(p => p.Second > p.First) && Math.Abs(shares[^1] - 100) < 1e-9;
         return rising
             ? null
-            : Finding.Error($"The steps are {string.Join(", ", shares.Select(s => s.ToString("0.#", CultureInfo.InvariantCulture)))} % of proof pressure; they must rise from above 0 and end at 100 %.");
+            : ProofingFindings.StepsOfProofDoNotRise(shares.Select(s => s.ToString("0.#", CultureInfo.InvariantCulture)));
     }
 }
 

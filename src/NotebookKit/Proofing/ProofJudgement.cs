@@ -16,9 +16,10 @@ internal static class ProofJudgement
         var verdict = reasons.Count == 0 ? ProofVerdict.Accept : reasons.Max(r => r.Verdict);
         List<Finding> findings = [.. reasons.Select(r => r.Finding)];
         if (verdict == ProofVerdict.Accept)
-            findings.Insert(0, Finding.Note($"{record.Plan.Proof.Vessel} held {record.HeldAtLeast} and took no set beyond the limit: one survived proof, not a burst test; it says that this vessel, as it was that day, has shown a working pressure of {record.WorkingPressureShown}."));
+            findings.Insert(0, ProofingFindings.VesselHeldWithoutSet(
+                record.Plan.Proof.Vessel, record.HeldAtLeast, record.WorkingPressureShown));
         if (verdict == ProofVerdict.Reject)
-            findings.Add(Finding.Note("A rejected vessel is cut up, so that nobody fills it by mistake."));
+            findings.Add(ProofingFindings.RejectedVesselIsCutUp());
         return (verdict, findings);
     }
 
@@ -31,7 +32,8 @@ internal static class ProofJudgement
         {
             var fall = pressure[i - 1] - pressure[i];
             if (pressure[i - 1] < 0.1 * record.Plan.Proof.WorkingPressure.Bar || fall < 0.5 * pressure[i - 1] || fall < 10 * record.Readings.GaugeError.Bars || time[i] - time[i - 1] > 3) continue;
-            yield return (ProofVerdict.Reject, Finding.Error($"At {Digits.Round(time[i], 5)} s the gauge fell from {pressure[i - 1].BarGauge()} to {pressure[i].BarGauge()} between two readings: the vessel or a closure let go at that pressure. Where the vessel was vented by hand on purpose, cut the log there."));
+            yield return (ProofVerdict.Reject, ProofingFindings.GaugeFellBetweenTwoReadings(
+                time[i], pressure[i - 1].BarGauge(), pressure[i].BarGauge()));
             yield break;
         }
     }
@@ -43,19 +45,21 @@ internal static class ProofJudgement
         if (record.ProofHold is not { } hold)
         {
             if (highest + error < planned)
-                yield return (ProofVerdict.Retest, Finding.Error($"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure, and that only where it was held."));
+                yield return (ProofVerdict.Retest, ProofingFindings.ProofPressureWasNotReached(highest, planned));
         }
         else if (hold.Minimum + error < planned)
         {
-            yield return (ProofVerdict.Retest, Finding.Error($"The lowest reading of the proof hold is {hold.Minimum}, {Digits.Round((planned - hold.Minimum).Bars, 2)} bar short of the proof pressure of {planned}; the gauge can't tell {Digits.Round(error.Bars, 2)} bar apart. A lower proof proves a lower working pressure: {(record.WorkingPressureShown is { } less ? $"it shows {less}" : "none, it wasn't held for long enough")}. Proof-test it again, pumped past {planned + error + error} so that it stays above through the hold, or rate it lower."));
+            yield return (ProofVerdict.Retest, ProofingFindings.ProofHoldFellShort(
+                hold.Minimum, (planned - hold.Minimum).Bars, planned, error.Bars, record.WorkingPressureShown, planned + error + error));
         }
         else if (record.WorkingPressureShown is { } good && good < record.Plan.Proof.WorkingPressure)
         {
-            yield return (ProofVerdict.Accept, Finding.Warning($"With the gauge's {Digits.Round(error.Bars, 2)} bar on the safe side it held {record.HeldAtLeast}, which proves {good}, not {record.Plan.Proof.WorkingPressure}. Limit the working pressure to {good}, or proof-test it at {planned + error} by the gauge or above."));
+            yield return (ProofVerdict.Accept, ProofingFindings.GaugeErrorLeavesProofShort(
+                error.Bars, record.HeldAtLeast, good, record.Plan.Proof.WorkingPressure, planned + error));
         }
 
         if (highest.Bar > 1.05 * planned.Bar + record.Readings.GaugeError.Bars)
-            yield return (ProofVerdict.Accept, Finding.Warning($"The gauge went to {highest}, more than 5 % above the planned {planned}: inspect with care, the laminate has seen it."));
+            yield return (ProofVerdict.Accept, ProofingFindings.ProofPressureWasPassed(highest, planned));
     }
 
     private static IEnumerable<(ProofVerdict, Finding)> Held(ProofRecord record)
@@ -80,15 +84,16 @@ internal static class ProofJudgement
         var limit = record.Readings.LeakLimit;
         if (fall > limit)
         {
-            yield return (ProofVerdict.Retest, Finding.Error($"At working pressure the gauge fell by {Digits.Round(fall.Percent, 2)} % in ten minutes with warmth and sudden drops taken off, {Digits.Round(record.LeakRate!.Value.MillilitersPerMinute, 2)} mL/min; {limit.Show()} is the limit. Seal the fittings and proof-test it again; where the wall weeps, reject."));
+            yield return (ProofVerdict.Retest, ProofingFindings.GaugeFellAtWorkingPressure(
+                fall.Percent, record.LeakRate!.Value.MillilitersPerMinute, limit));
         }
         else if (error > limit)
         {
-            yield return (ProofVerdict.Retest, Finding.Error($"The log can't tell a leak of {limit.Show()} in ten minutes from nothing (two standard errors are {Digits.Round(error.Percent, 2)} %): hold longer or read a finer gauge."));
+            yield return (ProofVerdict.Retest, ProofingFindings.LogCannotTellLeak(limit, error.Percent));
         }
 
         if (record.Readings.Temperature is null)
-            yield return (ProofVerdict.Accept, Finding.Warning($"No temperature was logged: {Digits.Round(record.Plan.RisePerKelvin.Bars, 2)} bar for each kelvin of warming or cooling may hide in the fall of {Digits.Round(hold.Fall.Bars, 2)} bar."));
+            yield return (ProofVerdict.Accept, ProofingFindings.NoTemperatureWasLogged(record.Plan.RisePerKelvin.Bars, hold.Fall.Bars));
     }
 
     private static IEnumerable<(ProofVerdict, Finding)> Growth(ProofRecord record)
@@ -96,36 +101,39 @@ internal static class ProofJudgement
         var rule = record.Plan.Proof.Rule;
         if (record.Expansion is not { } expansion)
         {
-            yield return (ProofVerdict.Retest, Finding.Error("Permanent expansion can't be told: water in and out wasn't logged from no pressure to no pressure. It is half of what a proof says."));
+            yield return (ProofVerdict.Retest, ProofingFindings.PermanentExpansionCannotBeTold());
             yield break;
         }
 
         // Water lost after the proof hold may make what stays more than the growth itself; the log is judged all the same.
         var (stays, share) = (expansion.Permanent.Milliliters, expansion.PermanentShare.DecimalFractions);
         if (stays > expansion.Total.Milliliters || (share >= 0 && !rule.Accepts(expansion.Permanent, expansion.Total)))
-            yield return (ProofVerdict.Reject, Finding.Error($"{Digits.Round(expansion.Permanent.Milliliters, 2)} mL of {ProofPlan.Millilitres(expansion.Total)} stay, {Digits.Round(expansion.PermanentShare.Percent, 2)} %; {rule.PermanentLimit.Show()} is the limit of {rule.Name}: the laminate has cracked or crept."));
+            yield return (ProofVerdict.Reject, ProofingFindings.PermanentExpansionPastLimit(
+                expansion.Permanent.Milliliters, ProofPlan.Millilitres(expansion.Total), expansion.PermanentShare.Percent,
+                rule.PermanentLimit, rule.Name));
         if (-share > rule.PermanentLimit.DecimalFractions)
-            yield return (ProofVerdict.Retest, Finding.Error($"{Digits.Round(-stays, 2)} mL more came out than went in, {Digits.Round(-100 * share, 2)} % of the total expansion: the burette errs by more than the {rule.PermanentLimit.Show()} it is to judge. Check its zero and proof-test it again."));
+            yield return (ProofVerdict.Retest, ProofingFindings.TooMuchMoreWaterCameOut(-stays, -100 * share, rule.PermanentLimit));
         else if (share < -0.01)
-            yield return (ProofVerdict.Accept, Finding.Warning($"More water came out than went in ({Digits.Round(stays, 2)} mL): check the burette's zero."));
+            yield return (ProofVerdict.Accept, ProofingFindings.MoreWaterCameOutThanWent(stays));
 
         var limit = record.Plan.Proof.Volume * record.Plan.Proof.TrappedAirLimit.DecimalFractions;
         if (expansion.TrappedAir > limit)
-            yield return (ProofVerdict.Retest, Finding.Error($"The curve of water against pressure points to {ProofPlan.Millilitres(expansion.TrappedAir)} of trapped air; {ProofPlan.Millilitres(limit)} is the limit. Bleed again: air makes a burst dangerous and a leak invisible."));
+            yield return (ProofVerdict.Retest, ProofingFindings.AirIsTrapped(
+                ProofPlan.Millilitres(expansion.TrappedAir), ProofPlan.Millilitres(limit)));
 
         var expected = record.Plan.Proof.Filled.WallExpansion(record.Plan.ProofPressure);
         var ratio = expansion.Total / expected;
         var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.Total)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}";
         if (ratio >= MostGrowth)
-            yield return (ProofVerdict.Retest, Finding.Error($"{grew}; {MostGrowth} times is the limit (common practice, no source): the wall is softer than the layup it was rated by, or water was lost. Find out which before it is filled with gas: weigh it, measure its wall, mend the prediction, and proof-test it again."));
+            yield return (ProofVerdict.Retest, ProofingFindings.WallGrewTooMuch(grew, MostGrowth));
         else if (ratio < 0.7)
-            yield return (ProofVerdict.Accept, Finding.Warning($"{grew}: the layup isn't what the prediction took, or the burette misread."));
+            yield return (ProofVerdict.Accept, ProofingFindings.LayupIsNotWhatPredictionTook(grew));
     }
 
     private static IEnumerable<(ProofVerdict, Finding)> Drops(ProofRecord record) =>
         record.Holds.OfType<HoldReading>().SelectMany(h => h.Drops.Select(d => (
             ProofVerdict.Accept,
-            Finding.Warning($"At {Digits.Round(d.At.Seconds, 5)} s, holding {h.Planned.Pressure}, the gauge fell suddenly by {Digits.Round(d.Fall.Bars, 2)} bar, {Digits.Round(d.Volume.Milliliters, 2)} mL: a fitting that settled, or a crack. Look for water at every fitting and listen on the next proof."))));
+            ProofingFindings.GaugeFellSuddenlyInHold(d.At.Seconds, h.Planned.Pressure, d.Fall.Bars, d.Volume.Milliliters))));
 
     private static Finding Say(bool severe, string message) => severe ? Finding.Error(message) : Finding.Warning(message);
 }

@@ -140,10 +140,11 @@ public sealed record ProofPlan : IResult
     {
         foreach (var finding in StandOff.Findings) yield return finding;
         if (Proof.TrappedAir > Volume.Zero && EnergyInTrappedAir > EnergyInWater)
-            yield return Finding.Warning($"The trapped air holds {StandOff.ShowEnergy(EnergyInTrappedAir)}, more than the water's {StandOff.ShowEnergy(EnergyInWater)}: bleed again.");
+            yield return ProofingFindings.TrappedAirHoldsMoreThanWater(
+                StandOff.ShowEnergy(EnergyInTrappedAir), StandOff.ShowEnergy(EnergyInWater));
         if (Proof.Support is { } support && LongestSpan is { } span && support.Span > span)
-            yield return Finding.Warning($"The supports stand {Centimetres(support.Span)} apart; above {Centimetres(span)} bending adds more than {BendingShare.Show()} to the axial stress. Move them closer.");
+            yield return ProofingFindings.SupportsStandTooFarApart(Centimetres(support.Span), Centimetres(span), BendingShare);
         if (Proof.Rule.Source.Kind == SourceKind.Unverified)
-            yield return Finding.Warning($"The factors of {Proof.Rule.Name} are unverified, since their source is not at hand, and the standard doesn't cover a hand-laid wet braid: confirm before relying on them.");
+            yield return ProofingFindings.FactorsAreUnverified(Proof.Rule.Name);
     }
 }

@@ -47,11 +47,11 @@ public sealed record ProofReadings
         List<Finding?> findings =
         [
             Column(Time, "s", "time"), Column(Pressure, "bar gauge", "pressure"), Column(Temperature, "°C", "temperature"), Column(Expansion, "mL", "expansion"),
-            Time.Count < 20 ? Finding.Error($"There are {Time.Count} readings; a proof is judged from at least 20. Log once a second or so.") : null,
+            Time.Count < 20 ? ProofingFindings.TooFewReadings(Time.Count) : null,
             Vessel is { } name && !string.Equals(name.Trim(), Proof.Vessel.Trim(), StringComparison.OrdinalIgnoreCase)
-                ? Finding.Error($"The log is of vessel \"{name}\", the proof was planned for \"{Proof.Vessel}\". Read the log of the vessel that was planned for.")
+                ? ProofingFindings.LogIsOfAnotherVessel(name, Proof.Vessel)
                 : null,
-            Rising() ? null : Finding.Error("The times don't rise from reading to reading; sort the log or cut it where the logger was restarted."),
+            Rising() ? null : ProofingFindings.TimesDoNotRise(),
             new ValidRange<Pressure>(0.001.Bar(), 5.Bar()).Find(GaugeError.ToUnit(UnitsNet.Units.PressureUnit.Bar), "error of the gauge", "A gauge that can't tell 5 bar apart proves nothing."),
             new ValidRange<Ratio>(0.1.Percent(), 10.Percent()).Find(LeakLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of the leak", "A proof vessel holds its pressure within a few per cent in ten minutes."),
         ];
@@ -76,9 +76,9 @@ public sealed record ProofReadings
     private Finding? Column(Series? column, string unit, string name)
     {
         if (column is null) return null;
-        if (column.Unit != unit) return Finding.Error($"The {name} is in {column.Unit}; it must be in {unit}. Read the log with its units, then it is.");
-        if (column.Count != Time.Count) return Finding.Error($"The {name} has {column.Count} readings and the clock {Time.Count}; they must be one to one.");
-        return column.Values.All(double.IsFinite) ? null : Finding.Error($"The {name} has readings that aren't numbers; leave those rows out or fill them.");
+        if (column.Unit != unit) return ProofingFindings.UnitOfReadingsRefused(name, column.Unit, unit);
+        if (column.Count != Time.Count) return ProofingFindings.ReadingsAndClockDiffer(name, column.Count, Time.Count);
+        return column.Values.All(double.IsFinite) ? null : ProofingFindings.ReadingsAreNotNumbers(name);
     }
 
     private bool Rising()

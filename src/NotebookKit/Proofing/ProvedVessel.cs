@@ -136,38 +136,40 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
     {
         var (proof, readings) = (record.Plan.Proof, record.Readings);
         if (record.Verdict != ProofVerdict.Accept)
-            yield return Finding.Error($"the verdict of the proof record is \"{record.Verdict.ToString().ToLowerInvariant()}\"; only an accepted record proves a vessel. Do what its findings name.");
+            yield return ProofingFindings.ProofWasNotAccepted(record.Verdict.ToString().ToLowerInvariant());
         if (record.HeldAtLeast is null)
-            yield return Finding.Error("the proof pressure wasn't held for the time planned, so nothing is proved. Proof-test the vessel again.");
+            yield return ProofingFindings.ProofPressureWasNotHeld();
         if (!rating.IsRated)
         {
-            yield return Finding.Error("the rating was refused; a proof can't stand in for one. Do what the findings of the rating name.");
+            yield return ProofingFindings.RatingWasRefused();
             yield break;
         }
 
         if (!RuleSets.All.Any(published => IsAsStrict(rating, published)))
-            yield return Finding.Error($"the rule set \"{rating.Rules.Name}\" of the rating asks for less than each of the published ones: proof {Digits.Round(rating.Rules.Proof)}, burst {Digits.Round(rating.Rules.Burst)}, overshoot {Digits.Round(rating.Rules.Overshoot)}, a proof at up to {rating.Rules.MaximumProofUse.Show()} of the strength. Rate the vessel by RuleSets.Club or by a stricter set.");
+            yield return ProofingFindings.RuleSetAsksTooLittle(
+                rating.Rules.Name, rating.Rules.Proof, rating.Rules.Burst, rating.Rules.Overshoot, rating.Rules.MaximumProofUse);
         if (string.IsNullOrWhiteSpace(readings.Serial))
-            yield return Finding.Error("the proof log gives no serial; a proof belongs to one very vessel. Write its serial on the vessel and into the log.");
+            yield return ProofingFindings.ProofLogGivesNoSerial();
         if (readings.Day is null)
-            yield return Finding.Error("the proof log gives no day; a proof holds for a time only. Write the day into the log as 2026-03-14.");
+            yield return ProofingFindings.ProofLogGivesNoDay();
         if (!string.Equals(rating.Vessel.Name.Trim(), proof.Vessel.Trim(), StringComparison.OrdinalIgnoreCase))
-            yield return Finding.Error($"the proof is of vessel \"{proof.Vessel}\", the rating of \"{rating.Vessel.Name}\". Take the rating of the vessel that was proved.");
+            yield return ProofingFindings.ProofIsOfAnotherVessel(proof.Vessel, rating.Vessel.Name);
         if (Math.Abs(proof.Volume / rating.Vessel.Volume - 1) > VolumeTolerance)
-            yield return Finding.Error($"the proof is of a vessel of {proof.Volume.Show()}, the rating of one of {rating.Vessel.Volume.Show()}; they must agree within {Digits.Round(100 * VolumeTolerance)} %. Plan the proof from the rating.");
+            yield return ProofingFindings.ProofIsOfAnotherVolume(proof.Volume, rating.Vessel.Volume, 100 * VolumeTolerance);
         var (planned, rated) = (proof.Wall.VolumeRatio.DecimalFractions / proof.Wall.At.Pascals, WallExpansion.Of(rating.Vessel.Expansion(rating.ProofPressure)) is var wall ? wall.VolumeRatio.DecimalFractions / wall.At.Pascals : 0);
         if (!(Math.Abs(planned / rated - 1) <= GrowthTolerance))
-            yield return Finding.Error($"the proof was planned for a wall that grows {Digits.Round(planned / rated, 2)} times as much as that of the rating; they must agree within {Digits.Round(100 * GrowthTolerance)} % (common practice, no source). Take the rating of the layup that was proved.");
+            yield return ProofingFindings.ProofWasPlannedForAnotherWall(planned / rated, 100 * GrowthTolerance);
         if (proof.ProofHold < ShortestHold)
-            yield return Finding.Error($"the proof was held for {ProofPlan.Seconds(proof.ProofHold)}; at least {ProofPlan.Seconds(ShortestHold)} is asked. Proof-test the vessel again.");
+            yield return ProofingFindings.ProofWasHeldTooShort(ProofPlan.Seconds(proof.ProofHold), ProofPlan.Seconds(ShortestHold));
         if (proof.LeakHold < ShortestLeakHold)
-            yield return Finding.Error($"leaks were looked for during {ProofPlan.Seconds(proof.LeakHold)}; at least {ProofPlan.Seconds(ShortestLeakHold)} at working pressure is asked (common practice, no source). Proof-test the vessel again.");
+            yield return ProofingFindings.LeaksWereLookedForTooShort(
+                ProofPlan.Seconds(proof.LeakHold), ProofPlan.Seconds(ShortestLeakHold));
         if (LongestGapS(record) is var gap && gap > LongestGap.Seconds)
-            yield return Finding.Error($"during the proof hold {Digits.Round(gap, 2)} s pass between two readings; at most {ProofPlan.Seconds(LongestGap)} may (common practice, no source), as a fall in between is not seen. Log the gauge oftener and proof-test the vessel again.");
+            yield return ProofingFindings.ReadingsOfHoldTooFarApart(gap, ProofPlan.Seconds(LongestGap));
         if (readings.LeakLimit > MostLeak)
-            yield return Finding.Error($"the limit of the leak was set to {readings.LeakLimit.Show()} in ten minutes; at most {MostLeak.Show()} proves a vessel (common practice, no source). Judge the log by that.");
+            yield return ProofingFindings.LimitOfLeakWasSetTooHigh(readings.LeakLimit, MostLeak);
         if (proof.Rule.PermanentLimit > ProofRule.Club.PermanentLimit)
-            yield return Finding.Error($"the limit of permanent expansion was set to {proof.Rule.PermanentLimit.Show()}; at most {ProofRule.Club.PermanentLimit.Show()} proves a vessel. Judge the log by that.");
+            yield return ProofingFindings.LimitOfExpansionWasSetTooHigh(proof.Rule.PermanentLimit, ProofRule.Club.PermanentLimit);
     }
 
     private static bool IsAsStrict(Rating rating, RuleSet published) =>

@@ -87,7 +87,7 @@ public sealed record StandOff : IResult
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings => FloorGoverns
-        ? [Finding.Note($"The {Floor.Show()} floor governs: the cube-root formula alone gives {ByFormula.Show()}, but it covers blast only, and fragments fly farther.")]
+        ? [ProofingFindings.FloorOfDistanceGoverns(Floor, ByFormula)]
         : [];
 
     /// <inheritdoc/>

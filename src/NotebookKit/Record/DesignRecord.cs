@@ -50,10 +50,10 @@ public sealed record DesignRecord(
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings =>
     [
-        .. Requirements.Where(r => !r.Holds).Select(r => Finding.Warning($"{r.Name} is {r.LiveValue}, required {r.Condition}. {r.Why}")),
-        .. Decisions.Where(d => !d.StillRight).Select(d => Finding.Warning(
-            $"The decision \"{d.Name}: {d.Chosen}\" no longer holds: {d.StaysRightWhile.Name} is {d.StaysRightWhile.LiveValue}, it stays right while {d.StaysRightWhile.Condition}.")),
-        .. Givens.Where(g => g.Overridden).Select(g => Finding.Note($"{g.Name} was set to {g.Value} for this run.")),
+        .. Requirements.Where(r => !r.Holds).Select(r => RecordFindings.RequirementDoesNotHold(r.Name, r.LiveValue, r.Condition, r.Why)),
+        .. Decisions.Where(d => !d.StillRight).Select(d => RecordFindings.DecisionNoLongerHolds(
+            d.Name, d.Chosen, d.StaysRightWhile.Name, d.StaysRightWhile.LiveValue, d.StaysRightWhile.Condition)),
+        .. Givens.Where(g => g.Overridden).Select(g => RecordFindings.GivenWasOverridden(g.Name, g.Value)),
     ];
 
     /// <inheritdoc/>

@@ -32,9 +32,9 @@ public sealed partial record Canopy
         var infinite = data.OpeningFactor * steady;
         var weight = m * StandardConstants.Gravity;
         if (v < 45.7)
-            findings.Add(Finding.Note($"the fill constant is published for 46 to 152 m/s; at {speed.Show()} it is an extrapolation. Take the load at infinite mass, {Force.FromNewtons(infinite).Show()}, as the upper bound."));
+            findings.Add(RecoveryFindings.FillConstantIsExtrapolated(speed, Force.FromNewtons(infinite)));
         if (v > 2 * Terminal(m, air, DragAreaHighM2) && infinite * factor > 20 * weight)
-            findings.Add(Finding.Warning($"the load is {Digits.Round(infinite * factor / weight)} times the weight: the opening is early or late. Move it nearer to apogee, where the speed is least."));
+            findings.Add(RecoveryFindings.OpeningLoadIsHigh(infinite * factor / weight));
         return new OpeningResult
         {
             Title = $"Opening load of {Describe()}",

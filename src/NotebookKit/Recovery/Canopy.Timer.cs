@@ -47,11 +47,11 @@ public sealed partial record Canopy
         var hard = Open(mass, Speed.FromMetersPerSecond(Math.Min(150, SpeedAt(most))), density);
         var findings = hard.Findings.Where(f => f.Severity == FindingSeverity.Note).ToList();
         if (allowed is { } gear && hard.FiniteMass <= gear && hard.InfiniteMass > gear)
-            findings.Add(Finding.Warning($"the upper bound of 95 % of openings is {hard.InfiniteMass.Show()}, more than the {gear.Show()} that the gear takes; only the load at finite mass stays below it. Use stronger gear, or test it."));
+            findings.Add(RecoveryFindings.UpperBoundOfOfOpeningsMore(hard.InfiniteMass, gear));
         if (chance > 1.Percent())
-            findings.Add(Finding.Warning($"in {chance.Value.Show(2)} of the openings the load exceeds the {allowed!.Value.Show()} that the gear takes. Set the timer to {apogee.Show()}, narrow its spread, or use stronger gear."));
+            findings.Add(RecoveryFindings.OpeningLoadMayExceedGear(chance.Value, allowed!.Value, apogee));
         if (Math.Abs(mean) > deviation)
-            findings.Add(Finding.Warning($"the timer is {Math.Abs(mean).Seconds().Show()} {(mean < 0 ? "early" : "late")}, more than the spread; the load is least at apogee. Set it to {apogee.Show()}."));
+            findings.Add(RecoveryFindings.TimerIsOff(Math.Abs(mean).Seconds(), mean, apogee));
         return new TimedOpeningResult
         {
             Title = $"Timed opening of {Describe()}",

@@ -73,7 +73,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     {
         var findings = new List<Finding>();
         if (Diameters.Find(NominalDiameter, "nominal diameter of the canopy", "Measure the cloth laid flat.") is { } size) findings.Add(size);
-        if (Count is < 1 or > 4) findings.Add(Finding.Error($"number of canopies is {Count}; it must be 1 to 4. The loss of larger clusters isn't known here."));
+        if (Count is < 1 or > 4) findings.Add(RecoveryFindings.NumberOfCanopiesOutOfRange(Count));
         if (DragCoefficient is { } drag && new ValidRange<double>(0.2, 1.2).Find(drag, "drag coefficient of the canopy",
             "It is on the nominal (constructed) area; figures of 1.5 and more are on another area.") is { } wrong)
             findings.Add(wrong);
@@ -95,7 +95,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
         var slow = Terminal(mass.Kilograms, air, DragAreaHighM2);
         var warnings = new List<Finding>(findings);
         if (fast > 9)
-            warnings.Add(Finding.Warning($"it comes down at up to {Speed.FromMetersPerSecond(fast).Show()}; above some 9 m/s fins and fillets break and people get hurt. Use a larger canopy."));
+            warnings.Add(RecoveryFindings.ComesDownTooFast(Speed.FromMetersPerSecond(fast)));
         return new DescentResult
         {
             Title = $"Descent under {Describe()}",

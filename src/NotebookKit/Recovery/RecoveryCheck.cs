@@ -59,10 +59,10 @@ public sealed record RecoveryCheck : IResult
     public IReadOnlyList<Finding> Findings =>
     [
         .. Cord.Factor < RequiredFactor
-            ? [Finding.Error($"the cord breaks at {CordStrength.Show()} and the halves pull {Cord.Peak.Show()}; the breaking load must be at least {RequiredFactor} times the pull (common practice, no source). Use a longer, softer or stronger cord.")]
+            ? [RecoveryFindings.CordIsTooWeak(CordStrength, Cord.Peak, RequiredFactor)]
             : Array.Empty<Finding>(),
         .. Pins is null
-            ? [Finding.Note("The joint has no pins: it is held by friction alone. Test on the ground that it stays shut and opens.")]
+            ? [RecoveryFindings.JointHasNoPins()]
             : Pins.Findings.Select(f => f.Severity == FindingSeverity.Warning ? Finding.Error(f.Message) : f),
     ];
 

@@ -23,7 +23,7 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (Count is < 1 or > 12) findings.Add(Finding.Error($"number of pins is {Count}; it must be 1 to 12. More never shear together."));
+        if (Count is < 1 or > 12) findings.Add(RecoveryFindings.NumberOfPinsOutOfRange(Count));
         if (new ValidRange<Length>(0.5.Millimetres(), 10.Millimetres()).Find(Diameter, "pin diameter", "Take the root of a thread.") is { } size) findings.Add(size);
         if (new ValidRange<Pressure>(Pressure.FromMegapascals(5), Pressure.FromMegapascals(500)).Find(ShearStrength, "shear strength of the pin", "Nylon is near 60 MPa.") is { } strength)
             findings.Add(strength);
@@ -52,9 +52,9 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
         var holding = drag.Newtons + (pressure.Pascals * area);
         var findings = new List<Finding>();
         if (All.Newtons < 1.5 * holding)
-            findings.Add(Finding.Warning($"the pins shear at {All.Show()}, flight puts {Force.FromNewtons(holding).Show()} on them; they must hold 1.5 times that (common practice). Use more or thicker pins, or vent the compartment."));
+            findings.Add(RecoveryFindings.PinsMayShearInFlight(All, Force.FromNewtons(holding)));
         if (separating.Newtons < 1.5 * All.Newtons)
-            findings.Add(Finding.Warning($"the separating force is {separating.Show()}, the pins shear at {All.Show()}; it must be 1.5 times that (common practice). Use fewer pins or more force, and test on the ground."));
+            findings.Add(RecoveryFindings.SeparatingForceTooSmall(separating, All));
         return new PinResult
         {
             Title = $"{Count} shear pins of {Diameter.Show()}",

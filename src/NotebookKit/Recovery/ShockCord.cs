@@ -43,7 +43,7 @@ public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
         var stretch = v * Math.Sqrt(reduced / k);
         var findings = new List<Finding>();
         if (peak * RequiredFactor > BreakingLoad.Newtons)
-            findings.Add(Finding.Warning($"the peak pull is {Force.FromNewtons(peak).Show()} against a breaking load of {BreakingLoad.Show()}; it must be at most half. Use a longer or softer cord, or part more slowly."));
+            findings.Add(RecoveryFindings.PeakPullOutOfRange(Force.FromNewtons(peak), BreakingLoad));
         return new CordResult
         {
             Title = "Pull of the cord as the halves part",

@@ -1,9 +1,7 @@
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Aerodynamics.Fins;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace NotebookKit.Aerodynamics.Bodies;
 
@@ -64,19 +62,20 @@ public sealed record FinnedBody(IReadOnlyList<BodyPart> Parts, IReadOnlyList<Fin
         var findings = new List<Finding>();
         if (Parts.Count == 0)
         {
-            findings.Add(Finding.Error("the body has no parts; it needs at least a nose. List the parts from the tip aft."));
+            findings.Add(AerodynamicsFindings.BodyHasNoParts());
             return findings;
         }
 
-        if (Parts[0] is not Nose) findings.Add(Finding.Error($"the first body part is {Parts[0].Name}; it must be a nose. List the parts from the tip aft."));
+        if (Parts[0] is not Nose) findings.Add(AerodynamicsFindings.FirstBodyPartIsNotNose(Parts[0].Name));
         foreach (var part in Parts) findings.AddRange(part.Validate());
         for (var i = 1; i < Parts.Count; i++)
         {
             var (fore, aft) = (Parts[i - 1].AftM, Parts[i].ForeM);
             if (Parts[i] is Nose)
-                findings.Add(Finding.Error($"body part {i + 1} is a nose; only the first part may be one. Use a transition between diameters."));
+                findings.Add(AerodynamicsFindings.NoseIsNotFirstBodyPart(i + 1));
             else if (!(Math.Abs(fore - aft) <= JointToleranceM))
-                findings.Add(Finding.Error($"{Parts[i].Name} starts at {Length.FromMeters(aft).Show(LengthUnit.Millimeter)} diameter but {Parts[i - 1].Name} ends at {Length.FromMeters(fore).Show(LengthUnit.Millimeter)}; the two must match within 0.5 mm. Put a transition between them."));
+                findings.Add(AerodynamicsFindings.BodyPartsDoNotMeetInDiameter(
+                    Parts[i].Name, Length.FromMeters(aft), Parts[i - 1].Name, Length.FromMeters(fore)));
         }
 
         if (Reference is { } reference) findings.AddIf(Ranges.Diameter.Find(reference, "reference diameter", "Use the body diameter."));
@@ -118,11 +117,11 @@ public sealed record FinnedBody(IReadOnlyList<BodyPart> Parts, IReadOnlyList<Fin
         var trail = lead + fins.Planform.RootLength.Meters;
         if (!(lead >= 0) || !(trail <= LengthM + JointToleranceM))
         {
-            yield return Finding.Error($"{fins.Name}: the root runs from {Length.FromMeters(lead).Show()} to {Length.FromMeters(trail).Show()} aft of the tip; it must lie on the body, 0 to {Length.Show()}. Give the station of the root leading edge, measured from the nose tip.");
+            yield return AerodynamicsFindings.FinRootLiesOffBody(fins.Name, Length.FromMeters(lead), Length.FromMeters(trail), Length);
             yield break;
         }
 
         if (Math.Abs(RadiusAtM(lead) - RadiusAtM(trail)) > 0.02 * BaseM)
-            yield return Finding.Warning($"{fins.Name}: the body changes diameter under the fin root; the interference factor takes the diameter at mid root.");
+            yield return AerodynamicsFindings.BodyChangesDiameterUnderFinRoot(fins.Name);
     }
 }

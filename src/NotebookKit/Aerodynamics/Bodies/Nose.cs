@@ -1,6 +1,5 @@
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Aerodynamics.Bodies;
@@ -104,7 +103,7 @@ public sealed record Nose : BodyPart
         switch (Shape)
         {
             case NoseShape.TangentOgive when Length < BaseDiameter / 2:
-                findings.Add(Finding.Error($"{Name} length is {Length.Show()}; a tangent ogive must be at least half its diameter long ({(BaseDiameter / 2).Show()}). Use an ellipsoid for a blunter nose."));
+                findings.Add(AerodynamicsFindings.TangentOgiveTooShort(Name, Length, BaseDiameter / 2));
                 break;
             case NoseShape.Parabolic:
                 findings.AddIf(new ValidRange<double>(0, 1).Find(Parameter, $"{Name} parameter K'", "0 is a cone, 1 is tangent to the body."));

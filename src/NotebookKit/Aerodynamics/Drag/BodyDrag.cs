@@ -89,9 +89,9 @@ public static class BodyDrag
     {
         var (low, high) = (DragBuildUp.Low(late, early, 0), DragBuildUp.High(late, early, 0));
         if (high > 1.2 * low)
-            yield return Finding.Note($"the published forms leave the drag coefficient between {Digits.Round(low)} and {Digits.Round(high)}; carry both ends into the height, or fit one flight.");
+            yield return AerodynamicsFindings.PublishedFormsLeaveDragBand(low, high);
         if (assumptions.ProtuberanceDrag == 0)
-            yield return Finding.Note("nothing is counted for rail buttons, joints and screws; set Protuberance where they stick out.");
+            yield return AerodynamicsFindings.RailButtonsAreNotCounted();
     }
 
     private static IReadOnlyList<Finding> CheckDrag(FinnedBody body, DragAssumptions assumptions)

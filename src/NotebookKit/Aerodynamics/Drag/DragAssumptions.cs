@@ -42,7 +42,7 @@ public sealed record DragAssumptions
         findings.AddIf(transitions.Find(EarlyTransition, "early transition Reynolds number", Why));
         findings.AddIf(transitions.Find(LateTransition, "late transition Reynolds number", Why));
         if (LateTransition < EarlyTransition)
-            findings.Add(Finding.Error($"late transition Reynolds number is {Digits.Round(LateTransition)}, below the early one of {Digits.Round(EarlyTransition)}; swap the two."));
+            findings.Add(AerodynamicsFindings.LateTransitionBelowEarly(LateTransition, EarlyTransition));
         findings.AddIf(new ValidRange<double>(0, 1).Find(ProtuberanceDrag, "protuberance drag coefficient", "It is on the reference area; a pair of rail buttons is some hundredths."));
         return findings;
     }

@@ -31,7 +31,7 @@ public static class BodyFinStructure
         ArgumentNullException.ThrowIfNull(bond);
         InvalidDesignException.ThrowIfAny($"Fins of {body.Name}", [.. body.Validate(), .. sheet.Validate(), .. bond.Validate()]);
         if (body.Fins.Count == 0)
-            throw new InvalidDesignException(body.Name, [Finding.Error("the body has no fins; there is no structure to compute. Add fins.")]);
+            throw new InvalidDesignException(body.Name, [AerodynamicsFindings.BodyHasNoFins()]);
         ArgumentOutOfRangeException.ThrowIfNegative(set);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(set, body.Fins.Count);
         new ValidRange<Speed>(Speed.Zero, 30.MetresPerSecond()).Check(gust, "sideways gust", "Take the gust of the worst day you fly in.");
@@ -89,20 +89,20 @@ public static class BodyFinStructure
     private static IEnumerable<Finding> SweepFindings(string name, FinIntegrals fin, double rootM)
     {
         if (IsSweptForward(fin, rootM))
-            yield return Finding.Warning($"{name}: the fins are swept forward; bending then adds to twisting and lowers the divergence speed, which is left out here, so they don't pass. Sweep them aft, or have them tested.");
+            yield return AerodynamicsFindings.FinsAreSweptForward(name);
     }
 
     private static IEnumerable<Finding> StructureFindings(string name, double divergenceMargin, double sheetFactor, double bondFactor, double angle)
     {
         if (divergenceMargin < FlutterResult.RequiredMargin)
-            yield return Finding.Warning($"{name}: the divergence margin is {Digits.Round(divergenceMargin)}; at least {FlutterResult.RequiredMargin} is wanted. Make the fins thicker or stiffer in shear.");
+            yield return AerodynamicsFindings.DivergenceMarginTooSmall(name, divergenceMargin, FlutterResult.RequiredMargin);
         if (sheetFactor < FinStructureResult.RequiredSheetFactor)
-            yield return Finding.Warning($"{name}: the sheet has a factor of {Digits.Round(sheetFactor)} at the root; at least {FinStructureResult.RequiredSheetFactor} is wanted. Make it thicker or put plies across the root.");
+            yield return AerodynamicsFindings.SheetFactorTooSmall(name, sheetFactor, FinStructureResult.RequiredSheetFactor);
         if (bondFactor < FinStructureResult.RequiredBondFactor)
-            yield return Finding.Warning($"{name}: the bond has a factor of {Digits.Round(bondFactor)}; at least {FinStructureResult.RequiredBondFactor} is wanted. Make the fillets larger or lap cloth from fin to fin.");
+            yield return AerodynamicsFindings.BondFactorTooSmall(name, bondFactor, FinStructureResult.RequiredBondFactor);
         if (angle == 0)
-            yield return Finding.Warning($"{name}: there is neither gust nor cant, so the fins bear nothing and root and bond aren't judged. Give the gust of the worst day you fly in.");
+            yield return AerodynamicsFindings.NeitherGustNorCantIsGiven(name);
         if (angle > 15 * Math.PI / 180)
-            yield return Finding.Note($"{name}: the load angle is {Angle.FromRadians(angle).ToUnit(AngleUnit.Degree).Show()}; fins stall near 15°, so the load is on the high side.");
+            yield return AerodynamicsFindings.FinsStallAtLoadAngle(name, Angle.FromRadians(angle));
     }
 }

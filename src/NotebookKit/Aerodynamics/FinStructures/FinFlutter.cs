@@ -53,11 +53,11 @@ public static class FinFlutter
     {
         var findings = new List<Finding>();
         if (mach > FlutterResult.MaximumMach)
-            findings.Add(Finding.Error($"{fins.Name}: the fastest speed is Mach {Digits.Round(mach, 2)}; no flutter pass is given above Mach {FlutterResult.MaximumMach}, where the criterion was up to 55 % too high. Fly slower, or have the fins tested."));
+            findings.Add(AerodynamicsFindings.FastestSpeedBeyondFlutterModel(fins.Name, mach, FlutterResult.MaximumMach));
         if (margin < 1)
-            findings.Add(Finding.Error($"{fins.Name}: the fastest speed is above the flutter speed (margin {Digits.Round(margin)}); the fins will be lost. Make them at least {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span."));
+            findings.Add(AerodynamicsFindings.FastestSpeedIsAboveFlutterSpeed(fins.Name, margin, wanted));
         else if (margin < FlutterResult.RequiredMargin)
-            findings.Add(Finding.Warning($"{fins.Name}: the flutter margin is {Digits.Round(margin)}; at least {FlutterResult.RequiredMargin} is wanted. Make the fins {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span."));
+            findings.Add(AerodynamicsFindings.FlutterMarginTooSmall(fins.Name, margin, FlutterResult.RequiredMargin, wanted));
         return findings;
     }
 }

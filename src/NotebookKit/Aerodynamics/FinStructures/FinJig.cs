@@ -71,7 +71,7 @@ public sealed record FinJig(Length Gap, Length Length)
             Worst = (Math.Abs(twist) + gap + (3 * skew)).Degrees(),
             Samples = new Series("Mean cant", "°", means),
             Findings = deviation + Math.Abs(twist) > 0.25
-                ? [Finding.Warning($"the jig leaves a mean cant of {Digits.Round(Math.Abs(twist) + deviation)}° or so; above some 0.25° a vehicle rolls noticeably. Close the gap, guide the fins over more length, or true the slots.")]
+                ? [AerodynamicsFindings.JigLeavesLargeMeanCant(Math.Abs(twist) + deviation)]
                 : [],
             Working = new Working("Cant from the jig",
             [

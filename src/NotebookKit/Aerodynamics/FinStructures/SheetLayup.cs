@@ -52,7 +52,7 @@ public sealed record SheetLayup(IReadOnlyList<SheetPly> Plies)
         var findings = new List<Finding>();
         if (Plies.Count is < 1 or > 200)
         {
-            findings.Add(Finding.Error($"the sheet has {Plies.Count} plies; it must have 1 to 200. List them from one face to the other."));
+            findings.Add(AerodynamicsFindings.SheetPlyCountOutOfRange(Plies.Count));
             return findings;
         }
 

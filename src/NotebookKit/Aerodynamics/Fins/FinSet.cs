@@ -44,11 +44,11 @@ public sealed record FinSet(int Count, FinPlanform Planform, Length Thickness, L
     {
         var findings = new List<Finding>(Planform.Validate());
         if (Count is < 3 or > 6)
-            findings.Add(Finding.Error($"fin count is {Count}; it must be 3 to 6. The interference factors of the component method are published for that range."));
+            findings.Add(AerodynamicsFindings.FinCountOutOfRange(Count));
         findings.AddIf(Ranges.Thickness.Find(Thickness, "fin thickness", "Measure the bare plate."));
         findings.AddIf(new ValidRange<Angle>((-5).Degrees(), 5.Degrees()).Find(Cant, "fin cant", "The roll model is linear in cant; a larger angle stalls the fins."));
         if (findings.Count == 0 && Thickness > Planform.RootLength / 4)
-            findings.Add(Finding.Error($"fin thickness is {Thickness.Show()} on a root of {Planform.RootLength.Show()}; it must be below a quarter of the root. The model takes fins as thin plates."));
+            findings.Add(AerodynamicsFindings.FinThicknessOutOfRange(Thickness, Planform.RootLength));
         return findings;
     }
 }

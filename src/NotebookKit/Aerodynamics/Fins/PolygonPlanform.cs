@@ -1,6 +1,5 @@
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Aerodynamics.Fins;
@@ -50,16 +49,16 @@ public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : Fin
         var findings = new List<Finding>();
         if (Outline.Count is < 3 or > 200)
         {
-            findings.Add(Finding.Error($"fin outline has {Outline.Count} corners; it must have 3 to 200. Give root leading edge, tip corners, root trailing edge."));
+            findings.Add(AerodynamicsFindings.FinOutlineCornerCountOutOfRange(Outline.Count));
             return findings;
         }
 
         var (first, last) = (Outline[0], Outline[^1]);
         if (Math.Abs(first.Out.Meters) > 1e-9 || Math.Abs(last.Out.Meters) > 1e-9)
-            findings.Add(Finding.Error($"fin outline starts {first.Out.Show()} and ends {last.Out.Show()} out from the body; both must be 0. The first and last corner lie on the body."));
+            findings.Add(AerodynamicsFindings.FinOutlineStartsOrEndsOffBody(first.Out, last.Out));
         findings.AddIf(Ranges.Chord.Find(last.Aft - first.Aft, "fin root chord", "List the corners from the root leading edge round the tip to the root trailing edge."));
         foreach (var point in Outline.Where(p => !(p.Out.Meters >= 0)))
-            findings.Add(Finding.Error($"a fin corner lies {point.Out.Show()} out from the body; it must be 0 or more. Leave the tab inside the body out of the outline."));
+            findings.Add(AerodynamicsFindings.FinCornerLiesInsideBody(point.Out));
         findings.AddIf(Ranges.Chord.Find(Length.FromMeters(Outline.Max(p => p.Out.Meters)), "fin span", "Measure from the body surface to the tip."));
         if (findings.Count > 0) return findings;
 
@@ -68,8 +67,8 @@ public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : Fin
         {
             var count = Crossings(stations[i], stations[i + 1]).Count;
             if (count == 2) continue;
-            findings.Add(Finding.Error(
-                $"fin outline is crossed {count} times between {Length.FromMeters(stations[i]).Show()} and {Length.FromMeters(stations[i + 1]).Show()} out from the body; it must be crossed twice. Slots and notches along the span are beyond the model: draw the outline without them."));
+            findings.Add(AerodynamicsFindings.FinOutlineIsCrossedTooOften(
+                count, Length.FromMeters(stations[i]), Length.FromMeters(stations[i + 1])));
         }
 
         return findings;

@@ -1,6 +1,5 @@
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Aerodynamics.Fins;
@@ -32,7 +31,7 @@ public sealed record TrapezoidPlanform(Length Root, Length Tip, Length Span, Len
         findings.AddIf(new ValidRange<Length>(Length.Zero, Ranges.Chord.Maximum).Find(Tip, "fin tip chord", "Zero makes a pointed tip."));
         findings.AddIf(Ranges.Chord.Find(Span, "fin span", "Measure from the body surface to the tip; leave the fins out for a body without them."));
         if (!(Math.Abs(Sweep.Meters) <= 5))
-            findings.Add(Finding.Error($"fin sweep is {Sweep.Show()}; it must be −5 m to 5 m. Measure from root to tip leading edge along the body."));
+            findings.Add(AerodynamicsFindings.FinSweepOutOfRange(Sweep));
         return findings;
     }
 }

@@ -106,9 +106,9 @@ public static class BodyAtAngles
     private static IEnumerable<Finding> AngleFindings(double atZero, Angle? gone)
     {
         if (atZero <= 0)
-            yield return Finding.Warning($"the margin is {Digits.Round(atZero)} calibres at 0°: unstable. Move the centre of gravity forward or enlarge the fins.");
+            yield return AerodynamicsFindings.MarginIsNegativeAtZeroAngle(atZero);
         else if (gone is { } angle)
-            yield return Finding.Warning($"the margin is gone at {angle.Show()} angle of attack; keep the angle off the rail well below it: a faster exit, less wind, or a centre of gravity further forward.");
+            yield return AerodynamicsFindings.MarginIsGoneAtAngleOfAttack(angle);
     }
 
     private static Working AngleWorking(FinnedBody body, NormalForceResult linear, double factor, Angle angle, double margin)

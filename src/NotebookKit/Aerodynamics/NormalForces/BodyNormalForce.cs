@@ -65,13 +65,13 @@ public static class BodyNormalForce
     private static IEnumerable<Finding> NormalForceFindings(FinnedBody body, double mach)
     {
         if (body.Fins.Count == 0)
-            yield return Finding.Warning("the body has no fins; its centre of pressure lies in the nose and it is almost certainly unstable. Add fins.");
+            yield return AerodynamicsFindings.BodyWithoutFinsIsUnstable();
         foreach (var fins in body.Fins.Where(f => f.Count == 5))
-            yield return Finding.Note($"{fins.Name}: five fins are not in the source; the interference factor of six is used, on the low side.");
+            yield return AerodynamicsFindings.FiveFinsAreNotInSource(fins.Name);
         if (body.Fins.Count > 1)
-            yield return Finding.Note("more than one set of fins: the wake of the fore set on the aft set is left out, which puts the centre of pressure too far aft when they are in line.");
+            yield return AerodynamicsFindings.MoreThanOneSetOfFins();
         if (mach > 0.8)
-            yield return Finding.Warning($"Mach {Digits.Round(mach, 2)} is in the range where the Prandtl-Glauert correction grows too fast; take the margin at Mach 0.8 as well and use the lower.");
+            yield return AerodynamicsFindings.MachBeyondPrandtlGlauert(mach);
     }
 
     private static WorkingStep BodyStep(FinnedBody body, BodyPart part, double slope) => new(

@@ -35,7 +35,7 @@ public sealed record Filled(GaugePressure Pressure, Temperature? Temperature, Du
         if (Temperature is { } wall)
             yield return new ValidRange<Temperature>((-40).Celsius(), 100.Celsius()).Find(wall.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the wall", "Leave it out where it wasn't read.");
         yield return Holds.Find(Hold.ToUnit(UnitsNet.Units.DurationUnit.Second), "time at pressure", "Count from filled to vented or flown; a second is the least.");
-        if (Medium is { } medium && !Enum.IsDefined(medium)) yield return Finding.Error("medium is neither water nor gas; leave it out where it isn't known.");
+        if (Medium is { } medium && !Enum.IsDefined(medium)) yield return ClearanceFindings.MediumUnknown();
     }
 }
 

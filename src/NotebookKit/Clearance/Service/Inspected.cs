@@ -18,7 +18,7 @@ public sealed record Inspected(InspectionResult Result) : ServiceEvent
 
     private protected override IEnumerable<Finding?> Check()
     {
-        if (!Enum.IsDefined(Result)) yield return Finding.Error("result of the inspection is neither sound nor not-sound; write not-sound where there is doubt.");
+        if (!Enum.IsDefined(Result)) yield return ClearanceFindings.ResultOfInspectionUnknown();
     }
 }
 

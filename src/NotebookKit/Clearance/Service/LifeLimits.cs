@@ -1,4 +1,3 @@
-using System.Globalization;
 using NotebookKit.Life;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -84,7 +83,7 @@ public sealed record LifeLimits(string Name, string Covers)
             HotAbove is { } hot ? new ValidRange<Temperature>(20.Celsius(), 150.Celsius()).Find(hot.Value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), $"{Name}: hot above", "Stay below the resin's softening.") : null,
         }.OfType<Finding>(),
         .. new[] { AfterHardLanding, AfterDrop, AfterHeat, AfterRepair, AfterFailedInspection }.Where(r => !Enum.IsDefined(r.Value))
-            .Select(_ => Finding.Error($"{Name}: what is needed after a mishap is neither a proof nor an inspection; choose one.")),
+            .Select(_ => ClearanceFindings.NeedAfterMishapUnknown(Name)),
     ];
 
     // The figures stand once, with the rule that prints them.
@@ -100,7 +99,7 @@ public sealed record LifeLimits(string Name, string Covers)
     private Finding? Count(LifeFigure<int>? figure, string name, int most) =>
         figure is null || (figure.Value >= 1 && figure.Value <= most)
             ? null
-            : Finding.Error(string.Create(CultureInfo.InvariantCulture, $"{Name}: {name} is {figure.Value}; it must be 1 to {most}. Leave it out for no limit."));
+            : ClearanceFindings.LimitOutOfRange(Name, name, figure.Value, most);
 
     private static LifeFigure<T> Practice<T>(T figure, string what) where T : struct => new(figure, Source.CommonPractice(what));
 }

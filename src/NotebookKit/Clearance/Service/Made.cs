@@ -33,8 +33,8 @@ public sealed record Made(DateOnly Day, string Batch, Mass? DryMass = null, Mass
         if (DryMass is { } dry) yield return Masses.Find(dry.ToUnit(UnitsNet.Units.MassUnit.Gram), "dry mass", "Weigh it before resin, or leave it out.");
         if (CuredMass is { } cured) yield return Masses.Find(cured.ToUnit(UnitsNet.Units.MassUnit.Gram), "cured mass", "Weigh it when cured, or leave it out.");
         if (At is { } at && Day > DateOnly.FromDateTime(at.UtcDateTime))
-            yield return Finding.Error($"day it was made is {ServiceText.Of(Day)}, after the day it is written down; write it down when it is made.");
+            yield return ClearanceFindings.DayOfMakingAfterEntry(ServiceText.Of(Day));
         if (DryMass > CuredMass)
-            yield return Finding.Error($"cured mass is {ServiceText.Of(CuredMass!.Value)}, below the dry mass of {ServiceText.Of(DryMass!.Value)}; resin adds mass. Look whether the two were exchanged.");
+            yield return ClearanceFindings.CuredMassBelowDryMass(ServiceText.Of(CuredMass!.Value), ServiceText.Of(DryMass!.Value));
     }
 }

@@ -32,6 +32,6 @@ public sealed record Proved(DateOnly Day, GaugePressure Held, double Factor, str
         yield return ServiceText.Find(Rules, "rules", LongestText);
         yield return ServiceText.Find(Record, "record", LongestText);
         if (At is { } at && Day > DateOnly.FromDateTime(at.UtcDateTime))
-            yield return Finding.Error($"day of the proof is {ServiceText.Of(Day)}, after the day it is written down; write a proof down when it is done.");
+            yield return ClearanceFindings.DayOfProofAfterEntry(ServiceText.Of(Day));
     }
 }

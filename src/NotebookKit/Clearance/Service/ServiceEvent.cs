@@ -61,7 +61,7 @@ public abstract record ServiceEvent
     {
         if (Array.Find(Readers, r => r.Kind == kind).Read is not { } reader)
         {
-            findings.Add(Finding.Error($"\"{kind}\" isn't a kind of event known here; the kinds are {string.Join(", ", Kinds)}."));
+            findings.Add(ClearanceFindings.KindOfEventUnknown(kind, Kinds));
             return null;
         }
 

@@ -17,7 +17,7 @@ internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, str
     [
         .. _wrong,
         .. values.Keys.Where(k => !_known.Contains(k)).Select(k =>
-            Finding.Error($"\"{kind}\" has no {k}; {(_known.Count == 0 ? "it takes no values" : $"it takes {string.Join(", ", _known)}")}.")),
+            ClearanceFindings.FieldUnknown(kind, k, _known.Count, _known)),
     ];
 
     public string Text(string name) => Take(name, "a few words") ?? "";

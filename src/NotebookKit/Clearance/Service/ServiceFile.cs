@@ -121,7 +121,7 @@ public sealed class ServiceFile
         Write(stream, bytes.Length - cut, restIsWhole ? [(byte)'\n', .. line, (byte)'\n'] : [.. line, (byte)'\n']);
         return new(
             new(lines.Count + 1, sequence + 1, at, happened, ServiceLine.Fingerprint(line)),
-            cut == 0 ? [] : [Finding.Warning($"The last line was cut off and was dropped ({cut} bytes) before this one was written: its event was never complete; ask who wrote it, and enter it again.")]);
+            cut == 0 ? [] : [ClearanceFindings.LastLineWasCutOff(cut)]);
     }
 
     private void Write(FileStream stream, long from, byte[] bytes)

@@ -40,7 +40,7 @@ internal sealed class ServiceJudgement
         switch (entry.Event)
         {
             case Made made:
-                if (_made is not null) _findings.Add(Finding.Warning($"The record says twice that the vessel was made, the second time in {what}; the first day counts."));
+                if (_made is not null) _findings.Add(ClearanceFindings.RecordSaysTwiceVesselWasMade(what));
                 _made ??= made;
                 break;
             case Proved proof:
@@ -77,7 +77,7 @@ internal sealed class ServiceJudgement
         if (!_proofs.Add((proof.Day, proof.Record.ToUpperInvariant())))
         {
             // Entered again it would clear what happened to the vessel on that day after the proof.
-            _findings.Add(Finding.Warning($"The record holds one proof twice, the second time in {what}; only the first entry counts. Look whether another proof was meant."));
+            _findings.Add(ClearanceFindings.RecordHoldsOneProofTwice(what));
             return;
         }
 
@@ -99,7 +99,7 @@ internal sealed class ServiceJudgement
         _pressed++;
         _time += fill.Hold;
         var again = new LifeFigure<Recheck>(Recheck.Proof, Source.CommonPractice("A fill stays within the last proof"));
-        if (_open.Count > 0) _findings.Add(Finding.Warning($"In {what} the vessel was filled while it was grounded; find out why nobody looked at the record."));
+        if (_open.Count > 0) _findings.Add(ClearanceFindings.VesselWasFilledWhileGrounded(what));
         if (_proof is null) Ground("Filled without a proof", $"{what}: the vessel was filled to {fill.Pressure} without a proof", again);
         else if (fill.Pressure.Pascals > _proof.Allows.Pascals * (1 + Rounding))
             Ground("Filled above its proof", $"{what}: the vessel was filled to {fill.Pressure}, above the {_proof.Allows} that the proof of {ServiceText.Of(_proof.Day)} allows", again);
@@ -147,10 +147,10 @@ internal sealed class ServiceJudgement
     private IEnumerable<Finding> Coming(ServiceStatus status)
     {
         if (status.Standing != ServiceStanding.InService) yield break;
-        if (status.InspectionDue) yield return Finding.Warning($"No inspection of {ServiceText.Of(_on)} is written down; inspect the vessel before its first fill of the day.");
-        if (status.ProofDue is { } due && _on.AddDays(30) >= due) yield return Finding.Warning($"The next proof is due on {ServiceText.Of(due)}; plan it.");
-        if (status.FillsLeft is { } left and <= 5) yield return Finding.Warning($"{(left == 1 ? "1 fill is" : $"{left} fills are")} left; plan the next proof, or the next vessel.");
-        if (status.LifeEnds is { } end && _on.AddMonths(6) >= end) yield return Finding.Warning($"The vessel's life ends on {ServiceText.Of(end)}; plan the next vessel.");
+        if (status.InspectionDue) yield return ClearanceFindings.NoInspectionIsWrittenDown(ServiceText.Of(_on));
+        if (status.ProofDue is { } due && _on.AddDays(30) >= due) yield return ClearanceFindings.NextProofIsDue(ServiceText.Of(due));
+        if (status.FillsLeft is { } left and <= 5) yield return ClearanceFindings.FewFillsAreLeft(left);
+        if (status.LifeEnds is { } end && _on.AddMonths(6) >= end) yield return ClearanceFindings.VesselLifeEnds(ServiceText.Of(end));
     }
 
     private void Ground(string rule, string what, LifeFigure<Recheck> needs) => _open.Add((rule, what, needs.Value, false, false));

@@ -47,12 +47,11 @@ internal sealed class ServiceRecordReader
         if (rest.Length == 0) return lines;
         if (ServiceLine.IsWhole(rest.Span))
         {
-            _findings.Add(Finding.Note($"Line {lines.Count + 1}, the last, lacks its line end; its check sum shows that it is whole, and it was kept."));
+            _findings.Add(ClearanceFindings.LastLineLacksLineEnd(lines.Count + 1));
             return [.. lines, rest];
         }
 
-        _findings.Add(Finding.Warning(
-            $"Line {lines.Count + 1}, the last, is cut off and was dropped ({rest.Length} bytes): whatever wrote it didn't end well; ask who did, and enter that event again."));
+        _findings.Add(ClearanceFindings.LastLineIsCutOff(lines.Count + 1, rest.Length));
         return lines;
     }
 
@@ -100,7 +99,7 @@ internal sealed class ServiceRecordReader
         }
 
         if (line.RemovedBytes is > 0 and var removed)
-            _findings.Add(Finding.Note($"Before line {number} was written, a line that was cut off ({removed} bytes) was taken away: that event was never complete."));
+            _findings.Add(ClearanceFindings.CutOffLineWasTakenAway(number, removed));
         if (line.Event(at) is { } happened) _entries.Add(new(number, _next - 1, at, happened, fingerprint));
         foreach (var words in line.Wrong.Distinct()) Wrong($"Line {number} {words}.");
     }

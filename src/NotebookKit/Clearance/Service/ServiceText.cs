@@ -25,12 +25,13 @@ internal static class ServiceText
     /// <summary>What is wrong with a text, if anything.</summary>
     public static Finding? Find(string? text, string name, int longest, bool needed = true)
     {
-        if (text is null || (needed && string.IsNullOrWhiteSpace(text))) return Finding.Error($"{name} is not given; write it in a few words.");
-        if (text.Length > longest) return Finding.Error($"{name} has {text.Length} characters; it must have at most {longest}. Keep long texts elsewhere and name them here.");
+        if (text is null || (needed && string.IsNullOrWhiteSpace(text))) return ClearanceFindings.TextIsNotGiven(name);
+        if (text.Length > longest) return ClearanceFindings.TextTooLong(name, text.Length, longest);
         for (var i = 0; i < text.Length; i++)
         {
             if (!char.IsSurrogate(text[i])) continue;
-            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1])) return Finding.Error($"{name} holds half a character at place {i + 1}; write that character again.");
+            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1]))
+                return ClearanceFindings.TextHoldsHalfCharacter(name, i + 1);
             i++;
         }
 

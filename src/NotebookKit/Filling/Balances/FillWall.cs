@@ -73,7 +73,7 @@ public sealed record FillWall
             new ValidRange<Area>(Area.FromSquareMillimeters(1), 100.SquareMetres()).Find(Surface, "surface that the gas touches", "Check the unit it was given in."),
             Bores.Find(Bore, "bore", "Check the unit it was given in."),
             Film is { } film ? new ValidRange<HeatTransferCoefficient>(W(1), W(5000)).Find(film.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient", "Compressed air in a vessel has 10 to 500 W/(m²·K).") : null,
-            Enum.IsDefined(Law) ? null : Finding.Error($"film law is {Law}; it must be one of {string.Join(", ", Enum.GetNames<FilmLaw>())}."),
+            Enum.IsDefined(Law) ? null : FillingFindings.FilmLawUnknown(Law.ToString(), Enum.GetNames<FilmLaw>()),
             new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the correlation as it stands."),
             Inlet is { } inlet ? new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(inlet, "diameter of the inlet jet", "Check the unit it was given in.") : null,
             HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1), Entropy.FromJoulesPerKelvin(1e9)).Find(capacity, "heat capacity of the wall", "A light laminate has about 2 kJ/K for each square metre.") : null,

@@ -203,14 +203,14 @@ public sealed record FillResult : IResult
     {
         foreach (var wet in FillWater.Find(Fill)) yield return wet;
         if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
-            yield return Finding.Note($"As the gas cools the gauge falls to {SettledPressure}{(Fill.Heat == FillHeat.Adiabatic ? ", if the fill is too fast for the wall to take heat" : "")}. That fall is no leak.");
+            yield return FillingFindings.GaugeFallsAsGasCools(SettledPressure, Fill.Heat == FillHeat.Adiabatic);
         var (rated, most) = (Fill.Chamber.RatedPressure, Fill.Chamber.MaximumExpectedPressure);
         var sun = $"Standing filled in the sun, {SunKelvins} K warmer, the vessel comes to {PressureInTheSun}, {Digits.Round(100 * (PressureInTheSun.ToAbsolute(Fill.Ambient) / SettledPressure.ToAbsolute(Fill.Ambient) - 1), 2)} % more of absolute pressure";
         if (PressureInTheSun > most)
-            yield return Finding.Warning($"{sun}: past the {most} that its rating of {rated} was given for. Shade it, fill lower, or launch at once; on a delay vent from afar.");
+            yield return FillingFindings.SunTakesVesselPastRating(sun, most, rated);
         else if (PressureInTheSun > rated)
-            yield return Finding.Note($"{sun}: above the rated {rated}, within the {most} that the rating was given for. Shade it and don't top up warm.");
+            yield return FillingFindings.SunTakesVesselAboveRated(sun, rated, most);
         if (Hottest.DegreesCelsius > 80)
-            yield return Finding.Warning($"The gas may reach {Digits.Round(Hottest.DegreesCelsius)} °C; a laminating resin without post-cure is good to about 50 °C. Fill more slowly: the wall then keeps it cool.");
+            yield return FillingFindings.GasMayGetTooHot(Hottest.DegreesCelsius);
     }
 }

@@ -82,5 +82,5 @@ internal static class FillTiming
 
     private static InvalidDesignException None(Duration wanted, string nearest) => new(
         "Restrictor for a fill time",
-        [Finding.Error($"No restrictor fills in {Digits.Round(wanted.Seconds)} s with this regulator, valve and cylinder: {nearest}. Take another time, or leave the valve open.")]);
+        [FillingFindings.NoRestrictorFillsInTime(wanted.Seconds, nearest)]);
 }

@@ -31,9 +31,10 @@ internal static class FillWater
         if (!Applies(fill)) yield break;
         var (time, why) = TimeOf(fill);
         var lies = fill.Port == PortPosition.UnderWater ? "The filling port lies under water: the" : "The vessel holds water, and where the filling port lies isn't given. If the port lies under water, the";
-        yield return Finding.Warning($"{lies} water in port and line moves first, and the fill takes longer than is said for gas alone, {(time is { } t ? $"by up to {Digits.Round(t.Seconds)} s{(WaterPassage.IsUnsourced(fill.Restrictor) ? " (by half of the restrictor's gas area, which has no source)" : "")}" : $"by how much can't be computed: {why}")}.");
+        yield return FillingFindings.WaterInPortAndLineMovesFirst(
+            lies, time, time is not null && WaterPassage.IsUnsourced(fill.Restrictor), why);
         if (fill.HasCheckValve != true)
-            yield return Finding.Warning($"Water runs back through a port under water into hose and regulator whenever the supply is below the vessel's pressure{(fill.HasCheckValve is null ? ", and whether a check valve is fitted isn't given" : "")}. Fit a check valve between the hose and the vessel, and bring the supply above the vessel's pressure before the valve opens.");
+            yield return FillingFindings.WaterRunsBackThroughPort(fill.HasCheckValve);
     }
 
     private static bool Applies(PadFill fill) => fill.WaterFraction > Ratio.Zero && fill.Port != PortPosition.AboveWater;

@@ -103,16 +103,20 @@ public sealed record PadFill
             new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that nobody fills, warmer weakens a laminating resin."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
-            Enum.IsDefined(Goal) ? null : Finding.Error($"goal is {Goal}; it must be one of {string.Join(", ", Enum.GetNames<FillGoal>())}."),
-            Enum.IsDefined(Heat) ? null : Finding.Error($"heat to the wall is {Heat}; it must be one of {string.Join(", ", Enum.GetNames<FillHeat>())}."),
-            Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
-            Enum.IsDefined(Port) ? null : Finding.Error($"position of the filling port is {Port}; it must be one of {string.Join(", ", Enum.GetNames<PortPosition>())}."),
+            Enum.IsDefined(Goal) ? null : FillingFindings.GoalUnknown(Goal.ToString(), Enum.GetNames<FillGoal>()),
+            Enum.IsDefined(Heat) ? null : FillingFindings.HeatToWallUnknown(Heat.ToString(), Enum.GetNames<FillHeat>()),
+            Enum.IsDefined(Properties)
+                ? null
+                : FillingFindings.PropertiesOfGasUnknown(Properties.ToString(), Enum.GetNames<GasProperties>()),
+            Enum.IsDefined(Port) ? null : FillingFindings.PositionOfFillingPortUnknown(Port.ToString(), Enum.GetNames<PortPosition>()),
             WaterInLine is { } line ? new ValidRange<Volume>(0.01.Millilitres(), 10.Litres()).Find(line, "water in the line", "A metre of 6 mm hose holds 28 mL.") : null,
             new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(Watch, "time the vessel is watched", "It cools within minutes."),
             SupplyRise is { } rise ? new ValidRange<double>(0.1, 6000).Find(rise.PascalsPerSecond * 60e-5, "rise of the supply in bar a minute", "A hand winds a regulator up by some 50 bar a minute.") : null,
-            Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
+            Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
             Wall is null && Heat == FillHeat.Wall ? FillWall.FindBore(Chamber) : null,
-            Heat == FillHeat.Wall && Gas.Real is null && Wall?.Film is null ? Finding.Error($"Viscosity and conductivity of {Gas} aren't known here; give the wall a film coefficient of its own.") : null,
+            Heat == FillHeat.Wall && Gas.Real is null && Wall?.Film is null
+                ? FillingFindings.ViscosityAndConductivityUnknown(Gas.ToString())
+                : null,
             .. Restrictor.Validate(), .. Cylinder?.Validate() ?? [], .. Valve?.Validate() ?? [], .. Wall?.Validate() ?? [],
         ];
         findings.Add(FindStart());
@@ -165,22 +169,23 @@ public sealed record PadFill
 
     private IEnumerable<Finding?> FindPressures()
     {
-        yield return Target > Start ? null : Finding.Error($"The target is {Target}; it must be above the {Start} that is in the vessel already.");
+        yield return Target > Start ? null : FillingFindings.TargetBelowStart(Target, Start);
         yield return Target <= Chamber.RatedPressure
             ? null
-            : Finding.Error($"The target is {Target}; it must be no more than the vessel's rated pressure of {Chamber.RatedPressure}. Lower the target or prove a stronger vessel.");
+            : FillingFindings.TargetAboveRatedPressure(Target, Chamber.RatedPressure);
         var shut = ShutPressure;
         if (shut > Target && shut > Chamber.RatedPressure)
-            yield return Finding.Error($"To settle at {Target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated pressure of {Chamber.RatedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
+            yield return FillingFindings.FastFillPassesRatedPressure(Target, shut, Chamber.RatedPressure);
         yield return shut <= Supply
             ? null
-            : Finding.Error($"The valve would shut at {shut}; the supply gives {Supply}, and the vessel can't go above it. Lower the target{(shut < Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {Chamber.RatedPressure}" : "")}.");
+            : FillingFindings.ValveWouldShutAboveSupply(shut, Supply, shut < Chamber.RatedPressure, Chamber.RatedPressure);
         if (Cylinder is { } cylinder && cylinder.Pressure <= Target)
-            yield return Finding.Error($"Cylinder {cylinder} is no fuller than the target of {Target}: take a fuller one.");
+            yield return FillingFindings.CylinderIsNoFullerThanTarget(cylinder.ToString(), Target);
         if (WaterFraction > Ratio.Zero && Temperature < 0.Celsius())
-            yield return Finding.Warning($"The vessel stands at {Temperature.Show()} with water in it: plain water freezes below 0 °C, and ice blocks nozzle, valve and vent. The fill is computed as if it stayed liquid.");
+            yield return FillingFindings.WaterMayFreeze(Temperature);
         if (Supply > Chamber.RatedPressure)
-            yield return Finding.Warning($"The regulator is set to {Supply}, above the vessel's rated pressure of {Chamber.RatedPressure}: a valve left open exceeds the rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {Target} and at {Chamber.RatedPressure} at the most, and wide enough to pass {Digits.Round(ReliefFlow.GramsPerSecond)} g/s, what the restrictor lets in, before the vessel is at {Chamber.MaximumExpectedPressure}.");
+            yield return FillingFindings.RegulatorAboveRatedPressure(
+                Supply, Chamber.RatedPressure, Target, ReliefFlow.GramsPerSecond, Chamber.MaximumExpectedPressure);
     }
 }
 

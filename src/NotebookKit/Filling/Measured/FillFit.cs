@@ -95,9 +95,9 @@ public sealed record FillFit : IResult
 
     private IEnumerable<Finding> Say()
     {
-        if (!_fit.Settled) yield return Finding.Error("The fit didn't settle; look at the log: was the valve opened once, is the supply pressure right?");
+        if (!_fit.Settled) yield return FillingFindings.FitDidNotSettle();
         if (_fit.HalfWidths[2] > 0.7)
-            yield return Finding.Note("The log can't tell the film coefficient better than by a factor of two: log on while it cools.");
-        yield return Finding.Note("The log can't tell the critical ratio from the conductance unless the fill comes close to the supply; it was kept as given.");
+            yield return FillingFindings.LogCannotTellFilmCoefficient();
+        yield return FillingFindings.LogCannotTellCriticalRatio();
     }
 }

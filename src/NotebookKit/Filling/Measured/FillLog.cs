@@ -26,19 +26,20 @@ public sealed record FillLog
     {
         List<Finding?> findings =
         [
-            Time.Unit == "s" ? null : Finding.Error($"The time is in {Time.Unit}; it must be in s."),
-            Pressure.Unit == "bar gauge" ? null : Finding.Error($"The pressure is in {Pressure.Unit}; it must be in bar gauge."),
-            Time.Count == Pressure.Count ? null : Finding.Error($"There are {Time.Count} times and {Pressure.Count} pressures; they must be one to one."),
-            Time.Count >= 10 ? null : Finding.Error($"There are {Time.Count} readings; a fit wants at least 10."),
-            Time.Values.Concat(Pressure.Values).All(double.IsFinite) ? null : Finding.Error("Some readings aren't numbers; leave those rows out."),
-            Time.Values.Zip(Time.Values.Skip(1)).All(p => p.Second > p.First) ? null : Finding.Error("The times don't rise from reading to reading."),
-            Fill.Valve is null ? null : Finding.Error("The fit takes a valve that was opened once; cut the log to one opening."),
+            Time.Unit == "s" ? null : FillingFindings.TimeUnitRefused(Time.Unit),
+            Pressure.Unit == "bar gauge" ? null : FillingFindings.PressureUnitRefused(Pressure.Unit),
+            Time.Count == Pressure.Count ? null : FillingFindings.TimesAndPressuresDiffer(Time.Count, Pressure.Count),
+            Time.Count >= 10 ? null : FillingFindings.TooFewReadings(Time.Count),
+            Time.Values.Concat(Pressure.Values).All(double.IsFinite) ? null : FillingFindings.SomeReadingsAreNotNumbers(),
+            Time.Values.Zip(Time.Values.Skip(1)).All(p => p.Second > p.First) ? null : FillingFindings.TimesDoNotRise(),
+            Fill.Valve is null ? null : FillingFindings.FitTakesOneOpeningOfValve(),
         ];
         if (findings.All(f => f is null))
         {
             var rise = Pressure.Values.Max() - Pressure[0];
-            if (rise < 1) findings.Add(Finding.Error($"The gauge rises by {Digits.Round(rise)} bar only; a fit wants at least 1 bar."));
-            if (Pressure.Values.Max() > Fill.Supply.Bar) findings.Add(Finding.Error($"The gauge reads up to {Digits.Round(Pressure.Values.Max())} bar, more than the supply of {Fill.Supply}: give the supply as it was, or zero the gauge."));
+            if (rise < 1) findings.Add(FillingFindings.GaugeRisesTooLittle(rise));
+            if (Pressure.Values.Max() > Fill.Supply.Bar)
+                findings.Add(FillingFindings.GaugeReadsMoreThanSupply(Pressure.Values.Max(), Fill.Supply));
         }
 
         findings.AddRange((Fill with { Target = Fill.Chamber.RatedPressure < Fill.Supply ? Fill.Chamber.RatedPressure : Fill.Supply }).Validate());

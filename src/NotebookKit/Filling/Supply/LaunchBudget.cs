@@ -50,16 +50,20 @@ public sealed record LaunchBudget
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            Cylinders.Count == 0 ? Finding.Error("There is no cylinder; name at least one.") : null,
+            Cylinders.Count == 0 ? FillingFindings.NoCylinder() : null,
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
-            Target > GaugePressure.Zero && Target <= Chamber.RatedPressure ? null : Finding.Error($"The target is {Target}; it must be above 0 and no more than the vessel's rated pressure of {Chamber.RatedPressure}."),
+            Target > GaugePressure.Zero && Target <= Chamber.RatedPressure
+                ? null
+                : FillingFindings.TargetOfLaunchesOutOfRange(Target, Chamber.RatedPressure),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
             new ValidRange<Pressure>(0.Bar(), 50.Bar()).Find(Margin.ToUnit(UnitsNet.Units.PressureUnit.Bar), "margin of the cylinder over the vessel", "A few bar keep the flow alive."),
             new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that nobody fills, warmer weakens a laminating resin."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
-            Enum.IsDefined(Order) ? null : Finding.Error($"order of the cylinders is {Order}; it must be one of {string.Join(", ", Enum.GetNames<CylinderOrder>())}."),
-            Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
-            Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
+            Enum.IsDefined(Order) ? null : FillingFindings.OrderOfCylindersUnknown(Order.ToString(), Enum.GetNames<CylinderOrder>()),
+            Enum.IsDefined(Properties)
+                ? null
+                : FillingFindings.PropertiesOfGasUnknown(Properties.ToString(), Enum.GetNames<GasProperties>()),
+            Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
         }.OfType<Finding>().Concat(GasChecks.FindConstants(Gas)).Concat(Cylinders.SelectMany(c => c.Validate())).ToList();
 
     /// <summary>Fills vessel after vessel until the cylinders can't. Source: mass balance; the gas's equation of state.</summary>

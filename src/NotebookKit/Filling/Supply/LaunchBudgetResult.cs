@@ -87,9 +87,9 @@ public sealed record LaunchBudgetResult : IResult
 
     private IEnumerable<Finding> Say()
     {
-        if (Launches == 0) yield return Finding.Warning($"Not one launch: no cylinder reaches {Budget.Target} with {Budget.Margin.Show()} to spare.");
-        if (Launches >= GasTransfer.MaximumLaunches) yield return Finding.Note($"Counting stopped at {GasTransfer.MaximumLaunches} launches; the cylinders give more.");
-        if (LaunchesIdeal > Launches) yield return Finding.Note($"An ideal-gas sum promises {LaunchesIdeal} launches; air above 100 bar holds less than that.");
-        if (LaunchesOtherwise > Launches) yield return Finding.Note($"Used the other way the cylinders give {LaunchesOtherwise} launches.");
+        if (Launches == 0) yield return FillingFindings.NoLaunchIsPossible(Budget.Target, Budget.Margin);
+        if (Launches >= GasTransfer.MaximumLaunches) yield return FillingFindings.CountingOfLaunchesStopped(GasTransfer.MaximumLaunches);
+        if (LaunchesIdeal > Launches) yield return FillingFindings.IdealGasSumPromisesLaunches(LaunchesIdeal);
+        if (LaunchesOtherwise > Launches) yield return FillingFindings.OtherOrderGivesMoreLaunches(LaunchesOtherwise);
     }
 }

@@ -59,16 +59,18 @@ public sealed record Vent
         [
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
             new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure", "Nobody goes near a vessel above a few tenths of a bar."),
-            From > SafePressure && From <= 300.BarGauge() ? null : Finding.Error($"The pressure at the start is {From}; it must be above the safe {SafePressure} and no more than 300 bar gauge."),
+            From > SafePressure && From <= 300.BarGauge() ? null : FillingFindings.PressureAtStartOutOfRange(From, SafePressure),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to be vented."),
             new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
-            Enum.IsDefined(Properties) ? null : Finding.Error($"properties of the gas are {Properties}; they must be one of {string.Join(", ", Enum.GetNames<GasProperties>())}."),
-            Enum.IsDefined(Port) ? null : Finding.Error($"position of the vent is {Port}; it must be one of {string.Join(", ", Enum.GetNames<PortPosition>())}."),
+            Enum.IsDefined(Properties)
+                ? null
+                : FillingFindings.PropertiesOfGasUnknown(Properties.ToString(), Enum.GetNames<GasProperties>()),
+            Enum.IsDefined(Port) ? null : FillingFindings.PositionOfVentUnknown(Port.ToString(), Enum.GetNames<PortPosition>()),
             Wall is null ? FillWall.FindBore(Chamber) : null,
-            Properties == GasProperties.Real && Gas.Real is null ? Finding.Error($"There is no equation of state for {Gas}; compute it as an ideal gas.") : null,
-            From > Chamber.RatedPressure ? Finding.Warning($"The vessel holds {From}, above its rated pressure of {Chamber.RatedPressure}: let it off from afar and retire it.") : null,
+            Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
+            From > Chamber.RatedPressure ? FillingFindings.VesselHoldsAboveRatedPressure(From, Chamber.RatedPressure) : null,
         ];
         findings.AddRange(Restrictor.Validate());
         findings.AddRange(Wall?.Validate() ?? []);

@@ -140,16 +140,16 @@ public sealed record VentResult : IResult
         if (WaterFirst is { } wet)
         {
             var times = $"{wet.Drain.WaterOut.Show()} of water goes out first, in {Digits.Round(wet.WaterTime.Seconds)} s, then the gas, in {Digits.Round(wet.GasTime.Seconds)} s: {Digits.Round(wet.Total.Seconds)} s together, against {Digits.Round(SlowestGasAlone.Seconds)} s with gas alone";
-            yield return Finding.Warning(Vent.Port == PortPosition.UnderWater
-                ? $"The vent lies under water. {times}. Keep everybody out of line of the jet."
-                : $"The vessel holds water, and where the vent lies isn't given. If the vent lies under water, {times}. The longer time counts; give the vent's position to narrow it.");
+            yield return Vent.Port == PortPosition.UnderWater
+                ? FillingFindings.VentLiesUnderWater(times)
+                : FillingFindings.PositionOfVentIsNotGiven(times);
             if (wet.Drain.WaterLeft > UnitsNet.Volume.Zero)
-                yield return Finding.Warning($"The vessel comes to {Vent.SafePressure} with {wet.Drain.WaterLeft.Show()} of water still in it: drain the rest with the vent open.");
+                yield return FillingFindings.WaterStaysInVessel(Vent.SafePressure, wet.Drain.WaterLeft);
             if (WaterPassage.IsUnsourced(Vent.Restrictor))
-                yield return Finding.Warning("How much water this restrictor passes isn't known from its flow of gas: half of its area is taken, and a friction factor of at least 0.05 in a hose, neither of which has a source. Time one vent with water at low pressure and compare.");
+                yield return FillingFindings.WaterFlowOfRestrictorUnknown();
         }
 
         if (ReturnsTo > Vent.SafePressure)
-            yield return Finding.Warning($"Leave the vent open. Shut as soon as the gauge reads {Vent.SafePressure}, the cold gas that is left warms up and brings the pressure back to up to {ReturnsTo}.");
+            yield return FillingFindings.LeaveVentOpen(Vent.SafePressure, ReturnsTo);
     }
 }

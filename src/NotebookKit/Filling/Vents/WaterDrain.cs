@@ -56,7 +56,7 @@ public sealed record WaterDrain
             StandingBore is { } bore ? new ValidRange<Length>(5.Millimetres(), 5000.Millimetres()).Find(bore, "bore of the standing vessel", "Check the unit it was given in.") : null,
         ];
         if (findings.All(f => f is null) && From <= StopAt && !(Exponent == 0 && StandingBore is not null && From == StopAt))
-            findings.Add(Finding.Error($"The pressure at the start is {From}; it must be above the {StopAt} at which it is no longer watched, or nothing drives the water out."));
+            findings.Add(FillingFindings.StartBelowSafePressure(From, StopAt));
         return findings.OfType<Finding>().ToList();
     }
 

@@ -19,7 +19,7 @@ public sealed record WaterDrainResult : IResult
         PressureThen = AbsolutePressure.FromPascals(pascals[^1]).ToGauge(drain.Ambient);
         _outM3 = outM3;
         Findings = WaterLeft > Volume.Zero
-            ? [.. findings, Finding.Warning($"The gas is down to {PressureThen} with {WaterLeft.Show()} of water still in the vessel: it drives no more out.")]
+            ? [.. findings, FillingFindings.GasIsSpentWithWaterLeft(PressureThen, WaterLeft)]
             : findings;
     }
 

@@ -21,9 +21,9 @@ public sealed record Airframe(FinnedBody Body, MassBudget MassBudget, WaterChamb
         if (findings.Any(f => f.Severity == FindingSeverity.Error)) return findings;
         var tip = Chamber.NozzleEndAt - Chamber.InsideLength;
         if (Chamber.NozzleEndAt > Body.Length + 0.5.Metres() || tip < Length.Zero)
-            findings.Add(Finding.Error($"the vessel runs from {tip.Show()} to {Chamber.NozzleEndAt.Show()} aft of the tip; it must lie in the body, 0 to {Body.Length.Show()}. Check its volume, bore and nozzle end."));
+            findings.Add(FlightFindings.VesselLiesOutsideBody(tip, Chamber.NozzleEndAt, Body.Length));
         if (Chamber.Bore > Body.Parts.Max(p => p.DiameterAt(p.Length)))
-            findings.Add(Finding.Error($"the vessel's bore is {Chamber.Bore.Show()}, wider than the body. Check which of the two is in millimetres."));
+            findings.Add(FlightFindings.VesselBoreWiderThanBody(Chamber.Bore));
         return findings;
     }
 

@@ -13,13 +13,13 @@ internal static class LaunchTubeFit
     {
         List<Finding> found = [.. tube.Validate()];
         if (tube.Diameter > nozzle.Throat)
-            found.Add(Finding.Error($"launch tube is {tube.Diameter.Show(4)} wide; it has to pass the nozzle's throat of {nozzle.Throat.Show(4)}."));
+            found.Add(FlightFindings.LaunchTubeTooWide(tube.Diameter, nozzle.Throat));
         // A vessel that narrows to its ends is longer than a cylinder of its bore and volume.
         var longest = (MostTaper * charge.Chamber.Volume.CubicMeters / (Math.PI / 4 * Math.Pow(charge.Chamber.Bore.Meters, 2))).Metres();
         if (tube.Stroke > longest)
-            found.Add(Finding.Error($"stroke of the launch tube is {tube.Stroke.Show(4)}; the vessel of {charge.Chamber.Volume.Show()} and {charge.Chamber.Bore.Show()} bore is at most some {longest.Show()} long inside. Use a shorter tube."));
+            found.Add(FlightFindings.StrokeOfLaunchTubeTooLong(tube.Stroke, charge.Chamber.Volume, charge.Chamber.Bore, longest));
         if (tube.Displaced - tube.Hollow >= charge.GasSpace)
-            found.Add(Finding.Error($"launch tube takes {tube.Displaced.Show()} of the vessel; only {charge.GasSpace.Show()} is left to gas. Use a shorter tube or less water."));
+            found.Add(FlightFindings.LaunchTubeLeavesTooLittleGas(tube.Displaced, charge.GasSpace));
         return found;
     }
 }

@@ -34,9 +34,9 @@ public sealed record MassBudget(IReadOnlyList<MassPart> Parts)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>(Parts.SelectMany(p => p.Validate()));
-        if (Parts.Count == 0) findings.Add(Finding.Error("the mass budget is empty; it needs at least one part. Begin with the vessel."));
+        if (Parts.Count == 0) findings.Add(FlightFindings.MassBudgetIsEmpty());
         foreach (var twice in Parts.GroupBy(p => p.Name).Where(g => g.Count() > 1))
-            findings.Add(Finding.Warning($"{twice.Count()} parts are called \"{twice.Key}\"; give each its own name, so that a weighing finds its line."));
+            findings.Add(FlightFindings.PartNameIsNotUnique(twice.Count(), twice.Key));
         return findings;
     }
 

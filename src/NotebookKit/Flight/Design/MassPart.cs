@@ -49,7 +49,7 @@ public sealed record MassPart(string Name, Mass Mass, Length At)
     {
         var findings = new List<Finding>();
         Add(Mass > Mass.Zero && Mass <= 50.Kilograms() ? null
-            : Finding.Error($"{Name}: mass is {Mass.Show()}; it must be above 0 to 50 kg. Leave out a part that weighs nothing."));
+            : FlightFindings.PartMassOutOfRange(Name, Mass));
         Add(new ValidRange<Length>((-1).Metres(), 20.Metres()).Find(At, $"{Name}: centre of gravity", "Measure it aft of the nose tip."));
         Add(new ValidRange<Length>(Length.Zero, 10.Metres()).Find(Extent, $"{Name}: extent along the axis", "Zero for a point."));
         Add(new ValidRange<Length>(Length.Zero, 2.Metres()).Find(Diameter, $"{Name}: diameter", "Zero for a point."));

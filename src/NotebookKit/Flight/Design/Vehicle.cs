@@ -6,7 +6,6 @@ using NotebookKit.Propulsion.Charges;
 using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 using NotebookKit.Recovery;
 using UnitsNet;
 
@@ -57,12 +56,12 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     {
         ArgumentNullException.ThrowIfNull(site);
         List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. DragCalibration?.Validate() ?? [], .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
-        if (string.IsNullOrWhiteSpace(Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
+        if (string.IsNullOrWhiteSpace(Name)) all.Add(FlightFindings.VehicleHasNoName());
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
-            all.Add(Finding.Error($"nozzle throat is {Nozzle.Throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres."));
+            all.Add(FlightFindings.NozzleThroatWiderThanBase(Nozzle.Throat));
         if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
         if (Canopy is null && Deployment.Trigger != DeploymentTrigger.None)
-            all.Add(Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.None."));
+            all.Add(FlightFindings.VehicleHasNoCanopy());
         return all;
     }
 

@@ -62,29 +62,30 @@ internal static class DispersionReport
         var findings = new List<Finding>();
         var flights = result.Apogee.Count;
         if (result.Part != ShardNumber.Whole)
-            findings.Add(Finding.Warning($"this is shard {result.Part}, {flights} of {result.Plan.Flights} flights: merge all of them before you judge by it."));
+            findings.Add(FlightFindings.ShardIsPartOfDispersion(result.Part.ToString(), flights, result.Plan.Flights));
         if (!result.Plan.IsWindGiven)
-            findings.Add(Finding.Warning("wind isn't given; the flights are computed in still air, and drift and weathercocking are not in the scatter. Give the site a wind, or say WindProfile.Calm where there is none."));
+            findings.Add(FlightFindings.WindOfDispersionIsNotGiven());
         if (result.Failed > 0)
-            findings.Add(Finding.Warning($"{result.Failed} of {flights} flights have no answer: too fast for the drag model, never off the rail, or down with water and pressure still aboard{(result.Plan.Stages == 2 ? ", or the stages never separated" : "")}. They are left out; look at what they have in common."));
+            findings.Add(FlightFindings.SomeFlightsHaveNoAnswer(result.Failed, flights, result.Plan.Stages));
         if (result.Unparted > 0)
-            findings.Add(Finding.Warning($"in {Likelihood.Of(result.Unparted, flights)} of the flights the stages don't separate in order: before the end of the booster's jet, after apogee, or not at all. What comes down then is under pressure; part them more surely."));
+            findings.Add(FlightFindings.FlightsStagesDoNotSeparateInOrder(Likelihood.Of(result.Unparted, flights).ToString()));
         if (result.Landings is not { } landings)
         {
-            findings.Add(Finding.Error("fewer than two flights reached the ground by the model; there is no scatter to tell of."));
+            findings.Add(FlightFindings.FewerThanTwoFlightsReachedGround());
             return findings;
         }
 
         if (result.AboveCeiling is { } above && above.High.Percent > 1)
-            findings.Add(Finding.Warning($"the ceiling is passed in {above}: use less pressure, or ask for a higher ceiling."));
+            findings.Add(FlightFindings.CeilingIsPassed(above.ToString()));
         if (result.OffField is { } off && off.High.Percent > 1)
-            findings.Add(Finding.Warning($"landings are off the field in {off}: lean the rail into the wind, deploy lower, or wait for less wind."));
+            findings.Add(FlightFindings.LandingsAreOffField(off.ToString()));
         if (result.Booster?.OffField is { } strays && strays.High.Percent > 1)
-            findings.Add(Finding.Warning($"the booster lands off the field in {strays}."));
+            findings.Add(FlightFindings.BoosterLandsOffField(strays.ToString()));
         var (low, high) = SampleSize.RadialDeviationInterval(landings.Count);
-        findings.Add(Finding.Note($"with {landings.Count} flights the standard deviations are known within {Digits.Round(100 * (1 - low), 2)} % below and {Digits.Round(100 * (high - 1), 2)} % above, and the 90 % radius within {Digits.Round(200 * SampleSize.QuantileRadiusError(landings.Count, 0.9) / Ninety, 2)} %."));
+        findings.Add(FlightFindings.StandardDeviationsAreUncertain(
+            landings.Count, 100 * (1 - low), 100 * (high - 1), 200 * SampleSize.QuantileRadiusError(landings.Count, 0.9) / Ninety));
         if (landings.Count < SampleSize.ForMaximumToCover(0.95))
-            findings.Add(Finding.Warning($"{landings.Count} flights are few: the worst of them covers 95 % of all with confidence only from {SampleSize.ForMaximumToCover(0.95)} flights on."));
+            findings.Add(FlightFindings.FlightsAreTooFew(landings.Count, SampleSize.ForMaximumToCover(0.95)));
         return findings;
     }
 

@@ -26,7 +26,7 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     public static IEnumerable<Finding> Validate(int flights, int? threads)
     {
         if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights", "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) yield return wrong;
-        if (threads is < 1) yield return Finding.Error($"number of threads is {threads}; it must be 1 or more.");
+        if (threads is < 1) yield return FlightFindings.NumberOfThreadsOutOfRange(threads);
     }
 
     /// <summary>Flies what the batch wants of it: everything, one part, or nothing where the flights are there already.</summary>

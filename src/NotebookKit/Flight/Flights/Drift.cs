@@ -31,7 +31,7 @@ public static class Drift
             Time = Duration.FromSeconds(from.Meters / descent.MetersPerSecond),
             MeanWind = Speed.FromMetersPerSecond(Math.Sqrt((east * east) + (north * north)) / from.Meters),
             Wind = wind,
-            Findings = wind.IsGiven ? [] : [Finding.Warning("wind isn't given; no drift is known. Give a wind, or say WindProfile.Calm where there is none.")],
+            Findings = wind.IsGiven ? [] : [FlightFindings.DriftNeedsWind()],
         };
     }
 }

@@ -137,21 +137,21 @@ internal static class FlightReport
     {
         var needed = WindShare * figures.RailWind.MetersPerSecond;
         if (figures.RailExitSpeed.MetersPerSecond < needed)
-            yield return Finding.Warning($"the vehicle leaves the rail at {figures.RailExitSpeed.Show()}; in {figures.RailWind.Show()} of wind it should have {Digits.Round(needed)} m/s, four times the wind (common practice). Use a longer rail, more pressure, or wait for less wind.");
+            yield return FlightFindings.VehicleLeavesRailTooSlowly(figures.RailExitSpeed, figures.RailWind, needed);
         if (figures.RailExitAngle.Degrees > RailExitVerbs.SteepestModelled.Degrees)
-            yield return Finding.Error($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; no model holds beyond {RailExitVerbs.SteepestModelled.Show()} and the vehicle will turn over. Don't fly in this wind.");
+            yield return FlightFindings.RelativeWindBeyondModels(figures.RailExitAngle, RailExitVerbs.SteepestModelled);
         else if (figures.RailExitAngle.Degrees > SteepestDegrees)
-            yield return Finding.Warning($"the relative wind off the rail comes from {figures.RailExitAngle.Show()} off the axis; above {SteepestDegrees}° fins stall. Don't fly in this wind.");
+            yield return FlightFindings.RelativeWindNearStall(figures.RailExitAngle, SteepestDegrees);
         if (figures.RailExitMargin is { } margin && margin < LowestMargin)
             yield return margin <= 0
-                ? Finding.Error($"off the rail, at {figures.RailExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever it is at 0°, and no height or drift here holds. Don't fly it so: leave the rail faster or move the centre of gravity forward.")
-                : Finding.Warning($"off the rail, at {figures.RailExitAngle.Show()}, the margin is only {Digits.Round(margin)} calibres; one calibre is the usual least.");
+                ? FlightFindings.UnstableOffRail(figures.RailExitAngle, margin)
+                : FlightFindings.MarginOffRailTooSmall(figures.RailExitAngle, margin);
         if (figures.MaximumMach > 0.8)
-            yield return Finding.Warning($"the vehicle reaches Mach {Digits.Round(figures.MaximumMach)}: above 0.8 drag rises steeply, and no flutter check passes there.");
+            yield return FlightFindings.VehicleReachesMach(figures.MaximumMach);
         if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
-            yield return Finding.Error($"apogee is at {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, or add mass.");
+            yield return FlightFindings.ApogeeIsAboveCeiling(figures.Apogee, ceiling);
         else if (site.Ceiling is { } near && figures.Apogee > near * 0.9)
-            yield return Finding.Warning($"apogee is at {figures.Apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look at the dispersion.");
+            yield return FlightFindings.ApogeeIsWithinTenthOfCeiling(figures.Apogee, near);
     }
 
     // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies furthest
@@ -170,20 +170,20 @@ internal static class FlightReport
         }
 
         if (least <= 0)
-            yield return Finding.Error($"on the way up, at {at.Seconds().Show()}, the margin is {Digits.Round(least)} calibres: it is unstable there, and no height or drift here holds. Don't fly it so: move the centre of gravity forward or enlarge the fins.");
+            yield return FlightFindings.UnstableOnWayUp(at.Seconds(), least);
     }
 
     private static IEnumerable<Finding> SayOfLanding(Vehicle vehicle, LaunchSite site, FlightMarks marks, FlightFigures figures)
     {
         if (site.Field is { } field && !field.Contains(figures.LandingEast, figures.LandingNorth))
-            yield return Finding.Error($"it lands {figures.Drift.Show()} from the pad ({figures.LandingEast.Show()} east, {figures.LandingNorth.Show()} north), off the field. Turn the rail into the wind, deploy lower, or wait.");
+            yield return FlightFindings.LandsOffField(figures.Drift, figures.LandingEast, figures.LandingNorth);
         foreach (var finding in SayOfCanopy(vehicle, marks, figures)) yield return finding;
         if (marks.WaterOutTime > marks.ApogeeTime)
-            yield return Finding.Warning($"the water is out only {(marks.WaterOutTime - marks.ApogeeTime).Seconds().Show()} after apogee: the vehicle turns over while its jet drives it towards the ground. {ChargedRest.Remedy}");
+            yield return FlightFindings.WaterIsOutOnlyAfterApogee((marks.WaterOutTime - marks.ApogeeTime).Seconds(), ChargedRest.Remedy);
         if (double.IsNaN(marks.OpeningTime) && marks.LeftGaugePa >= ChargedLanding.GonePa)
-            yield return Finding.Warning($"it lands while gas still leaves, with {ChargedLanding.Aboard(0, marks.LeftGaugePa)} aboard. Stay away until the gas is out; a wider nozzle empties the vehicle sooner.");
+            yield return FlightFindings.LandsWhileGasStillLeaves(ChargedLanding.Aboard(0, marks.LeftGaugePa));
         if (marks.WaterLeftKg > 0 && !marks.IsCharged)
-            yield return Finding.Warning($"{Digits.Round(marks.WaterLeftKg * 1000)} g of water stay aboard when the pressure is spent. Use less water or more pressure.");
+            yield return FlightFindings.WaterStaysAboard(marks.WaterLeftKg * 1000);
     }
 
     /// <summary>Rows off the rail and on the way up, while the air still matters.</summary>
@@ -195,9 +195,9 @@ internal static class FlightReport
         var ascent = Ascent(rows, marks).ToList();
         var attack = ascent.Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 180 / Math.PI;
         if (attack > 45)
-            yield return Finding.Error($"the vehicle swings {Digits.Round(attack, 2)}° across its path on the way up: it turns over, unstable or far too slow off the rail. Don't fly it.");
+            yield return FlightFindings.VehicleTurnsOverOnWayUp(attack);
         else if (attack > 20)
-            yield return Finding.Warning($"the angle of attack reaches {Digits.Round(attack)}°; above 20° no model here holds, and fins stall from 15°.");
+            yield return FlightFindings.AngleOfAttackBeyondModels(attack);
 
         var near = 0.0;
         for (var i = 1; i < ascent.Count; i++)
@@ -207,7 +207,7 @@ internal static class FlightReport
         }
 
         if (near > 0.2)
-            yield return Finding.Warning($"the roll rate lies between {PitchRollResult.BandFrom} and {PitchRollResult.BandTo} of the pitch frequency for {Digits.Round(near, 2)} s on the way up: roll and pitch can lock in. Cant the fins less, or more.");
+            yield return FlightFindings.RollRateLiesNearPitchFrequency(PitchRollResult.BandFrom, PitchRollResult.BandTo, near);
     }
 
     // A canopy that opens on the way up cuts the climb short: the top it then has is not the one to set a timer to.
@@ -223,19 +223,20 @@ internal static class FlightReport
         if (figures.OpeningTime is not { } opening)
         {
             if (vehicle.Deployment.Trigger != DeploymentTrigger.None && vehicle.Canopy is not null)
-                yield return Finding.Error($"it reaches the ground at {figures.LandingTime.Show()}, before the canopy comes out ({vehicle.Deployment}). Shorten the delay.");
-            yield return Finding.Warning($"it comes down without a canopy, at {figures.LandingSpeed.Show()} and {figures.LandingEnergy.Show()}: that kills. Nobody may stand under the flight path.");
+                yield return FlightFindings.CanopyComesOutTooLate(figures.LandingTime, vehicle.Deployment.ToString());
+            yield return FlightFindings.ComesDownWithoutCanopy(figures.LandingSpeed, figures.LandingEnergy);
             yield break;
         }
 
         if (double.IsNaN(marks.JetEndTime))
-            yield return Finding.Error($"the canopy comes out at {opening.Show()}, while the jet still runs{(marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(marks.WaterLeftKg, marks.LeftGaugePa)} aboard" : "")}. Set the timer later.");
+            yield return FlightFindings.CanopyComesOutWhileJetRuns(
+                opening, marks.LeftGaugePa >= ChargedLanding.GonePa ? ChargedLanding.Aboard(marks.WaterLeftKg, marks.LeftGaugePa) : null);
         if (Math.Abs(marks.OpeningDown) > StandardConstants.Gravity * FarFromTopS)
-            yield return Finding.Warning($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()} through the air, {FarFromApogee(vehicle, marks, figures)}");
+            yield return FlightFindings.CanopyComesOutFarFromApogee(figures.OpeningSpeed!.Value, FarFromApogee(vehicle, marks, figures));
         if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
-            yield return Finding.Error($"the canopy comes out at {figures.OpeningSpeed!.Value.Show()}; opening loads are published to {FastestOpening.Show()} and none is given here. Don't fly it so: open near apogee.");
+            yield return FlightFindings.CanopyComesOutTooFast(figures.OpeningSpeed!.Value, FastestOpening);
         foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load with { Message = $"canopy: {load.Message}" };
         if (figures.DescentSpeed.MetersPerSecond > 9)
-            yield return Finding.Warning($"it comes down at {figures.DescentSpeed.Show()}; above some 9 m/s fins and fillets break and people get hurt. Use a larger canopy.");
+            yield return FlightFindings.ComesDownTooFast(figures.DescentSpeed);
     }
 }

@@ -60,7 +60,7 @@ public static class FlightVerbs
     {
         List<Finding> findings = [.. vehicle.Validate(site, startsOnPad)];
         if (findings.TrueForAll(f => f.Severity != FindingSeverity.Error) && vehicle.MassProperties().RollInertia.KilogramSquareMeters <= 0)
-            findings.Add(Finding.Error("roll inertia of the parts is 0 kg·m²; it must be above 0 to fly in six degrees of freedom. Give the parts of the mass budget a diameter, not only a place."));
+            findings.Add(FlightFindings.RollInertiaIsNotGiven());
         return findings;
     }
 
@@ -74,6 +74,6 @@ public static class FlightVerbs
         var weight = (dryKg + setup.WaterKg + setup.GasKg) * StandardConstants.Gravity;
         return thrust > weight
             ? startsOnPad && ChargedLanding.Ahead(setup, dryKg, out var rest) ? rest.Hop(thrust, weight) : null
-            : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");
+            : FlightFindings.ThrustBelowWeight(thrust.Newtons(), weight.Newtons());
     }
 }

@@ -77,7 +77,7 @@ public sealed record FreeBody(
         double[] inertias = [RollInertia.KilogramSquareMeters, PitchInertia.KilogramSquareMeters, YawInertia.KilogramSquareMeters];
         Array.Sort(inertias);
         return inertias[2] > (inertias[0] + inertias[1]) * (1 + 1e-9)
-            ? Finding.Error($"the largest principal inertia is {Digits.Round(inertias[2])} kg m², more than the sum of the other two ({Digits.Round(inertias[0] + inertias[1])} kg m²); no rigid body has that. Check the three values.")
+            ? FlightFindings.LargestInertiaMoreThanSumOfOthers(inertias[2], inertias[0] + inertias[1])
             : null;
     }
 }

@@ -40,8 +40,8 @@ public sealed record FreeBodyFlight(FreeBody Body, BodyStart Start)
         [
             new ValidRange<Duration>(0.001.Seconds(), 3600.Seconds()).Find(Duration, "duration", "Longer motions are an orbit, which this isn't for."),
             new ValidRange<Duration>(0.0001.Seconds(), Duration > 0.0001.Seconds() ? Duration : 0.0001.Seconds()).Find(Interval, "interval between rows", "It is at most the duration."),
-            Start.Altitude <= Length.Zero && Start.Down > Speed.Zero ? Finding.Error($"it starts at {Start.Altitude.Show()}, on the ground or under it, and moves down at {Start.Down.Show()}; nothing is there to follow. Start it higher, or upwards.") : null,
-            Duration / Interval <= 100_000 ? null : Finding.Error($"the result would have {Digits.Round(Duration / Interval)} rows; it must have at most 100 000. Lengthen the interval."),
+            Start.Altitude <= Length.Zero && Start.Down > Speed.Zero ? FlightFindings.StartsOnGround(Start.Altitude, Start.Down) : null,
+            Duration / Interval <= 100_000 ? null : FlightFindings.ResultWouldHaveTooManyRows(Duration / Interval),
         ];
         return [.. Body.Validate(), .. Start.Validate(), .. Wind.Validate(), .. own.OfType<Finding>()];
     }

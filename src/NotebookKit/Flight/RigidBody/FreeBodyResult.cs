@@ -99,7 +99,7 @@ public sealed record FreeBodyResult : IResult
         const double Lowest = -500, Highest = 20_000;
         var (low, high) = (altitudesM.Min(), altitudesM.Max());
         return flight.Atmosphere is null || (low >= Lowest && high <= Highest) ? []
-            : [Finding.Warning($"it goes from {Digits.Round(low)} to {Digits.Round(high)} m; the atmosphere is known from {Lowest} to {Highest} m, and the air beyond is an extrapolation. Shorten the time, or take the air away.")];
+            : [FlightFindings.HeightOutsideAtmosphere(low, high, Lowest, Highest)];
     }
 
     internal static FreeBodyResult From<TEarth, TAir>(

@@ -32,14 +32,16 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
             .. FlightVariant.WithWater(Flight, 0.3).InputFindings(),
             new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(WaterFractions.Minimum, "least water fraction of the search", "More leaves no gas to drive it."),
             new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(WaterFractions.Maximum, "greatest water fraction of the search", "More leaves no gas to drive it."),
-            WaterFractions.Minimum < WaterFractions.Maximum ? null : Finding.Error($"water fractions of the search are {WaterFractions}; the second must be above the first."),
+            WaterFractions.Minimum < WaterFractions.Maximum
+                ? null
+                : FlightFindings.WaterFractionsOfSearchOutOfRange(WaterFractions.ToString()),
         ];
         if (Throats is { } throats)
         {
             var bore = Flight.Charge.Chamber.Bore;
             all.Add(new ValidRange<Length>(0.5.Millimetres(), bore).Find(throats.Minimum, "narrowest throat of the search", "It ends at the vessel's bore."));
             all.Add(new ValidRange<Length>(0.5.Millimetres(), bore).Find(throats.Maximum, "widest throat of the search", "It ends at the vessel's bore."));
-            if (throats.Minimum >= throats.Maximum) all.Add(Finding.Error($"throats of the search are {throats}; the second must be above the first."));
+            if (throats.Minimum >= throats.Maximum) all.Add(FlightFindings.ThroatsOfSearchOutOfRange(throats.ToString()));
         }
 
         return [.. all.OfType<Finding>()];
@@ -55,8 +57,7 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         var best = Throats is { } throats ? WithThroat(throats, tables, ref count) : (Flight.Nozzle.Throat.Meters, Water(Flight, tables, ref count));
         if (!double.IsFinite(best.Item2.Value) || best.Item2.Value == double.MinValue)
         {
-            throw new InvalidDesignException("best fill", [Finding.Error(
-                "no water fraction of the search lifts the vehicle within the model's range and leaves it before the vehicle is down. Use more pressure, a wider nozzle or less mass.")]);
+            throw new InvalidDesignException("best fill", [FlightFindings.NoWaterFractionLiftsVehicle()]);
         }
 
         var flight = FlightVariant.WithWater(FlightVariant.WithThroat(Flight, best.Item1), best.Item2.Location);

@@ -78,18 +78,17 @@ public sealed record BestFillResult : IResult
             List<Finding> findings = [.. Flight.Findings];
             if (IsFlat)
             {
-                findings.Add(Finding.Warning(
-                    $"the optimum is flat: from {FlatFrom.Show(2)} to {FlatTo.Show(2)} of water the {GoalName} changes by no more than 1 %. Take the fill that is easiest to repeat or gentlest on the vehicle."));
+                findings.Add(FlightFindings.OptimumIsFlat(FlatFrom, FlatTo, GoalName));
             }
 
             var least = Search.WaterFractions.Minimum.Percent;
             var most = Search.WaterFractions.Maximum.Percent;
             if (WaterFraction.Percent - least < 0.1 || most - WaterFraction.Percent < 0.1)
-                findings.Add(Finding.Warning($"the best water fraction, {WaterFraction.Show(3)}, is at the end of the search: widen it."));
+                findings.Add(FlightFindings.BestWaterFractionIsAtEnd(WaterFraction));
             if (Search.Throats is { } throats && (Throat - throats.Minimum < 0.01.Millimetres() || throats.Maximum - Throat < 0.01.Millimetres()))
-                findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is at the end of the search: widen it."));
+                findings.Add(FlightFindings.BestThroatIsAtEnd(Throat));
             if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle, Flight.Flight.Charge) > 0.98 * FiringChecks.MaximumJetShare)
-                findings.Add(Finding.Warning($"the best throat, {Throat.Show(3)}, is as wide as the model goes for this bore: a still wider one isn't computed, not worse."));
+                findings.Add(FlightFindings.BestThroatIsWidestModelled(Throat));
             return findings;
         }
     }

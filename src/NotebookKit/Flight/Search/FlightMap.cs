@@ -14,7 +14,7 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
 {
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() =>
-        X.Variable == Y.Variable ? [Finding.Error($"both axes of the map are {X.Values.Name}; they must differ.")] : [];
+        X.Variable == Y.Variable ? [FlightFindings.AxesOfMapAreSame(X.Values.Name)] : [];
 
     /// <summary>Computes the map. Source: the flight's own model.</summary>
     /// <exception cref="InvalidDesignException">The axes are the same, or no cell can be computed.</exception>

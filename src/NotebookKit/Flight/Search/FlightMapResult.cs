@@ -69,11 +69,10 @@ public sealed record FlightMapResult : IResult
             var near = Apogee.Values.Count(v => v >= 0.99 * Apogee[_best]);
             if (near > 0.05 * Apogee.Count)
             {
-                findings.Add(Finding.Warning(
-                    $"the top of the map is flat: {Digits.Round(100.0 * near / Apogee.Count, 2)} % of its cells come within 1 % of the highest. Choose among them by what is easiest to repeat."));
+                findings.Add(FlightFindings.TopOfMapIsFlat(100.0 * near / Apogee.Count));
             }
 
-            if (Refused > 0) findings.Add(Finding.Note($"{Refused} of {Apogee.Count} cells are empty: above the rated pressure, too heavy to lift, down again with water and pressure aboard, or too fast for the drag model."));
+            if (Refused > 0) findings.Add(FlightFindings.SomeCellsAreEmpty(Refused, Apogee.Count));
             return findings;
         }
     }

@@ -42,11 +42,11 @@ public sealed record FlyingField
         }
         else if (Corners.Count < 3)
         {
-            findings.Add(Finding.Error($"the field has {Corners.Count} corners; it must have 3 or more. Walk round it in order."));
+            findings.Add(FlightFindings.FieldHasTooFewCorners(Corners.Count));
         }
         else if (!Contains(0, 0))
         {
-            findings.Add(Finding.Warning("the pad doesn't lie on the field; corners are counted from the pad, east and north positive."));
+            findings.Add(FlightFindings.PadDoesNotLieOnField());
         }
 
         return findings;

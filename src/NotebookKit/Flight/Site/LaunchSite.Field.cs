@@ -24,7 +24,7 @@ public sealed partial record LaunchSite
     /// <summary>What a flight over the ground has to say of the wind, where nobody has given one.</summary>
     internal IReadOnlyList<Finding> WindFindings() => Wind.IsGiven
         ? []
-        : [Finding.Warning("wind isn't given; the flight is computed in still air, and drift and weathercocking are not shown. Give the site a wind, or say WindProfile.Calm where there is none.")];
+        : [FlightFindings.WindOfFlightIsNotGiven()];
 
     private IEnumerable<Finding> FieldFindings()
     {

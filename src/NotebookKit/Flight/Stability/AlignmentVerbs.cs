@@ -27,7 +27,7 @@ public static class AlignmentVerbs
         ArgumentNullException.ThrowIfNull(jig);
         InvalidDesignException.ThrowIfAny($"Airframe {airframe.Body.Name}", airframe.Validate());
         if (airframe.Body.Fins.Count == 0)
-            throw new InvalidDesignException(airframe.Body.Name, [Finding.Error("the body has no fins; there is nothing to align. Add fins.")]);
+            throw new InvalidDesignException(airframe.Body.Name, [FlightFindings.NoFinsToAlign()]);
         var cant = jig.Cant(airframe.Body.Fins.MaxBy(f => f.LeadingEdgeAt)!.Count, seed);
         var motion = airframe.PitchRoll(speed, cant.Within(90.Percent()), water, gas);
         var critical = motion.CriticalCant;
@@ -39,7 +39,7 @@ public static class AlignmentVerbs
             AtNineInTen = motion,
             InResonanceBand = chance,
             Findings = chance > 5.Percent()
-                ? [.. cant.Findings, Finding.Warning($"in {chance.Show(2)} of the jigs-full roll lies near the pitch frequency. Close the jig's gap so that the cant stays below {(critical * PitchRollResult.BandFrom).Show()}.")]
+                ? [.. cant.Findings, FlightFindings.RollOfJigsLiesNearPitchFrequency(chance, critical * PitchRollResult.BandFrom)]
                 : cant.Findings,
         };
     }

@@ -44,7 +44,7 @@ public static class PitchRollVerbs
         var gravity = Length.FromMeters(state.CentreM);
         var (slope, pitchDamping) = (force.MomentSlope(gravity), force.PitchDamping(gravity));
         if (slope >= 0)
-            throw new InvalidDesignException(body.Name, [Finding.Error($"its margin is {Digits.Round(force.Margin(gravity))} calibres: unstable, it has no pitch frequency. Move the centre of gravity forward or enlarge the fins.")]);
+            throw new InvalidDesignException(body.Name, [FlightFindings.UnstableHasNoPitchFrequency(force.Margin(gravity))]);
 
         var (v, q, area, d) = (speed.MetersPerSecond, air.DynamicPressure(speed).Pascals, body.ReferenceArea.SquareMeters, body.ReferenceDiameter.Meters);
         var frequency = Flight.Stability.PitchRoll.Frequency(q, area, d, slope, state.PitchKgM2);
@@ -82,8 +82,8 @@ public static class PitchRollVerbs
     private static IEnumerable<Finding> ResonanceFindings(double ratio, double criticalDegrees, double damping)
     {
         if (ratio is > PitchRollResult.BandFrom and < PitchRollResult.BandTo)
-            yield return Finding.Warning($"roll is at {Digits.Round(ratio)} of the pitch frequency: the two can lock and a small asymmetry grows {Digits.Round(1 / (2 * damping))} times. Keep the cant well below {Digits.Round(criticalDegrees)}° or well above it.");
+            yield return FlightFindings.RollLiesNearPitchFrequency(ratio, 1 / (2 * damping), criticalDegrees);
         if (damping < 0.05)
-            yield return Finding.Warning($"pitching is damped by {Digits.Round(damping)} of critical only; it will wag for many swings after leaving the rail.");
+            yield return FlightFindings.PitchingIsHardlyDamped(damping);
     }
 }

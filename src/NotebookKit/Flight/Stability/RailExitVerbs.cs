@@ -92,13 +92,13 @@ public static class RailExitVerbs
         var findings = new List<Finding>();
         var remedy = $"Fly in at most {limit.Show()} of wind, or leave the rail faster: a longer rail or more thrust.";
         if (margin is null)
-            findings.Add(Finding.Error($"the wind makes an angle of attack of {angle.Show()}; no model holds beyond {SteepestModelled.Show()} and the vehicle will turn over. Don't fly. {remedy}"));
+            findings.Add(FlightFindings.WindAngleBeyondModels(angle, SteepestModelled, remedy));
         else if (margin < 0)
-            findings.Add(Finding.Error($"at {angle.Show()} the margin is {Digits.Round(margin.Value)} calibres: it is unstable as it leaves the rail. {remedy}"));
+            findings.Add(FlightFindings.UnstableAsItLeavesRail(angle, margin.Value, remedy));
         else if (margin < 1)
-            findings.Add(Finding.Warning($"at {angle.Show()} the margin is {Digits.Round(margin.Value)} calibres, below one. {remedy}"));
+            findings.Add(FlightFindings.MarginBelowOneAsItLeavesRail(angle, margin.Value, remedy));
         if (exit.MetersPerSecond < RailExitResult.RequiredRatio * wind.MetersPerSecond)
-            findings.Add(Finding.Warning($"it leaves at {Digits.Round(exit / wind)} times the wind; four is wanted (common practice). {remedy}"));
+            findings.Add(FlightFindings.LeavesRailTooSlowForWind(exit / wind, remedy));
         return findings;
     }
 }

@@ -165,11 +165,11 @@ public static class StabilityVerbs
             var ballast = remedy.NoseBallast is { } mass ? $"Add {mass.Show(MassUnit.Gram)} at {remedy.BallastAt.Show(LengthUnit.Millimeter)}" : "No ballast in the nose is enough";
             var how = ballast + (remedy.FinSpan is { } span ? $", or make the fin span {span.Show(LengthUnit.Millimeter)}." : "; a longer span alone doesn't reach it.");
             yield return margins[least] <= 0
-                ? Finding.Error($"the vehicle is unstable: its minimum margin is {Digits.Round(margins[least])} calibres. Don't fly it. {how}")
-                : Finding.Warning($"the minimum margin is {Digits.Round(margins[least])} calibres, below {Digits.Round(limits.Minimum)}. {how}");
+                ? FlightFindings.VehicleIsUnstable(margins[least], how)
+                : FlightFindings.MinimumMarginCalibresBelow(margins[least], limits.Minimum, how);
         }
 
         if (margins.Max() > limits.Maximum)
-            yield return Finding.Warning($"the margin reaches {Digits.Round(margins.Max())} calibres, above {Digits.Round(limits.Maximum)}: it turns into the wind readily. Leave the rail faster or fly in less wind.");
+            yield return FlightFindings.MarginTooLarge(margins.Max(), limits.Maximum);
     }
 }

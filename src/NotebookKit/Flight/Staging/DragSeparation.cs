@@ -55,8 +55,8 @@ public sealed record DragSeparation(Mass SustainerMass, Area SustainerDragArea, 
             JointForce = Force.FromNewtons(-reduced * apart),
             TimeToClear = apart > 0 ? Duration.FromSeconds(Math.Sqrt(2 * spigot.Meters / apart)) : null,
             Findings = apart > 0
-                ? [Finding.Note("the booster's drag is less in the sustainer's wake than in free air, and friction in the joint holds it back: have twice the force the joint needs (common practice).")]
-                : [Finding.Warning("the booster slows less than the sustainer: drag presses the stages together. Use a spring, trapped pressure or a latch to part them.")],
+                ? [FlightFindings.BoosterDragIsLessInWake()]
+                : [FlightFindings.BoosterSlowsLessThanSustainer()],
             Working = new Working("Drag separation",
             [
                 new("Sustainer", @"a_s = \frac{q\,(C_D A)_s}{m_s}", $"{Digits.Round(q, 4)} Pa, {Digits.Round(ds, 4)} N / {Digits.Round(ms, 4)} kg", $"{Digits.Round(ds / ms, 4)} m/s²", MassLiterature.Goldstein),

@@ -25,11 +25,11 @@ public static class StagingVerbs
             .. vehicle.Booster.Validate(site, startsOnPad: false).Select(f => f with { Message = $"booster: {f.Message}" }),
             .. (isSixDegrees ? vehicle.Sustainer.ValidateSixDegrees(site, startsOnPad: false) : vehicle.Sustainer.Validate(site, startsOnPad: false)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
         ];
-        if (string.IsNullOrWhiteSpace(vehicle.Name)) all.Add(Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it."));
+        if (string.IsNullOrWhiteSpace(vehicle.Name)) all.Add(FlightFindings.VehicleHasNoName());
         if (vehicle.Sustainer.LaunchTube is not null)
-            all.Add(Finding.Error("the sustainer has a launch tube; it starts in the air, off the booster. Set its LaunchTube to null."));
+            all.Add(FlightFindings.SustainerHasLaunchTube());
         if (vehicle.Booster.Body.Parts.Count < 2)
-            all.Add(Finding.Error($"the booster's body has {vehicle.Booster.Body.Parts.Count} part; it must have a nose and a tube. The nose is what sits in the sustainer's tail."));
+            all.Add(FlightFindings.BoosterBodyHasTooFewParts(vehicle.Booster.Body.Parts.Count));
         if (all.Exists(f => f.Severity == FindingSeverity.Error)) return all;
         // Warnings of its parts stand above already; what is left is whether both together hop.
         var stack = vehicle.Stack(site);

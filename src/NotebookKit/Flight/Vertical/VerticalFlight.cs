@@ -56,8 +56,7 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         if (mass is not null) all.Add(mass);
         if (DragUnderThrust is { } jetOn && Math.Abs(jetOn.AreaM2 / Drag.AreaM2 - 1) > 1e-9)
         {
-            all.Add(Finding.Error(
-                $"reference area of the drag under thrust is {jetOn.ReferenceArea.Show(4)}; it must be that of the drag without jet, {Drag.ReferenceArea.Show(4)}."));
+            all.Add(FlightFindings.ReferenceAreasOfDragDiffer(jetOn.ReferenceArea, Drag.ReferenceArea));
         }
 
         if (LaunchTube is { } tube) all.AddRange(LaunchTubeFit.Check(tube, Nozzle, Charge));
@@ -129,6 +128,6 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         var weight = (DryMass.Kilograms + setup.WaterKg + setup.GasKg) * StandardConstants.Gravity;
         return thrust > weight
             ? ChargedLanding.Ahead(setup, DryMass.Kilograms, out var rest) ? rest.Hop(thrust, weight) : null
-            : Finding.Error($"thrust at release is {thrust.Newtons().Show()}; the vehicle weighs {weight.Newtons().Show()} and would not lift. Use more pressure, a wider nozzle or less mass.");
+            : FlightFindings.ThrustBelowWeight(thrust.Newtons(), weight.Newtons());
     }
 }

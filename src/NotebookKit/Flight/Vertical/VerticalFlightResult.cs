@@ -62,19 +62,17 @@ public sealed record VerticalFlightResult : IResult
         List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent || (end.TopReached && end.WaterLeftKg > 0 && gauge < ChargedLanding.GonePa), end.WaterLeftKg)];
         if (tooFast)
         {
-            findings.Add(Finding.Error(
-                $"the vehicle reaches Mach {Digits.Round(greatestMach)}; the drag model ends at Mach {Digits.Round(DragCurve.MaximumMach)}. Heights beyond it are not given: use less pressure or more mass."));
+            findings.Add(FlightFindings.MachBeyondDragModel(greatestMach, DragCurve.MaximumMach));
         }
         else if (greatestMach > 0.8)
         {
-            findings.Add(Finding.Warning(
-                $"the vehicle reaches Mach {Digits.Round(greatestMach)}: above 0.8 its drag rises steeply; a coefficient for low speed flatters the height."));
+            findings.Add(FlightFindings.MachAboveSteepDragRise(greatestMach));
         }
 
         if (end.StoppedOnTube)
         {
-            findings.Add(Finding.Error(
-                $"the vehicle stops on its launch tube after {end.EndHeight.Metres().Show()} of {flight.LaunchTube!.Stroke.Show()}: its push has fallen below its weight, with {ChargedLanding.Aboard(end.WaterLeftKg, gauge)} still aboard. Use more pressure, a wider or shorter tube, or less mass."));
+            findings.Add(FlightFindings.VehicleStopsOnLaunchTube(
+                end.EndHeight.Metres(), flight.LaunchTube!.Stroke, ChargedLanding.Aboard(end.WaterLeftKg, gauge)));
         }
 
         else if (Rest is { } rest)
@@ -82,7 +80,7 @@ public sealed record VerticalFlightResult : IResult
             findings.Add(ComesDownCharged ? rest.CameDown() : rest.WaterKg > 0 ? rest.TurnsOver() : rest.StillBlows());
         }
 
-        if (failed) findings.Add(Finding.Error($"the {end.Failure} did not reach its end ({end.Status}); no number of it may be used."));
+        if (failed) findings.Add(FlightFindings.DidNotReachEnd(end.Failure, end.Status.ToString()));
         Findings = findings;
         Working = VerticalFlightWorking.For(flight, setup);
     }

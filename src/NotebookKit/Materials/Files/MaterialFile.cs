@@ -54,14 +54,14 @@ public static class MaterialFile
         }
         catch (JsonException error)
         {
-            findings.Add(Finding.Error($"{name}, line {error.LineNumber + 1}: this isn't JSON ({Plain(error.Message)}). Look for a missing comma, quote or bracket there or just above."));
+            findings.Add(MaterialsFindings.LineIsNotJson(name, error.LineNumber + 1, Plain(error.Message)));
             throw new InvalidDesignException("Material file", findings);
         }
 
         var reader = new MaterialFileReader(name, findings);
         if (root is not LinedJson.Members members)
         {
-            findings.Add(Finding.Error($"{name}, line {root.Line}: the file must be one object in braces with lists named {string.Join(", ", MaterialFileReader.Lists)}."));
+            findings.Add(MaterialsFindings.FileIsNotOneObject(name, root.Line, MaterialFileReader.Lists));
         }
         else
         {

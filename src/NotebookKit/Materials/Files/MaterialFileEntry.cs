@@ -143,5 +143,5 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
 
     private string Origin(int line) => $"{file}, line {line}";
 
-    private void Say(int line, string what) => findings.Add(Finding.Error($"{file}, line {line}: {what}."));
+    private void Say(int line, string what) => findings.Add(MaterialsFindings.LineIsWrong(file, line, what));
 }

@@ -168,5 +168,5 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
         return fibre is null || weight is null || warp is null || width is null ? null : new Cloth(name, fibre, weight, warp.Value, width.Value);
     }
 
-    private void Error(int line, string what) => findings.Add(Finding.Error($"{file}, line {line}: {what}."));
+    private void Error(int line, string what) => findings.Add(MaterialsFindings.LineIsWrong(file, line, what));
 }

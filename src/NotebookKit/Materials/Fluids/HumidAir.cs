@@ -21,7 +21,7 @@ public sealed record HumidAir(AbsolutePressure Pressure, Temperature Temperature
         new[]
         {
             Water.Range.Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the air", "Water freezes below 0 °C; above 60 °C a laminating resin has lost its strength."),
-            Pressure.Pascals > 20_000 ? null : Finding.Error($"The pressure is {Pressure}; it must be above 0.2 bar absolute, well over the vapour pressure. Was a gauge pressure meant?"),
+            Pressure.Pascals > 20_000 ? null : MaterialsFindings.PressureOutOfRange(Pressure),
         }.OfType<Finding>().ToList();
 
     /// <summary>Pressure of the vapour alone. Source: Wagner and Pruss 1993.</summary>

@@ -36,7 +36,7 @@ public sealed record Braid(
         Add(new ValidRange<Length>(3.Millimetres(), 1000.Millimetres()).Find(NominalDiameter, $"{Name}: nominal diameter", "It is printed on the sleeve's label."));
         Add(new ValidRange<Angle>(10.Degrees(), 80.Degrees()).Find(NominalAngle, $"{Name}: nominal angle", "Most biaxial sleeves are 45° at their nominal diameter."));
         if (Carriers is < 4 or > 2000 || Carriers % 2 != 0)
-            findings.Add(Finding.Error($"{Name}: carriers is {Carriers}; it must be an even number, 4 to 2000. Half of them run each way."));
+            findings.Add(MaterialsFindings.CarrierCountOutOfRange(Name, Carriers));
         return findings;
 
         void Add(Finding? finding)

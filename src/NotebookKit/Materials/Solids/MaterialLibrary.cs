@@ -70,9 +70,9 @@ public sealed class MaterialLibrary
         foreach (var material in materials)
         {
             List<Finding> findings = [.. material.Validate()];
-            if (string.IsNullOrWhiteSpace(material.Name)) findings.Add(Finding.Error("The material has no name; give it one."));
+            if (string.IsNullOrWhiteSpace(material.Name)) findings.Add(MaterialsFindings.MaterialHasNoName());
             else if (builder.TryGetValue(material.Name, out var there) && there.GetType() != material.GetType())
-                findings.Add(Finding.Error($"\"{material.Name}\" is already the name of another kind of material; choose another name."));
+                findings.Add(MaterialsFindings.MaterialNameIsTaken(material.Name));
             InvalidDesignException.ThrowIfAny("Material library", findings);
             builder[material.Name] = material;
             if (material is not Fibre fibre) continue;

@@ -47,7 +47,7 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
                 GasTemperature, "gas temperature", "Colder than that nobody fires water; warmer softens the vessel's resin."),
             new ValidRange<Density>(900.KilogramsPerCubicMetre(), 1300.KilogramsPerCubicMetre()).Find(WaterDensity, "density of the water", "Salt water has up to 1030 kg/m³."),
             Chamber.RatedPressure <= GaugePressure.Zero
-                ? Finding.Error($"rated pressure of the vessel is {Chamber.RatedPressure}; it must be above 0 bar gauge. Rate the vessel before it is charged.")
+                ? PropulsionFindings.RatedPressureOfVesselOutOfRange(Chamber.RatedPressure)
                 : PressureFinding(),
             .. GasChecks.FindConstants(Gas),
         ];
@@ -56,8 +56,8 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
 
     private Finding? PressureFinding() =>
         Pressure > Chamber.RatedPressure
-            ? Finding.Error($"fill pressure is {Pressure}; the vessel is rated for {Chamber.RatedPressure}. Charge it to its rating or less.")
+            ? PropulsionFindings.FillPressureVesselIsRated(Pressure, Chamber.RatedPressure)
             : Pressure < 0.1.BarGauge()
-                ? Finding.Error($"fill pressure is {Pressure}; it must be 0.1 bar gauge to the rated {Chamber.RatedPressure}. Nothing drives the water out without it.")
+                ? PropulsionFindings.FillPressureOutOfRange(Pressure, Chamber.RatedPressure)
                 : null;
 }

@@ -63,20 +63,17 @@ internal static class FiringModel
         List<Finding> findings = [];
         if (charge.Pressure.Bar > 30 && flow.AirPhase.Kind != ExpansionKind.RealGas)
         {
-            findings.Add(Finding.Warning(
-                $"fill pressure is {charge.Pressure}: above 30 bar air is no ideal gas; with γ = 1.4 the pressure late in the water phase comes out up to 5 % too high. FlowModel.Real does better."));
+            findings.Add(PropulsionFindings.FillPressureAboveBarAir(charge.Pressure));
         }
 
         if (charge.WaterFraction > UnitsNet.Ratio.Zero && charge.GasTemperature < 0.Celsius())
         {
-            findings.Add(Finding.Warning(
-                $"the gas stands at {charge.GasTemperature.Show()} over water: plain water freezes below 0 °C, and ice blocks the nozzle. The firing is computed as if it stayed liquid."));
+            findings.Add(PropulsionFindings.WaterMayFreeze(charge.GasTemperature));
         }
 
         if (spentEarly)
         {
-            findings.Add(Finding.Warning(string.Create(System.Globalization.CultureInfo.InvariantCulture,
-                $"the pressure is spent with {waterLeftKg * 1e3:0} g of water still aboard; it is carried as dead mass. Use less water or more pressure.")));
+            findings.Add(PropulsionFindings.PressureIsSpentWithWaterLeft(waterLeftKg * 1e3));
         }
 
         return findings;

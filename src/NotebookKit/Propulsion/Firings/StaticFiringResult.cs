@@ -17,7 +17,7 @@ public sealed record StaticFiringResult : IResult
         RejectedSteps = record.End.Rejected;
         Evaluations = record.End.Evaluations;
         List<Finding> findings = [.. FiringModel.Warnings(firing.Charge, firing.Flow, record.End.WaterSpent, record.End.WaterLeftKg)];
-        if (record.End.Failed) findings.Add(Finding.Error($"the {record.End.Failure} did not reach its end ({record.End.Status}); no number of it may be used."));
+        if (record.End.Failed) findings.Add(PropulsionFindings.DidNotReachEnd(record.End.Failure, record.End.Status.ToString()));
         Findings = findings;
         Working = FiringWorking.For("Thrust at release", firing.Charge, firing.Nozzle, firing.Ambient, setup);
     }

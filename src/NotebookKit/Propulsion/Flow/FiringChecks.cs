@@ -15,9 +15,9 @@ internal static class FiringChecks
     {
         List<Finding> all = [];
         if (flow.Water == WaterFlow.Unsteady)
-            all.Add(Finding.Error("water flow is unsteady; a flight along a curved path takes the quasi-steady jet. Choose WaterFlow.QuasiSteady or QuasiSteadyWithHead."));
+            all.Add(PropulsionFindings.WaterFlowIsUnsteady());
         if (flow.WallWarming is not null)
-            all.Add(Finding.Error("the wall gives heat to the gas; a flight along a curved path leaves that out. Set WallWarming to null."));
+            all.Add(PropulsionFindings.WallGivesHeatToGas());
         return all;
     }
 
@@ -35,28 +35,24 @@ internal static class FiringChecks
         List<Finding> all = [.. charge.Validate(), .. nozzle.Validate(), .. flow.Validate()];
         if (flow.AirPhase.Kind == ExpansionKind.RealGas && FiringTables.RealGasOf(charge.Gas) is null)
         {
-            all.Add(Finding.Error(
-                $"gas is {charge.Gas.Name}; an equation of state is at hand for air, nitrogen and hydrogen only. Choose FlowModel.Plain for another gas."));
+            all.Add(PropulsionFindings.NoEquationOfStateForGas(charge.Gas.Name));
         }
 
         if (flow.WaterPhase.Kind == ExpansionKind.MoistAir && (charge.Gas != Materials.Fluids.Gas.Air || charge.GasTemperature.DegreesCelsius < 0))
-            all.Add(Finding.Error($"gas is {charge.Gas.Name} at {charge.GasTemperature.Show()}; moist air is air over water, 0 °C or warmer."));
+            all.Add(PropulsionFindings.MoistAirNeedsAirOverWater(charge.Gas.Name, charge.GasTemperature));
         var jet = nozzle.WaterContractionCoefficient * nozzle.Throat.Meters * nozzle.Throat.Meters / (charge.Chamber.Bore.Meters * charge.Chamber.Bore.Meters);
         if (flow.Water != WaterFlow.QuasiSteady && jet > WidestMovingColumn && nozzle.Throat < charge.Chamber.Bore)
         {
-            all.Add(Finding.Error(
-                $"nozzle throat is {nozzle.Throat.Show(4)}: its jet has {Digits.Round(jet)} of the bore's area; with head or inertia of the column it must be at most {WidestMovingColumn}. Choose WaterFlow.QuasiSteady or a narrower nozzle."));
+            all.Add(PropulsionFindings.JetTooWideForMovingColumn(nozzle.Throat, jet, WidestMovingColumn));
         }
 
         if (nozzle.Throat >= charge.Chamber.Bore)
         {
-            all.Add(Finding.Error(
-                $"nozzle throat is {nozzle.Throat.Show(4)}; it must be below the vessel's bore of {charge.Chamber.Bore.Show(4)}. A nozzle narrows."));
+            all.Add(PropulsionFindings.NozzleThroatOutOfRange(nozzle.Throat, charge.Chamber.Bore));
         }
         else if (JetShare(nozzle, charge) is var share && share > MaximumJetShare)
         {
-            all.Add(Finding.Error(
-                $"jet is {Digits.Round(share)} of the vessel's bore in area (nozzle throat {nozzle.Throat.Show(4)}, bore {charge.Chamber.Bore.Show(4)}); it must be at most {MaximumJetShare}. So wide, a vehicle that is light beside its water has no steady jet: the head of its own acceleration outgrows the jet's pressure. Take a smaller nozzle."));
+            all.Add(PropulsionFindings.JetOutOfRange(share, nozzle.Throat, charge.Chamber.Bore, MaximumJetShare));
         }
 
         var air = new ValidRange<AbsolutePressure>(0.3.BarAbsolute(), 1.1.BarAbsolute()).Find(

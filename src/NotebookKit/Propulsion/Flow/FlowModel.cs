@@ -52,15 +52,14 @@ public sealed record FlowModel
         if (WallWarming is not null) all.AddRange(WallWarming.Validate());
         if (WaterPhase.Kind == ExpansionKind.RealGas != (AirPhase.Kind == ExpansionKind.RealGas))
         {
-            all.Add(Finding.Error(
-                $"expansion is {WaterPhase} while water leaves and {AirPhase} after; a gas is real in both phases or in neither. Start from FlowModel.Real or FlowModel.Plain."));
+            all.Add(PropulsionFindings.PhasesDifferInRealGas(WaterPhase.ToString(), AirPhase.ToString()));
         }
 
         if (AirPhase.Kind == ExpansionKind.MoistAir)
-            all.Add(Finding.Error("expansion while gas leaves is that of moist air, which holds over the water only. Choose another for the gas phase."));
+            all.Add(PropulsionFindings.MoistAirHoldsOverWaterOnly());
         if (WallWarming is not null && AirPhase.Kind != ExpansionKind.RealGas)
-            all.Add(Finding.Error($"the wall gives heat while the expansion is {AirPhase}; that needs the real gas. Start from FlowModel.Real."));
-        if (!Enum.IsDefined(Water)) all.Add(Finding.Error($"water flow is {Water}; it must be one of {string.Join(", ", Enum.GetNames<WaterFlow>())}."));
+            all.Add(PropulsionFindings.WallHeatNeedsRealGas(AirPhase.ToString()));
+        if (!Enum.IsDefined(Water)) all.Add(PropulsionFindings.WaterFlowUnknown(Water.ToString(), Enum.GetNames<WaterFlow>()));
         return [.. all.OfType<Finding>()];
     }
 }

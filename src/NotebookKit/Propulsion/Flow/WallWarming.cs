@@ -39,7 +39,7 @@ public sealed record WallWarming
                 ? new ValidRange<double>(0.1, 5000).Find(film.WattsPerSquareMeterKelvin, "film coefficient in W/(m² K)", "Gas in a vessel has 5 to 500.")
                 : null,
             new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the law as it stands."),
-            Enum.IsDefined(Law) ? null : Finding.Error($"film law is {Law}; it must be one of {string.Join(", ", Enum.GetNames<FilmLaw>())}."),
+            Enum.IsDefined(Law) ? null : PropulsionFindings.FilmLawUnknown(Law.ToString(), Enum.GetNames<FilmLaw>()),
             WallTemperature is { } wall
                 ? new ValidRange<Temperature>((-40).Celsius(), 80.Celsius()).Find(wall, "wall temperature", "Check its unit.")
                 : null,

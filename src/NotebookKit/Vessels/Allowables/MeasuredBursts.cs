@@ -13,8 +13,8 @@ public sealed record MeasuredBursts(IReadOnlyList<GaugePressure> Bursts)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (Bursts.Count < 2) findings.Add(Finding.Error($"There {(Bursts.Count == 1 ? "is one burst" : "are no bursts")}; basis values need at least two to know their scatter."));
-        if (Bursts.Any(b => b.Pascals <= 0)) findings.Add(Finding.Error("A burst is 0 bar gauge or below; check the list."));
+        if (Bursts.Count < 2) findings.Add(VesselsFindings.TooFewBurstsForBasisValues(Bursts.Count));
+        if (Bursts.Any(b => b.Pascals <= 0)) findings.Add(VesselsFindings.BurstIsNotPositive());
         return findings;
     }
 
@@ -35,7 +35,7 @@ public sealed record MeasuredBursts(IReadOnlyList<GaugePressure> Bursts)
         var lowB = GaugePressure.FromBar(Math.Max(mean.Bar - b * deviation, 0));
         var lowA = GaugePressure.FromBar(Math.Max(mean.Bar - a * deviation, 0));
         var findings = new List<Finding>();
-        if (n < 5) findings.Add(Finding.Warning($"Only {n} bursts: the B-basis lies {Digits.Round(b)} standard deviations below the mean for want of knowing the scatter. A fifth and a sixth would raise it more than better making."));
+        if (n < 5) findings.Add(VesselsFindings.BasisRestsOnFewBursts(n, b));
         return new BasisValue("normal", n, mean, Spread, lowB, lowA, findings, new Working("Basis values, normal",
         [
             new("Mean and standard deviation", @"\bar p,\quad s = \sqrt{\frac{\sum(p_i-\bar p)^2}{n-1}}", string.Join(", ", Bursts.Select(p => Digits.Round(p.Bar))) + " bar", $"{Digits.Round(mean.Bar, 4)} bar, {Digits.Round(deviation, 4)} bar", AllowableSources.Normal),

@@ -1,6 +1,5 @@
 using MathNet.Numerics.Distributions;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 
 namespace NotebookKit.Vessels.Allowables;
 
@@ -25,10 +24,10 @@ public sealed record NormalBelief(double Mean, double EquivalentTests, double Fr
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (!double.IsFinite(Mean)) findings.Add(Finding.Error("The mean of a belief isn't a finite number; give one, or start from Jeffreys."));
+        if (!double.IsFinite(Mean)) findings.Add(VesselsFindings.MeanOfBeliefIsNotFinite());
         var nothing = EquivalentTests == 0 && Freedom == -1 && Deviation == 0;
         if (!nothing && !(EquivalentTests > 0 && Freedom > 0 && Deviation > 0 && double.IsFinite(EquivalentTests * Freedom * Deviation)))
-            findings.Add(Finding.Error($"The belief is worth {Digits.Round(EquivalentTests)} values, with {Digits.Round(Freedom)} degrees of freedom and a deviation of {Digits.Round(Deviation)}; each must be above 0. Start from Jeffreys where nothing is known."));
+            findings.Add(VesselsFindings.NormalBeliefOutOfRange(EquivalentTests, Freedom, Deviation));
         return findings;
     }
 
@@ -84,6 +83,6 @@ public sealed record NormalBelief(double Mean, double EquivalentTests, double Fr
     private NormalBelief Known()
     {
         if (EquivalentTests > 0 && Freedom > 0 && Deviation > 0) return this;
-        throw new InvalidDesignException("Belief", [Finding.Error("With no prior it takes two values that differ to know a scatter; there are fewer. Test more, or start from a prior.")]);
+        throw new InvalidDesignException("Belief", [VesselsFindings.NoPriorNeedsTwoValues()]);
     }
 }

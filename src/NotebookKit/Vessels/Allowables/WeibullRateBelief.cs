@@ -1,6 +1,5 @@
 using MathNet.Numerics.Distributions;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 
 namespace NotebookKit.Vessels.Allowables;
 
@@ -17,7 +16,7 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
         var findings = new List<Finding>();
         if (new ValidRange<double>(0.1, 100).Find(Shape, "Weibull shape", "10 is 12 %, 20 is 6 % of scatter.") is { } shape) findings.Add(shape);
         if (!(Failures > 0 && Exposure > 0 && double.IsFinite(Failures * Exposure)))
-            findings.Add(Finding.Error($"The belief is worth {Digits.Round(Failures)} failures at an exposure of {Digits.Round(Exposure)}; both must be above 0 and finite."));
+            findings.Add(VesselsFindings.RateBeliefOutOfRange(Failures, Exposure));
         return findings;
     }
 

@@ -48,16 +48,17 @@ public sealed partial record BurstPrediction
         {
             List<Finding> findings = [.. Layup.Findings];
             if (IsMatrixDominated) findings.Add(Finding.Warning(MatrixSentence()));
-            else if (WallLow < 0.98 * WallBurst) findings.Add(Finding.Note($"The wall is rated on {WallLow}, what its fibres hold as laid: what the {(Vessel.Liner.Material?.IsMetal == false ? "plastic liner and the resin add" : "resin adds")} isn't counted on."));
+            else if (WallLow < 0.98 * WallBurst)
+                findings.Add(VesselsFindings.WallIsRatedOnItsFibres(WallLow, Vessel.Liner.Material?.IsMetal == false));
             if (CheckSentence() is { } sentence) findings.Add(Finding.Note(sentence));
             if (Vessel.Liner.Material is null)
-                findings.Add(Finding.Warning($"Nothing lines the wall: expect it to weep from {FirstPlyFailure}, where its resin first cracks, long before it bursts."));
+                findings.Add(VesselsFindings.NothingLinesWall(FirstPlyFailure));
             if (Outcome.LinerShare > 0.25)
-                findings.Add(Finding.Warning($"The liner carries {LinerShare.Show(2)} of the load at the burst. A plastic liner gives way slowly under a held load and softens with warmth{(WallLow < WallBurst ? $"; without it the wall is rated on {WallLow}" : "")}."));
+                findings.Add(VesselsFindings.LinerCarriesLoad(LinerShare, WallLow < WallBurst, WallLow));
             if (WeakestPart.Burst < WallLow)
-                findings.Add(Finding.Note($"The weakest part is not the wall ({WallBurst}) but the {WeakestPart.Name} ({WeakestPart.Burst}): more plies won't help."));
+                findings.Add(VesselsFindings.WeakestPartIsNotWall(WallBurst, WeakestPart.Name, WeakestPart.Burst));
             if (Layers.Length > 0 && Wall.Thickness > Wall.Radius / 10)
-                findings.Add(Finding.Warning($"The plies are {Digits.Round(1000 * Wall.Thickness)} mm on a radius of {Digits.Round(1000 * Wall.Radius)} mm; past a tenth the inner plies carry more than this model says."));
+                findings.Add(VesselsFindings.PliesAreThickForRadius(1000 * Wall.Thickness, 1000 * Wall.Radius));
             return findings;
         }
     }

@@ -62,7 +62,7 @@ public sealed record VesselExpansion(
 
     private IEnumerable<Finding> FindDamage() => IsSound
         ? []
-        : [Finding.Warning($"At {Pressure} the wall is no longer sound: {string.Join("; ", Steps.Select(s => $"{Words(s)} at {s.Pressure}"))}. It won't come back all the way, and the growth is a rough figure.")];
+        : [VesselsFindings.WallIsNoLongerSound(Pressure, Steps.Select(s => $"{Words(s)} at {s.Pressure}"))];
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>

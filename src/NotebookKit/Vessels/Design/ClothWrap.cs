@@ -24,12 +24,12 @@ public sealed record ClothWrap(Cloth Cloth, int Turns = 1, ClothLay Lay = ClothL
     public override IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [.. base.Validate(), .. Cloth.Validate()];
-        if (Turns is < 1 or > 20) findings.Add(Finding.Error($"Turns of {Name} is {Turns}; it must be 1 to 20. Take a heavier cloth for more."));
+        if (Turns is < 1 or > 20) findings.Add(VesselsFindings.TurnsOutOfRange(Name, Turns));
         if (new ValidRange<Length>(0.Millimetres(), 500.Millimetres()).Find(Overlap, $"overlap of {Name}", "25 mm is common practice.") is { } overlap) findings.Add(overlap);
         else if (Overlap < 15.Millimetres())
-            findings.Add(Finding.Warning($"Overlap of {Name} is {Overlap.Show(3)}: too short to hand its pull around to the turn beneath (common practice, no source: 25 mm)."));
+            findings.Add(VesselsFindings.OverlapTooShort(Name, Overlap));
         if (Lay == ClothLay.Bias && Math.Abs(Cloth.WarpShare.DecimalFractions - 0.5) > 0.02)
-            findings.Add(Finding.Error($"{Name} is laid on the bias but has {Cloth.WarpShare.Show()} warp; an unbalanced cloth would twist the vessel. Lay it along or around."));
+            findings.Add(VesselsFindings.BiasClothIsUnbalanced(Name, Cloth.WarpShare));
         return findings;
     }
 }

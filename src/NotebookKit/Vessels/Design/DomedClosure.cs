@@ -56,7 +56,7 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
         List<Finding> findings = [.. base.Validate(bore)];
         if (new ValidRange<Length>(bore / 5, bore).Find(Depth, "depth of the dome", "Flatter ones buckle at the rim; deeper ones are cones.") is { } depth) findings.Add(depth);
         else if (bore / 2 / Depth > Math.Sqrt(2))
-            findings.Add(Finding.Note($"The dome is flatter than {1 / Math.Sqrt(2):F2} of its radius: its rim is in compression around and can buckle."));
+            findings.Add(VesselsFindings.DomeIsTooFlat(1 / Math.Sqrt(2)));
         return findings;
     }
 }

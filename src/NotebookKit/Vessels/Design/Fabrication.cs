@@ -53,7 +53,7 @@ public sealed record Fabrication
         Add(CompositeLimits.FindEfficiency(EfficiencyLow));
         Add(CompositeLimits.FindEfficiency(EfficiencyHigh));
         if (!(EfficiencyLow <= Efficiency && Efficiency <= EfficiencyHigh))
-            findings.Add(Finding.Error($"Fabrication efficiency runs from {EfficiencyLow.Show()} over {Efficiency.Show()} to {EfficiencyHigh.Show()}; it must rise. Set all three together."));
+            findings.Add(VesselsFindings.FabricationEfficiencyOutOfOrder(EfficiencyLow, Efficiency, EfficiencyHigh));
         Add(new ValidRange<double>(0, 0.4).Find(VesselSpread, "spread from vessel to vessel", "It is the coefficient of variation, 0.10 for 10 %."));
         Add(CompositeLimits.FindFibreFraction(FibreFraction, "fibre volume fraction"));
         Add(new ValidRange<Ratio>(0.Percent(), 15.Percent()).Find(FibreFractionSpread, "spread of the fibre volume fraction", "3 % is usual by hand."));

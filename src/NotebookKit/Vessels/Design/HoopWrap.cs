@@ -19,9 +19,9 @@ public sealed record HoopWrap(Cloth Tape, int Layers = 2) : Ply
     public override IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [.. base.Validate(), .. Tape.Validate()];
-        if (Layers is < 1 or > 50) findings.Add(Finding.Error($"Layers of {Name} is {Layers}; it must be 1 to 50."));
+        if (Layers is < 1 or > 50) findings.Add(VesselsFindings.LayersOutOfRange(Name, Layers));
         if (Tape.WarpShare.DecimalFractions < 0.9)
-            findings.Add(Finding.Error($"{Name} has {Tape.WarpShare.Percent:F0} % warp; a hoop wrap takes a tape with 90 to 100 % of its fibre along it. Use a cloth wrap."));
+            findings.Add(VesselsFindings.HoopWrapIsNotTape(Name, Tape.WarpShare.Percent));
         return findings;
     }
 

@@ -25,12 +25,12 @@ public sealed record Liner(IsotropicMaterial? Material, Length Bore, Length Wall
         if (new ValidRange<Length>(5.Millimetres(), 500.Millimetres()).Find(Bore, "liner bore", "Vessels here are 10 to 200 mm across.") is { } bore) findings.Add(bore);
         if (Material is null)
         {
-            if (Wall.Meters != 0) findings.Add(Finding.Error($"Liner wall is {Wall.Show(4)} but no material is given; name the material, or use Liner.Removed."));
+            if (Wall.Meters != 0) findings.Add(VesselsFindings.LinerMaterialIsNotGiven(Wall));
             return findings;
         }
 
         if (new ValidRange<Length>(0.05.Millimetres(), 20.Millimetres()).Find(Wall, "liner wall", "A bottle wall is 0.3, a thin pipe 1 to 2 mm.") is { } wall) findings.Add(wall);
-        else if (Wall > Bore / 4) findings.Add(Finding.Error($"Liner wall is {Wall.Show(4)}, over a quarter of its bore {Bore.Show(4)}; the thin-wall theory used here needs a thinner one."));
+        else if (Wall > Bore / 4) findings.Add(VesselsFindings.LinerWallTooThick(Wall, Bore));
         findings.AddRange(Material.Validate());
         return findings;
     }

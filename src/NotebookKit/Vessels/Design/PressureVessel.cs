@@ -31,7 +31,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     internal IReadOnlyList<Finding> OwnValues => OwnValuesIn(Overrides);
 
     internal static IReadOnlyList<Finding> OwnValuesIn(IReadOnlyList<string> overrides) =>
-        overrides.Count > 0 ? [Finding.Note("Uses your own values: " + string.Join("; ", overrides) + ".")] : [];
+        overrides.Count > 0 ? [VesselsFindings.UsesYourOwnValues(overrides)] : [];
 
     /// <summary>User's values that stand in place of the library's, a line each.</summary>
     public IReadOnlyList<string> Overrides =>
@@ -47,12 +47,12 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     {
         List<Finding> findings = [.. Liner.Validate(), .. Resin.Validate(), .. Fabrication.Validate(), .. Plies.SelectMany(p => p.Validate())];
         if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.") is { } length) findings.Add(length);
-        if (Plies.Count == 0 && Liner.Material is null) findings.Add(Finding.Error("The vessel has neither a liner nor a ply; give it a wall."));
-        if (Plies.Count > 40) findings.Add(Finding.Error($"The vessel has {Plies.Count} plies; up to 40 are taken."));
+        if (Plies.Count == 0 && Liner.Material is null) findings.Add(VesselsFindings.VesselHasNeitherLinerNorPly());
+        if (Plies.Count > 40) findings.Add(VesselsFindings.TooManyPlies(Plies.Count));
         if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(PlyThickness.FindDiameters(this));
         findings.AddRange(OfEnds());
         if ((NozzleEnd.CarriesSleeves || ForwardEnd.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
-            findings.Add(Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way."));
+            findings.Add(VesselsFindings.NoSleeveToCarryOverEnd());
         return [.. findings.Distinct()];
     }
 

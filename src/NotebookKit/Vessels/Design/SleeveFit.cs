@@ -81,7 +81,7 @@ public sealed record SleeveFit(
         // At 89° a sleeve has a fortieth of its length left: nothing that is laid up by hand.
         return diameter >= MinimumDiameter(braid) && diameter <= DiameterAt(braid, 89.Degrees())
             ? null
-            : Finding.Error($"Diameter under {braid.Name} is {diameter.Show(4)}; it must be {MinimumDiameter(braid).Show(4)} to below {MaximumDiameter(braid).Show(4)}. {DiameterWhy}");
+            : VesselsFindings.DiameterOutOfRange(braid.Name, diameter, MinimumDiameter(braid), MaximumDiameter(braid), DiameterWhy);
     }
 
     internal static double SineAt(Braid braid, double diameterMetres) =>

@@ -18,7 +18,7 @@ public sealed record VeilWrap(Veil Veil, int Turns = 1) : Ply
     public override IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [.. base.Validate(), .. Veil.Validate()];
-        if (Turns is < 1 or > 10) findings.Add(Finding.Error($"Turns of {Name} is {Turns}; it must be 1 to 10."));
+        if (Turns is < 1 or > 10) findings.Add(VesselsFindings.VeilTurnsOutOfRange(Name, Turns));
         return findings;
     }
 }

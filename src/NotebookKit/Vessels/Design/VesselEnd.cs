@@ -46,9 +46,9 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
     public IReadOnlyList<Finding> Validate(string name, Length bore)
     {
         List<Finding> findings = [.. Closure.Validate(bore), .. Joints.SelectMany(j => j.Validate(bore))];
-        if (Joints.Count == 0) findings.Add(Finding.Error("No joint holds the closure in; give a bonded plug, a threaded boss or a sleeve carried over it."));
+        if (Joints.Count == 0) findings.Add(VesselsFindings.NoJointHoldsClosure());
         if (CarriesSleeves && Closure is FlatClosure)
-            findings.Add(Finding.Warning($"A sleeve is carried over the sharp edge of a flat closure: the {Joints.OfType<CarriedSleeve>().First().Delivers.Show()} of its strength that it is taken to deliver there has no source, and a sharp edge takes more away. Round the edge to a radius of at least {EdgeRadius.Show()} and ten times the thickness of the sleeves (common practice, no source), or use a dome."));
+            findings.Add(VesselsFindings.SleeveIsCarriedOverSharpEdge(Joints.OfType<CarriedSleeve>().First().Delivers, EdgeRadius));
         Add(new ValidRange<Mass>(0.Grams(), 20.Kilograms()).Find(Fittings, "mass of fittings", "Weigh them."));
         if (Weighed is { } weighed) Add(new ValidRange<Mass>(0.Grams(), 50.Kilograms()).Find(weighed, "weighed mass", "Weigh the whole end."));
         return [.. findings.Select(f => f with { Message = $"{char.ToUpperInvariant(name[0])}{name[1..]}: {f.Message}" })];

@@ -49,5 +49,5 @@ public static class ClosureVerbs
     }
 
     private static InvalidDesignException Unknown(Closure closure) =>
-        new(closure.Shape, [Finding.Error($"Nothing is known of what a {closure.Shape} holds. Close the vessel with a flat plate or a dome.")]);
+        new(closure.Shape, [VesselsFindings.ClosureIsNotModelled(closure.Shape)]);
 }

@@ -34,5 +34,5 @@ internal static class JointStrength
     };
 
     private static InvalidDesignException Unknown(EndJoint joint) =>
-        new(joint.Name, [Finding.Error($"Nothing is known of what a {joint.Name} holds. Hold the closure by a bonded plug, a threaded boss or a sleeve carried over it.")]);
+        new(joint.Name, [VesselsFindings.JointIsNotModelled(joint.Name)]);
 }

@@ -16,7 +16,7 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (Plies.Count == 0) findings.Add(Finding.Error("The laminate has no ply; give it at least one."));
+        if (Plies.Count == 0) findings.Add(VesselsFindings.LaminateHasNoPly());
         for (var i = 0; i < Plies.Count; i++)
         {
             var ply = Plies[i];
@@ -28,7 +28,7 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
             if (!(lamina.Longitudinal.Pascals > 0 && lamina.Transverse.Pascals > 0 && lamina.Shear.Pascals > 0 && lamina.PoissonRatio >= 0
                   && lamina.PoissonRatio * lamina.PoissonRatio * lamina.Transverse.Pascals < lamina.Longitudinal.Pascals))
             {
-                findings.Add(Finding.Error($"stiffness of ply {i + 1} is {lamina}; moduli must be above 0 and ν12² below E1/E2, or the ply would give back more energy than it took."));
+                findings.Add(VesselsFindings.PlyStiffnessRefused(i + 1, lamina.ToString()));
             }
         }
 

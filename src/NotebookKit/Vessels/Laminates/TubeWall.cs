@@ -34,7 +34,7 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
                 findings.Add(angle);
             var s = ply.Strength;
             if (!(s.LongitudinalTension.Pascals > 0 && s.LongitudinalCompression.Pascals > 0 && s.TransverseTension.Pascals > 0 && s.TransverseCompression.Pascals > 0 && s.Shear.Pascals > 0))
-                findings.Add(Finding.Error($"strength of {ply.Name} is {s}; every strength must be above 0."));
+                findings.Add(VesselsFindings.PlyStrengthRefused(ply.Name, s.ToString()));
         }
 
         return findings;

@@ -126,7 +126,7 @@ internal static class LayupModel
                 return new PlyGeometry(
                     ply, under, angle, $"±{angle.Show()}", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * hoop.Layers * weight), fraction,
                     Millimetres(area / hoop.Tape.RollWidth.Meters), null, Grams(weight * area), Grams(Resin(weight * area, fibre, fraction, resin)), null,
-                    hoop.Layers % 2 == 0 ? [] : [Finding.Warning($"{ply.Name} has {hoop.Layers} layers: an odd number leaves a small twist that isn't counted. Wind back once more.")]);
+                    hoop.Layers % 2 == 0 ? [] : [VesselsFindings.OddLayersLeaveTwist(ply.Name, hoop.Layers)]);
             }
 
             default:
@@ -161,7 +161,7 @@ internal static class LayupModel
         if (wrap.Overlap >= OverlapReserve * needed) return [];
         var shear = wrap.Overlap.Meters > 0 ? $"at a mean shear of {Pressure.FromMegapascals(pull / wrap.Overlap.Meters / 1e6).Show()}" : "over no length at all";
         var sentence = $"The overlap of {wrap.Name}, {Mm(wrap.Overlap)}, has to hand on {Digits.Round(pull / 1000)} N/mm of hoop pull when its fibres break, {shear}; the resin has {resin.Show()} in shear and the ends take more than the mean. Lap {Mm(Length.FromMillimeters(Math.Ceiling(OverlapReserve * needed.Millimeters)))} or more (a reserve of {OverlapReserve} is common practice, no source)";
-        return [Finding.Warning(wrap.Overlap < needed ? $"{sentence}: as it is the lap lets go before the cloth does, and the predicted burst is too high." : $"{sentence}.")];
+        return [wrap.Overlap < needed ? VesselsFindings.LapLetsGoBeforeCloth(sentence) : Finding.Warning($"{sentence}.")];
     }
 
     private static List<Finding> FindFit(SleeveFit fit)
@@ -169,13 +169,14 @@ internal static class LayupModel
         var findings = new List<Finding>();
         if (fit.IsJammed)
         {
-            findings.Add(Finding.Warning(fit.FreeDiameters is { } free
-                ? $"{fit.Braid.Name} is jammed at {fit.Angle.Show()}: {Mm(fit.YarnPitch)} of room for yarns {Mm(fit.Braid.YarnWidth.Value)} wide. It lies free on {Mm(free.Smallest)} to {Mm(free.Largest)}; past that tows narrow and thicken, and the ply holds more resin."
-                : $"{fit.Braid.Name} is jammed at every angle: its {fit.Braid.Carriers} yarns of {Mm(fit.Braid.YarnWidth.Value)} have no room side by side. Check the yarn width."));
+            findings.Add(fit.FreeDiameters is { } free
+                ? VesselsFindings.BraidIsJammed(
+                    fit.Braid.Name, fit.Angle, Mm(fit.YarnPitch), Mm(fit.Braid.YarnWidth.Value), Mm(free.Smallest), Mm(free.Largest))
+                : VesselsFindings.BraidIsJammedAtEveryAngle(fit.Braid.Name, fit.Braid.Carriers, Mm(fit.Braid.YarnWidth.Value)));
         }
 
         if (fit.Coverage.Percent < 90)
-            findings.Add(Finding.Warning($"{fit.Braid.Name} covers {fit.Coverage.Show(2)} of the surface on {Mm(fit.Diameter)}: the gaps hold resin without fibre. Take a sleeve for this diameter."));
+            findings.Add(VesselsFindings.BraidLeavesGaps(fit.Braid.Name, fit.Coverage, Mm(fit.Diameter)));
         return findings;
     }
 

@@ -17,7 +17,7 @@ internal static class RatingModel
         var byBurst = designBurst / rules.Burst;
         var capped = rules.MaximumPressure is { } most && most < byBurst;
         var highest = capped ? rules.MaximumPressure!.Value : byBurst;
-        if (capped) findings.Add(Finding.Note($"The burst alone would allow a maximum expected pressure of {byBurst}; {rules.Name} was written for no more than {highest}, and is held there."));
+        if (capped) findings.Add(VesselsFindings.BurstAloneWouldAllowMore(byBurst, rules.Name, highest));
         var expected = highest;
         if (wanted is { } asked)
         {
@@ -25,8 +25,9 @@ internal static class RatingModel
             if (Wanted.Find(asked, "working pressure wanted", "Club vessels work at 5 to 90 bar; was another unit meant?") is { } range) findings.Add(range);
             else if (expected > highest)
             {
-                findings.Add(Finding.Error(
-                    $"Working pressure wanted is {asked}; {rules.Name} allows up to {highest / rules.Overshoot} on a design burst of {designBurst} ({(capped ? $"it was written for no more than {highest}" : $"{Digits.Round(rules.Burst)} times")}, and {Digits.Round(rules.Overshoot)} for overshoot). Ask for less, or strengthen the {proved.LimitingPart}."));
+                findings.Add(VesselsFindings.WorkingPressureNotAllowed(
+                    asked, rules.Name, highest / rules.Overshoot, designBurst, capped, highest, rules.Burst, rules.Overshoot,
+                    proved.LimitingPart));
             }
         }
 
@@ -34,7 +35,7 @@ internal static class RatingModel
         findings.AddRange(EvidenceCheck.Find(prediction.Vessel, tests));
         findings.AddRange(EvidenceCheck.FindProof(prediction.Vessel, tests, rules.Proof * expected));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
-        if (rules.Source.Kind == SourceKind.Unverified) findings.Add(Finding.Warning($"The factors of {rules.Name} are unverified, since their source is not at hand: confirm them before relying on them."));
+        if (rules.Source.Kind == SourceKind.Unverified) findings.Add(VesselsFindings.FactorsAreUnverified(rules.Name));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
         findings.AddRange(prediction.Vessel.OwnValues);
         return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings, Work(prediction, rules, designBurst, basis, expected));
@@ -46,7 +47,7 @@ internal static class RatingModel
         var limit = rules.MaximumProofUse.DecimalFractions;
         if (proof >= prediction.WallBurst)
         {
-            findings.Add(Finding.Error($"The proof at {proof} is above the wall's own burst at {prediction.WallBurst}. Take a lower rating."));
+            findings.Add(VesselsFindings.ProofAboveWallBurst(proof, prediction.WallBurst));
             return;
         }
 
@@ -56,21 +57,20 @@ internal static class RatingModel
         var scale = Math.Max(1, prediction.WallBurst / rested);
         foreach (var ply in held.Plies.Where(p => p.FibreUse.DecimalFractions * scale > limit))
         {
-            findings.Add(Finding.Error(
-                $"The proof at {proof} would take the fibres of {ply.Ply} to {Digits.Round(100 * ply.FibreUse.DecimalFractions * scale, 2)} % of what fabrication delivers; {rules.MaximumProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
+            findings.Add(VesselsFindings.ProofStrainsFibres(
+                proof, ply.Ply, 100 * ply.FibreUse.DecimalFractions * scale, rules.MaximumProofUse, rules.Proof / limit));
         }
 
         if (!findings.Any(f => f.Severity == FindingSeverity.Error) && proof / designBurst > limit)
         {
-            findings.Add(Finding.Error(
-                $"The proof at {proof} would take the {prediction.LimitingPart} to {Digits.Round(100 * (proof / designBurst), 2)} % of its strength; {rules.MaximumProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at least {Digits.Round(rules.Proof / limit)}."));
+            findings.Add(VesselsFindings.ProofStrainsPart(
+                proof, prediction.LimitingPart, 100 * (proof / designBurst), rules.MaximumProofUse, rules.Proof / limit));
         }
 
         if (!held.IsSound)
         {
             var first = held.Steps[0];
-            findings.Add(Finding.Warning(
-                $"The proof at {proof} goes past {first.Pressure}, where {(first.Ply == "liner" ? "the liner yields" : $"the resin of {first.Ply} first cracks")}: expect sounds and some permanent growth the first time; from then on the liner alone keeps the water in."));
+            findings.Add(VesselsFindings.ProofCracksResin(proof, first.Pressure, !(first.Ply == "liner") ? first.Ply : null));
         }
     }
 

@@ -48,8 +48,8 @@ public static class RatingVerbs
         ArgumentNullException.ThrowIfNull(rating);
         if (!rating.Vessel.Equals(vessel))
         {
-            throw new InvalidDesignException(vessel.Name, [Finding.Error(
-                $"The rating is that of another design ({rating.Vessel.Name}, {rating.Vessel.Volume.Show()}), not of {vessel.Name} as it is here. Rate this one.")]);
+            throw new InvalidDesignException(vessel.Name, [VesselsFindings.RatingIsOfAnotherDesign(
+                rating.Vessel.Name, rating.Vessel.Volume, vessel.Name)]);
         }
 
         return Chamber.Predicted(vessel.Volume, vessel.Liner.Bore, rating.WorkingPressure, rating.Rules.Overshoot, $"{vessel.Name} by {rating.Rules.Name}");

@@ -27,7 +27,7 @@ public sealed record RuleSet(string Name, double Proof, double Burst, Source Sou
         var findings = new List<Finding>();
         Add(new ValidRange<double>(1, 3).Find(Proof, $"{Name}: proof factor", "1.25 to 1.67 is usual."));
         Add(new ValidRange<double>(1, 10).Find(Burst, $"{Name}: burst factor", "2.25 to 3.65 is usual, 5 to 6 for contact-moulded walls."));
-        if (!(Burst > Proof)) findings.Add(Finding.Error($"{Name}: burst factor {Digits.Round(Burst)} isn't above the proof factor {Digits.Round(Proof)}; the proof itself would burst the vessel."));
+        if (!(Burst > Proof)) findings.Add(VesselsFindings.BurstFactorBelowProofFactor(Name, Burst, Proof));
         Add(new ValidRange<double>(1, 1.5).Find(Overshoot, $"{Name}: overshoot", "5 % is common practice."));
         if (MaximumPressure is { } most) Add(new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(most, $"{Name}: maximum pressure", "Leave it out where the rules set none."));
         Add(new ValidRange<Ratio>(30.Percent(), 95.Percent()).Find(MaximumProofUse, $"{Name}: highest use in a proof", "Two thirds is common practice."));

@@ -37,13 +37,13 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (Sleeves.Count + Wraps.Count == 0) findings.Add(Finding.Error("There is neither a sleeve nor a wrap in stock; name at least one."));
-        if (MaximumSleeves is < 0 or > 6) findings.Add(Finding.Error($"Most sleeves is {MaximumSleeves}; it must be 0 to 6."));
-        if (MaximumWraps is < 0 or > 6) findings.Add(Finding.Error($"Most wraps is {MaximumWraps}; it must be 0 to 6."));
-        if (Wraps.Any(w => w is BraidedSleeve or VeilWrap)) findings.Add(Finding.Error("Wraps are cloth and hoop wraps; sleeves have their own list, and veils come from the vessel."));
+        if (Sleeves.Count + Wraps.Count == 0) findings.Add(VesselsFindings.NeitherSleeveNorWrapInStock());
+        if (MaximumSleeves is < 0 or > 6) findings.Add(VesselsFindings.MostSleevesOutOfRange(MaximumSleeves));
+        if (MaximumWraps is < 0 or > 6) findings.Add(VesselsFindings.MostWrapsOutOfRange(MaximumWraps));
+        if (Wraps.Any(w => w is BraidedSleeve or VeilWrap)) findings.Add(VesselsFindings.WrapKindRefused());
         if (RequiredPressure is { } wanted && new ValidRange<GaugePressure>(0.5.BarGauge(), 300.BarGauge()).Find(wanted, "working pressure wanted", "Club vessels work at 5 to 90 bar.") is { } range) findings.Add(range);
         if (findings.Count == 0 && Count(Sleeves.Count, MaximumSleeves) * Count(Wraps.Count, MaximumWraps) > MostOptions)
-            findings.Add(Finding.Error($"The stock makes over {MostOptions} layups; take fewer sleeves and wraps, or fewer of each on a vessel."));
+            findings.Add(VesselsFindings.StockMakesTooManyLayups(MostOptions));
         return findings;
     }
 

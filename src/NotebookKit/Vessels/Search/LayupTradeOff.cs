@@ -41,10 +41,11 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
     {
         get
         {
-            List<Finding> findings = [Finding.Note($"{Options.Count} layups tried, {Choices.Count} worth choosing from.")];
-            if (Choices.Count == 0) findings.Add(Finding.Error("No layup meets what is wanted: " + (Rejected.Count > 0 ? Rejected[^1].Refusal : "the stock is empty") + " Take a heavier sleeve or a lower pressure."));
+            List<Finding> findings = [VesselsFindings.LayupsTried(Options.Count, Choices.Count)];
+            if (Choices.Count == 0)
+                findings.Add(VesselsFindings.NoLayupMeetsWhatIsWanted(Rejected.Count > 0 ? Rejected[^1].Refusal : null));
             if (Choices.Count > 0 && Choices[^1].Limit != "wall")
-                findings.Add(Finding.Note($"From {Choices[^1].Rated} on the {Choices[^1].Limit} limits the vessel: more plies only add mass."));
+                findings.Add(VesselsFindings.MorePliesOnlyAddMass(Choices[^1].Rated, Choices[^1].Limit));
             findings.AddRange(PressureVessel.OwnValuesIn([.. Options.SelectMany(o => o.Vessel.Overrides).Distinct()]));
             return findings;
         }

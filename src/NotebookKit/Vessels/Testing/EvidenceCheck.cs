@@ -20,7 +20,7 @@ internal static class EvidenceCheck
             if (test is BurstTest { WallBurst: false } && end is not null && test.Pressure < end.Burst)
                 yield return OfEnd(vessel, test, end);
             else if (test is BurstTest { WallBurst: true } && test.Pressure < low.WallLow)
-                yield return Finding.Warning($"The wall of vessel {test.Id} burst at {test.Pressure}, below the low end of its prediction, {low.WallLow}: a rating that rests on that prediction isn't borne out. Find the reason, and rate on what the test teaches of the making.");
+                yield return VesselsFindings.WallBurstBelowPrediction(test.Id, test.Pressure, low.WallLow);
             var most = test switch
             {
                 BurstTest { WallBurst: true } => high.WallBurst,
@@ -28,14 +28,14 @@ internal static class EvidenceCheck
                 _ => high.Burst,
             };
             if (test.Pressure > most)
-                yield return Finding.Warning($"Vessel {test.Id} {(test is BurstTest ? "burst only at" : "held")} {test.Pressure}, above all that was predicted of it, at most {most}: check the gauge, its unit and the design that was entered before the test counts for anything.");
+                yield return VesselsFindings.VesselHeldAbovePrediction(test.Id, test is BurstTest, test.Pressure, most);
         }
     }
 
     /// <summary>Errors where the proof of a rating would reach a pressure that has burst a vessel of the same wall or the same end.</summary>
     public static IEnumerable<Finding> FindProof(PressureVessel vessel, IReadOnlyList<VesselTest> tests, GaugePressure proof) =>
-        tests.Distinct().OfType<BurstTest>().Where(t => t.Pressure <= proof && (t.WallBurst ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t => Finding.Error(
-            $"{(t.WallBurst ? "The wall" : "An end")} of vessel {t.Id}, of the same design, gave way at {t.Pressure}; the rating would prove the next one at {proof}, and nothing is proved at what has burst its like. Ask for less, or find the cause and change the part."));
+        tests.Distinct().OfType<BurstTest>().Where(t => t.Pressure <= proof && (t.WallBurst ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t => VesselsFindings.PartOfSameDesignGaveWay(
+            t.WallBurst, t.Id, t.Pressure, proof));
 
     /// <summary>Whether two vessels share an end: the same closure, held the same way, in the same bore. What the model makes of it doesn't count.</summary>
     public static bool SharesEnd(PressureVessel one, PressureVessel other)
@@ -49,8 +49,8 @@ internal static class EvidenceCheck
     {
         var seen = $"Vessel {test.Id} let go at an end, bond or fitting at {test.Pressure}, where its weakest, the {end.Name}, was predicted to hold to {end.Burst}";
         return SharesEnd(vessel, test.Vessel)
-            ? Finding.Error($"{seen}: the model of the ends is contradicted, and no rating of {vessel.Name} stands until that end is redesigned or its model takes the test in.")
-            : Finding.Warning($"{seen}: {vessel.Name} has other ends, but computed by the same model. Find out why the end let go before this rating is relied on.");
+            ? VesselsFindings.EndModelIsContradicted(seen, vessel.Name)
+            : VesselsFindings.OtherEndsShareContradictedModel(seen, vessel.Name);
     }
 
     private static BurstPrediction At(PressureVessel vessel, Func<Fabrication, Ratio> efficiency) =>

@@ -23,16 +23,16 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
         foreach (var test in Tests)
         {
             if (range.Find(test.Pressure, $"pressure of the test of {test.Id}", "Give the gauge reading with its unit; was psi read as bar?") is { } pressure) findings.Add(pressure);
-            if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(Finding.Error("A test has no vessel's name or number; two tests of one vessel must be told from tests of two."));
+            if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(VesselsFindings.TestHasNoVesselName());
             findings.AddRange(test.Vessel.Validate().Where(f => f.Severity == FindingSeverity.Error));
         }
 
         foreach (var twice in Tests.OfType<BurstTest>().GroupBy(t => t.Id, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
-            findings.Add(Finding.Error($"Vessel {twice.Key} has {twice.Count()} bursts; a vessel bursts once. Give each vessel its own number."));
+            findings.Add(VesselsFindings.VesselBurstTwice(twice.Key, twice.Count()));
         foreach (var group in Tests.GroupBy(t => t.Id, StringComparer.OrdinalIgnoreCase))
         {
             if (group.OfType<BurstTest>().FirstOrDefault() is { } burst && group.OfType<HeldProof>().Any(p => p.Pressure > burst.Pressure))
-                findings.Add(Finding.Error($"Vessel {group.Key} burst at {burst.Pressure} but held a proof above that; check which is which, or whether the proof had hurt it."));
+                findings.Add(VesselsFindings.VesselBurstBelowProofItHeld(group.Key, burst.Pressure));
         }
 
         return [.. findings.Distinct()];

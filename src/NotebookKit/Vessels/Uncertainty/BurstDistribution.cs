@@ -142,7 +142,9 @@ public sealed class BurstDistribution : IResult
                 Findings =
                 [
                     .. rating.Findings,
-                    Finding.Note($"Chance that the next vessel bursts at or below its working pressure {rating.WorkingPressure}: {ChanceBelow(rating.WorkingPressure)}; in its proof at {rating.ProofPressure}: {ChanceBelow(rating.ProofPressure)}. Rare chances rest on the assumed distributions."),
+                    VesselsFindings.ChanceOfBurst(
+                        rating.WorkingPressure, ChanceBelow(rating.WorkingPressure).ToString(), rating.ProofPressure,
+                        ChanceBelow(rating.ProofPressure).ToString()),
                 ],
             }
             : rating;
@@ -175,7 +177,7 @@ public sealed class BurstDistribution : IResult
         {
             List<Finding> findings = [.. Prediction.Findings.Where(f => f.Severity != FindingSeverity.Note)];
             var first = Drivers[0];
-            findings.Add(Finding.Note($"{Digits.Round(first.Share.Percent, 2)} % of the scatter is {first.Name}: measuring that is what narrows the band most."));
+            findings.Add(VesselsFindings.LargestShareOfScatter(first.Share.Percent, first.Name));
             findings.AddRange(Prediction.Vessel.OwnValues);
             return findings;
         }

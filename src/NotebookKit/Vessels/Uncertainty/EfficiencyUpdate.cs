@@ -67,17 +67,15 @@ public sealed record EfficiencyUpdate(
             var gain = AfterTwin.Quantile(0.05) / Posterior.Quantile(0.05);
             if (Bursts == 0)
             {
-                findings.Add(Finding.Note(
-                    $"{(Held == 0 ? "No test yet: this is the prior." : $"Vessels that held {Held}, walls burst none: that is worth {Digits.Round(EffectiveBursts, 2)} of a burst.")} "
-                    + $"One short twin burst near {TwinBurst} would raise the low end of the efficiency from {Posterior.Quantile(0.05).Show(2)} to {AfterTwin.Quantile(0.05).Show(2)}, and a rating on the B-basis by about {Digits.Round(100 * (gain - 1), 2)} %."));
+                findings.Add(VesselsFindings.WorthOfTests(
+                    Held, EffectiveBursts, TwinBurst, Posterior.Quantile(0.05), AfterTwin.Quantile(0.05), 100 * (gain - 1)));
             }
             else if (Surprise < 0.05)
             {
-                findings.Add(Finding.Warning(
-                    $"The tests lie outside what was believed: a burst as far off had a chance of {Digits.Round(100 * Surprise, 2)} %. Look for the reason, materials, angle, a dry spot, a wrong gauge, before trusting the new figure."));
+                findings.Add(VesselsFindings.TestsContradictBelief(100 * Surprise));
             }
 
-            if (Bursts == 1) findings.Add(Finding.Note("One burst sets the level, not the scatter: the scatter from vessel to vessel is still the assumed one."));
+            if (Bursts == 1) findings.Add(VesselsFindings.OneBurstSetsLevelOnly());
             // No rating here that could be refused: what contradicts the prediction is said as a warning, and refuses the rating.
             findings.AddRange(EvidenceCheck.Find(Vessel, Tests).Select(f => f with { Severity = FindingSeverity.Warning }));
             findings.AddRange(Vessel.OwnValues);

@@ -23,24 +23,24 @@ public sealed record PartEvidence(IReadOnlyList<PartTest> Tests)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (Tests.Count > MostTests) findings.Add(Finding.Error($"There are {Tests.Count} tests; at most {MostTests} are taken. Leave out the oldest, or proofs far below the bursts."));
+        if (Tests.Count > MostTests) findings.Add(VesselsFindings.TooManyTests(Tests.Count, MostTests));
         var range = new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge());
         foreach (var test in Tests)
         {
             if (range.Find(test.Pressure, $"pressure of the test of {test.Id}", "Give the gauge reading with its unit; was psi read as bar?") is { } pressure) findings.Add(pressure);
-            if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(Finding.Error("A test has no vessel's name or number; two tests of one vessel must be told from tests of two."));
+            if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(VesselsFindings.TestHasNoVesselName());
             findings.AddRange(ValidateParts($"test of {test.Id}", test.Parts));
             if (test.FailedPart is { } failed && !test.Parts.Any(p => p.Is(failed)))
-                findings.Add(Finding.Error($"Vessel {test.Id} failed at its \"{failed}\", which isn't one of its parts: {string.Join(", ", test.Parts.Select(p => p.Name))}. Name the part as the prediction does."));
+                findings.Add(VesselsFindings.VesselFailedAtUnknownPart(test.Id, failed, test.Parts.Select(p => p.Name)));
         }
 
         foreach (var vessel in Tests.GroupBy(t => t.Id.Trim(), StringComparer.OrdinalIgnoreCase))
         {
             var bursts = vessel.OfType<PartBurst>().ToList();
             if (bursts.Count > 1)
-                findings.Add(Finding.Error($"Vessel {vessel.Key} has {bursts.Count} bursts; a vessel bursts once. Give a repaired vessel a number of its own, and list for it only the parts that are new."));
+                findings.Add(VesselsFindings.TestedVesselBurstTwice(vessel.Key, bursts.Count));
             else if (bursts.Count == 1 && vessel.Any(t => t is PartHeld && t.Pressure > bursts[0].Pressure))
-                findings.Add(Finding.Error($"Vessel {vessel.Key} burst at {bursts[0].Pressure} but held a test above that; check which is which, or whether the test had hurt it."));
+                findings.Add(VesselsFindings.VesselBurstBelowTestItHeld(vessel.Key, bursts[0].Pressure));
         }
 
         return [.. findings.Distinct()];
@@ -61,17 +61,17 @@ public sealed record PartEvidence(IReadOnlyList<PartTest> Tests)
 
     internal static IEnumerable<Finding> ValidateParts(string whose, IReadOnlyList<PredictedPart> parts)
     {
-        if (parts.Count is 0 or > MostParts) yield return Finding.Error($"The {whose} has {parts.Count} parts; 1 to {MostParts} are taken. List every part that was or will be under load.");
+        if (parts.Count is 0 or > MostParts) yield return VesselsFindings.PartCountOutOfRange(whose, parts.Count, MostParts);
         foreach (var finding in parts.SelectMany(p => p.Validate())) yield return finding;
         foreach (var twice in parts.GroupBy(p => p.Name.Trim(), StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
-            yield return Finding.Error($"The {whose} has {twice.Count()} parts called {twice.Key}; give each a name of its own.");
+            yield return VesselsFindings.PartNameIsNotUnique(whose, twice.Count(), twice.Key);
     }
 
     internal static IEnumerable<Finding> ValidateSizes(IReadOnlyList<PredictedPart> parts, IEnumerable<PredictedPart> tested, string whose) =>
         from part in parts
         from other in tested
         where other.Is(part.Name) && other.Stressed.HasValue != part.Stressed.HasValue
-        select Finding.Error($"The stressed volume of the {part.Name} is given for the {(part.Stressed.HasValue ? "vessel in hand" : whose)} and not for the {(part.Stressed.HasValue ? whose : "vessel in hand")}; a short twin is stronger than a long vessel, so give both or neither.");
+        select VesselsFindings.StressedVolumeIsGivenOnce(part.Name, part.Stressed.HasValue, whose);
 
     private IEnumerable<Finding> ValidateSizes(IReadOnlyList<PredictedPart> parts) => Tests.SelectMany(t => ValidateSizes(parts, t.Parts, $"test of {t.Id}"));
 }

@@ -58,7 +58,7 @@ public sealed class PartLearning : IResult
     {
         ArgumentNullException.ThrowIfNull(options);
         var findings = options.SelectMany(o => o.Validate()).Concat(options.SelectMany(o => PartEvidence.ValidateSizes(_study.Parts, o.Parts, $"test \"{o.Name}\""))).ToList();
-        if (options.Count == 0) findings.Add(Finding.Error("There is no test to choose from; give at least one."));
+        if (options.Count == 0) findings.Add(VesselsFindings.NoTestToChoose());
         InvalidDesignException.ThrowIfAny("Tests to choose from", findings);
         return TestForesight.Choose(_study, BBasis, options);
     }
@@ -106,28 +106,28 @@ public sealed class PartLearning : IResult
         {
             var findings = new List<Finding>();
             if (Tests.Count > 0 && Batch.Length == 0 && Tests.All(t => t.Batch.Length == 0))
-                findings.Add(Finding.Note("No batch is named: all tests and the vessel in hand are taken as made in one. Name the batch of each where hands, sleeve or resin changed."));
+                findings.Add(VesselsFindings.NoBatchIsNamed());
             foreach (var part in Parts.Where(p => p.Bursts == 0))
-                findings.Add(Finding.Note($"The {part.Part.Name} has never given way in a test: its ratio and its scatter are {(part.Held == 0 ? "the assumed ones" : "mostly the assumed ones")}. A test that ends there would teach most of it."));
+                findings.Add(VesselsFindings.PartHasNeverGivenWay(part.Part.Name, part.Held));
             foreach (var part in Parts.Where(p => p.Bursts == 1))
-                findings.Add(Finding.Note($"The {part.Part.Name} has given way once: that sets the level, not the scatter, which is still mostly the assumed one."));
+                findings.Add(VesselsFindings.PartHasGivenWayOnce(part.Part.Name));
             foreach (var part in Parts.Where(p => p.Scatter > HighestStudied))
-                findings.Add(Finding.Warning($"The {part.Part.Name} scatters by {Digits.Round(100 * part.Scatter, 2)} % from vessel to vessel; past {Digits.Round(100 * HighestStudied)} % more than 5 % of B-basis values turned out too high in simulated clubs. Find out what differs from vessel to vessel before rating on it."));
+                findings.Add(VesselsFindings.PartScattersTooMuch(part.Part.Name, 100 * part.Scatter, 100 * HighestStudied));
             foreach (var part in Parts.Where(p => p.Part.Before.IsBolder))
-                findings.Add(Finding.Warning($"The prior of the {part.Part.Name} is bolder than the default; the share of clubs that would be rated too high with it has not been studied. Leave the prior out, or let tests speak."));
+                findings.Add(VesselsFindings.PriorIsBolderThanDefault(part.Part.Name));
             foreach (var test in Tests.OfType<PartBurst>())
             {
                 var k = _study.Parts.ToList().FindIndex(p => p.Is(test.Failed));
                 if (k < 0)
                 {
-                    findings.Add(Finding.Warning($"Vessel {test.Id} failed at its {test.Failed}, which the vessel in hand doesn't have: the test only shows what its other parts held. Check the name."));
+                    findings.Add(VesselsFindings.VesselFailedAtPartNotInHand(test.Id, test.Failed));
                     continue;
                 }
 
                 var tested = test.Parts.First(p => p.Is(test.Failed));
                 var below = PartPosterior.Before(_study.Parts[k].Before).NextBelow(Math.Log(test.Pressure / tested.Burst), PartStudy.LogSize(_study.Parts[k], tested));
                 if (below is < 0.025 or > 0.975)
-                    findings.Add(Finding.Warning($"The {test.Failed} of vessel {test.Id} gave way {(below < 0.5 ? "far below" : "far above")} what was believed before any test: at {test.Pressure} against {tested.Burst} predicted. Look for the reason, a dry spot, a wrong gauge, a wrong material, before trusting the new figure."));
+                    findings.Add(VesselsFindings.PartGaveWayFarFromBelief(test.Failed, test.Id, below, test.Pressure, tested.Burst));
             }
 
             return findings;

@@ -21,7 +21,7 @@ public sealed record PredictedPart(string Name, GaugePressure Burst)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (string.IsNullOrWhiteSpace(Name)) findings.Add(Finding.Error("A part has no name; give it the one that the burst prediction lists, so that tests of it find it."));
+        if (string.IsNullOrWhiteSpace(Name)) findings.Add(VesselsFindings.PartHasNoName());
         if (new ValidRange<GaugePressure>(0.5.BarGauge(), 5000.BarGauge()).Find(Burst, $"predicted burst of the {Name}", "Take it from the burst prediction of the very vessel.") is { } burst) findings.Add(burst);
         if (Stressed is { } stressed && new ValidRange<Volume>(Volume.FromCubicMillimeters(1), Volume.FromCubicMeters(1)).Find(stressed, $"stressed volume of the {Name}", "It is area times thickness of what bears the load.") is { } size) findings.Add(size);
         if (Prior is { } prior) findings.AddRange(prior.Validate());

@@ -42,8 +42,8 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings =>
         Best.GainPerHour > 0
-            ? [Finding.Note($"The {Best.Option.Name} brings most for its work: {Digits.Round(Best.GainPerHour, 2)} bar of B-basis for each hour.")]
-            : [Finding.Note("None of these tests may be expected to raise the B-basis. Strengthen the weakest part instead, or test that part alone.")];
+            ? [VesselsFindings.BestTestForWork(Best.Option.Name, Best.GainPerHour)]
+            : [VesselsFindings.NoTestRaisesBasis()];
 
     /// <inheritdoc/>
     public Working Working => new(Title,

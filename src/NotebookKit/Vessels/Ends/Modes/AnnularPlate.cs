@@ -129,22 +129,17 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
         var width = OuterRadius - HoleRadius;
         if (Thickness > width / 4 || Thickness > OuterRadius / 2)
         {
-            findings.Add(Finding.Warning(
-                $"The plate is thick for its width: {Thickness.Show()} against {width.Show()} from hole to rim; shear, which the model " +
-                "leaves out, adds to its deflection where the thickness is above a quarter of the width (common practice, no source)."));
+            findings.Add(VesselsFindings.PlateIsThickForWidth(Thickness, width));
         }
 
         if (deflectionM > Thickness.Meters / 2)
         {
-            findings.Add(Finding.Warning(
-                $"The plate bends by {Length.FromMillimeters(1000 * deflectionM).Show()}, more than half its thickness of " +
-                $"{Thickness.Show()}: the model of small deflections no longer holds (common practice, no source). Thicken the plate."));
+            findings.Add(VesselsFindings.PlateBendsTooFar(Length.FromMillimeters(1000 * deflectionM), Thickness));
         }
 
         if (Rim == PlateRim.Clamped)
         {
-            findings.Add(Finding.Note(
-                "A rim clamped without any tilt is the best case; compute the plate as supported too and rate on the worse."));
+            findings.Add(VesselsFindings.ClampedRimIsBestCase());
         }
 
         return findings;

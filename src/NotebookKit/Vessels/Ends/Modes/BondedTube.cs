@@ -42,8 +42,7 @@ public sealed record BondedTube(TubeMember First, TubeMember Second, Length Bond
             new ValidRange<Length>(1.Millimetres(), 1000.Millimetres()).Find(Overlap, "overlap", "10 to 60 mm is usual."),
             Lies(First, Second) || Lies(Second, First)
                 ? null
-                : Finding.Error($"radius of the bond is {BondRadius.Show(4)}; it must lie between the outside of the inner part and the " +
-                    "inside of the outer part. Check which of the radii is a diameter.")),
+                : VesselsFindings.RadiusOfBondOutOfRange(BondRadius)),
     ];
 
     /// <summary>Shear of the adhesive under a pull along the axis. Source: Volkersen 1938.</summary>
@@ -73,8 +72,7 @@ public sealed record BondedTube(TubeMember First, TubeMember Second, Length Bond
     public BondShear Twisted(Torque torque)
     {
         Finding[] missing = First.ShearModulus is null || Second.ShearModulus is null
-            ? [Finding.Error("The shear modulus of a bonded part is not given; a torque can't be shared out without it, so give it for " +
-                "both parts.")]
+            ? [VesselsFindings.ShearModulusIsNotGiven()]
             : [];
         InvalidDesignException.ThrowIfAny("Bonded tube", [.. Validate(), .. missing]);
         var moment = new ValidRange<Torque>(Torque.Zero, Torque.FromKilonewtonMeters(1000))

@@ -83,8 +83,7 @@ public sealed record OpeningReinforcement(OpenedShell Shell, Length InnerRadius,
         return new ReinforcementAreas(this, pressure, Length.FromMeters(needed), Length.FromMeters(neededBoss), strength,
             Area.FromSquareMeters(removed), Area.FromSquareMeters(inWall), Area.FromSquareMeters(inBoss), Area.FromSquareMeters(inWeld))
         {
-            Findings = [Finding.Note(
-                "The rule is for welded metal shells; a composite wall or a glued boss isn't covered, and fatigue isn't either.")],
+            Findings = [VesselsFindings.RuleIsForWeldedMetalShells()],
         };
 
         void Check(double least, double there, Length shown, string name)

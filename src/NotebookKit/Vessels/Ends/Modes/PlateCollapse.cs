@@ -61,9 +61,8 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
             ? OuterRadius * h : null)
         {
             Findings = Rule == PlateYieldRule.MaximumMoment
-                ? [Finding.Warning("The rule of the largest moment lies on the unsafe side of Tresca's; rate on Tresca.")]
-                : [Finding.Note("Collapse takes ductile metal; a plate of plastic, a casting or a laminate fails near first yield, so " +
-                    "rate those on that.")],
+                ? [VesselsFindings.LargestMomentRuleIsUnsafe()]
+                : [VesselsFindings.CollapseTakesDuctileMetal()],
         };
     }
 
@@ -76,7 +75,7 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
     {
         InvalidDesignException.ThrowIfAny("Round plate",
             [.. Validate(), .. HoleRadius.Meters > 0 ? (Finding[])[]
-                : [Finding.Error("The plate has no hole, so there is no edge to load; give the hole's radius.")]]);
+                : [VesselsFindings.PlateHasNoHole()]]);
         return Force.FromNewtons(2 * Math.PI * FullMomentN * Factor(PlateLoad.Edge(Hole)).Factor);
     }
 
@@ -94,8 +93,7 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
             .. Validate(),
             .. HoleRadius.Meters == 0 && Rim == PlateRim.Supported && Rule == PlateYieldRule.Tresca
                 ? (Finding[])[]
-                : [Finding.Error("The load on a circle in the middle is known for a whole plate on a supported rim under Tresca's rule " +
-                    "alone; take the hole out, the rim as supported and the rule as Tresca.")],
+                : [VesselsFindings.LoadOnCircleIsNotModelled()],
         ]);
         var c = new ValidRange<Length>(0.Millimetres(), OuterRadius)
             .Check(circle, "radius of the loaded circle", "The circle lies inside the plate.") / OuterRadius;

@@ -73,8 +73,7 @@ public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleR
                 .Find(reach, "reach of the rim", "Measure along the dome from the hole's edge.")
             : null,
         RimWall is null != RimReach is null
-            ? Finding.Error(RimWall is null ? "The rim's wall is not given though its reach is; give both or neither."
-                : "The rim's reach is not given though its wall is; give both or neither.")
+            ? (RimWall is null ? VesselsFindings.RimWallIsNotGiven() : VesselsFindings.RimReachIsNotGiven())
             : null,
         PointDistance is { } distance
             ? new ValidRange<Length>(0.1.Millimetres(), 20.Millimetres())
@@ -92,11 +91,9 @@ public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleR
             {
                 Findings =
                 [
-                    Finding.Error($"The hole of {Length.FromMillimeters(2 * HoleRadius.Millimeters).Show()} takes " +
-                        $"{Digits.Round(100 * (HoleRadius / SphereRadius))} % of the dome's diameter of " +
-                        $"{Length.FromMillimeters(2 * SphereRadius.Millimeters).Show()}, above the 50 % up to which it is a hole in a " +
-                        "dome: what is left is a ring, so no pressure is given. Make the hole narrower, or design the ring to take the " +
-                        "thrust by itself."),
+                    VesselsFindings.HoleTooWideForDome(
+                        Length.FromMillimeters(2 * HoleRadius.Millimeters), 100 * (HoleRadius / SphereRadius),
+                        Length.FromMillimeters(2 * SphereRadius.Millimeters)),
                 ],
             };
         }
@@ -106,17 +103,11 @@ public sealed record RimAtOpening(Length SphereRadius, Length Wall, Length HoleR
         var fromStress = Strength.Pascals / (factor * SphereRadius.Meters / (2 * Wall.Meters));
         List<Finding> findings = [];
         if (HoleParameter > 0.5)
-            findings.Add(Finding.Note(
-                $"The hole is wide against the shell, a/√(R·t) = {Digits.Round(HoleParameter)}: the dome bends around it, and the flat " +
-                "sheet's factor of 2 would be on the unsafe side where nothing thickens the rim."));
+            findings.Add(VesselsFindings.HoleIsWideAgainstShell(HoleParameter));
         if (PointDistance is not null)
         {
-            findings.Add(Finding.Note(
-                "Replacing the area is a rule for ductile metal; beside a laminate it stands as a second, lower bound and proves nothing " +
-                "by itself."));
-            findings.Add(Finding.Warning(
-                "The distance from the hole belongs to one laminate and its tests with holes; without such tests of this laminate let a " +
-                "proof judge the rim."));
+            findings.Add(VesselsFindings.AreaReplacementIsForDuctileMetal());
+            findings.Add(VesselsFindings.DistanceFromHoleNeedsTests());
         }
 
         return new RimStrength(this, factor, Length.FromMillimeters(1000 * at * SphereRadius.Meters),

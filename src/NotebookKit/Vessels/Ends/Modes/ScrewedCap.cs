@@ -45,15 +45,10 @@ public sealed record ScrewedCap(ThreadLimits Thread, Length Engagement, Length S
         var force = Math.Min(one, other);
         List<Finding> findings = [];
         if (Engagement > Thread.Nominal)
-            findings.Add(Finding.Note(
-                $"Of {Engagement.Show()} engaged {Counted.Show()} are counted: the first turns carry most (common practice, no source)."));
+            findings.Add(VesselsFindings.FirstTurnsCarryMost(Engagement, Counted));
         if (Engagement < Thread.Pitch * 3)
-            findings.Add(Finding.Warning(
-                $"Fewer than three turns engage ({Digits.Round(Engagement / Thread.Pitch)}); run-out and chamfer can take them away " +
-                "(common practice, no source). Engage more."));
-        findings.Add(Finding.Note(
-            "A plastic thread creeps and opens under lasting load, which lessens its overlap; the answer holds for a short load and full " +
-            "overlap."));
+            findings.Add(VesselsFindings.FewerThanThreeTurnsEngage(Engagement / Thread.Pitch));
+        findings.Add(VesselsFindings.PlasticThreadCreeps());
         return new ThreadStripping(this, external, within, Force.FromNewtons(force), one <= other,
             GaugePressure.FromPascals(force / SealArea)) { Findings = findings };
     }

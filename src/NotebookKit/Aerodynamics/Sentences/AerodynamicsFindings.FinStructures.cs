@@ -1,0 +1,68 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace NotebookKit.Aerodynamics;
+
+internal static partial class AerodynamicsFindings
+{
+    // Aerodynamics/FinStructures/BodyFinStructure
+    internal static Finding BodyHasNoFins() => Finding.Error("the body has no fins; there is no structure to compute. Add fins.");
+
+    internal static Finding FinsAreSweptForward(string name) =>
+        Finding.Warning(
+            $"{name}: the fins are swept forward; bending then adds to twisting and lowers the divergence speed, which is left out "
+            + "here, so they don't pass. Sweep them aft, or have them tested.");
+
+    internal static Finding DivergenceMarginTooSmall(string name, double divergenceMargin, double requiredMargin) =>
+        Finding.Warning(
+            $"{name}: the divergence margin is {Digits.Round(divergenceMargin)}; at least {requiredMargin} is wanted. Make the fins "
+            + "thicker or stiffer in shear.");
+
+    internal static Finding SheetFactorTooSmall(string name, double sheetFactor, double requiredSheetFactor) =>
+        Finding.Warning(
+            $"{name}: the sheet has a factor of {Digits.Round(sheetFactor)} at the root; at least {requiredSheetFactor} is wanted. "
+            + "Make it thicker or put plies across the root.");
+
+    internal static Finding BondFactorTooSmall(string name, double bondFactor, double requiredBondFactor) =>
+        Finding.Warning(
+            $"{name}: the bond has a factor of {Digits.Round(bondFactor)}; at least {requiredBondFactor} is wanted. Make the fillets "
+            + "larger or lap cloth from fin to fin.");
+
+    internal static Finding NeitherGustNorCantIsGiven(string name) =>
+        Finding.Warning(
+            $"{name}: there is neither gust nor cant, so the fins bear nothing and root and bond aren't judged. Give the gust of the "
+            + "worst day you fly in.");
+
+    internal static Finding FinsStallAtLoadAngle(string name, Angle angle) =>
+        Finding.Note(
+            $"{name}: the load angle is {angle.ToUnit(AngleUnit.Degree).Show()}; fins stall near 15°, so the load is on the high "
+            + "side.");
+
+    // Aerodynamics/FinStructures/FinFlutter
+    internal static Finding FastestSpeedBeyondFlutterModel(string finsName, double mach, double maximumMach) =>
+        Finding.Error(
+            $"{finsName}: the fastest speed is Mach {Digits.Round(mach, 2)}; no flutter pass is given above Mach {maximumMach}, where "
+            + "the criterion was up to 55 % too high. Fly slower, or have the fins tested.");
+
+    internal static Finding FastestSpeedIsAboveFlutterSpeed(string finsName, double margin, Length wanted) =>
+        Finding.Error(
+            $"{finsName}: the fastest speed is above the flutter speed (margin {Digits.Round(margin)}); the fins will be lost. Make "
+            + $"them at least {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span.");
+
+    internal static Finding FlutterMarginTooSmall(string finsName, double margin, double requiredMargin, Length wanted) =>
+        Finding.Warning(
+            $"{finsName}: the flutter margin is {Digits.Round(margin)}; at least {requiredMargin} is wanted. Make the fins "
+            + $"{wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span.");
+
+    // Aerodynamics/FinStructures/FinJig
+    internal static Finding JigLeavesLargeMeanCant(double absoluteTwist) =>
+        Finding.Warning(
+            $"the jig leaves a mean cant of {Digits.Round(absoluteTwist)}° or so; above some 0.25° a vehicle rolls noticeably. Close "
+            + "the gap, guide the fins over more length, or true the slots.");
+
+    // Aerodynamics/FinStructures/SheetLayup
+    internal static Finding SheetPlyCountOutOfRange(int pliesCount) =>
+        Finding.Error($"the sheet has {pliesCount} plies; it must have 1 to 200. List them from one face to the other.");
+}

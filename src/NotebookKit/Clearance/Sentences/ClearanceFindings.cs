@@ -1,0 +1,65 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Clearance;
+
+/// <summary>The sentences of clearance's findings, in one place.</summary>
+internal static partial class ClearanceFindings
+{
+    // Clearance/FillAllowance
+    internal static Finding ServiceRecordIsNotShown() =>
+        Finding.Error("not shown: service record. What the vessel went through since its proof is not known. Read its service file.");
+
+    internal static Finding NoPublishedStressRuptureData(string hours, string limitsName) =>
+        Finding.Note(
+            $"no published stress-rupture data for hand-laid carbon are at hand; the limit of {hours} at pressure stands in their "
+            + $"place ({limitsName}).");
+
+    internal static Finding LimitsSetNoTimeAtPressure(string limitsName) =>
+        Finding.Warning(
+            $"no published stress-rupture data for hand-laid carbon are at hand, and {limitsName} set no time at pressure. Judge the "
+            + "vessel by limits that set one.");
+
+    // Clearance/FlightCard
+    internal static Finding ApogeeAboveCeilingAtLightDrag(Length maximumApogee, Length above) =>
+        Finding.Warning(
+            $"at the light end of the drag band the apogee is {maximumApogee.Show()}, above the ceiling of {above.Show()}. Use less "
+            + "pressure, or measure the drag first.");
+
+    // Clearance/ProofVerbs
+    internal static Finding RatingWasRefused(string name) =>
+        Finding.Error($"the rating of {name} was refused, so no proof follows from it. Do what the findings of the rating name.");
+
+    internal static Finding BurstsAreThoseOfAnotherDesign(string burstsVesselName, string ratingVesselName) =>
+        Finding.Error(
+            $"the bursts are those of another design ({burstsVesselName}), not of {ratingVesselName} as it was rated. Sample the "
+            + "bursts of the design that was rated.");
+
+    // Clearance/ResinHeat
+    internal static Finding EvidenceIsNotShown(string evidence, string remedy) => Finding.Error($"not shown: {evidence}. {remedy}");
+
+    internal static Finding ResinGlassTemperatureIsNotGiven(string resinName) =>
+        Finding.Error(
+            $"the resin's glass temperature isn't given: heat can't be judged. Measure that of {resinName}, or take it from its data "
+            + "sheet, and give it with the resin.");
+
+    internal static Finding ResinGlassTemperatureIsNotMeasured(Temperature glass, string source) =>
+        Finding.Warning(
+            $"the resin's glass temperature of {glass.Show()} isn't measured: {source}. Measure it before you rely on what the resin "
+            + "keeps in the heat.");
+
+    internal static Finding WaterInResinIsReckoned(Ratio water, string source) =>
+        Finding.Note($"{water.Show()} of water in the resin is reckoned with: {source}. A measured content takes its place.");
+
+    internal static Finding VesselTooWarm(Temperature wall, string name, Temperature most) =>
+        Finding.Error(
+            $"temperature of the vessel is {wall.Show()}; the {name} may work up to {most.Show()}. Cool the vessel and keep it in the "
+            + "shade.");
+
+    // Clearance/StageJudge
+    internal static Finding FinsWereJudgedWithGustBelowWindLimit(string own, Speed gust, Speed limit) =>
+        Finding.Warning(
+            $"{own}the fins were judged with a gust of {gust.Show()}, below the wind limit of {limit.Show()}. Fly in no more wind "
+            + $"than {gust.Show()}, or judge the fins with a gust as large as the limit.");
+}

@@ -1,0 +1,30 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Filling;
+
+internal static partial class FillingFindings
+{
+    // Filling/Supply/LaunchBudget
+    internal static Finding NoCylinder() => Finding.Error("There is no cylinder; name at least one.");
+
+    internal static Finding TargetOfLaunchesOutOfRange(GaugePressure target, GaugePressure ratedPressure) =>
+        Finding.Error($"The target is {target}; it must be above 0 and no more than the vessel's rated pressure of {ratedPressure}.");
+
+    internal static Finding OrderOfCylindersUnknown(string order, IEnumerable<string> names) =>
+        Finding.Error($"order of the cylinders is {order}; it must be one of {string.Join(", ", names)}.");
+
+    // Filling/Supply/LaunchBudgetResult
+    internal static Finding NoLaunchIsPossible(GaugePressure target, Pressure margin) =>
+        Finding.Warning($"Not one launch: no cylinder reaches {target} with {margin.Show()} to spare.");
+
+    internal static Finding CountingOfLaunchesStopped(int maximumLaunches) =>
+        Finding.Note($"Counting stopped at {maximumLaunches} launches; the cylinders give more.");
+
+    internal static Finding IdealGasSumPromisesLaunches(int launchesIdeal) =>
+        Finding.Note($"An ideal-gas sum promises {launchesIdeal} launches; air above 100 bar holds less than that.");
+
+    internal static Finding OtherOrderGivesMoreLaunches(int launchesOtherwise) =>
+        Finding.Note($"Used the other way the cylinders give {launchesOtherwise} launches.");
+}

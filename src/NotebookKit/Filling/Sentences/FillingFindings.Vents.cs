@@ -1,0 +1,51 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Filling;
+
+internal static partial class FillingFindings
+{
+    // Filling/Vents/Vent
+    internal static Finding PressureAtStartOutOfRange(GaugePressure from, GaugePressure safePressure) =>
+        Finding.Error($"The pressure at the start is {from}; it must be above the safe {safePressure} and no more than 300 bar gauge.");
+
+    internal static Finding PositionOfVentUnknown(string port, IEnumerable<string> names) =>
+        Finding.Error($"position of the vent is {port}; it must be one of {string.Join(", ", names)}.");
+
+    internal static Finding VesselHoldsAboveRatedPressure(GaugePressure from, GaugePressure ratedPressure) =>
+        Finding.Warning($"The vessel holds {from}, above its rated pressure of {ratedPressure}: let it off from afar and retire it.");
+
+    // Filling/Vents/VentResult
+    internal static Finding VentLiesUnderWater(string times) =>
+        Finding.Warning($"The vent lies under water. {times}. Keep everybody out of line of the jet.");
+
+    internal static Finding PositionOfVentIsNotGiven(string times) =>
+        Finding.Warning(
+            $"The vessel holds water, and where the vent lies isn't given. If the vent lies under water, {times}. The longer time "
+            + "counts; give the vent's position to narrow it.");
+
+    internal static Finding WaterStaysInVessel(GaugePressure safePressure, Volume waterLeft) =>
+        Finding.Warning(
+            $"The vessel comes to {safePressure} with {waterLeft.Show()} of water still in it: drain the rest with the vent open.");
+
+    internal static Finding WaterFlowOfRestrictorUnknown() =>
+        Finding.Warning(
+            "How much water this restrictor passes isn't known from its flow of gas: half of its area is taken, and a friction "
+            + "factor of at least 0.05 in a hose, neither of which has a source. Time one vent with water at low pressure and compare.");
+
+    internal static Finding LeaveVentOpen(GaugePressure safePressure, GaugePressure returnsTo) =>
+        Finding.Warning(
+            $"Leave the vent open. Shut as soon as the gauge reads {safePressure}, the cold gas that is left warms up and brings the "
+            + $"pressure back to up to {returnsTo}.");
+
+    // Filling/Vents/WaterDrain
+    internal static Finding StartBelowSafePressure(GaugePressure from, GaugePressure stopAt) =>
+        Finding.Error(
+            $"The pressure at the start is {from}; it must be above the {stopAt} at which it is no longer watched, or nothing drives "
+            + "the water out.");
+
+    // Filling/Vents/WaterDrainResult
+    internal static Finding GasIsSpentWithWaterLeft(GaugePressure pressureThen, Volume waterLeft) =>
+        Finding.Warning($"The gas is down to {pressureThen} with {waterLeft.Show()} of water still in the vessel: it drives no more out.");
+}

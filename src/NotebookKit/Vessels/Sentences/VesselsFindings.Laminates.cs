@@ -1,0 +1,18 @@
+using NotebookKit.Provenance;
+
+namespace NotebookKit.Vessels;
+
+internal static partial class VesselsFindings
+{
+    // Vessels/Laminates/Laminate
+    internal static Finding LaminateHasNoPly() => Finding.Error("The laminate has no ply; give it at least one.");
+
+    internal static Finding PlyStiffnessRefused(int number, string lamina) =>
+        Finding.Error(
+            $"stiffness of ply {number} is {lamina}; moduli must be above 0 and ν12² below E1/E2, or the ply would give back more "
+            + "energy than it took.");
+
+    // Vessels/Laminates/TubeWall
+    internal static Finding PlyStrengthRefused(string plyName, string s) =>
+        Finding.Error($"strength of {plyName} is {s}; every strength must be above 0.");
+}

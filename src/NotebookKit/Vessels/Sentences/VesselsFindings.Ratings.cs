@@ -1,0 +1,66 @@
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Vessels;
+
+internal static partial class VesselsFindings
+{
+    // Vessels/Ratings/RatingModel
+    internal static Finding BurstAloneWouldAllowMore(GaugePressure byBurst, string rulesName, GaugePressure highest) =>
+        Finding.Note(
+            $"The burst alone would allow a maximum expected pressure of {byBurst}; {rulesName} was written for no more than "
+            + $"{highest}, and is held there.");
+
+    internal static Finding WorkingPressureNotAllowed(
+        GaugePressure asked, string rulesName, GaugePressure highestOverOvershoot, GaugePressure designBurst, bool capped,
+        GaugePressure highest, double burst, double overshoot, string limitingPart) =>
+        Finding.Error(
+            $"Working pressure wanted is {asked}; {rulesName} allows up to {highestOverOvershoot} on a design burst of {designBurst} "
+            + "("
+            + (capped
+                ? $"it was written for no more than {highest}"
+                : $"{Digits.Round(burst)} times")
+            + $", and {Digits.Round(overshoot)} for overshoot). Ask for less, or strengthen the {limitingPart}.");
+
+    internal static Finding FactorsAreUnverified(string rulesName) =>
+        Finding.Warning(
+            $"The factors of {rulesName} are unverified, since their source is not at hand: confirm them before relying on them.");
+
+    internal static Finding ProofAboveWallBurst(GaugePressure proof, GaugePressure wallBurst) =>
+        Finding.Error($"The proof at {proof} is above the wall's own burst at {wallBurst}. Take a lower rating.");
+
+    internal static Finding ProofStrainsFibres(
+        GaugePressure proof, string ply, double fibreUsePercent, Ratio maximumProofUse, double proofOverLimit) =>
+        Finding.Error(
+            $"The proof at {proof} would take the fibres of {ply} to {Digits.Round(fibreUsePercent, 2)} % of what fabrication "
+            + $"delivers; {maximumProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor "
+            + $"of at least {Digits.Round(proofOverLimit)}.");
+
+    internal static Finding ProofStrainsPart(
+        GaugePressure proof, string limitingPart, double proofOverDesignBurstPercent, Ratio maximumProofUse, double proofOverLimit) =>
+        Finding.Error(
+            $"The proof at {proof} would take the {limitingPart} to {Digits.Round(proofOverDesignBurstPercent, 2)} % of its strength; "
+            + $"{maximumProofUse.Show()} is the limit, past which a proof itself does damage. Use a rule with a burst factor of at "
+            + $"least {Digits.Round(proofOverLimit)}.");
+
+    internal static Finding ProofCracksResin(GaugePressure proof, GaugePressure pressure, string? ply) =>
+        Finding.Warning(
+            $"The proof at {proof} goes past {pressure}, where "
+            + (ply is not null
+                ? $"the resin of {ply} first cracks"
+                : "the liner yields")
+            + ": expect sounds and some permanent growth the first time; from then on the liner alone keeps the water in.");
+
+    // Vessels/Ratings/RatingVerbs
+    internal static Finding RatingIsOfAnotherDesign(string ratingVesselName, Volume volume, string vesselName) =>
+        Finding.Error(
+            $"The rating is that of another design ({ratingVesselName}, {volume.Show()}), not of {vesselName} as it is here. Rate "
+            + "this one.");
+
+    // Vessels/Ratings/RuleSet
+    internal static Finding BurstFactorBelowProofFactor(string name, double burst, double proof) =>
+        Finding.Error(
+            $"{name}: burst factor {Digits.Round(burst)} isn't above the proof factor {Digits.Round(proof)}; the proof itself would "
+            + "burst the vessel.");
+}
