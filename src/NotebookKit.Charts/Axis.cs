@@ -21,7 +21,8 @@ public sealed record Axis
         if (string.IsNullOrWhiteSpace(name))
             findings.Add(Finding.Error($"An axis has no name (its unit is '{unit}'). Say what it measures, for example \"Thrust\"."));
         if (scale != AxisScale.Categories && string.IsNullOrWhiteSpace(unit))
-            findings.Add(Finding.Error($"Axis '{name}' has no unit. Give one, for example \"N\"; \"-\" says that the number is a plain ratio."));
+            findings.Add(Finding.Error($"Axis '{name}' has no unit. Give one, for example \"N\"; \"-\" says that the number is a "
+                + "plain ratio."));
         InvalidDesignException.ThrowIfAny("Chart axis", findings);
         Name = name.Trim();
         Unit = unit.Trim();
@@ -69,9 +70,11 @@ public sealed record Axis
     public Axis Over(double from, double to)
     {
         if (!double.IsFinite(from) || !double.IsFinite(to) || from == to)
-            throw new InvalidDesignException("Chart axis", [Finding.Error($"Axis '{Title}' can't run from {Digits.Round(from)} to {Digits.Round(to)}; both ends must be finite and differ.")]);
+            throw new InvalidDesignException("Chart axis", [Finding.Error($"Axis '{Title}' can't run from {Digits.Round(from)} to "
+                + $"{Digits.Round(to)}; both ends must be finite and differ.")]);
         if (Scale == AxisScale.Logarithmic && Math.Min(from, to) <= 0)
-            throw new InvalidDesignException("Chart axis", [Finding.Error($"Logarithmic axis '{Title}' can't run from {Digits.Round(from)} to {Digits.Round(to)}; both ends must be above 0.")]);
+            throw new InvalidDesignException("Chart axis", [Finding.Error($"Logarithmic axis '{Title}' can't run from "
+                + $"{Digits.Round(from)} to {Digits.Round(to)}; both ends must be above 0.")]);
         return this with { From = from, To = to };
     }
 }

@@ -30,14 +30,16 @@ internal static class ChartChecks
         if (paths > 0 && chart.Up is null)
             yield return Finding.Error($"Chart '{chart.Title}' has a path in space and no upward axis. Give it one.");
         if (chart.Up is not null && paths < chart.Marks.Count)
-            yield return Finding.Error($"Chart '{chart.Title}' is drawn in space, where only paths can stand; draw the rest on a flat chart.");
+            yield return Finding.Error($"Chart '{chart.Title}' is drawn in space, where only paths can stand; draw the rest on "
+                + "a flat chart.");
     }
 
     private static IEnumerable<Finding> Units(EngineeringChart chart, Mark mark)
     {
         if (mark.OnRight && chart.Right is null)
         {
-            yield return Finding.Error($"'{mark.Name}' is to be read at the right, where chart '{chart.Title}' has no axis. Give the chart a right axis.");
+            yield return Finding.Error($"'{mark.Name}' is to be read at the right, where chart '{chart.Title}' has no axis. Give the "
+                + "chart a right axis.");
             yield break;
         }
         // Bars lie when the names stand at the left: their lengths are then read on the horizontal axis.
@@ -48,7 +50,8 @@ internal static class ChartChecks
             if (Clash(series, axis) is { } finding) yield return finding;
         }
         if (mark is Histogram && vertical.Unit != "%")
-            yield return Finding.Error($"A histogram counts shares in %; the axis '{vertical.Name}' is in {vertical.Unit}. Make it \"Share of samples\" in %.");
+            yield return Finding.Error($"A histogram counts shares in %; the axis '{vertical.Name}' is in {vertical.Unit}. Make it "
+                + "\"Share of samples\" in %.");
     }
 
     private static IEnumerable<(Series Series, Axis Axis)> Pairs(EngineeringChart chart, Mark mark, Axis vertical) =>
@@ -59,11 +62,14 @@ internal static class ChartChecks
     private static Finding? Clash(Series series, Axis axis)
     {
         if (axis.Scale == AxisScale.Categories)
-            return Finding.Error($"'{series.Name}' [{series.Unit}] is a column of numbers and can't be read on '{axis.Name}', an axis of names.");
+            return Finding.Error($"'{series.Name}' [{series.Unit}] is a column of numbers and can't be read on '{axis.Name}', an "
+                + "axis of names.");
         if (!string.Equals(series.Unit, axis.Unit, StringComparison.Ordinal))
-            return Finding.Error($"'{series.Name}' is in {series.Unit} and the axis '{axis.Name}' in {axis.Unit}; bring both to one unit or use the axis at the right.");
+            return Finding.Error($"'{series.Name}' is in {series.Unit} and the axis '{axis.Name}' in {axis.Unit}; bring both to one unit "
+                + "or use the axis at the right.");
         return axis.Scale == AxisScale.Logarithmic && series.Values.Any(v => v <= 0)
-            ? Finding.Error($"'{series.Name}' has values of zero or below, which the logarithmic axis '{axis.Title}' can't show; use a linear axis or leave them out.")
+            ? Finding.Error($"'{series.Name}' has values of zero or below, which the logarithmic axis '{axis.Title}' can't show; use a "
+                + "linear axis or leave them out.")
             : null;
     }
 
@@ -75,9 +81,11 @@ internal static class ChartChecks
             .Concat(chart.Callouts.SelectMany(c => new[] { (c.Text, c.X), (c.Text, c.Y) })))
         {
             if (!double.IsFinite(value))
-                yield return Finding.Error($"'{what}' is to be marked at {Digits.Round(value)}, which isn't a place on an axis; leave the mark out or mend its value.");
+                yield return Finding.Error($"'{what}' is to be marked at {Digits.Round(value)}, which isn't a place on an axis; leave "
+                    + "the mark out or mend its value.");
         }
         if (chart.Limits.Any(l => l.OnRight) && chart.Right is null)
-            yield return Finding.Error($"A limit of chart '{chart.Title}' is to be read at the right, where there is no axis. Give the chart a right axis.");
+            yield return Finding.Error($"A limit of chart '{chart.Title}' is to be read at the right, where there is no axis. Give the "
+                + "chart a right axis.");
     }
 }

@@ -8,7 +8,8 @@ using Plotly.NET;
 namespace NotebookKit.Charts;
 
 /// <summary>
-/// A chart as a description: axes with units, marks, limits, events. It never changes; <c>with</c> makes a variant. It refuses to draw a column
+/// A chart as a description: axes with units, marks, limits, events. It never changes; <c>with</c> makes a variant. It refuses to draw a
+/// column
 /// on an axis of another unit, so that bar and psi can't share a scale.
 /// </summary>
 public sealed record EngineeringChart
@@ -102,7 +103,8 @@ public sealed record EngineeringChart
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
     public string ToFigureJson() => FigureJson.Write(ToPlotly());
 
-    /// <summary>The chart as a still picture, for pages and front-ends that run no script. A flight path in space is shown from the side.</summary>
+    /// <summary>The chart as a still picture, for pages and front-ends that run no script. A flight path in space is shown from the
+    /// side.</summary>
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
     public string ToSvg() => ChartPicture.Draw(Checked());
 

@@ -18,7 +18,8 @@ public sealed class NotebookKitExtension : IKernelExtension
     /// <summary>Loads formatters and commands into a kernel; a second call does nothing more.</summary>
     /// <param name="kernel">Any kernel of the notebook.</param>
     /// <param name="passesFigures">
-    /// Whether the program around the kernel hands figures to the front-end as the objects they are. The stock kernel makes text of them, which front-ends don't draw: there
+    /// Whether the program around the kernel hands figures to the front-end as the objects they are. The stock kernel makes text of them,
+    /// which front-ends don't draw: there
     /// charts are still pictures, and say which kernel shows them live.
     /// </param>
     public static Task LoadAsync(Kernel kernel, bool passesFigures = false)
@@ -26,8 +27,10 @@ public sealed class NotebookKitExtension : IKernelExtension
         ArgumentNullException.ThrowIfNull(kernel);
         if (kernel.RootKernel is not CompositeKernel root || !CommandSet.Register(root)) return Task.CompletedTask;
         var shortfall = FormatterSet.Register(passesFigures);
-        // A cell of a kernel that isn't ours has to do without what ours gives every session; the next cell has it. From inside a cell it can only be put off.
-        if (!passesFigures && KernelInvocationContext.Current is not null) root.FindKernelByName("csharp")?.DeferCommand(new SubmitCode($"{OurNamespaces.Usings}\n{Session.Declaration}"));
+        // A cell of a kernel that isn't ours has to do without what ours gives every session; the next cell has it. From inside a cell it
+        // can only be put off.
+        if (!passesFigures && KernelInvocationContext.Current
+            is not null) root.FindKernelByName("csharp")?.DeferCommand(new SubmitCode($"{OurNamespaces.Usings}\n{Session.Declaration}"));
         // Outside a cell there is nowhere to say it.
         KernelInvocationContext.Current?.DisplayAs(shortfall is null ? Greeting : $"{Greeting} {shortfall}", "text/plain");
         return Task.CompletedTask;

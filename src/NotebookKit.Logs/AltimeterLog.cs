@@ -30,7 +30,8 @@ public sealed record AltimeterLog
     /// <summary>Comment lines in order.</summary>
     public IReadOnlyList<string> Comments { get; }
 
-    /// <summary>Reads an altimeter log: column 'pressure' in an absolute unit, and if there 'temperature'. Rows without a pressure are left out.</summary>
+    /// <summary>Reads an altimeter log: column 'pressure' in an absolute unit, and if there 'temperature'. Rows without a pressure are left
+    /// out.</summary>
     /// <param name="path">Path of the file.</param>
     /// <exception cref="LogFormatException">The file is missing or something in it is wrong; says where and what.</exception>
     public static AltimeterLog Read(string path) => From(LogReader.Read(path));
@@ -43,14 +44,18 @@ public sealed record AltimeterLog
         ArgumentNullException.ThrowIfNull(table);
         var raw = table.Column("pressure");
         if (raw.Unit != "bar absolute")
-            throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}", "an altimeter reads absolute pressure: Pa, hPa, mbar ... with 'absolute'.");
+            throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}",
+                "an altimeter reads absolute pressure: Pa, hPa, mbar ... with 'absolute'.");
         var rows = Enumerable.Range(0, table.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
-        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings", "a log needs at least 2.");
+        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings",
+            "a log needs at least 2.");
         Series Pick(Series s, string name) => s with { Name = name, Values = [.. rows.Select(i => s[i])] };
         var temperature = table.Has("temperature") ? table.Filled("temperature") : null;
-        return new(table.File, Pick(table.Time, "Time"), Pick(raw, "Static pressure"), temperature is null ? null : Pick(temperature, "Temperature"), table.Comments);
+        return new(table.File, Pick(table.Time, "Time"), Pick(raw, "Static pressure"),
+            temperature is null ? null : Pick(temperature, "Temperature"), table.Comments);
     }
 
     /// <summary>For example "flight.csv: 412 readings, 0 s to 41.1 s".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to {Digits.Round(Time[^1])} s");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to {Digits.Round(Time[^1])} s");
 }

@@ -7,12 +7,14 @@ namespace NotebookKit.Logs;
 
 /// <summary>What a gauge and a thermometer said while a vessel was proved or filled: plain columns on one clock, gaps gone.</summary>
 /// <remarks>
-/// Rows without a pressure are left out; gaps in temperature and expansion are drawn straight, at the ends kept level for no longer than the readings
+/// Rows without a pressure are left out; gaps in temperature and expansion are drawn straight, at the ends kept level for no longer than
+/// the readings
 /// lie apart; both is said in the findings.
 /// </remarks>
 public sealed record GaugeLog
 {
-    private GaugeLog(string file, Series time, Series pressure, Series? temperature, Series? expansion, IReadOnlyList<string> comments, IReadOnlyList<Finding> findings)
+    private GaugeLog(string file, Series time, Series pressure, Series? temperature, Series? expansion, IReadOnlyList<string> comments,
+        IReadOnlyList<Finding> findings)
     {
         File = file;
         Time = time;
@@ -72,14 +74,18 @@ public sealed record GaugeLog
         {
             "bar gauge" => 0,
             "bar absolute" when ambient is { } surrounding => surrounding.Bar,
-            "bar absolute" => throw new LogFormatException(table.File, 0, raw.Name, "the log is of absolute pressure", "give the ambient pressure of the day, so that it can be read as gauge pressure."),
-            _ => throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}", "a pressure column is in bar, psi, kPa ... with 'gauge' or 'absolute'."),
+            "bar absolute" => throw new LogFormatException(table.File, 0, raw.Name, "the log is of absolute pressure",
+                "give the ambient pressure of the day, so that it can be read as gauge pressure."),
+            _ => throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}",
+                "a pressure column is in bar, psi, kPa ... with 'gauge' or 'absolute'."),
         };
         var rows = Enumerable.Range(0, table.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
-        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings", "a log needs at least 2.");
+        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings",
+            "a log needs at least 2.");
 
         List<Finding> findings = [];
-        if (rows.Length < table.Count) findings.Add(Finding.Note($"{table.Count - rows.Length} of {table.Count} rows have no pressure and were left out; the longest gap is {LongestGap(table.Time, rows)}."));
+        if (rows.Length < table.Count) findings.Add(Finding.Note($"{table.Count - rows.Length} of {table.Count} rows have no pressure "
+            + $"and were left out; the longest gap is {LongestGap(table.Time, rows)}."));
         Series Pick(Series s) => s with { Values = [.. rows.Select(i => s[i])] };
         var pressure = Pick(raw) with { Name = "Pressure", Unit = "bar gauge" };
         return new GaugeLog(
@@ -95,7 +101,8 @@ public sealed record GaugeLog
         {
             if (!table.Has(name)) return null;
             var column = table.Column(name);
-            if (column.Unit != unit) throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}", $"'{name}' must be in {unit} or a unit of the same kind.");
+            if (column.Unit != unit) throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}",
+                $"'{name}' must be in {unit} or a unit of the same kind.");
             var filled = ToTheEnds(table, table.Filled(name));
             var open = rows.Count(i => double.IsNaN(filled[i]));
             var gaps = rows.Count(i => double.IsNaN(column[i])) - open;
@@ -114,13 +121,16 @@ public sealed record GaugeLog
     /// <param name="proof">The proof that was planned.</param>
     /// <exception cref="LogFormatException">The log gives a day that is no day.</exception>
     public ProofReadings ToReadings(Proof proof) =>
-        new() { Proof = proof, Vessel = Vessel, Serial = Serial, Day = Day, Time = Time, Pressure = Pressure, Temperature = Temperature, Expansion = Expansion };
+        new() { Proof = proof, Vessel = Vessel, Serial = Serial, Day = Day, Time = Time, Pressure = Pressure, Temperature = Temperature,
+            Expansion = Expansion };
 
     /// <summary>For example "proof.csv: 1204 readings, 0 s to 1203 s, up to 60.2 bar gauge".</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to {Digits.Round(Time[^1], 4)} s, up to {Digits.Round(Pressure.Values.Max())} bar gauge");
+        string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to "
+            + $"{Digits.Round(Time[^1], 4)} s, up to {Digits.Round(Pressure.Values.Max())} bar gauge");
 
-    // A slow sensor's last reading stands for the rows after it, as its first does for those before, for no longer than its readings lie apart.
+    // A slow sensor's last reading stands for the rows after it, as its first does for those before, for no longer than its readings lie
+    // apart.
     private static Series ToTheEnds(LogTable table, Series filled)
     {
         var raw = table.Columns.Single(c => c.Name == filled.Name);

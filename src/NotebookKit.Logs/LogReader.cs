@@ -4,7 +4,8 @@ using ColumnOfNumbers = NotebookKit.Quantities.Series;
 namespace NotebookKit.Logs;
 
 /// <summary>
-/// Reads logs of comma-separated numbers with the unit of every column in the header: <c>time [s], pressure [bar gauge], temperature [°C]</c>.
+/// Reads logs of comma-separated numbers with the unit of every column in the header: <c>time [s], pressure [bar gauge], temperature
+/// [°C]</c>.
 /// Lines that start with '#' are comments, empty cells are gaps, everything else has to be right or is refused with its line.
 /// </summary>
 public static class LogReader
@@ -63,18 +64,21 @@ public static class LogReader
             }
         }
 
-        if (header is null) throw new LogFormatException(file, 0, "", "there is no header", "the first line that isn't a comment names the columns: time [s], pressure [bar gauge].");
+        if (header is null) throw new LogFormatException(file, 0, "", "there is no header",
+            "the first line that isn't a comment names the columns: time [s], pressure [bar gauge].");
         if (values[0].Count < 2) throw new LogFormatException(file, 0, "", $"there are {values[0].Count} rows", "a log needs at least 2.");
         return new LogTable(
             file, comments, Column(header[0], values[0]), [.. header.Skip(1).Select((h, k) => Column(h, values[k + 1]))]);
     }
 
-    private static ColumnOfNumbers Column((string Name, LogUnit Unit) header, List<double> values) => new(header.Name, header.Unit.Canonical, [.. values]);
+    private static ColumnOfNumbers Column((string Name, LogUnit Unit) header, List<double> values)
+        => new(header.Name, header.Unit.Canonical, [.. values]);
 
     private static (string, LogUnit)[] Header(string line, string file, int number)
     {
         if (!line.Contains(',') && line.Contains(';'))
-            throw new LogFormatException(file, number, "", "the columns are parted by ';'", "part them by ',' and write decimals with a point.");
+            throw new LogFormatException(file, number, "", "the columns are parted by ';'",
+                "part them by ',' and write decimals with a point.");
         var cells = line.Split(',').Select(c => c.Trim().Trim('"').Trim()).ToArray();
         var header = new (string Name, LogUnit Unit)[cells.Length];
         for (var k = 0; k < cells.Length; k++)
@@ -82,8 +86,10 @@ public static class LogReader
             var open = cells[k].IndexOf('[', StringComparison.Ordinal);
             var name = (open < 0 ? cells[k] : cells[k][..open]).Trim();
             if (open < 0 || !cells[k].EndsWith(']'))
-                throw new LogFormatException(file, number, name, "the column has no unit", "write it in brackets behind the name, as in 'pressure [bar gauge]'.");
-            if (name.Length == 0) throw new LogFormatException(file, number, cells[k], "the column has no name", "write one before the unit, as in 'pressure [bar gauge]'.");
+                throw new LogFormatException(file, number, name, "the column has no unit",
+                    "write it in brackets behind the name, as in 'pressure [bar gauge]'.");
+            if (name.Length == 0) throw new LogFormatException(file, number, cells[k], "the column has no name",
+                "write one before the unit, as in 'pressure [bar gauge]'.");
             var unit = LogUnit.Find(cells[k][(open + 1)..^1].Trim(), out var problem)
                 ?? throw new LogFormatException(file, number, name, problem, $"allowed are {LogUnit.Allowed}.");
             if (header.Take(k).Any(h => string.Equals(h.Name, name, StringComparison.OrdinalIgnoreCase)))
@@ -91,8 +97,10 @@ public static class LogReader
             header[k] = (name, unit);
         }
 
-        if (header[0].Unit.Kind != "time") throw new LogFormatException(file, number, header[0].Name, $"the first column is in {header[0].Unit.Text}", "the first column is the clock: time [s], [ms] or [min].");
-        if (header.Length < 2) throw new LogFormatException(file, number, "", "there is only a clock", "a log has at least one more column.");
+        if (header[0].Unit.Kind != "time") throw new LogFormatException(file, number, header[0].Name,
+            $"the first column is in {header[0].Unit.Text}", "the first column is the clock: time [s], [ms] or [min].");
+        if (header.Length < 2) throw new LogFormatException(file, number, "", "there is only a clock",
+            "a log has at least one more column.");
         return header;
     }
 
@@ -100,19 +108,22 @@ public static class LogReader
     {
         var cells = line.Split(',');
         if (cells.Length != header.Length)
-            throw new LogFormatException(file, number, "", $"there are {cells.Length} cells", $"the header has {header.Length} columns, so must every line; was the log cut off?");
+            throw new LogFormatException(file, number, "", $"there are {cells.Length} cells",
+                $"the header has {header.Length} columns, so must every line; was the log cut off?");
         for (var k = 0; k < cells.Length; k++)
         {
             var cell = cells[k].Trim();
             double value;
             if (cell.Length == 0)
             {
-                if (k == 0) throw new LogFormatException(file, number, header[0].Name, "there is no time", "only the other columns may have gaps.");
+                if (k == 0) throw new LogFormatException(file, number, header[0].Name, "there is no time",
+                    "only the other columns may have gaps.");
                 value = double.NaN;
             }
             else if (UnitText.Number(cell) is not { } written)
             {
-                throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is not a finite number", "write numbers with a decimal point, and leave the cell empty where nothing was read.");
+                throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is not a finite number",
+                    "write numbers with a decimal point, and leave the cell empty where nothing was read.");
             }
             else
             {
@@ -120,11 +131,14 @@ public static class LogReader
             }
 
             if (k > 0 && header[k].Unit.Kind == "pressure absolute" && value < 0)
-                throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is below vacuum", "an absolute pressure is 0 or above; was a gauge reading meant?");
+                throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is below vacuum",
+                    "an absolute pressure is 0 or above; was a gauge reading meant?");
             if (k > 0 && header[k].Unit.Kind == "temperature" && value < -273.15)
-                throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is below absolute zero", "check the unit in the header.");
+                throw new LogFormatException(file, number, header[k].Name, $"'{cell}' is below absolute zero",
+                    "check the unit in the header.");
             if (k == 0 && values[0].Count > 0 && value <= values[0][^1])
-                throw new LogFormatException(file, number, header[0].Name, $"the time {cell} isn't after the line before", "times must rise; was the logger restarted? Then cut the file in two.");
+                throw new LogFormatException(file, number, header[0].Name, $"the time {cell} isn't after the line before",
+                    "times must rise; was the logger restarted? Then cut the file in two.");
             values[k].Add(value);
         }
     }

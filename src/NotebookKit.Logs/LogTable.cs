@@ -6,7 +6,8 @@ using ColumnOfNumbers = NotebookKit.Quantities.Series;
 namespace NotebookKit.Logs;
 
 /// <summary>
-/// A log as it was read: one clock, several columns, each in one unit. Where a cell was empty the column holds not-a-number, and only there.
+/// A log as it was read: one clock, several columns, each in one unit. Where a cell was empty the column holds not-a-number, and only
+/// there.
 /// </summary>
 public sealed record LogTable
 {
@@ -27,7 +28,8 @@ public sealed record LogTable
     /// <summary>The clock, rising, in seconds.</summary>
     public ColumnOfNumbers Time { get; }
 
-    /// <summary>The other columns in order; time s, pressure bar gauge or bar absolute, temperature °C, volume mL, length m, mass g, force N.</summary>
+    /// <summary>The other columns in order; time s, pressure bar gauge or bar absolute, temperature °C, volume mL, length m, mass g, force
+    /// N.</summary>
     public IReadOnlyList<ColumnOfNumbers> Columns { get; }
 
     /// <summary>How many rows there are.</summary>
@@ -42,7 +44,8 @@ public sealed record LogTable
     /// <exception cref="LogFormatException">There is no such column.</exception>
     public ColumnOfNumbers Column(string name) =>
         Columns.FirstOrDefault(c => Same(c, name))
-        ?? throw new LogFormatException(File, 0, name, $"there is no such column; the columns are {string.Join(", ", Columns.Select(c => $"'{c.Name}'"))}", "add it to the header or ask for one of these.");
+        ?? throw new LogFormatException(File, 0, name, "there is no such column; the columns are "
+            + $"{string.Join(", ", Columns.Select(c => $"'{c.Name}'"))}", "add it to the header or ask for one of these.");
 
     /// <summary>The same log with its clock moved.</summary>
     /// <param name="offset">Added to every time; any sign.</param>
@@ -57,7 +60,9 @@ public sealed record LogTable
     {
         var rows = Enumerable.Range(0, Count).Where(i => Time[i] >= from.Seconds && Time[i] <= to.Seconds).ToArray();
         if (rows.Length == 0)
-            throw new LogFormatException(File, 0, "time", string.Create(CultureInfo.InvariantCulture, $"no row lies between {from.Seconds} s and {to.Seconds} s"), string.Create(CultureInfo.InvariantCulture, $"the log runs from {Time[0]} s to {Time[^1]} s."));
+            throw new LogFormatException(File, 0, "time", string.Create(CultureInfo.InvariantCulture,
+                $"no row lies between {from.Seconds} s and {to.Seconds} s"),
+                string.Create(CultureInfo.InvariantCulture, $"the log runs from {Time[0]} s to {Time[^1]} s."));
         ColumnOfNumbers Pick(ColumnOfNumbers c) => c with { Values = [.. rows.Select(i => c[i])] };
         return new(File, Comments, Pick(Time), [.. Columns.Select(Pick)]);
     }
@@ -72,7 +77,8 @@ public sealed record LogTable
         return column with { Values = [.. Time.Values.Select(t => At(known, t))] };
     }
 
-    /// <summary>This log with a column of another one beside it, read off at this log's times; empty where the other log doesn't reach.</summary>
+    /// <summary>This log with a column of another one beside it, read off at this log's times; empty where the other log doesn't
+    /// reach.</summary>
     /// <param name="other">Log on its own clock, already shifted onto this one's.</param>
     /// <param name="name">Name of the other's column.</param>
     /// <exception cref="LogFormatException">There is no such column, or nothing in it.</exception>
@@ -81,7 +87,9 @@ public sealed record LogTable
         ArgumentNullException.ThrowIfNull(other);
         var column = other.Column(name);
         var known = other.Known(column);
-        return new(File, Comments, Time, [.. Columns, column with { Name = $"{column.Name} ({System.IO.Path.GetFileName(other.File)})", Values = [.. Time.Values.Select(t => At(known, t))] }]);
+        return new(File, Comments, Time, [.. Columns, column
+            with { Name = $"{column.Name} ({System.IO.Path.GetFileName(other.File)})",
+            Values = [.. Time.Values.Select(t => At(known, t))] }]);
     }
 
     /// <summary>For example "proof.csv: 1204 rows; pressure [bar gauge], temperature [°C]".</summary>

@@ -25,7 +25,8 @@ public sealed record StockList
 
     /// <summary>Everything of one kind.</summary>
     /// <param name="kind">Kind: "sleeve", "cloth", "tape", "veil", "resin", "sheet".</param>
-    public IReadOnlyList<StockItem> Of(string kind) => [.. Items.Where(i => string.Equals(i.Kind, kind, StringComparison.OrdinalIgnoreCase))];
+    public IReadOnlyList<StockItem> Of(string kind) => [.. Items.Where(i => string.Equals(i.Kind, kind,
+        StringComparison.OrdinalIgnoreCase))];
 
     /// <summary>Reads a stock list.</summary>
     /// <param name="path">Path of the file.</param>
@@ -58,11 +59,13 @@ public sealed record StockList
             }
 
             if (cells.Length != header.Count)
-                throw new LogFormatException(file, i + 1, "", $"there are {cells.Length} cells", $"the header has {header.Count} columns, so must every line; a name can't hold a comma.");
+                throw new LogFormatException(file, i + 1, "", $"there are {cells.Length} cells",
+                    $"the header has {header.Count} columns, so must every line; a name can't hold a comma.");
             items.Add(Item(cells, header, file, i + 1));
         }
 
-        if (header is null) throw new LogFormatException(file, 0, "", "there is no header", "the first line that isn't a comment names the columns: item [text], kind [text], length [m].");
+        if (header is null) throw new LogFormatException(file, 0, "", "there is no header",
+            "the first line that isn't a comment names the columns: item [text], kind [text], length [m].");
         return new(file, items);
     }
 
@@ -73,16 +76,20 @@ public sealed record StockList
         {
             var open = cells[k].IndexOf('[', StringComparison.Ordinal);
             if (open < 1 || !cells[k].EndsWith(']'))
-                throw new LogFormatException(file, number, cells[k], "the column has no name or no unit", "write both, as in 'length [m]' or 'item [text]'.");
+                throw new LogFormatException(file, number, cells[k], "the column has no name or no unit",
+                    "write both, as in 'length [m]' or 'item [text]'.");
             string name = cells[k][..open].Trim(), unit = cells[k][(open + 1)..^1].Trim();
             var problem = "";
-            var found = unit == "text" ? null : LogUnit.Find(unit, out problem) ?? throw new LogFormatException(file, number, name, problem, $"allowed are text, {LogUnit.Allowed}.");
-            if (!header.TryAdd(name, (k, found))) throw new LogFormatException(file, number, name, "the name stands twice", "every column needs a name of its own.");
+            var found = unit == "text" ? null : LogUnit.Find(unit, out problem)
+                ?? throw new LogFormatException(file, number, name, problem, $"allowed are text, {LogUnit.Allowed}.");
+            if (!header.TryAdd(name, (k, found))) throw new LogFormatException(file, number, name, "the name stands twice",
+                "every column needs a name of its own.");
         }
 
         foreach (var name in (string[])["item", "kind"])
             if (!header.TryGetValue(name, out var column) || column.Item2 is not null)
-                throw new LogFormatException(file, number, name, "there is no such column of text", $"write '{name} [text]' in the header.");
+                throw new LogFormatException(file, number, name, "there is no such column of text",
+                    $"write '{name} [text]' in the header.");
         return header;
     }
 
@@ -91,16 +98,20 @@ public sealed record StockList
         double? Number(string name, string canonical)
         {
             if (!header.TryGetValue(name, out var column) || cells[column.Column].Length == 0) return null;
-            if (column.Unit?.Canonical != canonical) throw new LogFormatException(file, number, name, $"the unit is {column.Unit?.Text ?? "text"}", $"it must be one that measures the same as {canonical}.");
+            if (column.Unit?.Canonical != canonical) throw new LogFormatException(file, number, name,
+                $"the unit is {column.Unit?.Text ?? "text"}", $"it must be one that measures the same as {canonical}.");
             var cell = cells[column.Column];
             if (UnitText.Number(cell) is not { } value || value < 0)
-                throw new LogFormatException(file, number, name, $"'{cell}' is not a finite number of 0 or above", "write numbers with a decimal point, and leave the cell empty where it doesn't apply.");
+                throw new LogFormatException(file, number, name, $"'{cell}' is not a finite number of 0 or above",
+                    "write numbers with a decimal point, and leave the cell empty where it doesn't apply.");
             return column.Unit.Convert(value);
         }
 
         string item = cells[header["item"].Column], kind = cells[header["kind"].Column];
-        if (item.Length == 0) throw new LogFormatException(file, number, "item", "the name is empty", "write the name that the material library knows it by.");
-        if (!Kinds.Contains(kind, StringComparer.OrdinalIgnoreCase)) throw new LogFormatException(file, number, "kind", $"'{kind}' is no kind", $"allowed are {string.Join(", ", Kinds)}.");
+        if (item.Length == 0) throw new LogFormatException(file, number, "item", "the name is empty",
+            "write the name that the material library knows it by.");
+        if (!Kinds.Contains(kind, StringComparer.OrdinalIgnoreCase)) throw new LogFormatException(file, number, "kind",
+            $"'{kind}' is no kind", $"allowed are {string.Join(", ", Kinds)}.");
         return new(
             item,
             kind,

@@ -33,9 +33,11 @@ public sealed class AxisTests
     [InlineData(double.NaN, 1)]
     [InlineData(0, double.PositiveInfinity)]
     public void A_range_that_is_none_is_refused(double from, double to) =>
-        Assert.Contains("both ends must be finite and differ", Assert.Throws<InvalidDesignException>(() => new Axis("Time", "s").Over(from, to)).Message, StringComparison.Ordinal);
+        Assert.Contains("both ends must be finite and differ",
+            Assert.Throws<InvalidDesignException>(() => new Axis("Time", "s").Over(from, to)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_logarithmic_axis_can_not_start_at_zero() =>
-        Assert.Contains("above 0", Assert.Throws<InvalidDesignException>(() => new Axis("Time", "s").Logarithmic().Over(0, 10)).Message, StringComparison.Ordinal);
+        Assert.Contains("above 0", Assert.Throws<InvalidDesignException>(() => new Axis("Time", "s").Logarithmic().Over(0, 10)).Message,
+            StringComparison.Ordinal);
 }

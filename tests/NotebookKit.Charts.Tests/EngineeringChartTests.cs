@@ -26,7 +26,8 @@ public sealed class EngineeringChartTests
     [Fact]
     public void The_horizontal_column_must_have_the_unit_of_its_axis() =>
         Assert.Contains("in ms and the axis 'Time' in s", Assert.Throws<InvalidDesignException>(() =>
-            LineChart.Draw("Pressure", Time, Bar).With(new Curve(Time with { Unit = "ms" }, Bar)).Checked()).Message, StringComparison.Ordinal);
+            LineChart.Draw("Pressure", Time, Bar).With(new Curve(Time with { Unit = "ms" }, Bar)).Checked()).Message,
+                StringComparison.Ordinal);
 
     [Fact]
     public void All_problems_are_reported_at_once()
@@ -49,31 +50,37 @@ public sealed class EngineeringChartTests
 
     [Fact]
     public void An_empty_chart_is_refused() =>
-        Assert.Contains("nothing to draw", Assert.Throws<InvalidDesignException>(() => new EngineeringChart("Empty", Axis.For(Time), Axis.For(Bar)).ToFigureJson()).Message, StringComparison.Ordinal);
+        Assert.Contains("nothing to draw", Assert.Throws<InvalidDesignException>(() => new EngineeringChart("Empty", Axis.For(Time),
+            Axis.For(Bar)).ToFigureJson()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_logarithmic_axis_refuses_zero() =>
         Assert.Contains("zero or below", Assert.Throws<InvalidDesignException>(() =>
-            (LineChart.Draw("Pressure", Time, Bar) is var c ? c with { X = c.X.Logarithmic() } : null)!.Checked()).Message, StringComparison.Ordinal);
+            (LineChart.Draw("Pressure", Time, Bar) is var c ? c with { X = c.X.Logarithmic() } : null)!.Checked()).Message,
+                StringComparison.Ordinal);
 
     [Fact]
     public void A_column_of_nothing_finite_is_refused() =>
-        Assert.Contains("no finite value", Assert.Throws<InvalidDesignException>(() => LineChart.Draw("Pressure", Time, Bar with { Values = [double.NaN, double.NaN, double.NaN] })).Message, StringComparison.Ordinal);
+        Assert.Contains("no finite value", Assert.Throws<InvalidDesignException>(() => LineChart.Draw("Pressure", Time,
+            Bar with { Values = [double.NaN, double.NaN, double.NaN] })).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_variant_leaves_the_original_as_it_was()
     {
         var chart = LineChart.Draw("Pressure", Time, Bar);
         var before = chart.ToFigureJson();
-        var marked = chart.With(new LimitLine(25, "rated")).With(new EventLine(1, "shut")).With(new Callout(1, 20, "here")).With(new ShadedSpan(0, 1, "fill")) with { Remark = "more" };
+        var marked = chart.With(new LimitLine(25, "rated")).With(new EventLine(1, "shut")).With(new Callout(1, 20,
+            "here")).With(new ShadedSpan(0, 1, "fill")) with { Remark = "more" };
         Assert.NotEqual(before, marked.ToFigureJson());
         Assert.Equal(before, chart.ToFigureJson());
     }
 
     [Fact]
-    public void Its_plotly_chart_is_a_fresh_one_each_time() => Assert.NotSame(LineChart.Draw("Pressure", Time, Bar).ToPlotly(), LineChart.Draw("Pressure", Time, Bar).ToPlotly());
+    public void Its_plotly_chart_is_a_fresh_one_each_time() => Assert.NotSame(LineChart.Draw("Pressure", Time, Bar).ToPlotly(),
+        LineChart.Draw("Pressure", Time, Bar).ToPlotly());
 
     [Fact]
     public void It_says_in_words_what_it_shows() =>
-        Assert.Equal("Height and speed: Height [m] and Speed [m/s] over Time [s], 2 marks, 480 points", Gallery.All["height-speed"]().ToString());
+        Assert.Equal("Height and speed: Height [m] and Speed [m/s] over Time [s], 2 marks, 480 points",
+            Gallery.All["height-speed"]().ToString());
 }

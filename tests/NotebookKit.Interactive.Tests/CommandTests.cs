@@ -9,7 +9,8 @@ public sealed class CommandTests(NotebookSession session)
     public async Task Kit_lists_every_command()
     {
         var forms = await session.ShowAsync("#!kit");
-        foreach (var name in new[] { "#!kit", "#!cautions", "#!units", "#!working" }) Assert.Contains(name, forms["text/plain"], StringComparison.Ordinal);
+        foreach (var name in new[] { "#!kit", "#!cautions", "#!units", "#!working" }) Assert.Contains(name, forms["text/plain"],
+            StringComparison.Ordinal);
         Assert.Contains("<table", forms["text/html"], StringComparison.Ordinal);
     }
 
@@ -64,9 +65,11 @@ public sealed class CommandTests(NotebookSession session)
     {
         using var csharp = new Microsoft.DotNet.Interactive.CSharp.CSharpKernel();
         using var root = new Microsoft.DotNet.Interactive.CompositeKernel { csharp };
-        csharp.AddAssemblyReferences([typeof(NotebookKitExtension).Assembly.Location, typeof(Microsoft.DotNet.Interactive.Kernel).Assembly.Location]);
+        csharp.AddAssemblyReferences([typeof(NotebookKitExtension).Assembly.Location,
+            typeof(Microsoft.DotNet.Interactive.Kernel).Assembly.Location]);
         var events = (await root.SendAsync(new Microsoft.DotNet.Interactive.Commands.SubmitCode(
-            "await NotebookKit.Interactive.NotebookKitExtension.LoadAsync(Microsoft.DotNet.Interactive.Kernel.Root, passesFigures: true);"))).Events;
+            "await NotebookKit.Interactive.NotebookKitExtension.LoadAsync(Microsoft.DotNet.Interactive.Kernel.Root, "
+                + "passesFigures: true);"))).Events;
         Assert.DoesNotContain(events, e => e is CommandFailed);
         var text = Assert.Single(events.OfType<DisplayedValueProduced>()).FormattedValues.Single().Value;
         Assert.Equal(NotebookKitExtension.Greeting, text);

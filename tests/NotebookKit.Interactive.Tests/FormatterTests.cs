@@ -16,7 +16,8 @@ public sealed class FormatterTests(NotebookSession session)
     {
         var forms = await session.ShowAsync("Samples.Result()");
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
-        foreach (var text in new[] { "6.00 MPa", "<b>Error.</b> An error", "<b>Warning.</b>", "<b>Note.</b> A note", "Stored energy", "thin wall", "wall to radius below 1/10", "A. Author", "Working: Hoop stress", "6 MPa × 50 mm / 1 mm" })
+        foreach (var text in new[] { "6.00 MPa", "<b>Error.</b> An error", "<b>Warning.</b>", "<b>Note.</b> A note", "Stored energy",
+            "thin wall", "wall to radius below 1/10", "A. Author", "Working: Hoop stress", "6 MPa × 50 mm / 1 mm" })
             Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
         foreach (var text in new[] { "6.00 MPa", "inner wall", "error: an error", "CAUTION Stored energy" })
             Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
@@ -26,9 +27,11 @@ public sealed class FormatterTests(NotebookSession session)
     [Fact]
     public void Everything_public_of_ours_shows_itself_in_html_and_in_words()
     {
-        var types = new[] { typeof(Provenance.IResult), typeof(Charts.EngineeringChart), typeof(Logs.LogReader) }.SelectMany(t => t.Assembly.GetExportedTypes()).Where(Registry.Shows).ToList();
+        var types = new[] { typeof(Provenance.IResult), typeof(Charts.EngineeringChart),
+            typeof(Logs.LogReader) }.SelectMany(t => t.Assembly.GetExportedTypes()).Where(Registry.Shows).ToList();
         Assert.True(types.Count > 250);
-        var silent = types.Where(t => !Formatter.GetPreferredMimeTypesFor(t).Order().SequenceEqual(["text/html", "text/plain"]) && !Formatter.GetPreferredMimeTypesFor(t).Contains("text/plain"));
+        var silent = types.Where(t => !Formatter.GetPreferredMimeTypesFor(t).Order().SequenceEqual(["text/html", "text/plain"])
+            && !Formatter.GetPreferredMimeTypesFor(t).Contains("text/plain"));
         Assert.Empty(silent.Select(t => t.FullName));
         // What nobody registered has html alone.
         Assert.Equal(["text/html"], Formatter.GetPreferredMimeTypesFor(typeof(FormatterTests)));
@@ -37,26 +40,31 @@ public sealed class FormatterTests(NotebookSession session)
     [Fact]
     public void Every_result_has_the_table_cautions_and_words_of_results()
     {
-        var results = typeof(Provenance.IResult).Assembly.GetExportedTypes().Where(t => Registry.Shows(t) && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
+        var results = typeof(Provenance.IResult).Assembly.GetExportedTypes().Where(t => Registry.Shows(t)
+            && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
         // A form of its own has its own test of the same: A_flight_card_...
         Type[] apart = [typeof(Clearance.FlightCard), typeof(Clearance.TwoStageFlightCard)];
         foreach (var mime in new[] { "text/html", "text/plain" })
-            Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult), Formatter.GetPreferredFormatterFor(t, mime).Type));
+            Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult),
+                Formatter.GetPreferredFormatterFor(t, mime).Type));
     }
 
     [Fact]
     public async Task A_flight_card_has_the_table_cautions_and_words_of_results()
     {
         // Those that this session refers to.
-        var namespaces = OurNamespaces.All.Where(n => n != "NotebookKit.Logs" && !n.StartsWith("NotebookKit.Interactive", StringComparison.Ordinal));
+        var namespaces = OurNamespaces.All.Where(n => n != "NotebookKit.Logs"
+            && !n.StartsWith("NotebookKit.Interactive", StringComparison.Ordinal));
         await session.RunAsync(string.Join('\n', namespaces.Select(n => $"using {n};")));
         await session.RunAsync(File.ReadAllText(Path.Combine(Repository(), "notebooks", "curlew.csx")));
         var forms = await session.ShowAsync("curlew.Card(site, new FlightEvidence())");
         Assert.Equal([Verdict, "text/html", "text/plain"], forms.Keys.Order());
         Assert.Contains("\"Words\":\"NO-GO\",\"Holds\":false", forms[Verdict], StringComparison.Ordinal);
-        foreach (var text in new[] { "<table", "Verdict", "nk-cautions", "Stored energy", "Checklist", "Model:" }) Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
-        foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"], StringComparison.Ordinal);
+        foreach (var text in new[] { "<table", "Verdict", "nk-cautions", "Stored energy", "Checklist", "Model:" }) Assert.Contains(text,
+            forms["text/html"], StringComparison.Ordinal);
+        foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"],
+            StringComparison.Ordinal);
         _ = XElement.Parse(forms["text/html"]);
 
         static string Repository()
@@ -68,9 +76,11 @@ public sealed class FormatterTests(NotebookSession session)
     }
 
     [Theory]
-    [InlineData("new NotebookKit.Recovery.Canopy(NotebookKit.Recovery.CanopyType.FlatCircular, 0.9.Metres())", "Canopy", "flat circular", "0.9 m")]
+    [InlineData("new NotebookKit.Recovery.Canopy(NotebookKit.Recovery.CanopyType.FlatCircular, 0.9.Metres())", "Canopy", "flat circular",
+        "0.9 m")]
     [InlineData("NotebookKit.Propulsion.Charges.Nozzle.Rounded(13.Millimetres())", "Nozzle", "13 mm", "")]
-    [InlineData("NotebookKit.Materials.Solids.MaterialLibrary.Typical.Braid(\"carbon sleeve 65 mm light\")", "carbon sleeve 65 mm light", "45", "")]
+    [InlineData("NotebookKit.Materials.Solids.MaterialLibrary.Typical.Braid(\"carbon sleeve 65 mm light\")", "carbon sleeve 65 mm light",
+        "45", "")]
     public async Task A_design_shows_what_it_is_made_of(string cell, params string[] texts)
     {
         var forms = await session.ShowAsync(cell);
@@ -102,7 +112,8 @@ public sealed class FormatterTests(NotebookSession session)
     [InlineData("3000.Bar()", "Right.")]
     public async Task An_exercise_answers_back(string answer, string words)
     {
-        var forms = await session.ShowAsync($"new Exercise<Pressure>(\"Hoop stress < 1 GPa?\", 300.Megapascals(), 0.01, \"p r / t\").Check({answer})");
+        var forms = await session.ShowAsync("new Exercise<Pressure>(\"Hoop stress < 1 GPa?\", 300.Megapascals(), 0.01, \"p r / "
+            + $"t\").Check({answer})");
         Assert.Contains($"<b>{words}</b>", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Hoop stress &lt; 1 GPa?", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Hoop stress < 1 GPa?", forms["text/plain"], StringComparison.Ordinal);
@@ -113,14 +124,17 @@ public sealed class FormatterTests(NotebookSession session)
     {
         var forms = await session.ShowAsync("Samples.Comparison()");
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
-        foreach (var text in new[] { "Givens that changed", "given 6: 2, was 1", "Evidence that changed", "proof: changed (&lt;b&gt; of C-1)", "requirement bore: rests on changed evidence, proof" })
+        foreach (var text in new[] { "Givens that changed", "given 6: 2, was 1", "Evidence that changed",
+            "proof: changed (&lt;b&gt; of C-1)", "requirement bore: rests on changed evidence, proof" })
         {
             Assert.Contains(text, forms["text/html"], StringComparison.Ordinal);
-            Assert.Contains(text.Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal), forms["text/plain"], StringComparison.Ordinal);
+            Assert.Contains(text.Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal),
+                forms["text/plain"], StringComparison.Ordinal);
         }
 
         _ = XElement.Parse(forms["text/html"]);
-        Assert.Contains("Nothing changed, and everything holds.", (await session.ShowAsync("Samples.Record(1).ComparedWith(Samples.Record(1))"))["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("Nothing changed, and everything holds.",
+            (await session.ShowAsync("Samples.Record(1).ComparedWith(Samples.Record(1))"))["text/plain"], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -217,7 +231,8 @@ public sealed class FormatterTests(NotebookSession session)
     [Fact]
     public async Task A_vehicle_with_a_fault_shows_it_though_its_check_is_an_extension_method()
     {
-        var forms = await session.ShowAsync("new NotebookKit.Flight.Design.Vehicle(\" \", new([], []), new([]), new(new(3.Litres(), 66.Millimetres(), 40.BarGauge()), 33.Percent(), 40.BarGauge(), 15.Celsius()), new(10.Millimetres()), 1.Metres())");
+        var forms = await session.ShowAsync("new NotebookKit.Flight.Design.Vehicle(\" \", new([], []), new([]), new(new(3.Litres(), "
+            + "66.Millimetres(), 40.BarGauge()), 33.Percent(), 40.BarGauge(), 15.Celsius()), new(10.Millimetres()), 1.Metres())");
         Assert.Contains("The vehicle has no name", forms["text/html"], StringComparison.Ordinal);
     }
 
@@ -252,7 +267,8 @@ public sealed class FormatterTests(NotebookSession session)
     {
         var forms = await session.ShowAsync("Samples.Explorer()");
         Assert.Equal(["text/html", "text/plain"], forms.Keys.Order());
-        Assert.Contains($"<script>{NotebookKit.Charts.Explorers.ExplorerScript.Text}</script>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains($"<script>{NotebookKit.Charts.Explorers.ExplorerScript.Text}</script>", forms["text/html"],
+            StringComparison.Ordinal);
         Assert.Contains("Stored energy", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Maximum error found at", forms["text/plain"], StringComparison.Ordinal);
     }

@@ -19,9 +19,11 @@ public sealed class NotebookSession : IAsyncLifetime, IDisposable
     {
         _root.Add(_csharp);
         _root.DefaultKernelName = _csharp.Name;
-        _csharp.AddAssemblyReferences([typeof(Source).Assembly.Location, typeof(Session).Assembly.Location, typeof(EngineeringChart).Assembly.Location, typeof(UnitsNet.Pressure).Assembly.Location, typeof(Samples).Assembly.Location]);
+        _csharp.AddAssemblyReferences([typeof(Source).Assembly.Location, typeof(Session).Assembly.Location,
+            typeof(EngineeringChart).Assembly.Location, typeof(UnitsNet.Pressure).Assembly.Location, typeof(Samples).Assembly.Location]);
         await NotebookKitExtension.LoadAsync(_root, passesFigures: true);
-        await RunAsync("using NotebookKit.Quantities; using NotebookKit.Provenance; using NotebookKit.Record; using UnitsNet; using NotebookKit.Interactive.Tests; var session = NotebookKit.Interactive.Session.Plain;");
+        await RunAsync("using NotebookKit.Quantities; using NotebookKit.Provenance; using NotebookKit.Record; using UnitsNet; using "
+            + "NotebookKit.Interactive.Tests; var session = NotebookKit.Interactive.Session.Plain;");
     }
 
     public Task DisposeAsync() => Task.CompletedTask;

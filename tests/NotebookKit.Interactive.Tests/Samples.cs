@@ -19,7 +19,8 @@ public static class Samples
     public static EngineeringChart Chart() => ThrustChart.Draw(
         new Series("Time", "s", [0, 0.05, 0.1, 0.15]), new Series("Thrust", "N", [400, 320, 250, 0]), [new EventLine(0.1, "water out")]);
 
-    public static NotebookKit.Charts.Drawings.Drawing Drawing() => NotebookKit.Charts.Drawings.ProofDrawing.Draw(GaugePressure.FromBar(82.5), 30.Metres());
+    public static NotebookKit.Charts.Drawings.Drawing Drawing()
+        => NotebookKit.Charts.Drawings.ProofDrawing.Draw(GaugePressure.FromBar(82.5), 30.Metres());
 
     public static NotebookKit.Charts.Explorers.Explorer Explorer() => NotebookKit.Charts.Explorers.Explorer.Build(
         "Line", new Axis("x", "m"), new Axis("y", "m"), [new("Slope", "-", 0, 2, 5, 1)], [new("End", "m")],
@@ -27,7 +28,8 @@ public static class Samples
 
     public static Series HostileSeries() => new(Hostile, "<b>", [1, double.NaN, 3]);
 
-    public static EngineeringChart HostileChart() => LineChart.Draw(Hostile, new Series(Hostile, "</script>", [0, 1]), new Series("y", "-", [0, 1]));
+    public static EngineeringChart HostileChart() => LineChart.Draw(Hostile, new Series(Hostile, "</script>", [0, 1]),
+        new Series("y", "-", [0, 1]));
 
     public static RecordComparison Comparison() => Record(2).ComparedWith(Record(1));
 
@@ -43,11 +45,13 @@ public static class Samples
     /// <summary>A result with something in every place.</summary>
     public sealed record Sample(string Title, string Value) : IResult
     {
-        public ModelCard Model => new(Title + " model", ["thin wall", Value], "wall to radius below 1/10", [new Source("A. Author", Title, 1999, "eq. 1")]);
+        public ModelCard Model => new(Title + " model", ["thin wall", Value], "wall to radius below 1/10",
+            [new Source("A. Author", Title, 1999, "eq. 1")]);
         public ResultStatus Status { get; init; }
         public IReadOnlyList<ResultLine> Lines => [new("Hoop stress", Value, "inner wall"), new("Radius", "50.0 mm")];
         public IReadOnlyList<Finding> Findings => [Finding.Note("a note"), Finding.Warning(Title), Finding.Error("an error")];
         public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-        public Working Working => new("Hoop stress", [new WorkingStep("Hoop stress", @"\sigma_h = \frac{p\,r}{t}", "6 MPa × 50 mm / 1 mm", Value, new Source("A. Author", Title, 1999))]);
+        public Working Working => new("Hoop stress", [new WorkingStep("Hoop stress", @"\sigma_h = \frac{p\,r}{t}", "6 MPa × 50 mm / 1 mm",
+            Value, new Source("A. Author", Title, 1999))]);
     }
 }

@@ -92,7 +92,8 @@ public class LogReaderTests
         var log = LogReader.Parse(Good, "good.csv").ShiftClock(10.Seconds());
         Assert.Equal(13.5, log.Time[3]);
         Assert.Equal(2, log.Between(11.Seconds(), 12.Seconds()).Count);
-        Assert.Contains("10 s to 13.5 s", Assert.Throws<LogFormatException>(() => log.Between(20.Seconds(), 30.Seconds())).Message, StringComparison.Ordinal);
+        Assert.Contains("10 s to 13.5 s", Assert.Throws<LogFormatException>(() => log.Between(20.Seconds(), 30.Seconds())).Message,
+            StringComparison.Ordinal);
         Assert.Equal(5.1 + (15.2 - 5.1) / 2.5, log.Filled("pressure")[2], 9);
         Assert.Equal(18.1, log.Filled("temperature")[1], 9);
     }
@@ -105,7 +106,8 @@ public class LogReaderTests
         var added = both.Column("outside (weather.csv)");
         Assert.Equal([11, 12, 13], added.Values.Take(3));
         Assert.True(double.IsNaN(added[3]));
-        Assert.Contains("no such column", Assert.Throws<LogFormatException>(() => both.With(slow, "wind")).Message, StringComparison.Ordinal);
+        Assert.Contains("no such column", Assert.Throws<LogFormatException>(() => both.With(slow, "wind")).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -116,14 +118,16 @@ public class LogReaderTests
         Assert.Equal([0, 1, 3.5], log.Time.Values);
         Assert.Equal(18.1, log.Temperature![1], 9);
         Assert.Equal([0, 3.5, 10.5], log.Expansion!.Values);
-        Assert.Contains(log.Findings, f => f.Message.Contains("1 of 4 rows", StringComparison.Ordinal) && f.Message.Contains("2.5 s", StringComparison.Ordinal));
+        Assert.Contains(log.Findings, f => f.Message.Contains("1 of 4 rows", StringComparison.Ordinal)
+            && f.Message.Contains("2.5 s", StringComparison.Ordinal));
         Assert.Contains(log.Findings, f => f.Message.Contains("1 gaps in temperature", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Slow_thermometer_stands_for_the_ends_but_not_for_long()
     {
-        string Text(int rows) => "time [s], pressure [bar gauge], temperature [°C]\n" + string.Join("\n", Enumerable.Range(0, rows).Select(i => $"{i}, 1, {(i is 5 or 15 ? "20" : "")}"));
+        string Text(int rows) => "time [s], pressure [bar gauge], temperature [°C]\n"
+            + string.Join("\n", Enumerable.Range(0, rows).Select(i => $"{i}, 1, {(i is 5 or 15 ? "20" : "")}"));
         Assert.Equal(20, GaugeLog.From(LogReader.Parse(Text(25), "slow")).Temperature![24]);
         var late = GaugeLog.From(LogReader.Parse(Text(40), "late"));
         Assert.Null(late.Temperature);
@@ -141,14 +145,18 @@ public class LogReaderTests
     [Fact]
     public void Gauge_log_refuses_a_pressure_in_metres_and_a_temperature_in_grams()
     {
-        Assert.Contains("unit is m", Assert.Throws<LogFormatException>(() => GaugeLog.From(LogReader.Parse("time [s], pressure [m]\n0,1\n1,2", "x"))).Message, StringComparison.Ordinal);
-        Assert.Contains("must be in °C", Assert.Throws<LogFormatException>(() => GaugeLog.From(LogReader.Parse("time [s], pressure [bar gauge], temperature [g]\n0,1,1\n1,2,2", "x"))).Message, StringComparison.Ordinal);
+        Assert.Contains("unit is m", Assert.Throws<LogFormatException>(() =>
+            GaugeLog.From(LogReader.Parse("time [s], pressure [m]\n0,1\n1,2", "x"))).Message, StringComparison.Ordinal);
+        Assert.Contains("must be in °C", Assert.Throws<LogFormatException>(() =>
+            GaugeLog.From(LogReader.Parse("time [s], pressure [bar gauge], temperature [g]\n0,1,1\n1,2,2", "x"))).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Altimeter_log_refuses_gauge_pressure()
     {
-        var error = Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s], pressure [bar gauge]\n0,1\n1,2", "x")));
+        var error = Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s], pressure [bar gauge]\n0,1\n1,2",
+            "x")));
         Assert.Contains("absolute pressure", error.Message, StringComparison.Ordinal);
     }
 }

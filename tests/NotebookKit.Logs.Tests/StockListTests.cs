@@ -5,7 +5,8 @@ public class StockListTests
     [Fact]
     public void Reads_items_with_gaps()
     {
-        var list = StockList.Parse("# shelf\nitem [text], kind [text], length [mm], mass [kg]\nsleeve X, sleeve, 2500,\nresin Y, resin, , 1.2\n", "shelf.csv");
+        var list = StockList.Parse("# shelf\nitem [text], kind [text], length [mm], mass [kg]\nsleeve X, sleeve, 2500,\nresin Y, "
+            + "resin, , 1.2\n", "shelf.csv");
         Assert.Equal(2.5, list.Items[0].Length!.Value.Meters, 12);
         Assert.Null(list.Items[0].Mass);
         Assert.Equal(1200, list.Of("Resin")[0].Mass!.Value.Grams, 9);

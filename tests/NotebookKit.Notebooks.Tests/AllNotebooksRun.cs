@@ -15,7 +15,8 @@ public sealed class AllNotebooksRun : IAsyncLifetime
     public async Task InitializeAsync()
     {
         if (NotebookFolder.Names.Count == 0) return;
-        var options = new RunOptions([.. NotebookFolder.Names.Select(NotebookFolder.FileOf)], output, TimeSpan.FromMinutes(3), RunOptions.UsualJobs);
+        var options = new RunOptions([.. NotebookFolder.Names.Select(NotebookFolder.FileOf)], output, TimeSpan.FromMinutes(3),
+            RunOptions.UsualJobs);
         var reports = await new NotebookRunner(options, new Silence()).RunAsync(CancellationToken.None);
         Reports = reports.ToDictionary(r => r.Name);
     }

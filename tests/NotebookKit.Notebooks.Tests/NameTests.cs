@@ -17,7 +17,8 @@ public class NameTests
             typeof(UnitsNet.Length).Assembly,
         ];
         var shared = seen.SelectMany(a => a.GetExportedTypes())
-            .Where(t => t is { IsNested: false, IsGenericType: false } && (t.Namespace == "UnitsNet" || t.Namespace!.StartsWith("NotebookKit", StringComparison.Ordinal)))
+            .Where(t => t is { IsNested: false, IsGenericType: false }
+                && (t.Namespace == "UnitsNet" || t.Namespace!.StartsWith("NotebookKit", StringComparison.Ordinal)))
             .GroupBy(t => t.Name)
             .Where(g => g.Count() > 1)
             .Select(g => string.Join(", ", g.Select(t => t.FullName)));

@@ -10,7 +10,8 @@ internal static class NotebookFolder
     public static string Path { get; } = System.IO.Path.Combine(Root(), "notebooks");
 
     public static IReadOnlyList<string> Names { get; } = Directory.Exists(Path)
-        ? [.. Directory.EnumerateFiles(Path, "*" + Ending).Select(f => System.IO.Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)]
+        ? [.. Directory.EnumerateFiles(Path, "*" + Ending).Select(f =>
+            System.IO.Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)]
         : [];
 
     public static TheoryData<string> Cases => [.. Names];

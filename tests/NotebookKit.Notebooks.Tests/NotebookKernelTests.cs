@@ -4,7 +4,8 @@ using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Notebooks.Tests;
 
-/// <summary>Every notebook through our kernel, by the Jupyter project's own client; skipped where that isn't installed (Debian: python3-nbclient).</summary>
+/// <summary>Every notebook through our kernel, by the Jupyter project's own client; skipped where that isn't installed (Debian:
+/// python3-nbclient).</summary>
 public sealed class NotebookKernelTests : IDisposable
 {
     private const string Python = "/usr/bin/python3";

@@ -23,7 +23,8 @@ public sealed partial class NotebookRunTests(AllNotebooksRun all) : IClassFixtur
 
     [Theory, MemberData(nameof(Notebooks))]
     public void Its_links_to_other_notebooks_lead_somewhere(string name) =>
-        Assert.All(PageLink().Matches(all.PageOf(name)).Select(m => m.Groups["name"].Value), linked => Assert.Contains(linked, NotebookFolder.Names));
+        Assert.All(PageLink().Matches(all.PageOf(name)).Select(m => m.Groups["name"].Value),
+            linked => Assert.Contains(linked, NotebookFolder.Names));
 
     [Theory, MemberData(nameof(Notebooks))]
     public void Its_page_opens_with_three_main_numbers_or_more(string name)
@@ -40,7 +41,8 @@ public sealed partial class NotebookRunTests(AllNotebooksRun all) : IClassFixtur
         var said = Caution().Matches(page).Select(m => m.Groups["text"].Value).ToList();
         Assert.NotEmpty(said);
         Assert.Equal(said.Distinct(), said);
-        Assert.All(Link().Matches(page).Select(m => m.Groups["id"].Value), id => Assert.Single(Regex.Matches(all.PageOf(name), $" id=\"{id}\"")));
+        Assert.All(Link().Matches(page).Select(m => m.Groups["id"].Value),
+            id => Assert.Single(Regex.Matches(all.PageOf(name), $" id=\"{id}\"")));
     }
 
     [GeneratedRegex("^.*?<details class=\"code\"", RegexOptions.Singleline)]

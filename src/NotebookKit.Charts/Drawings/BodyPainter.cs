@@ -14,7 +14,8 @@ internal static class BodyPainter
         Vessel(sheet, model, view, axis);
         Fins(sheet, model, view, axis, near: true);
         if (view.Broken) Break(sheet, view, axis, model);
-        sheet.Line(view.Left - 4, axis, view.X(model.Outline[^1].Station.Millimeters) + 4, axis, SvgSheet.Thin, Palette.Ink, SvgSheet.CentreLine);
+        sheet.Line(view.Left - 4, axis, view.X(model.Outline[^1].Station.Millimeters) + 4, axis, SvgSheet.Thin, Palette.Ink,
+            SvgSheet.CentreLine);
     }
 
     private static void Body(SvgSheet sheet, DrawingModel model, SideView view, double axis)
@@ -37,7 +38,8 @@ internal static class BodyPainter
         if (model.Vessel.Count < 2) return;
         if (model.WaterLevel is { } level) Water(sheet, model, view, axis, level.Millimeters);
         var upper = model.Vessel.Select(p => (X: view.X(p.Station.Millimeters), Y: axis - view.Size(p.Radius.Millimeters))).ToList();
-        sheet.Path(upper.Concat(upper.Select(p => (p.X, Y: (2 * axis) - p.Y)).Reverse()), closed: true, width: SvgSheet.Thin, dash: SvgSheet.Hidden);
+        sheet.Path(upper.Concat(upper.Select(p => (p.X, Y: (2 * axis) - p.Y)).Reverse()), closed: true, width: SvgSheet.Thin,
+            dash: SvgSheet.Hidden);
     }
 
     private static void Water(SvgSheet sheet, DrawingModel model, SideView view, double axis, double levelMm)
@@ -46,7 +48,8 @@ internal static class BodyPainter
         var start = Math.Clamp(levelMm, model.Vessel[0].Station.Millimeters, aft);
         sheet.Open("water", ("level-mm", levelMm), ("aft-mm", aft));
         List<(double X, double Y)> upper = [(view.X(start), axis - view.Size(SideView.RadiusAt(model.Vessel, start)))];
-        upper.AddRange(model.Vessel.Where(p => p.Station.Millimeters > start).Select(p => (view.X(p.Station.Millimeters), axis - view.Size(p.Radius.Millimeters))));
+        upper.AddRange(model.Vessel.Where(p => p.Station.Millimeters > start).Select(p => (view.X(p.Station.Millimeters),
+            axis - view.Size(p.Radius.Millimeters))));
         var outline = upper.Concat(upper.Select(p => (p.X, Y: (2 * axis) - p.Y)).Reverse()).ToList();
         sheet.Path(outline, closed: true, width: 0, fill: Palette.Tint(Palette.Water, 0.22));
         // Broken strokes along the axis stand for a liquid; neighbouring rows are shifted against each other.
@@ -54,8 +57,10 @@ internal static class BodyPainter
         var row = 0;
         for (var y = -reach + 0.8; y < reach; y += 1.4)
         {
-            var inside = Enumerable.Range(0, 201).Select(i => start + ((aft - start) * i / 200)).Where(s => view.Size(SideView.RadiusAt(model.Vessel, s)) > Math.Abs(y) + 0.2).ToList();
-            if (inside.Count > 1) sheet.Line(view.X(inside[0]) + (row % 2 == 0 ? 0.6 : 2.4), axis + y, view.X(inside[^1]) - 0.4, axis + y, SvgSheet.Thin, Palette.Water, "2.4 1.4");
+            var inside = Enumerable.Range(0, 201).Select(i => start
+                + ((aft - start) * i / 200)).Where(s => view.Size(SideView.RadiusAt(model.Vessel, s)) > Math.Abs(y) + 0.2).ToList();
+            if (inside.Count > 1) sheet.Line(view.X(inside[0]) + (row % 2 == 0 ? 0.6 : 2.4), axis + y, view.X(inside[^1]) - 0.4, axis + y,
+                SvgSheet.Thin, Palette.Water, "2.4 1.4");
             row++;
         }
         sheet.Line(view.X(start), upper[0].Y, view.X(start), (2 * axis) - upper[0].Y, SvgSheet.Thick * 0.8, Palette.Water);
@@ -72,9 +77,11 @@ internal static class BodyPainter
                 // The viewer stands at the side: fins that point at him are drawn over the body.
                 if ((across > 1e-9) != near) continue;
                 var edgeOn = view.Size(fin.Thickness.Millimeters) / 2;
-                var corners = fin.Corners.Select(c => (X: view.X(c.Station.Millimeters), Y: axis - (up * view.Size(c.Radius.Millimeters)))).ToList();
+                var corners = fin.Corners.Select(c => (X: view.X(c.Station.Millimeters),
+                    Y: axis - (up * view.Size(c.Radius.Millimeters)))).ToList();
                 if (Math.Abs(up) < 1e-9)
-                    corners = [(corners.Min(c => c.X), axis - edgeOn), (corners.Max(c => c.X), axis - edgeOn), (corners.Max(c => c.X), axis + edgeOn), (corners.Min(c => c.X), axis + edgeOn)];
+                    corners = [(corners.Min(c => c.X), axis - edgeOn), (corners.Max(c => c.X), axis - edgeOn),
+                        (corners.Max(c => c.X), axis + edgeOn), (corners.Min(c => c.X), axis + edgeOn)];
                 sheet.Open("fin");
                 sheet.Path(corners, closed: true, width: SvgSheet.Thick * 0.8, fill: Palette.Paper);
                 sheet.Close();
@@ -90,7 +97,8 @@ internal static class BodyPainter
         sheet.Open("break", ("from-mm", view.BreakFromMm), ("to-mm", view.BreakToMm));
         sheet.Rectangle(from, axis - reach, to - from, 2 * reach, Palette.Paper, stroke: 0);
         foreach (var x in new[] { from, to })
-            sheet.Path(Enumerable.Range(0, 25).Select(i => (x + (0.7 * Math.Sin(i * Math.PI / 6)), axis - reach + (2 * reach * i / 24))), closed: false, width: SvgSheet.Thin);
+            sheet.Path(Enumerable.Range(0, 25).Select(i => (x + (0.7 * Math.Sin(i * Math.PI / 6)), axis - reach + (2 * reach * i / 24))),
+                closed: false, width: SvgSheet.Thin);
         sheet.Close();
     }
 }

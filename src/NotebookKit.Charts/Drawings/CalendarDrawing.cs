@@ -19,7 +19,8 @@ public static class CalendarDrawing
         ArgumentNullException.ThrowIfNull(rows);
         InvalidDesignException.ThrowIfAny($"Drawing '{title}'", rows.Count == 0
             ? [Finding.Error("There is no step to draw; give at least one.")]
-            : [.. rows.Where(r => r.WorkEnd < r.Start || r.Ready < r.WorkEnd).Select(r => Finding.Error($"'{r.Name}' ends before it begins; check its times."))]);
+            : [.. rows.Where(r => r.WorkEnd < r.Start || r.Ready < r.WorkEnd).Select(r => Finding.Error($"'{r.Name}' ends before it "
+                + "begins; check its times."))]);
         var left = 8 + rows.Max(r => SvgSheet.WidthOf(r.Name));
         var (first, last) = (rows.Min(r => r.Start).Date, rows.Max(r => r.Ready).Date.AddDays(1));
         var day = Days / (last - first).TotalDays;
@@ -30,15 +31,19 @@ public static class CalendarDrawing
         for (var d = 0; d <= (last - first).TotalDays; d++)
         {
             var date = first.AddDays(d);
-            if (date.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday && d < (last - first).TotalDays) sheet.Rectangle(X(date), Top - 2, day, bottom - Top + 2, Palette.Tint(Palette.Ink, 0.05), 0);
+            if (date.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday && d < (last - first).TotalDays) sheet.Rectangle(X(date), Top - 2,
+                day, bottom - Top + 2, Palette.Tint(Palette.Ink, 0.05), 0);
             sheet.Line(X(date), Top - 2, X(date), bottom, SvgSheet.Thin, Palette.Frame);
-            if (d % every == 0 && X(date) + 13 < left + Days + 6) sheet.Text(X(date) + 0.8, Top - 3.6, date.ToString("ddd d MMM", CultureInfo.InvariantCulture), size: 2.7, colour: Palette.Quiet);
+            if (d % every == 0 && X(date) + 13 < left + Days + 6) sheet.Text(X(date) + 0.8, Top - 3.6,
+                date.ToString("ddd d MMM", CultureInfo.InvariantCulture), size: 2.7, colour: Palette.Quiet);
         }
 
         for (var i = 0; i < rows.Count; i++) Draw(sheet, rows[i], Top + i * Row, left, X);
         var ends = rows.Max(r => r.Ready).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture);
-        sheet.Text(4, bottom + 6, "Full: hands at work. Light: it cures or dries by itself. Outlined: any delay moves the end. Grey days: weekend.", size: 2.9, colour: Palette.Quiet);
-        var description = $"{rows.Count} steps from {rows.Min(r => r.Start).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture)} to {ends}; critical: {string.Join(", ", rows.Where(r => r.IsCritical).Select(r => r.Name))}.";
+        sheet.Text(4, bottom + 6, "Full: hands at work. Light: it cures or dries by itself. Outlined: any delay moves the end. Grey "
+            + "days: weekend.", size: 2.9, colour: Palette.Quiet);
+        var description = $"{rows.Count} steps from {rows.Min(r => r.Start).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture)} "
+            + $"to {ends}; critical: {string.Join(", ", rows.Where(r => r.IsCritical).Select(r => r.Name))}.";
         return new Drawing(title, description, sheet.Finish(left + Days + 6, bottom + 10, title, description));
     }
 

@@ -63,7 +63,8 @@ internal static class Dimension
     {
         const double half = 0.42;
         sheet.Path(
-            [(x, y), (x + (Arrow * dx) - (half * dy), y + (Arrow * dy) + (half * dx)), (x + (Arrow * dx) + (half * dy), y + (Arrow * dy) - (half * dx))],
+            [(x, y), (x + (Arrow * dx) - (half * dy), y + (Arrow * dy) + (half * dx)),
+                (x + (Arrow * dx) + (half * dy), y + (Arrow * dy) - (half * dx))],
             closed: true, width: 0, fill: Theme.Palette.Ink);
     }
 

@@ -37,18 +37,22 @@ public sealed record DrawingModel(string Title, IReadOnlyList<OutlinePoint> Outl
     public IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [];
-        if (Outline.Count < 2) return [Finding.Error($"The outline of '{Title}' has {Outline.Count} points; a body needs at least 2, nose tip first.")];
+        if (Outline.Count < 2) return [Finding.Error($"The outline of '{Title}' has {Outline.Count} points; a body needs at least 2, "
+            + "nose tip first.")];
         Rising(Outline, "outline", findings);
         if (Vessel.Count > 0) Rising(Vessel, "vessel", findings);
         if (Vessel.Count == 1) findings.Add(Finding.Error("The vessel has one point; its inside needs at least 2, forward end first."));
-        if (Length.Meters <= 0 || Diameter.Meters <= 0) findings.Add(Finding.Error($"'{Title}' is {Length.Show()} long and {Diameter.Show()} across; both must be above 0."));
+        if (Length.Meters <= 0 || Diameter.Meters <= 0) findings.Add(Finding.Error($"'{Title}' is {Length.Show()} long and "
+            + $"{Diameter.Show()} across; both must be above 0."));
         var (nose, tail) = (Outline[0].Station, Outline[^1].Station);
         foreach (var (what, station) in Places())
         {
             if (station < nose || station > tail)
-                findings.Add(Finding.Error($"{what} is at {station.Show()}, off the body, which runs from {nose.Show()} to {tail.Show()}; measure it from the nose tip."));
+                findings.Add(Finding.Error($"{what} is at {station.Show()}, off the body, which runs from {nose.Show()} to "
+                    + $"{tail.Show()}; measure it from the nose tip."));
         }
-        if (WaterLevel is not null && Vessel.Count < 2) findings.Add(Finding.Error("There is a water level and no vessel; give the inside of the vessel."));
+        if (WaterLevel is not null && Vessel.Count < 2) findings.Add(Finding.Error("There is a water level and no vessel; give the "
+            + "inside of the vessel."));
         foreach (var fin in Fins)
         {
             if (fin.Count is < 2 or > 8) findings.Add(Finding.Error($"There are {fin.Count} fins in a set; it must be 2 to 8."));
@@ -70,9 +74,11 @@ public sealed record DrawingModel(string Title, IReadOnlyList<OutlinePoint> Outl
         for (var i = 0; i < points.Count; i++)
         {
             if (!double.IsFinite(points[i].Station.Meters) || !double.IsFinite(points[i].Radius.Meters) || points[i].Radius.Meters < 0)
-                findings.Add(Finding.Error($"Point {i + 1} of the {what} is at {points[i].Station.Show()}, radius {points[i].Radius.Show()}; both must be finite and the radius 0 or above."));
+                findings.Add(Finding.Error($"Point {i + 1} of the {what} is at {points[i].Station.Show()}, radius "
+                    + $"{points[i].Radius.Show()}; both must be finite and the radius 0 or above."));
             else if (i > 0 && points[i].Station < points[i - 1].Station)
-                findings.Add(Finding.Error($"Point {i + 1} of the {what} is at {points[i].Station.Show()}, before {points[i - 1].Station.Show()}; go from nose to tail."));
+                findings.Add(Finding.Error($"Point {i + 1} of the {what} is at {points[i].Station.Show()}, before "
+                    + $"{points[i - 1].Station.Show()}; go from nose to tail."));
         }
     }
 }

@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace NotebookKit.Charts.Drawings;
 
-/// <summary>A piece of a vessel's wall cut across, layer by layer, its thickness drawn larger than its curvature; every layer carries its true thickness.</summary>
+/// <summary>A piece of a vessel's wall cut across, layer by layer, its thickness drawn larger than its curvature; every layer carries its
+/// true thickness.</summary>
 public static class LayupDrawing
 {
     // On paper [mm]: the wall, its inner radius, and half the angle that is shown.
@@ -44,18 +45,23 @@ public static class LayupDrawing
         sheet.Text(cx, cy - Inner + 12, "inside", "middle", colour: Palette.Quiet);
         sheet.Text(cx, cy - Inner + 18, $"bore ⌀ {Mm(innerDiameter.Millimeters)} mm", "middle");
         var bottom = cy - Inner + 31;
-        sheet.Text(4, bottom, $"Wall {Mm(total)} mm in all. Thickness is drawn about {Math.Round(Wall / total):0} times its size, thin layers more; the curvature isn't to scale.", size: 2.9, colour: Palette.Quiet);
+        sheet.Text(4, bottom, $"Wall {Mm(total)} mm in all. Thickness is drawn about {Math.Round(Wall / total):0} times its size, thin "
+            + "layers more; the curvature isn't to scale.", size: 2.9, colour: Palette.Quiet);
         var width = Math.Max(190, layers.Max(l => LabelX + SvgSheet.WidthOf(l.Name) + SvgSheet.WidthOf(" 0.00 mm") + 6));
-        var description = $"Bore {Mm(innerDiameter.Millimeters)} mm; from inside out: {string.Join(", ", layers.Select(l => $"{l.Name} {Mm(l.Thickness.Millimeters)} mm"))}; wall {Mm(total)} mm in all.";
+        var description = $"Bore {Mm(innerDiameter.Millimeters)} mm; from inside out: "
+            + $"{string.Join(", ", layers.Select(l => $"{l.Name} {Mm(l.Thickness.Millimeters)} mm"))}; wall {Mm(total)} mm in all.";
         return new Drawing(title, description, sheet.Finish(width, bottom + 4, title, description));
     }
 
     private static List<Finding> Validate(Length innerDiameter, IReadOnlyList<WallLayer> layers)
     {
         List<Finding> findings = [];
-        if (innerDiameter.Millimeters is not (> 0 and < double.PositiveInfinity)) findings.Add(Finding.Error($"Bore is {innerDiameter.Show()}; it must be above 0."));
+        if (innerDiameter.Millimeters is not (> 0 and < double.PositiveInfinity))
+            findings.Add(Finding.Error($"Bore is {innerDiameter.Show()}; it must be above 0."));
         if (layers.Count == 0) findings.Add(Finding.Error("There are no layers; give at least one."));
-        findings.AddRange(layers.Where(l => l.Thickness.Millimeters is not (> 0 and < double.PositiveInfinity)).Select(l => Finding.Error($"Layer '{l.Name}' is {l.Thickness.Show()} thick; it must be above 0.")));
+        findings.AddRange(layers.Where(l => l.Thickness.Millimeters
+            is not (> 0 and < double.PositiveInfinity)).Select(l
+            => Finding.Error($"Layer '{l.Name}' is {l.Thickness.Show()} thick; it must be above 0.")));
         return findings;
     }
 
@@ -77,7 +83,8 @@ public static class LayupDrawing
             WallLayerKind.Cloth => (Palette.Tint(Palette.At(3), 0.15), Palette.At(3)),
             _ => (Palette.Tint(Palette.Ink, 0.13), Palette.Ink),
         };
-        sheet.Path(Arc(cx, cy, inner, -HalfAngle, HalfAngle).Concat(Arc(cx, cy, outer, HalfAngle, -HalfAngle)), closed: true, width: 0, fill: fill);
+        sheet.Path(Arc(cx, cy, inner, -HalfAngle, HalfAngle).Concat(Arc(cx, cy, outer, HalfAngle, -HalfAngle)), closed: true, width: 0,
+            fill: fill);
         Hatch(sheet, layer.Kind, ink, cx, cy, inner, outer);
         sheet.Path(Arc(cx, cy, inner, -HalfAngle, HalfAngle), closed: false, width: SvgSheet.Thick * 0.8);
         sheet.Path(Arc(cx, cy, outer, -HalfAngle, HalfAngle), closed: false, width: SvgSheet.Thick * 0.8);
@@ -86,7 +93,8 @@ public static class LayupDrawing
     private static void Hatch(SvgSheet sheet, WallLayerKind kind, string ink, double cx, double cy, double inner, double outer)
     {
         var mid = (inner + outer) / 2;
-        var step = kind switch { WallLayerKind.Sleeve => 3.4, WallLayerKind.Cloth => 3.4, WallLayerKind.Hoop => 2.2, WallLayerKind.Veil => 1.8, _ => 2.6 } / mid;
+        var step = kind switch { WallLayerKind.Sleeve => 3.4, WallLayerKind.Cloth => 3.4, WallLayerKind.Hoop => 2.2,
+            WallLayerKind.Veil => 1.8, _ => 2.6 } / mid;
         for (var a = -HalfAngle + (step / 2); a < HalfAngle - (step / 4); a += step)
         {
             var lean = 0.5 * (outer - inner) / mid;
@@ -132,7 +140,8 @@ public static class LayupDrawing
     private static IEnumerable<(double X, double Y)> Arc(double cx, double cy, double radius, double from, double to) =>
         Enumerable.Range(0, 41).Select(i => At(cx, cy, radius, from + ((to - from) * i / 40)));
 
-    private static (double X, double Y) At(double cx, double cy, double radius, double angle) => (cx + (radius * Math.Sin(angle)), cy - (radius * Math.Cos(angle)));
+    private static (double X, double Y) At(double cx, double cy, double radius, double angle)
+        => (cx + (radius * Math.Sin(angle)), cy - (radius * Math.Cos(angle)));
 
     private static string Mm(double mm) => mm.ToString(mm < 10 ? "0.##" : "0.#", CultureInfo.InvariantCulture);
 }

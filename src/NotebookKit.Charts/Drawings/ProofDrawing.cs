@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Charts.Drawings;
 
-/// <summary>How a proof with water is set up: vessel full of water under cover, pump and people at the stand-off, nobody in line of a closure. A scheme, not to scale.</summary>
+/// <summary>How a proof with water is set up: vessel full of water under cover, pump and people at the stand-off, nobody in line of a
+/// closure. A scheme, not to scale.</summary>
 public static class ProofDrawing
 {
     /// <summary>Draws the set-up.</summary>
@@ -16,7 +17,8 @@ public static class ProofDrawing
     {
         List<Finding> findings = [];
         if (proof <= GaugePressure.Zero) findings.Add(Finding.Error($"Proof pressure is {proof}; it must be above 0 bar gauge."));
-        if (standOff.Meters is not (> 0 and < double.PositiveInfinity)) findings.Add(Finding.Error($"Stand-off is {standOff.Show()}; it must be above 0."));
+        if (standOff.Meters is not (> 0 and < double.PositiveInfinity)) findings.Add(Finding.Error($"Stand-off is {standOff.Show()}; it "
+            + "must be above 0."));
         InvalidDesignException.ThrowIfAny("Drawing of a proof", findings);
         var sheet = new SvgSheet();
         sheet.Text(4, 7, $"Proof with water at {proof}", size: 4.6, bold: true);
@@ -25,8 +27,10 @@ public static class ProofDrawing
         Vessel(sheet);
         Pump(sheet);
         Dimension.Horizontal(sheet, 70, 150, 84, 75, 80, $"stand-off at least {standOff.Show()}");
-        sheet.Text(4, 94, "A scheme, not to scale. Bleed all air before pressure is raised; raise it in steps; nobody leaves cover before the gauge reads zero.", size: 2.9, colour: Palette.Quiet);
-        var description = $"Vessel full of water under cover at {proof}, pump, gauge and people at least {standOff.Show()} away and out of line of both closures, bleed at the highest point, vent line back to the pump.";
+        sheet.Text(4, 94, "A scheme, not to scale. Bleed all air before pressure is raised; raise it in steps; nobody leaves cover "
+            + "before the gauge reads zero.", size: 2.9, colour: Palette.Quiet);
+        var description = $"Vessel full of water under cover at {proof}, pump, gauge and people at least {standOff.Show()} away and out "
+            + "of line of both closures, bleed at the highest point, vent line back to the pump.";
         return new Drawing("Proof with water", description, sheet.Finish(200, 98, "Proof with water", description));
     }
 
@@ -57,7 +61,8 @@ public static class ProofDrawing
     private static void Vessel(SvgSheet sheet)
     {
         sheet.Open("vessel");
-        sheet.Path([(144, 40), (156, 40), (156, 62), (153, 66), (147, 66), (144, 62)], closed: true, fill: Palette.Tint(Palette.Water, 0.22));
+        sheet.Path([(144, 40), (156, 40), (156, 62), (153, 66), (147, 66), (144, 62)], closed: true,
+            fill: Palette.Tint(Palette.Water, 0.22));
         for (var y = 43.0; y < 63; y += 2.2) sheet.Line(145.2, y, 155, y, SvgSheet.Thin, Palette.Water, "2.4 1.4");
         sheet.Rectangle(148, 36, 4, 4, Palette.Paper, SvgSheet.Thick);
         sheet.Rectangle(148.5, 66, 3, 3, Palette.Paper, SvgSheet.Thick);

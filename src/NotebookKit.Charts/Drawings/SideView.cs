@@ -87,7 +87,8 @@ internal sealed class SideView
             var (a, b) = (outline[i - 1], outline[i]);
             if (stationMm > b.Station.Millimeters) continue;
             var span = b.Station.Millimeters - a.Station.Millimeters;
-            return span <= 0 ? b.Radius.Millimeters : a.Radius.Millimeters + ((b.Radius.Millimeters - a.Radius.Millimeters) * (stationMm - a.Station.Millimeters) / span);
+            return span <= 0 ? b.Radius.Millimeters : a.Radius.Millimeters
+                + ((b.Radius.Millimeters - a.Radius.Millimeters) * (stationMm - a.Station.Millimeters) / span);
         }
         return outline[^1].Radius.Millimeters;
     }

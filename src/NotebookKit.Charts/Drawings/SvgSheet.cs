@@ -5,7 +5,8 @@ using NotebookKit.Charts.Theme;
 namespace NotebookKit.Charts.Drawings;
 
 /// <summary>
-/// A sheet of paper in millimetres that collects SVG. Line widths follow the two-to-one rule of technical drawing (thick outlines, thin everything
+/// A sheet of paper in millimetres that collects SVG. Line widths follow the two-to-one rule of technical drawing (thick outlines, thin
+/// everything
 /// else). Every text is escaped; numbers are written with two decimals, so that one drawing is always the same text.
 /// </summary>
 internal sealed class SvgSheet
@@ -20,36 +21,47 @@ internal sealed class SvgSheet
     private readonly HashSet<string> _clips = [];
 
     public void Line(double x1, double y1, double x2, double y2, double width = Thin, string colour = Palette.Ink, string dash = "") =>
-        _body.Append(CultureInfo.InvariantCulture, $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"{Stroke(width, colour, dash)}/>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" "
+            + $"y2=\"{N(y2)}\"{Stroke(width, colour, dash)}/>\n");
 
-    public void Path(IEnumerable<(double X, double Y)> points, bool closed, double width = Thick, string colour = Palette.Ink, string fill = "none", string dash = "")
+    public void Path(IEnumerable<(double X, double Y)> points, bool closed, double width = Thick, string colour = Palette.Ink,
+        string fill = "none", string dash = "")
     {
         var list = string.Join(' ', points.Select(p => $"{N(p.X)},{N(p.Y)}"));
-        _body.Append(CultureInfo.InvariantCulture, $"<{(closed ? "polygon" : "polyline")} points=\"{list}\" fill=\"{fill}\"{Stroke(width, colour, dash)}/>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<{(closed ? "polygon" : "polyline")} points=\"{list}\" "
+            + $"fill=\"{fill}\"{Stroke(width, colour, dash)}/>\n");
     }
 
-    public void Rectangle(double x, double y, double width, double height, string fill, double stroke = Thin, string colour = Palette.Ink) =>
-        _body.Append(CultureInfo.InvariantCulture, $"<rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\" fill=\"{fill}\"{Stroke(stroke, colour, "")}/>\n");
+    public void Rectangle(double x, double y, double width, double height, string fill, double stroke = Thin,
+        string colour = Palette.Ink) =>
+        _body.Append(CultureInfo.InvariantCulture, $"<rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\" "
+            + $"fill=\"{fill}\"{Stroke(stroke, colour, "")}/>\n");
 
-    public void Circle(double x, double y, double radius, double width = Thick, string fill = "none", string colour = Palette.Ink, string dash = "") =>
-        _body.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\" fill=\"{fill}\"{Stroke(width, colour, dash)}/>\n");
+    public void Circle(double x, double y, double radius, double width = Thick, string fill = "none", string colour = Palette.Ink,
+        string dash = "") =>
+        _body.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\" "
+            + $"fill=\"{fill}\"{Stroke(width, colour, dash)}/>\n");
 
     /// <summary>Text; anchor start, middle or end; turned by a quarter when it stands upright.</summary>
-    public void Text(double x, double y, string text, string anchor = "start", double size = TextSize, bool bold = false, bool upright = false, string colour = Palette.Ink)
+    public void Text(double x, double y, string text, string anchor = "start", double size = TextSize, bool bold = false,
+        bool upright = false, string colour = Palette.Ink)
     {
         var turn = upright ? string.Create(CultureInfo.InvariantCulture, $" transform=\"rotate(-90 {N(x)} {N(y)})\"") : "";
         // A halo in the colour of the paper keeps the text readable where a thin line runs behind it.
         const string halo = " paint-order=\"stroke\" stroke=\"" + Palette.Paper + "\" stroke-width=\"0.9\"";
         var weight = bold ? " font-weight=\"600\"" : "";
-        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{weight}{halo} fill=\"{colour}\"{turn}>{Escape.Text(text)}</text>\n");
+        _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" "
+            + $"text-anchor=\"{anchor}\"{weight}{halo} fill=\"{colour}\"{turn}>{Escape.Text(text)}</text>\n");
     }
 
-    /// <summary>Whatever is drawn until <see cref="Close"/> is cut off at a rectangle. The name must be the same for the same rectangle only.</summary>
+    /// <summary>Whatever is drawn until <see cref="Close"/> is cut off at a rectangle. The name must be the same for the same rectangle
+    /// only.</summary>
     public void Clip(double x, double y, double width, double height)
     {
         // The name is made from the rectangle: two drawings on one page that share it also share the rectangle.
         var id = string.Create(CultureInfo.InvariantCulture, $"nk-clip-{N(x)}-{N(y)}-{N(width)}-{N(height)}").Replace('.', '_');
-        if (_clips.Add(id)) _body.Append(CultureInfo.InvariantCulture, $"<clipPath id=\"{id}\"><rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"/></clipPath>\n");
+        if (_clips.Add(id)) _body.Append(CultureInfo.InvariantCulture,
+            $"<clipPath id=\"{id}\"><rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"/></clipPath>\n");
         _body.Append(CultureInfo.InvariantCulture, $"<g clip-path=\"url(#{id})\">\n");
     }
 
@@ -76,7 +88,8 @@ internal sealed class SvgSheet
     public static double WidthOf(string text, double size = TextSize) => 0.56 * size * text.Length;
 
     private static string Stroke(double width, string colour, string dash) =>
-        width <= 0 ? "" : $" stroke=\"{colour}\" stroke-width=\"{N(width)}\" stroke-linejoin=\"round\"{(dash.Length > 0 ? $" stroke-dasharray=\"{dash}\"" : "")}";
+        width <= 0 ? "" : $" stroke=\"{colour}\" stroke-width=\"{N(width)}\" "
+            + $"stroke-linejoin=\"round\"{(dash.Length > 0 ? $" stroke-dasharray=\"{dash}\"" : "")}";
 
     private static string N(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 }

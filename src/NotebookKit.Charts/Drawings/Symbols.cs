@@ -11,5 +11,6 @@ internal static class Symbols
 
     /// <summary>An open diamond above the axis, its tip on it.</summary>
     public static void Pressure(SvgSheet sheet, double x, double axis) =>
-        sheet.Path([(x, axis), (x + 1.8, axis - 2), (x, axis - 4), (x - 1.8, axis - 2)], closed: true, width: SvgSheet.Thick * 0.8, fill: Palette.Paper);
+        sheet.Path([(x, axis), (x + 1.8, axis - 2), (x, axis - 4), (x - 1.8, axis - 2)], closed: true, width: SvgSheet.Thick * 0.8,
+            fill: Palette.Paper);
 }

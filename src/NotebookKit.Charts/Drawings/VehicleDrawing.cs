@@ -6,8 +6,10 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Drawings;
 
 /// <summary>
-/// A vehicle to scale from the side and from the front, with dimensions, water level, centres of gravity and pressure. Centre of gravity: a filled
-/// triangle below the axis, its tip on it. Centre of pressure: an open diamond above the axis. Both are named where they stand and in the legend.
+/// A vehicle to scale from the side and from the front, with dimensions, water level, centres of gravity and pressure. Centre of gravity: a
+/// filled
+/// triangle below the axis, its tip on it. Centre of pressure: an open diamond above the axis. Both are named where they stand and in the
+/// legend.
 /// </summary>
 /// <remarks>Source: line widths and dimensioning after ISO 128-2 and ISO 129-1 (unverified), scales ISO 5455:1979 (unverified).</remarks>
 public static class VehicleDrawing
@@ -36,7 +38,8 @@ public static class VehicleDrawing
         bottom = Math.Max(bottom, axis + reach + 13);
         bottom = Legend(sheet, model, view, bottom + 7);
         var width = Math.Max(FrontCentre(model, view, reach) + reach + 9, 175);
-        return new Drawing($"{model.Title}, side and front view", Describe(model), sheet.Finish(width, bottom + 3, $"{model.Title}, to scale", Describe(model)));
+        return new Drawing($"{model.Title}, side and front view", Describe(model),
+            sheet.Finish(width, bottom + 3, $"{model.Title}, to scale", Describe(model)));
     }
 
     private static double Reach(DrawingModel model) =>
@@ -47,7 +50,8 @@ public static class VehicleDrawing
 
     // How far the fins hang below the axis when one of them points up.
     private static double Hang(DrawingModel model) => model.Fins
-        .SelectMany(f => Enumerable.Range(0, f.Count).Select(k => -Math.Cos(2 * Math.PI * k / f.Count) * f.Corners.Max(c => c.Radius.Millimeters)))
+        .SelectMany(f => Enumerable.Range(0, f.Count).Select(k => -Math.Cos(2 * Math.PI * k / f.Count) * f.Corners.Max(c =>
+            c.Radius.Millimeters)))
         .Append(model.Diameter.Millimeters / 2).Max();
 
     private static void FrontView(SvgSheet sheet, DrawingModel model, SideView view, double axis, double reach)
@@ -57,12 +61,14 @@ public static class VehicleDrawing
         foreach (var fin in model.Fins)
         {
             var half = Math.Max(view.Size(fin.Thickness.Millimeters) / 2, 0.15);
-            var (root, tip) = (view.Size(fin.Corners.Min(c => c.Radius.Millimeters)), view.Size(fin.Corners.Max(c => c.Radius.Millimeters)));
+            var (root, tip) = (view.Size(fin.Corners.Min(c => c.Radius.Millimeters)),
+                view.Size(fin.Corners.Max(c => c.Radius.Millimeters)));
             for (var k = 0; k < fin.Count; k++)
             {
                 var (sin, cos) = Math.SinCos(2 * Math.PI * k / fin.Count);
                 (double, double) At(double out1, double side) => (x + (out1 * sin) + (side * cos), axis - (out1 * cos) + (side * sin));
-                sheet.Path([At(root, -half), At(tip, -half), At(tip, half), At(root, half)], closed: true, width: SvgSheet.Thick * 0.6, fill: Palette.Paper);
+                sheet.Path([At(root, -half), At(tip, -half), At(tip, half), At(root, half)], closed: true, width: SvgSheet.Thick * 0.6,
+                    fill: Palette.Paper);
             }
         }
         var radius = view.Size(model.Diameter.Millimeters / 2);
@@ -96,7 +102,8 @@ public static class VehicleDrawing
         return placed;
     }
 
-    private static void Labels(SvgSheet sheet, DrawingModel model, SideView view, double axis, double top, List<(StationMark Mark, double X, int Row)> labels)
+    private static void Labels(SvgSheet sheet, DrawingModel model, SideView view, double axis, double top,
+        List<(StationMark Mark, double X, int Row)> labels)
     {
         foreach (var (mark, x, row) in labels)
         {
@@ -131,11 +138,13 @@ public static class VehicleDrawing
             var root = fin.Corners.Where(c => c.Radius.Millimeters <= low + 0.5).Select(c => c.Station.Millimeters).ToList();
             var tip = view.Size(fin.Corners.Max(c => c.Radius.Millimeters));
             var behind = view.X(fin.Corners.Max(c => c.Station.Millimeters));
-            Dimension.Vertical(sheet, Math.Max(behind, view.X(model.Outline[^1].Station.Millimeters)) + 7, axis - tip, axis - view.Size(low), behind, behind, Mm(fin.Corners.Max(c => c.Radius.Millimeters) - low));
+            Dimension.Vertical(sheet, Math.Max(behind, view.X(model.Outline[^1].Station.Millimeters)) + 7, axis - tip,
+                axis - view.Size(low), behind, behind, Mm(fin.Corners.Max(c => c.Radius.Millimeters) - low));
             if (root.Count > 1 && root.Max() > root.Min())
             {
                 y += 3;
-                Dimension.Horizontal(sheet, view.X(root.Min()), view.X(root.Max()), y, axis + view.Size(low), axis + view.Size(low), Mm(root.Max() - root.Min()));
+                Dimension.Horizontal(sheet, view.X(root.Min()), view.X(root.Max()), y, axis + view.Size(low), axis + view.Size(low),
+                    Mm(root.Max() - root.Min()));
                 y += Row - 3;
             }
         }
@@ -148,10 +157,12 @@ public static class VehicleDrawing
             Symbols.Gravity(sheet, x, axis);
             sheet.Close();
         }
-        if (model.CentresOfGravity.Count > 0) sheet.Text(view.X(model.CentresOfGravity.Max(m => m.Station.Millimeters)) + 2.4, axis + 3.8, "CG", bold: true);
+        if (model.CentresOfGravity.Count > 0) sheet.Text(view.X(model.CentresOfGravity.Max(m => m.Station.Millimeters)) + 2.4, axis + 3.8,
+            "CG", bold: true);
         y += Row;
         var tail = view.X(model.Outline[^1].Station.Millimeters);
-        Dimension.Horizontal(sheet, view.Left, tail, y, axis, axis + view.Size(model.Outline[^1].Radius.Millimeters), Mm(model.Length.Millimeters));
+        Dimension.Horizontal(sheet, view.Left, tail, y, axis, axis + view.Size(model.Outline[^1].Radius.Millimeters),
+            Mm(model.Length.Millimeters));
         return y;
     }
 
@@ -170,10 +181,13 @@ public static class VehicleDrawing
                 sheet.Line(at - 1.4, y - 0.2, at + 3, y - 0.2, SvgSheet.Thin, Palette.Water, "2.4 1.4");
             });
         }
-        if (model.Vessel.Count > 1) Entry("inside of the vessel", at => sheet.Line(at - 3, y - 0.9, at + 3, y - 0.9, SvgSheet.Thin, Palette.Ink, SvgSheet.Hidden));
+        if (model.Vessel.Count > 1) Entry("inside of the vessel",
+            at => sheet.Line(at - 3, y - 0.9, at + 3, y - 0.9, SvgSheet.Thin, Palette.Ink, SvgSheet.Hidden));
         y += 5;
         var scale = view.Scale.ToString("0", CultureInfo.InvariantCulture);
-        sheet.Text(4, y, $"Dimensions in mm. Scale 1:{scale} on paper at full size{(view.Broken ? "; a plain stretch is left out between the wavy lines" : "")}.{Margins(model)}", size: 2.9, colour: Palette.Quiet);
+        sheet.Text(4, y, $"Dimensions in mm. Scale 1:{scale} on paper at full "
+            + $"size{(view.Broken ? "; a plain stretch is left out between the wavy lines" : "")}.{Margins(model)}", size: 2.9,
+            colour: Palette.Quiet);
         sheet.Close();
         return y;
 

@@ -16,11 +16,13 @@ public static class BurstChart
     {
         ArgumentNullException.ThrowIfNull(burst);
         ArgumentNullException.ThrowIfNull(ratings);
-        return PressureAxis.Require(burst, new EngineeringChart("Predicted burst pressure", Axis.For(burst), new Axis("Share of samples", "%"))
+        return PressureAxis.Require(burst, new EngineeringChart("Predicted burst pressure", Axis.For(burst),
+            new Axis("Share of samples", "%"))
         {
             Remark = $"{WholeNumber.Show(burst.Count)} samples",
             Marks = [new Histogram(burst) { Name = "" }],
-            Limits = [.. ratings.OrderBy(r => r.Value).Select(r => new LimitLine(r.Value.Bar, $"{r.Name} {r.Value}") { IsVertical = true })],
+            Limits = [.. ratings.OrderBy(r => r.Value).Select(r => new LimitLine(r.Value.Bar,
+                $"{r.Name} {r.Value}") { IsVertical = true })],
         }.Checked());
     }
 }

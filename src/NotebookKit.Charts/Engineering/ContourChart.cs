@@ -12,7 +12,8 @@ public static class ContourChart
     /// <param name="title">What it shows.</param>
     /// <param name="x">Values of the horizontal variable, rising.</param>
     /// <param name="y">Values of the vertical variable, rising.</param>
-    /// <param name="z">The value at each pair, row by row: all x at the first y, then all x at the second. Not a number leaves a blank.</param>
+    /// <param name="z">The value at each pair, row by row: all x at the first y, then all x at the second. Not a number leaves a
+    /// blank.</param>
     /// <exception cref="InvalidDesignException">Counts that don't match, values that don't rise, or nothing finite.</exception>
     public static EngineeringChart Draw(string title, Series x, Series y, Series z)
     {

@@ -16,7 +16,8 @@ public static class DragShareChart
     {
         ArgumentNullException.ThrowIfNull(speed);
         ArgumentNullException.ThrowIfNull(parts);
-        if (parts.Count == 0) throw new InvalidDesignException("Chart 'Drag by part'", [Finding.Error("There is no part to draw; give at least one column.")]);
+        if (parts.Count == 0) throw new InvalidDesignException("Chart 'Drag by part'",
+            [Finding.Error("There is no part to draw; give at least one column.")]);
         string[] names = [.. speed.Values.Select(v => v.ToString("G4", CultureInfo.InvariantCulture))];
         var what = parts[0].Unit == "-" ? "Drag coefficient" : "Drag";
         return new EngineeringChart("Drag by part", Axis.OfNames(speed.Name, speed.Unit), new Axis(what, parts[0].Unit))

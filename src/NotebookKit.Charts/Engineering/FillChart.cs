@@ -13,8 +13,10 @@ public static class FillChart
     /// <param name="temperature">Temperature of the gas.</param>
     /// <param name="rated">Rated pressure of the vessel.</param>
     /// <param name="events">Moments to mark: "valve shut".</param>
-    /// <exception cref="InvalidDesignException">Columns of different length, without values, or a pressure that isn't in bar gauge.</exception>
-    public static EngineeringChart Draw(Series time, Series pressure, Series temperature, GaugePressure rated, params IReadOnlyList<EventLine> events) =>
+    /// <exception cref="InvalidDesignException">Columns of different length, without values, or a pressure that isn't in bar
+    /// gauge.</exception>
+    public static EngineeringChart Draw(Series time, Series pressure, Series temperature, GaugePressure rated,
+        params IReadOnlyList<EventLine> events) =>
         PressureAxis.Require(pressure, TwinAxesChart.Draw("Fill", time, pressure, temperature, events))
             .With(new LimitLine(rated.Bar, $"rated {rated}") { Slot = 0 });
 }

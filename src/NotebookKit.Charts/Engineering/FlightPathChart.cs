@@ -21,7 +21,8 @@ public static class FlightPathChart
             Marks =
             [
                 new Path3D(east, north, height) { Name = "path" },
-                new Path3D(east, north, height with { Values = [.. height.Values.Select(_ => 0.0)] }) { Name = "shadow on the ground", Reference = true, Slot = 7 },
+                new Path3D(east, north, height with { Values = [.. height.Values.Select(_ => 0.0)] }) { Name = "shadow on the ground",
+                    Reference = true, Slot = 7 },
             ],
         }.Checked();
     }

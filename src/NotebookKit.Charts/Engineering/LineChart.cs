@@ -15,7 +15,8 @@ public static class LineChart
     public static EngineeringChart Draw(string title, Series x, params IReadOnlyList<Series> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        if (lines.Count == 0) throw new InvalidDesignException($"Chart '{title}'", [Finding.Error("There is no line to draw; give at least one column.")]);
+        if (lines.Count == 0) throw new InvalidDesignException($"Chart '{title}'",
+            [Finding.Error("There is no line to draw; give at least one column.")]);
         var name = lines.All(l => l.Name == lines[0].Name) ? lines[0].Name : title;
         return Draw(title, x, new Axis(name, lines[0].Unit), lines);
     }

@@ -13,19 +13,23 @@ public static class MarginChart
     /// <param name="margin">Static margin, in "calibres".</param>
     /// <param name="least">Minimum margin accepted [calibres]; above 0.</param>
     /// <param name="events">Moments to mark: "water out".</param>
-    /// <exception cref="InvalidDesignException">Columns of different length or without values, or a minimum margin that isn't above zero.</exception>
+    /// <exception cref="InvalidDesignException">Columns of different length or without values, or a minimum margin that isn't above
+    /// zero.</exception>
     public static EngineeringChart Draw(Series x, Series margin, double least, params IReadOnlyList<EventLine> events)
     {
         ArgumentNullException.ThrowIfNull(margin);
         ArgumentNullException.ThrowIfNull(events);
         if (least is not > 0)
-            throw new InvalidDesignException("Margin chart", [Finding.Error($"Minimum margin is {Digits.Round(least)} calibres; it must be above 0 calibres, else the vehicle isn't stable.")]);
+            throw new InvalidDesignException("Margin chart",
+                [Finding.Error($"Minimum margin is {Digits.Round(least)} calibres; it must be above 0 calibres, else the vehicle "
+                + "isn't stable.")]);
         var lowest = margin.Values.Where(double.IsFinite).DefaultIfEmpty(0).Min();
         return new EngineeringChart("Static margin", Axis.For(x), Axis.For(margin))
         {
             Marks = [new Curve(x, margin)],
             Events = events,
-            Limits = [new LimitLine(least, $"least accepted {Digits.Round(least, 2)} {(least == 1 ? margin.Unit.TrimEnd('s') : margin.Unit)}")],
+            Limits = [new LimitLine(least, $"least accepted {Digits.Round(least, 2)} "
+                + $"{(least == 1 ? margin.Unit.TrimEnd('s') : margin.Unit)}")],
             Spans = [new ShadedSpan(Math.Min(0, lowest), least, "") { Across = true, Forbidden = true }],
         }.Checked();
     }

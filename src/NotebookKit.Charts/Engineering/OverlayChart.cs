@@ -15,11 +15,14 @@ public static class OverlayChart
     /// <param name="measured">The measurement.</param>
     /// <param name="lower">Lower edge of what the prediction allows; none draws no band.</param>
     /// <param name="upper">Upper edge of what the prediction allows.</param>
-    /// <exception cref="InvalidDesignException">Units that differ, columns of different length, or one edge of the band without the other.</exception>
-    public static EngineeringChart Draw(string title, Series x, Series predicted, Series measuredX, Series measured, Series? lower = null, Series? upper = null)
+    /// <exception cref="InvalidDesignException">Units that differ, columns of different length, or one edge of the band without the
+    /// other.</exception>
+    public static EngineeringChart Draw(string title, Series x, Series predicted, Series measuredX, Series measured, Series? lower = null,
+        Series? upper = null)
     {
         if (lower is null != upper is null)
-            throw new InvalidDesignException($"Chart '{title}'", [Finding.Error("A band needs both a lower and an upper edge; one is missing.")]);
+            throw new InvalidDesignException($"Chart '{title}'",
+                [Finding.Error("A band needs both a lower and an upper edge; one is missing.")]);
         List<Mark> marks = [];
         if (lower is not null && upper is not null) marks.Add(new Band(x, lower, upper) { Slot = 0 });
         marks.Add(new Curve(x, predicted) { Slot = 0, Name = $"{predicted.Name}, predicted" });

@@ -5,7 +5,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Engineering;
 
 /// <summary>
-/// What a gain costs: rated pressure against mass for every layup in stock. Choices that nothing beats are joined by a line; the refused ones stay in
+/// What a gain costs: rated pressure against mass for every layup in stock. Choices that nothing beats are joined by a line; the refused
+/// ones stay in
 /// sight with their reason.
 /// </summary>
 public static class ParetoChart
@@ -17,7 +18,8 @@ public static class ParetoChart
     /// <param name="names">What each is.</param>
     /// <param name="refusedBecause">Why a candidate was refused; empty for those that stand. One a candidate, or none at all.</param>
     /// <exception cref="InvalidDesignException">Columns of different length, or nothing to draw.</exception>
-    public static EngineeringChart Draw(string title, Series cost, Series gain, IReadOnlyList<string> names, IReadOnlyList<string>? refusedBecause = null)
+    public static EngineeringChart Draw(string title, Series cost, Series gain, IReadOnlyList<string> names,
+        IReadOnlyList<string>? refusedBecause = null)
     {
         ArgumentNullException.ThrowIfNull(cost);
         ArgumentNullException.ThrowIfNull(gain);
@@ -27,7 +29,8 @@ public static class ParetoChart
         {
             throw new InvalidDesignException(
                 $"Chart '{title}'",
-                [Finding.Error($"There are {cost.Count} costs, {gain.Count} gains, {names.Count} names and {reasons.Count} reasons; give one of each a candidate.")]);
+                [Finding.Error($"There are {cost.Count} costs, {gain.Count} gains, {names.Count} names and {reasons.Count} reasons; give "
+                    + "one of each a candidate.")]);
         }
         var standing = Enumerable.Range(0, cost.Count).Where(i => reasons[i].Length == 0).ToList();
         var front = Front(cost, gain, standing);
@@ -54,7 +57,8 @@ public static class ParetoChart
     internal static List<int> Front(Series cost, Series gain, IEnumerable<int> among)
     {
         List<int> front = [];
-        foreach (var i in among.Where(i => double.IsFinite(cost[i]) && double.IsFinite(gain[i])).OrderBy(i => cost[i]).ThenByDescending(i => gain[i]))
+        foreach (var i in among.Where(i => double.IsFinite(cost[i])
+            && double.IsFinite(gain[i])).OrderBy(i => cost[i]).ThenByDescending(i => gain[i]))
         {
             if (front.Count == 0 || gain[i] > gain[front[^1]]) front.Add(i);
         }

@@ -13,7 +13,8 @@ public static class PartMarginsChart
     /// <param name="working">Working pressure; none where there is no rating yet.</param>
     /// <param name="proof">Proof pressure; none where there is no rating yet.</param>
     /// <exception cref="InvalidDesignException">No parts, or two of one name.</exception>
-    public static EngineeringChart Draw(IReadOnlyList<(string Part, GaugePressure Fails)> parts, GaugePressure? working = null, GaugePressure? proof = null)
+    public static EngineeringChart Draw(IReadOnlyList<(string Part, GaugePressure Fails)> parts, GaugePressure? working = null,
+        GaugePressure? proof = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
         // Bars are laid from the bottom up, so the weakest, last here, stands on top.
@@ -30,7 +31,8 @@ public static class PartMarginsChart
                     Labels = [.. sorted.Select((p, i) => $"{p.Fails}{(working is { Pascals: > 0 } w ? $", {Digits.Round(p.Fails / w, 2)} × working" : "")}{(i == sorted.Count - 1 ? ": weakest" : "")}")],
                 },
             ],
-            Limits = [.. new[] { ("working", working), ("proof", proof) }.Where(l => l.Item2 is not null).Select(l => new LimitLine(l.Item2!.Value.Bar, $"{l.Item1} {l.Item2}") { IsVertical = true })],
+            Limits = [.. new[] { ("working", working), ("proof", proof) }.Where(l => l.Item2
+                is not null).Select(l => new LimitLine(l.Item2!.Value.Bar, $"{l.Item1} {l.Item2}") { IsVertical = true })],
         }.Checked();
     }
 }

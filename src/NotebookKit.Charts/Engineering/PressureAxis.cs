@@ -13,5 +13,6 @@ internal static class PressureAxis
             ? chart
             : throw new InvalidDesignException(
                 $"Chart '{chart.Title}'",
-                [Finding.Error($"'{pressure.Name}' is in {pressure.Unit}; the limits of this chart are in {Unit}, so bring the column to {Unit}.")]);
+                [Finding.Error($"'{pressure.Name}' is in {pressure.Unit}; the limits of this chart are in {Unit}, so bring the "
+                    + $"column to {Unit}.")]);
 }

@@ -13,9 +13,12 @@ public static class TrackChart
     /// <exception cref="InvalidDesignException">Columns of different length or unit.</exception>
     public static EngineeringChart Draw(Series east, Series north)
     {
-        var chart = new EngineeringChart("Flight seen from above", Axis.For(east), Axis.For(north)) { Marks = [new Curve(east, north) { Name = "track" }], EqualScale = true }.Checked();
+        var chart = new EngineeringChart("Flight seen from above", Axis.For(east),
+            Axis.For(north)) { Marks = [new Curve(east, north) { Name = "track" }], EqualScale = true }.Checked();
         return chart.With(
-            new Points(east with { Values = [east[0]] }, north with { Values = [north[0]] }) { Name = "pad", Shape = PointShape.Square, Slot = 7, Size = 11 },
-            new Points(east with { Values = [east[^1]] }, north with { Values = [north[^1]] }) { Name = "landing", Shape = PointShape.Triangle, Slot = 1, Size = 12 });
+            new Points(east with { Values = [east[0]] }, north with { Values = [north[0]] }) { Name = "pad", Shape = PointShape.Square,
+                Slot = 7, Size = 11 },
+            new Points(east with { Values = [east[^1]] }, north with { Values = [north[^1]] }) { Name = "landing",
+                Shape = PointShape.Triangle, Slot = 1, Size = 12 });
     }
 }

@@ -23,7 +23,8 @@ public static class TwinAxesChart
         return new EngineeringChart(title, Axis.For(x), Axis.For(left))
         {
             Right = Axis.For(right),
-            Marks = [new Curve(x, left) { Name = $"{left.Name} (left)" }, new Curve(x, right) { Name = $"{right.Name} (right)", OnRight = true }],
+            Marks = [new Curve(x, left) { Name = $"{left.Name} (left)" },
+                new Curve(x, right) { Name = $"{right.Name} (right)", OnRight = true }],
             Events = events,
         }.Checked();
     }

@@ -4,11 +4,13 @@ namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
 /// Explorers over a model of one's own: inputs, and a lambda from their values to a curve and numbers.
-/// <c>Explore.Over("Thrust", ExplorerInput.Between("Pressure", 10.BarGauge(), 50.BarGauge()), p => Explored.Curve(time, ThrustAt(p)))</c> shows a figure whose settings are
+/// <c>Explore.Over("Thrust", ExplorerInput.Between("Pressure", 10.BarGauge(), 50.BarGauge()), p => Explored.Curve(time, ThrustAt(p)))</c>
+/// shows a figure whose settings are
 /// computed beforehand; <c>.Live()</c> on it calls the lambda itself while the reader drags.
 /// </summary>
 /// <remarks>
-/// The lambda is called from several threads at once. Where it refuses a design (<see cref="InvalidDesignException"/>, <see cref="OutOfRangeException"/>), the figure shows
+/// The lambda is called from several threads at once. Where it refuses a design (<see cref="InvalidDesignException"/>,
+/// <see cref="OutOfRangeException"/>), the figure shows
 /// the reason there; the setting the reader starts with has to have an answer.
 /// </remarks>
 public static class Explore
@@ -34,7 +36,8 @@ public static class Explore
     /// <param name="b">Second input.</param>
     /// <param name="model">The answer to a setting.</param>
     /// <exception cref="InvalidDesignException">A input is out of range, the grid is too large, or the model refuses the start.</exception>
-    public static Explorer Over<TFirst, TSecond>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, Func<TFirst, TSecond, Explored> model)
+    public static Explorer Over<TFirst, TSecond>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, Func<TFirst, TSecond,
+        Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
@@ -52,7 +55,8 @@ public static class Explore
     /// <param name="c">Third input.</param>
     /// <param name="model">The answer to a setting.</param>
     /// <exception cref="InvalidDesignException">A input is out of range, the grid is too large, or the model refuses the start.</exception>
-    public static Explorer Over<TFirst, TSecond, TThird>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b, ExplorerInput<TThird> c, Func<TFirst, TSecond, TThird, Explored> model)
+    public static Explorer Over<TFirst, TSecond, TThird>(string title, ExplorerInput<TFirst> a, ExplorerInput<TSecond> b,
+        ExplorerInput<TThird> c, Func<TFirst, TSecond, TThird, Explored> model)
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
@@ -66,7 +70,8 @@ public static class Explore
         InvalidDesignException.ThrowIfAny($"Explorer '{title}'", [.. parameters.SelectMany(p => p.Validate())]);
         var first = Begin(title, parameters, model);
         return Explorer.Build(
-            title, Axis.For(first.X), Axis.For(first.Y), parameters, [.. first.Numbers.Select(n => new ExplorerNumber(n.Name, n.Unit))], Answer);
+            title, Axis.For(first.X), Axis.For(first.Y), parameters, [.. first.Numbers.Select(n => new ExplorerNumber(n.Name, n.Unit))],
+                Answer);
 
         ExplorerState Answer(IReadOnlyList<double> setting)
         {
@@ -89,13 +94,15 @@ public static class Explore
         }
         catch (Exception e) when (Reason(e) is { } reason)
         {
-            throw new InvalidDesignException($"Explorer '{title}'", [Finding.Error($"The model refuses the setting that the reader starts with: {reason}")]);
+            throw new InvalidDesignException($"Explorer '{title}'",
+                [Finding.Error($"The model refuses the setting that the reader starts with: {reason}")]);
         }
     }
 
     private static string? Reason(Exception e) => e switch
     {
-        InvalidDesignException design => design.Findings.FirstOrDefault(f => f.Severity == FindingSeverity.Error)?.Message ?? design.Message,
+        InvalidDesignException design => design.Findings.FirstOrDefault(f => f.Severity == FindingSeverity.Error)?.Message
+            ?? design.Message,
         OutOfRangeException => e.Message,
         _ => null,
     };

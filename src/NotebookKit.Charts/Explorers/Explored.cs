@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Charts.Explorers;
 
-/// <summary>A model's answer to one setting: a curve and, beside it, numbers. <c>Explored.Curve(time, height).With("Apogee", flight.Apogee)</c>.</summary>
+/// <summary>A model's answer to one setting: a curve and, beside it, numbers. <c>Explored.Curve(time, height).With("Apogee",
+/// flight.Apogee)</c>.</summary>
 public sealed record Explored
 {
     // More points than that nobody sees, and a page holds every setting's.
@@ -62,20 +63,24 @@ public sealed record Explored
     {
         var names = Numbers.Select(n => n.Name);
         if (!names.SequenceEqual(first.Numbers.Select(n => n.Name)))
-            return ExplorerState.Refused($"The model gives the numbers '{string.Join(", ", names)}' here and '{string.Join(", ", first.Numbers.Select(n => n.Name))}' at the start; give the same ones everywhere.");
+            return ExplorerState.Refused($"The model gives the numbers '{string.Join(", ", names)}' here and "
+                + $"'{string.Join(", ", first.Numbers.Select(n => n.Name))}' at the start; give the same ones everywhere.");
         if (X.Count != Y.Count || X.Count < 2)
-            return ExplorerState.Refused($"The curve has {X.Count} horizontal and {Y.Count} vertical values; it needs as many of both, 2 or more.");
+            return ExplorerState.Refused($"The curve has {X.Count} horizontal and {Y.Count} vertical values; it needs as many of "
+                + "both, 2 or more.");
         // Point i of every curve has to mean the same: the same share of its extent.
         var (x, y) = X.Count == first.Points ? (X.Values, Y.Values) : Sampled(first.Points);
         return new ExplorerState { X = x, Y = y, Numbers = [.. Numbers.Zip(first.Numbers, (n, f) => n.In(f))] };
     }
 
-    private (IReadOnlyList<double> X, IReadOnlyList<double> Y) Sampled(int points) => CurveSampling.Between(X, Y, X[0], X[X.Count - 1], points);
+    private (IReadOnlyList<double> X, IReadOnlyList<double> Y) Sampled(int points)
+        => CurveSampling.Between(X, Y, X[0], X[X.Count - 1], points);
 
     private Explored Add(Number number) => this with { Numbers = [.. Numbers, number] };
 
     internal sealed record Number(string Name, string Unit, double Value, IQuantity? Quantity)
     {
-        public double In(Number first) => Quantity is not null && first.Quantity is not null && Unit != first.Unit ? Quantity.As(first.Quantity.Unit) : Value;
+        public double In(Number first) => Quantity is not null && first.Quantity is not null && Unit != first.Unit
+            ? Quantity.As(first.Quantity.Unit) : Value;
     }
 }

@@ -4,7 +4,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
-/// A figure that answers while it is dragged, with no notebook behind it: the model is computed beforehand on a grid of settings, and the page
+/// A figure that answers while it is dragged, with no notebook behind it: the model is computed beforehand on a grid of settings, and the
+/// page
 /// interpolates between them. How far off that was found to be is stated beside it.
 /// </summary>
 public sealed record Explorer
@@ -35,7 +36,8 @@ public sealed record Explorer
     /// <summary>Vertical axis of the curve.</summary>
     public Axis Y => _grid.Y;
 
-    /// <summary>The model itself: its answer for one setting, the parameters in their order and unit. For whoever can compute while the reader drags.</summary>
+    /// <summary>The model itself: its answer for one setting, the parameters in their order and unit. For whoever can compute while the
+    /// reader drags.</summary>
     public Func<IReadOnlyList<double>, ExplorerState> Model { get; }
 
     /// <summary>How far interpolation is from the model.</summary>
@@ -53,10 +55,13 @@ public sealed record Explorer
     /// <param name="y">Vertical axis of the curve.</param>
     /// <param name="parameters">What is dragged; 1 to 4.</param>
     /// <param name="numbers">What is shown beside the curve.</param>
-    /// <param name="model">The answer for one setting, the parameters in their order and unit. It is called from several threads at once.</param>
-    /// <exception cref="InvalidDesignException">A parameter is out of range, the grid is too large, or the model's answers don't fit together.</exception>
+    /// <param name="model">The answer for one setting, the parameters in their order and unit. It is called from several threads at
+    /// once.</param>
+    /// <exception cref="InvalidDesignException">A parameter is out of range, the grid is too large, or the model's answers don't fit
+    /// together.</exception>
     public static Explorer Build(
-        string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers, Func<IReadOnlyList<double>, ExplorerState> model)
+        string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers,
+            Func<IReadOnlyList<double>, ExplorerState> model)
     {
         ArgumentNullException.ThrowIfNull(parameters);
         ArgumentNullException.ThrowIfNull(numbers);
@@ -72,13 +77,16 @@ public sealed record Explorer
     public ExplorerState At(params IReadOnlyList<double> setting)
     {
         ArgumentNullException.ThrowIfNull(setting);
-        if (setting.Count != Parameters.Count) throw new InvalidDesignException($"Explorer '{Title}'", [Finding.Error($"There are {setting.Count} values for {Parameters.Count} parameters; give one each.")]);
+        if (setting.Count != Parameters.Count) throw new InvalidDesignException($"Explorer '{Title}'",
+            [Finding.Error($"There are {setting.Count} values for {Parameters.Count} parameters; give one each.")]);
         foreach (var (value, parameter) in setting.Zip(Parameters))
-            new ValidRange<double>(parameter.From, parameter.To).Check(value, $"{parameter.Name} in {parameter.Unit}", "The figure was computed for this range only.");
+            new ValidRange<double>(parameter.From, parameter.To).Check(value, $"{parameter.Name} in {parameter.Unit}",
+                "The figure was computed for this range only.");
         return _grid.At(setting);
     }
 
-    /// <summary>The figure as a piece of HTML with its data; it comes alive where <see cref="ExplorerScript.Text"/> runs after it.</summary>
+    /// <summary>The figure as a piece of HTML with its data; it comes alive where <see cref="ExplorerScript.Text"/> runs after
+    /// it.</summary>
     public string ToHtml() => ExplorerHtml.Write(this, _grid);
 
     /// <summary>The error of interpolation in words.</summary>
@@ -100,12 +108,14 @@ public sealed record Explorer
 
     private static IEnumerable<Finding> Validate(IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers)
     {
-        if (parameters.Count is < 1 or > 4) yield return Finding.Error($"There are {parameters.Count} parameters to drag; it must be 1 to 4.");
+        if (parameters.Count is < 1 or > 4) yield return Finding.Error($"There are {parameters.Count} parameters to drag; it "
+            + "must be 1 to 4.");
         foreach (var finding in parameters.SelectMany(p => p.Validate())) yield return finding;
         foreach (var number in numbers.Where(n => string.IsNullOrWhiteSpace(n.Unit)))
             yield return Finding.Error($"'{number.Name}' has no unit. Give one; \"-\" says that it is a plain ratio.");
         var settings = parameters.Aggregate(1L, (n, p) => n * Math.Max(p.Points, 1));
-        if (settings > 20_000) yield return Finding.Error($"There are {settings} settings to compute; take fewer values a parameter, 20 000 in all at most.");
+        if (settings > 20_000) yield return Finding.Error($"There are {settings} settings to compute; take fewer values a parameter, 20 "
+            + "000 in all at most.");
     }
 }
 

@@ -8,7 +8,8 @@ internal sealed class ExplorerGrid
 {
     private readonly ExplorerState[] _states;
 
-    private ExplorerGrid(string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers, ExplorerState[] states)
+    private ExplorerGrid(string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers,
+        ExplorerState[] states)
     {
         (Title, X, Y, Parameters, Numbers, _states) = (title, x, y, parameters, numbers, states);
         CurvePoints = states.FirstOrDefault(s => s.RefusedBecause.Length == 0)?.X.Count ?? 0;
@@ -30,7 +31,8 @@ internal sealed class ExplorerGrid
     public int CurvePoints { get; }
 
     public static ExplorerGrid Compute(
-        string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers, Func<IReadOnlyList<double>, ExplorerState> model)
+        string title, Axis x, Axis y, IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers,
+            Func<IReadOnlyList<double>, ExplorerState> model)
     {
         var states = new ExplorerState[parameters.Aggregate(1, (n, p) => n * p.Points)];
         // Each setting has its own place, so the answer doesn't depend on how many threads there are.
@@ -112,11 +114,14 @@ internal sealed class ExplorerGrid
         {
             var row = Parameters[d].WeightsAt(places[d], linear);
             var points = Parameters[d].Points;
-            nodes = [.. nodes.SelectMany(n => row.Where(w => w.Weight != 0).Select(w => ((n.Node * points) + w.Index, n.Weight * w.Weight)))];
+            nodes = [.. nodes.SelectMany(n => row.Where(w => w.Weight != 0).Select(w => ((n.Node * points) + w.Index,
+                n.Weight * w.Weight)))];
         }
         if (nodes.Any(n => _states[n.Node].RefusedBecause.Length > 0)) return null;
-        double[] Sum(int count, Func<ExplorerState, IReadOnlyList<double>> column) => [.. Enumerable.Range(0, count).Select(i => nodes.Sum(n => n.Weight * column(_states[n.Node])[i]))];
-        return new ExplorerState { X = Sum(CurvePoints, s => s.X), Y = Sum(CurvePoints, s => s.Y), Numbers = Sum(Numbers.Count, s => s.Numbers) };
+        double[] Sum(int count, Func<ExplorerState, IReadOnlyList<double>> column)
+            => [.. Enumerable.Range(0, count).Select(i => nodes.Sum(n => n.Weight * column(_states[n.Node])[i]))];
+        return new ExplorerState { X = Sum(CurvePoints, s => s.X), Y = Sum(CurvePoints, s => s.Y),
+            Numbers = Sum(Numbers.Count, s => s.Numbers) };
     }
 
     // A cell with a refused corner is refused; the reason is that of the refused corner nearest to the place.
@@ -126,7 +131,9 @@ internal sealed class ExplorerGrid
         for (var d = 0; d < places.Length; d++)
         {
             var (points, place, parameter) = (Parameters[d].Points, places[d], Parameters[d]);
-            corners = [.. corners.SelectMany(c => parameter.WeightsAt(place, linear: true).Where(w => w.Weight != 0).Select(w => ((c.Node * points) + w.Index, c.Distance + Math.Abs(place - w.Index))))];
+            corners = [.. corners.SelectMany(c => parameter.WeightsAt(place,
+                linear: true).Where(w => w.Weight != 0).Select(w
+                => ((c.Node * points) + w.Index, c.Distance + Math.Abs(place - w.Index))))];
         }
         return _states[corners.Where(c => _states[c.Node].RefusedBecause.Length > 0).MinBy(c => c.Distance).Node];
     }
@@ -140,7 +147,8 @@ internal sealed class ExplorerGrid
             yield break;
         }
         if (CurvePoints < 2 || answers.Any(s => s.X.Count != CurvePoints || s.Y.Count != CurvePoints))
-            yield return Finding.Error("The curves of the settings don't all have the same number of points, at least 2; sample them alike.");
+            yield return Finding.Error("The curves of the settings don't all have the same number of points, at least 2; "
+                + "sample them alike.");
         if (answers.Any(s => s.Numbers.Count != Numbers.Count))
             yield return Finding.Error($"The model doesn't give {Numbers.Count} numbers for every setting.");
         if (answers.Any(s => s.X.Concat(s.Y).Concat(s.Numbers).Any(v => !double.IsFinite(v))))

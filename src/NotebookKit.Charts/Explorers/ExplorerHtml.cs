@@ -24,7 +24,8 @@ internal static class ExplorerHtml
         var html = new StringBuilder();
         html.Append("<div class=\"nk-explorer\"><h4>").Append(Escape.Text(explorer.Title)).Append("</h4>");
         if (explorer.Remark.Length > 0) html.Append("<p class=\"nk-note\">").Append(Escape.Text(explorer.Remark)).Append("</p>");
-        html.Append("<div class=\"nk-explorer-live\"></div><div class=\"nk-explorer-still\">").Append(Still(explorer, start)).Append("</div>");
+        html.Append("<div class=\"nk-explorer-live\"></div><div class=\"nk-explorer-still\">").Append(Still(explorer,
+            start)).Append("</div>");
         html.Append("<p class=\"nk-note\">").Append(Escape.Text(explorer.ErrorText())).Append("</p>");
         html.Append("<script type=\"application/json\" class=\"nk-explorer-data\">").Append(Data(explorer, grid)).Append("</script></div>");
         return html.ToString();
@@ -33,10 +34,12 @@ internal static class ExplorerHtml
     private static string Still(Explorer explorer, ExplorerState start)
     {
         if (start.RefusedBecause.Length > 0) return $"<p>{Escape.Text(start.RefusedBecause)}</p>";
-        var chart = LineChart.Draw(explorer.Title, new Series(explorer.X.Name, explorer.X.Unit, start.X), explorer.Y, new Series(explorer.Y.Name, explorer.Y.Unit, start.Y)) with
+        var chart = LineChart.Draw(explorer.Title, new Series(explorer.X.Name, explorer.X.Unit, start.X), explorer.Y,
+            new Series(explorer.Y.Name, explorer.Y.Unit, start.Y)) with
         {
             Remark = string.Join(", ", explorer.Parameters.Select(p => $"{p.Name.ToLowerInvariant()} {p.Show(p.Start)}"))
-                + ": " + string.Join(", ", explorer.Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(start.Numbers[i])} {n.Unit}")),
+                + ": " + string.Join(", ", explorer.Numbers.Select((n,
+                    i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(start.Numbers[i])} {n.Unit}")),
         };
         return chart.ToSvg();
     }
@@ -82,7 +85,8 @@ internal static class ExplorerHtml
             writer.WriteEndArray();
             Reasons(writer, grid);
             writer.WriteStartObject("colours");
-            foreach (var (name, colour) in new[] { ("line", Palette.At(0)), ("start", Palette.At(7)), ("grid", Palette.Grid), ("frame", Palette.Frame), ("ink", Palette.Ink), ("paper", Palette.Paper) }) writer.WriteString(name, colour);
+            foreach (var (name, colour) in new[] { ("line", Palette.At(0)), ("start", Palette.At(7)), ("grid", Palette.Grid),
+                ("frame", Palette.Frame), ("ink", Palette.Ink), ("paper", Palette.Paper) }) writer.WriteString(name, colour);
             writer.WriteEndObject();
             writer.WriteEndObject();
         }
@@ -91,7 +95,8 @@ internal static class ExplorerHtml
 
     private static void Block(Utf8JsonWriter writer, string name, ExplorerGrid grid, int count, Func<ExplorerState, int, double> value)
     {
-        var known = grid.States.Where(s => s.RefusedBecause.Length == 0).SelectMany(s => Enumerable.Range(0, count).Select(i => value(s, i))).ToList();
+        var known = grid.States.Where(s => s.RefusedBecause.Length == 0).SelectMany(s => Enumerable.Range(0,
+            count).Select(i => value(s, i))).ToList();
         var (low, high) = (known.Min(), known.Max());
         var bytes = new byte[2 * count * grid.States.Count];
         var at = 0;
@@ -99,7 +104,8 @@ internal static class ExplorerHtml
         {
             for (var i = 0; i < count; i++, at += 2)
             {
-                var step = state.RefusedBecause.Length > 0 ? Refused : high > low ? (ushort)Math.Round(Steps * (value(state, i) - low) / (high - low)) : (ushort)0;
+                var step = state.RefusedBecause.Length > 0 ? Refused : high > low
+                    ? (ushort)Math.Round(Steps * (value(state, i) - low) / (high - low)) : (ushort)0;
                 BinaryPrimitives.WriteUInt16LittleEndian(bytes.AsSpan(at), step);
             }
         }
@@ -120,7 +126,8 @@ internal static class ExplorerHtml
         writer.WriteStartObject("refused");
         for (var node = 0; node < grid.States.Count; node++)
         {
-            if (grid.States[node].RefusedBecause.Length > 0) writer.WriteNumber(node.ToString(CultureInfo.InvariantCulture), reasons.IndexOf(grid.States[node].RefusedBecause));
+            if (grid.States[node].RefusedBecause.Length > 0) writer.WriteNumber(node.ToString(CultureInfo.InvariantCulture),
+                reasons.IndexOf(grid.States[node].RefusedBecause));
         }
         writer.WriteEndObject();
     }

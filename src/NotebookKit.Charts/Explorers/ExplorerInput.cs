@@ -5,7 +5,8 @@ using UnitsNet;
 namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
-/// What the reader moves in an explorer over a model of one's own: <c>ExplorerInput.Between("Pressure", 10.BarGauge(), 50.BarGauge())</c> is dragged,
+/// What the reader moves in an explorer over a model of one's own: <c>ExplorerInput.Between("Pressure", 10.BarGauge(), 50.BarGauge())</c>
+/// is dragged,
 /// <c>ExplorerInput.Among("Sleeve", sleeves, s => s.Name)</c> is picked from a list.
 /// </summary>
 public static class ExplorerInput
@@ -24,7 +25,8 @@ public static class ExplorerInput
     {
         var (low, high) = ((double)from.Value, to.As(from.Unit));
         var unit = from.UnitSymbol() is { Length: > 0 } symbol ? symbol : "-";
-        return new(new(name, unit, low, high, points, start?.As(from.Unit) ?? (low + high) / 2), value => (T)Quantity.From(value, from.Unit));
+        return new(new(name, unit, low, high, points, start?.As(from.Unit) ?? (low + high) / 2),
+            value => (T)Quantity.From(value, from.Unit));
     }
 
     /// <summary>A gauge pressure to drag.</summary>
@@ -33,7 +35,8 @@ public static class ExplorerInput
     /// <param name="to">Greatest pressure; above the least.</param>
     /// <param name="start">Where the reader starts; in the middle where none is given.</param>
     /// <param name="points">How many values a page without a session is given; 2 to 41.</param>
-    public static ExplorerInput<GaugePressure> Between(string name, GaugePressure from, GaugePressure to, GaugePressure? start = null, int points = UsualPoints) =>
+    public static ExplorerInput<GaugePressure> Between(string name, GaugePressure from, GaugePressure to, GaugePressure? start = null,
+        int points = UsualPoints) =>
         new(new(name, "bar gauge", from.Bar, to.Bar, points, start?.Bar ?? (from.Bar + to.Bar) / 2), GaugePressure.FromBar);
 
     /// <summary>A plain number to drag.</summary>
@@ -79,7 +82,8 @@ public static class ExplorerInput
         List<string> names = [.. choices.Select(c => c.Name)];
         var first = start is null ? 0 : names.IndexOf(start);
         var parameter = ExplorerParameter.Choice(name, names, Math.Max(first, 0));
-        IReadOnlyList<Finding> findings = first < 0 ? [Finding.Error($"There is no alternative '{start}' of '{name}'; there are {string.Join("; ", names)}.")] : [.. parameter.Validate()];
+        IReadOnlyList<Finding> findings = first < 0 ? [Finding.Error($"There is no alternative '{start}' of '{name}'; there are "
+            + $"{string.Join("; ", names)}.")] : [.. parameter.Validate()];
         InvalidDesignException.ThrowIfAny($"ExplorerInput '{name}'", findings);
         return new(parameter, value => choices[parameter.Nearest(value)].Value);
     }

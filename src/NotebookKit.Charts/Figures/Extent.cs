@@ -17,9 +17,11 @@ internal sealed record Extent(double DataFrom, double DataTo, (double From, doub
         if (chart.Y.Scale == AxisScale.Categories && chart.Marks.OfType<Bars>().FirstOrDefault() is { } bars)
         {
             // Lying bars carry their text at the end and the limits' names above the first bar.
-            var longest = bars.Values.Values.Concat(chart.Limits.Where(l => l.IsVertical).Select(l => l.Value)).Where(double.IsFinite).DefaultIfEmpty(1).Max();
+            var longest = bars.Values.Values.Concat(chart.Limits.Where(l => l.IsVertical).Select(l =>
+                l.Value)).Where(double.IsFinite).DefaultIfEmpty(1).Max();
             var room = bars.Labels.Count > 0 ? 1.55 : 1.08;
-            return new Extent(0, longest, (0, longest * room), (-0.6, bars.Names.Count - 0.4 + (0.42 * chart.Limits.Count(l => l.IsVertical))));
+            return new Extent(0, longest, (0, longest * room),
+                (-0.6, bars.Names.Count - 0.4 + (0.42 * chart.Limits.Count(l => l.IsVertical))));
         }
         var values = chart.Marks.SelectMany(m => m.Horizontal).SelectMany(s => s.Values).Where(double.IsFinite).ToList();
         return values.Count == 0 ? new Extent(0, 0, null, null) : new Extent(values.Min(), values.Max(), null, null);

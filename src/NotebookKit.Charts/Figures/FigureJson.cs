@@ -10,12 +10,15 @@ using Plotly.NET;
 namespace NotebookKit.Charts.Figures;
 
 /// <summary>
-/// Writes a Plotly.NET chart as figure JSON by walking its properties. Plotly.NET's own writer reflects over every object and loads a second
-/// serialiser for the first figure. Numbers keep seven digits. The text is safe inside a script element: every &lt; is written as an escape.
+/// Writes a Plotly.NET chart as figure JSON by walking its properties. Plotly.NET's own writer reflects over every object and loads a
+/// second
+/// serialiser for the first figure. Numbers keep seven digits. The text is safe inside a script element: every &lt; is written as an
+/// escape.
 /// </summary>
 internal static class FigureJson
 {
-    private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All), SkipValidation = true };
+    private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+        SkipValidation = true };
 
     public static string Write(GenericChart chart)
     {
@@ -62,7 +65,8 @@ internal static class FigureJson
             case IEnumerable<KeyValuePair<string, object?>> pairs: Pairs(writer, pairs); break;
             case IEnumerable items: Items(writer, items); break;
             case IConvertible number: Number(writer, number.ToDouble(CultureInfo.InvariantCulture)); break;
-            default: throw new NotSupportedException($"A figure can't hold a {value.GetType().Name}; give it text, numbers, lists or objects of these.");
+            default: throw new NotSupportedException($"A figure can't hold a {value.GetType().Name}; give it text, numbers, lists or "
+                + "objects of these.");
         }
     }
 

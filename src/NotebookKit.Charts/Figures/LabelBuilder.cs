@@ -23,7 +23,8 @@ internal static class LabelBuilder
         foreach (var limit in chart.Limits.Where(l => !l.IsVertical))
         {
             yield return Label(
-                limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y", limit.OnRight ? "right" : "left", "bottom", Colour(limit));
+                limit.Label, limit.OnRight ? 0.995 : 0.005, limit.Value, "paper", limit.OnRight ? "y2" : "y",
+                    limit.OnRight ? "right" : "left", "bottom", Colour(limit));
         }
         foreach (var label in VerticalOnes(chart, extent)) yield return label;
         foreach (var callout in chart.Callouts) yield return Remark(callout, extent);
@@ -37,12 +38,14 @@ internal static class LabelBuilder
         foreach (var limit in chart.Limits.Where(l => l.IsVertical))
         {
             // Over lying bars the names lie too, one below the other above the first bar.
-            if (lying) yield return Label(" " + limit.Label, limit.Value, extent.Y!.Value.To - (0.42 * row++), "x", "y", "left", "top", Colour(limit));
+            if (lying) yield return Label(" " + limit.Label, limit.Value, extent.Y!.Value.To - (0.42 * row++), "x", "y", "left", "top",
+                Colour(limit));
             else upright.Add((limit.Value, limit.Label, Colour(limit)));
         }
         upright.AddRange(chart.Events.Select(e => (e.At, e.Label, Palette.Quiet)));
         var offsets = VerticalLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 0.025 * (extent.DataTo - extent.DataFrom));
-        for (var i = 0; i < upright.Count; i++) yield return Vertical(upright[i].Text, upright[i].At, extent, upright[i].Colour, offsets[i]);
+        for (var i = 0; i < upright.Count; i++) yield return Vertical(upright[i].Text, upright[i].At, extent, upright[i].Colour,
+            offsets[i]);
     }
 
     private static string Colour(LimitLine limit) => limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
@@ -51,8 +54,10 @@ internal static class LabelBuilder
     private static Node Remark(Callout callout, Extent extent) => new()
     {
         { "text", Escape.Figure(callout.Text) }, { "x", callout.X }, { "y", callout.Y }, { "xref", "x" }, { "yref", "y" },
-        { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink }, { "ax", Late(extent.X, callout.X) ? -40 : 40 }, { "ay", Late(extent.Y, callout.Y) ? 36 : -36 },
-        { "bgcolor", Palette.Tint(Palette.Paper, 0.85) }, { "bordercolor", Palette.Frame }, { "borderpad", 3 }, { "font", new Node { { "size", 13 } } },
+        { "showarrow", true }, { "arrowhead", 2 }, { "arrowsize", 1 }, { "arrowwidth", 1.2 }, { "arrowcolor", Palette.Ink },
+            { "ax", Late(extent.X, callout.X) ? -40 : 40 }, { "ay", Late(extent.Y, callout.Y) ? 36 : -36 },
+        { "bgcolor", Palette.Tint(Palette.Paper, 0.85) }, { "bordercolor", Palette.Frame }, { "borderpad", 3 },
+            { "font", new Node { { "size", 13 } } },
     };
 
     private static bool Late((double From, double To)? axis, double at) => axis is { } a && at > a.From + 0.88 * (a.To - a.From);
@@ -69,9 +74,11 @@ internal static class LabelBuilder
         return node;
     }
 
-    private static Node Label(string text, double x, double y, string xref, string yref, string xanchor, string yanchor, string colour) => new()
+    private static Node Label(string text, double x, double y, string xref, string yref, string xanchor, string yanchor, string colour) =>
+        new()
     {
-        { "text", Escape.Figure(text) }, { "x", x }, { "y", y }, { "xref", xref }, { "yref", yref }, { "xanchor", xanchor }, { "yanchor", yanchor },
+        { "text", Escape.Figure(text) }, { "x", x }, { "y", y }, { "xref", xref }, { "yref", yref }, { "xanchor", xanchor },
+            { "yanchor", yanchor },
         { "showarrow", false }, { "font", new Node { { "size", 12 }, { "color", colour } } },
     };
 }

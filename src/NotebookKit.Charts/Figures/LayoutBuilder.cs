@@ -14,13 +14,16 @@ internal static class LayoutBuilder
         var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
         layout.SetProperty("height", 480);
-        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 }, { "t", 46 + (legend ? 9 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 0) + (chart.Remark.Length > 0 ? 20 : 0) }, { "b", 60 } });
+        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 },
+            { "t", 46 + (legend ? 9 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 0) + (chart.Remark.Length > 0 ? 20 : 0) },
+            { "b", 60 } });
         layout.SetProperty("font", new Node { { "family", Font }, { "size", 14 }, { "color", Palette.Ink } });
         layout.SetProperty("title", Heading(chart));
         layout.SetProperty("paper_bgcolor", Palette.Paper);
         layout.SetProperty("plot_bgcolor", Palette.Paper);
         layout.SetProperty("hovermode", "closest");
-        layout.SetProperty("legend", new Node { { "orientation", "h" }, { "x", 0 }, { "y", 1.01 }, { "yanchor", "bottom" }, { "font", new Node { { "size", 13 } } } });
+        layout.SetProperty("legend", new Node { { "orientation", "h" }, { "x", 0 }, { "y", 1.01 }, { "yanchor", "bottom" },
+            { "font", new Node { { "size", 13 } } } });
         layout.SetProperty("showlegend", legend);
         layout.SetProperty("barmode", chart.Stacked ? "stack" : "group");
         layout.SetProperty("bargap", 0.28);
@@ -45,7 +48,8 @@ internal static class LayoutBuilder
     private static Node Heading(EngineeringChart chart) => new()
     {
         { "text", "<b>" + Escape.Figure(chart.Title) + "</b>" }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" },
-        { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } }, { "font", new Node { { "size", 17 } } },
+        { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } },
+            { "font", new Node { { "size", 17 } } },
     };
 
     private static Node AxisNode(Axis axis, (double From, double To)? range = null, bool twin = false)
@@ -75,7 +79,9 @@ internal static class LayoutBuilder
 
     private static Node SpaceAxis(Axis axis) => new()
     {
-        { "title", new Node { { "text", Escape.Figure(axis.Title) }, { "font", new Node { { "size", 13 } } } } }, { "tickfont", new Node { { "size", 11 } } }, { "nticks", 6 }, { "gridcolor", Palette.Grid }, { "linecolor", Palette.Frame }, { "showbackground", false }, { "separatethousands", true },
+        { "title", new Node { { "text", Escape.Figure(axis.Title) }, { "font", new Node { { "size", 13 } } } } },
+            { "tickfont", new Node { { "size", 11 } } }, { "nticks", 6 }, { "gridcolor", Palette.Grid }, { "linecolor", Palette.Frame },
+            { "showbackground", false }, { "separatethousands", true },
     };
 
     private static Node RightNode(Axis axis)
@@ -103,7 +109,8 @@ internal static class LayoutBuilder
         }
         foreach (var limit in chart.Limits)
         {
-            yield return Rule(limit.IsVertical, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet, "7px,4px", 1.6);
+            yield return Rule(limit.IsVertical, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet,
+                "7px,4px", 1.6);
         }
         foreach (var moment in chart.Events) yield return Rule(true, moment.At, false, Palette.Frame, "2px,3px", 1.2);
     }

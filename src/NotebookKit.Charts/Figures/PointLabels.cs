@@ -2,7 +2,8 @@ using NotebookKit.Charts.Marks;
 
 namespace NotebookKit.Charts.Figures;
 
-/// <summary>Which names beside points are written, and on which side, so that they neither cross nor run out of the frame; the others are seen when pointed at.</summary>
+/// <summary>Which names beside points are written, and on which side, so that they neither cross nor run out of the frame; the others are
+/// seen when pointed at.</summary>
 internal static class PointLabels
 {
     // A name is about a third of the frame wide and a sixteenth of it high.

@@ -33,7 +33,8 @@ internal static class TraceBuilder
         {
             { "color", Palette.At(slot) },
             { "width", curve.Stroke == Stroke.Reference ? 1.4 : 2.4 },
-            { "dash", curve.Stroke switch { Stroke.Reference => "6px,4px", Stroke.Solid => "solid", _ => Palette.Dashes[slot % Palette.Dashes.Count] } },
+            { "dash", curve.Stroke switch { Stroke.Reference => "6px,4px", Stroke.Solid => "solid",
+                _ => Palette.Dashes[slot % Palette.Dashes.Count] } },
         });
         if (curve.Filled)
         {
@@ -55,7 +56,8 @@ internal static class TraceBuilder
             { "color", Palette.At(slot) },
             { "size", points.Size },
             { "symbol", Symbol(points.Shape) },
-            { "line", new Node { { "color", points.Shape is PointShape.Ring or PointShape.Cross ? Palette.At(slot) : Palette.Paper }, { "width", points.Size > 5 ? 1.0 : 0.0 } } },
+            { "line", new Node { { "color", points.Shape is PointShape.Ring or PointShape.Cross ? Palette.At(slot) : Palette.Paper },
+                { "width", points.Size > 5 ? 1.0 : 0.0 } } },
         });
         if (points.Labels.Count > 0)
         {
@@ -121,7 +123,8 @@ internal static class TraceBuilder
         trace.SetProperty("x", centres);
         trace.SetProperty("y", shares);
         trace.SetProperty("width", width);
-        trace.SetProperty("marker", new Node { { "color", Palette.At(slot) }, { "opacity", 0.75 }, { "line", new Node { { "color", Palette.Paper }, { "width", 0.5 } } } });
+        trace.SetProperty("marker", new Node { { "color", Palette.At(slot) }, { "opacity", 0.75 },
+            { "line", new Node { { "color", Palette.Paper }, { "width", 0.5 } } } });
         trace.SetProperty("hovertemplate", $"%{{x:.4~g}} {Escape.Figure(histogram.Samples.Unit)}: %{{y:.3~g}} %");
         return trace;
     }
@@ -133,7 +136,8 @@ internal static class TraceBuilder
         trace.SetProperty("x", path.X.Values.ToArray());
         trace.SetProperty("y", path.Y.Values.ToArray());
         trace.SetProperty("z", path.Z.Values.ToArray());
-        trace.SetProperty("line", new Node { { "color", Palette.At(slot) }, { "width", path.Reference ? 2 : 5 }, { "dash", path.Reference ? "dash" : "solid" } });
+        trace.SetProperty("line", new Node { { "color", Palette.At(slot) }, { "width", path.Reference ? 2 : 5 },
+            { "dash", path.Reference ? "dash" : "solid" } });
         var unit = Escape.Figure(path.Z.Unit);
         trace.SetProperty("hovertemplate", $"east %{{x:.4~g}}, north %{{y:.4~g}}, up %{{z:.4~g}} {unit}");
         return trace;

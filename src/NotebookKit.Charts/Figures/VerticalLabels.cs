@@ -15,7 +15,8 @@ internal static class VerticalLabels
         for (var k = 1; k < order.Count; k++)
         {
             var (before, here) = (order[k - 1], order[k]);
-            if (labels[here].At - labels[before].At < closeTo) offsets[here] = offsets[before] + (LetterPx * labels[before].Text.Length) + 8;
+            if (labels[here].At - labels[before].At < closeTo) offsets[here] = offsets[before] + (LetterPx * labels[before].Text.Length) +
+                8;
         }
         return offsets;
     }

@@ -9,7 +9,8 @@ public sealed record Field : Mark
     /// <summary>Creates the map.</summary>
     /// <param name="x">Values of the horizontal variable, rising.</param>
     /// <param name="y">Values of the vertical variable, rising.</param>
-    /// <param name="z">The value at each pair, row by row: all x at the first y, all x at the second, and so on. A value that isn't a number is left blank.</param>
+    /// <param name="z">The value at each pair, row by row: all x at the first y, all x at the second, and so on. A value that isn't a
+    /// number is left blank.</param>
     public Field(Series x, Series y, Series z)
     {
         ArgumentNullException.ThrowIfNull(x);
@@ -44,7 +45,8 @@ public sealed record Field : Mark
             for (var i = 1; i < axis.Count; i++)
             {
                 if (axis[i] > axis[i - 1]) continue;
-                yield return Finding.Error($"'{axis.Name}' doesn't rise at value {i + 1} ({Digits.Round(axis[i])} after {Digits.Round(axis[i - 1])}); a map needs rising values.");
+                yield return Finding.Error($"'{axis.Name}' doesn't rise at value {i + 1} ({Digits.Round(axis[i])} after "
+                    + $"{Digits.Round(axis[i - 1])}); a map needs rising values.");
                 break;
             }
         }

@@ -41,7 +41,8 @@ public sealed record Histogram : Mark
         var width = (high - low) / classes;
         var counts = new double[classes];
         foreach (var value in values) counts[Math.Min(classes - 1, (int)((value - low) / width))]++;
-        return ([.. Enumerable.Range(0, classes).Select(i => low + ((i + 0.5) * width))], width, [.. counts.Select(c => 100 * c / values.Length)]);
+        return ([.. Enumerable.Range(0, classes).Select(i => low + ((i + 0.5) * width))], width,
+            [.. counts.Select(c => 100 * c / values.Length)]);
     }
 
     // Freedman and Diaconis, On the histogram as a density estimator, 1981: width = 2 IQR / n^(1/3).

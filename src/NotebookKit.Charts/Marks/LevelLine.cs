@@ -85,5 +85,6 @@ internal static class LevelLine
         for (var i = 0; i + 1 < cuts.Count; i += 2) yield return (cuts[i], cuts[i + 1]);
     }
 
-    private static double? Cut(double from, double to, double level) => (from > level) == (to > level) ? null : (level - from) / (to - from);
+    private static double? Cut(double from, double to, double level) => (from > level) == (to > level) ? null
+        : (level - from) / (to - from);
 }

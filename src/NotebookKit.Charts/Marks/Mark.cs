@@ -3,7 +3,8 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Charts.Marks;
 
-/// <summary>Something drawn from data: a curve, points, bars. It keeps its columns with their units, so that a chart can refuse a mix.</summary>
+/// <summary>Something drawn from data: a curve, points, bars. It keeps its columns with their units, so that a chart can refuse a
+/// mix.</summary>
 public abstract record Mark
 {
     /// <summary>Its name in the legend; empty keeps it out of the legend.</summary>
@@ -31,7 +32,8 @@ public abstract record Mark
         foreach (var series in Horizontal.Concat(Vertical))
         {
             if (count >= 0 && series.Count != count)
-                yield return Finding.Error($"'{series.Name}' has {series.Count} values where the column beside it has {count}; give columns of one length.");
+                yield return Finding.Error($"'{series.Name}' has {series.Count} values where the column beside it has {count}; give "
+                    + "columns of one length.");
             count = series.Count;
             if (count == 0) yield return Finding.Error($"'{series.Name}' has no values; there is nothing to draw.");
             if (count > 0 && !series.Values.Any(double.IsFinite))

@@ -40,8 +40,10 @@ public sealed record Path3D : Mark
     internal override IEnumerable<Finding> Validate()
     {
         foreach (var finding in base.Validate()) yield return finding;
-        if (Z.Count != X.Count) yield return Finding.Error($"'{Z.Name}' has {Z.Count} values where the column beside it has {X.Count}; give columns of one length.");
+        if (Z.Count != X.Count) yield return Finding.Error($"'{Z.Name}' has {Z.Count} values where the column beside it has {X.Count}; "
+            + "give columns of one length.");
         if (Z.Unit != X.Unit || Y.Unit != X.Unit)
-            yield return Finding.Error($"A path in space needs one unit; '{X.Name}' is in {X.Unit}, '{Y.Name}' in {Y.Unit}, '{Z.Name}' in {Z.Unit}.");
+            yield return Finding.Error($"A path in space needs one unit; '{X.Name}' is in {X.Unit}, '{Y.Name}' in {Y.Unit}, '{Z.Name}' "
+                + $"in {Z.Unit}.");
     }
 }

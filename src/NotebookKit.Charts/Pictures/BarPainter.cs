@@ -38,7 +38,8 @@ internal static class BarPainter
         {
             if (shares[i] <= 0) continue;
             var (a, b) = (frame.X.At(centres[i] - (width / 2)), frame.X.At(centres[i] + (width / 2)));
-            sheet.Rectangle(a, frame.Y.At(shares[i]), b - a, frame.Y.At(0) - frame.Y.At(shares[i]), Palette.Tint(Palette.At(slot), 0.75), 0.5, Palette.Paper);
+            sheet.Rectangle(a, frame.Y.At(shares[i]), b - a, frame.Y.At(0) - frame.Y.At(shares[i]), Palette.Tint(Palette.At(slot), 0.75),
+                0.5, Palette.Paper);
         }
     }
 }

@@ -101,15 +101,18 @@ internal sealed class ChartPicture
         var (left, top, right, _) = _frame.Box;
         foreach (var span in _chart.Spans.Where(s => s.Label.Length > 0))
         {
-            if (span.Across) _sheet.Text(right - 4, _frame.Y.At(Math.Max(span.From, span.To)) + 13, span.Label, "end", 12, colour: Palette.Quiet);
-            else _sheet.Text(_frame.X.At((span.From + span.To) / 2), _frame.Box.Bottom - 6, span.Label, "middle", 12, colour: Palette.Quiet);
+            if (span.Across) _sheet.Text(right - 4, _frame.Y.At(Math.Max(span.From, span.To)) + 13, span.Label, "end", 12,
+                colour: Palette.Quiet);
+            else _sheet.Text(_frame.X.At((span.From + span.To) / 2), _frame.Box.Bottom - 6, span.Label, "middle", 12,
+                colour: Palette.Quiet);
         }
         var lying = 0;
         List<(double At, string Text, string Colour)> upright = [];
         foreach (var limit in _chart.Limits)
         {
             var colour = limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
-            if (limit.IsVertical && _chart.Y.Scale == AxisScale.Categories) _sheet.Text(_frame.X.At(limit.Value) + 5, top + 15 + (16 * lying++), limit.Label, "start", 12, colour: colour);
+            if (limit.IsVertical && _chart.Y.Scale == AxisScale.Categories) _sheet.Text(_frame.X.At(limit.Value) + 5,
+                top + 15 + (16 * lying++), limit.Label, "start", 12, colour: colour);
             else if (limit.IsVertical) upright.Add((_frame.X.At(limit.Value), limit.Label, colour));
             else if (limit.OnRight) _sheet.Text(right - 4, _frame.Right!.At(limit.Value) - 4, limit.Label, "end", 12, colour: colour);
             else _sheet.Text(left + 4, _frame.Y.At(limit.Value) - 4, limit.Label, "start", 12, colour: colour);
@@ -148,7 +151,9 @@ internal sealed class ChartPicture
     private static EngineeringChart FromTheSide(EngineeringChart chart)
     {
         var path = chart.Marks.OfType<Path3D>().First();
-        var distance = new Series("Distance over ground from the start", path.X.Unit, [.. path.X.Values.Zip(path.Y.Values, (x, y) => double.Hypot(x - path.X[0], y - path.Y[0]))]);
-        return new EngineeringChart(chart.Title, Axis.For(distance), chart.Up!) { Marks = [new Curve(distance, path.Z) { Name = "" }], Remark = "seen from the side" };
+        var distance = new Series("Distance over ground from the start", path.X.Unit,
+            [.. path.X.Values.Zip(path.Y.Values, (x, y) => double.Hypot(x - path.X[0], y - path.Y[0]))]);
+        return new EngineeringChart(chart.Title, Axis.For(distance), chart.Up!) { Marks = [new Curve(distance, path.Z) { Name = "" }],
+            Remark = "seen from the side" };
     }
 }

@@ -80,6 +80,7 @@ internal static class FieldPainter
         var at = share * (Palette.Map.Count - 1);
         var i = Math.Clamp((int)at, 0, Palette.Map.Count - 2);
         var (a, b) = (Convert.FromHexString(Palette.Map[i].AsSpan(1)), Convert.FromHexString(Palette.Map[i + 1].AsSpan(1)));
-        return "#" + string.Concat(a.Zip(b, (p, q) => ((int)Math.Round(p + ((q - p) * (at - i)))).ToString("x2", System.Globalization.CultureInfo.InvariantCulture)));
+        return "#" + string.Concat(a.Zip(b, (p, q) => ((int)Math.Round(p + ((q - p) * (at - i)))).ToString("x2",
+            System.Globalization.CultureInfo.InvariantCulture)));
     }
 }

@@ -54,7 +54,8 @@ internal static class MarkPainter
             if (curve.Filled)
             {
                 var foot = Math.Clamp(y.At(0), y.Low, y.High);
-                sheet.Path([(line[0].X, foot), .. line, (line[^1].X, foot)], closed: true, width: 0, fill: Palette.Tint(Palette.At(slot), 0.14));
+                sheet.Path([(line[0].X, foot), .. line, (line[^1].X, foot)], closed: true, width: 0,
+                    fill: Palette.Tint(Palette.At(slot), 0.14));
             }
             sheet.Path(line, closed: false, width: Width(curve), colour: Palette.At(slot), dash: Dash(curve, slot));
         }
@@ -66,7 +67,8 @@ internal static class MarkPainter
         var (highX, high) = Thinning.Keep(band.X, band.Upper, Points);
         var lower = Runs(lowX, low).SelectMany(r => r).Select(p => (x.At(p.X), y.At(p.Y)));
         var upper = Runs(highX, high).SelectMany(r => r).Select(p => (x.At(p.X), y.At(p.Y)));
-        sheet.Path(lower.Concat(upper.Reverse()), closed: true, width: 0.8, colour: Palette.Tint(Palette.At(slot), 0.5), fill: Palette.Tint(Palette.At(slot), 0.18));
+        sheet.Path(lower.Concat(upper.Reverse()), closed: true, width: 0.8, colour: Palette.Tint(Palette.At(slot), 0.5),
+            fill: Palette.Tint(Palette.At(slot), 0.18));
     }
 
     private static void Scatter(SvgSheet sheet, Points points, int slot, PlotScale x, PlotScale y)
@@ -77,7 +79,8 @@ internal static class MarkPainter
             if (!double.IsFinite(points.X[i] + points.Y[i])) continue;
             var (px, py) = (x.At(points.X[i]), y.At(points.Y[i]));
             Shape(sheet, points.Shape, px, py, points.Size, Palette.At(slot));
-            if (sides[i] != 0) sheet.Text(px, py - points.Size, points.Labels[i], sides[i] == 1 ? "start" : sides[i] == -1 ? "end" : "middle", 12, colour: Palette.Quiet);
+            if (sides[i] != 0) sheet.Text(px, py - points.Size, points.Labels[i],
+                sides[i] == 1 ? "start" : sides[i] == -1 ? "end" : "middle", 12, colour: Palette.Quiet);
         }
     }
 
@@ -88,7 +91,8 @@ internal static class MarkPainter
         {
             case PointShape.Ring: sheet.Circle(x, y, r, 1.2, "none", colour); break;
             case PointShape.Square: sheet.Rectangle(x - r, y - r, size, size, colour, 0); break;
-            case PointShape.Diamond: sheet.Path([(x, y - r), (x + r, y), (x, y + r), (x - r, y)], closed: true, width: 0, fill: colour); break;
+            case PointShape.Diamond: sheet.Path([(x, y - r), (x + r, y), (x, y + r), (x - r, y)], closed: true, width: 0,
+                fill: colour); break;
             case PointShape.Triangle: sheet.Path([(x, y - r), (x + r, y + r), (x - r, y + r)], closed: true, width: 0, fill: colour); break;
             case PointShape.Cross:
                 sheet.Line(x - r, y - r, x + r, y + r, 1.2, colour);

@@ -4,7 +4,8 @@ using NotebookKit.Charts.Marks;
 namespace NotebookKit.Charts.Pictures;
 
 /// <summary>The drawing area of a picture and its scales.</summary>
-internal sealed record PlotFrame((double Left, double Top, double Right, double Bottom) Box, PlotScale X, PlotScale Y, PlotScale? Right, IReadOnlyList<string> NamesX, IReadOnlyList<string> NamesY)
+internal sealed record PlotFrame((double Left, double Top, double Right, double Bottom) Box, PlotScale X, PlotScale Y, PlotScale? Right,
+    IReadOnlyList<string> NamesX, IReadOnlyList<string> NamesY)
 {
     public static PlotFrame For(EngineeringChart chart, double width, double height)
     {
@@ -15,9 +16,13 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
         var left = namesY.Count > 0 ? Math.Min(260, 40 + namesY.Max(n => SvgSheet.WidthOf(n, 13))) : 78;
         var field = chart.Marks.OfType<Field>().FirstOrDefault();
         var right = width - (chart.Right is not null ? 78 : field is not null ? 130 : 26);
-        var box = (Left: left, Top: 42.0 + (chart.HasLegend ? 26 : 0) + (chart.Remark.Length > 0 ? 18 : 0), Right: right, Bottom: height - 58);
-        var x = namesX.Count > 0 ? Names(namesX.Count, box.Left, box.Right) : new PlotScale(chart.X, Across(chart, lying), box.Left, box.Right, exact: !lying && !chart.Marks.Any(m => m is Points or Histogram));
-        var y = namesY.Count > 0 ? Names(namesY.Count, box.Bottom, box.Top + (17 * chart.Limits.Count(l => l.IsVertical))) : new PlotScale(chart.Y, Up(chart, right: false), box.Bottom, box.Top, exact: field is not null);
+        var box = (Left: left, Top: 42.0 + (chart.HasLegend ? 26 : 0) + (chart.Remark.Length > 0 ? 18 : 0), Right: right,
+            Bottom: height - 58);
+        var x = namesX.Count > 0 ? Names(namesX.Count, box.Left, box.Right)
+            : new PlotScale(chart.X, Across(chart, lying), box.Left, box.Right,
+            exact: !lying && !chart.Marks.Any(m => m is Points or Histogram));
+        var y = namesY.Count > 0 ? Names(namesY.Count, box.Bottom, box.Top + (17 * chart.Limits.Count(l => l.IsVertical)))
+            : new PlotScale(chart.Y, Up(chart, right: false), box.Bottom, box.Top, exact: field is not null);
         var twin = chart.Right is { } axis ? new PlotScale(axis, Up(chart, right: true), box.Bottom, box.Top, exact: false) : null;
         var frame = new PlotFrame(box, x, y, twin, namesX, namesY);
         return chart.EqualScale ? frame.Equal(chart) : frame;
@@ -31,12 +36,15 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
     public IEnumerable<(double At, string Text)> TicksY() =>
         NamesY.Count > 0 ? NamesY.Select((n, i) => (Y.At(i), n)) : Y.Ticks().Select(t => (Y.At(t), PlotScale.Label(t)));
 
-    private static PlotScale Names(int count, double start, double end) => new(new Axis("place", "-").Over(-0.6, count - 0.4), [0.0], start, end, exact: true);
+    private static PlotScale Names(int count, double start, double end)
+        => new(new Axis("place", "-").Over(-0.6, count - 0.4), [0.0], start, end, exact: true);
 
     private static IEnumerable<double> Across(EngineeringChart chart, bool lying)
     {
-        if (!lying) return chart.Marks.SelectMany(m => m.Horizontal).SelectMany(s => s.Values).Concat(chart.Limits.Where(l => l.IsVertical).Select(l => l.Value)).Concat(chart.Events.Select(e => e.At));
-        var most = chart.Marks.OfType<Bars>().SelectMany(b => b.Values.Values).Concat(chart.Limits.Select(l => l.Value)).Where(double.IsFinite).DefaultIfEmpty(1).Max();
+        if (!lying) return chart.Marks.SelectMany(m => m.Horizontal).SelectMany(s => s.Values).Concat(chart.Limits.Where(l =>
+            l.IsVertical).Select(l => l.Value)).Concat(chart.Events.Select(e => e.At));
+        var most = chart.Marks.OfType<Bars>().SelectMany(b => b.Values.Values).Concat(chart.Limits.Select(l =>
+            l.Value)).Where(double.IsFinite).DefaultIfEmpty(1).Max();
         return [0, most * (chart.Marks.OfType<Bars>().Any(b => b.Labels.Count > 0) ? 1.5 : 1)];
     }
 
@@ -50,7 +58,8 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
         if (marks.OfType<Histogram>().Any()) values = values.Concat(marks.OfType<Histogram>().SelectMany(h => h.Count().Shares)).Append(0);
         var bars = marks.OfType<Bars>().ToList();
         if (bars.Count == 0) return values;
-        var tops = chart.Stacked ? Enumerable.Range(0, bars[0].Values.Count).Select(i => bars.Sum(b => b.Values[i])) : bars.SelectMany(b => b.Values.Values);
+        var tops = chart.Stacked ? Enumerable.Range(0, bars[0].Values.Count).Select(i => bars.Sum(b => b.Values[i]))
+            : bars.SelectMany(b => b.Values.Values);
         return values.Concat(tops).Append(0);
     }
 

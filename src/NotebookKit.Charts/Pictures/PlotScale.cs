@@ -21,7 +21,8 @@ internal sealed class PlotScale
         var finite = values.Where(v => double.IsFinite(v) && (!_log || v > 0)).DefaultIfEmpty(_log ? 1 : 0).ToList();
         var (low, high) = (finite.Min(), finite.Max());
         if (_log) (low, high) = (Math.Log10(low), Math.Log10(high));
-        if (high - low <= 1e-12 * Math.Max(1, Math.Abs(high))) (low, high) = (low - (_log ? 0.5 : Half(low)), high + (_log ? 0.5 : Half(high)));
+        if (high - low <= 1e-12 * Math.Max(1, Math.Abs(high))) (low, high) = (low - (_log ? 0.5 : Half(low)),
+            high + (_log ? 0.5 : Half(high)));
         else if (!exact) (low, high) = (low == 0 ? 0 : low - (0.05 * (high - low)), high + (0.05 * (high - low)));
         if (axis is { From: { } from, To: { } to }) (low, high) = _log ? (Math.Log10(from), Math.Log10(to)) : (from, to);
         (_from, _to) = (low, high);
@@ -43,7 +44,9 @@ internal sealed class PlotScale
         if (_log)
         {
             double[] steps = high - low > 3 ? [1] : [1, 2, 5];
-            return [.. Enumerable.Range((int)Math.Floor(low), (int)(Math.Ceiling(high) - Math.Floor(low)) + 1).SelectMany(p => steps.Select(s => s * Math.Pow(10, p))).Where(v => Math.Log10(v) >= low - 1e-9 && Math.Log10(v) <= high + 1e-9)];
+            return [.. Enumerable.Range((int)Math.Floor(low),
+                (int)(Math.Ceiling(high) - Math.Floor(low)) + 1).SelectMany(p => steps.Select(s => s * Math.Pow(10, p))).Where(v
+                => Math.Log10(v) >= low - 1e-9 && Math.Log10(v) <= high + 1e-9)];
         }
         var raw = (high - low) / about;
         var power = Math.Pow(10, Math.Floor(Math.Log10(raw)));
@@ -61,5 +64,6 @@ internal sealed class PlotScale
         return text.Replace('-', '−');
     }
 
-    private static readonly System.Globalization.NumberFormatInfo Grouped = new() { NumberGroupSeparator = "\u202F", NumberDecimalSeparator = "." };
+    private static readonly System.Globalization.NumberFormatInfo Grouped = new() { NumberGroupSeparator = "\u202F",
+        NumberDecimalSeparator = "." };
 }

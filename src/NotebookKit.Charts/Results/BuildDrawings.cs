@@ -16,8 +16,10 @@ public static class BuildDrawings
         ArgumentNullException.ThrowIfNull(nest);
         new ValidRange<double>(1, nest.Sheets).Check(sheet, "number of the sheet", "They are counted from 1.");
         return CutPlanDrawing.Draw(new CutPlan(
-            nest.Sheets == 1 ? "Cutting plan" : $"Cutting plan, sheet {sheet} of {nest.Sheets}", nest.Nest.SheetLength, nest.Nest.SheetWidth,
-            [.. nest.Placements.Where(p => p.Sheet == sheet).Select(p => (p.Piece.Name, (IReadOnlyList<(UnitsNet.Length, UnitsNet.Length)>)[.. p.Outline.Select(c => (c.Along, c.Across))]))])
+            nest.Sheets == 1 ? "Cutting plan" : $"Cutting plan, sheet {sheet} of {nest.Sheets}", nest.Nest.SheetLength,
+                nest.Nest.SheetWidth,
+            [.. nest.Placements.Where(p => p.Sheet == sheet).Select(p => (p.Piece.Name,
+                (IReadOnlyList<(UnitsNet.Length, UnitsNet.Length)>)[.. p.Outline.Select(c => (c.Along, c.Across))]))])
         {
             Used = sheet == nest.Sheets ? nest.UsedOfLast : null,
         });
@@ -28,6 +30,7 @@ public static class BuildDrawings
     public static Drawing Draw(this BuildCalendarResult calendar)
     {
         ArgumentNullException.ThrowIfNull(calendar);
-        return CalendarDrawing.Draw(calendar.Title, [.. calendar.Steps.Select(s => new CalendarRow(s.Task.Name, s.Start, s.WorkEnd, s.Ready, s.IsCritical))]);
+        return CalendarDrawing.Draw(calendar.Title, [.. calendar.Steps.Select(s => new CalendarRow(s.Task.Name, s.Start, s.WorkEnd,
+            s.Ready, s.IsCritical))]);
     }
 }

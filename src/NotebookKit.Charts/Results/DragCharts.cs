@@ -18,10 +18,12 @@ public static class DragCharts
     {
         ArgumentNullException.ThrowIfNull(body);
         ArgumentNullException.ThrowIfNull(speeds);
-        if (speeds.Count == 0) throw new InvalidDesignException("Chart 'Drag by part'", [Finding.Error("There is no speed to draw drag at; give at least one.")]);
+        if (speeds.Count == 0) throw new InvalidDesignException("Chart 'Drag by part'",
+            [Finding.Error("There is no speed to draw drag at; give at least one.")]);
         var results = speeds.Select(s => body.Drag(s)).ToList();
         var names = results.SelectMany(r => r.Components).Select(c => c.Name).Distinct().ToList();
-        var parts = names.Select(name => new Series(name, "-", [.. results.Select(r => r.Components.Where(c => c.Name == name).Sum(c => c.Middle))]));
+        var parts = names.Select(name => new Series(name, "-",
+            [.. results.Select(r => r.Components.Where(c => c.Name == name).Sum(c => c.Middle))]));
         return DragShareChart.Draw(new Series("Speed", "m/s", [.. speeds.Select(s => s.MetersPerSecond)]), [.. parts]) with
         {
             Title = $"Drag by part, {body.Name}",
@@ -39,7 +41,8 @@ public static class DragCharts
         return new EngineeringChart(drag.Title, Axis.For(middle), Axis.OfNames("Part"))
         {
             Remark = $"{Digits.Round(drag.Middle)} in all ({Digits.Round(drag.Low)} to {Digits.Round(drag.High)}) at {drag.Speed.Show()}",
-            Marks = [new Bars([.. sorted.Select(c => c.Name)], middle) { Name = "", Labels = [.. sorted.Select(c => $"{Digits.Round(c.Middle, 2)}, {c.Share.Show(2)}")] }],
+            Marks = [new Bars([.. sorted.Select(c => c.Name)], middle) { Name = "",
+                Labels = [.. sorted.Select(c => $"{Digits.Round(c.Middle, 2)}, {c.Share.Show(2)}")] }],
         }.Checked();
     }
 
@@ -53,7 +56,8 @@ public static class DragCharts
         {
             Marks =
             [
-                new Band(mach, curves.Low.AsSeries().Coefficient, curves.High.AsSeries().Coefficient) { Slot = 0, Name = "between the published forms" },
+                new Band(mach, curves.Low.AsSeries().Coefficient, curves.High.AsSeries().Coefficient) { Slot = 0,
+                    Name = "between the published forms" },
                 new Curve(mach, middle) { Slot = 0, Name = "middle" },
             ],
         }.Checked();

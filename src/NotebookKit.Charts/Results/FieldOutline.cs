@@ -8,6 +8,7 @@ internal static class FieldOutline
     public static IReadOnlyList<(double East, double North)> Of(FlyingField field)
     {
         if (field.Radius is not { } radius) return [.. field.Corners.Select(c => (c.East.Meters, c.North.Meters))];
-        return [.. Enumerable.Range(0, Corners).Select(i => Math.SinCos(2 * Math.PI * i / Corners)).Select(d => (radius.Meters * d.Sin, radius.Meters * d.Cos))];
+        return [.. Enumerable.Range(0, Corners).Select(i => Math.SinCos(2 * Math.PI * i / Corners)).Select(d => (radius.Meters * d.Sin,
+            radius.Meters * d.Cos))];
     }
 }

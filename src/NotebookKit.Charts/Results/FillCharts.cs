@@ -16,7 +16,8 @@ public static class FillCharts
         return FillChart.Draw(fill.Time, fill.Pressure, fill.Temperature, fill.Fill.Chamber.RatedPressure) with
         {
             Title = fill.Title,
-            Remark = $"valve shuts at {fill.ShutPressure} after {Digits.Round(fill.Duration.Seconds)} s; settles at {fill.SettledPressure} once cool",
+            Remark = $"valve shuts at {fill.ShutPressure} after {Digits.Round(fill.Duration.Seconds)} s; settles at "
+                + $"{fill.SettledPressure} once cool",
         };
     }
 
@@ -27,8 +28,13 @@ public static class FillCharts
         ArgumentNullException.ThrowIfNull(vent);
         return new EngineeringChart(vent.Title, Axis.For(vent.Adiabatic.Time), Axis.For(vent.Adiabatic.Pressure))
         {
-            Remark = (vent.WaterFirst is null ? "" : "gas alone: ") + (vent.WithWall is null ? "the two limits of heat: none, and constant temperature" : "the two limits of heat, and the fall with the wall's heat") + (vent.WaterFirst is { } wet ? $"; water first, then gas: {Digits.Round(wet.Total.Seconds)} s" : ""),
-            Marks = [.. vent.Curves.Select(c => new Curve(c.Time, c.Pressure) { Name = NameOf(c.Heat) }), .. vent.WaterFirst is { } w ? [new Curve(w.Curve.Time, w.Curve.Pressure) { Name = "water first, then gas" }] : Array.Empty<Curve>()],
+            Remark = (vent.WaterFirst is null ? "" : "gas alone: ")
+                + (vent.WithWall is null ? "the two limits of heat: none, and constant temperature"
+                : "the two limits of heat, and the fall with the wall's heat")
+                + (vent.WaterFirst is { } wet ? $"; water first, then gas: {Digits.Round(wet.Total.Seconds)} s" : ""),
+            Marks = [.. vent.Curves.Select(c => new Curve(c.Time, c.Pressure) { Name = NameOf(c.Heat) }),
+                .. vent.WaterFirst is { } w ? [new Curve(w.Curve.Time, w.Curve.Pressure) { Name = "water first, then gas" }]
+                : Array.Empty<Curve>()],
             Limits = [new LimitLine(vent.Vent.SafePressure.Bar, $"safe {vent.Vent.SafePressure}")],
         }.Checked();
     }

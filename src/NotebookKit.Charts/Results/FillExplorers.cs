@@ -10,7 +10,8 @@ public static class FillExplorers
     private const int Points = 40;
 
     /// <summary>
-    /// Restrictor, supply and water to drag, pressure against time to watch: the restrictor from a quarter to four times that of the fill, supply from just
+    /// Restrictor, supply and water to drag, pressure against time to watch: the restrictor from a quarter to four times that of the fill,
+    /// supply from just
     /// above the target to twice it, water from none to 70 %.
     /// </summary>
     /// <param name="fill">The fill to start from; what isn't dragged is taken from it.</param>
@@ -29,7 +30,8 @@ public static class FillExplorers
         ];
         ExplorerNumber[] numbers = [new("Fill time", "s"), new("Hottest gas", "°C"), new("Settles at", "bar gauge"), new("Gas taken", "g")];
         var ratio = Math.Clamp(fill.Restrictor.CriticalRatio, 0, 0.7);
-        return Explorer.Build($"Filling to {fill.Target}", new Axis("Time", "s"), new Axis("Pressure in the vessel", "bar gauge"), parameters, numbers, s => Answer(fill with
+        return Explorer.Build($"Filling to {fill.Target}", new Axis("Time", "s"), new Axis("Pressure in the vessel", "bar gauge"),
+            parameters, numbers, s => Answer(fill with
         {
             Restrictor = new SonicRestrictor(SonicConductance.FromLitresPerSecondBar(s[0]), ratio),
             Supply = GaugePressure.FromBar(s[1]),
@@ -37,7 +39,8 @@ public static class FillExplorers
         })) with
         {
             Cautions = Cautions.ForFilling,
-            Remark = $"Vessel of {fill.Chamber.Volume.Show()}, rated {fill.Chamber.RatedPressure}; the valve shuts at the target. Conductance is the restrictor's sonic conductance; its critical ratio stays {Digits.Round(ratio, 2)}.",
+            Remark = $"Vessel of {fill.Chamber.Volume.Show()}, rated {fill.Chamber.RatedPressure}; the valve shuts at the target. "
+                + $"Conductance is the restrictor's sonic conductance; its critical ratio stays {Digits.Round(ratio, 2)}.",
         };
     }
 

@@ -12,7 +12,8 @@ public static class FinCharts
 {
     private const int Steps = 40;
 
-    /// <summary>Flutter margin over thickness and span, each from half to one and a half times that of the fins; chords and sweep distance stay.</summary>
+    /// <summary>Flutter margin over thickness and span, each from half to one and a half times that of the fins; chords and sweep distance
+    /// stay.</summary>
     /// <param name="fins">The fins; the mark in the middle of the map.</param>
     /// <param name="shearModulus">Shear modulus that twisting sees; 0.1 to 100 GPa.</param>
     /// <param name="fastest">Fastest flight speed; 1 m/s to Mach 0.8, above which nothing passes.</param>
@@ -34,7 +35,8 @@ public static class FinCharts
         var spans = new Series("Fin span", "mm", [.. factors.Select(f => f * fins.Planform.Reach.Millimeters)]);
         var chart = FlutterChart.Draw(thicknesses, spans, new Series("Flutter margin", "-", [.. margins]), FlutterResult.RequiredMargin);
         var (thickness, span) = (fins.Thickness.Millimeters, fins.Planform.Reach.Millimeters);
-        var here = new Points(thicknesses with { Values = [thickness] }, spans with { Values = [span] }) { Name = "these fins", Shape = PointShape.Diamond, Slot = 7, Size = 12 };
+        var here = new Points(thicknesses with { Values = [thickness] }, spans with { Values = [span] }) { Name = "these fins",
+            Shape = PointShape.Diamond, Slot = 7, Size = 12 };
         return chart.With(here).With(new Callout(thickness, span, $"margin {Digits.Round(own.Margin)}")) with
         {
             Title = $"Flutter margin at {fastest.Show()}, G = {Digits.Round(shearModulus.Gigapascals)} GPa",
@@ -69,7 +71,8 @@ public static class FinCharts
             Title = alignment.Title,
             X = chart.X.Over(-reach, reach),
             Spans = [new ShadedSpan(-to, -from, "") { Forbidden = true }, new ShadedSpan(from, to, "") { Forbidden = true }],
-            Remark = $"shaded: roll near the pitch frequency, {alignment.InResonanceBand.Show(2)} of the jigs-full; critical cant {Digits.Round(critical, 2)}°",
+            Remark = $"shaded: roll near the pitch frequency, {alignment.InResonanceBand.Show(2)} of the jigs-full; critical cant "
+                + $"{Digits.Round(critical, 2)}°",
         }).Checked();
     }
 

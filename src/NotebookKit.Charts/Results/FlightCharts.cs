@@ -7,16 +7,20 @@ namespace NotebookKit.Charts.Results;
 /// <summary>Charts of a flight: <c>flight.Chart()</c>.</summary>
 public static class FlightCharts
 {
-    /// <summary>Height and speed against time, with the end of the jet and the top; what happens while it runs is on the chart of thrust.</summary>
+    /// <summary>Height and speed against time, with the end of the jet and the top; what happens while it runs is on the chart of
+    /// thrust.</summary>
     /// <param name="flight">The flight.</param>
     /// <exception cref="InvalidDesignException">The flight did not reach its end.</exception>
     public static EngineeringChart Chart(this VerticalFlightResult flight) =>
-        HeightSpeedChart.Draw(Reached(flight).Time, flight.Height, flight.Speed, EventLines.From(flight.Events.Where(e => e.Name is "end of jet" or "apogee"))) with { Title = $"Height and speed, {flight.Flight.Name}" };
+        HeightSpeedChart.Draw(Reached(flight).Time, flight.Height, flight.Speed,
+            EventLines.From(flight.Events.Where(e => e.Name is "end of jet" or "apogee")))
+            with { Title = $"Height and speed, {flight.Flight.Name}" };
 
     /// <summary>Thrust against time while the jet runs.</summary>
     /// <param name="flight">The flight.</param>
     /// <exception cref="InvalidDesignException">The flight did not reach its end.</exception>
-    public static EngineeringChart ChartThrust(this VerticalFlightResult flight) => Reached(flight).Curve.Chart() with { Title = $"Thrust, {flight.Flight.Name}" };
+    public static EngineeringChart ChartThrust(this VerticalFlightResult flight)
+        => Reached(flight).Curve.Chart() with { Title = $"Thrust, {flight.Flight.Name}" };
 
     /// <summary>Acceleration against time while the jet runs and a little after; what a logger should see.</summary>
     /// <param name="flight">The flight.</param>

@@ -20,7 +20,8 @@ public static class LogCharts
         {
             Remark = $"verdict: {record.Verdict.ToString().ToLowerInvariant()}; highest {record.MaximumPressure}",
             Marks = [new Curve(readings.Time, readings.Pressure) { Name = "" }],
-            Limits = [new LimitLine(readings.Proof.ProofPressure.Bar, $"proof {readings.Proof.ProofPressure}"), new LimitLine(readings.Proof.WorkingPressure.Bar, $"working {readings.Proof.WorkingPressure}")],
+            Limits = [new LimitLine(readings.Proof.ProofPressure.Bar, $"proof {readings.Proof.ProofPressure}"),
+                new LimitLine(readings.Proof.WorkingPressure.Bar, $"working {readings.Proof.WorkingPressure}")],
         }.Checked();
     }
 
@@ -29,9 +30,12 @@ public static class LogCharts
     public static EngineeringChart Chart(this FillFit fit)
     {
         ArgumentNullException.ThrowIfNull(fit);
-        return OverlayChart.Draw("Fill log and fit", fit.Log.Time, fit.Predicted with { Name = "Pressure" }, fit.Log.Time, fit.Log.Pressure) with
+        return OverlayChart.Draw("Fill log and fit", fit.Log.Time, fit.Predicted with { Name = "Pressure" }, fit.Log.Time,
+            fit.Log.Pressure) with
         {
-            Remark = $"conductance {Digits.Round(fit.Conductance.LitresPerSecondBar)} L/(s bar), {Digits.Round(fit.ConductanceLow.LitresPerSecondBar)} to {Digits.Round(fit.ConductanceHigh.LitresPerSecondBar)} at 95 %",
+            Remark = $"conductance {Digits.Round(fit.Conductance.LitresPerSecondBar)} L/(s bar), "
+                + $"{Digits.Round(fit.ConductanceLow.LitresPerSecondBar)} to "
+                + $"{Digits.Round(fit.ConductanceHigh.LitresPerSecondBar)} at 95 %",
         };
     }
 
@@ -43,7 +47,8 @@ public static class LogCharts
         Series Above(Series height) => height with { Name = "Height above pad" };
         return new EngineeringChart($"{fit.Log.Vehicle.Name}, logged and fitted", Axis.For(fit.Time), Axis.For(Above(fit.Logged)))
         {
-            Remark = $"drag {Digits.Round(fit.DragFactor)} times what was taken, {Digits.Round(fit.DragInterval.Low)} to {Digits.Round(fit.DragInterval.High)} at 95 %; push as of {Digits.Round(fit.EffectiveFillPressure.Bar)} bar gauge",
+            Remark = $"drag {Digits.Round(fit.DragFactor)} times what was taken, {Digits.Round(fit.DragInterval.Low)} to "
+                + $"{Digits.Round(fit.DragInterval.High)} at 95 %; push as of {Digits.Round(fit.EffectiveFillPressure.Bar)} bar gauge",
             Marks =
             [
                 new Curve(fit.Time, Above(fit.AsMeant)) { Name = "as it was meant", Stroke = Stroke.Reference },
@@ -70,6 +75,7 @@ public static class LogCharts
     public static EngineeringChart Chart(this LaunchBudgetResult budget)
     {
         ArgumentNullException.ThrowIfNull(budget);
-        return LineChart.Draw(budget.Title, budget.Launch, new Axis("Pressure left", budget.CylinderPressures[0].Unit), [.. budget.CylinderPressures]);
+        return LineChart.Draw(budget.Title, budget.Launch, new Axis("Pressure left", budget.CylinderPressures[0].Unit),
+            [.. budget.CylinderPressures]);
     }
 }

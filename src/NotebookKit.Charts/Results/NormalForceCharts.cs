@@ -17,8 +17,10 @@ public static class NormalForceCharts
         var slopes = new Series("Normal-force slope", "1/rad", [.. parts.Select(p => p.Slope)]);
         return new EngineeringChart(force.Title, Axis.For(slopes), Axis.OfNames("Part"))
         {
-            Marks = [new Bars([.. parts.Select(p => p.Name)], slopes) { Name = "", Labels = [.. parts.Select(p => $"{Digits.Round(p.Slope)} at {Digits.Round(p.At.Millimeters, 4)} mm")] }],
-            Remark = $"together {Digits.Round(force.TotalSlope)} /rad at {Digits.Round(force.CentreOfPressure.Millimeters, 4)} mm aft of the tip",
+            Marks = [new Bars([.. parts.Select(p => p.Name)], slopes) { Name = "",
+                Labels = [.. parts.Select(p => $"{Digits.Round(p.Slope)} at {Digits.Round(p.At.Millimeters, 4)} mm")] }],
+            Remark = $"together {Digits.Round(force.TotalSlope)} /rad at {Digits.Round(force.CentreOfPressure.Millimeters, 4)} mm "
+                + "aft of the tip",
         }.Checked();
     }
 

@@ -27,7 +27,8 @@ public static class ProofCharts
         {
             Remark = "holds only; the pumping between them is not counted",
             Marks = [new Curve(new Series("Time held", "min", minutes), new Series("Pressure", "bar gauge", bar)) { Filled = true }],
-            Limits = [new LimitLine(plan.ProofPressure.Bar, $"proof {plan.ProofPressure}"), new LimitLine(plan.Proof.WorkingPressure.Bar, $"working {plan.Proof.WorkingPressure}")],
+            Limits = [new LimitLine(plan.ProofPressure.Bar, $"proof {plan.ProofPressure}"),
+                new LimitLine(plan.Proof.WorkingPressure.Bar, $"working {plan.Proof.WorkingPressure}")],
         }.Checked();
     }
 
@@ -38,10 +39,12 @@ public static class ProofCharts
         ArgumentNullException.ThrowIfNull(plan);
         var rising = plan.Steps.OrderBy(s => s.Pressure).ToList();
         var pressure = new Series("Pressure", "bar gauge", [0, .. rising.Select(s => s.Pressure.Bar)]);
-        Series Column(string name, Func<ProofStep, UnitsNet.Volume> volume) => new(name, "mL", [0, .. rising.Select(s => volume(s).Milliliters)]);
+        Series Column(string name, Func<ProofStep, UnitsNet.Volume> volume)
+            => new(name, "mL", [0, .. rising.Select(s => volume(s).Milliliters)]);
         return LineChart.Draw(
             "Water to pump", pressure, new Axis("Volume", "mL"),
-            Column("in all", s => s.WaterToPump), Column("expansion of the wall", s => s.WallExpansion), Column("compression of the water", s => s.WaterCompressed), Column("compression of trapped air", s => s.AirCompressed));
+            Column("in all", s => s.WaterToPump), Column("expansion of the wall", s => s.WallExpansion),
+                Column("compression of the water", s => s.WaterCompressed), Column("compression of trapped air", s => s.AirCompressed));
     }
 
     /// <summary>Energy a burst at proof pressure would set free, in water and, were it done, in air.</summary>

@@ -13,7 +13,8 @@ public static class RecoveryExplorers
     private const double StrongestMps = 12;
 
     /// <summary>
-    /// Canopy, wind and height of opening to drag, the way down to watch: the diameter from half to twice that of the canopy, wind from calm to 12 m/s on a mast of
+    /// Canopy, wind and height of opening to drag, the way down to watch: the diameter from half to twice that of the canopy, wind from
+    /// calm to 12 m/s on a mast of
     /// ten metres, the height from half to one and a half times. Descent at the low end of the canopy's drag.
     /// </summary>
     /// <param name="canopy">The canopy to start from.</param>
@@ -26,8 +27,10 @@ public static class RecoveryExplorers
     {
         ArgumentNullException.ThrowIfNull(canopy);
         InvalidDesignException.ThrowIfAny("Canopy", canopy.Validate());
-        var height = new ValidRange<Length>(10.Metres(), 10_000.Metres()).Check(from, "height of opening", "Give the height above ground.").Meters;
-        var start = new ValidRange<Speed>(Speed.Zero, StrongestMps.MetresPerSecond()).Check(wind ?? 4.MetresPerSecond(), "wind on the mast", "Nobody should fly in more.").MetersPerSecond;
+        var height = new ValidRange<Length>(10.Metres(), 10_000.Metres()).Check(from, "height of opening",
+            "Give the height above ground.").Meters;
+        var start = new ValidRange<Speed>(Speed.Zero, StrongestMps.MetresPerSecond()).Check(wind ?? 4.MetresPerSecond(),
+            "wind on the mast", "Nobody should fly in more.").MetersPerSecond;
         var diameter = canopy.NominalDiameter.Meters;
         ExplorerParameter[] parameters =
         [
@@ -35,10 +38,12 @@ public static class RecoveryExplorers
             new("Wind at 10 m", "m/s", 0, StrongestMps, 9, start),
             new("Height of opening", "m", height / 2, height * 1.5, 9, height),
         ];
-        ExplorerNumber[] numbers = [new("Descent speed", "m/s"), new("Energy at landing", "J"), new("Time under canopy", "s"), new("Drift", "m")];
+        ExplorerNumber[] numbers = [new("Descent speed", "m/s"), new("Energy at landing", "J"), new("Time under canopy", "s"),
+            new("Drift", "m")];
         return Explorer.Build(
             "Canopy, wind and height", new Axis("Distance downwind", "m"), new Axis("Height above ground", "m"), parameters, numbers,
-            s => Answer(canopy with { NominalDiameter = s[0].Metres() }, mass, WindProfile.PowerLaw(s[1].MetresPerSecond(), 10.Metres()), s[2])) with
+            s => Answer(canopy with { NominalDiameter = s[0].Metres() }, mass, WindProfile.PowerLaw(s[1].MetresPerSecond(), 10.Metres()),
+                s[2])) with
         {
             Cautions = Cautions.ForFlight,
             Remark = $"{mass.Show()} under one canopy of its type; wind by the power law over open land; drift at constant descent speed.",
@@ -47,9 +52,11 @@ public static class RecoveryExplorers
 
     private static ExplorerState Answer(Canopy canopy, Mass mass, WindProfile wind, double heightM)
     {
-        if (canopy.Validate().FirstOrDefault(f => f.Severity == FindingSeverity.Error) is { } error) return ExplorerState.Refused(error.Message);
+        if (canopy.Validate().FirstOrDefault(f => f.Severity == FindingSeverity.Error)
+            is { } error) return ExplorerState.Refused(error.Message);
         var descent = canopy.Descend(mass);
-        if (descent.Fastest < 0.5.MetresPerSecond()) return ExplorerState.Refused("So large a canopy hardly comes down at all; no descent is computed below 0.5 m/s.");
+        if (descent.Fastest < 0.5.MetresPerSecond()) return ExplorerState.Refused("So large a canopy hardly comes down at all; no "
+            + "descent is computed below 0.5 m/s.");
         var whole = Down(heightM);
         double[] heights = [.. Enumerable.Range(0, Points).Select(i => heightM * (Points - 1 - i) / (Points - 1))];
         return new ExplorerState
@@ -57,7 +64,8 @@ public static class RecoveryExplorers
             // What is left below a height has still to be drifted: the rest has been.
             X = [.. heights.Select(h => whole.Meters - Down(h).Meters)],
             Y = heights,
-            Numbers = [descent.Fastest.MetersPerSecond, descent.LandingEnergy.Joules, heightM / descent.Fastest.MetersPerSecond, whole.Meters],
+            Numbers = [descent.Fastest.MetersPerSecond, descent.LandingEnergy.Joules, heightM / descent.Fastest.MetersPerSecond,
+                whole.Meters],
         };
 
         Length Down(double metres) => metres < 1 ? Length.Zero : Drift.Descending(metres.Metres(), descent.Fastest, wind).Distance;

@@ -13,7 +13,8 @@ internal static class ShareBars
         var column = new Series(name, "%", [.. sorted.Select(s => s.Share.Percent)]);
         return new EngineeringChart(title, Axis.For(column), Axis.OfNames("Input"))
         {
-            Marks = [new Bars([.. sorted.Select(s => s.What)], column) { Name = "", Labels = [.. sorted.Select(s => $"{Digits.Round(s.Share.Percent, 2)} %")] }],
+            Marks = [new Bars([.. sorted.Select(s => s.What)], column) { Name = "",
+                Labels = [.. sorted.Select(s => $"{Digits.Round(s.Share.Percent, 2)} %")] }],
         }.Checked();
     }
 }

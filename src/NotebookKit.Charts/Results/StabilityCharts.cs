@@ -18,6 +18,8 @@ public static class StabilityCharts
     public static EngineeringChart ChartCentres(this StabilityResult stability)
     {
         ArgumentNullException.ThrowIfNull(stability);
-        return LineChart.Draw("Centres of gravity and pressure", stability.Abscissa, new Axis("Distance aft of the nose tip", stability.CentreOfGravity.Unit), stability.CentreOfGravity, stability.CentreOfPressure);
+        return LineChart.Draw("Centres of gravity and pressure", stability.Abscissa,
+            new Axis("Distance aft of the nose tip", stability.CentreOfGravity.Unit), stability.CentreOfGravity,
+            stability.CentreOfPressure);
     }
 }

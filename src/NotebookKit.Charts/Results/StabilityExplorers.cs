@@ -11,7 +11,8 @@ public static class StabilityExplorers
     private const int Rows = 26;
 
     /// <summary>
-    /// Fin span, ballast and water to drag, the margin as the water leaves to watch: the span of the aft-most fins from 0.6 to 1.6 times their own, ballast in the nose up
+    /// Fin span, ballast and water to drag, the margin as the water leaves to watch: the span of the aft-most fins from 0.6 to 1.6 times
+    /// their own, ballast in the nose up
     /// to a fifth of the dry mass, water from 5 % to 70 %.
     /// </summary>
     /// <param name="vehicle">The vehicle to start from.</param>
@@ -20,7 +21,8 @@ public static class StabilityExplorers
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         InvalidDesignException.ThrowIfAny(vehicle.Name, vehicle.Validate());
-        if (vehicle.Body.Fins.Count == 0) throw new InvalidDesignException(vehicle.Name, [Finding.Error("the body has no fins; there is no span to drag. Add fins.")]);
+        if (vehicle.Body.Fins.Count == 0) throw new InvalidDesignException(vehicle.Name,
+            [Finding.Error("the body has no fins; there is no span to drag. Add fins.")]);
         var fins = vehicle.Body.Fins.MaxBy(f => f.LeadingEdgeAt)!;
         var span = fins.Planform.Reach.Millimeters;
         var ballastAt = vehicle.Body.Parts[0].Length * 0.75;
@@ -30,13 +32,17 @@ public static class StabilityExplorers
             new("Ballast in the nose", "g", 0, vehicle.MassProperties().Mass.Grams / 5, 5, 0),
             new("Water fraction", "%", 5, 70, 14, Math.Clamp(vehicle.Charge.WaterFraction.Percent, 5, 70)),
         ];
-        ExplorerNumber[] numbers = [new("Minimum margin", "calibres"), new("Margin when empty", "calibres"), new("Centre of pressure", "mm")];
+        ExplorerNumber[] numbers = [new("Minimum margin", "calibres"), new("Margin when empty", "calibres"),
+            new("Centre of pressure", "mm")];
         return Explorer.Build(
-            $"Fins, ballast and water, {vehicle.Name}", new Axis("Water left", "% of the start"), new Axis("Static margin", "calibres"), parameters, numbers,
-            s => Answer(Varied(vehicle, fins, s[0] / span, s[1], ballastAt) with { Charge = vehicle.Charge with { WaterFraction = s[2].Percent() } })) with
+            $"Fins, ballast and water, {vehicle.Name}", new Axis("Water left", "% of the start"), new Axis("Static margin", "calibres"),
+                parameters, numbers,
+            s => Answer(Varied(vehicle, fins, s[0] / span, s[1], ballastAt)
+                with { Charge = vehicle.Charge with { WaterFraction = s[2].Percent() } })) with
         {
             Cautions = Cautions.ForFlight,
-            Remark = $"Ballast {Digits.Round(ballastAt.Millimeters)} mm aft of the tip; the fins keep their chords, their sweep distance and their mass; at low speed.",
+            Remark = $"Ballast {Digits.Round(ballastAt.Millimeters)} mm aft of the tip; the fins keep their chords, their sweep distance "
+                + "and their mass; at low speed.",
         };
     }
 

@@ -16,7 +16,8 @@ public static class StagingCharts
     public static EngineeringChart Chart(this TwoStageResult flight)
     {
         var (up, down) = (Reached(flight).Sustainer, flight.Booster);
-        return Draw(flight, new Curve(flight.Ascent.Time, flight.Ascent.Height), new Curve(up.Time, up.Height), new Curve(down.Time, down.Height)) with
+        return Draw(flight, new Curve(flight.Ascent.Time, flight.Ascent.Height), new Curve(up.Time, up.Height),
+            new Curve(down.Time, down.Height)) with
         {
             Events = [new EventLine(flight.SeparationTime.Seconds, "stages part"), new EventLine(up.ApogeeTime.Seconds, "top")],
         };
@@ -29,9 +30,11 @@ public static class StagingCharts
     {
         var (up, down) = (Reached(flight).Sustainer, flight.Booster);
         var top = up.ApogeeTime.Seconds;
-        return Draw(flight, new Curve(flight.Ascent.Time, flight.Ascent.Speed), UpTo(top, up.Time, up.Speed), UpTo(top, down.Time, down.Speed)) with
+        return Draw(flight, new Curve(flight.Ascent.Time, flight.Ascent.Speed), UpTo(top, up.Time, up.Speed),
+            UpTo(top, down.Time, down.Speed)) with
         {
-            Events = [new EventLine(flight.SeparationTime.Seconds, "stages part"), new EventLine(up.Figures.EndOfJet.Seconds, "end of the sustainer's jet")],
+            Events = [new EventLine(flight.SeparationTime.Seconds, "stages part"),
+                new EventLine(up.Figures.EndOfJet.Seconds, "end of the sustainer's jet")],
         };
     }
 
@@ -47,7 +50,8 @@ public static class StagingCharts
     private static EngineeringChart Draw(TwoStageResult flight, Curve together, Curve sustainer, Curve booster) =>
         new EngineeringChart(flight.Title, Axis.For(together.X), Axis.For(together.Y))
         {
-            Marks = [together with { Name = "both together", Slot = 7 }, sustainer with { Name = "sustainer", Slot = 0 }, booster with { Name = "booster", Slot = 1 }],
+            Marks = [together with { Name = "both together", Slot = 7 }, sustainer with { Name = "sustainer", Slot = 0 },
+                booster with { Name = "booster", Slot = 1 }],
         }.Checked();
 
     private static Curve UpTo(double last, Series time, Series values)

@@ -15,8 +15,10 @@ public static class UncertaintyCharts
     public static EngineeringChart Chart(this BurstDistribution distribution, Rating? rating = null)
     {
         ArgumentNullException.ThrowIfNull(distribution);
-        List<(string, GaugePressure)> marks = [("A-basis", distribution.ABasis), ("B-basis", distribution.BBasis), ("mean", distribution.Mean)];
-        if (rating is not null) marks.AddRange([("working", rating.WorkingPressure), ("MEOP", rating.MaximumExpectedPressure), ("proof", rating.ProofPressure)]);
+        List<(string, GaugePressure)> marks = [("A-basis", distribution.ABasis), ("B-basis", distribution.BBasis),
+            ("mean", distribution.Mean)];
+        if (rating is not null) marks.AddRange([("working", rating.WorkingPressure), ("MEOP", rating.MaximumExpectedPressure),
+            ("proof", rating.ProofPressure)]);
         return BurstChart.Draw(distribution.Bursts, marks) with { Title = $"Burst of the next vessel like {distribution.Vessel.Name}" };
     }
 
@@ -25,7 +27,8 @@ public static class UncertaintyCharts
     public static EngineeringChart ChartDrivers(this BurstDistribution distribution)
     {
         ArgumentNullException.ThrowIfNull(distribution);
-        return ShareBars.Draw("What drives the scatter of burst", "Share of the variance", [.. distribution.Drivers.Select(d => (d.Name, d.Share))]);
+        return ShareBars.Draw("What drives the scatter of burst", "Share of the variance",
+            [.. distribution.Drivers.Select(d => (d.Name, d.Share))]);
     }
 
     /// <summary>What is believed of the fabrication efficiency before and after the tests, and what one more burst would do.</summary>
@@ -40,7 +43,8 @@ public static class UncertaintyCharts
             [
                 new Curve(update.Prior.Efficiency, update.Prior.Density) { Name = update.Prior.Name },
                 new Curve(update.Posterior.Efficiency, update.Posterior.Density) { Name = update.Posterior.Name, Filled = true },
-                new Curve(update.AfterTwin.Efficiency, update.AfterTwin.Density) { Name = $"were a twin burst at {update.TwinBurst}", Stroke = Stroke.Reference },
+                new Curve(update.AfterTwin.Efficiency, update.AfterTwin.Density) { Name = $"were a twin burst at {update.TwinBurst}",
+                    Stroke = Stroke.Reference },
             ],
         }.Checked();
     }

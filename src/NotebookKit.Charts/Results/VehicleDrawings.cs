@@ -34,7 +34,8 @@ public static class VehicleDrawings
         aft = aft > airframe.Body.Length ? airframe.Body.Length : aft;
         return VehicleDrawing.Draw(ModelOf(airframe.Body) with
         {
-            Vessel = [new OutlinePoint(fore, Length.Zero), new OutlinePoint(fore, tank.Bore / 2), new OutlinePoint(aft, tank.Bore / 2), new OutlinePoint(aft, Length.Zero)],
+            Vessel = [new OutlinePoint(fore, Length.Zero), new OutlinePoint(fore, tank.Bore / 2), new OutlinePoint(aft, tank.Bore / 2),
+                new OutlinePoint(aft, Length.Zero)],
             WaterLevel = fraction > 0 ? tank.NozzleEndAt - (tank.InsideLength * fraction) : null,
             CentresOfGravity =
             [
@@ -74,10 +75,13 @@ public static class VehicleDrawings
         var fins = body.Fins.Select(f =>
         {
             var surface = RadiusAt(outline, f.LeadingEdgeAt + (f.Planform.RootLength / 2));
-            return new FinOutline(f.Count, [.. f.Planform.Corners.Select(c => new OutlinePoint(f.LeadingEdgeAt + c.Aft, surface + c.Out))], f.Thickness);
+            return new FinOutline(f.Count, [.. f.Planform.Corners.Select(c => new OutlinePoint(f.LeadingEdgeAt + c.Aft, surface + c.Out))],
+                f.Thickness);
         });
-        return new DrawingModel(body.Name, outline) { Fins = [.. fins], CentreOfPressure = body.NormalForce(0).CentreOfPressure, Labels = labels };
+        return new DrawingModel(body.Name, outline) { Fins = [.. fins], CentreOfPressure = body.NormalForce(0).CentreOfPressure,
+            Labels = labels };
     }
 
-    private static Length RadiusAt(List<OutlinePoint> outline, Length station) => Length.FromMillimeters(SideView.RadiusAt(outline, station.Millimeters));
+    private static Length RadiusAt(List<OutlinePoint> outline, Length station)
+        => Length.FromMillimeters(SideView.RadiusAt(outline, station.Millimeters));
 }

@@ -36,11 +36,14 @@ public static class VesselCharts
     {
         ArgumentNullException.ThrowIfNull(layup);
         var liner = layup.Vessel.Liner;
-        IEnumerable<WallLayer> layers = liner.Material is { } material ? [new WallLayer($"{material.Name} liner", WallLayerKind.Liner, liner.Wall)] : [];
-        return LayupDrawing.Draw($"Wall of {layup.Vessel.Name}", liner.Bore, [.. layers, .. layup.Plies.Select(p => new WallLayer($"{p.Ply.Name}{(p.FibreDirections.Length > 0 ? " " + p.FibreDirections : "")}", Kind(p.Ply), p.Thickness))]);
+        IEnumerable<WallLayer> layers = liner.Material is { } material
+            ? [new WallLayer($"{material.Name} liner", WallLayerKind.Liner, liner.Wall)] : [];
+        return LayupDrawing.Draw($"Wall of {layup.Vessel.Name}", liner.Bore,
+            [.. layers, .. layup.Plies.Select(p => new WallLayer($"{p.Ply.Name}{(p.FibreDirections.Length > 0 ? " " + p.FibreDirections : "")}", Kind(p.Ply), p.Thickness))]);
     }
 
-    private static IReadOnlyList<(string Part, GaugePressure Fails)> Parts(BurstPrediction burst) => [.. burst.Parts.Select(p => (p.Name, p.Burst))];
+    private static IReadOnlyList<(string Part, GaugePressure Fails)> Parts(BurstPrediction burst)
+        => [.. burst.Parts.Select(p => (p.Name, p.Burst))];
 
     private static string Band(BurstPrediction burst) =>
         burst.IsMatrixDominated ? $"the wall leans on resin: its burst lies anywhere from {burst.WallLow} to {burst.WallBurst}" : "";

@@ -6,7 +6,8 @@ namespace NotebookKit.Interactive.Commands;
 /// <summary>The commands of ours.</summary>
 internal static class CommandSet
 {
-    public static IReadOnlyList<KitCommandInfo> All { get; } = [KitCommand.Info, CautionsCommand.Info, UnitsCommand.Info, WorkingCommand.Info];
+    public static IReadOnlyList<KitCommandInfo> All { get; } = [KitCommand.Info, CautionsCommand.Info, UnitsCommand.Info,
+        WorkingCommand.Info];
 
     /// <summary>Adds the commands; false where they are there already.</summary>
     public static bool Register(CompositeKernel root)
@@ -17,12 +18,14 @@ internal static class CommandSet
         root.AddDirective<CautionsCommand>(Declare(CautionsCommand.Info), CautionsCommand.Handle);
         root.AddDirective<UnitsCommand>(Declare(UnitsCommand.Info), UnitsCommand.Handle);
         var working = Declare(WorkingCommand.Info);
-        working.Parameters.Add(new KernelDirectiveParameter("--name", "variable that holds a result or a working") { AllowImplicitName = true, Required = true });
+        working.Parameters.Add(new KernelDirectiveParameter("--name",
+            "variable that holds a result or a working") { AllowImplicitName = true, Required = true });
         root.AddDirective<WorkingCommand>(working, WorkingCommand.Handle);
         return true;
     }
 
-    private static KernelActionDirective Declare(KitCommandInfo info) => new(info.Name) { Description = $"{info.Explanation} Usage: {info.Usage}" };
+    private static KernelActionDirective Declare(KitCommandInfo info)
+        => new(info.Name) { Description = $"{info.Explanation} Usage: {info.Usage}" };
 }
 
 /// <summary>A command of ours as it explains itself.</summary>

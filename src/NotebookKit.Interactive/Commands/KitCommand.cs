@@ -11,7 +11,8 @@ public sealed class KitCommand : KernelDirectiveCommand
 
     internal static Task Handle(KitCommand command, KernelInvocationContext context)
     {
-        var table = new TextTable("Commands of NotebookKit", ["Write", "to"], [.. CommandSet.All.Select(c => (IReadOnlyList<string>)[c.Usage, c.Explanation])]);
+        var table = new TextTable("Commands of NotebookKit", ["Write", "to"],
+            [.. CommandSet.All.Select(c => (IReadOnlyList<string>)[c.Usage, c.Explanation])]);
         KernelInvocationContextExtensions.Display(context, table);
         return Task.CompletedTask;
     }

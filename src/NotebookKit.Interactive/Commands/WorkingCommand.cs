@@ -12,7 +12,8 @@ public sealed class WorkingCommand : KernelDirectiveCommand
     public string Name { get; set; } = "";
 
     internal static KitCommandInfo Info { get; } =
-        new("#!working", "#!working burst", "Shows how the result in a variable (here: burst) was reached: formula, numbers, answer, source.");
+        new("#!working", "#!working burst", "Shows how the result in a variable (here: burst) was reached: formula, numbers, "
+            + "answer, source.");
 
     internal static async Task Handle(WorkingCommand command, KernelInvocationContext context)
     {
@@ -29,10 +30,12 @@ public sealed class WorkingCommand : KernelDirectiveCommand
                 KernelInvocationContextExtensions.Display(context, working);
                 break;
             case null:
-                context.Fail(context.Command, message: $"There is no variable '{command.Name}' with a value. Run the cell that makes it first, then {Info.Usage}.");
+                context.Fail(context.Command, message: $"There is no variable '{command.Name}' with a value. Run the cell that makes it "
+                    + $"first, then {Info.Usage}.");
                 break;
             default:
-                context.Fail(context.Command, message: $"'{command.Name}' holds a {found.GetType().Name}, which shows no working. Name a variable that holds a result, for example: {Info.Usage}.");
+                context.Fail(context.Command, message: $"'{command.Name}' holds a {found.GetType().Name}, which shows no working. Name a "
+                    + $"variable that holds a result, for example: {Info.Usage}.");
                 break;
         }
     }

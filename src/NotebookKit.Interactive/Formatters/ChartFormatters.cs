@@ -10,7 +10,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Interactive.Formatters;
 
 /// <summary>
-/// Registers charts and drawings. A foreign kernel may bring an F# core too old for Plotly.NET; charts then show as still pictures only, and
+/// Registers charts and drawings. A foreign kernel may bring an F# core too old for Plotly.NET; charts then show as still pictures only,
+/// and
 /// that is said once instead of failing cell by cell.
 /// </summary>
 internal static class ChartFormatters
@@ -25,7 +26,8 @@ internal static class ChartFormatters
         }
         catch (Exception problem) when (IsMissing(problem))
         {
-            return $"Charts can't be shown in this kernel, because {Name(problem)} isn't there or too old. Use NotebookKit's own kernel for them; everything else works.";
+            return $"Charts can't be shown in this kernel, because {Name(problem)} isn't there or too old. Use NotebookKit's own kernel "
+                + "for them; everything else works.";
         }
     }
 
@@ -37,7 +39,8 @@ internal static class ChartFormatters
         Registry.Add<Drawing>(ChartFormatter.Html, ChartFormatter.Plain);
         Registry.Add<Explorer>(ExplorerFormatter.Html, ExplorerFormatter.Plain);
         Registry.Add<LiveExplorer>(
-            (LiveExplorerFormatter.ViewMime, LiveExplorerFormatter.View), (Registry.Html, LiveExplorerFormatter.Html), (Registry.Plain, LiveExplorerFormatter.Plain));
+            (LiveExplorerFormatter.ViewMime, LiveExplorerFormatter.View), (Registry.Html, LiveExplorerFormatter.Html),
+                (Registry.Plain, LiveExplorerFormatter.Plain));
         if (!passesFigures) return Still("it can't pass figures on");
         try
         {
@@ -47,7 +50,8 @@ internal static class ChartFormatters
         {
             return Still($"{Name(problem)} isn't there or too old");
         }
-        Registry.Add<EngineeringChart>((ChartFormatter.FigureMime, ChartFormatter.Figure), (Registry.Html, ChartFormatter.Html), (Registry.Plain, ChartFormatter.Plain));
+        Registry.Add<EngineeringChart>((ChartFormatter.FigureMime, ChartFormatter.Figure), (Registry.Html, ChartFormatter.Html),
+            (Registry.Plain, ChartFormatter.Plain));
         return null;
     }
 

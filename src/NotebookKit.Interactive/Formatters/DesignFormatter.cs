@@ -5,7 +5,8 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Interactive.Formatters;
 
 /// <summary>
-/// Anything of ours that is no result and has no form of its own: a design, a part, a material, a row. What it is made of as a table, one line a property, and what
+/// Anything of ours that is no result and has no form of its own: a design, a part, a material, a row. What it is made of as a table, one
+/// line a property, and what
 /// is wrong with it.
 /// </summary>
 internal static class DesignFormatter
@@ -32,7 +33,8 @@ internal static class DesignFormatter
     }
 
     private static IEnumerable<ResultLine> Lines(object design) => ShownProperties.Of(design.GetType())
-        .Select(p => ShownProperties.Value(p, design) is { } value && Words.Of(value) is { Length: > 0 } text ? new ResultLine(Words.Sentence(p.Name), text) : null)
+        .Select(p => ShownProperties.Value(p, design) is { } value && Words.Of(value) is { Length: > 0 } text
+            ? new ResultLine(Words.Sentence(p.Name), text) : null)
         .OfType<ResultLine>();
 
     // A design's Validate may be its own, or an extension method beside the models that it needs.

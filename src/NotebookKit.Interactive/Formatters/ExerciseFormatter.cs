@@ -14,7 +14,8 @@ internal static class ExerciseFormatter
             ExerciseState.NotYet => ("nk-warning", "Not yet"),
             _ => ("nk-remark", "Your turn"),
         };
-        w.Write($"<p>{Escape.Text(verdict.Question)}</p><div class=\"nk-finding {kind}\"><b>{word}.</b> {Escape.Text(verdict.Words)}</div>");
+        w.Write($"<p>{Escape.Text(verdict.Question)}</p><div class=\"nk-finding {kind}\"><b>{word}.</b> "
+            + $"{Escape.Text(verdict.Words)}</div>");
     });
 
     public static void Plain(ExerciseVerdict verdict, TextWriter writer) => writer.WriteLine(verdict.ToString());

@@ -3,7 +3,8 @@ using NotebookKit.Interactive.Html;
 
 namespace NotebookKit.Interactive.Formatters;
 
-/// <summary>The page for the range safety officer, on one sheet of paper: verdict and reasons, numbers, what was shown, what is ticked off, cautions, a line to sign.</summary>
+/// <summary>The page for the range safety officer, on one sheet of paper: verdict and reasons, numbers, what was shown, what is ticked off,
+/// cautions, a line to sign.</summary>
 internal static class FlightCardFormatter
 {
     public static void Html(IFlightCard card, TextWriter writer) => Fragment.Write(writer, "card", w =>

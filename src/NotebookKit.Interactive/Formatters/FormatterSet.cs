@@ -35,12 +35,18 @@ internal static class FormatterSet
                 ModelCardFormatter.Html(card, inner);
             }),
             ModelCardFormatter.Plain);
-        Registry.Add<Finding>((f, w) => Fragment.Write(w, "findings", inner => FindingFormatter.Html([f], inner)), (f, w) => FindingFormatter.Plain([f], w));
-        Registry.Add<IEnumerable<Finding>>((f, w) => Fragment.Write(w, "findings", inner => FindingFormatter.Html(f, inner)), FindingFormatter.Plain);
-        Registry.Add<Caution>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html([c], inner)), (c, w) => CautionFormatter.Plain([c], w));
-        Registry.Add<IEnumerable<Caution>>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html(c, inner)), CautionFormatter.Plain);
-        Registry.Add<ResultLine>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html([l], inner)), (l, w) => LinesFormatter.Plain([l], w));
-        Registry.Add<IEnumerable<ResultLine>>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html(l, inner)), LinesFormatter.Plain);
+        Registry.Add<Finding>((f, w) => Fragment.Write(w, "findings", inner => FindingFormatter.Html([f], inner)),
+            (f, w) => FindingFormatter.Plain([f], w));
+        Registry.Add<IEnumerable<Finding>>((f, w) => Fragment.Write(w, "findings", inner => FindingFormatter.Html(f, inner)),
+            FindingFormatter.Plain);
+        Registry.Add<Caution>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html([c], inner)),
+            (c, w) => CautionFormatter.Plain([c], w));
+        Registry.Add<IEnumerable<Caution>>((c, w) => Fragment.Write(w, "caution", inner => CautionFormatter.Html(c, inner)),
+            CautionFormatter.Plain);
+        Registry.Add<ResultLine>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html([l], inner)),
+            (l, w) => LinesFormatter.Plain([l], w));
+        Registry.Add<IEnumerable<ResultLine>>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html(l, inner)),
+            LinesFormatter.Plain);
         Registry.Add<ExerciseVerdict>(ExerciseFormatter.Html, ExerciseFormatter.Plain);
         Registry.Add<RecordComparison>(RecordComparisonFormatter.Html, RecordComparisonFormatter.Plain);
         Registry.Add<Source>((s, w) => Text(w, s.ToString()), (s, w) => w.WriteLine(s.ToString()));
@@ -50,10 +56,15 @@ internal static class FormatterSet
         Registry.Add<ProgressState>(ProgressFormatter.Html, ProgressFormatter.Plain);
         Registry.Add<TextTable>(TableFormatter.Html, TableFormatter.Plain);
         Registry.Add<Series>(SeriesFormatter.Html, SeriesFormatter.Plain);
-        Registry.Add<OutOfRangeException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html([Finding.Error(e.Message)], inner)), (e, w) => w.WriteLine(e.Message));
-        Registry.Add<InvalidDesignException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html(e.Findings, inner)), (e, w) => w.WriteLine(e.Message));
-        Registry.Add<Headline>((Registry.Html, (h, w) => HeadlineFormatter.Html([h], w)), (Registry.Plain, (h, w) => HeadlineFormatter.Plain([h], w)), (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
-        Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain), (HeadlineFormatter.Mime, HeadlineFormatter.Json));
+        Registry.Add<OutOfRangeException>((e, w) => Fragment.Write(w, "refusal",
+            inner => FindingFormatter.Html([Finding.Error(e.Message)], inner)), (e, w) => w.WriteLine(e.Message));
+        Registry.Add<InvalidDesignException>((e, w) => Fragment.Write(w, "refusal", inner => FindingFormatter.Html(e.Findings, inner)),
+            (e, w) => w.WriteLine(e.Message));
+        Registry.Add<Headline>((Registry.Html, (h, w) => HeadlineFormatter.Html([h], w)),
+            (Registry.Plain, (h, w) => HeadlineFormatter.Plain([h], w)),
+            (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
+        Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain),
+            (HeadlineFormatter.Mime, HeadlineFormatter.Json));
         VerdictFormatter.Register();
         return ChartFormatters.Register(passesFigures);
     }

@@ -16,7 +16,8 @@ internal static class LinesFormatter
         writer.Write("<table class=\"nk-lines\"><tbody>");
         foreach (var line in all)
         {
-            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td class=\"nk-value{(line.Value.Length > LongestOnOneLine ? " nk-long" : "")}\">{Escape.Text(line.Value)}</td>");
+            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td "
+                + $"class=\"nk-value{(line.Value.Length > LongestOnOneLine ? " nk-long" : "")}\">{Escape.Text(line.Value)}</td>");
             if (notes) writer.Write($"<td class=\"nk-note\">{Escape.Text(line.Note)}</td>");
             writer.Write("</tr>");
         }

@@ -3,7 +3,8 @@ using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Formatters;
 
-/// <summary>What changed between two records: every entry, under the heading of its kind. A list cut short would hide the change that matters.</summary>
+/// <summary>What changed between two records: every entry, under the heading of its kind. A list cut short would hide the change that
+/// matters.</summary>
 internal static class RecordComparisonFormatter
 {
     private const string Heading = "Changes since the earlier record";

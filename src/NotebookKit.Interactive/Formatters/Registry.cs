@@ -5,7 +5,8 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Interactive.Formatters;
 
 /// <summary>
-/// Registers how a type shows itself. The forms and the list of preferred forms are always set together: the engine runs out of stack where a
+/// Registers how a type shows itself. The forms and the list of preferred forms are always set together: the engine runs out of stack where
+/// a
 /// preferred form has no formatter.
 /// </summary>
 internal static class Registry
@@ -21,7 +22,8 @@ internal static class Registry
 
     /// <summary>Whether an assembly's type is something that a cell could show.</summary>
     public static bool Shows(Type type) =>
-        type is { IsAbstract: false, IsEnum: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type) && !typeof(Exception).IsAssignableFrom(type);
+        type is { IsAbstract: false, IsEnum: false } && !typeof(Delegate).IsAssignableFrom(type)
+            && !typeof(Attribute).IsAssignableFrom(type) && !typeof(Exception).IsAssignableFrom(type);
 
     /// <summary>Registers one form for everything public of an assembly, results apart.</summary>
     public static void AddAll(Assembly assembly, Action<object, TextWriter> html, Action<object, TextWriter> plain)

@@ -3,14 +3,16 @@ using NotebookKit.Provenance;
 
 namespace NotebookKit.Interactive.Formatters;
 
-/// <summary>Any result of the library: heading, numbers, findings, cautions, and folded below them what it rests on and how it was worked out.</summary>
+/// <summary>Any result of the library: heading, numbers, findings, cautions, and folded below them what it rests on and how it was worked
+/// out.</summary>
 internal static class ResultFormatter
 {
     public static void Html(IResult result, TextWriter writer) => Fragment.Write(writer, "result", w =>
     {
         w.Write($"<h4>{Escape.Text(result.Title)}</h4>");
         if (result.Status == ResultStatus.Failed)
-            w.Write("<div class=\"nk-finding nk-error\"><b>Not completed.</b> The computation did not reach its end; numbers that are missing below were not reached.</div>");
+            w.Write("<div class=\"nk-finding nk-error\"><b>Not completed.</b> The computation did not reach its end; numbers that are "
+                + "missing below were not reached.</div>");
         LinesFormatter.Html(result.Lines, w);
         FindingFormatter.Html(result.Findings, w);
         CautionFormatter.Html(result.Cautions, w);

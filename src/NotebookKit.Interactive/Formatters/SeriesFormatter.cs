@@ -9,7 +9,8 @@ internal static class SeriesFormatter
     private const int Shown = 8;
 
     public static void Html(Series series, TextWriter writer) => Fragment.Write(writer, "series", w =>
-        w.Write($"<b>{Escape.Text(series.Name)}</b> [{Escape.Text(series.Unit)}] <span class=\"nk-note\">{Escape.Text(Extent(series))}</span><br>{Escape.Text(First(series))}"));
+        w.Write($"<b>{Escape.Text(series.Name)}</b> [{Escape.Text(series.Unit)}] <span "
+            + $"class=\"nk-note\">{Escape.Text(Extent(series))}</span><br>{Escape.Text(First(series))}"));
 
     public static void Plain(Series series, TextWriter writer) =>
         writer.WriteLine($"{series.Name} [{series.Unit}] {Extent(series)}: {First(series)}");
@@ -23,5 +24,6 @@ internal static class SeriesFormatter
     }
 
     private static string First(Series series) =>
-        string.Join(", ", series.Values.Take(Shown).Select(v => double.IsFinite(v) ? Digits.Round(v, 5) : "missing")) + (series.Count > Shown ? ", ..." : "");
+        string.Join(", ", series.Values.Take(Shown).Select(v => double.IsFinite(v) ? Digits.Round(v, 5) : "missing"))
+            + (series.Count > Shown ? ", ..." : "");
 }

@@ -27,11 +27,13 @@ internal static class Words
 
     /// <summary>Whether a type has words of its own, not those that the compiler gives every record.</summary>
     public static bool SaysItself(Type type) =>
-        type.GetMethod(nameof(ToString), Type.EmptyTypes) is { } say && say.DeclaringType != typeof(object) && say.DeclaringType != typeof(ValueType) && !say.IsDefined(typeof(CompilerGeneratedAttribute));
+        type.GetMethod(nameof(ToString), Type.EmptyTypes) is { } say && say.DeclaringType != typeof(object)
+            && say.DeclaringType != typeof(ValueType) && !say.IsDefined(typeof(CompilerGeneratedAttribute));
 
     /// <summary>The name that a design was given; empty where it has none.</summary>
     public static string OwnName(object value) =>
-        value.GetType().GetProperty("Name", BindingFlags.Public | BindingFlags.Instance) is { } property && property.PropertyType == typeof(string) ? property.GetValue(value) as string ?? "" : "";
+        value.GetType().GetProperty("Name", BindingFlags.Public | BindingFlags.Instance) is { } property
+            && property.PropertyType == typeof(string) ? property.GetValue(value) as string ?? "" : "";
 
     /// <summary>A type's name without the mark of its type parameters.</summary>
     public static string NameOf(Type type) => type.Name.Split('`')[0];
@@ -41,7 +43,8 @@ internal static class Words
 
     // FlatCircular becomes "flat circular"; capitals that belong together stay.
     private static string Plain(string name) => string.Concat(name.Select((c, i) =>
-        i > 0 && char.IsUpper(c) && !char.IsUpper(name[i - 1]) ? " " + (Stands(name, i) ? c : char.ToLowerInvariant(c)) : i == 0 && !Stands(name, i) ? char.ToLowerInvariant(c).ToString() : c.ToString()));
+        i > 0 && char.IsUpper(c) && !char.IsUpper(name[i - 1]) ? " " + (Stands(name, i) ? c : char.ToLowerInvariant(c)) : i == 0
+            && !Stands(name, i) ? char.ToLowerInvariant(c).ToString() : c.ToString()));
 
     private static bool Stands(string name, int at) => at + 1 == name.Length ? at > 0 : char.IsUpper(name[at + 1]);
 
@@ -55,7 +58,8 @@ internal static class Words
     }
 
     private static bool IsShort(Type type) =>
-        Nullable.GetUnderlyingType(type) is { } inner ? IsShort(inner) : type.IsEnum || type.IsPrimitive || typeof(IQuantity).IsAssignableFrom(type) || (type.IsValueType && SaysItself(type));
+        Nullable.GetUnderlyingType(type) is { } inner ? IsShort(inner) : type.IsEnum || type.IsPrimitive
+            || typeof(IQuantity).IsAssignableFrom(type) || (type.IsValueType && SaysItself(type));
 
     private static string List(IEnumerable items)
     {

@@ -12,8 +12,10 @@ internal static class WorkingFormatter
         foreach (var step in working.Steps)
         {
             writer.Write($"<li class=\"nk-step\"><div>{Escape.Text(step.What)}</div><div>");
-            writer.Write($"<span class=\"tex\">{Escape.Text(step.Formula)}</span><span class=\"nk-plain\">{Escape.Text(PlainFormula.From(step.Formula))}</span></div>");
-            writer.Write($"<div>= {Escape.Text(step.Numbers)}</div><div>= <span class=\"nk-answer\">{Escape.Text(step.Answer)}</span></div>");
+            writer.Write($"<span class=\"tex\">{Escape.Text(step.Formula)}</span><span "
+                + $"class=\"nk-plain\">{Escape.Text(PlainFormula.From(step.Formula))}</span></div>");
+            writer.Write($"<div>= {Escape.Text(step.Numbers)}</div><div>= <span "
+                + $"class=\"nk-answer\">{Escape.Text(step.Answer)}</span></div>");
             writer.Write($"<div class=\"nk-source\">Source: {Escape.Text(step.Source.ToString())}</div></li>");
         }
         writer.Write("</ol>");

@@ -7,18 +7,25 @@ internal static class PlainFormula
 {
     private static readonly Dictionary<string, string> Symbols = new(StringComparer.Ordinal)
     {
-        ["alpha"] = "α", ["beta"] = "β", ["gamma"] = "γ", ["delta"] = "δ", ["epsilon"] = "ε", ["varepsilon"] = "ε", ["zeta"] = "ζ", ["eta"] = "η",
-        ["theta"] = "θ", ["vartheta"] = "ϑ", ["kappa"] = "κ", ["lambda"] = "λ", ["mu"] = "μ", ["nu"] = "ν", ["xi"] = "ξ", ["pi"] = "π", ["rho"] = "ρ",
+        ["alpha"] = "α", ["beta"] = "β", ["gamma"] = "γ", ["delta"] = "δ", ["epsilon"] = "ε", ["varepsilon"] = "ε", ["zeta"] = "ζ",
+            ["eta"] = "η",
+        ["theta"] = "θ", ["vartheta"] = "ϑ", ["kappa"] = "κ", ["lambda"] = "λ", ["mu"] = "μ", ["nu"] = "ν", ["xi"] = "ξ", ["pi"] = "π",
+            ["rho"] = "ρ",
         ["sigma"] = "σ", ["tau"] = "τ", ["phi"] = "φ", ["varphi"] = "φ", ["chi"] = "χ", ["psi"] = "ψ", ["omega"] = "ω",
-        ["Gamma"] = "Γ", ["Delta"] = "Δ", ["Theta"] = "Θ", ["Lambda"] = "Λ", ["Xi"] = "Ξ", ["Pi"] = "Π", ["Sigma"] = "Σ", ["Phi"] = "Φ", ["Psi"] = "Ψ", ["Omega"] = "Ω",
-        ["cdot"] = " · ", ["times"] = " × ", ["pm"] = "±", ["le"] = " ≤ ", ["leq"] = " ≤ ", ["ge"] = " ≥ ", ["geq"] = " ≥ ", ["ne"] = " ≠ ", ["approx"] = " ≈ ",
-        ["infty"] = "∞", ["int"] = "∫", ["sum"] = "Σ", ["partial"] = "∂", ["degree"] = "°", ["circ"] = "°", ["to"] = " → ", ["rightarrow"] = " → ",
-        ["quad"] = "  ", ["qquad"] = "   ", ["ldots"] = "…", ["dots"] = "…", ["propto"] = " ∝ ", ["sim"] = " ~ ", ["ell"] = "ℓ", ["prime"] = "′", ["ll"] = " ≪ ", ["gg"] = " ≫ ",
+        ["Gamma"] = "Γ", ["Delta"] = "Δ", ["Theta"] = "Θ", ["Lambda"] = "Λ", ["Xi"] = "Ξ", ["Pi"] = "Π", ["Sigma"] = "Σ", ["Phi"] = "Φ",
+            ["Psi"] = "Ψ", ["Omega"] = "Ω",
+        ["cdot"] = " · ", ["times"] = " × ", ["pm"] = "±", ["le"] = " ≤ ", ["leq"] = " ≤ ", ["ge"] = " ≥ ", ["geq"] = " ≥ ",
+            ["ne"] = " ≠ ", ["approx"] = " ≈ ",
+        ["infty"] = "∞", ["int"] = "∫", ["sum"] = "Σ", ["partial"] = "∂", ["degree"] = "°", ["circ"] = "°", ["to"] = " → ",
+            ["rightarrow"] = " → ",
+        ["quad"] = "  ", ["qquad"] = "   ", ["ldots"] = "…", ["dots"] = "…", ["propto"] = " ∝ ", ["sim"] = " ~ ", ["ell"] = "ℓ",
+            ["prime"] = "′", ["ll"] = " ≪ ", ["gg"] = " ≫ ",
     };
 
     private static readonly Dictionary<string, char> Accents = new(StringComparer.Ordinal)
     {
-        ["dot"] = '\u0307', ["ddot"] = '\u0308', ["bar"] = '\u0304', ["overline"] = '\u0304', ["hat"] = '\u0302', ["tilde"] = '\u0303', ["vec"] = '\u20D7',
+        ["dot"] = '\u0307', ["ddot"] = '\u0308', ["bar"] = '\u0304', ["overline"] = '\u0304', ["hat"] = '\u0302', ["tilde"] = '\u0303',
+            ["vec"] = '\u20D7',
     };
 
     public static string From(string tex)
@@ -98,7 +105,8 @@ internal static class PlainFormula
         private string Script(string mark)
         {
             var inner = Argument();
-            return mark == "^" && inner is "2" ? "²" : mark == "^" && inner is "3" ? "³" : mark == "^" && inner is "°" ? "°" : mark + Bracketed(inner);
+            return mark == "^" && inner is "2" ? "²" : mark == "^" && inner is "3" ? "³" : mark == "^" && inner is "°" ? "°" : mark
+                + Bracketed(inner);
         }
 
         private string Argument()
@@ -109,7 +117,8 @@ internal static class PlainFormula
 
         // Letters, digits and their marks need no bracket; a sum or a product does.
         private static string Bracketed(string text, bool always = false) =>
-            !always && text.All(ch => char.IsLetterOrDigit(ch) || ch is '_' or '.' or ',' or '²' or '³' or '∞' || char.GetUnicodeCategory(ch) == System.Globalization.UnicodeCategory.NonSpacingMark)
+            !always && text.All(ch => char.IsLetterOrDigit(ch) || ch is '_' or '.' or ',' or '²' or '³' or '∞'
+                || char.GetUnicodeCategory(ch) == System.Globalization.UnicodeCategory.NonSpacingMark)
                 ? text
                 : $"({text})";
     }

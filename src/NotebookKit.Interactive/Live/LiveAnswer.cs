@@ -27,7 +27,8 @@ internal static class LiveAnswer
             w.Write("<tbody>");
             foreach (var (i, number) in explorer.Numbers.Index())
             {
-                w.Write($"<tr><th>{Escape.Text(number.Name)}</th><td class=\"nk-value\">{Escape.Text(Show(number, state.Numbers[i]))}</td>");
+                w.Write($"<tr><th>{Escape.Text(number.Name)}</th><td "
+                    + $"class=\"nk-value\">{Escape.Text(Show(number, state.Numbers[i]))}</td>");
                 w.Write($"{string.Concat(kept.Select(k => $"<td>{Escape.Text(Show(number, k.State.Numbers[i]))}</td>"))}</tr>");
             }
 
@@ -57,9 +58,11 @@ internal static class LiveAnswer
     }
 
     // Parallel work says so in parallel.
-    private static bool WasStopped(Exception problem) => problem is OperationCanceledException || (problem is AggregateException many && many.InnerExceptions.All(WasStopped));
+    private static bool WasStopped(Exception problem) => problem is OperationCanceledException
+        || (problem is AggregateException many && many.InnerExceptions.All(WasStopped));
 
-    private static string Show(ExplorerNumber number, double value) => number.Unit == "-" ? Digits.Round(value, 4) : $"{Digits.Round(value, 4)} {number.Unit}";
+    private static string Show(ExplorerNumber number, double value) => number.Unit == "-" ? Digits.Round(value, 4)
+        : $"{Digits.Round(value, 4)} {number.Unit}";
 
     private static EngineeringChart Chart(Explorer explorer, ExplorerState state, IReadOnlyList<LiveCurve> kept)
     {
@@ -67,7 +70,8 @@ internal static class LiveAnswer
         var slot = 0;
         return new EngineeringChart(explorer.Title, explorer.X, explorer.Y)
         {
-            Marks = [new Curve(now.X(explorer), now.Y(explorer)) { Slot = slot }, .. kept.Select(k => new Curve(k.X(explorer), k.Y(explorer)) { Slot = ++slot })],
+            Marks = [new Curve(now.X(explorer), now.Y(explorer)) { Slot = slot },
+                .. kept.Select(k => new Curve(k.X(explorer), k.Y(explorer)) { Slot = ++slot })],
         };
     }
 }

@@ -14,7 +14,8 @@ internal sealed record LiveCurve(string Name, ExplorerState State)
     public static LiveCurve? Of(Explorer explorer, IReadOnlyList<double> setting)
     {
         var state = explorer.Model([.. setting]);
-        return state.RefusedBecause.Length > 0 ? null : new(string.Join(", ", explorer.Parameters.Select((p, i) => p.Show(setting[i]))), state);
+        return state.RefusedBecause.Length > 0 ? null : new(string.Join(", ", explorer.Parameters.Select((p, i) => p.Show(setting[i]))),
+            state);
     }
 
     /// <summary>Horizontal values.</summary>

@@ -6,7 +6,8 @@ using NotebookKit.Interactive.Html;
 namespace NotebookKit.Interactive.Live;
 
 /// <summary>
-/// An explorer whose sliders and lists call the model itself, in the running session: what is dragged is computed, not interpolated. One button goes back to
+/// An explorer whose sliders and lists call the model itself, in the running session: what is dragged is computed, not interpolated. One
+/// button goes back to
 /// the start, another keeps the curve for comparison. Made by <see cref="LiveExplorers.Live"/>.
 /// </summary>
 public sealed class LiveExplorer
@@ -45,7 +46,8 @@ public sealed class LiveExplorer
     private static JsonObject InputOf(ExplorerParameter parameter, string layout) => parameter.Choices.Count > 0
         ? Control.Choice(parameter.Name, parameter.Choices, (int)parameter.Start, layout)
         : Control.Slider(
-            parameter.Unit == "-" ? parameter.Name : $"{parameter.Name} [{parameter.Unit}]", parameter.From, parameter.To, (parameter.To - parameter.From) / 200, parameter.Start, layout);
+            parameter.Unit == "-" ? parameter.Name : $"{parameter.Name} [{parameter.Unit}]", parameter.From, parameter.To,
+                (parameter.To - parameter.From) / 200, parameter.Start, layout);
 
     private static string MovedBy(ExplorerParameter parameter) => parameter.Choices.Count > 0 ? Control.Index : Control.Value;
 
@@ -75,7 +77,8 @@ public sealed class LiveExplorer
         foreach (var (i, parameter) in Explorer.Parameters.Index())
         {
             setting[i] = parameter.Start;
-            link.Update(inputs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start : parameter.Start });
+            link.Update(inputs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start
+                : parameter.Start });
         }
 
         Show();

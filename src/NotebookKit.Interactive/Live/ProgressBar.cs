@@ -5,7 +5,8 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Interactive.Live;
 
 /// <summary>
-/// A bar below the cell that grows in place while a long verb works: <c>curlew.Disperse(site, spread, flights: 10_000, seed: 7, progress: ProgressBar.Show("Flights", 10_000))</c>.
+/// A bar below the cell that grows in place while a long verb works: <c>curlew.Disperse(site, spread, flights: 10_000, seed: 7, progress:
+/// ProgressBar.Show("Flights", 10_000))</c>.
 /// Outside a cell it shows nothing.
 /// </summary>
 public sealed class ProgressBar : IProgress<int>

@@ -32,7 +32,8 @@ internal static class ShardFiles
     /// <param name="folder">Folder.</param>
     /// <param name="fingerprint">Its fingerprint.</param>
     public static string? MergedBelow(string folder, string fingerprint) =>
-        Directory.EnumerateFiles(folder, MergedName(fingerprint), SearchOption.AllDirectories).Order(StringComparer.Ordinal).FirstOrDefault();
+        Directory.EnumerateFiles(folder, MergedName(fingerprint),
+            SearchOption.AllDirectories).Order(StringComparer.Ordinal).FirstOrDefault();
 
     /// <summary>Reads a file with a part or a whole.</summary>
     /// <param name="file">File.</param>

@@ -21,7 +21,8 @@ internal static class KernelCommand
 
     private static Command Action(string name, string description, Func<KernelSpec, int> action)
     {
-        var prefix = new Option<string?>("--prefix") { Description = "Root of an installation, such as an environment's folder; the user's own folder if not given." };
+        var prefix = new Option<string?>("--prefix") { Description = "Root of an installation, such as an environment's folder; the "
+            + "user's own folder if not given." };
         var command = new Command(name, description) { prefix };
         command.SetAction(parsed => action(new KernelSpec(
             parsed.GetValue(prefix) is { } root ? JupyterFolders.DataBelow(Path.GetFullPath(root)) : JupyterFolders.UserData())));

@@ -33,7 +33,8 @@ internal static class ListCommand
             {
                 var notebook = NotebookFile.Read(file);
                 var size = LessonSize.Of(notebook);
-                table.AddRow([Markup.Escape(notebook.Name), Markup.Escape(NotebookOutline.Of(notebook).Title), .. Numbers(size.CodeCells, size.TextCells, size.MedianLines, size.LongestLines)]);
+                table.AddRow([Markup.Escape(notebook.Name), Markup.Escape(NotebookOutline.Of(notebook).Title),
+                    .. Numbers(size.CodeCells, size.TextCells, size.MedianLines, size.LongestLines)]);
             }
             catch (NotebookFormatException e)
             {
@@ -48,5 +49,6 @@ internal static class ListCommand
         return code;
     }
 
-    private static IEnumerable<string> Numbers(params double[] numbers) => numbers.Select(n => n.ToString("0.#", CultureInfo.InvariantCulture));
+    private static IEnumerable<string> Numbers(params double[] numbers)
+        => numbers.Select(n => n.ToString("0.#", CultureInfo.InvariantCulture));
 }

@@ -12,9 +12,12 @@ internal static class MergeCommand
     /// <summary>Its description for the command line.</summary>
     public static Command Create()
     {
-        var shards = new Argument<string[]>("shards") { Description = "Files with shards, or folders with shards in or below them.", Arity = ArgumentArity.OneOrMore };
-        var output = new Option<string?>("--out") { Description = "Folder for the merged dispersions; the first folder named, or that of the first file, if not given." };
-        var command = new Command("merge", "Puts the shards of dispersions together to the result that one machine would have given.") { shards, output };
+        var shards = new Argument<string[]>("shards") { Description = "Files with shards, or folders with shards in or below them.",
+            Arity = ArgumentArity.OneOrMore };
+        var output = new Option<string?>("--out") { Description = "Folder for the merged dispersions; the first folder named, or that of "
+            + "the first file, if not given." };
+        var command = new Command("merge", "Puts the shards of dispersions together to the result that one machine would have given.") {
+            shards, output };
         command.SetAction(parsed => Merge(parsed.GetValue(shards) ?? [], parsed.GetValue(output)));
         return command;
     }
@@ -29,7 +32,8 @@ internal static class MergeCommand
         if (problems.Count > 0)
         {
             // All or nothing: a result beside a complaint would be taken for the whole.
-            if (sets.Count > 1) problems.Add($"These are shards of {sets.Count} dispersions. One that nobody asked for is of another notebook, seed, version or kind of machine: take its files away.");
+            if (sets.Count > 1) problems.Add($"These are shards of {sets.Count} dispersions. One that nobody asked for is of another "
+                + "notebook, seed, version or kind of machine: take its files away.");
             foreach (var problem in problems) Console.Error.WriteLine(problem);
             Console.Error.WriteLine("Nothing was merged.");
             return ExitCodes.Failed;
@@ -50,8 +54,10 @@ internal static class MergeCommand
 
     private static List<string> Files(string[] named)
     {
-        if (named.FirstOrDefault(n => !Directory.Exists(n) && !File.Exists(n)) is { } missing) throw new RequestException($"There is no {missing}.");
+        if (named.FirstOrDefault(n => !Directory.Exists(n) && !File.Exists(n))
+            is { } missing) throw new RequestException($"There is no {missing}.");
         var files = named.SelectMany(n => Directory.Exists(n) ? ShardFiles.Below(n) : [n]).Select(Path.GetFullPath).Distinct().ToList();
-        return files.Count > 0 ? files : throw new RequestException($"There are no shards in {string.Join(", ", named)}. Write them with: run <notebook> --shard 1/16 --out <folder>.");
+        return files.Count > 0 ? files : throw new RequestException($"There are no shards in {string.Join(", ", named)}. Write them "
+            + "with: run <notebook> --shard 1/16 --out <folder>.");
     }
 }

@@ -5,7 +5,8 @@ internal static class NotebookSelection
 {
     private const string Pattern = "*.ipynb";
 
-    /// <summary>The files named: files as they are, folders with all notebooks in them; all of the repository where nothing is named.</summary>
+    /// <summary>The files named: files as they are, folders with all notebooks in them; all of the repository where nothing is
+    /// named.</summary>
     /// <param name="named">Files and folders.</param>
     /// <exception cref="RequestException">There is nothing to run, or two would overwrite each other's results.</exception>
     public static IReadOnlyList<string> Choose(IReadOnlyList<string> named)
@@ -14,7 +15,8 @@ internal static class NotebookSelection
         var files = places.SelectMany(p => Directory.Exists(p) ? In(p) : [p]).Select(Path.GetFullPath).Distinct().ToList();
         if (files.Count == 0) throw new RequestException($"There is no notebook in {string.Join(", ", places)}.");
         if (files.GroupBy(Path.GetFileNameWithoutExtension).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new RequestException($"Two notebooks are called {twice.Key}; their results would overwrite each other. Run them one at a time with different --out.");
+            throw new RequestException($"Two notebooks are called {twice.Key}; their results would overwrite each other. Run them one at "
+                + "a time with different --out.");
         return files;
     }
 

@@ -18,7 +18,8 @@ internal sealed class ParentWatch : IDisposable
     public ParentWatch(CancellationToken also)
     {
         source = CancellationTokenSource.CreateLinkedTokenSource(also);
-        if (int.TryParse(Environment.GetEnvironmentVariable(ParentVariable), NumberStyles.None, CultureInfo.InvariantCulture, out var parent) && parent > 1)
+        if (int.TryParse(Environment.GetEnvironmentVariable(ParentVariable), NumberStyles.None, CultureInfo.InvariantCulture,
+            out var parent) && parent > 1)
             timer = new Timer(_ => CancelWithout(parent), null, Interval, Interval);
     }
 

@@ -19,7 +19,8 @@ internal static class RunCommand
             Description = "Notebooks or folders of notebooks; all of the repository if none is named.",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        var output = new Option<string?>("--out") { Description = "Folder for executed notebooks and pages; 'out' in the repository if not given." };
+        var output = new Option<string?>("--out") { Description = "Folder for executed notebooks and pages; 'out' in the repository "
+            + "if not given." };
         var limit = new Option<TimeSpan>("--cell-limit")
         {
             Description = "Longest time one cell may run: 500ms, 60s, 2min, 3h.",
@@ -32,14 +33,16 @@ internal static class RunCommand
                 return default;
             },
         };
-        var jobs = new Option<int>("--jobs") { Description = "How many notebooks run at a time.", DefaultValueFactory = _ => RunOptions.UsualJobs };
+        var jobs = new Option<int>("--jobs") { Description = "How many notebooks run at a time.",
+            DefaultValueFactory = _ => RunOptions.UsualJobs };
         jobs.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<int>() is < 1 or > 64) result.AddError("--jobs must be between 1 and 64.");
         });
         var givens = new Option<string[]>("--given")
         {
-            Description = "Another value for one of the design's givens, with its unit: \"fill pressure=25 bar gauge\". May be said several times.",
+            Description = "Another value for one of the design's givens, with its unit: \"fill pressure=25 bar gauge\". May be said "
+                + "several times.",
         };
         givens.Validators.Add(result =>
         {
@@ -72,10 +75,12 @@ internal static class RunCommand
         var flown = new Option<string?>("--flown") { Description = "Folder with merged dispersions, which then needn't be flown again." };
         flown.Validators.Add(result =>
         {
-            if (result.Tokens is [var folder, ..] && !Directory.Exists(folder.Value)) result.AddError($"--flown: there is no folder {folder.Value}. Write it with: merge.");
+            if (result.Tokens is [var folder, ..] && !Directory.Exists(folder.Value)) result.AddError("--flown: there is no folder "
+                + $"{folder.Value}. Write it with: merge.");
         });
 
-        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs, givens, shard, flown };
+        var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs,
+            givens, shard, flown };
         command.SetAction((parsed, _) => RunAsync(parsed.GetValue(givens) ?? [], new RunOptions(
             NotebookSelection.Choose(parsed.GetValue(notebooks) ?? []),
             Path.GetFullPath(parsed.GetValue(output) ?? RepositoryFolders.Find().Output),
@@ -91,7 +96,8 @@ internal static class RunCommand
     /// <summary>Runs all notebooks of the repository with the usual limits.</summary>
     /// <returns>Exit code.</returns>
     public static Task<int> RunAllAsync() =>
-        RunAsync([], new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit, RunOptions.UsualJobs));
+        RunAsync([], new RunOptions(NotebookSelection.Choose([]), RepositoryFolders.Find().Output, RunOptions.UsualCellLimit,
+            RunOptions.UsualJobs));
 
     private static Task<int> RunAsync(string[] givens, RunOptions options)
     {
@@ -103,9 +109,11 @@ internal static class RunCommand
 
     private static async Task<int> RunAsync(RunOptions options)
     {
-        if (options.Notebooks.FirstOrDefault(n => Path.GetFullPath(options.ExecutedFile(Path.GetFileNameWithoutExtension(n))) == n) is { } own)
+        if (options.Notebooks.FirstOrDefault(n => Path.GetFullPath(options.ExecutedFile(Path.GetFileNameWithoutExtension(n))) == n)
+            is { } own)
             throw new RequestException($"The result would overwrite {own} itself. Choose another --out.");
-        if (options is { Shard: not null, Flown: not null }) throw new RequestException("--shard flies a part and --flown takes the whole. Give one of them.");
+        if (options is { Shard: not null, Flown: not null }) throw new RequestException("--shard flies a part and --flown takes the "
+            + "whole. Give one of them.");
         using var stop = new StopSignal();
         try
         {

@@ -57,7 +57,8 @@ internal static class RunnerCommands
             parsed.GetValue(limit), parsed.GetValue(live),
             new Session(
                 GivenOverrides.Parse(parsed.GetValue(given) ?? []),
-                parsed.GetValue(shard) is { } part ? new NotebookBatch(new(ShardNumber.Parse(part), parsed.GetValue(keep), parsed.GetValue(flown))) : null)));
+                parsed.GetValue(shard) is { } part ? new NotebookBatch(new(ShardNumber.Parse(part), parsed.GetValue(keep),
+                    parsed.GetValue(flown))) : null)));
         return command;
     }
 }

@@ -46,7 +46,8 @@ internal static class VesselCommand
         command.SetAction(parsed => Sensibly(() =>
         {
             var begun = ServiceFile.Create(parsed.GetRequiredValue(file), parsed.GetRequiredValue(vessel), parsed.GetRequiredValue(serial));
-            Say($"{begun.Location} is the service record of {begun.Vessel} {begun.Serial}. Write down first how it was made: vessel add <file> made");
+            Say($"{begun.Location} is the service record of {begun.Vessel} {begun.Serial}. Write down first how it was made: vessel "
+                + "add <file> made");
             return ExitCodes.Success;
         }));
         return command;
@@ -56,7 +57,8 @@ internal static class VesselCommand
     {
         var file = FileArgument();
         var kind = new Argument<string>("event") { Description = $"What happened: {string.Join(", ", ServiceEvent.Kinds)}." };
-        var at = new Option<string?>("--at") { Description = "Day, 2026-05-01, or day and time in UTC, 2026-05-01T09:30:00Z; now if not given." };
+        var at = new Option<string?>("--at") { Description = "Day, 2026-05-01, or day and time in UTC, 2026-05-01T09:30:00Z; now "
+            + "if not given." };
         var by = new Option<string?>("--by") { Description = "Who saw or did it." };
         var notes = new Option<string?>("--notes") { Description = "What else is worth keeping." };
         var values = Values.Select(v => (v.Name, Option: new Option<string?>("--" + v.Name) { Description = v.Description })).ToList();
@@ -64,7 +66,8 @@ internal static class VesselCommand
         foreach (var (_, option) in values) command.Options.Add(option);
         command.SetAction(parsed => Sensibly(() =>
         {
-            var given = values.Where(v => parsed.GetValue(v.Option) is not null).ToDictionary(v => v.Name, v => parsed.GetValue(v.Option)!, StringComparer.Ordinal);
+            var given = values.Where(v => parsed.GetValue(v.Option) is not null).ToDictionary(v => v.Name, v => parsed.GetValue(v.Option)!,
+                StringComparer.Ordinal);
             var happened = ServiceEvent.Read(parsed.GetRequiredValue(kind), given) with
             {
                 At = parsed.GetValue(at) is { } time ? Time(time) : null,
@@ -87,8 +90,10 @@ internal static class VesselCommand
     {
         var file = FileArgument();
         var on = new Option<string?>("--on") { Description = "Day to look at, 2026-05-01; today if not given." };
-        var head = new Option<string?>("--head") { Description = "Head fingerprint kept elsewhere, to see that no line was taken away at the end." };
-        var command = new Command("show", "Says what happened to the vessel, and whether it may be filled, by the club's limits.") { file, on, head };
+        var head = new Option<string?>("--head") { Description = "Head fingerprint kept elsewhere, to see that no line was taken "
+            + "away at the end." };
+        var command = new Command("show", "Says what happened to the vessel, and whether it may be filled, by the club's limits.") { file,
+            on, head };
         command.SetAction(parsed => Sensibly(() =>
         {
             var day = parsed.GetValue(on) is { } text ? Day(text) : Today(DateOnly.MinValue);
@@ -122,12 +127,14 @@ internal static class VesselCommand
             : throw new RequestException($"\"{text}\" isn't a day; write year, month and day, for example 2026-05-01.");
 
     private static DateTimeOffset Time(string text) =>
-        DateTimeOffset.TryParseExact(text, ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm'Z'"], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var at)
+        DateTimeOffset.TryParseExact(text, ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm'Z'"],
+            CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var at)
             ? at
             : throw new RequestException($"\"{text}\" isn't a day or a time in UTC; write 2026-05-01 or 2026-05-01T09:30:00Z.");
 
     // A clock that was set back doesn't make the event that was just written lie in the future.
-    private static DateOnly Today(DateOnly atLeast) => DateOnly.FromDateTime(DateTime.UtcNow) is var today && today < atLeast ? atLeast : today;
+    private static DateOnly Today(DateOnly atLeast) => DateOnly.FromDateTime(DateTime.UtcNow) is var today && today < atLeast ? atLeast :
+        today;
 
     private static void Say(string text) => AnsiConsole.Console.Profile.Out.Writer.WriteLine(text);
 }

@@ -30,7 +30,8 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     /// <param name="ask">Asks the reader to type something; gives none where nobody can answer.</param>
     /// <param name="frontEnd">Front-end that takes controls; none where there is none.</param>
     /// <param name="session">What the notebook is handed; none hands it a plain one.</param>
-    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask, IFrontEndLink? frontEnd = null,
+    public static async Task<CSharpEngine> StartAsync(long outputLimitBytes, Func<InputRequest, Task<string?>> ask,
+        IFrontEndLink? frontEnd = null,
         Session? session = null)
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
@@ -44,7 +45,8 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         kernel.UseImportMagicCommand();
         kernel.RegisterCommandHandler<RequestInput>(async (request, context) =>
         {
-            if (await ask(new InputRequest(request.Prompt, request.IsPassword)) is { } typed) context.Publish(new InputProduced(typed, request));
+            if (await ask(new InputRequest(request.Prompt, request.IsPassword))
+                is { } typed) context.Publish(new InputProduced(typed, request));
             else context.Fail(request, message: "Nobody can be asked here: this front-end takes no input.");
         });
         CSharpEngine? engine = null;
@@ -63,7 +65,8 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
 
         engine = new CSharpEngine(kernel, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
-        if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException($"The C# session did not start: {warm.Error?.Message}");
+        if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException("The C# session did not start: "
+            + $"{warm.Error?.Message}");
         await csharp.SetValueAsync(Session.Variable, session ?? Session.Plain, typeof(Session));
         ScriptSettings.InheritReferences(csharp);
         return engine;
@@ -99,10 +102,12 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     }
 
     /// <inheritdoc />
-    public Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation) => help.CompleteAsync(code, position, cancellation);
+    public Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation)
+        => help.CompleteAsync(code, position, cancellation);
 
     /// <inheritdoc />
-    public Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation) => help.DescribeAsync(code, position, cancellation);
+    public Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation)
+        => help.DescribeAsync(code, position, cancellation);
 
     /// <inheritdoc />
     public ValueTask DisposeAsync()
@@ -117,7 +122,8 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     private static CellOutcome Abandoned { get; } =
         new(CellStatus.Abandoned, CellError.Plain("Interrupted", "The cell did not stop when asked."));
 
-    // The kernel lets go of a cancelled cell at once, whether its code has stopped or not. One that still runs keeps the next from starting.
+    // The kernel lets go of a cancelled cell at once, whether its code has stopped or not. One that still runs keeps the next from
+    // starting.
     private async Task<bool> AnswersAsync()
     {
         var probe = Task.Run(() => kernel.SendAsync(new SubmitCode("")));

@@ -40,7 +40,8 @@ internal static partial class CellErrorReader
     {
         var first = diagnostics[0];
         var line = first.LinePositionSpan.Start.Line + 1;
-        var messages = diagnostics.Select(d => string.Create(CultureInfo.InvariantCulture, $"line {d.LinePositionSpan.Start.Line + 1}: {d.Message} ({d.Code})"));
+        var messages = diagnostics.Select(d => string.Create(CultureInfo.InvariantCulture,
+            $"line {d.LinePositionSpan.Start.Line + 1}: {d.Message} ({d.Code})"));
         return new CellError("CompileError", first.Message, line, CellError.TextOfLine(code, line), [.. messages]);
     }
 

@@ -3,7 +3,8 @@ using NotebookKit.Numerics;
 
 namespace NotebookKit.Runner.Engine;
 
-/// <summary>Shows how far the long computations of one cell are: not before a reader starts to wonder, and not more often than an eye follows.</summary>
+/// <summary>Shows how far the long computations of one cell are: not before a reader starts to wonder, and not more often than an eye
+/// follows.</summary>
 /// <param name="output">Told of what is shown.</param>
 internal sealed class CellProgress(Action<CellOutput> output) : IProgress<WorkDone>
 {

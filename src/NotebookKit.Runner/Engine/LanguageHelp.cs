@@ -16,9 +16,11 @@ internal sealed class LanguageHelp(Kernel kernel) : ILanguageHelp
         position = Math.Clamp(position, 0, code.Length);
         var start = CodePlace.StartOfName(code, position);
         var begun = code[start..position];
-        var result = await Task.Run(() => kernel.SendAsync(new RequestCompletions(code, CodePlace.ToLine(code, position)), cancellation), cancellation);
+        var result = await Task.Run(() => kernel.SendAsync(new RequestCompletions(code, CodePlace.ToLine(code, position)), cancellation),
+            cancellation);
         var found = result.Events.OfType<CompletionsProduced>().LastOrDefault();
-        if (found?.LinePositionSpan is { } span && code[start..position].Length == 0) start = Math.Min(position, CodePlace.ToPosition(code, span.Start));
+        if (found?.LinePositionSpan is { } span && code[start..position].Length == 0) start = Math.Min(position,
+            CodePlace.ToPosition(code, span.Start));
         var entries = (found?.Completions ?? [])
             .Where(c => (c.FilterText ?? c.DisplayText).StartsWith(begun, StringComparison.OrdinalIgnoreCase))
             .OrderBy(c => c.DisplayText.StartsWith(begun, StringComparison.Ordinal) ? 0 : 1)
@@ -47,6 +49,7 @@ internal sealed class LanguageHelp(Kernel kernel) : ILanguageHelp
         var content = result.Events.OfType<HoverTextProduced>().LastOrDefault()?.Content;
         if (content is null || content.Count == 0) return null;
         var markdown = (content.FirstOrDefault(c => c.MimeType == MarkdownType) ?? content.First()).Value.ReplaceLineEndings("\n");
-        return new Description(markdown, markdown.Replace("```csharp", "", StringComparison.Ordinal).Replace("```", "", StringComparison.Ordinal).Trim());
+        return new Description(markdown, markdown.Replace("```csharp", "", StringComparison.Ordinal).Replace("```", "",
+            StringComparison.Ordinal).Trim());
     }
 }

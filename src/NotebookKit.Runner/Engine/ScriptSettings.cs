@@ -7,13 +7,15 @@ using Microsoft.DotNet.Interactive.CSharp;
 namespace NotebookKit.Runner.Engine;
 
 /// <summary>
-/// Settings of the compiler that the kernel doesn't offer. They are reached by the name of its field: the package is pinned, and tests see when
+/// Settings of the compiler that the kernel doesn't offer. They are reached by the name of its field: the package is pinned, and tests see
+/// when
 /// one stops working.
 /// </summary>
 internal static class ScriptSettings
 {
     /// <summary>
-    /// Makes cells compile with line numbers, so that an exception can say where it was thrown, and gives the preloaded namespaces to files that a
+    /// Makes cells compile with line numbers, so that an exception can say where it was thrown, and gives the preloaded namespaces to files
+    /// that a
     /// cell loads with #load, as the cell itself has them.
     /// </summary>
     /// <param name="kernel">Kernel that hasn't run anything yet.</param>
@@ -22,11 +24,13 @@ internal static class ScriptSettings
         Change(kernel, options => options.WithEmitDebugInformation(true).WithFileEncoding(Encoding.UTF8).AddImports(namespaces));
 
     /// <summary>
-    /// Stops every cell from carrying all references anew. A cell inherits them from the cell before anyway; carried again, they add up, and the
+    /// Stops every cell from carrying all references anew. A cell inherits them from the cell before anyway; carried again, they add up,
+    /// and the
     /// thousandth cell would weigh a thousand times as much.
     /// </summary>
     /// <param name="kernel">Kernel that has run its first cell.</param>
-    public static void InheritReferences(CSharpKernel kernel) => Change(kernel, options => options.WithReferences(Array.Empty<MetadataReference>()));
+    public static void InheritReferences(CSharpKernel kernel)
+        => Change(kernel, options => options.WithReferences(Array.Empty<MetadataReference>()));
 
     private static void Change(CSharpKernel kernel, Func<ScriptOptions, ScriptOptions> change)
     {

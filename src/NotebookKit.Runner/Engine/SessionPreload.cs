@@ -10,7 +10,8 @@ internal static class SessionPreload
 
     // What the public members of ours speak of, so that a cell may too.
     private static readonly string[] Theirs =
-        ["UnitsNet", "MathNet.Numerics", "Plotly.NET", "DynamicObj", "Deedle", "FSharp.Core", "Microsoft.DotNet.Interactive", "Microsoft.DotNet.Interactive.Formatting"];
+        ["UnitsNet", "MathNet.Numerics", "Plotly.NET", "DynamicObj", "Deedle", "FSharp.Core", "Microsoft.DotNet.Interactive",
+            "Microsoft.DotNet.Interactive.Formatting"];
 
     /// <summary>Files of the assemblies that cells are compiled against: those this process itself has loaded.</summary>
     public static IReadOnlyList<string> AssemblyFiles() =>

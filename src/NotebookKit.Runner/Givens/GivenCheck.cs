@@ -6,7 +6,8 @@ using NotebookKit.Runner.Notebooks;
 namespace NotebookKit.Runner.Givens;
 
 /// <summary>
-/// Holds the givens that a run asks for against those that its notebooks state, before any cell runs: a mistyped name would otherwise pass for a run on
+/// Holds the givens that a run asks for against those that its notebooks state, before any cell runs: a mistyped name would otherwise pass
+/// for a run on
 /// the new value.
 /// </summary>
 internal sealed class GivenCheck
@@ -55,7 +56,9 @@ internal sealed class GivenCheck
                 var open = notebooks.Where(n => n.Unreadable.Count > 0).ToList();
                 if (open.Count == 0) throw Unknown(name);
                 foreach (var notebook in open) mustTake[notebook.Notebook].Add(name);
-                notes.Add($"{Unstated(name)} It can't be checked beforehand, because {string.Join("; ", open.Select(n => $"in {n.Notebook} {n.Unreadable[0]}"))}. The run fails if no cell there states it.");
+                notes.Add($"{Unstated(name)} It can't be checked beforehand, because "
+                    + $"{string.Join("; ", open.Select(n => $"in {n.Notebook} {n.Unreadable[0]}"))}. The run fails if no cell "
+                    + "there states it.");
                 continue;
             }
 
@@ -64,7 +67,8 @@ internal sealed class GivenCheck
             if (holders.SelectMany(n => n.Named(name)).All(g => g.Kind is null))
                 notes.Add($"The code doesn't write out a value of the given \"{name}\", so its unit is checked only when the cell runs.");
             if (holders.Count < notebooks.Count)
-                notes.Add($"These notebooks have no given \"{name}\" and run on their own values: {string.Join(", ", notebooks.Except(holders).Select(n => n.Notebook))}.");
+                notes.Add($"These notebooks have no given \"{name}\" and run on their own values: "
+                    + $"{string.Join(", ", notebooks.Except(holders).Select(n => n.Notebook))}.");
         }
 
         return new(mustTake.ToDictionary(m => m.Key, m => (IReadOnlyList<string>)m.Value, StringComparer.Ordinal), notes);
@@ -85,7 +89,8 @@ internal sealed class GivenCheck
     private string Unstated(string name)
     {
         var meant = names.Where(n => Abbreviates(name, n)).ToList();
-        if (meant.Count > 1) return $"The given \"{name}\" may mean {string.Join(" or ", meant.Select(n => $"\"{n}\""))}; write the whole name.";
+        if (meant.Count > 1) return $"The given \"{name}\" may mean {string.Join(" or ", meant.Select(n => $"\"{n}\""))}; write "
+            + "the whole name.";
         var nearest = meant.Count == 1 ? meant[0] : names.MinBy(n => EditDistance.Between(name, n));
         return $"No notebook of this run has a given \"{name}\"{(nearest is null ? "" : $"; the nearest is \"{nearest}\"")}.";
     }
@@ -94,7 +99,8 @@ internal sealed class GivenCheck
     private static bool Abbreviates(string asked, string name)
     {
         var words = name.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length > 1 && string.Equals(asked, string.Concat(words.Select(w => w[0])), StringComparison.OrdinalIgnoreCase)) return true;
+        if (words.Length > 1 && string.Equals(asked, string.Concat(words.Select(w => w[0])),
+            StringComparison.OrdinalIgnoreCase)) return true;
         var at = 0;
         foreach (var begun in asked.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
@@ -105,7 +111,8 @@ internal sealed class GivenCheck
         return true;
     }
 
-    private RequestException Refused(string reason) => new($"{reason} No cell was run.", names.Count == 0 ? [] : ["Givens that can be set:", .. List()]);
+    private RequestException Refused(string reason) => new($"{reason} No cell was run.",
+        names.Count == 0 ? [] : ["Givens that can be set:", .. List()]);
 
     private IEnumerable<string> List()
     {
@@ -115,13 +122,15 @@ internal sealed class GivenCheck
             {
                 var holders = form.Select(f => f.Notebook).Distinct().ToList();
                 var others = notebooks.Select(n => n.Notebook).Except(holders).ToList();
-                var where = others.Count == 0 ? "" : holders.Count <= others.Count ? $"   (in {string.Join(", ", holders)})" : $"   (not in {string.Join(", ", others)})";
+                var where = others.Count == 0 ? "" : holders.Count <= others.Count ? $"   (in {string.Join(", ", holders)})"
+                    : $"   (not in {string.Join(", ", others)})";
                 yield return $"  {name.PadRight(width)}  {form.Key}{where}";
             }
     }
 }
 
-/// <summary>What a run with other givens has to say before it starts, and what has to have happened in each notebook when it ends.</summary>
+/// <summary>What a run with other givens has to say before it starts, and what has to have happened in each notebook when it
+/// ends.</summary>
 /// <param name="MustTake">The givens that some cell of a notebook has to have taken over, by the notebook's name.</param>
 /// <param name="Notes">What the reader should know, a sentence each.</param>
 internal sealed record GivenPlan(IReadOnlyDictionary<string, IReadOnlyList<string>> MustTake, IReadOnlyList<string> Notes)

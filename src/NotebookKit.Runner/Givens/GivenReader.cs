@@ -34,8 +34,10 @@ internal sealed partial class GivenReader
     {
         foreach (Match import in Import().Matches(code)) ReadFile(import.Groups["file"].Value, from, place);
         var root = CSharpSyntaxTree.ParseText(Command().Replace(code, ""), Script).GetRoot();
-        foreach (var load in root.DescendantNodes(descendIntoTrivia: true).OfType<LoadDirectiveTriviaSyntax>().Where(l => l.IsActive)) ReadFile(load.File.ValueText, from, place);
-        foreach (var call in root.DescendantNodes().OfType<InvocationExpressionSyntax>()) if (MethodOf(call) is { Identifier.Text: "Given" } method) ReadCall(call, method, place);
+        foreach (var load in root.DescendantNodes(descendIntoTrivia: true).OfType<LoadDirectiveTriviaSyntax>().Where(l => l.IsActive))
+            ReadFile(load.File.ValueText, from, place);
+        foreach (var call in root.DescendantNodes().OfType<InvocationExpressionSyntax>()) if (MethodOf(call)
+            is { Identifier.Text: "Given" } method) ReadCall(call, method, place);
     }
 
     private void ReadFile(string file, string from, string place)
@@ -53,7 +55,8 @@ internal sealed partial class GivenReader
         var below = Path.GetDirectoryName(path)!;
         try
         {
-            if (!string.Equals(Path.GetExtension(path), ".ipynb", StringComparison.OrdinalIgnoreCase)) ReadCode(File.ReadAllText(path), below, Path.GetFileName(path));
+            if (!string.Equals(Path.GetExtension(path), ".ipynb", StringComparison.OrdinalIgnoreCase)) ReadCode(File.ReadAllText(path),
+                below, Path.GetFileName(path));
             else foreach (var cell in NotebookFile.Read(path).CodeCells) ReadCode(cell.Source, below, Path.GetFileName(path));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotebookFormatException)
@@ -74,7 +77,8 @@ internal sealed partial class GivenReader
 
         ExpressionSyntax?[] numbers = [Argument(1, "value"), Argument(2, "minimum"), Argument(3, "maximum")];
         var values = numbers.Select(WrittenValue.Read).ToList();
-        var type = method is GenericNameSyntax { TypeArgumentList.Arguments: [var named] } ? WrittenValue.TypeNamed(named) : CommonType([.. values.Select(v => v.Type).OfType<Type>().Distinct()]);
+        var type = method is GenericNameSyntax { TypeArgumentList.Arguments: [var named] } ? WrittenValue.TypeNamed(named)
+            : CommonType([.. values.Select(v => v.Type).OfType<Type>().Distinct()]);
         var (own, minimum, maximum) = (As(values[0].Value, type), As(values[1].Value, type), As(values[2].Value, type));
         givens.Add(new(
             literal.Token.ValueText.Trim(), type is null ? null : GivenKind.Of(type), own, minimum, maximum,
@@ -90,11 +94,13 @@ internal sealed partial class GivenReader
     private static Type? CommonType(IReadOnlyList<Type> types) => types switch
     {
         [var one] => one,
-        [var one, var other] when (one == typeof(int) && other == typeof(double)) || (one == typeof(double) && other == typeof(int)) => typeof(double),
+        [var one, var other] when (one == typeof(int) && other == typeof(double)) || (one == typeof(double) && other == typeof(int))
+            => typeof(double),
         _ => null,
     };
 
-    private static object? As(object? value, Type? type) => value is int number && type == typeof(double) ? (double)number : value?.GetType() == type ? value : null;
+    private static object? As(object? value, Type? type) => value is int number && type == typeof(double) ? (double)number
+        : value?.GetType() == type ? value : null;
 
     private static SimpleNameSyntax? MethodOf(InvocationExpressionSyntax call) => call.Expression switch
     {
@@ -119,5 +125,6 @@ internal sealed record NotebookGivens(string Notebook, IReadOnlyList<StatedGiven
 {
     /// <summary>Those of a name, upper and lower case alike; a notebook may state one more than once.</summary>
     /// <param name="name">Name.</param>
-    public IEnumerable<StatedGiven> Named(string name) => Givens.Where(g => string.Equals(g.Name, name, StringComparison.OrdinalIgnoreCase));
+    public IEnumerable<StatedGiven> Named(string name) => Givens.Where(g => string.Equals(g.Name, name,
+        StringComparison.OrdinalIgnoreCase));
 }

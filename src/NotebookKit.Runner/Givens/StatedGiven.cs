@@ -15,7 +15,8 @@ internal sealed record StatedGiven(string Name, GivenKind? Kind, object? Own, ob
     /// <summary>Kind and range: "gauge pressure, 5 bar gauge to 60 bar gauge".</summary>
     public string Words => $"{Kind?.Noun ?? "value computed in the notebook"}, {Range}";
 
-    /// <summary>Why a text can't be its value, a sentence; none where it can, or where that can't be told before the notebook runs.</summary>
+    /// <summary>Why a text can't be its value, a sentence; none where it can, or where that can't be told before the notebook
+    /// runs.</summary>
     /// <param name="text">The text.</param>
     public string? Refusal(string text) =>
         Kind is null ? null

@@ -29,8 +29,10 @@ internal sealed record WrittenValue(Type? Type, object? Value)
         LiteralExpressionSyntax { Token.Value: int or double } number => new(number.Token.Value!.GetType(), number.Token.Value),
         PrefixUnaryExpressionSyntax minus when minus.IsKind(SyntaxKind.UnaryMinusExpression) => Negative(Read(minus.Operand)),
         MemberAccessExpressionSyntax member when TypeNamed(member.Expression) is { } type => Constant(type, member.Name.Identifier.Text),
-        InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax call, ArgumentList.Arguments: [] } => Suffixed(Read(call.Expression), call.Name.Identifier.Text),
-        InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax call, ArgumentList.Arguments: [var argument] } when TypeNamed(call.Expression) is { } type =>
+        InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax call, ArgumentList.Arguments: [] }
+            => Suffixed(Read(call.Expression), call.Name.Identifier.Text),
+        InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax call,
+            ArgumentList.Arguments: [var argument] } when TypeNamed(call.Expression) is { } type =>
             Made(type, call.Name.Identifier.Text, Read(argument.Expression)),
         _ => Computed,
     };
@@ -41,8 +43,10 @@ internal sealed record WrittenValue(Type? Type, object? Value)
     {
         PredefinedTypeSyntax { Keyword.ValueText: "double" } => typeof(double),
         PredefinedTypeSyntax { Keyword.ValueText: "int" } => typeof(int),
-        SimpleNameSyntax simple => typeof(Length).Assembly.GetType($"{typeof(Length).Namespace}.{simple.Identifier.Text}") is { IsValueType: true } unit ? unit
-            : typeof(GaugePressure).Assembly.GetType($"{typeof(GaugePressure).Namespace}.{simple.Identifier.Text}") is { IsValueType: true } ours ? ours
+        SimpleNameSyntax simple => typeof(Length).Assembly.GetType($"{typeof(Length).Namespace}.{simple.Identifier.Text}")
+            is { IsValueType: true } unit ? unit
+            : typeof(GaugePressure).Assembly.GetType($"{typeof(GaugePressure).Namespace}.{simple.Identifier.Text}")
+                is { IsValueType: true } ours ? ours
             : null,
         MemberAccessExpressionSyntax qualified => TypeNamed(qualified.Name),
         QualifiedNameSyntax qualified => TypeNamed(qualified.Right),
@@ -69,7 +73,8 @@ internal sealed record WrittenValue(Type? Type, object? Value)
 
     private static WrittenValue Made(Type type, string maker, WrittenValue from)
     {
-        var method = type.GetMethods(BindingFlags.Public | BindingFlags.Static).FirstOrDefault(m => m.Name == maker && m.GetParameters().Length == 1);
+        var method = type.GetMethods(BindingFlags.Public | BindingFlags.Static).FirstOrDefault(m => m.Name == maker
+            && m.GetParameters().Length == 1);
         if (method?.ReturnType != type) return Computed;
         var wanted = method.GetParameters()[0].ParameterType;
         return new(type, from.Value is not { } value ? null
@@ -81,7 +86,8 @@ internal sealed record WrittenValue(Type? Type, object? Value)
     }
 
     private static WrittenValue Constant(Type type, string name) =>
-        type.GetProperty(name, BindingFlags.Public | BindingFlags.Static) is { } property && property.PropertyType == type ? new(type, property.GetValue(null)) : Computed;
+        type.GetProperty(name, BindingFlags.Public | BindingFlags.Static) is { } property && property.PropertyType == type
+            ? new(type, property.GetValue(null)) : Computed;
 
     private static double? Number(object value) => value is int or double ? Convert.ToDouble(value, CultureInfo.InvariantCulture) : null;
 

@@ -16,7 +16,8 @@ internal static partial class Completeness
     {
         var tree = CSharpSyntaxTree.ParseText(Command().Replace(code, ""), Script);
         return !SyntaxFactory.IsCompleteSubmission(tree) ? new JsonObject { ["status"] = "incomplete", ["indent"] = IndentAfter(code) }
-            : new JsonObject { ["status"] = tree.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error) ? "invalid" : "complete" };
+            : new JsonObject { ["status"] = tree.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error) ? "invalid"
+                : "complete" };
     }
 
     private static string IndentAfter(string code)

@@ -3,7 +3,8 @@ using System.Text.Json.Serialization;
 
 namespace NotebookKit.Runner.Jupyter;
 
-/// <summary>Where a front-end wants the kernel to listen, and how messages are signed: the connection file of the Jupyter protocol.</summary>
+/// <summary>Where a front-end wants the kernel to listen, and how messages are signed: the connection file of the Jupyter
+/// protocol.</summary>
 internal sealed record ConnectionFile
 {
     private const string SignatureSchemeKnown = "hmac-sha256";
@@ -56,13 +57,16 @@ internal sealed record ConnectionFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
         {
-            throw new ConnectionException($"The connection file {path} can't be used: {e.Message} A notebook front-end makes one and starts the kernel with it.");
+            throw new ConnectionException($"The connection file {path} can't be used: {e.Message} A notebook front-end makes one and "
+                + "starts the kernel with it.");
         }
 
         if (file is null) throw new ConnectionException($"The connection file {path} is empty.");
-        if (file.Transport != "tcp") throw new ConnectionException($"The connection file asks for transport {file.Transport}; only tcp is spoken.");
+        if (file.Transport != "tcp") throw new ConnectionException($"The connection file asks for transport {file.Transport}; only "
+            + "tcp is spoken.");
         if (file.SignatureScheme != SignatureSchemeKnown)
-            throw new ConnectionException($"The connection file asks for signatures by {file.SignatureScheme}; only {SignatureSchemeKnown} is known.");
+            throw new ConnectionException($"The connection file asks for signatures by {file.SignatureScheme}; only "
+                + $"{SignatureSchemeKnown} is known.");
         return file;
     }
 

@@ -9,7 +9,8 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="history">Keeps the inputs.</param>
 /// <param name="questions">Asks the reader.</param>
 /// <param name="widgets">Shows controls.</param>
-internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet, InputHistory history, ReaderQuestions questions, WidgetHandler widgets)
+internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet, InputHistory history, ReaderQuestions questions,
+    WidgetHandler widgets)
 {
     private readonly Lock door = new();
     private CancellationTokenSource? running;
@@ -68,7 +69,8 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         lock (door) running = stop;
         try
         {
-            return await session.RunAsync(code, number, JupyterMessage.TextOf(request.Metadata, "cellId"), output, questions.For(request), stop.Token);
+            return await session.RunAsync(code, number, JupyterMessage.TextOf(request.Metadata, "cellId"), output, questions.For(request),
+                stop.Token);
         }
         finally
         {
@@ -83,8 +85,10 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         foreach (var (name, _) in expressions)
         {
             JsonObject? value = null;
-            var outcome = await RunAsync(JupyterMessage.TextOf(expressions, name), 0, o => value = (o as ResultOutput)?.Data ?? value, request);
-            var answer = outcome.Error is { } error ? OutputPublisher.ErrorContent(error) : new JsonObject { ["data"] = value ?? [], ["metadata"] = new JsonObject() };
+            var outcome = await RunAsync(JupyterMessage.TextOf(expressions, name), 0, o => value = (o as ResultOutput)?.Data ?? value,
+                request);
+            var answer = outcome.Error is { } error ? OutputPublisher.ErrorContent(error)
+                : new JsonObject { ["data"] = value ?? [], ["metadata"] = new JsonObject() };
             answer["status"] = outcome.Error is null ? "ok" : "error";
             answers[name] = answer;
         }

@@ -25,7 +25,8 @@ internal sealed class InputHistory
             "range" when JupyterMessage.NumberOf(request, "session", 0) != Session => [],
             "range" => Range(JupyterMessage.NumberOf(request, "start", 0), JupyterMessage.NumberOf(request, "stop", int.MaxValue)),
             "search" => Search(
-                JupyterMessage.TextOf(request, "pattern"), JupyterMessage.FlagOf(request, "unique", false), JupyterMessage.NumberOf(request, "n", int.MaxValue)),
+                JupyterMessage.TextOf(request, "pattern"), JupyterMessage.FlagOf(request, "unique", false),
+                    JupyterMessage.NumberOf(request, "n", int.MaxValue)),
             _ => [],
         };
         var withOutput = JupyterMessage.FlagOf(request, "output", false);
@@ -39,7 +40,8 @@ internal sealed class InputHistory
 
     private IEnumerable<(int Number, string Code)> Search(string pattern, bool unique, int count)
     {
-        var found = inputs.Where(i => FileSystemName.MatchesSimpleExpression(pattern.Length == 0 ? "*" : pattern, i.Code, ignoreCase: false));
+        var found = inputs.Where(i => FileSystemName.MatchesSimpleExpression(pattern.Length == 0 ? "*" : pattern, i.Code,
+            ignoreCase: false));
         return (unique ? found.Reverse().DistinctBy(i => i.Code).Reverse() : found).TakeLast(count);
     }
 }

@@ -8,9 +8,11 @@ internal static class JupyterFolders
     {
         if (Environment.GetEnvironmentVariable("JUPYTER_DATA_DIR") is { Length: > 0 } chosen) return chosen;
         var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        if (OperatingSystem.IsWindows()) return Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData), "jupyter");
+        if (OperatingSystem.IsWindows()) return Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData),
+            "jupyter");
         if (OperatingSystem.IsMacOS()) return Path.Combine(home, "Library", "Jupyter");
-        return Environment.GetEnvironmentVariable("XDG_DATA_HOME") is { Length: > 0 } data ? Path.Combine(data, "jupyter") : Path.Combine(home, ".local", "share", "jupyter");
+        return Environment.GetEnvironmentVariable("XDG_DATA_HOME") is { Length: > 0 } data ? Path.Combine(data, "jupyter")
+            : Path.Combine(home, ".local", "share", "jupyter");
     }
 
     /// <summary>Data folder of an installation.</summary>

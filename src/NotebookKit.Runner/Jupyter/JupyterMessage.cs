@@ -11,7 +11,8 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="Content">Its content.</param>
 /// <param name="Buffers">Raw binary frames after the content.</param>
 internal sealed record JupyterMessage(
-    IReadOnlyList<byte[]> Identities, JsonObject Header, JsonObject Parent, JsonObject Metadata, JsonObject Content, IReadOnlyList<byte[]> Buffers)
+    IReadOnlyList<byte[]> Identities, JsonObject Header, JsonObject Parent, JsonObject Metadata, JsonObject Content,
+        IReadOnlyList<byte[]> Buffers)
 {
     /// <summary>Version of the protocol spoken.</summary>
     public const string ProtocolVersion = "5.3";
@@ -28,7 +29,8 @@ internal sealed record JupyterMessage(
     /// <param name="parent">Message that caused it; none where none did.</param>
     /// <param name="content">Its content.</param>
     /// <param name="identities">Routing frames.</param>
-    public static JupyterMessage New(string session, string type, JupyterMessage? parent, JsonObject content, params IReadOnlyList<byte[]> identities)
+    public static JupyterMessage New(string session, string type, JupyterMessage? parent, JsonObject content,
+        params IReadOnlyList<byte[]> identities)
     {
         var header = new JsonObject
         {

@@ -3,7 +3,8 @@ namespace NotebookKit.Runner.Jupyter;
 /// <summary>The picture beside the kernel's name: a vessel part-filled with water, our own drawing.</summary>
 internal static class KernelLogo
 {
-    /// <summary>The same in points, for front-ends that take no drawing: names of the files as front-ends look for them, which are those of the resources.</summary>
+    /// <summary>The same in points, for front-ends that take no drawing: names of the files as front-ends look for them, which are those of
+    /// the resources.</summary>
     public static IReadOnlyList<string> Pictures { get; } = ["logo-32x32.png", "logo-64x64.png"];
 
     /// <summary>The drawing.</summary>

@@ -17,7 +17,8 @@ internal sealed class KernelOutlet(Action<SocketKind, JupyterMessage> send)
     public void Reply(SocketKind socket, JupyterMessage request, JsonObject content)
     {
         content["status"] ??= "ok";
-        send(socket, JupyterMessage.New(Session, request.Type.Replace("_request", "_reply", StringComparison.Ordinal), request, content, request.Identities));
+        send(socket, JupyterMessage.New(Session, request.Type.Replace("_request", "_reply", StringComparison.Ordinal), request, content,
+            request.Identities));
     }
 
     /// <summary>Tells everybody.</summary>
@@ -26,7 +27,8 @@ internal sealed class KernelOutlet(Action<SocketKind, JupyterMessage> send)
     /// <param name="content">Content.</param>
     /// <param name="metadata">Metadata; none where there is none.</param>
     public void Publish(string type, JupyterMessage? parent, JsonObject content, JsonObject? metadata = null) =>
-        send(SocketKind.Iopub, JupyterMessage.New(Session, type, parent, content, Encoding.ASCII.GetBytes($"kernel.{Session}.{type}")) with { Metadata = metadata ?? [] });
+        send(SocketKind.Iopub, JupyterMessage.New(Session, type, parent, content, Encoding.ASCII.GetBytes($"kernel.{Session}.{type}"))
+            with { Metadata = metadata ?? [] });
 
     /// <summary>Tells everybody whether the kernel works on a request.</summary>
     /// <param name="state">"busy", "idle" or "starting".</param>

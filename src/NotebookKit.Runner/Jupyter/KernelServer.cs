@@ -42,7 +42,8 @@ internal sealed class KernelServer : IAsyncDisposable
     {
         using var link = cancellation.Register(stop.Cancel);
         outlet.Status("starting", null);
-        var serving = Task.WhenAll(ServeAsync(SocketKind.Shell, shell.Reader, HandleShellAsync), ServeAsync(SocketKind.Control, control.Reader, HandleControlAsync));
+        var serving = Task.WhenAll(ServeAsync(SocketKind.Shell, shell.Reader, HandleShellAsync),
+            ServeAsync(SocketKind.Control, control.Reader, HandleControlAsync));
         await Task.WhenAny(serving, Task.Delay(Timeout.Infinite, stop.Token));
         if (serving.IsFaulted) await serving;
     }
@@ -78,7 +79,8 @@ internal sealed class KernelServer : IAsyncDisposable
 #pragma warning restore CA1031
             {
                 await Console.Error.WriteLineAsync($"{request.Type}: {e}");
-                outlet.Reply(socket, request, new JsonObject { ["status"] = "error", ["ename"] = e.GetType().Name, ["evalue"] = e.Message, ["traceback"] = new JsonArray() });
+                outlet.Reply(socket, request, new JsonObject { ["status"] = "error", ["ename"] = e.GetType().Name, ["evalue"] = e.Message,
+                    ["traceback"] = new JsonArray() });
             }
 
             outlet.Status("idle", request);
@@ -143,7 +145,8 @@ internal sealed class KernelServer : IAsyncDisposable
                 outlet.Reply(socket, request, []);
                 break;
             case "shutdown_request":
-                outlet.Reply(socket, request, new JsonObject { ["restart"] = JupyterMessage.FlagOf(request.Content, "restart", absent: false) });
+                outlet.Reply(socket, request, new JsonObject {
+                    ["restart"] = JupyterMessage.FlagOf(request.Content, "restart", absent: false) });
                 break;
         }
     }

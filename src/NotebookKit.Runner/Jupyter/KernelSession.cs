@@ -40,7 +40,8 @@ internal sealed class KernelSession : IAsyncDisposable
     /// <param name="output">Gets every output.</param>
     /// <param name="ask">Asks the reader; none where nobody can be asked.</param>
     /// <param name="cancellation">Interrupts it.</param>
-    public async Task<CellOutcome> RunAsync(string code, int number, string cell, Action<CellOutput> output, Func<InputRequest, Task<string?>>? ask, CancellationToken cancellation)
+    public async Task<CellOutcome> RunAsync(string code, int number, string cell, Action<CellOutput> output, Func<InputRequest,
+        Task<string?>>? ask, CancellationToken cancellation)
     {
         WorkerEngine worker;
         try
@@ -54,18 +55,21 @@ internal sealed class KernelSession : IAsyncDisposable
         catch (EngineStartException e)
         {
             engine = StartAsync();
-            return new(CellStatus.EngineFailed, CellError.Plain("EngineStart", $"{e.Message} It is being started again: run the cell once more."));
+            return new(CellStatus.EngineFailed, CellError.Plain("EngineStart",
+                $"{e.Message} It is being started again: run the cell once more."));
         }
 
         worker.Asking = ask;
         var outcome = await worker.RunAsync(code, output, cancellation);
         worker.Asking = null;
         if (outcome.SessionLost) return await ReplaceAsync(worker, outcome);
-        if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun[cell.Length > 0 ? cell : string.Create(CultureInfo.InvariantCulture, $"{number}")] = number;
+        if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun[cell.Length > 0 ? cell
+            : string.Create(CultureInfo.InvariantCulture, $"{number}")] = number;
         return outcome;
     }
 
-    /// <summary>Tells the session that the reader moved a control, and waits until it has answered. A lost session is replaced as after a cell.</summary>
+    /// <summary>Tells the session that the reader moved a control, and waits until it has answered. A lost session is replaced as after a
+    /// cell.</summary>
     /// <param name="control">Id of the control.</param>
     /// <param name="state">Values that changed.</param>
     /// <param name="cancellation">Interrupts what the control set off.</param>

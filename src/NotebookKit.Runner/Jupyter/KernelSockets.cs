@@ -76,7 +76,8 @@ internal sealed class KernelSockets : IDisposable
         }
         catch (NetMQException e)
         {
-            throw new ConnectionException($"The kernel can't listen at {address}: {e.Message} Another program may hold that port; start the kernel again.");
+            throw new ConnectionException($"The kernel can't listen at {address}: {e.Message} Another program may hold that port; start "
+                + "the kernel again.");
         }
     }
 
@@ -91,7 +92,8 @@ internal sealed class KernelSockets : IDisposable
         return socket.TryReceiveMultipartBytes(ref frames) ? frames : null;
     }
 
-    private void Listen(NetMQSocket socket, SocketKind kind, Action<SocketKind, JupyterMessage> received) => socket.ReceiveReady += (_, _) =>
+    private void Listen(NetMQSocket socket, SocketKind kind, Action<SocketKind, JupyterMessage> received)
+        => socket.ReceiveReady += (_, _) =>
     {
         while (Receive(socket) is { } frames)
         {

@@ -3,9 +3,11 @@ namespace NotebookKit.Runner.Jupyter;
 /// <summary>The small script that a front-end starts. It says clearly what to do when the program isn't where it was any more.</summary>
 internal static class KernelStarter
 {
-    private const string Remedy = "Go to the folder where NotebookKit lies now and run: dotnet run --project src/NotebookKit.Runner -c Release -- kernel add";
+    private const string Remedy = "Go to the folder where NotebookKit lies now and run: dotnet run --project src/NotebookKit.Runner -c "
+        + "Release -- kernel add";
 
-    private const string NoRuntime = "The NotebookKit kernel needs the .NET SDK 10, and there is no dotnet on the path of this notebook server, nor where the kernel was added from.";
+    private const string NoRuntime = "The NotebookKit kernel needs the .NET SDK 10, and there is no dotnet on the path of this notebook "
+        + "server, nor where the kernel was added from.";
 
     /// <summary>For a POSIX shell.</summary>
     /// <param name="program">Program file.</param>
@@ -33,7 +35,8 @@ internal static class KernelStarter
             """.ReplaceLineEndings("\n");
     }
 
-    /// <summary>For the Windows command interpreter. Jumps instead of blocks, because a path may hold a bracket; a percent sign has to be doubled.</summary>
+    /// <summary>For the Windows command interpreter. Jumps instead of blocks, because a path may hold a bracket; a percent sign has to be
+    /// doubled.</summary>
     /// <param name="program">Program file.</param>
     /// <param name="runtime">The dotnet it was added with; taken where there is none on the path.</param>
     public static string ForWindows(string program, string runtime)

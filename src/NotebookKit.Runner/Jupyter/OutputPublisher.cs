@@ -36,7 +36,8 @@ internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets
                 break;
             case ProgressOutput progress:
                 outlet.Publish(showsProgress ? "update_display_data" : "display_data", request, Display(
-                    new JsonObject { ["text/plain"] = progress.Text }, string.Create(CultureInfo.InvariantCulture, $"progress-{count}-{request.Id}")));
+                    new JsonObject { ["text/plain"] = progress.Text },
+                        string.Create(CultureInfo.InvariantCulture, $"progress-{count}-{request.Id}")));
                 showsProgress = true;
                 break;
             case UpdateOutput update:

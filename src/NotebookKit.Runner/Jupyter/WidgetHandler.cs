@@ -78,7 +78,8 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         {
             if (states.ContainsKey(comm)) await TellAsync(request, session, sent);
         }
-        else if (request.Content["data"] is JsonObject data && JupyterMessage.TextOf(data, "method") == "request_state" && states.TryGetValue(comm, out var state))
+        else if (request.Content["data"] is JsonObject data && JupyterMessage.TextOf(data, "method") == "request_state"
+            && states.TryGetValue(comm, out var state))
         {
             Send(comm, dialect.UpdateData(state, dialect.WithModules(state)));
         }
@@ -139,7 +140,8 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
 
     private static string CommOf(JupyterMessage message) => JupyterMessage.TextOf(message.Content, "comm_id");
 
-    private static JsonObject? ChangedBy(JupyterMessage message) => message.Content["data"] is JsonObject data ? WidgetDialect.Changed(data) : null;
+    private static JsonObject? ChangedBy(JupyterMessage message) => message.Content["data"] is JsonObject data
+        ? WidgetDialect.Changed(data) : null;
 
     private static void Merge(JsonObject state, JsonObject changed)
     {

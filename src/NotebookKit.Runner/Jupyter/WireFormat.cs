@@ -33,7 +33,8 @@ internal sealed partial class WireFormat(string key)
         if (keyBytes.Length > 0 && !CryptographicOperations.FixedTimeEquals(Sign(parts), frames[at + 1])) return null;
         try
         {
-            return Parse(parts[0]) is { } header && Parse(parts[1]) is { } parent && Parse(parts[2]) is { } metadata && Parse(parts[3]) is { } content
+            return Parse(parts[0]) is { } header && Parse(parts[1]) is { } parent && Parse(parts[2]) is { } metadata
+                && Parse(parts[3]) is { } content
                 ? new JupyterMessage([.. frames.Take(at)], header, parent, metadata, content, [.. frames.Skip(at + 2 + PartCount)])
                 : null;
         }

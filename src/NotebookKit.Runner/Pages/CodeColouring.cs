@@ -45,8 +45,10 @@ internal static class CodeColouring
     private static char? MarkOf(SyntaxToken token) => token.Kind() switch
     {
         SyntaxKind.StringLiteralToken or SyntaxKind.CharacterLiteralToken or SyntaxKind.InterpolatedStringTextToken
-            or SyntaxKind.InterpolatedStringStartToken or SyntaxKind.InterpolatedStringEndToken or SyntaxKind.InterpolatedVerbatimStringStartToken
-            or SyntaxKind.InterpolatedSingleLineRawStringStartToken or SyntaxKind.InterpolatedMultiLineRawStringStartToken or SyntaxKind.InterpolatedRawStringEndToken
+            or SyntaxKind.InterpolatedStringStartToken or SyntaxKind.InterpolatedStringEndToken
+                or SyntaxKind.InterpolatedVerbatimStringStartToken
+            or SyntaxKind.InterpolatedSingleLineRawStringStartToken or SyntaxKind.InterpolatedMultiLineRawStringStartToken
+                or SyntaxKind.InterpolatedRawStringEndToken
             or SyntaxKind.SingleLineRawStringLiteralToken or SyntaxKind.MultiLineRawStringLiteralToken => 's',
         SyntaxKind.NumericLiteralToken => 'n',
         SyntaxKind.IdentifierToken => MarkOfName(token),
@@ -71,7 +73,8 @@ internal static class CodeColouring
     private static bool IsType(SimpleNameSyntax name) => name.Parent switch
     {
         ObjectCreationExpressionSyntax or VariableDeclarationSyntax or ParameterSyntax or TypeArgumentListSyntax or BaseTypeSyntax
-            or CastExpressionSyntax or ArrayTypeSyntax or NullableTypeSyntax or MethodDeclarationSyntax or LocalFunctionStatementSyntax => true,
+            or CastExpressionSyntax or ArrayTypeSyntax or NullableTypeSyntax or MethodDeclarationSyntax or LocalFunctionStatementSyntax =>
+                true,
         MemberAccessExpressionSyntax access => access.Expression == name && name.Identifier.Text is [var first, ..] && char.IsUpper(first),
         _ => false,
     };

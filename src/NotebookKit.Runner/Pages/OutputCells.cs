@@ -50,7 +50,8 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     {
         var trace = string.Join('\n', output["traceback"]?.AsArray().Select(NotebookCell.TextOf).Skip(1) ?? []);
         var heading = intended ? "An error, shown on purpose" : "Error";
-        return $"<div class=\"failure{(intended ? " intended" : "")}\" role=\"note\"><p><strong>{heading}</strong> {Escape.Text(NotebookCell.TextOf(output["evalue"]))}</p>"
+        return $"<div class=\"failure{(intended ? " intended" : "")}\" role=\"note\"><p><strong>{heading}</strong> "
+            + $"{Escape.Text(NotebookCell.TextOf(output["evalue"]))}</p>"
             + (trace.Length > 0 ? $"<pre>{Escape.Text(trace)}</pre>" : "") + "</div>";
     }
 
@@ -63,7 +64,8 @@ internal sealed class OutputCells(TextCells text, Equations equations)
         foreach (var type in PictureTypes)
         {
             if (data[type] is { } picture)
-                return $"<div class=\"shown\"><img alt=\"{Escape.Text(PlainOf(data))}\" src=\"data:{type};base64,{Escape.Text(NotebookCell.TextOf(picture).ReplaceLineEndings(""))}\"></div>";
+                return $"<div class=\"shown\"><img alt=\"{Escape.Text(PlainOf(data))}\" "
+                    + $"src=\"data:{type};base64,{Escape.Text(NotebookCell.TextOf(picture).ReplaceLineEndings(""))}\"></div>";
         }
 
         if (data["text/latex"] is { } latex) return $"<div class=\"shown\">{equations.ToHtml(NotebookCell.TextOf(latex).Trim('$', ' ', '\n'), display: true)}</div>";
@@ -80,7 +82,8 @@ internal sealed class OutputCells(TextCells text, Equations equations)
         var title = TitleOf(figure) ?? PlainOf(data);
         return $"<figure class=\"chart\"><div id=\"{id}\" role=\"img\" aria-label=\"{Escape.Text(title)}\"></div>"
             + $"<noscript><p>{Escape.Text(PlainOf(data))}</p></noscript>"
-            + $"<script type=\"application/json\" class=\"chart-data\" data-for=\"{id}\">{Escape.ScriptJson(figure.ToJsonString())}</script></figure>";
+            + "<script type=\"application/json\" class=\"chart-data\" "
+                + $"data-for=\"{id}\">{Escape.ScriptJson(figure.ToJsonString())}</script></figure>";
     }
 
     private static string? TitleOf(JsonObject figure) => figure["layout"] is not JsonObject layout ? null : layout["title"] switch

@@ -7,7 +7,8 @@ using NotebookKit.Interactive;
 namespace NotebookKit.Runner.Pages;
 
 /// <summary>
-/// The outer html of every page. Its policy line forbids the browser any request and any script but ours (known by their hashes), whatever a
+/// The outer html of every page. Its policy line forbids the browser any request and any script but ours (known by their hashes), whatever
+/// a
 /// text or an output holds.
 /// </summary>
 /// <param name="title">Title of the page, plain text.</param>
@@ -15,7 +16,8 @@ internal sealed class PageFrame(string title)
 {
     // The chart library builds some of its drawing code at run time, hence 'unsafe-eval'; it may still load nothing.
     private static readonly string Policy =
-        $"default-src 'none'; style-src 'unsafe-inline'; script-src '{HashOf(PlotlyScript.Wrapped)}' '{HashOf(ExplorerScript.Text)}' '{HashOf(PageResources.Script)}' 'unsafe-eval'; "
+        $"default-src 'none'; style-src 'unsafe-inline'; script-src '{HashOf(PlotlyScript.Wrapped)}' '{HashOf(ExplorerScript.Text)}' "
+            + $"'{HashOf(PageResources.Script)}' 'unsafe-eval'; "
         + "img-src data: blob:; font-src data:; form-action 'none'; base-uri 'none'";
 
     /// <summary>The whole page.</summary>

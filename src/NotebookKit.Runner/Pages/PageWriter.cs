@@ -39,7 +39,8 @@ internal sealed partial class PageWriter
     }
 
     private const string Footer =
-        "<footer><p><a href=\"../index.html\">All notebooks</a></p><p>Figures, equations and drawings are inside this file: it needs no network. "
+        "<footer><p><a href=\"../index.html\">All notebooks</a></p><p>Figures, equations and drawings are inside this file: it needs "
+            + "no network. "
         + "Charts are drawn by plotly.js and equations were set by Temml, both under the MIT licence.</p></footer>";
 
     // A notebook that failed has no answer: what it came to before may rest on what it never reached.
@@ -58,7 +59,8 @@ internal sealed partial class PageWriter
         + $"<pre><code>{CodeColouring.ToHtml(cell.Source.TrimEnd())}</code></pre></details>\n";
 
     private static string Banner(CellFailure? failure) => failure is null ? "" :
-        $"<div class=\"failure\" role=\"alert\"><p><strong>This notebook did not run to its end.</strong> {Escape.Text(failure.Error.Message)}</p><p>In {Escape.Text(failure.Place)}</p></div>";
+        "<div class=\"failure\" role=\"alert\"><p><strong>This notebook did not run to its end.</strong> "
+            + $"{Escape.Text(failure.Error.Message)}</p><p>In {Escape.Text(failure.Place)}</p></div>";
 
     [GeneratedRegex("^<section class=\"text\">\\s*<h1[^>]*>.*?</h1>", RegexOptions.Singleline)]
     private static partial Regex FirstTitle();

@@ -23,7 +23,8 @@ internal sealed class Pictures(string folder, JsonObject? attachments)
         var (type, data) = bundle.FirstOrDefault(p => p.Key.StartsWith("image/", StringComparison.Ordinal));
         if (data is null) return null;
         var text = NotebookCell.TextOf(data);
-        return text.TrimStart().StartsWith('<') ? DataLink(type, System.Text.Encoding.UTF8.GetBytes(text)) : $"data:{type};base64,{text.ReplaceLineEndings("")}";
+        return text.TrimStart().StartsWith('<') ? DataLink(type, System.Text.Encoding.UTF8.GetBytes(text))
+            : $"data:{type};base64,{text.ReplaceLineEndings("")}";
     }
 
     private string? FromFile(string url)

@@ -36,7 +36,8 @@ internal sealed class TextCells(string folder, ContentsList contents, Equations 
         return writer.ToString();
     }
 
-    // A page stands alone: pictures move into it, links go to other pages or the web, and what can't be followed from here becomes plain words.
+    // A page stands alone: pictures move into it, links go to other pages or the web, and what can't be followed from here becomes plain
+    // words.
     private static void Settle(LinkInline link, Pictures pictures)
     {
         var url = link.Url ?? "";

@@ -36,9 +36,11 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
         var folder = Path.GetDirectoryName(Path.GetFullPath(file.Path))!;
         try
         {
-            await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name), Givens: options.Givens), cancellation);
+            await using var engine = await start(new WorkerOptions(folder, options.CellLimit, Batch: options.BatchOf(file.Name),
+                Givens: options.Givens), cancellation);
             await RunCellsAsync(engine, tells, cancellation);
-            if (Failure is null && options.MustTake.TryGetValue(file.Name, out var names) && names.Count > 0) await RequireTakenAsync(engine, names, cancellation);
+            if (Failure is null && options.MustTake.TryGetValue(file.Name, out var names)
+                && names.Count > 0) await RequireTakenAsync(engine, names, cancellation);
         }
         catch (EngineStartException e)
         {
@@ -77,7 +79,8 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
     {
         var list = string.Join(", ", names.Select(n => SymbolDisplay.FormatLiteral(n, quote: true)));
         var outcome = await engine.RunAsync($"{Session.Variable}.{nameof(Session.Givens)}.RequireTaken({list});", _ => { }, cancellation);
-        if (outcome.Status != CellStatus.Succeeded) Failure = new CellFailure(0, outcome.Status, CellError.Plain("GivenNotTaken", outcome.Error!.Message), "");
+        if (outcome.Status != CellStatus.Succeeded) Failure = new CellFailure(0, outcome.Status,
+            CellError.Plain("GivenNotTaken", outcome.Error!.Message), "");
     }
 
     private void ClearOutputs()

@@ -65,10 +65,12 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     {
         var outline = NotebookOutline.Of(file);
         var failure = run.Failure ?? (ShardFiles.Of(options.ShardFolder(file.Name), part).Count > 0 ? null : new CellFailure(
-            0, CellStatus.Failed, CellError.Plain("NothingToSplit", "The notebook flies no dispersion with batch: session.Batch, so there is nothing to split. " +
+            0, CellStatus.Failed, CellError.Plain("NothingToSplit",
+                "The notebook flies no dispersion with batch: session.Batch, so there is nothing to split. " +
                 "Pass that to Disperse, or run it without --shard."), ""));
         return new(
-            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, NotebookAnswer.None, failure, null, null);
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, NotebookAnswer.None, failure, null,
+                null);
     }
 
     // A part left by an earlier run, of a notebook that has changed since, would pass for one of this run.

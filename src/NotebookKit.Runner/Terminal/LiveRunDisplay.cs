@@ -19,7 +19,8 @@ internal sealed class LiveRunDisplay(ProgressContext area) : IRunDisplay
     {
         if (!bars.TryGetValue(name, out var bar)) return;
         bar.Value = cell - 1;
-        bar.Description = $"{Markup.Escape(name)}  [grey]cell {cell} of {bar.MaxValue:0}{(progress is null ? "" : $", {Markup.Escape(progress)}")}[/]";
+        bar.Description = $"{Markup.Escape(name)}  [grey]cell {cell} of "
+            + $"{bar.MaxValue:0}{(progress is null ? "" : $", {Markup.Escape(progress)}")}[/]";
     }
 
     /// <inheritdoc />

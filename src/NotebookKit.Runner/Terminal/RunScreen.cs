@@ -27,8 +27,10 @@ internal static class RunScreen
         return reports;
     }
 
-    private static Task<IReadOnlyList<NotebookReport>> RunLiveAsync(IAnsiConsole console, RunOptions options, CancellationToken cancellation) =>
+    private static Task<IReadOnlyList<NotebookReport>> RunLiveAsync(IAnsiConsole console, RunOptions options,
+        CancellationToken cancellation) =>
         console.Progress()
-            .Columns(new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn(), new ElapsedTimeColumn(), new SpinnerColumn())
+            .Columns(new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn(), new ElapsedTimeColumn(),
+                new SpinnerColumn())
             .StartAsync(progress => new NotebookRunner(options, new LiveRunDisplay(progress)).RunAsync(cancellation));
 }

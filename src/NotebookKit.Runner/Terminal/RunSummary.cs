@@ -31,7 +31,8 @@ internal static class RunSummary
             $"{reports.Count(r => r.Passed)} of {reports.Count} notebooks ran to their end in {took.TotalSeconds:0.0} s. Made:"));
         if (options.Shard is { } part)
         {
-            foreach (var file in reports.SelectMany(r => ShardFiles.Of(options.ShardFolder(r.Name), part))) text.WriteLine($"  {Near(file)}");
+            foreach (var file in reports.SelectMany(r => ShardFiles.Of(options.ShardFolder(r.Name),
+                part))) text.WriteLine($"  {Near(file)}");
             text.Flush();
             return;
         }

@@ -4,7 +4,8 @@ namespace NotebookKit.Runner.Workers;
 internal sealed class ErrorTail
 {
     // How the runtime begins when it has to end a process.
-    private static readonly string[] LastWords = ["Process terminated", "Stack overflow", "Unhandled exception", "Out of memory", "Fatal error"];
+    private static readonly string[] LastWords = ["Process terminated", "Stack overflow", "Unhandled exception", "Out of memory",
+        "Fatal error"];
 
     private readonly Lock door = new();
     private string? announcement;
@@ -24,7 +25,8 @@ internal sealed class ErrorTail
     }
 
     private static bool IsTrace(string text) =>
-        text.StartsWith("at ", StringComparison.Ordinal) || text.StartsWith("Repeat", StringComparison.Ordinal) || text.StartsWith("---", StringComparison.Ordinal);
+        text.StartsWith("at ", StringComparison.Ordinal) || text.StartsWith("Repeat", StringComparison.Ordinal)
+            || text.StartsWith("---", StringComparison.Ordinal);
 
     /// <summary>Reads to the end.</summary>
     /// <param name="error">The worker's standard error.</param>
@@ -37,7 +39,8 @@ internal sealed class ErrorTail
             lock (door)
             {
                 if (announcement is not null && last == announcement && !IsTrace(text)) announcement = $"{announcement} {text}";
-                else if (announcement is null && Array.Exists(LastWords, w => text.StartsWith(w, StringComparison.Ordinal))) announcement = text;
+                else if (announcement is null && Array.Exists(LastWords,
+                    w => text.StartsWith(w, StringComparison.Ordinal))) announcement = text;
                 last = text;
             }
         }

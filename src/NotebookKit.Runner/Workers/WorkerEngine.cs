@@ -47,7 +47,8 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     /// <exception cref="EngineStartException">The session couldn't start.</exception>
     public static async Task<WorkerEngine> StartAsync(WorkerOptions options, CancellationToken cancellation)
     {
-        var process = Process.Start(WorkerProgram.StartInfo(options)) ?? throw new EngineStartException("The worker process could not be started.");
+        var process = Process.Start(WorkerProgram.StartInfo(options))
+            ?? throw new EngineStartException("The worker process could not be started.");
         var engine = new WorkerEngine(process, options);
         try
         {

@@ -105,9 +105,11 @@ internal sealed class WorkerHost
             WorkerReply? reply = request switch
             {
                 RunRequest run => await RunAsync(engine, run),
-                CompleteRequest place => new CompleteReply(place.Id, await engine.CompleteAsync(place.Code, place.Position, CancellationToken.None)),
+                CompleteRequest place => new CompleteReply(place.Id,
+                    await engine.CompleteAsync(place.Code, place.Position, CancellationToken.None)),
                 ControlMoved moved => Move(moved),
-                DescribeRequest place => new DescribeReply(place.Id, await engine.DescribeAsync(place.Code, place.Position, CancellationToken.None)),
+                DescribeRequest place => new DescribeReply(place.Id,
+                    await engine.DescribeAsync(place.Code, place.Position, CancellationToken.None)),
                 _ => null,
             };
             if (reply is not null) Send(reply);

@@ -12,7 +12,8 @@ namespace NotebookKit.Runner.Workers;
 /// <param name="Batch">What becomes of dispersions; none just flies them.</param>
 /// <param name="Givens">Values that stand in for the notebook's own givens; none leaves it its own.</param>
 internal sealed record WorkerOptions(
-    string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes, TimeSpan? StopGrace = null, bool Live = false,
+    string WorkingDirectory, TimeSpan? CellLimit = null, long OutputLimitBytes = WorkerOptions.UsualOutputLimitBytes,
+        TimeSpan? StopGrace = null, bool Live = false,
     BatchOptions? Batch = null, GivenOverrides? Givens = null)
 {
     /// <summary>How much one cell may write unless told otherwise [bytes].</summary>

@@ -13,7 +13,8 @@ public sealed record BenchHours(TimeOnly From, TimeOnly Until, IReadOnlyList<Day
 
     /// <summary>Weekday evenings from half past six to ten.</summary>
     public static BenchHours Evenings { get; } = new(
-        new TimeOnly(18, 30), new TimeOnly(22, 0), [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday]);
+        new TimeOnly(18, 30), new TimeOnly(22, 0), [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday,
+            DayOfWeek.Friday]);
 
     internal bool IsAlways => From == TimeOnly.MinValue && Until == TimeOnly.MaxValue && Days.Distinct().Count() == 7;
 

@@ -4,7 +4,8 @@ namespace NotebookKit.Building;
 
 /// <summary>The steps of a build, who is there to do them, and when they begin.</summary>
 /// <remarks>
-/// A step starts when all before it are ready, somebody is free, and it fits the hours of that day; cures run by themselves, so that several may run side by side.
+/// A step starts when all before it are ready, somebody is free, and it fits the hours of that day; cures run by themselves, so that
+/// several may run side by side.
 /// Source: J. E. Kelley, M. R. Walker, 1959 (critical path); R. Kolisch, Eur. J. Oper. Res. 90 (1996) 320 (serial scheme with priorities).
 /// </remarks>
 /// <param name="Tasks">The steps; 1 to 200.</param>

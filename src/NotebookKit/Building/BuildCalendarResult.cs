@@ -38,7 +38,8 @@ public sealed record BuildCalendarResult : IResult
         [
             "A step starts when all before it are ready, somebody is free and it fits the hours of that day without a break.",
             "Cures run by themselves and side by side; each takes its full time at room temperature.",
-            "The plan is the best of several dozen orders, not provably the shortest; the length without waiting for anybody is given beside it.",
+            "The plan is the best of several dozen orders, not provably the shortest; the length without waiting for anybody is "
+                + "given beside it.",
         ],
         "Up to 200 steps.",
         [BuildingSources.CriticalPath, BuildingSources.SerialSchedule]);
@@ -49,7 +50,8 @@ public sealed record BuildCalendarResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        .. Steps.Select(s => new ResultLine(s.Task.Name, Day(s.Start), $"ready {Day(s.Ready)}{(s.IsCritical ? "; every delay moves the end" : "")}")),
+        .. Steps.Select(s => new ResultLine(s.Task.Name, Day(s.Start),
+            $"ready {Day(s.Ready)}{(s.IsCritical ? "; every delay moves the end" : "")}")),
         new("Ready to go on", Day(End), $"{Digits.Round((End - Steps[0].Start).TotalDays, 2)} days after the first step"),
         new("At the bench", $"{Digits.Round(HandsOn.Hours)} h", $"{Calendar.People} at a time"),
         new("Longest chain", $"{Digits.Round(Shortest.Hours)} h", "cures included, if somebody were always there"),
@@ -64,7 +66,9 @@ public sealed record BuildCalendarResult : IResult
     /// <inheritdoc/>
     public Working Working => new("Longest chain",
     [
-        new("Longest chain", @"T = \max_{chains} \sum (t_{hands} + t_{wait})", string.Join(" + ", Chain().Select(t => $"{Digits.Round((t.Hands + t.Waits).Hours)} h ({t.Name})")), $"{Digits.Round(Shortest.Hours)} h", BuildingSources.CriticalPath),
+        new("Longest chain", @"T = \max_{chains} \sum (t_{hands} + t_{wait})",
+            string.Join(" + ", Chain().Select(t => $"{Digits.Round((t.Hands + t.Waits).Hours)} h ({t.Name})")),
+            $"{Digits.Round(Shortest.Hours)} h", BuildingSources.CriticalPath),
     ]);
 
     private List<BuildTask> Chain()

@@ -20,7 +20,8 @@ public sealed record BuildTask(string Name, Duration Hands, Duration Waits, para
         new[]
         {
             string.IsNullOrWhiteSpace(Name) ? BuildingFindings.TaskHasNoName() : null,
-            new ValidRange<Duration>(Duration.Zero, 24.Hours()).Find(Hands, $"hands-on time of {Name}", "Divide a longer one into evenings."),
+            new ValidRange<Duration>(Duration.Zero, 24.Hours()).Find(Hands, $"hands-on time of {Name}",
+                "Divide a longer one into evenings."),
             new ValidRange<Duration>(Duration.Zero, (24 * 60).Hours()).Find(Waits, $"wait of {Name}", "Check its unit."),
         }.OfType<Finding>().ToList();
 }

@@ -23,13 +23,16 @@ internal static class CalendarModel
 
     private static DateTime End(IReadOnlyList<ScheduledTask> plan) => plan.Max(t => t.Ready);
 
-    // The first try goes by the longest chain behind each task; the others shuffle that by up to a half, which now and then fills an evening better.
+    // The first try goes by the longest chain behind each task; the others shuffle that by up to a half, which now and then fills an
+    // evening better.
     private static List<ScheduledTask> Set(BuildCalendar calendar, CriticalPath path, int attempt)
     {
         var samples = new SeededSamples(1);
-        var weight = calendar.Tasks.Select((t, i) => (t, i)).ToDictionary(p => p.t, p => path.TailOf(p.t).TotalMinutes * (attempt == 0 ? 1 : 0.5 + samples.Uniform(attempt, p.i)));
+        var weight = calendar.Tasks.Select((t, i) => (t, i)).ToDictionary(p => p.t,
+            p => path.TailOf(p.t).TotalMinutes * (attempt == 0 ? 1 : 0.5 + samples.Uniform(attempt, p.i)));
         Dictionary<string, ScheduledTask> set = [];
-        List<List<(DateTime From, DateTime To)>> busy = [.. Enumerable.Range(0, calendar.People).Select(_ => new List<(DateTime, DateTime)>())];
+        List<List<(DateTime From, DateTime To)>> busy = [.. Enumerable.Range(0,
+            calendar.People).Select(_ => new List<(DateTime, DateTime)>())];
         var run = WorkRun.Current;
         while (set.Count < calendar.Tasks.Count)
         {
@@ -38,7 +41,8 @@ internal static class CalendarModel
             var from = next.After.Select(b => set[b].Ready).DefaultIfEmpty(calendar.Start).Max();
             var (person, start) = busy.Select((b, i) => (i, Start: Free(calendar.Hours, b, from, next.HandsSpan))).MinBy(p => p.Start);
             if (next.HandsSpan > TimeSpan.Zero) busy[person].Add((start, start + next.HandsSpan));
-            set[next.Name] = new(next, start, start + next.HandsSpan, start + next.HandsSpan + next.WaitSpan, Duration.FromMinutes(path.SlackOf(next).TotalMinutes));
+            set[next.Name] = new(next, start, start + next.HandsSpan, start + next.HandsSpan + next.WaitSpan,
+                Duration.FromMinutes(path.SlackOf(next).TotalMinutes));
         }
 
         return [.. set.Values.OrderBy(t => t.Start).ThenBy(t => t.Ready)];

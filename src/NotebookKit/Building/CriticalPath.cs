@@ -12,7 +12,8 @@ internal sealed class CriticalPath
         foreach (var task in order)
             _earliest[task.Name] = task.After.Select(b => _earliest[b] + Whole(tasks, b)).DefaultIfEmpty().Max();
         foreach (var task in Enumerable.Reverse(order))
-            _tail[task.Name] = task.HandsSpan + task.WaitSpan + tasks.Where(t => t.After.Contains(task.Name)).Select(t => _tail[t.Name]).DefaultIfEmpty().Max();
+            _tail[task.Name] = task.HandsSpan + task.WaitSpan
+                + tasks.Where(t => t.After.Contains(task.Name)).Select(t => _tail[t.Name]).DefaultIfEmpty().Max();
         Length = tasks.Max(t => _earliest[t.Name] + t.HandsSpan + t.WaitSpan);
     }
 

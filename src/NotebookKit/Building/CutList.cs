@@ -12,12 +12,14 @@ namespace NotebookKit.Building;
 /// <param name="Allowances">What is cut longer.</param>
 /// <param name="Pieces">The pieces in the order they are laid.</param>
 /// <param name="Findings">What has to be said.</param>
-public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyList<CutPiece> Pieces, IReadOnlyList<Finding> Findings) : IResult
+public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyList<CutPiece> Pieces, IReadOnlyList<Finding> Findings)
+    : IResult
 {
     /// <summary>Works out what to cut. Source: geometry; sleeves as <see cref="SleeveFit"/>.</summary>
     /// <param name="layup">The layup.</param>
     /// <param name="allowances">What is cut longer; the usual where none are given.</param>
-    /// <exception cref="InvalidDesignException">An allowance is out of range, or a roll is too narrow for the piece; all reasons are in it.</exception>
+    /// <exception cref="InvalidDesignException">An allowance is out of range, or a roll is too narrow for the piece; all reasons are in
+    /// it.</exception>
     public static CutList Of(Layup layup, CutAllowances? allowances = null)
     {
         ArgumentNullException.ThrowIfNull(layup);
@@ -37,7 +39,8 @@ public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyLis
     public ModelCard Model { get; } = new(
         "Cut sizes",
         [
-            "A sleeve's yarns keep their length: over another diameter it covers another length, so it is cut as long as it has to be while it lies at its own diameter.",
+            "A sleeve's yarns keep their length: over another diameter it covers another length, so it is cut as long as it has to be "
+                + "while it lies at its own diameter.",
             "A cloth that is wider than its roll is joined from sections of equal width, each overlapping the next.",
             "A cloth on the bias is cut at 45° across the roll.",
         ],
@@ -66,7 +69,8 @@ public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyLis
         var braid = ply.Fit!.Braid;
         return new(
             $"Length of {braid.Name}", @"L_0 = L\,\frac{\cos\theta_0}{\cos\theta}",
-            $"{Mm(Length.FromMeters(ply.CutLength.Meters * ply.Fit.LengthFactor))} × cos {braid.NominalAngle.Show()} / cos {ply.Fit.Angle.Show()}", Mm(ply.CutLength), VesselSources.Braiding);
+            $"{Mm(Length.FromMeters(ply.CutLength.Meters * ply.Fit.LengthFactor))} × cos {braid.NominalAngle.Show()} / cos "
+                + $"{ply.Fit.Angle.Show()}", Mm(ply.CutLength), VesselSources.Braiding);
     }
 
     // Nobody cuts to a tenth of a millimetre.

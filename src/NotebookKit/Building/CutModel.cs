@@ -41,7 +41,8 @@ internal static class CutModel
             pieces.Add(new("peel ply", "peel ply", 1, along, around, along, "taken off again: its weave keys the next bond"));
         }
 
-        if (findings.Any(f => f.Severity == FindingSeverity.Error)) throw new InvalidDesignException($"Cut list, {layup.Vessel.Name}", findings);
+        if (findings.Any(f => f.Severity == FindingSeverity.Error)) throw new InvalidDesignException($"Cut list, {layup.Vessel.Name}",
+            findings);
         return new CutList(layup, allowances, pieces, findings);
     }
 
@@ -54,7 +55,8 @@ internal static class CutModel
         var change = 100 * (fit.LengthFactor - 1);
         var note = Math.Abs(change) < 0.5
             ? "covers its own length"
-            : $"pulled from {braid.NominalDiameter.Show()} to {ply.InnerDiameter.Show()} it {(change < 0 ? "shortens" : "lengthens")} by {Digits.Round(Math.Abs(change), 2)} %";
+            : $"pulled from {braid.NominalDiameter.Show()} to {ply.InnerDiameter.Show()} it {(change < 0 ? "shortens" : "lengthens")} by "
+                + $"{Digits.Round(Math.Abs(change), 2)} %";
         return new(name, braid.Name, 1, cut, null, cut, note);
     }
 
@@ -67,14 +69,16 @@ internal static class CutModel
 
     private static CutPiece Cloth(string name, ClothWrap wrap, PlyGeometry ply, CutAllowances allowances, List<Finding> findings)
     {
-        double along = (ply.CutLength + 2 * allowances.PerEnd).Meters, around = ply.CutWidth!.Value.Meters, roll = wrap.Cloth.RollWidth.Meters, join = allowances.Join.Meters;
+        double along = (ply.CutLength + 2 * allowances.PerEnd).Meters, around = ply.CutWidth!.Value.Meters,
+            roll = wrap.Cloth.RollWidth.Meters, join = allowances.Join.Meters;
         switch (wrap.Lay)
         {
             case ClothLay.WarpAxial:
             {
                 // The roll's length lies along the vessel, its width goes around.
                 var (count, width) = Sections(around, roll, join);
-                return Piece(count, along, width, count * along, count > 1 ? $"joined around from {count} sections, stagger the joins" : "");
+                return Piece(count, along, width, count * along,
+                    count > 1 ? $"joined around from {count} sections, stagger the joins" : "");
             }
 
             case ClothLay.WarpAround:
@@ -95,7 +99,8 @@ internal static class CutModel
                 }
 
                 var (count, width) = Sections(along, longest, join);
-                return Piece(count, width, around, count * (width + around) / Math.Sqrt(2), count > 1 ? $"cut at 45°, joined along from {count} sections" : "cut at 45°");
+                return Piece(count, width, around, count * (width + around) / Math.Sqrt(2),
+                    count > 1 ? $"cut at 45°, joined along from {count} sections" : "cut at 45°");
             }
         }
 

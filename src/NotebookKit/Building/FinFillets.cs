@@ -7,7 +7,8 @@ namespace NotebookKit.Building;
 
 /// <summary>The rounded fillets of adhesive along both sides of every fin root.</summary>
 /// <remarks>
-/// Cross-section between a plane fin that stands on the axis and a round body, bounded by an arc that touches both. Source: plane geometry; on a
+/// Cross-section between a plane fin that stands on the axis and a round body, bounded by an arc that touches both. Source: plane geometry;
+/// on a
 /// flat body it is (1 − π/4) r².
 /// </remarks>
 /// <param name="Body">Outer diameter of the body; 10 mm to 1 m.</param>
@@ -66,7 +67,8 @@ public sealed record FinFillets(Length Body, Length FinThickness, Length Root, L
             new ValidRange<Length>(10.Millimetres(), 1.Metres()).Find(Body, "diameter of the body", "Check its unit."),
             new ValidRange<Length>(0.1.Millimetres(), 30.Millimetres()).Find(FinThickness, "thickness of the fin", "Check its unit."),
             new ValidRange<Length>(5.Millimetres(), 2.Metres()).Find(Root, "length of the root", "Check its unit."),
-            new ValidRange<Length>(1.Millimetres(), 100.Millimetres()).Find(Radius, "radius of the fillet", "A tenth of the root chord is usual."),
+            new ValidRange<Length>(1.Millimetres(), 100.Millimetres()).Find(Radius, "radius of the fillet",
+                "A tenth of the root chord is usual."),
             new ValidRange<double>(1, 12).Find(Fins, "number of fins", "Three or four are usual."),
             new ValidRange<Ratio>(0.Percent(), 200.Percent()).Find(Waste, "adhesive wasted", "A third is common practice."),
             FinThickness < Body / 2 ? null : BuildingFindings.FinTooThickForBody(FinThickness, Body),

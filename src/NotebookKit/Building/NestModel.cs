@@ -30,7 +30,8 @@ internal sealed class NestModel
         for (var i = 0; i < nest.Pieces.Count; i++)
             for (var copy = 0; copy < nest.Pieces[i].Count; copy++)
                 _pieces.Add((i, copy));
-        _shapes = [.. nest.Pieces.Select(p => _turns.Select(q => NoFit.Turned(NoFit.Grown(NoFit.PolygonOf(p.Outline), nest.Gap.Millimeters), q)).ToArray())];
+        _shapes = [.. nest.Pieces.Select(p => _turns.Select(q => NoFit.Turned(NoFit.Grown(NoFit.PolygonOf(p.Outline),
+            nest.Gap.Millimeters), q)).ToArray())];
         foreach (var (a, b) in from a in Enumerable.Range(0, _shapes.Length) from b in Enumerable.Range(0, _shapes.Length) select (a, b))
             for (var i = 0; i < _turns.Length; i++)
                 for (var j = 0; j < _turns.Length; j++)
@@ -127,7 +128,8 @@ internal sealed class NestModel
             var reach = _shapes[piece][turn].EnvelopeInternal;
             foreach (var at in Places(sets, sheet, piece, turn, room))
             {
-                var (u, x, y) = (Math.Max(used, Math.Round(at.X + reach.MaxX, 3)), Math.Round(at.X + reach.MinX, 3), Math.Round(at.Y + reach.MinY, 3));
+                var (u, x, y) = (Math.Max(used, Math.Round(at.X + reach.MaxX, 3)), Math.Round(at.X + reach.MinX, 3),
+                    Math.Round(at.Y + reach.MinY, 3));
                 if ((u, x, y).CompareTo((bestUsed, bestX, bestY)) >= 0) continue;
                 (bestUsed, bestX, bestY) = (u, x, y);
                 best = new Set(piece, turn, sheet, at);
@@ -137,7 +139,8 @@ internal sealed class NestModel
         return best;
     }
 
-    /// <summary>Corners of the places that are left: where sides of no-fit polygons and of the room meet, and no no-fit polygon holds.</summary>
+    /// <summary>Corners of the places that are left: where sides of no-fit polygons and of the room meet, and no no-fit polygon
+    /// holds.</summary>
     private List<Coordinate> Places(List<Set> sets, int sheet, int piece, int turn, Envelope room)
     {
         var forbidden = sets.Where(s => s.Sheet == sheet).Select(s => NoFit.Moved(_noFits[(s.Piece, s.Turn, piece, turn)], s.At)).ToList();

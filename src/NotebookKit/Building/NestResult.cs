@@ -42,7 +42,8 @@ public sealed record NestResult : IResult
         "Pieces set one by one on no-fit polygons",
         [
             "Each piece goes where the used strip grows least; several orders are tried and the best is kept.",
-            "A good layout, not provably the best; half of the gap is kept round every piece, the whole of it to the edges and between pieces.",
+            "A good layout, not provably the best; half of the gap is kept round every piece, the whole of it to the edges and "
+                + "between pieces.",
         ],
         "Straight-sided outlines up to 200 corners, up to 200 pieces.",
         [BuildingSources.Nesting]);
@@ -53,7 +54,8 @@ public sealed record NestResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Sheets", Digits.Round(Sheets), $"{UsedOfLast.ToUnit(UnitsNet.Units.LengthUnit.Millimeter).Show()} used of the last one's {Nest.SheetLength.Show()}"),
+        new("Sheets", Digits.Round(Sheets), $"{UsedOfLast.ToUnit(UnitsNet.Units.LengthUnit.Millimeter).Show()} used of the last one's "
+            + $"{Nest.SheetLength.Show()}"),
         new("Yield", Yield.Show(2), "of the strip that is cut; the rest is offcuts"),
         .. Nest.Pieces.Select(p => new ResultLine(p.Name, $"{p.Count} × {p.Area.Show()}", Where(p))),
     ];
@@ -70,7 +72,8 @@ public sealed record NestResult : IResult
     public Working Working => new("Yield",
     [
         new("Yield", @"\eta = \frac{\sum A_i}{L\,W}",
-            $"{PieceArea.Show(4)} / ({Digits.Round((Sheets - 1) * Nest.SheetLength.Millimeters + UsedOfLast.Millimeters, 4)} mm × {Nest.SheetWidth.Show(4)})", Yield.Show(3), BuildingSources.Geometry),
+            $"{PieceArea.Show(4)} / ({Digits.Round((Sheets - 1) * Nest.SheetLength.Millimeters + UsedOfLast.Millimeters, 4)} mm × "
+                + $"{Nest.SheetWidth.Show(4)})", Yield.Show(3), BuildingSources.Geometry),
     ]);
 
     private string Where(SheetPiece piece)

@@ -19,7 +19,8 @@ public sealed record ResinPlan(ResinSystem System, IReadOnlyList<ResinShare> Sha
 
     internal double GramsPerMinute => 60 * Pace.GramsPerSecond;
 
-    /// <summary>Share of the pot life that may be used; 20 to 90 %, 60 % unless given (common practice): it thickens well before it gels.</summary>
+    /// <summary>Share of the pot life that may be used; 20 to 90 %, 60 % unless given (common practice): it thickens well before it
+    /// gels.</summary>
     public Ratio UsableLife { get; init; } = 60.Percent();
 
     /// <summary>Resin for the plies of a layup, ply by ply. Source: see <see cref="Vessels.Laying.Layup"/>.</summary>
@@ -39,7 +40,8 @@ public sealed record ResinPlan(ResinSystem System, IReadOnlyList<ResinShare> Sha
             .. System.Validate(),
             new ValidRange<Ratio>(0.Percent(), 200.Percent()).Find(Waste, "resin wasted", "A third is common practice for small work."),
             new ValidRange<double>(0.5, 200).Find(GramsPerMinute, "pace of laying on in g/min", "Time yourself: some 5 g a minute."),
-            new ValidRange<Ratio>(20.Percent(), 90.Percent()).Find(UsableLife, "usable share of the pot life", "It thickens well before it gels."),
+            new ValidRange<Ratio>(20.Percent(), 90.Percent()).Find(UsableLife, "usable share of the pot life",
+                "It thickens well before it gels."),
             Shares.Count == 0 ? BuildingFindings.NothingToLay() : null,
             .. Shares.Select(s => s.Mass > Mass.Zero && s.Mass <= 100.Kilograms()
                 ? null

@@ -26,7 +26,8 @@ public sealed record ResinPlanResult : IResult
     /// <summary>What was asked.</summary>
     public ResinPlan Plan { get; }
 
-    /// <summary>Most that may be mixed at once: what the hands lay on in the usable pot life, and no more than the pot life is stated for.</summary>
+    /// <summary>Most that may be mixed at once: what the hands lay on in the usable pot life, and no more than the pot life is stated
+    /// for.</summary>
     public Mass MaximumBatch { get; }
 
     /// <summary>The cups in order.</summary>
@@ -59,7 +60,8 @@ public sealed record ResinPlanResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         .. Batches.Select((b, i) => new ResultLine(
-            $"Cup {i + 1}", $"{Digits.Round(b.Resin.Grams)} g + {Digits.Round(b.Hardener.Grams)} g", $"resin + hardener, on the work in {Digits.Round(b.Time.Minutes, 2)} min: {string.Join(", ", b.For)}")),
+            $"Cup {i + 1}", $"{Digits.Round(b.Resin.Grams)} g + {Digits.Round(b.Hardener.Grams)} g",
+                $"resin + hardener, on the work in {Digits.Round(b.Time.Minutes, 2)} min: {string.Join(", ", b.For)}")),
         new("Resin to have", $"{Digits.Round(Resin.Grams)} g", $"{Plan.Waste.Show(2)} of waste in it"),
         new("Hardener to have", $"{Digits.Round(Hardener.Grams)} g", $"{Plan.System.HardenerPerResin.Show(3)} of the resin"),
     ];
@@ -74,9 +76,11 @@ public sealed record ResinPlanResult : IResult
     public Working Working => new(Title,
     [
         new("Maximum cup", @"m = \min(\dot m\,\eta\,t_{pot},\; m_{ref})",
-            $"min({Digits.Round(Plan.GramsPerMinute)} g/min × {Plan.UsableLife.Show(2)} × {Digits.Round(Plan.System.PotLife.Minutes)} min, {Plan.System.PotLifeMass.Show()})", $"{Digits.Round(MaximumBatch.Grams)} g", BuildingSources.BenchPractice),
+            $"min({Digits.Round(Plan.GramsPerMinute)} g/min × {Plan.UsableLife.Show(2)} × {Digits.Round(Plan.System.PotLife.Minutes)} "
+                + $"min, {Plan.System.PotLifeMass.Show()})", $"{Digits.Round(MaximumBatch.Grams)} g", BuildingSources.BenchPractice),
         new("Resin and hardener of a cup", @"m_r = \frac{m}{1 + h},\quad m_h = h\,m_r",
-            $"{Digits.Round(Batches[0].Mixed.Grams, 4)} g / (1 + {Digits.Round(Plan.System.HardenerPerResin.DecimalFractions, 3)})", $"{Digits.Round(Batches[0].Resin.Grams)} g and {Digits.Round(Batches[0].Hardener.Grams)} g", BuildingSources.BenchPractice),
+            $"{Digits.Round(Batches[0].Mixed.Grams, 4)} g / (1 + {Digits.Round(Plan.System.HardenerPerResin.DecimalFractions, 3)})",
+                $"{Digits.Round(Batches[0].Resin.Grams)} g and {Digits.Round(Batches[0].Hardener.Grams)} g", BuildingSources.BenchPractice),
     ]);
 
     private List<ResinBatch> Divide()
@@ -105,7 +109,8 @@ public sealed record ResinPlanResult : IResult
         void Close()
         {
             var resin = load / (1 + Plan.System.HardenerPerResin.DecimalFractions);
-            batches.Add(new(Mass.FromGrams(resin), Mass.FromGrams(load - resin), current, Duration.FromMinutes(load / Plan.GramsPerMinute)));
+            batches.Add(new(Mass.FromGrams(resin), Mass.FromGrams(load - resin), current,
+                Duration.FromMinutes(load / Plan.GramsPerMinute)));
             (load, current) = (0, []);
         }
     }

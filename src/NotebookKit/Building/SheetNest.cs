@@ -6,9 +6,11 @@ namespace NotebookKit.Building;
 
 /// <summary>Pieces to be laid on stock sheets so that little is left over.</summary>
 /// <remarks>
-/// Pieces are set one by one, each where it makes the strip used shortest, on the edges of the no-fit polygons of those set before; several orders are
+/// Pieces are set one by one, each where it makes the strip used shortest, on the edges of the no-fit polygons of those set before; several
+/// orders are
 /// tried and the best kept. It finds good layouts, not provably best ones.
-/// Source: J. A. Bennell, J. F. Oliveira, The geometry of nesting problems: a tutorial, Eur. J. Oper. Res. 184 (2008) 397 (bottom-left placement).
+/// Source: J. A. Bennell, J. F. Oliveira, The geometry of nesting problems: a tutorial, Eur. J. Oper. Res. 184 (2008) 397 (bottom-left
+/// placement).
 /// </remarks>
 /// <param name="SheetLength">Length of a sheet, along its grain; 10 mm to 10 m.</param>
 /// <param name="SheetWidth">Width of a sheet; 10 mm to 10 m.</param>
@@ -33,7 +35,8 @@ public sealed record SheetNest(Length SheetLength, Length SheetWidth, IReadOnlyL
         var side = new ValidRange<Length>(10.Millimetres(), 10.Metres());
         List<Finding?> findings =
         [
-            side.Find(SheetLength, "length of the sheet", "Check its unit."), side.Find(SheetWidth, "width of the sheet", "Check its unit."),
+            side.Find(SheetLength, "length of the sheet", "Check its unit."),
+                side.Find(SheetWidth, "width of the sheet", "Check its unit."),
             new ValidRange<Length>(Length.Zero, 50.Millimetres()).Find(Gap, "gap between pieces", "A saw takes 1 to 3 mm."),
             new ValidRange<double>(1, 500).Find(Tries, "orders tried", "A dozen is enough for fins."),
             Enum.IsDefined(Turns) ? null : BuildingFindings.TurnsUnknown(Turns.ToString(), Enum.GetNames<SheetTurns>()),
@@ -45,7 +48,8 @@ public sealed record SheetNest(Length SheetLength, Length SheetWidth, IReadOnlyL
     }
 
     /// <summary>Lays the pieces. Source: as the type.</summary>
-    /// <exception cref="InvalidDesignException">Something is out of range, or a piece is larger than the sheet; all reasons are in it.</exception>
+    /// <exception cref="InvalidDesignException">Something is out of range, or a piece is larger than the sheet; all reasons are in
+    /// it.</exception>
     public NestResult Place()
     {
         InvalidDesignException.ThrowIfAny("Pieces on a sheet", Validate());

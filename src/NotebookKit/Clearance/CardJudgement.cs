@@ -10,14 +10,17 @@ namespace NotebookKit.Clearance;
 /// <summary>Collects what is shown, what isn't and what stands against a flight; every sentence is said once.</summary>
 internal sealed class CardJudgement
 {
-    // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning. Common practice, no source.
+    // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning. Common practice,
+    // no source.
     private static readonly Ratio MostBroken = 1.Percent();
 
-    // Where something never happens in this many flights, it happens in fewer than 1 % of them at 95 %: 3 over the flights (Clopper and Pearson 1934).
+    // Where something never happens in this many flights, it happens in fewer than 1 % of them at 95 %: 3 over the flights (Clopper and
+    // Pearson 1934).
     private const int FewestFlights = 300;
 
     // What has to differ from flight to flight for a scatter to tell anything.
-    private static readonly string[] Varied = ["fill pressure", "thrust", "drag", "wind speed", "wind direction", "rail tilt to north", "rail tilt to east"];
+    private static readonly string[] Varied = ["fill pressure", "thrust", "drag", "wind speed", "wind direction", "rail tilt to north",
+        "rail tilt to east"];
 
     private readonly List<EvidenceItem> _items = [];
     private readonly List<Finding> _findings = [];
@@ -25,7 +28,8 @@ internal sealed class CardJudgement
     public IReadOnlyList<EvidenceItem> Items => _items;
 
     /// <summary>Errors first: the reasons of a no stand on top.</summary>
-    public IReadOnlyList<Finding> Findings => [.. _findings.DistinctBy(f => f.Message).OrderBy(f => f.Severity == FindingSeverity.Error ? 0 : f.Severity == FindingSeverity.Warning ? 1 : 2)];
+    public IReadOnlyList<Finding> Findings => [.. _findings.DistinctBy(f => f.Message).OrderBy(f => f.Severity == FindingSeverity.Error ? 0
+        : f.Severity == FindingSeverity.Warning ? 1 : 2)];
 
     public void Add(Finding finding) => _findings.Add(finding);
 
@@ -48,12 +52,14 @@ internal sealed class CardJudgement
         }
     }
 
-    /// <summary>The numbers of a flight at an end of the drag band; an error where it has no answer though the expected flight has one.</summary>
+    /// <summary>The numbers of a flight at an end of the drag band; an error where it has no answer though the expected flight has
+    /// one.</summary>
     public static FlightFigures? Band(CardJudgement card, FlightFigures? expected, Func<FlightResult> fly, string end)
     {
         if (expected is null) return null;
         if (Try(card, fly) is { Status: ResultStatus.Completed } flight) return flight.Figures;
-        card.Error($"at the {end} end of the drag band the flight has no answer. Fly the vehicle at that end and do what the findings of that flight name.");
+        card.Error($"at the {end} end of the drag band the flight has no answer. Fly the vehicle at that end and do what the findings of "
+            + "that flight name.");
         return null;
     }
 
@@ -69,51 +75,68 @@ internal sealed class CardJudgement
     public void Site(LaunchSite site)
     {
         Shown("wind", site.Wind.IsGiven, site.Wind.Name, "Measure the wind and give it to the site.");
-        Shown("field", site.Field is not null, site.Field?.Radius is { } radius ? $"circle of {radius.Show()} about the pad" : $"{site.Field?.Corners.Count} corners", "Give the site its field.");
+        Shown("field", site.Field is not null, site.Field?.Radius is { } radius ? $"circle of {radius.Show()} about the pad"
+            : $"{site.Field?.Corners.Count} corners", "Give the site its field.");
         Shown("ceiling", site.Ceiling is not null, site.Ceiling?.Show() ?? "", "Give the site its ceiling.");
     }
 
     /// <summary>The day of the flight.</summary>
     public void Day(DateOnly? day) =>
-        Shown("day of the flight", day is not null, day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) ?? "", "Give the day: proof and inspections hold for a time only.");
+        Shown("day of the flight", day is not null, day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) ?? "",
+            "Give the day: proof and inspections hold for a time only.");
 
     /// <summary>The stand-off against the charges that it has to be for.</summary>
     public void StandOff(LaunchStandOff? standOff, string vehicle, IReadOnlyList<Propulsion.Charges.Charge> charges, Length highest)
     {
-        if (!Shown("stand-off", standOff is not null, standOff is null ? "" : $"crew {standOff.Crew.Show()}, spectators {standOff.Spectators.Show()}", "Compute the stand-off for this vehicle and fill.")) return;
+        if (!Shown("stand-off", standOff is not null, standOff is null ? ""
+            : $"crew {standOff.Crew.Show()}, spectators {standOff.Spectators.Show()}",
+            "Compute the stand-off for this vehicle and fill.")) return;
         if (standOff!.Unlike(vehicle, charges) is { } unlike) Error($"{unlike}. Compute it for this fill.");
         if (standOff.Spectators.Meters < LaunchStandOff.ShareOfApogee * highest.Meters - 0.01)
-            Error($"the spectators' distance of {standOff.Spectators.Show()} was computed for an apogee of {standOff.Apogee.Show()}; this flight may reach {highest.Show()}. Compute it for this vehicle on this site.");
+            Error($"the spectators' distance of {standOff.Spectators.Show()} was computed for an apogee of {standOff.Apogee.Show()}; "
+                + $"this flight may reach {highest.Show()}. Compute it for this vehicle on this site.");
     }
 
     /// <summary>The scatter against the flight that it has to be of.</summary>
     public void Scatter(DispersionResult? scatter, string subject, string vehicle, LaunchSite site, int stages)
     {
-        if (!Shown("scatter of landings", scatter is not null, scatter is null ? "" : $"{scatter.Apogee.Count} flights", "Disperse this vehicle on this site.")) return;
+        if (!Shown("scatter of landings", scatter is not null, scatter is null ? "" : $"{scatter.Apogee.Count} flights",
+            "Disperse this vehicle on this site.")) return;
         if (scatter!.Plan.Subject != subject || scatter.Plan.Stages != stages)
         {
             Error(scatter.Plan.Vehicle != vehicle || scatter.Plan.Site != site.Name
-                ? $"the scatter on the card is of {scatter.Plan.Vehicle} from {scatter.Plan.Site}, not of {vehicle} from {site.Name}. Disperse this one."
-                : $"the scatter on the card is of another {vehicle} or another wind: its expected flight isn't the one on this card. Disperse this one.");
+                ? $"the scatter on the card is of {scatter.Plan.Vehicle} from {scatter.Plan.Site}, not of {vehicle} from {site.Name}. "
+                    + "Disperse this one."
+                : $"the scatter on the card is of another {vehicle} or another wind: its expected flight isn't the one on this card. "
+                    + "Disperse this one.");
         }
 
         if (scatter.Part != ShardNumber.Whole) Error($"the scatter on the card is shard {scatter.Part} only. Merge all of them.");
         if (scatter.Apogee.Count < FewestFlights)
-            Error($"the scatter on the card has {scatter.Apogee.Count} flights; at least {FewestFlights} are needed to tell what happens in 1 % of them. Disperse with more flights.");
+            Error($"the scatter on the card has {scatter.Apogee.Count} flights; at least {FewestFlights} are needed to tell what happens "
+                + "in 1 % of them. Disperse with more flights.");
         var still = Varied.Where(name => scatter.Inputs.Where(i => IsOf(i.Name, name)).Any(i => i.Values.All(v => v == i[0]))).ToList();
         if (still.Count > 0)
-            Error($"in the scatter on the card nothing varies in {string.Join(", ", still)}, so all its flights are too much alike. Disperse with a spread of each.");
+            Error($"in the scatter on the card nothing varies in {string.Join(", ", still)}, so all its flights are too much alike. "
+                + "Disperse with a spread of each.");
         if (scatter.Plan.Ceiling?.Meters != site.Ceiling?.Meters)
-            Error($"the scatter on the card was judged by {(scatter.Plan.Ceiling is { } other ? $"a ceiling of {other.Show()}" : "no ceiling")}, not by this site's. Disperse again.");
-        if (!SameField(scatter.Plan.Field, site.Field)) Error("the scatter on the card was judged by another field than this site's. Disperse again.");
+            Error("the scatter on the card was judged by "
+                + $"{(scatter.Plan.Ceiling is { } other ? $"a ceiling of {other.Show()}" : "no ceiling")}, not by this site's. "
+                + "Disperse again.");
+        if (!SameField(scatter.Plan.Field, site.Field)) Error("the scatter on the card was judged by another field than this site's. "
+            + "Disperse again.");
         if (scatter.Failed > 0 && Likelihood.Of(scatter.Failed, scatter.Apogee.Count) is var failed && failed.Low > MostBroken)
-            Error($"in {failed} of the flights there is no landing by the model; at most {MostBroken.Show()} is accepted (common practice, no source). Find out why before you fly.");
+            Error($"in {failed} of the flights there is no landing by the model; at most {MostBroken.Show()} is accepted (common "
+                + "practice, no source). Find out why before you fly.");
         if (scatter.AboveCeiling is { } above && above.Low > MostBroken)
-            Error($"the ceiling is passed in {above} of the flights; at most {MostBroken.Show()} is accepted (common practice, no source). Use less pressure, or ask for a higher ceiling.");
+            Error($"the ceiling is passed in {above} of the flights; at most {MostBroken.Show()} is accepted (common practice, no "
+                + "source). Use less pressure, or ask for a higher ceiling.");
         if (scatter.OffField is { } off && off.Low > MostBroken)
-            Error($"{(stages == 2 ? "the sustainer" : "the vehicle")} lands off the field in {off} of the flights; at most {MostBroken.Show()} is accepted (common practice, no source). Lean the rail into the wind, deploy lower, or wait.");
+            Error($"{(stages == 2 ? "the sustainer" : "the vehicle")} lands off the field in {off} of the flights; at most "
+                + $"{MostBroken.Show()} is accepted (common practice, no source). Lean the rail into the wind, deploy lower, or wait.");
         if (scatter.Booster?.OffField is { } strays && strays.Low > MostBroken)
-            Error($"the booster lands off the field in {strays} of the flights; at most {MostBroken.Show()} is accepted (common practice, no source). Lean the rail into the wind, or wait.");
+            Error($"the booster lands off the field in {strays} of the flights; at most {MostBroken.Show()} is accepted (common "
+                + "practice, no source). Lean the rail into the wind, or wait.");
         AddRange(scatter.Findings);
     }
 
@@ -121,7 +144,8 @@ internal sealed class CardJudgement
     public void Wind(WindLimits limits, Speed planned)
     {
         if (planned > limits.Limit)
-            Error($"the wind planned for at the rail, {planned.Show()}, is above the limit of {limits.Limit.Show()}, which {limits.SetBy} sets. Wait, or mend what sets the limit.");
+            Error($"the wind planned for at the rail, {planned.Show()}, is above the limit of {limits.Limit.Show()}, which "
+                + $"{limits.SetBy} sets. Wait, or mend what sets the limit.");
     }
 
     // "Drag", or "Booster's drag" where there are two stages; not "Canopy drag".

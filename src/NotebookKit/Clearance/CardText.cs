@@ -16,7 +16,8 @@ internal static class CardText
     private static readonly Ratio Ninety = 90.Percent();
 
     /// <summary>What a card rests on where the vehicle can't be flown as it is.</summary>
-    public static ModelCard NoFlight { get; } = new("No flight", ["The vehicle can't be flown as it is; the reasons stand on the card."], "None.", []);
+    public static ModelCard NoFlight { get; } = new("No flight", ["The vehicle can't be flown as it is; the reasons stand on the card."],
+        "None.", []);
 
     public static string SiteCheck => "Site permission, ceiling and airspace confirmed for today; sky and field clear downwind.";
 
@@ -26,7 +27,8 @@ internal static class CardText
     [
         "On any doubt: vent from afar, wait, then approach.",
         "Count down aloud; all eyes on the vehicle until it is down.",
-        "After landing: make sure that no vessel holds pressure before anybody touches it; inspect; write the flight into the service record.",
+        "After landing: make sure that no vessel holds pressure before anybody touches it; inspect; write the flight into the "
+            + "service record.",
     ];
 
     public static ResultLine Verdict(IFlightCard card)
@@ -43,10 +45,12 @@ internal static class CardText
     [
         new(Name(own, "Dry mass"), vehicle.MassProperties().Mass.Show(MassUnit.Gram)),
         new(Name(own, "Fill"), $"{vehicle.Charge.Pressure}, {vehicle.Charge.Water.Show(VolumeUnit.Milliliter)} of water",
-            allowance is null ? "what the vessel may be filled to is not shown" : $"may be filled to {allowance.Pressure}; {allowance.SetBy} sets it"),
+            allowance is null ? "what the vessel may be filled to is not shown"
+                : $"may be filled to {allowance.Pressure}; {allowance.SetBy} sets it"),
         new(Name(own, "Vessel"), evidence.Vessel is { } vessel ? $"{vessel.Vessel} {vessel.Serial}" : "not shown",
             evidence.Vessel is { } of ? $"held {of.Held} on {of.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, record {of.Fingerprint[..12]}" : ""),
-        .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(), $"settles at {fill.SettledPressure}")] : Array.Empty<ResultLine>(),
+        .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(), $"settles at {fill.SettledPressure}")]
+            : Array.Empty<ResultLine>(),
     ];
 
     public static ResultLine Crew(LaunchStandOff? standOff) =>
@@ -66,7 +70,9 @@ internal static class CardText
     public static IEnumerable<ResultLine> Scatter(DispersionResult? scatter, string own)
     {
         if (scatter?.Landings is { } landings)
-            yield return new(Name(own, "90 % of landings"), $"{landings.Axes(Ninety).Major.Show()} by {landings.Axes(Ninety).Minor.Show()}", $"semi-axes about {landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north");
+            yield return new(Name(own, "90 % of landings"), $"{landings.Axes(Ninety).Major.Show()} by "
+                + $"{landings.Axes(Ninety).Minor.Show()}", $"semi-axes about {landings.MeanEast.Show()} east, "
+                + $"{landings.MeanNorth.Show()} north");
         if (scatter?.AboveCeiling is { } above) yield return new("Above the ceiling", above.ToString());
         if (scatter?.OffField is { } off) yield return new(Name(own, "Off the field"), off.ToString());
     }
@@ -75,24 +81,33 @@ internal static class CardText
         ? "Wind measured at the rail: the limit is not shown."
         : $"Wind measured at the rail: at most {wind.Limit.Show(SpeedUnit.MeterPerSecond)}{(WindLimitSearch.IsAboutToday(site) ? ", from within 30° of the side planned for" : "")}. Measured: ____ m/s.";
 
-    public static string RailCheck(LaunchSite site) => $"Rail at {site.Rail.Elevation.Show()} above the horizon, towards {site.Rail.Towards.Show()}, clamped.";
+    public static string RailCheck(LaunchSite site) => $"Rail at {site.Rail.Elevation.Show()} above the horizon, towards "
+        + $"{site.Rail.Towards.Show()}, clamped.";
 
     public static string DistanceCheck(LaunchStandOff? standOff) => standOff is null
         ? "Distances of crew and spectators: not shown."
-        : $"Crew beyond {standOff.Crew.Show()} and behind cover, spectators beyond {standOff.Spectators.Show()}; nobody in line of a closure or under the flight path.";
+        : $"Crew beyond {standOff.Crew.Show()} and behind cover, spectators beyond {standOff.Spectators.Show()}; nobody in line of a "
+            + "closure or under the flight path.";
 
     public static IEnumerable<string> StageChecks(string own, Vehicle vehicle, FillAllowance? allowance, StageEvidence evidence) =>
     [
-        Sentence(own, $"vessel {(evidence.Vessel is { } v ? $"{v.Vessel} {v.Serial}" : "not shown")} inspected: no cracks, white spots, dents or loose fibres; {(allowance?.Service is { Standing: ServiceStanding.InService } ? "in service" : "not shown to be in service")}."),
+        Sentence(own, $"vessel {(evidence.Vessel is { } v ? $"{v.Vessel} {v.Serial}" : "not shown")} inspected: no cracks, white spots, "
+            + $"dents or loose fibres; {(allowance?.Service is { Standing: ServiceStanding.InService } ? "in service" : "not shown to be in service")}."),
         Sentence(own, "nozzle, seals and closures inspected; nothing hand-tight that should be tight."),
-        Sentence(own, $"centre of gravity checked: {vehicle.MassProperties().CentreOfGravity.Show(LengthUnit.Millimeter)} aft of the tip, empty. Mass: ____ g."),
+        Sentence(own, $"centre of gravity checked: {vehicle.MassProperties().CentreOfGravity.Show(LengthUnit.Millimeter)} aft of the "
+            + "tip, empty. Mass: ____ g."),
         Sentence(own, $"{vehicle.Charge.Water.Show(VolumeUnit.Milliliter)} of water measured in."),
     ];
 
     public static string FillCheck(string own, Vehicle vehicle, FillAllowance? allowance) =>
-        Sentence(own, $"fill from afar to {vehicle.Charge.Pressure}; {(allowance is null ? "what the vessel may be filled to is not shown" : $"never above {allowance.Pressure}")}. Gauge: ____ bar.");
+        Sentence(own, $"fill from afar to {vehicle.Charge.Pressure}; "
+            + $"{(allowance is null ? "what the vessel may be filled to is not shown" : $"never above {allowance.Pressure}")}. "
+            + "Gauge: ____ bar.");
 
-    private static string Name(string own, string name) => own.Length == 0 ? name : $"{own.TrimEnd(':', ' ')}: {char.ToLowerInvariant(name[0])}{name[1..]}" is var text ? char.ToUpperInvariant(text[0]) + text[1..] : name;
+    private static string Name(string own, string name) => own.Length == 0 ? name
+        : $"{own.TrimEnd(':', ' ')}: {char.ToLowerInvariant(name[0])}{name[1..]}" is var text ? char.ToUpperInvariant(text[0]) + text[1..] :
+        name;
 
-    private static string Sentence(string own, string text) => own.Length == 0 ? char.ToUpperInvariant(text[0]) + text[1..] : char.ToUpperInvariant(own[0]) + own[1..] + text;
+    private static string Sentence(string own, string text) => own.Length == 0 ? char.ToUpperInvariant(text[0]) + text[1..]
+        : char.ToUpperInvariant(own[0]) + own[1..] + text;
 }

@@ -33,7 +33,8 @@ public static class ClearanceVerbs
         return new(vehicle, site, evidence);
     }
 
-    /// <summary>The page for the range safety officer, for two stages. Source: the evidence handed over; flights in three degrees of freedom.</summary>
+    /// <summary>The page for the range safety officer, for two stages. Source: the evidence handed over; flights in three degrees of
+    /// freedom.</summary>
     /// <param name="vehicle">What flies, each stage on its proved vessel.</param>
     /// <param name="site">Where, with wind, field and ceiling.</param>
     /// <param name="evidence">What stands behind it.</param>

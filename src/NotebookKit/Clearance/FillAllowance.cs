@@ -8,7 +8,8 @@ using UnitsNet;
 
 namespace NotebookKit.Clearance;
 
-/// <summary>What a vessel may be filled to today: the lowest of rating, proof and life, heat and water in the resin among them, and which of them sets it. Source: the rating's
+/// <summary>What a vessel may be filled to today: the lowest of rating, proof and life, heat and water in the resin among them, and which
+/// of them sets it. Source: the rating's
 /// rule set; the proof; the limits of life; Chamis 1983.</summary>
 public sealed class FillAllowance : IResult
 {
@@ -31,7 +32,8 @@ public sealed class FillAllowance : IResult
 
         if (heat.NotGiven is { } missing) all.Add((GaugePressure.Zero, missing));
         if (status is null) all.Add((GaugePressure.Zero, "the service record, which isn't at hand,"));
-        if (status is { Standing: not ServiceStanding.InService }) all.Add((GaugePressure.Zero, "the service record, which grounds the vessel,"));
+        if (status is { Standing: not ServiceStanding.InService }) all.Add((GaugePressure.Zero,
+            "the service record, which grounds the vessel,"));
         (Pressure, SetBy) = all.MinBy(a => a.Pressure.Pascals);
     }
 
@@ -44,7 +46,8 @@ public sealed class FillAllowance : IResult
     /// <summary>What the resin keeps of its strength on the day; none where it is too hot or heat can't be judged.</summary>
     public HygrothermalResult? Heat => _heat.Kept;
 
-    /// <summary>Pressure that heat and water in the resin allow: the lower of rating and proof times the strength kept; none where heat can't be judged.</summary>
+    /// <summary>Pressure that heat and water in the resin allow: the lower of rating and proof times the strength kept; none where heat
+    /// can't be judged.</summary>
     public GaugePressure? ByHeat { get; }
 
     /// <summary>Whether all that sets it was shown: service record, temperature of the vessel, glass temperature of its resin.</summary>
@@ -79,7 +82,8 @@ public sealed class FillAllowance : IResult
         new("By the rating", Vessel.Rating.WorkingPressure.ToString(), Vessel.RuleSet),
         new("By the proof", Vessel.ByProof.ToString(), $"held {Vessel.Held}"),
         new("By heat and water", ByHeat?.ToString() ?? "not shown", _heat.Note),
-        new("By its life", Service is null ? "not shown" : Service.Standing == ServiceStanding.InService ? "no limit below these" : "not to be filled", Service is null ? "no service record was handed over" : Service.Title),
+        new("By its life", Service is null ? "not shown" : Service.Standing == ServiceStanding.InService ? "no limit below these"
+            : "not to be filled", Service is null ? "no service record was handed over" : Service.Title),
     ];
 
     /// <inheritdoc/>
@@ -99,7 +103,8 @@ public sealed class FillAllowance : IResult
     public Working Working => new(Title,
     [
         .. Heat?.Working.Steps ?? [],
-        new("May be filled to", @"p = \min(p_{rated},\ p_{proof},\ p_{heat},\ p_{life})", string.Join(", ", Lines.Skip(1).Select(l => l.Value)), Pressure.ToString(), Vessel.Rating.Rules.Source),
+        new("May be filled to", @"p = \min(p_{rated},\ p_{proof},\ p_{heat},\ p_{life})",
+            string.Join(", ", Lines.Skip(1).Select(l => l.Value)), Pressure.ToString(), Vessel.Rating.Rules.Source),
     ]);
 
     /// <summary>What has to be said of heat and water.</summary>
@@ -112,9 +117,12 @@ public sealed class FillAllowance : IResult
 
     /// <summary>The lowest of rating, proof and life. Source: as the type.</summary>
     /// <param name="vessel">The vessel as proved.</param>
-    /// <param name="status">The state of its service on the day; none where its record isn't at hand, which is said and allows nothing.</param>
-    /// <param name="temperature">Temperature of the wall at its warmest place on the day; −60 °C to below the resin's wet glass temperature, nothing is allowed outside; none where it isn't given, which is said and allows nothing.</param>
-    /// <param name="moisture">Water in the resin by weight as measured, 0 to 10 %; not measured or none: 2 % at least is taken, as in a saturated resin.</param>
+    /// <param name="status">The state of its service on the day; none where its record isn't at hand, which is said and allows
+    /// nothing.</param>
+    /// <param name="temperature">Temperature of the wall at its warmest place on the day; −60 °C to below the resin's wet glass
+    /// temperature, nothing is allowed outside; none where it isn't given, which is said and allows nothing.</param>
+    /// <param name="moisture">Water in the resin by weight as measured, 0 to 10 %; not measured or none: 2 % at least is taken, as in a
+    /// saturated resin.</param>
     public static FillAllowance Of(ProvedVessel vessel, ServiceStatus? status, Temperature? temperature, Property<Ratio>? moisture = null)
     {
         ArgumentNullException.ThrowIfNull(vessel);

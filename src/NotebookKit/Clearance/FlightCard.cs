@@ -10,7 +10,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Clearance;
 
 /// <summary>
-/// One page for the range safety officer: GO or NO-GO with reasons, what was shown and what wasn't, what flies, how high, where it comes down, what must be so
+/// One page for the range safety officer: GO or NO-GO with reasons, what was shown and what wasn't, what flies, how high, where it comes
+/// down, what must be so
 /// before it does. Source: the evidence handed over and the flights it is made from.
 /// </summary>
 public sealed class FlightCard : IFlightCard
@@ -29,7 +30,8 @@ public sealed class FlightCard : IFlightCard
         Allowance = stage.Allowance;
         if (Figures is { } figures)
         {
-            var heavy = vehicle.MeasuredDrag is null ? CardJudgement.Band(card, figures, () => (vehicle with { DragEnd = DragEnd.High }).Fly(site), "heavy") : figures;
+            var heavy = vehicle.MeasuredDrag is null ? CardJudgement.Band(card, figures,
+                () => (vehicle with { DragEnd = DragEnd.High }).Fly(site), "heavy") : figures;
             (MinimumApogee, MaximumApogee) = ((heavy ?? figures).Apogee, (light ?? figures).Apogee);
             Wind = WindLimitSearch.Of(vehicle, site, Flight!, evidence.Recovery);
             card.Wind(Wind, figures.RailWind);
@@ -37,10 +39,12 @@ public sealed class FlightCard : IFlightCard
             var margin = Flight!.Stability();
             MinimumMargin = margin.MinimumMargin;
             if (!margin.Holds)
-                card.Error($"the minimum static margin in flight is {Digits.Round(margin.MinimumMargin)} calibres; at least {Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+                card.Error($"the minimum static margin in flight is {Digits.Round(margin.MinimumMargin)} calibres; at least "
+                    + $"{Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
             card.AddRange(margin.Findings);
             if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
-                card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
+                card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, "
+                    + "or ask for a higher ceiling.");
             else if (site.Ceiling is { } above && MaximumApogee > above)
                 card.Add(ClearanceFindings.ApogeeAboveCeilingAtLightDrag(MaximumApogee, above));
         }
@@ -100,7 +104,8 @@ public sealed class FlightCard : IFlightCard
     public IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
 
     /// <inheritdoc/>
-    public Working Working => new(Title, [.. Allowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [], .. Evidence.StandOff?.Working.Steps ?? [], .. Flight?.Working.Steps ?? []]);
+    public Working Working => new(Title, [.. Allowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [],
+        .. Evidence.StandOff?.Working.Steps ?? [], .. Flight?.Working.Steps ?? []]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
@@ -117,7 +122,8 @@ public sealed class FlightCard : IFlightCard
     {
         get
         {
-            var apogee = Vehicle.Deployment.Trigger == DeploymentTrigger.Timer && Figures is { } f ? $"; apogee expected at {f.ApogeeTime.Show()}" : "";
+            var apogee = Vehicle.Deployment.Trigger == DeploymentTrigger.Timer && Figures is { } f
+                ? $"; apogee expected at {f.ApogeeTime.Show()}" : "";
             return
             [
                 CardText.SiteCheck, CardText.WindCheck(Site, Wind),
@@ -136,11 +142,15 @@ public sealed class FlightCard : IFlightCard
         new("Mass at release", $"{Digits.Round(Flight!.Mass[0])} kg"),
         new("Minimum static margin", $"{Digits.Round(MinimumMargin)} calibres", "0° angle of attack, over the whole flight"),
         .. CardText.OfRail(Site, f, Wind),
-        new("Apogee", f.Apogee.Show(LengthUnit.Meter), $"{MinimumApogee.Show(LengthUnit.Meter)} to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
+        new("Apogee", f.Apogee.Show(LengthUnit.Meter), $"{MinimumApogee.Show(LengthUnit.Meter)} to "
+            + $"{MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
         new("Time of apogee", f.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Deployment}"),
         new("Maximum speed", f.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
-        new("Descent", f.DescentSpeed.Show(SpeedUnit.MeterPerSecond), $"{f.LandingEnergy.Show()} at the ground after {f.LandingTime.Show()}"),
-        new("Drift", Site.Wind.IsGiven ? f.Drift.Show(LengthUnit.Meter) : "not shown", Site.Wind.IsGiven ? $"{f.LandingEast.Show(LengthUnit.Meter)} east, {f.LandingNorth.Show(LengthUnit.Meter)} north" : "no wind is given"),
+        new("Descent", f.DescentSpeed.Show(SpeedUnit.MeterPerSecond),
+            $"{f.LandingEnergy.Show()} at the ground after {f.LandingTime.Show()}"),
+        new("Drift", Site.Wind.IsGiven ? f.Drift.Show(LengthUnit.Meter) : "not shown",
+            Site.Wind.IsGiven ? $"{f.LandingEast.Show(LengthUnit.Meter)} east, {f.LandingNorth.Show(LengthUnit.Meter)} north"
+            : "no wind is given"),
         .. CardText.Scatter(Evidence.Scatter, ""),
     ];
 }

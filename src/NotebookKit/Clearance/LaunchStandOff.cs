@@ -12,7 +12,8 @@ using UnitsNet;
 namespace NotebookKit.Clearance;
 
 /// <summary>
-/// How far crew and spectators stay from a filled vehicle, computed for its vessels as they are filled. Source: ASME PCC-2, Appendices 501-II and
+/// How far crew and spectators stay from a filled vehicle, computed for its vessels as they are filled. Source: ASME PCC-2, Appendices
+/// 501-II and
 /// 501-III, for the crew; the spectators' larger distance is common practice, no source.
 /// </summary>
 /// <remarks>Distances may be kept larger, never smaller: <see cref="Keeping"/>.</remarks>
@@ -26,7 +27,8 @@ public sealed class LaunchStandOff : IResult
 
     private static readonly Length Farthest = 2000.Metres();
 
-    private LaunchStandOff(IReadOnlyList<Charge> charges, string vehicle, Energy energy, Length apogee, Length? crew = null, Length? spectators = null)
+    private LaunchStandOff(IReadOnlyList<Charge> charges, string vehicle, Energy energy, Length apogee, Length? crew = null,
+        Length? spectators = null)
     {
         Charges = charges;
         Vehicle = vehicle;
@@ -35,7 +37,8 @@ public sealed class LaunchStandOff : IResult
         var (byCrew, byApogee) = (Blast.Distance * SpectatorFactor, apogee * ShareOfApogee);
         MinimumCrew = Blast.Distance;
         MinimumSpectators = byCrew > byApogee ? byCrew : byApogee;
-        CrewSetBy = crew > MinimumCrew ? "kept larger by choice" : Blast.FloorGoverns ? "floor of the method" : "blast of the stored energy";
+        CrewSetBy = crew > MinimumCrew ? "kept larger by choice" : Blast.FloorGoverns ? "floor of the method"
+            : "blast of the stored energy";
         SpectatorsSetBy = spectators > MinimumSpectators ? "kept larger by choice"
             : byCrew >= byApogee ? $"{SpectatorFactor} times the crew's distance, without cover (common practice, no source)"
             : $"{(ShareOfApogee * 100).Percent().Show()} of the highest apogee (common practice, no source)";
@@ -79,7 +82,8 @@ public sealed class LaunchStandOff : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Stand-off at the pad",
-        [.. Blast.Model.Assumptions, "Gas at fill pressure above the water and the compressed water itself, all vessels together.", "The crew is behind cover; spectators are not."],
+        [.. Blast.Model.Assumptions, "Gas at fill pressure above the water and the compressed water itself, all vessels together.",
+            "The crew is behind cover; spectators are not."],
         Blast.Model.ValidRange,
         Blast.Model.Sources);
 
@@ -91,7 +95,8 @@ public sealed class LaunchStandOff : IResult
     [
         new("Crew, behind cover", Crew.Show(), CrewSetBy),
         new("Spectators", Spectators.Show(), SpectatorsSetBy),
-        new("Stored energy", StandOff.ShowEnergy(Blast.Energy), string.Join(" and ", Charges.Select(c => $"{c.Chamber.Volume.Show()} at {c.Pressure}"))),
+        new("Stored energy", StandOff.ShowEnergy(Blast.Energy),
+            string.Join(" and ", Charges.Select(c => $"{c.Chamber.Volume.Show()} at {c.Pressure}"))),
         new("Blast formula alone", Blast.ByFormula.Show()),
     ];
 
@@ -105,7 +110,8 @@ public sealed class LaunchStandOff : IResult
     public Working Working => new(Title,
     [
         .. Blast.Working.Steps,
-        new("Spectators", @"R_s = \max(2\,R_c,\ \frac{h}{4})", $"max({SpectatorFactor} × {MinimumCrew.Show()}, {Apogee.Show()} / 4)", MinimumSpectators.Show(), Source.CommonPractice("distance of spectators")),
+        new("Spectators", @"R_s = \max(2\,R_c,\ \frac{h}{4})", $"max({SpectatorFactor} × {MinimumCrew.Show()}, {Apogee.Show()} / 4)",
+            MinimumSpectators.Show(), Source.CommonPractice("distance of spectators")),
     ]);
 
     /// <summary>The stand-off of one vehicle as it is charged. Source: ASME PCC-2, Appendices 501-II and 501-III.</summary>
@@ -127,7 +133,8 @@ public sealed class LaunchStandOff : IResult
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         var (booster, sustainer) = (vehicle.Booster.Charge, vehicle.Sustainer.Charge);
-        return new([booster, sustainer], vehicle.Name, Stored(booster, site) + Stored(sustainer, site), WithLightDrag(vehicle).Fly(site).Apogee);
+        return new([booster, sustainer], vehicle.Name, Stored(booster, site) + Stored(sustainer, site),
+            WithLightDrag(vehicle).Fly(site).Apogee);
     }
 
     /// <summary>The same with distances that are kept larger than the computed ones.</summary>
@@ -136,8 +143,10 @@ public sealed class LaunchStandOff : IResult
     /// <exception cref="OutOfRangeException">A distance is below the computed one.</exception>
     public LaunchStandOff Keeping(Length crew, Length spectators)
     {
-        new ValidRange<Length>(MinimumCrew, Farthest).Check(crew, "crew's distance", "It can't be kept below the computed stand-off. Move the control post back.");
-        new ValidRange<Length>(MinimumSpectators, Farthest).Check(spectators, "spectators' distance", "It can't be kept below the computed stand-off. Move the line back.");
+        new ValidRange<Length>(MinimumCrew, Farthest).Check(crew, "crew's distance",
+            "It can't be kept below the computed stand-off. Move the control post back.");
+        new ValidRange<Length>(MinimumSpectators, Farthest).Check(spectators, "spectators' distance",
+            "It can't be kept below the computed stand-off. Move the line back.");
         return new(Charges, Vehicle, Blast.Energy, Apogee, crew, spectators);
     }
 
@@ -145,11 +154,14 @@ public sealed class LaunchStandOff : IResult
     internal string? Unlike(string vehicle, IReadOnlyList<Charge> charges)
     {
         if (vehicle != Vehicle) return $"the stand-off was computed for {Vehicle}, not for {vehicle}";
-        if (charges.Count != Charges.Count) return $"the stand-off was computed for {Charges.Count} vessels, the vehicle has {charges.Count}";
+        if (charges.Count != Charges.Count) return $"the stand-off was computed for {Charges.Count} vessels, the vehicle has "
+            + $"{charges.Count}";
         var other = charges.Zip(Charges).FirstOrDefault(c => c.First != c.Second);
         return other == default
             ? null
-            : $"the stand-off was computed for a fill of {other.Second.Chamber.Volume.Show()} to {other.Second.Pressure} with {other.Second.WaterFraction.Show()} of water, the vehicle is filled to {other.First.Pressure} in {other.First.Chamber.Volume.Show()} with {other.First.WaterFraction.Show()}";
+            : $"the stand-off was computed for a fill of {other.Second.Chamber.Volume.Show()} to {other.Second.Pressure} with "
+                + $"{other.Second.WaterFraction.Show()} of water, the vehicle is filled to {other.First.Pressure} in "
+                + $"{other.First.Chamber.Volume.Show()} with {other.First.WaterFraction.Show()}";
     }
 
     /// <summary>Highest apogee over the drag band.</summary>
@@ -158,7 +170,8 @@ public sealed class LaunchStandOff : IResult
     internal static TwoStageVehicle WithLightDrag(TwoStageVehicle vehicle) =>
         vehicle with { Booster = WithLightDrag(vehicle.Booster), Sustainer = WithLightDrag(vehicle.Sustainer) };
 
-    internal static Vehicle WithLightDrag(Vehicle vehicle) => vehicle.MeasuredDrag is null ? vehicle with { DragEnd = DragEnd.Low } : vehicle;
+    internal static Vehicle WithLightDrag(Vehicle vehicle) => vehicle.MeasuredDrag is null ? vehicle with { DragEnd = DragEnd.Low }
+        : vehicle;
 
     private static Energy Stored(Charge charge, LaunchSite site)
     {

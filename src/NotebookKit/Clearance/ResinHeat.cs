@@ -8,11 +8,13 @@ using UnitsNet.Units;
 
 namespace NotebookKit.Clearance;
 
-/// <summary>What heat and water leave of a vessel's resin on the day. Source: Chamis 1983, as <see cref="HygrothermalRetention"/> has it.</summary>
+/// <summary>What heat and water leave of a vessel's resin on the day. Source: Chamis 1983, as <see cref="HygrothermalRetention"/> has
+/// it.</summary>
 internal sealed class ResinHeat
 {
     // Not verified: sold epoxies are said to take up 1 to 6 %.
-    private static readonly Property<Ratio> Saturated = Property.Unverified(2.Percent(), 0, "water in a saturated laminating epoxy, by weight");
+    private static readonly Property<Ratio> Saturated = Property.Unverified(2.Percent(), 0,
+        "water in a saturated laminating epoxy, by weight");
 
     private readonly Temperature? _temperature;
 
@@ -31,9 +33,11 @@ internal sealed class ResinHeat
         }
         else
         {
-            var water = moisture is { } given && (given.Source.Kind == SourceKind.Measured || given.Value > Saturated.Value) ? given : Saturated;
+            var water = moisture is { } given && (given.Source.Kind == SourceKind.Measured || given.Value > Saturated.Value) ? given
+                : Saturated;
             HygrothermalRetention asked = new(glass.Value, water.Value, wall);
-            List<Finding> findings = [.. asked.Validate().Select(f => f with { Message = $"{vessel.Resin.Name}: {f.Message}" }), .. TooHot(vessel, wall)];
+            List<Finding> findings = [.. asked.Validate().Select(f => f with { Message = $"{vessel.Resin.Name}: {f.Message}" }),
+                .. TooHot(vessel, wall)];
             if (findings.Count == 0) findings.AddRange((Kept = asked.Evaluate()).Findings);
             Retention = Kept?.Retention ?? 0;
             if (!IsKnown(glass.Source))
@@ -48,7 +52,8 @@ internal sealed class ResinHeat
     public const string Evidence = "temperature of the vessel";
 
     /// <summary>What to do where it isn't handed over.</summary>
-    public const string Remedy = "Give the warmest place that its wall may have on the day: measured, or reckoned for air and sun with SunHeating; the air's own temperature isn't taken for it.";
+    public const string Remedy = "Give the warmest place that its wall may have on the day: measured, or reckoned for air and sun with "
+        + "SunHeating; the air's own temperature isn't taken for it.";
 
     /// <summary>What isn't given; none where heat is judged.</summary>
     public string? NotGiven { get; }
@@ -68,17 +73,20 @@ internal sealed class ResinHeat
     /// <summary>What the line of the allowance says of it.</summary>
     public string Note => NotGiven is not null ? Findings[0].Message
         : Kept is null ? $"too hot at {_temperature?.Show()}"
-        : $"the resin keeps {Digits.Round(100 * Kept.Retention)} % of its strength at {_temperature?.Show()} with {Kept.Input.Moisture.Show()} of water";
+        : $"the resin keeps {Digits.Round(100 * Kept.Retention)} % of its strength at {_temperature?.Show()} with "
+            + $"{Kept.Input.Moisture.Show()} of water";
 
     private static IEnumerable<Finding> TooHot(PressureVessel vessel, Temperature wall)
     {
         (string Name, Temperature Most)?[] parts =
         [
-            ("resin", vessel.Resin.ServiceTemperature.Value), vessel.Liner.Material is { } liner ? ("liner", liner.ServiceTemperature.Value) : null,
+            ("resin", vessel.Resin.ServiceTemperature.Value),
+                vessel.Liner.Material is { } liner ? ("liner", liner.ServiceTemperature.Value) : null,
         ];
         foreach (var (name, most) in parts.OfType<(string, Temperature)>().Where(p => wall > p.Item2))
             yield return ClearanceFindings.VesselTooWarm(wall, name, most);
     }
 
-    private static bool IsKnown(Source source) => source.Kind is not (SourceKind.Unverified or SourceKind.Typical or SourceKind.CommonPractice);
+    private static bool IsKnown(Source source) => source.Kind
+        is not (SourceKind.Unverified or SourceKind.Typical or SourceKind.CommonPractice);
 }

@@ -9,7 +9,8 @@ using UnitsNet;
 
 namespace NotebookKit.Clearance;
 
-/// <summary>What stands behind one stage of a flight: objects that a computation or a test made. What is left out is "not shown", and that forbids.</summary>
+/// <summary>What stands behind one stage of a flight: objects that a computation or a test made. What is left out is "not shown", and that
+/// forbids.</summary>
 public abstract record StageEvidence
 {
     /// <summary>The vessel as proved.</summary>
@@ -18,10 +19,12 @@ public abstract record StageEvidence
     /// <summary>The vessel's service record, as read from its file.</summary>
     public ServiceRecord? Service { get; init; }
 
-    /// <summary>Temperature that the vessel's wall may have on the day, at its warmest place; the air's own temperature isn't taken for it.</summary>
+    /// <summary>Temperature that the vessel's wall may have on the day, at its warmest place; the air's own temperature isn't taken for
+    /// it.</summary>
     public Temperature? VesselTemperature { get; init; }
 
-    /// <summary>Water in the vessel's resin by weight, as measured; where it isn't, that of a saturated resin is taken. It never forbids by its absence.</summary>
+    /// <summary>Water in the vessel's resin by weight, as measured; where it isn't, that of a saturated resin is taken. It never forbids by
+    /// its absence.</summary>
     public Property<Ratio>? ResinMoisture { get; init; }
 
     /// <summary>The fill, or its plan.</summary>

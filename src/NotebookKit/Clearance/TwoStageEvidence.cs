@@ -35,5 +35,6 @@ public sealed record TwoStageEvidence
     public string Flight { get; init; } = "";
 }
 
-/// <summary>What stands behind the booster or the sustainer of a flight of two stages. What is left out is "not shown", and that forbids.</summary>
+/// <summary>What stands behind the booster or the sustainer of a flight of two stages. What is left out is "not shown", and that
+/// forbids.</summary>
 public sealed record StackStageEvidence : StageEvidence;

@@ -11,7 +11,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Clearance;
 
 /// <summary>
-/// One page for the range safety officer for a flight of two stages: both vessels, the order of filling, the separation, both landings. Source: the evidence
+/// One page for the range safety officer for a flight of two stages: both vessels, the order of filling, the separation, both landings.
+/// Source: the evidence
 /// handed over and the flights it is made from.
 /// </summary>
 public sealed class TwoStageFlightCard : IFlightCard
@@ -26,23 +27,29 @@ public sealed class TwoStageFlightCard : IFlightCard
         card.Site(site);
         Flight = CardJudgement.Try(card, () => vehicle.Fly(site));
         var isFlown = Flight is { Status: ResultStatus.Completed };
-        card.Shown("separation", isFlown, isFlown ? $"{vehicle.Separation}, at {Flight!.SeparationTime.Show()}" : "", "The stages must separate in order; do what the findings of the flight name.");
-        card.Shown("order of filling", evidence.FillOrder != FillOrder.NotGiven, Order(evidence.FillOrder), "Say which vessel is filled first.");
+        card.Shown("separation", isFlown, isFlown ? $"{vehicle.Separation}, at {Flight!.SeparationTime.Show()}" : "",
+            "The stages must separate in order; do what the findings of the flight name.");
+        card.Shown("order of filling", evidence.FillOrder != FillOrder.NotGiven, Order(evidence.FillOrder),
+            "Say which vessel is filled first.");
         var booster = new StageJudge(card, vehicle.Booster, site, evidence.Day, evidence.Life, OfBooster);
         var sustainer = new StageJudge(card, vehicle.Sustainer, site, evidence.Day, evidence.Life, OfSustainer);
         var light = isFlown ? CardJudgement.Try(card, () => LaunchStandOff.WithLightDrag(vehicle).Fly(site)) : null;
         var isLightFlown = light is { Status: ResultStatus.Completed };
         if (isFlown && !isLightFlown)
             card.Error("at the light end of the drag band the flight has no answer. Do what the findings of that flight name.");
-        booster.Judge(evidence.Booster, isFlown ? Flight!.Booster.Figures : null, isLightFlown ? light!.Booster.Figures : null, isAirborneAlone: false);
+        booster.Judge(evidence.Booster, isFlown ? Flight!.Booster.Figures : null, isLightFlown ? light!.Booster.Figures : null,
+            isAirborneAlone: false);
         sustainer.Judge(evidence.Sustainer, isFlown ? Flight!.Sustainer.Figures : null, isLightFlown ? light!.Sustainer.Figures : null);
         if (vehicle.MeasuredStackDrag is { } curve) StageJudge.OwnDrag(card, curve, "stack: ");
         (BoosterAllowance, SustainerAllowance) = (booster.Allowance, sustainer.Allowance);
         SameVessel(card, evidence);
         if (evidence.FillOrder == FillOrder.Together && vehicle.Booster.Charge.Pressure != vehicle.Sustainer.Charge.Pressure)
-            card.Error($"both vessels are filled through one line, but to {vehicle.Booster.Charge.Pressure} and {vehicle.Sustainer.Charge.Pressure}; one line gives one pressure. Fill them one after the other, or to one pressure.");
+            card.Error($"both vessels are filled through one line, but to {vehicle.Booster.Charge.Pressure} and "
+                + $"{vehicle.Sustainer.Charge.Pressure}; one line gives one pressure. Fill them one after the other, or to one pressure.");
         var stack = vehicle.Stack(site);
-        if (card.Shown("stability of the stack", evidence.StackStability is not null, evidence.StackStability is { } shown ? $"minimum margin {Digits.Round(shown.MinimumMargin)} calibres" : "", "Compute the margin of both together: vehicle.Stack(site).Stability()."))
+        if (card.Shown("stability of the stack", evidence.StackStability is not null,
+            evidence.StackStability is { } shown ? $"minimum margin {Digits.Round(shown.MinimumMargin)} calibres" : "",
+            "Compute the margin of both together: vehicle.Stack(site).Stability()."))
             StageJudge.Margin(card, stack, evidence.StackStability!, "stack: ");
         if (isFlown)
         {
@@ -52,7 +59,8 @@ public sealed class TwoStageFlightCard : IFlightCard
             booster.Gust(evidence.Booster, Wind.Limit);
             sustainer.Gust(evidence.Sustainer, Wind.Limit);
             if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
-                card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or ask for a higher ceiling.");
+                card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or "
+                    + "ask for a higher ceiling.");
             else if (site.Ceiling is { } above && MaximumApogee > above)
                 card.Add(ClearanceFindings.ApogeeAboveCeilingAtLightDrag(MaximumApogee, above));
         }
@@ -94,7 +102,8 @@ public sealed class TwoStageFlightCard : IFlightCard
     public bool IsGo => Findings.All(f => f.Severity != FindingSeverity.Error);
 
     /// <inheritdoc/>
-    public string Title => $"Flight card of two stages, {Vehicle.Name} at {Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
+    public string Title => $"Flight card of two stages, {Vehicle.Name} at "
+        + $"{Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
 
     /// <inheritdoc/>
     public ModelCard Model => Flight?.Model ?? CardText.NoFlight;
@@ -111,7 +120,8 @@ public sealed class TwoStageFlightCard : IFlightCard
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        .. BoosterAllowance?.Working.Steps ?? [], .. SustainerAllowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [], .. Evidence.StandOff?.Working.Steps ?? [],
+        .. BoosterAllowance?.Working.Steps ?? [], .. SustainerAllowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [],
+            .. Evidence.StandOff?.Working.Steps ?? [],
         .. Flight?.Working.Steps ?? [],
     ]);
 
@@ -137,7 +147,8 @@ public sealed class TwoStageFlightCard : IFlightCard
         $"Booster: {Vehicle.Booster.Deployment}. Sustainer: {Vehicle.Sustainer.Deployment}. Canopies packed, cords and pins checked.",
         CardText.RailCheck(Site), CardText.DistanceCheck(Evidence.StandOff), CardText.VentCheck,
         .. Fills(),
-        "One person watches the booster alone until it is down. If the stages don't separate, everybody stays in cover: what comes down is under pressure.",
+        "One person watches the booster alone until it is down. If the stages don't separate, everybody stays in cover: what comes down "
+            + "is under pressure.",
         .. CardText.Last,
     ];
 
@@ -151,20 +162,30 @@ public sealed class TwoStageFlightCard : IFlightCard
     private IEnumerable<ResultLine> OfFlight(TwoStageResult flight, FlightFigures top, FlightFigures spent) =>
     [
         .. CardText.OfRail(Site, top, Wind),
-        new("Stages separate", flight.SeparationTime.Show(), $"at {flight.SeparationHeight.Show()} and {flight.SeparationSpeed.Show()}; {Vehicle.Separation}"),
-        new("Apogee", top.Apogee.Show(LengthUnit.Meter), $"up to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling {Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
+        new("Stages separate", flight.SeparationTime.Show(),
+            $"at {flight.SeparationHeight.Show()} and {flight.SeparationSpeed.Show()}; {Vehicle.Separation}"),
+        new("Apogee", top.Apogee.Show(LengthUnit.Meter), $"up to {MaximumApogee.Show(LengthUnit.Meter)} over the drag band; ceiling "
+            + $"{Site.Ceiling?.Show(LengthUnit.Meter) ?? "not given"}"),
         new("Time of apogee", top.ApogeeTime.Show(DurationUnit.Second), $"canopy: {Vehicle.Sustainer.Deployment}"),
         new("Maximum speed", top.MaximumSpeed.Show(SpeedUnit.MeterPerSecond)),
-        new("Sustainer lands", top.Drift.Show(LengthUnit.Meter), $"{top.LandingEast.Show(LengthUnit.Meter)} east, {top.LandingNorth.Show(LengthUnit.Meter)} north, at {top.DescentSpeed.Show()} after {top.LandingTime.Show()}"),
-        new("Booster lands", spent.Drift.Show(LengthUnit.Meter), $"{spent.LandingEast.Show(LengthUnit.Meter)} east, {spent.LandingNorth.Show(LengthUnit.Meter)} north, at {spent.DescentSpeed.Show()} after {spent.LandingTime.Show()}"),
+        new("Sustainer lands", top.Drift.Show(LengthUnit.Meter),
+            $"{top.LandingEast.Show(LengthUnit.Meter)} east, {top.LandingNorth.Show(LengthUnit.Meter)} north, at "
+            + $"{top.DescentSpeed.Show()} after {top.LandingTime.Show()}"),
+        new("Booster lands", spent.Drift.Show(LengthUnit.Meter),
+            $"{spent.LandingEast.Show(LengthUnit.Meter)} east, {spent.LandingNorth.Show(LengthUnit.Meter)} north, at "
+            + $"{spent.DescentSpeed.Show()} after {spent.LandingTime.Show()}"),
         .. CardText.Scatter(Evidence.Scatter, OfSustainer),
-        .. Evidence.Scatter?.Booster?.OffField is { } off ? [new ResultLine("Booster: off the field", off.ToString())] : Array.Empty<ResultLine>(),
+        .. Evidence.Scatter?.Booster?.OffField is { } off ? [new ResultLine("Booster: off the field", off.ToString())]
+            : Array.Empty<ResultLine>(),
     ];
 
     private static void SameVessel(CardJudgement card, TwoStageEvidence evidence)
     {
-        if (evidence.Booster.Vessel is { } booster && evidence.Sustainer.Vessel is { } sustainer && (booster.Fingerprint == sustainer.Fingerprint || (Same(booster.Vessel, sustainer.Vessel) && Same(booster.Serial, sustainer.Serial))))
-            card.Error($"booster and sustainer are both said to fly on {booster}; one vessel can't be in two places. Hand over the proof of each.");
+        if (evidence.Booster.Vessel is { } booster && evidence.Sustainer.Vessel is { } sustainer
+            && (booster.Fingerprint == sustainer.Fingerprint
+            || (Same(booster.Vessel, sustainer.Vessel) && Same(booster.Serial, sustainer.Serial))))
+            card.Error($"booster and sustainer are both said to fly on {booster}; one vessel can't be in two places. Hand over the "
+                + "proof of each.");
     }
 
     private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -24,7 +24,8 @@ internal static class WindLimitSearch
         var figures = flight.Figures;
         var exit = 0;
         while (flight.Time[exit] < figures.RailExitTime.Seconds && exit < flight.Time.Count - 1) exit++;
-        var rail = RailLimit(vehicle.Airframe, figures.RailExitSpeed, figures.RailWind, flight.Water[exit].Kilograms(), flight.Gas[exit].Kilograms());
+        var rail = RailLimit(vehicle.Airframe, figures.RailExitSpeed, figures.RailWind, flight.Water[exit].Kilograms(),
+            flight.Gas[exit].Kilograms());
         var light = LaunchStandOff.WithLightDrag(vehicle);
         var numbers = light.Numbers(site);
         return Search(vehicle.Name, site, rail, gear is not null, (wind, factor, turn) =>
@@ -35,14 +36,17 @@ internal static class WindLimitSearch
     }
 
     /// <summary>The limits of two stages: both landings, both canopies.</summary>
-    public static WindLimits Of(TwoStageVehicle vehicle, LaunchSite site, TwoStageResult flight, RecoveryCheck? booster, RecoveryCheck? sustainer)
+    public static WindLimits Of(TwoStageVehicle vehicle, LaunchSite site, TwoStageResult flight, RecoveryCheck? booster,
+        RecoveryCheck? sustainer)
     {
         var figures = flight.Sustainer.Figures;
         var stack = vehicle.Stack(site);
         var left = FlightRun.FlyStack(stack.Numbers(site), null, vehicle.Numbers(site), FlightAccuracy.Fast, null, out _);
-        var rail = RailLimit(stack.Airframe, figures.RailExitSpeed, figures.RailWind, left.ExitWaterKg.Kilograms(), left.ExitGasKg.Kilograms());
+        var rail = RailLimit(stack.Airframe, figures.RailExitSpeed, figures.RailWind, left.ExitWaterKg.Kilograms(),
+            left.ExitGasKg.Kilograms());
         var light = LaunchStandOff.WithLightDrag(vehicle);
-        var (both, upper, lower, separation) = (light.Stack(site).Numbers(site), light.Sustainer.Numbers(site), light.Booster.Numbers(site), light.Numbers(site));
+        var (both, upper, lower, separation) = (light.Stack(site).Numbers(site), light.Sustainer.Numbers(site),
+            light.Booster.Numbers(site), light.Numbers(site));
         return Search(vehicle.Name, site, rail, booster is not null && sustainer is not null, (wind, factor, turn) =>
         {
             var air = Air(site, wind, both, factor, turn);
@@ -50,9 +54,11 @@ internal static class WindLimitSearch
             if (StageSeparation.Fault(marks, start) != SeparationFault.None) return new(marks.ExitWind, false, false);
             var parted = StageSeparation.Marks(marks);
             var top = FlightRun.Continue(upper with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: true, parted);
-            var spent = FlightRun.Continue(lower with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: false, parted with { JetEndTime = marks.JetEndTime });
+            var spent = FlightRun.Continue(lower with { Air = air }, null, FlightAccuracy.Fast, start, isDriven: false,
+                parted with { JetEndTime = marks.JetEndTime });
             return new(marks.ExitWind, Inside(site, top) && Inside(site, spent),
-                (sustainer is null || Within(vehicle.Sustainer, site, sustainer, top)) && (booster is null || Within(vehicle.Booster, site, booster, spent)));
+                (sustainer is null || Within(vehicle.Sustainer, site, sustainer, top))
+                    && (booster is null || Within(vehicle.Booster, site, booster, spent)));
         });
     }
 
@@ -63,7 +69,8 @@ internal static class WindLimitSearch
         return rail.WindLimit < quarter ? (rail.WindLimit, "margin at the wind's angle off the rail") : (quarter, "speed off the rail");
     }
 
-    private static WindLimits Search(string name, LaunchSite site, (Speed Limit, string By) rail, bool hasGear, Func<WindProfile, double, double, WindTrial> fly)
+    private static WindLimits Search(string name, LaunchSite site, (Speed Limit, string By) rail, bool hasGear, Func<WindProfile, double,
+        double, WindTrial> fly)
     {
         var wind = site.Wind.At(10.Metres()) > Speed.Zero ? site.Wind : WindProfile.PowerLaw(5.MetresPerSecond(), 10.Metres());
         var turns = Turns(site);
@@ -72,7 +79,8 @@ internal static class WindLimitSearch
         foreach (var turn in turns)
         {
             WindTrial At(double mps) => fly(wind, mps / unit, turn * Math.PI / 180);
-            if (site.Field is not null) drift = Math.Min(drift, Lowest(At, t => t.LandsInside, Math.Min(drift, rail.Limit.MetersPerSecond)));
+            if (site.Field is not null) drift = Math.Min(drift,
+                Lowest(At, t => t.LandsInside, Math.Min(drift, rail.Limit.MetersPerSecond)));
             if (hasGear) opening = Math.Min(opening, Lowest(At, t => t.OpensWithin, Math.Min(opening, rail.Limit.MetersPerSecond)));
         }
 
@@ -131,7 +139,8 @@ internal static class WindLimitSearch
         if (marks.OpeningSpeed > 150) return false;
         var mass = vehicle.Parts.State().MassKg + marks.WaterLeftKg + marks.GasLeftKg;
         var density = FlightReport.Density(site, marks.OpeningM);
-        return canopy.Open(mass.Kilograms(), Math.Max(1, marks.OpeningSpeed).MetresPerSecond(), density.KilogramsPerCubicMetre()).DesignLoad <= gear.AllowedLoad;
+        return canopy.Open(mass.Kilograms(), Math.Max(1, marks.OpeningSpeed).MetresPerSecond(),
+            density.KilogramsPerCubicMetre()).DesignLoad <= gear.AllowedLoad;
     }
 }
 

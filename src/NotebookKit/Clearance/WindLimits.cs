@@ -6,12 +6,14 @@ using UnitsNet.Units;
 namespace NotebookKit.Clearance;
 
 /// <summary>
-/// How much wind a vehicle may have at the rail: the lowest of what its speed off the rail, its drift against the field and the load of its canopy allow.
+/// How much wind a vehicle may have at the rail: the lowest of what its speed off the rail, its drift against the field and the load of its
+/// canopy allow.
 /// Source: the flights it is found from; the rail's rules are common practice, no source.
 /// </summary>
 public sealed class WindLimits : IResult
 {
-    internal WindLimits(string vehicle, Speed railExit, string railBy, Speed? drift, bool hasField, Speed? opening, bool hasGear, IReadOnlyList<string> directions)
+    internal WindLimits(string vehicle, Speed railExit, string railBy, Speed? drift, bool hasField, Speed? opening, bool hasGear,
+        IReadOnlyList<string> directions)
     {
         Vehicle = vehicle;
         RailExit = railExit;
@@ -43,10 +45,12 @@ public sealed class WindLimits : IResult
     /// <summary>What sets the limit off the rail: its speed, or the margin at the wind's angle.</summary>
     public string RailExitSetBy { get; }
 
-    /// <summary>Most wind in which everything lands on the field at the light end of the drag band; none where the rail's limit comes first, or no field is given.</summary>
+    /// <summary>Most wind in which everything lands on the field at the light end of the drag band; none where the rail's limit comes
+    /// first, or no field is given.</summary>
     public Speed? Drift { get; }
 
-    /// <summary>Most wind in which the canopy opens within what the gear takes; none where the rail's limit comes first, or no gear was judged.</summary>
+    /// <summary>Most wind in which the canopy opens within what the gear takes; none where the rail's limit comes first, or no gear was
+    /// judged.</summary>
     public Speed? Opening { get; }
 
     private bool HasField { get; }
@@ -62,7 +66,8 @@ public sealed class WindLimits : IResult
     public ModelCard Model => new(
         "Wind limits by flights in more and more wind",
         [
-            "The wind at the rail is raised until a flight fails; its profile keeps the shape of the site's, one seventh power over open land where none is given.",
+            "The wind at the rail is raised until a flight fails; its profile keeps the shape of the site's, one seventh power over open "
+                + "land where none is given.",
             $"The wind comes from {string.Join(", ", Directions)}.",
             "Drift is that of the light end of the drag band: it goes highest and drifts farthest.",
             "Off the rail: at least four times the wind, at most 15°, at least one calibre (common practice, no source).",
@@ -78,8 +83,10 @@ public sealed class WindLimits : IResult
     [
         new("Wind limit at the rail", Limit.Show(SpeedUnit.MeterPerSecond), $"{SetBy} sets it"),
         new("Off the rail", RailExit.Show(SpeedUnit.MeterPerSecond), RailExitSetBy),
-        new("By the drift", Drift is { } drift ? drift.Show(SpeedUnit.MeterPerSecond) : HasField ? "not below the rail's" : "not shown", HasField ? "light end of the drag band" : "no field is given"),
-        new("By the opening load", Opening is { } opening ? opening.Show(SpeedUnit.MeterPerSecond) : HasGear ? "not below the rail's" : "not shown", HasGear ? "" : "no recovery gear was judged"),
+        new("By the drift", Drift is { } drift ? drift.Show(SpeedUnit.MeterPerSecond) : HasField ? "not below the rail's" : "not shown",
+            HasField ? "light end of the drag band" : "no field is given"),
+        new("By the opening load", Opening is { } opening ? opening.Show(SpeedUnit.MeterPerSecond) : HasGear ? "not below the rail's"
+            : "not shown", HasGear ? "" : "no recovery gear was judged"),
     ];
 
     /// <inheritdoc/>
@@ -91,6 +98,7 @@ public sealed class WindLimits : IResult
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Wind limit", @"w = \min(w_{rail},\ w_{drift},\ w_{opening})", string.Join(", ", Lines.Skip(1).Select(l => l.Value)), Limit.Show(SpeedUnit.MeterPerSecond), Model.Sources[0]),
+        new("Wind limit", @"w = \min(w_{rail},\ w_{drift},\ w_{opening})", string.Join(", ", Lines.Skip(1).Select(l => l.Value)),
+            Limit.Show(SpeedUnit.MeterPerSecond), Model.Sources[0]),
     ]);
 }

@@ -45,7 +45,8 @@ public sealed record FlightFit : IResult
     public double DragFactor => Math.Exp(_fit.Parameters[0]);
 
     /// <summary>Ends of the 95 % interval of the factor on drag [-].</summary>
-    public (double Low, double High) DragInterval => (Math.Exp(_fit.Parameters[0] - _fit.HalfWidths[0]), Math.Exp(_fit.Parameters[0] + _fit.HalfWidths[0]));
+    public (double Low, double High) DragInterval => (Math.Exp(_fit.Parameters[0] - _fit.HalfWidths[0]),
+        Math.Exp(_fit.Parameters[0] + _fit.HalfWidths[0]));
 
     /// <summary>Fill pressure that the push looks like; compare it with what the gauge read.</summary>
     public GaugePressure EffectiveFillPressure => _fit.Parameters[1].BarGauge();
@@ -68,7 +69,8 @@ public sealed record FlightFit : IResult
         get
         {
             var (low, high) = DragInterval;
-            return new(DragFactor * (Log.Vehicle.DragCalibration?.Factor ?? 1), Ratio.FromPercent(Math.Min(90, 100 * Math.Max(high / DragFactor - 1, 1 - low / DragFactor))),
+            return new(DragFactor * (Log.Vehicle.DragCalibration?.Factor ?? 1),
+                Ratio.FromPercent(Math.Min(90, 100 * Math.Max(high / DragFactor - 1, 1 - low / DragFactor))),
                 new Source("", $"fitted to {Log.Name}", null, $"95 % interval, {Time.Count} readings", SourceKind.Measured));
         }
     }
@@ -80,9 +82,11 @@ public sealed record FlightFit : IResult
     public ModelCard Model => new(
         "Minimum squares of the flight model",
         [
-            "Independent readings of the altimeter with one scatter, in air whose temperature falls by 6.5 K a kilometre from that at the pad.",
+            "Independent readings of the altimeter with one scatter, in air whose temperature falls by 6.5 K a kilometre from "
+                + "that at the pad.",
             "One factor on the drag at every speed; the push that of the charge at another pressure; mass, water and nozzle as given.",
-            "From before launch to apogee; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong place shows as drag.",
+            "From before launch to apogee; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong "
+                + "place shows as drag.",
         ],
         "Flights of 10 m and more, factors on drag of 0.25 to 4, push of half to one and a half times the charge, no more than the rating.",
         [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.Unverified), PressureHeight.Source]);
@@ -93,14 +97,17 @@ public sealed record FlightFit : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Drag", $"{Digits.Round(DragFactor)} times what was taken", $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
+        new("Drag", $"{Digits.Round(DragFactor)} times what was taken",
+            $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
         Log.TrustGauge
             ? new("Effective fill pressure", $"as of {Log.Vehicle.Charge.Pressure}", "as the gauge read; not fitted")
-            : new("Effective fill pressure", $"as of {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", $"± {Digits.Round(EffectiveFillPressureUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
+            : new("Effective fill pressure", $"as of {Digits.Round(EffectiveFillPressure.Bar)} bar gauge",
+                $"± {Digits.Round(EffectiveFillPressureUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
         new("Launch", $"at {Digits.Round(LaunchAt.Seconds, 4)} s on the log's clock", $"± {Digits.Round(1000 * _fit.HalfWidths[2], 2)} ms"),
         new("Top, logged", $"{Digits.Round(Logged.Values.Max())} m", $"it was meant to be {Digits.Round(AsMeant.Values.Max())} m"),
         new("Scatter", $"{Digits.Round(Scatter.Meters, 2)} m", "of the altimeter about the fit"),
-        .. Log.TrustGauge ? [] : new ResultLine[] { new("Drag and effective fill pressure hang together", Digits.Round(Correlation, 2), "correlation; 1 would mean that the log can't tell them apart") },
+        .. Log.TrustGauge ? [] : new ResultLine[] { new("Drag and effective fill pressure hang together", Digits.Round(Correlation, 2),
+            "correlation; 1 would mean that the log can't tell them apart") },
     ];
 
     /// <inheritdoc/>
@@ -112,8 +119,14 @@ public sealed record FlightFit : IResult
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Height from pressure", @"h = \frac{T_0}{L}\left[1 - \left(\frac{p}{p_0}\right)^{R L/g}\right]", $"T₀ = {Digits.Round((Log.Temperature ?? Log.Site.Temperature).Kelvins, 4)} K, p₀ = {Digits.Round(Log.GroundBar * 1000, 5)} hPa", $"up to {Digits.Round(Logged.Values.Max())} m", PressureHeight.Source),
-        new("Drag and effective fill pressure", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2", $"{Time.Count} readings, {_fit.Evaluations} flights", $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(EffectiveFillPressure.Bar)} bar gauge", new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "", SourceKind.Unverified)),
+        new("Height from pressure", @"h = \frac{T_0}{L}\left[1 - \left(\frac{p}{p_0}\right)^{R L/g}\right]",
+            $"T₀ = {Digits.Round((Log.Temperature ?? Log.Site.Temperature).Kelvins, 4)} K, p₀ = "
+            + $"{Digits.Round(Log.GroundBar * 1000, 5)} hPa", $"up to {Digits.Round(Logged.Values.Max())} m", PressureHeight.Source),
+        new("Drag and effective fill pressure", @"\min_{f,\,p,\,t_0,\,h_0} \sum_i (h_i - h_0 - h(t_i - t_0;\,f,\,p))^2",
+            $"{Time.Count} readings, {_fit.Evaluations} flights",
+            $"f = {Digits.Round(DragFactor)}, p = {Digits.Round(EffectiveFillPressure.Bar)} bar gauge",
+            new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963, "",
+            SourceKind.Unverified)),
     ]);
 
     private IEnumerable<Finding> Say()
@@ -138,5 +151,7 @@ public sealed record FlightFit : IResult
     }
 }
 
-/// <summary>Numbers of a flight fit: ln of the factor on drag, fill pressure [bar gauge], moment of launch [s], zero of the height [m].</summary>
-internal sealed record FlightFitNumbers(double[] Parameters, double[] HalfWidths, double Correlation, double[] Fitted, double Scatter, bool Settled, int Evaluations);
+/// <summary>Numbers of a flight fit: ln of the factor on drag, fill pressure [bar gauge], moment of launch [s], zero of the height
+/// [m].</summary>
+internal sealed record FlightFitNumbers(double[] Parameters, double[] HalfWidths, double Correlation, double[] Fitted, double Scatter,
+    bool Settled, int Evaluations);

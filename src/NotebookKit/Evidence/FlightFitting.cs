@@ -44,13 +44,15 @@ internal static class FlightFitting
         var fit = CurveFit.Of(x => Model(Whole(x)), h, Part(start), Part(low), Part(high), Part(steps));
         var half = new double[4];
         for (var k = 0; k < free.Length; k++) half[free[k]] = fit.HalfWidths[k];
-        return new FlightFit(log, new(Whole(fit.Parameters), half, log.TrustGauge ? 0 : fit.Correlation[0, 1], fit.Fitted, fit.Scatter, fit.Settled, fit.Evaluations), used, findings);
+        return new FlightFit(log, new(Whole(fit.Parameters), half, log.TrustGauge ? 0 : fit.Correlation[0, 1], fit.Fitted, fit.Scatter,
+            fit.Settled, fit.Evaluations), used, findings);
     }
 
     /// <summary>The vehicle with a factor on drag and a fill pressure.</summary>
     public static Vehicle With(FlightLog log, double logFactor, double bar) => log.Vehicle with
     {
-        DragCalibration = new DragCalibration(Math.Exp(logFactor) * (log.Vehicle.DragCalibration?.Factor ?? 1), Ratio.Zero, new Source("", log.Name, null, "trial", SourceKind.Measured)),
+        DragCalibration = new DragCalibration(Math.Exp(logFactor) * (log.Vehicle.DragCalibration?.Factor ?? 1), Ratio.Zero,
+            new Source("", log.Name, null, "trial", SourceKind.Measured)),
         DragEnd = DragEnd.Middle,
         MeasuredDrag = null,
         Charge = log.Vehicle.Charge with { Pressure = bar.BarGauge() },
@@ -74,7 +76,8 @@ internal static class FlightFitting
         var step = time[high] - time[low];
         var s = (seconds - time[low]) / step;
         var (v0, v1) = (flight.VerticalSpeed[low] * step, flight.VerticalSpeed[high] * step);
-        return height[low] * (1 + 2 * s) * (1 - s) * (1 - s) + v0 * s * (1 - s) * (1 - s) + height[high] * s * s * (3 - 2 * s) + v1 * s * s * (s - 1);
+        return height[low] * (1 + 2 * s) * (1 - s) * (1 - s) + v0 * s * (1 - s) * (1 - s) + height[high] * s * s * (3 - 2 * s)
+            + v1 * s * s * (s - 1);
     }
 
     /// <summary>Index of the last reading that is still on the ground, before the rise to the top.</summary>

@@ -7,10 +7,13 @@ using UnitsNet;
 
 namespace NotebookKit.Evidence;
 
-/// <summary>A flight as its altimeter logged it, beside the flight as it was predicted: drag, push and moment of launch are fitted to the way up.</summary>
+/// <summary>A flight as its altimeter logged it, beside the flight as it was predicted: drag, push and moment of launch are fitted to the
+/// way up.</summary>
 /// <remarks>
-/// Least squares of the predicted height on the logged one from before launch to the top, over the factor on drag, the fill pressure that the push looks like, the moment
-/// of launch, and the zero of the height. Source: D. W. Marquardt, J. SIAM 11 (1963) 431; intervals as G. A. F. Seber, C. J. Wild, Nonlinear Regression, 1989.
+/// Least squares of the predicted height on the logged one from before launch to the top, over the factor on drag, the fill pressure that
+/// the push looks like, the moment
+/// of launch, and the zero of the height. Source: D. W. Marquardt, J. SIAM 11 (1963) 431; intervals as G. A. F. Seber, C. J. Wild,
+/// Nonlinear Regression, 1989.
 /// </remarks>
 public sealed record FlightLog
 {
@@ -29,13 +32,15 @@ public sealed record FlightLog
     /// <summary>Temperature of the air at the pad; the site's unless given.</summary>
     public Temperature? Temperature { get; init; }
 
-    /// <summary>Whether the push is kept at what the gauge read, so that the drag alone is fitted: for logs that can't tell the two apart.</summary>
+    /// <summary>Whether the push is kept at what the gauge read, so that the drag alone is fitted: for logs that can't tell the two
+    /// apart.</summary>
     public bool TrustGauge { get; init; }
 
     /// <summary>What the log is called where its numbers are used.</summary>
     public string Name { get; init; } = "flight log";
 
-    /// <summary>Height above the pad at the log's times, the first readings taken as its zero. Source: see <see cref="PressureHeight"/>.</summary>
+    /// <summary>Height above the pad at the log's times, the first readings taken as its zero. Source: see
+    /// <see cref="PressureHeight"/>.</summary>
     public Series Height
     {
         get
@@ -47,7 +52,8 @@ public sealed record FlightLog
     }
 
     /// <summary>
-    /// Speed of the way down, the slope of a straight line through the heights between four fifths and one fifth of the top; none where the log ends before.
+    /// Speed of the way down, the slope of a straight line through the heights between four fifths and one fifth of the top; none where the
+    /// log ends before.
     /// Source: least squares, as any text of statistics.
     /// </summary>
     public Speed? DescentSpeed
@@ -57,15 +63,18 @@ public sealed record FlightLog
             var height = Height.Values.ToList();
             var top = height.Max();
             var from = height.IndexOf(top);
-            var down = Enumerable.Range(from, height.Count - from).SkipWhile(i => height[i] > 0.8 * top).TakeWhile(i => height[i] > 0.2 * top).ToList();
+            var down = Enumerable.Range(from, height.Count - from).SkipWhile(i => height[i] > 0.8 * top).TakeWhile(i => height[i] > 0.2 *
+                top).ToList();
             if (down.Count < 10 || height[down[^1]] > 0.3 * top) return null;
             var (meanTime, meanHeight) = (down.Average(i => Time[i]), down.Average(i => height[i]));
-            return Speed.FromMetersPerSecond(-down.Sum(i => (Time[i] - meanTime) * (height[i] - meanHeight)) / down.Sum(i => (Time[i] - meanTime) * (Time[i] - meanTime)));
+            return Speed.FromMetersPerSecond(-down.Sum(i => (Time[i] - meanTime) * (height[i] - meanHeight)) / down.Sum(i => (Time[i] -
+                meanTime) * (Time[i] - meanTime)));
         }
     }
 
     // Median of the first readings: a door slammed, or a hand on the vent hole, moves a mean.
-    internal double GroundBar => Pressure.Values.Take(Math.Max(3, Math.Min(20, Pressure.Count / 20))).Order().ElementAt(Math.Max(3, Math.Min(20, Pressure.Count / 20)) / 2);
+    internal double GroundBar => Pressure.Values.Take(Math.Max(3, Math.Min(20, Pressure.Count / 20))).Order().ElementAt(Math.Max(3,
+        Math.Min(20, Pressure.Count / 20)) / 2);
 
     /// <summary>Everything wrong with this log.</summary>
     public IReadOnlyList<Finding> Validate()

@@ -19,9 +19,12 @@ public static class PressureHeight
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public static Length Above(AbsolutePressure reading, AbsolutePressure atPad, Temperature temperature)
     {
-        new ValidRange<AbsolutePressure>(0.2.BarAbsolute(), 1.2.BarAbsolute()).Check(reading, "pressure read", "An altimeter of a club flight reads 0.8 to 1.05 bar.");
-        new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Check(atPad, "pressure at the pad", "Take the readings before launch.");
-        new ValidRange<Temperature>((-40).Celsius(), 60.Celsius()).Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature at the pad", "Read it in the shade.");
+        new ValidRange<AbsolutePressure>(0.2.BarAbsolute(), 1.2.BarAbsolute()).Check(reading, "pressure read",
+            "An altimeter of a club flight reads 0.8 to 1.05 bar.");
+        new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Check(atPad, "pressure at the pad",
+            "Take the readings before launch.");
+        new ValidRange<Temperature>((-40).Celsius(), 60.Celsius()).Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius),
+            "temperature at the pad", "Read it in the shade.");
         return Length.FromMeters(Metres(reading.Pascals / atPad.Pascals, temperature.Kelvins));
     }
 

@@ -25,13 +25,17 @@ public sealed record ClosedVessel(GaugePressure Pressure, Temperature FilledAt)
     public IReadOnlyList<Finding> Validate() =>
         [.. new[]
         {
-            new ValidRange<GaugePressure>(GaugePressure.Zero, 300.BarGauge()).Find(Pressure, "pressure it was filled to", "Check bar against psi."),
+            new ValidRange<GaugePressure>(GaugePressure.Zero, 300.BarGauge()).Find(Pressure, "pressure it was filled to",
+                "Check bar against psi."),
             Temperatures.Find(FilledAt.ToUnit(TemperatureUnit.DegreeCelsius), "temperature when filled", WhyTemperature),
-            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.1.BarAbsolute()).Find(Ambient, "surrounding air pressure", "Sea level is 1.013 bar absolute."),
-            new ValidRange<Ratio>(0.Percent(), 90.Percent()).Find(WaterFraction.ToUnit(RatioUnit.Percent), "water fraction", "A third is usual for a flight."),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.1.BarAbsolute()).Find(Ambient, "surrounding air pressure",
+                "Sea level is 1.013 bar absolute."),
+            new ValidRange<Ratio>(0.Percent(), 90.Percent()).Find(WaterFraction.ToUnit(RatioUnit.Percent), "water fraction",
+                "A third is usual for a flight."),
         }.OfType<Finding>()];
 
-    /// <summary>Pressure at another temperature of all that is inside. Source: ideal gas at constant volume, reckoned in absolute pressure.</summary>
+    /// <summary>Pressure at another temperature of all that is inside. Source: ideal gas at constant volume, reckoned in absolute
+    /// pressure.</summary>
     /// <param name="temperature">The other temperature; −40 to 150 °C, with water 0 to 60 °C.</param>
     /// <exception cref="InvalidDesignException">A value is out of range.</exception>
     /// <exception cref="OutOfRangeException">The temperature is out of range, or the water swells to fill the vessel.</exception>

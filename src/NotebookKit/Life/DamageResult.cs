@@ -11,7 +11,8 @@ public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResu
 {
     private static readonly ModelCard Card = new(
         "Miner's sum",
-        ["Each kind of cycle uses up one part in its number to failure; the order does not matter.", "Only whole blocks and whole cycles count."],
+        ["Each kind of cycle uses up one part in its number to failure; the order does not matter.",
+            "Only whole blocks and whole cycles count."],
         "An estimate: sums at failure scatter from a tenth to ten.",
         [LifeSources.Miner]);
 
@@ -28,7 +29,8 @@ public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResu
     /// <param name="toFailure">How many of them alone would break it [-]; 1 to 10¹².</param>
     /// <exception cref="OutOfRangeException">The number is out of range.</exception>
     public double CyclesLeft(double toFailure) =>
-        Math.Max(0, Input.Limit - Damage) * new ValidRange<double>(1, 1e12).Check(toFailure, "cycles to failure", "Take it from a test or a printed line of stress against cycles.");
+        Math.Max(0, Input.Limit - Damage) * new ValidRange<double>(1, 1e12).Check(toFailure, "cycles to failure",
+            "Take it from a test or a printed line of stress against cycles.");
 
     /// <summary>Whole cycles of one more kind that are left. Source: Miner 1945.</summary>
     /// <param name="toFailure">How many of them alone would break it [-]; 1 to 10¹².</param>
@@ -57,14 +59,17 @@ public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResu
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        .. Input.Blocks.Select(b => new ResultLine(b.Name, Digits.Round(b.Damage), $"{Digits.Round(b.Cycles)} of {Digits.Round(b.ToFailure)}")),
+        .. Input.Blocks.Select(b => new ResultLine(b.Name, Digits.Round(b.Damage),
+            $"{Digits.Round(b.Cycles)} of {Digits.Round(b.ToFailure)}")),
         new("Sum", Digits.Round(Damage), $"over at {Digits.Round(Input.Limit)}"),
-        .. WholeBlocks is { } whole ? [new ResultLine("Whole times from new", whole.ToString(CultureInfo.InvariantCulture))] : Array.Empty<ResultLine>(),
+        .. WholeBlocks is { } whole ? [new ResultLine("Whole times from new", whole.ToString(CultureInfo.InvariantCulture))]
+            : Array.Empty<ResultLine>(),
     ];
 
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Sum", @"\sum \frac{n_i}{N_i}", string.Join(" + ", Input.Blocks.Select(b => $"{Digits.Round(b.Cycles)} / {Digits.Round(b.ToFailure)}")), Digits.Round(Damage), LifeSources.Miner),
+        new("Sum", @"\sum \frac{n_i}{N_i}", string.Join(" + ",
+            Input.Blocks.Select(b => $"{Digits.Round(b.Cycles)} / {Digits.Round(b.ToFailure)}")), Digits.Round(Damage), LifeSources.Miner),
     ]);
 }

@@ -14,13 +14,15 @@ public sealed record FatigueSlope(double Exponent, Source Source)
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. new[] { new ValidRange<double>(1, 60).Find(Exponent, "slope of stress against cycles", "Glass is near 10, carbon is higher.") }.OfType<Finding>()];
+        List<Finding> findings = [.. new[] { new ValidRange<double>(1, 60).Find(Exponent, "slope of stress against cycles",
+            "Glass is near 10, carbon is higher.") }.OfType<Finding>()];
         if (!IsPublished)
             findings.Add(LifeFindings.FatigueSlopeHasNoSource());
         return findings;
     }
 
-    /// <summary>Fills that one load uses up as much life as [-]: ratio^m; without a published source never less than 1. Source: Basquin 1910.</summary>
+    /// <summary>Fills that one load uses up as much life as [-]: ratio^m; without a published source never less than 1. Source: Basquin
+    /// 1910.</summary>
     /// <param name="overFill">Pressure of the load over pressure of a fill [-]; 0.1 to 3.</param>
     /// <exception cref="InvalidDesignException">The slope is out of range.</exception>
     /// <exception cref="OutOfRangeException">The ratio is out of range.</exception>

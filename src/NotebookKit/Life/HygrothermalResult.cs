@@ -33,7 +33,8 @@ public sealed record HygrothermalResult(HygrothermalRetention Input, double Rete
         ArgumentNullException.ThrowIfNull(dry);
         return dry with
         {
-            Name = $"{dry.Name}, {Input.Moisture.ToUnit(RatioUnit.Percent).Show()} wet at {Input.Service.ToUnit(TemperatureUnit.DegreeCelsius).Show()}",
+            Name = $"{dry.Name}, {Input.Moisture.ToUnit(RatioUnit.Percent).Show()} wet at "
+                + $"{Input.Service.ToUnit(TemperatureUnit.DegreeCelsius).Show()}",
             Modulus = Times(dry.Modulus),
             TensileStrength = Times(dry.TensileStrength),
             CompressiveStrength = Times(dry.CompressiveStrength),
@@ -65,7 +66,8 @@ public sealed record HygrothermalResult(HygrothermalRetention Input, double Rete
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Wet glass temperature", WetGlass.Show(), $"dry {Input.DryGlass.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
-        new("Kept of the resin's strength and stiffness", $"{Digits.Round(100 * Retention)} %", $"at {Input.Service.ToUnit(TemperatureUnit.DegreeCelsius).Show()}, {Input.Moisture.ToUnit(RatioUnit.Percent).Show()} of water"),
+        new("Kept of the resin's strength and stiffness", $"{Digits.Round(100 * Retention)} %",
+            $"at {Input.Service.ToUnit(TemperatureUnit.DegreeCelsius).Show()}, {Input.Moisture.ToUnit(RatioUnit.Percent).Show()} of water"),
     ];
 
     /// <inheritdoc/>
@@ -75,7 +77,8 @@ public sealed record HygrothermalResult(HygrothermalRetention Input, double Rete
             $"{Digits.Round(HygrothermalRetention.WetGlassRatio(Input.Moisture))} × {Digits.Round(Input.DryGlass.DegreesFahrenheit)} °F",
             $"{Digits.Round(WetGlass.DegreesFahrenheit)} °F = {WetGlass.Show()}", LifeSources.Chamis),
         new("Retention", @"\sqrt{\frac{T_{gw} - T}{T_{gd} - T_0}}",
-            $"√({Digits.Round(WetGlass.Kelvins - Input.Service.Kelvins)} K / {Digits.Round(Input.DryGlass.Kelvins - Input.Reference.Kelvins)} K), at most 1",
+            $"√({Digits.Round(WetGlass.Kelvins - Input.Service.Kelvins)} K / "
+                + $"{Digits.Round(Input.DryGlass.Kelvins - Input.Reference.Kelvins)} K), at most 1",
             Digits.Round(Retention), LifeSources.Chamis),
     ]);
 

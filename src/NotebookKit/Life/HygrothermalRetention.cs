@@ -15,7 +15,8 @@ public sealed record HygrothermalRetention(Temperature DryGlass, Ratio Moisture,
     // Common practice, no source: closer than this to the wet glass temperature a resin creeps.
     private const double ComfortableMarginK = 20;
 
-    /// <summary>Temperature at which the dry resin's strength was measured; −60 °C to below the dry glass temperature, 20 °C unless given.</summary>
+    /// <summary>Temperature at which the dry resin's strength was measured; −60 °C to below the dry glass temperature, 20 °C unless
+    /// given.</summary>
     public Temperature Reference { get; init; } = 20.Celsius();
 
     /// <summary>Wet over dry glass temperature, both in °F [-]: 0.005 M² − 0.10 M + 1. Source: Chamis 1983.</summary>
@@ -24,14 +25,16 @@ public sealed record HygrothermalRetention(Temperature DryGlass, Ratio Moisture,
     public static double WetGlassRatio(Ratio moisture) => RatioAt(Wet.Check(InPercent(moisture), "moisture", TooWet).Percent);
 
     /// <summary>Glass temperature of the wet resin. Source: Chamis 1983; the report works in °F, and so does the ratio.</summary>
-    public Temperature WetGlass => Temperature.FromDegreesFahrenheit(RatioAt(Moisture.Percent) * DryGlass.DegreesFahrenheit).ToUnit(TemperatureUnit.DegreeCelsius);
+    public Temperature WetGlass => Temperature.FromDegreesFahrenheit(RatioAt(Moisture.Percent) *
+        DryGlass.DegreesFahrenheit).ToUnit(TemperatureUnit.DegreeCelsius);
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
     {
         List<Finding> findings = [.. new[]
         {
-            new ValidRange<Temperature>(40.Celsius(), 300.Celsius()).Find(InCelsius(DryGlass), "dry glass temperature", "Room-cured epoxy is 50 to 80 °C."),
+            new ValidRange<Temperature>(40.Celsius(), 300.Celsius()).Find(InCelsius(DryGlass), "dry glass temperature",
+                "Room-cured epoxy is 50 to 80 °C."),
             Wet.Find(InPercent(Moisture), "moisture", TooWet),
         }.OfType<Finding>()];
         if (findings.Count > 0) return findings;

@@ -12,7 +12,8 @@ public sealed record InterferenceResult(StrengthInterference Input, string Distr
 {
     private static readonly ModelCard Card = new(
         "Strength against load",
-        ["Strength and load scatter independently, both by the named distribution.", "The spreads are known; what is not known of them has to be in them."],
+        ["Strength and load scatter independently, both by the named distribution.",
+            "The spreads are known; what is not known of them has to be in them."],
         "Chances rarer than one in a thousand rest on the shape of the assumed distributions.",
         [LifeSources.Interference, LifeSources.LognormalInterference, LifeSources.ReliabilityIndex]);
 
@@ -40,17 +41,20 @@ public sealed record InterferenceResult(StrengthInterference Input, string Distr
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Reliability index", Digits.Round(Index.Beta), Distribution),
-        new("Chance that the load exceeds the strength", Digits.Round(Index.Chance), Index.Chance > 0 ? $"1 in {Digits.Round(1 / Index.Chance, 2)}" : ""),
+        new("Chance that the load exceeds the strength", Digits.Round(Index.Chance),
+            Index.Chance > 0 ? $"1 in {Digits.Round(1 / Index.Chance, 2)}" : ""),
     ];
 
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
         Distribution == "normal"
-            ? new("Index", @"\beta = \frac{\mu_R - \mu_S}{\sqrt{\sigma_R^2 + \sigma_S^2}}", Numbers, Digits.Round(Index.Beta), LifeSources.Interference)
+            ? new("Index", @"\beta = \frac{\mu_R - \mu_S}{\sqrt{\sigma_R^2 + \sigma_S^2}}", Numbers, Digits.Round(Index.Beta),
+                LifeSources.Interference)
             : new("Index", @"\beta = \frac{\ln\left[\frac{R}{S}\sqrt{\frac{1 + V_S^2}{1 + V_R^2}}\right]}{\sqrt{\ln[(1 + V_R^2)(1 + V_S^2)]}}", Numbers, Digits.Round(Index.Beta), LifeSources.LognormalInterference),
         new("Chance", @"P = \Phi(-\beta)", $"Φ(−{Digits.Round(Index.Beta)})", Digits.Round(Index.Chance), LifeSources.ReliabilityIndex),
     ]);
 
-    private string Numbers => $"burst {Input.Strength} ± {Digits.Round(100 * Input.StrengthSpread)} %, load {Input.Load} ± {Digits.Round(100 * Input.LoadSpread)} %";
+    private string Numbers => $"burst {Input.Strength} ± {Digits.Round(100 * Input.StrengthSpread)} %, load {Input.Load} ± "
+        + $"{Digits.Round(100 * Input.LoadSpread)} %";
 }

@@ -16,6 +16,7 @@ public sealed record LoadBlock(string Name, double Cycles, double ToFailure)
         [.. new[]
         {
             new ValidRange<double>(0, 1e12).Find(Cycles, $"number of {Name}", "Count from the first one."),
-            new ValidRange<double>(1, 1e12).Find(ToFailure, $"number of {Name} to failure", "Take it from a test or a printed line of stress against cycles."),
+            new ValidRange<double>(1, 1e12).Find(ToFailure, $"number of {Name} to failure",
+                "Take it from a test or a printed line of stress against cycles."),
         }.OfType<Finding>()];
 }

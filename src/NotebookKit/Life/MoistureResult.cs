@@ -44,7 +44,8 @@ public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Sa
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Share of the final uptake", Share.Show(), $"after {Digits.Round(Time.Days)} days, {(Wall.Faces == WetFaces.Both ? "both faces wet" : "outer face wet")}"),
+        new("Share of the final uptake", Share.Show(), $"after {Digits.Round(Time.Days)} days, "
+            + $"{(Wall.Faces == WetFaces.Both ? "both faces wet" : "outer face wet")}"),
         new("Water in the wall", Moisture.Show(), $"saturated {Saturation.ToUnit(RatioUnit.Percent).Show()}"),
         new("99.9 % of the final uptake", $"{Digits.Round(Wall.TimeTo(99.9.Percent()).Days)} days"),
     ];
@@ -52,8 +53,11 @@ public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Sa
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Scaled time", @"x = \frac{D\,t}{h^2}", $"{Digits.Round(Wall.DiffusivityMm2PerS)} mm²/s × {Digits.Round(Time.Seconds)} s / ({Digits.Round(Wall.PathMm)} mm)²", Digits.Round(Wall.Scaled(Time)), LifeSources.Fick),
-        new("Share", @"1 - \frac{8}{\pi^2} \sum_{j=0}^{\infty} \frac{e^{-(2j+1)^2 \pi^2 x}}{(2j+1)^2}", $"x = {Digits.Round(Wall.Scaled(Time))}", Share.Show(), LifeSources.Fick),
-        new("Water in the wall", @"M = M_m\,G", $"{Saturation.ToUnit(RatioUnit.Percent).Show()} × {Digits.Round(Share.DecimalFractions)}", Moisture.Show(), LifeSources.Fick),
+        new("Scaled time", @"x = \frac{D\,t}{h^2}", $"{Digits.Round(Wall.DiffusivityMm2PerS)} mm²/s × {Digits.Round(Time.Seconds)} s / "
+            + $"({Digits.Round(Wall.PathMm)} mm)²", Digits.Round(Wall.Scaled(Time)), LifeSources.Fick),
+        new("Share", @"1 - \frac{8}{\pi^2} \sum_{j=0}^{\infty} \frac{e^{-(2j+1)^2 \pi^2 x}}{(2j+1)^2}",
+            $"x = {Digits.Round(Wall.Scaled(Time))}", Share.Show(), LifeSources.Fick),
+        new("Water in the wall", @"M = M_m\,G", $"{Saturation.ToUnit(RatioUnit.Percent).Show()} × {Digits.Round(Share.DecimalFractions)}",
+            Moisture.Show(), LifeSources.Fick),
     ]);
 }

@@ -10,7 +10,8 @@ namespace NotebookKit.Life;
 /// <param name="Thickness">Thickness of the wall; 0.05 mm to 100 mm.</param>
 /// <param name="Diffusivity">Diffusivity through the thickness, an area per time; 10⁻¹⁰ to 10⁻² mm²/s.</param>
 /// <param name="Faces">Faces that water enters by.</param>
-/// <remarks>Source: J. Crank, The Mathematics of Diffusion, 1975; C.-H. Shen, G. S. Springer, J. Compos. Mater. 10 (1976) 2 (approximation, unverified).</remarks>
+/// <remarks>Source: J. Crank, The Mathematics of Diffusion, 1975; C.-H. Shen, G. S. Springer, J. Compos. Mater. 10 (1976) 2 (approximation,
+/// unverified).</remarks>
 public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusivity, WetFaces Faces)
 {
     private const string CheckDiffusivity = "Epoxy laminates are 10⁻⁸ to 10⁻⁶ mm²/s near room temperature.";
@@ -19,7 +20,8 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
     public IReadOnlyList<Finding> Validate() =>
         [.. new[]
         {
-            new ValidRange<Length>(0.05.Millimetres(), 100.Millimetres()).Find(Thickness.ToUnit(LengthUnit.Millimeter), "wall thickness", "Check its unit."),
+            new ValidRange<Length>(0.05.Millimetres(), 100.Millimetres()).Find(Thickness.ToUnit(LengthUnit.Millimeter), "wall thickness",
+                "Check its unit."),
             new ValidRange<double>(1e-10, 1e-2).Find(DiffusivityMm2PerS, "diffusivity in mm²/s", CheckDiffusivity),
             Enum.IsDefined(Faces) ? null : LifeFindings.FacesUnknown((int)Faces),
         }.OfType<Finding>()];
@@ -30,13 +32,15 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
     /// <exception cref="OutOfRangeException">The time is out of range.</exception>
     public Ratio ShareAfter(Duration time) => Share(Exact(Scaled(time)));
 
-    /// <summary>Share by the closed approximation, within about 3.5 % of the final uptake. Source: Shen and Springer 1976, unverified.</summary>
+    /// <summary>Share by the closed approximation, within about 3.5 % of the final uptake. Source: Shen and Springer 1976,
+    /// unverified.</summary>
     /// <param name="time">Time in the damp; 0 to 200 years.</param>
     /// <exception cref="InvalidDesignException">The wall is out of range.</exception>
     /// <exception cref="OutOfRangeException">The time is out of range.</exception>
     public Ratio ApproximateShareAfter(Duration time) => Share(-NearZero.ExpLessOne(-7.3 * Math.Pow(Scaled(time), 0.75)));
 
-    /// <summary>Share by the square-root law of the start, which is right to about half and runs past 1 afterwards. Source: Crank 1975.</summary>
+    /// <summary>Share by the square-root law of the start, which is right to about half and runs past 1 afterwards. Source: Crank
+    /// 1975.</summary>
     /// <param name="time">Time in the damp; 0 to 200 years.</param>
     /// <exception cref="InvalidDesignException">The wall is out of range.</exception>
     /// <exception cref="OutOfRangeException">The time is out of range.</exception>
@@ -71,11 +75,14 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
     /// <param name="secondTime">Time of the second weighing; above the first.</param>
     /// <exception cref="OutOfRangeException">A size or an uptake is out of range.</exception>
     /// <exception cref="InvalidDesignException">The weighings are not in order.</exception>
-    public static KinematicViscosity DiffusivityFrom(Length thickness, Ratio saturation, Ratio first, Duration firstTime, Ratio second, Duration secondTime)
+    public static KinematicViscosity DiffusivityFrom(Length thickness, Ratio saturation, Ratio first, Duration firstTime, Ratio second,
+        Duration secondTime)
     {
-        new ValidRange<Length>(0.05.Millimetres(), 100.Millimetres()).Check(thickness.ToUnit(LengthUnit.Millimeter), "sample thickness", "Check its unit.");
+        new ValidRange<Length>(0.05.Millimetres(), 100.Millimetres()).Check(thickness.ToUnit(LengthUnit.Millimeter), "sample thickness",
+            "Check its unit.");
         Saturation(saturation);
-        var inOrder = first >= Ratio.Zero && second > first && firstTime >= Duration.Zero && secondTime > firstTime && double.IsFinite(secondTime.Seconds);
+        var inOrder = first >= Ratio.Zero && second > first && firstTime >= Duration.Zero && secondTime > firstTime
+            && double.IsFinite(secondTime.Seconds);
         if (!inOrder)
             InvalidDesignException.ThrowIfAny("Weighings", [LifeFindings.WeighingsRefused(first, firstTime, second, secondTime)]);
         // Beyond this the square-root law bends over, and the figure would come out too low: water would seem slower than it is.
@@ -99,7 +106,8 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
         return DiffusivityMm2PerS * time.Seconds / (PathMm * PathMm);
     }
 
-    /// <summary>Share of a plate with both faces wet: images of the faces early, decaying waves late; both exact, each where it converges fast.</summary>
+    /// <summary>Share of a plate with both faces wet: images of the faces early, decaying waves late; both exact, each where it converges
+    /// fast.</summary>
     internal static double Exact(double x)
     {
         if (x <= 0) return 0;
@@ -124,7 +132,8 @@ public sealed record MoistureUptake(Length Thickness, KinematicViscosity Diffusi
     private static double IntegralOfErfc(double z) => Math.Exp(-z * z) / Math.Sqrt(Math.PI) - z * MathNet.Numerics.SpecialFunctions.Erfc(z);
 
     private static Ratio Saturation(Ratio saturation) =>
-        new ValidRange<Ratio>(0.001.Percent(), 10.Percent()).Check(saturation.ToUnit(RatioUnit.Percent), "uptake at saturation", "Epoxy takes up 1 to 6 %, a laminate about half of that.");
+        new ValidRange<Ratio>(0.001.Percent(), 10.Percent()).Check(saturation.ToUnit(RatioUnit.Percent), "uptake at saturation",
+            "Epoxy takes up 1 to 6 %, a laminate about half of that.");
 
     private static Ratio Share(double share) => Ratio.FromPercent(100 * share);
 }

@@ -16,7 +16,8 @@ public sealed record ProofEffect(ScreeningByProof Screening, Duration ProofHold,
     /// <summary>Name of the vessel, for the heading; may be empty.</summary>
     public string Vessel { get; init; } = "";
 
-    /// <summary>Share of the strength that is left at a fill, after knocks, heat and wear; 5 to 100 %, none where it is not known.</summary>
+    /// <summary>Share of the strength that is left at a fill, after knocks, heat and wear; 5 to 100 %, none where it is not
+    /// known.</summary>
     public Ratio? Kept { get; init; }
 
     /// <summary>Stress-rupture parameters of the fibre; none where there are none, as for carbon here.</summary>
@@ -32,7 +33,8 @@ public sealed record ProofEffect(ScreeningByProof Screening, Duration ProofHold,
             new ValidRange<double>(1e-4, 1000).Find(ProofHold.Hours, "time at proof pressure in h", "A few minutes are usual."),
             new ValidRange<double>(1e-4, 1000).Find(FillHold.Hours, "time that a fill stands in h", "A quarter of an hour is usual."),
             new ValidRange<int>(1, 1_000_000).Find(Fills, "number of fills", "A hundred is a long life for a hand-laid vessel."),
-            Kept is { } kept ? new ValidRange<Ratio>(5.Percent(), 100.Percent()).Find(kept.ToUnit(RatioUnit.Percent), "share of the strength that is left", "A vessel that has lost more is scrap.") : null,
+            Kept is { } kept ? new ValidRange<Ratio>(5.Percent(), 100.Percent()).Find(kept.ToUnit(RatioUnit.Percent),
+                "share of the strength that is left", "A vessel that has lost more is scrap.") : null,
             Rupture is not null && Screening.Proof > Screening.Median
                 ? LifeFindings.ProofPressureOutOfRange(Screening.Proof, Screening.Median)
                 : null,

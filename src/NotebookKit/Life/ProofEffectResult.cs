@@ -12,7 +12,8 @@ public sealed record ProofEffectResult : IResult
     private static readonly ModelCard Card = new(
         "Both truths about a proof",
         [
-            "Screening: burst pressures are lognormal; those at or below the proof burst in it; afterwards the share of strength given is left.",
+            "Screening: burst pressures are lognormal; those at or below the proof burst in it; afterwards the share of strength "
+                + "given is left.",
             "Ageing by time: stress over strength is pressure over median burst; time at each load adds up.",
             "Ageing by cycles: one proof counts as the fills that use up as much life.",
             "The two are separate models of the same vessel; a page with only one of them misleads.",
@@ -71,7 +72,8 @@ public sealed record ProofEffectResult : IResult
     /// <summary>Chance of outlasting all fills without a proof, by time under load [-]; none without parameters.</summary>
     public double? ReliabilityWithoutProof { get; }
 
-    /// <summary>Chance of outlasting all fills given that the proof was survived, by time under load [-]; none without parameters.</summary>
+    /// <summary>Chance of outlasting all fills given that the proof was survived, by time under load [-]; none without
+    /// parameters.</summary>
     public double? ReliabilityGivenProof { get; }
 
     /// <summary>Chance of outlasting proof and fills, as seen before the proof, by time under load [-]; none without parameters.</summary>
@@ -85,8 +87,11 @@ public sealed record ProofEffectResult : IResult
 
     /// <summary>The first truth in a sentence.</summary>
     public string Screens =>
-        $"The proof at {Input.Screening.Proof} screens: it bursts the weakest vessels behind cover ({Chance(BurstInProof)}), and a vessel that passes does not, by this model, burst at {Input.Screening.Fill} while it keeps {RulesOutDownTo.Show()} of its strength"
-        + (ChanceAfterProof is { } after ? $"; with {Input.Kept!.Value.ToUnit(RatioUnit.Percent).Show()} left the chance in a fill is {Chance(after)} against {Chance(ChanceWithoutProof!.Value)} without a proof." : ".");
+        $"The proof at {Input.Screening.Proof} screens: it bursts the weakest vessels behind cover ({Chance(BurstInProof)}), and a "
+            + $"vessel that passes does not, by this model, burst at {Input.Screening.Fill} while it keeps {RulesOutDownTo.Show()} of "
+            + "its strength"
+        + (ChanceAfterProof is { } after ? $"; with {Input.Kept!.Value.ToUnit(RatioUnit.Percent).Show()} left the chance in a fill is "
+            + $"{Chance(after)} against {Chance(ChanceWithoutProof!.Value)} without a proof." : ".");
 
     /// <summary>The second truth in a sentence.</summary>
     public string Ages
@@ -95,7 +100,9 @@ public sealed record ProofEffectResult : IResult
         {
             List<string> parts = [];
             if (TimeUsed is { } time)
-                parts.Add($"it counts as {Digits.Round(time.Hours)} h at {Input.Screening.Fill}, and the chance of not outlasting {Input.Fills.ToString(CultureInfo.InvariantCulture)} fills is {Chance(1 - ReliabilityGivenProof!.Value)} against {Chance(1 - ReliabilityWithoutProof!.Value)} without a proof");
+                parts.Add($"it counts as {Digits.Round(time.Hours)} h at {Input.Screening.Fill}, and the chance of not outlasting "
+                    + $"{Input.Fills.ToString(CultureInfo.InvariantCulture)} fills is {Chance(1 - ReliabilityGivenProof!.Value)} against "
+                    + $"{Chance(1 - ReliabilityWithoutProof!.Value)} without a proof");
             if (FillsUsed is { } fills) parts.Add($"it counts as {Digits.Round(fills)} fills");
             return parts.Count > 0
                 ? $"The same proof ages the vessel: {string.Join("; ", parts)}."
@@ -104,7 +111,8 @@ public sealed record ProofEffectResult : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => Input.Vessel.Length > 0 ? $"What the proof does for {Input.Vessel} and what it costs" : "What a proof does and what it costs";
+    public string Title => Input.Vessel.Length > 0 ? $"What the proof does for {Input.Vessel} and what it costs"
+        : "What a proof does and what it costs";
 
     /// <inheritdoc/>
     public ModelCard Model => Card;
@@ -123,12 +131,15 @@ public sealed record ProofEffectResult : IResult
     [
         new("It screens", Screens),
         new("It ages", Ages),
-        new("Proof and fill", $"{Input.Screening.Proof} and {Input.Screening.Fill}", $"held for {Digits.Round(Input.ProofHold.Minutes)} min; {Input.Fills.ToString(CultureInfo.InvariantCulture)} fills follow"),
-        new("Burst of vessels made alike", $"{Input.Screening.Median} in the middle", $"spread {Digits.Round(100 * Input.Screening.Spread)} %, lognormal"),
+        new("Proof and fill", $"{Input.Screening.Proof} and {Input.Screening.Fill}",
+            $"held for {Digits.Round(Input.ProofHold.Minutes)} min; {Input.Fills.ToString(CultureInfo.InvariantCulture)} fills follow"),
+        new("Burst of vessels made alike", $"{Input.Screening.Median} in the middle",
+            $"spread {Digits.Round(100 * Input.Screening.Spread)} %, lognormal"),
         new("Burst in the proof", Chance(BurstInProof)),
         new("A burst is ruled out down to", RulesOutDownTo.Show(), "of the strength at the proof"),
         .. ChanceAfterProof is { } after
-            ? [new("Chance in a fill after the proof", Chance(after)), new ResultLine("Chance in a fill without a proof", Chance(ChanceWithoutProof!.Value))]
+            ? [new("Chance in a fill after the proof", Chance(after)),
+                new ResultLine("Chance in a fill without a proof", Chance(ChanceWithoutProof!.Value))]
             : Array.Empty<ResultLine>(),
         .. ReliabilityGivenProof is { } given
             ? [
@@ -137,7 +148,8 @@ public sealed record ProofEffectResult : IResult
                 new ResultLine("Not outlasting the fills, without a proof", Chance(1 - ReliabilityWithoutProof!.Value)),
             ]
             : Array.Empty<ResultLine>(),
-        .. TimeUsed is { } time ? [new ResultLine("The proof counts as", $"{Digits.Round(time.Hours)} h", "at fill pressure")] : Array.Empty<ResultLine>(),
+        .. TimeUsed is { } time ? [new ResultLine("The proof counts as", $"{Digits.Round(time.Hours)} h", "at fill pressure")]
+            : Array.Empty<ResultLine>(),
         .. FillsUsed is { } fills ? [new ResultLine("The proof counts as", $"{Digits.Round(fills)} fills")] : Array.Empty<ResultLine>(),
     ];
 
@@ -145,15 +157,21 @@ public sealed record ProofEffectResult : IResult
     public Working Working => new(Title,
     [
         new("Burst in the proof", @"F(p_{proof}) = \Phi\left(\frac{\ln(p_{proof}/\tilde p)}{\sqrt{\ln(1 + V^2)}}\right)",
-            $"{Input.Screening.Proof}, median {Input.Screening.Median}, spread {Digits.Round(100 * Input.Screening.Spread)} %", Chance(BurstInProof), LifeSources.ConditionalChance),
+            $"{Input.Screening.Proof}, median {Input.Screening.Median}, spread {Digits.Round(100 * Input.Screening.Spread)} %",
+                Chance(BurstInProof), LifeSources.ConditionalChance),
         .. ChanceAfterProof is { } after
-            ? [new WorkingStep("Chance in a fill after the proof", @"\frac{[F(p_{fill}/k) - F(p_{proof})]^+}{1 - F(p_{proof})}", $"k = {Digits.Round(Input.Kept!.Value.DecimalFractions)}", Chance(after), LifeSources.ConditionalChance)]
+            ? [new WorkingStep("Chance in a fill after the proof", @"\frac{[F(p_{fill}/k) - F(p_{proof})]^+}{1 - F(p_{proof})}",
+                $"k = {Digits.Round(Input.Kept!.Value.DecimalFractions)}", Chance(after), LifeSources.ConditionalChance)]
             : Array.Empty<WorkingStep>(),
         .. ReliabilityGivenProof is { } given
-            ? [new WorkingStep("Outlasting the fills, proof survived", @"\exp(-H_1^{\beta} + H_0^{\beta})", $"ρ = {Digits.Round(Input.Rupture!.Exponent)}, β = {Digits.Round(Input.Rupture.Shape)}", Digits.Round(given, 7), Input.Rupture.Source)]
+            ? [new WorkingStep("Outlasting the fills, proof survived", @"\exp(-H_1^{\beta} + H_0^{\beta})",
+                $"ρ = {Digits.Round(Input.Rupture!.Exponent)}, β = {Digits.Round(Input.Rupture.Shape)}", Digits.Round(given, 7),
+                Input.Rupture.Source)]
             : Array.Empty<WorkingStep>(),
         .. FillsUsed is { } fills
-            ? [new WorkingStep("Fills that the proof counts for", @"\left(\frac{p_{proof}}{p_{fill}}\right)^m", $"({Digits.Round(Input.Screening.Proof / Input.Screening.Fill)})^{Digits.Round(Input.Slope!.Exponent)}", Digits.Round(fills), Input.Slope.Source)]
+            ? [new WorkingStep("Fills that the proof counts for", @"\left(\frac{p_{proof}}{p_{fill}}\right)^m",
+                $"({Digits.Round(Input.Screening.Proof / Input.Screening.Fill)})^{Digits.Round(Input.Slope!.Exponent)}",
+                Digits.Round(fills), Input.Slope.Source)]
             : Array.Empty<WorkingStep>(),
     ]);
 

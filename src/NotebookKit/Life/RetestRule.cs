@@ -10,7 +10,8 @@ namespace NotebookKit.Life;
 /// <param name="IntervalYears">Years between tests; none where no test or another paper says it.</param>
 /// <param name="Source">Where it is printed.</param>
 /// <remarks>
-/// None of these rules covers a club's own vessel: they are references. Dates: a year later is the same day and month; 29 February becomes 28 February
+/// None of these rules covers a club's own vessel: they are references. Dates: a year later is the same day and month; 29 February becomes
+/// 28 February
 /// where the year has none. A life counted from a month of making ends with the first day of that month, so that it never ends late.
 /// Source: the regulation that the rule names.
 /// </remarks>
@@ -51,7 +52,8 @@ public sealed record RetestRule(string Name, double? TestFactor, int? IntervalYe
     /// <param name="made">Day or month of making; the month counts.</param>
     public DateOnly? LifeEnds(DateOnly made) => LifeYears is { } years ? new DateOnly(made.Year, made.Month, 1).AddYears(years) : null;
 
-    /// <summary>Whether a test's expansion condemns it; none where the rule's limits or the marked figure are not given, and nothing else condemns it.</summary>
+    /// <summary>Whether a test's expansion condemns it; none where the rule's limits or the marked figure are not given, and nothing else
+    /// condemns it.</summary>
     /// <param name="total">Expansion at test pressure; above 0.</param>
     /// <param name="permanent">Expansion that stays; 0 to the total.</param>
     /// <param name="markedElastic">Rejection elastic expansion marked on the cylinder; above 0, none where it was not read.</param>
@@ -61,7 +63,8 @@ public sealed record RetestRule(string Name, double? TestFactor, int? IntervalYe
         var least = Volume.FromMicroliters(1);
         new ValidRange<Volume>(least, Volume.FromCubicMeters(1)).Check(total, "total expansion", "Without growth nothing can be judged.");
         new ValidRange<Volume>(Volume.Zero, total).Check(permanent, "permanent expansion", "It can't be larger than the total.");
-        if (markedElastic is { } marked) new ValidRange<Volume>(least, Volume.FromCubicMeters(1)).Check(marked, "marked elastic expansion", "Read it from the cylinder.");
+        if (markedElastic is { } marked) new ValidRange<Volume>(least, Volume.FromCubicMeters(1)).Check(marked, "marked elastic expansion",
+            "Read it from the cylinder.");
         if (PermanentLimit is { } limit && permanent / total > limit.DecimalFractions) return true;
         if (HasMarkedElasticLimit) return markedElastic is { } ree ? total - permanent > ree : null;
         return PermanentLimit is null ? null : false;

@@ -10,13 +10,16 @@ public static class RetestRules
 
     private static readonly Source Table = new("U.S. Department of Transportation", "49 CFR 180.209", null, "Table 1", SourceKind.Standard);
 
-    private static readonly Source Exemption = new("U.S. Department of Transportation", "exemption DOT-E 11194 (CFFC), as a bulletin quotes it", null, "", SourceKind.Standard);
+    private static readonly Source Exemption = new("U.S. Department of Transportation",
+        "exemption DOT-E 11194 (CFFC), as a bulletin quotes it", null, "", SourceKind.Standard);
 
     /// <summary>Steel, 3A and 3AA. Source: 49 CFR 180.209, Table 1.</summary>
-    public static RetestRule Steel { get; } = new("3A, 3AA", FiveThirds, 5, Table) { Note = "10 or 12 years under conditions of the section" };
+    public static RetestRule Steel { get; } = new("3A, 3AA", FiveThirds, 5,
+        Table) { Note = "10 or 12 years under conditions of the section" };
 
     /// <summary>Aluminium, 3AL. Source: 49 CFR 180.209, Table 1.</summary>
-    public static RetestRule Aluminium { get; } = new("3AL", FiveThirds, 5, Table) { Note = "10 or 12 years under conditions of the section" };
+    public static RetestRule Aluminium { get; } = new("3AL", FiveThirds, 5,
+        Table) { Note = "10 or 12 years under conditions of the section" };
 
     /// <summary>Light steel for aircraft, 3HT. Source: 49 CFR 180.209, Table 1, and 180.205(i).</summary>
     public static RetestRule LightSteel { get; } = new("3HT", FiveThirds, 3, Table with { Year = 2004, Where = "Table 1; 180.205(i)" })
@@ -53,7 +56,8 @@ public static class RetestRules
     };
 
     /// <summary>Natural-gas cylinders for vehicles. Source: ISO 11439:2000, 4.1.3.</summary>
-    public static RetestRule VehicleGas { get; } = new("ISO 11439", null, null, new("ISO", "11439, High pressure cylinders for the on-board storage of natural gas", 2000, "4.1.3", SourceKind.Standard))
+    public static RetestRule VehicleGas { get; } = new("ISO 11439", null, null,
+        new("ISO", "11439, High pressure cylinders for the on-board storage of natural gas", 2000, "4.1.3", SourceKind.Standard))
     {
         LifeYears = 20,
         Note = "the longest life that may be stated",

@@ -14,7 +14,8 @@ namespace NotebookKit.Life;
 /// <param name="Proof">Proof pressure; above 0 to 2000 bar gauge.</param>
 /// <param name="Fill">Pressure of a fill; above 0 to the proof pressure.</param>
 /// <remarks>
-/// Lognormal strength; after the proof the vessel keeps a share k of it: p = [F(fill/k) − F(proof)]⁺/(1 − F(proof)). The proof rules a burst
+/// Lognormal strength; after the proof the vessel keeps a share k of it: p = [F(fill/k) − F(proof)]⁺/(1 − F(proof)). The proof rules a
+/// burst
 /// out only while k is at least fill over proof. Source: conditional probability.
 /// </remarks>
 public sealed record ScreeningByProof(GaugePressure Median, double Spread, GaugePressure Proof, GaugePressure Fill)
@@ -22,7 +23,8 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
     private static readonly ValidRange<GaugePressure> Pressures = new(0.01.BarGauge(), 2000.BarGauge());
 
     /// <summary>
-    /// A proof of vessels whose bursts were sampled: the median is theirs, the spread that of a lognormal law with the scatter of their logarithms.
+    /// A proof of vessels whose bursts were sampled: the median is theirs, the spread that of a lognormal law with the scatter of their
+    /// logarithms.
     /// Source: lognormal distribution, method of moments in the logarithm.
     /// </summary>
     /// <param name="bursts">Bursts of vessels made alike.</param>
@@ -40,7 +42,8 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
         [.. new[]
         {
             Pressures.Find(Median, "median burst pressure", "Check bar against psi."),
-            new ValidRange<double>(0.01, 0.6).Find(Spread, "spread of the burst pressure", "It is the coefficient of variation, 0.1 for 10 %."),
+            new ValidRange<double>(0.01, 0.6).Find(Spread, "spread of the burst pressure",
+                "It is the coefficient of variation, 0.1 for 10 %."),
             Pressures.Find(Proof, "proof pressure", "Check bar against psi."),
             Pressures.Find(Fill, "pressure of a fill", "Check bar against psi."),
             Fill > Proof ? LifeFindings.PressureOfFillOutOfRange(Fill, Proof) : null,
@@ -77,7 +80,8 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
         return (Below(needed) - Below(held)) / Above(held);
     }
 
-    /// <summary>Least share of the strength for which the proof still rules a burst out: fill over proof. Source: conditional probability.</summary>
+    /// <summary>Least share of the strength for which the proof still rules a burst out: fill over proof. Source: conditional
+    /// probability.</summary>
     /// <exception cref="InvalidDesignException">A value is out of range.</exception>
     public Ratio RulesOutDownTo()
     {
@@ -85,7 +89,8 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
         return Ratio.FromPercent(100 * (Fill / Proof));
     }
 
-    /// <summary>Share of the strength at which the chance after a passed proof has come up to a value. Source: conditional probability, solved.</summary>
+    /// <summary>Share of the strength at which the chance after a passed proof has come up to a value. Source: conditional probability,
+    /// solved.</summary>
     /// <param name="chance">Chance of bursting in a fill [-]; 1e-12 to 0.5.</param>
     /// <exception cref="InvalidDesignException">A value is out of range.</exception>
     /// <exception cref="OutOfRangeException">The chance is out of range.</exception>
@@ -116,7 +121,8 @@ public sealed record ScreeningByProof(GaugePressure Median, double Spread, Gauge
     private double Above(double bar) => Normal.CDF(0, 1, -Math.Log(bar / Median.Bar) / Sigma);
 
     private static double Kept(Ratio kept) =>
-        new ValidRange<Ratio>(5.Percent(), 100.Percent()).Check(kept.ToUnit(RatioUnit.Percent), "share of the strength that is left", "A vessel that has lost more is scrap.").DecimalFractions;
+        new ValidRange<Ratio>(5.Percent(), 100.Percent()).Check(kept.ToUnit(RatioUnit.Percent), "share of the strength that is left",
+            "A vessel that has lost more is scrap.").DecimalFractions;
 
     private void Check() => InvalidDesignException.ThrowIfAny("Screening by proof", Validate());
 }

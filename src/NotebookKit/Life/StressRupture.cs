@@ -7,7 +7,8 @@ namespace NotebookKit.Life;
 /// <summary>Life under sustained load: power law in stress, Weibull in time.</summary>
 /// <param name="Parameters">Exponent, shape and reference time with their source.</param>
 /// <remarks>
-/// R = exp(−H^β) with H = Σ SR^ρ t/t_ref. Source: Phoenix, Murthy and Thesken, NASA papers on stress rupture (unverified: confirm before relying on them).
+/// R = exp(−H^β) with H = Σ SR^ρ t/t_ref. Source: Phoenix, Murthy and Thesken, NASA papers on stress rupture (unverified: confirm before
+/// relying on them).
 /// </remarks>
 public sealed record StressRupture(StressRuptureParameters Parameters)
 {
@@ -27,7 +28,8 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
     public double Reliability(IReadOnlyList<LoadHold> holds) => Math.Exp(-Math.Pow(Exposure(holds), Parameters.Shape));
 
     /// <summary>
-    /// Chance of being whole after later holds, given that the earlier ones were survived [-]: exp(−H₁^β + H₀^β). With β above 1 a proof only
+    /// Chance of being whole after later holds, given that the earlier ones were survived [-]: exp(−H₁^β + H₀^β). With β above 1 a proof
+    /// only
     /// ages the vessel in this model. Source: as the type.
     /// </summary>
     /// <param name="survived">Loads that were survived, a proof for instance.</param>
@@ -48,12 +50,15 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
     {
         Check();
         Wanted.Check(reliability, "reliability", "0.999 is one in a thousand broken.");
-        var hours = Math.Pow(-Math.Log(reliability), 1 / Parameters.Shape) * Parameters.Reference.Hours / Math.Pow(Stress(stress), Parameters.Exponent);
-        return Duration.FromHours(new ValidRange<double>(0, 1e15).Check(hours, "time under load in h", "The load is too small for this law; give a larger one."));
+        var hours = Math.Pow(-Math.Log(reliability), 1 / Parameters.Shape) * Parameters.Reference.Hours / Math.Pow(Stress(stress),
+            Parameters.Exponent);
+        return Duration.FromHours(new ValidRange<double>(0, 1e15).Check(hours, "time under load in h",
+            "The load is too small for this law; give a larger one."));
     }
 
     /// <summary>
-    /// Time at one load that uses up as much life as a time at another: t₁ (s₁/s₂)^ρ. Without a published source it is never less than the time
+    /// Time at one load that uses up as much life as a time at another: t₁ (s₁/s₂)^ρ. Without a published source it is never less than the
+    /// time
     /// itself. Source: as the type.
     /// </summary>
     /// <param name="time">Time that was held; 0 to 200 years.</param>
@@ -77,7 +82,8 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
     public StressRuptureResult Life(Ratio stress, double reliability, Duration atMost)
     {
-        new ValidRange<double>(0.1, 1e5).Check(atMost.Hours, "limit of the time at pressure in h", "Take it from the limits of the vessel's life.");
+        new ValidRange<double>(0.1, 1e5).Check(atMost.Hours, "limit of the time at pressure in h",
+            "Take it from the limits of the vessel's life.");
         return new(Parameters, stress, reliability, TimeTo(stress, reliability), atMost);
     }
 
@@ -92,5 +98,6 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
     private void Check() => InvalidDesignException.ThrowIfAny("Stress rupture", Validate());
 
     private static double Stress(Ratio stress) =>
-        LoadHold.StressRange.Check(stress.ToUnit(RatioUnit.Percent), "stress over strength", "A vessel at its burst strength does not live.").DecimalFractions;
+        LoadHold.StressRange.Check(stress.ToUnit(RatioUnit.Percent), "stress over strength",
+            "A vessel at its burst strength does not live.").DecimalFractions;
 }

@@ -13,7 +13,8 @@ namespace NotebookKit.Life;
 public sealed record StressRuptureParameters(string Material, double Exponent, double Shape, Duration Reference, Source Source)
 {
     /// <summary>Like those of aramid, recalled: for learning the arithmetic, not for a vessel. Never to be taken for carbon.</summary>
-    public static StressRuptureParameters LikeAramid { get; } = new("like aramid, for learning only", 24, 1.2, 1.Hours(), LifeSources.StressRupture);
+    public static StressRuptureParameters LikeAramid { get; } = new("like aramid, for learning only", 24, 1.2, 1.Hours(),
+        LifeSources.StressRupture);
 
     /// <summary>Why there are none for carbon here.</summary>
     public static Finding NoDataForCarbon { get; } = LifeFindings.NoStressRuptureParametersForCarbon();

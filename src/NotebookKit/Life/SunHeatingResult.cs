@@ -52,7 +52,8 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     [
         new("Surface in the sun", Surface.Show(), $"air {Sun.Air.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
         .. Pressure is { } p
-            ? [new ResultLine("Pressure when all is as warm", p.ToString(), $"filled to {Filled.Pressure} at {Filled.FilledAt.ToUnit(TemperatureUnit.DegreeCelsius).Show()}")]
+            ? [new ResultLine("Pressure when all is as warm", p.ToString(),
+                $"filled to {Filled.Pressure} at {Filled.FilledAt.ToUnit(TemperatureUnit.DegreeCelsius).Show()}")]
             : Array.Empty<ResultLine>(),
     ];
 
@@ -60,10 +61,12 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     public Working Working => new(Title,
     [
         new("Surface", @"a\,G = h\,(T - T_a) + \varepsilon\,\sigma\,(T^4 - T_a^4)",
-            $"{Digits.Round(Sun.Absorptance)} × {Digits.Round(Sun.Sun.WattsPerSquareMeter)} W/m², h {Digits.Round(Sun.FilmWPerM2K)} W/(m² K), ε {Digits.Round(Sun.Emittance)}", Surface.Show(), LifeSources.StefanBoltzmann),
+            $"{Digits.Round(Sun.Absorptance)} × {Digits.Round(Sun.Sun.WattsPerSquareMeter)} W/m², h {Digits.Round(Sun.FilmWPerM2K)} "
+                + $"W/(m² K), ε {Digits.Round(Sun.Emittance)}", Surface.Show(), LifeSources.StefanBoltzmann),
         .. Pressure is { } p
             ? [new WorkingStep("Pressure", @"p_2 = (p_1 + p_a)\,\frac{T_2}{T_1} - p_a",
-                $"{Filled.Pressure.ToAbsolute(Filled.Ambient)} × {Digits.Round(Surface.Kelvins)} K / {Digits.Round(Filled.FilledAt.Kelvins)} K{(Filled.HasWater ? ", with water swelling and vapour" : "")}",
+                $"{Filled.Pressure.ToAbsolute(Filled.Ambient)} × {Digits.Round(Surface.Kelvins)} K / "
+                    + $"{Digits.Round(Filled.FilledAt.Kelvins)} K{(Filled.HasWater ? ", with water swelling and vapour" : "")}",
                 p.ToString(), LifeSources.IdealGas)]
             : Array.Empty<WorkingStep>(),
     ]);

@@ -6,7 +6,8 @@ namespace NotebookKit.Life;
 /// <param name="Name">What it is.</param>
 /// <param name="PerYear">Chance of death of one person in a year [-]; 1e-12 to 0.1.</param>
 /// <param name="Source">Where it is printed.</param>
-/// <remarks>A burst is not a death: this compares the worst that could follow. Source: HSE, Reducing risks, protecting people, 2001.</remarks>
+/// <remarks>A burst is not a death: this compares the worst that could follow. Source: HSE, Reducing risks, protecting people,
+/// 2001.</remarks>
 public sealed record TolerableRisk(string Name, double PerYear, Source Source)
 {
     /// <summary>Below this a risk is broadly acceptable: one in a million a year. Source: R2P2, paragraph 130.</summary>
@@ -23,7 +24,8 @@ public sealed record TolerableRisk(string Name, double PerYear, Source Source)
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() =>
-        [.. new[] { new ValidRange<double>(1e-12, 0.1).Find(PerYear, "chance in a year", "One in a million is 0.000001.") }.OfType<Finding>()];
+        [.. new[] { new ValidRange<double>(1e-12, 0.1).Find(PerYear, "chance in a year",
+            "One in a million is 0.000001.") }.OfType<Finding>()];
 
     /// <summary>The chance that one fill may have for the year to come out so [-]. Source: independent tries.</summary>
     /// <param name="fillsPerYear">Fills in a year that one person stands by; 1 to 100 000.</param>

@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace NotebookKit.Numerics;
 
-/// <summary>A mark of many numbers by their bits: another bit anywhere gives another mark. Source: FNV-1a, taken by words of 64 bits.</summary>
+/// <summary>A mark of many numbers by their bits: another bit anywhere gives another mark. Source: FNV-1a, taken by words of 64
+/// bits.</summary>
 internal sealed class BitMark
 {
     private ulong _hash = 14695981039346656037UL;

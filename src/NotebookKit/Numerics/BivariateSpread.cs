@@ -31,7 +31,8 @@ public readonly record struct BivariateSpread(double MeanX, double MeanY, double
     public static BivariateSpread Of(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         if (x.Length != y.Length || x.Length < 2)
-            throw new ArgumentException($"there are {x.Length} x and {y.Length} y values; there must be as many of both, at least 2.", nameof(x));
+            throw new ArgumentException($"there are {x.Length} x and {y.Length} y values; there must be as many of both, at least 2.",
+                nameof(x));
         double meanX = 0, meanY = 0;
         for (var i = 0; i < x.Length; i++)
         {

@@ -6,14 +6,17 @@ namespace NotebookKit.Numerics;
 
 /// <summary>Least squares of a model with parameters on data, with the intervals of the parameters.</summary>
 /// <remarks>
-/// The minimiser is MathNet.Numerics' Levenberg-Marquardt; derivatives are central differences over steps that the caller chooses, since a model that integrates has noise of its own.
+/// The minimiser is MathNet.Numerics' Levenberg-Marquardt; derivatives are central differences over steps that the caller chooses, since a
+/// model that integrates has noise of its own.
 /// Source: D. W. Marquardt, J. SIAM 11 (1963) 431; intervals as G. A. F. Seber, C. J. Wild, Nonlinear Regression, 1989, ch. 5.
 /// </remarks>
 internal sealed class CurveFit
 {
-    private CurveFit(double[] parameters, double[] halfWidths, Matrix<double> correlation, double[] fitted, double scatter, bool settled, int evaluations)
+    private CurveFit(double[] parameters, double[] halfWidths, Matrix<double> correlation, double[] fitted, double scatter, bool settled,
+        int evaluations)
     {
-        (Parameters, HalfWidths, Correlation, Fitted, Scatter, Settled, Evaluations) = (parameters, halfWidths, correlation, fitted, scatter, settled, evaluations);
+        (Parameters, HalfWidths, Correlation, Fitted, Scatter, Settled, Evaluations) = (parameters, halfWidths, correlation, fitted,
+            scatter, settled, evaluations);
     }
 
     /// <summary>The parameters at the least sum of squares.</summary>
@@ -70,7 +73,8 @@ internal sealed class CurveFit
         }
 
         var places = Vector<double>.Build.Dense(data.Length, i => i);
-        var objective = ObjectiveFunction.NonlinearModel((p, _) => Values(p), (p, _) => Slopes(p), places, Vector<double>.Build.Dense(data));
+        var objective = ObjectiveFunction.NonlinearModel((p, _) => Values(p), (p, _) => Slopes(p), places,
+            Vector<double>.Build.Dense(data));
         var found = new LevenbergMarquardtMinimizer(maximumIterations: 60).FindMinimum(
             objective, Vector<double>.Build.Dense(start), Vector<double>.Build.Dense(low), Vector<double>.Build.Dense(high));
         var point = found.MinimizingPoint;
@@ -81,8 +85,10 @@ internal sealed class CurveFit
         var covariance = slopesThere.TransposeThisAndMultiply(slopesThere).PseudoInverse() * (sum / freedom);
         var deviation = covariance.Diagonal().Map(v => Math.Sqrt(Math.Max(v, 0)));
         var student = StudentT.InvCDF(0, 1, freedom, 0.975);
-        var correlation = Matrix<double>.Build.Dense(start.Length, start.Length, (i, j) => i == j ? 1 : covariance[i, j] / Math.Max(deviation[i] * deviation[j], double.Epsilon));
+        var correlation = Matrix<double>.Build.Dense(start.Length, start.Length,
+            (i, j) => i == j ? 1 : covariance[i, j] / Math.Max(deviation[i] * deviation[j], double.Epsilon));
         return new(point.ToArray(), [.. deviation.Select(d => student * d)], correlation, fitted.ToArray(), Math.Sqrt(sum / freedom),
-            found.ReasonForExit is ExitCondition.Converged or ExitCondition.RelativeGradient or ExitCondition.RelativePoints or ExitCondition.AbsoluteGradient or ExitCondition.LackOfProgress, evaluations);
+            found.ReasonForExit is ExitCondition.Converged or ExitCondition.RelativeGradient or ExitCondition.RelativePoints
+                or ExitCondition.AbsoluteGradient or ExitCondition.LackOfProgress, evaluations);
     }
 }

@@ -1,7 +1,8 @@
 namespace NotebookKit.Numerics;
 
 /// <summary>
-/// How many letters have to be put in, taken out or exchanged to make one word of another: tells which known name is nearest to a mistyped one.
+/// How many letters have to be put in, taken out or exchanged to make one word of another: tells which known name is nearest to a mistyped
+/// one.
 /// Source: V. I. Levenshtein, Soviet Physics Doklady 10 (1966) 707; R. A. Wagner, M. J. Fischer, J. ACM 21 (1974) 168; both unverified.
 /// </summary>
 public static class EditDistance

@@ -1,6 +1,7 @@
 namespace NotebookKit.Numerics;
 
-/// <summary>The counter-based generator Philox 4x32 with ten rounds: four random words from a counter and a key, with no state in between.</summary>
+/// <summary>The counter-based generator Philox 4x32 with ten rounds: four random words from a counter and a key, with no state in
+/// between.</summary>
 /// <remarks>
 /// Source: J. K. Salmon, M. A. Moraes, R. O. Dror, D. E. Shaw, Parallel random numbers: as easy as 1, 2, 3, Proc. SC11, 2011.
 /// </remarks>

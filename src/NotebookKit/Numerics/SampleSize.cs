@@ -10,7 +10,8 @@ namespace NotebookKit.Numerics;
 public static class SampleSize
 {
     /// <summary>
-    /// Confidence interval of a radial standard deviation estimated from n points in a plane, as factors on the estimate: chi-square with 2n − 2
+    /// Confidence interval of a radial standard deviation estimated from n points in a plane, as factors on the estimate: chi-square with
+    /// 2n − 2
     /// degrees of freedom.
     /// </summary>
     /// <param name="points">Number of points; 2 or more.</param>

@@ -1,7 +1,8 @@
 namespace NotebookKit.Numerics;
 
 /// <summary>
-/// What whoever runs a long computation wants of it: to be able to stop it, and to see how far it is. Both travel with the flow of the call, also into parallel
+/// What whoever runs a long computation wants of it: to be able to stop it, and to see how far it is. Both travel with the flow of the
+/// call, also into parallel
 /// loops, so that no verb has to pass them on. Neither changes an answer: a computation that ends gives the same numbers in any run.
 /// </summary>
 /// <remarks>A long loop takes <see cref="Current"/> once, before it begins, and looks at it once a pass.</remarks>
@@ -32,12 +33,14 @@ public sealed class WorkRun : IDisposable
     public CancellationToken Stop { get; }
 
     /// <summary>
-    /// Begins a run; it ends when it is disposed of, and the one around it goes on. Inside another, both can stop what is computed, and the inner one is told how
+    /// Begins a run; it ends when it is disposed of, and the one around it goes on. Inside another, both can stop what is computed, and the
+    /// inner one is told how
     /// far that is.
     /// </summary>
     /// <param name="stop">Cancelled by whoever wants the computation to stop.</param>
     /// <param name="progress">Told now and then, from any thread; none leaves that to the run around it.</param>
-    public static WorkRun Begin(CancellationToken stop, IProgress<WorkDone>? progress = null) => Enter(new(Innermost.Value, null, progress, stop));
+    public static WorkRun Begin(CancellationToken stop, IProgress<WorkDone>? progress = null)
+        => Enter(new(Innermost.Value, null, progress, stop));
 
     /// <summary>Stops the computation if it was asked to.</summary>
     /// <exception cref="OperationCanceledException">It was.</exception>

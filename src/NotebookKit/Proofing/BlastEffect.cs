@@ -3,8 +3,10 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Proofing;
 
-/// <summary>A harm done by blast alone, and the scaled distance within which it is to be expected. Fragments and jets are not covered.</summary>
-/// <remarks>Source: ASME PCC-2, Appendix 501-III, table of alternative scaled distances (unverified: source not at hand; confirm before relying on it).</remarks>
+/// <summary>A harm done by blast alone, and the scaled distance within which it is to be expected. Fragments and jets are not
+/// covered.</summary>
+/// <remarks>Source: ASME PCC-2, Appendix 501-III, table of alternative scaled distances (unverified: source not at hand; confirm before
+/// relying on it).</remarks>
 /// <param name="Name">The harm.</param>
 /// <param name="Within">Scaled distance; above 0.</param>
 public sealed record BlastEffect(string Name, ScaledDistance Within)
@@ -25,5 +27,6 @@ public sealed record BlastEffect(string Name, ScaledDistance Within)
     public static IReadOnlyList<BlastEffect> All { get; } = [GlassBreakage, EardrumRupture, LungDamage, Fatality];
 
     /// <summary>Where the table comes from.</summary>
-    public static Source Source { get; } = new("ASME", "PCC-2 Repair of Pressure Equipment and Piping", 2008, "Appendix 501-III, alternative scaled distances", SourceKind.Unverified);
+    public static Source Source { get; } = new("ASME", "PCC-2 Repair of Pressure Equipment and Piping", 2008,
+        "Appendix 501-III, alternative scaled distances", SourceKind.Unverified);
 }

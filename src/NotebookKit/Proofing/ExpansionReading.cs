@@ -5,11 +5,14 @@ using UnitsNet;
 namespace NotebookKit.Proofing;
 
 /// <summary>What the burette said: how far the vessel grew, what stayed, how much air was in it.</summary>
-/// <param name="Total">Growth of the bore at proof pressure: water pumped less compression of water and air, and less what was lost.</param>
-/// <param name="Permanent">Growth that stays after the vessel is depressurised, the steady leak taken off. Sudden drops count as growth: they may be cracks.</param>
+/// <param name="Total">Growth of the bore at proof pressure: water pumped less compression of water and air, and less what was
+/// lost.</param>
+/// <param name="Permanent">Growth that stays after the vessel is depressurised, the steady leak taken off. Sudden drops count as growth:
+/// they may be cracks.</param>
 /// <param name="Lost">Water lost by the steady leak while the vessel was above half its working pressure.</param>
 /// <param name="TrappedAir">Air that the curve of water against pressure points to, measured at ambient pressure.</param>
-/// <remarks>Source: springs side by side; least squares of V = a p + V_air (1 − pa/(p + pa)) through the holds on the way up (ideal gas at constant temperature).</remarks>
+/// <remarks>Source: springs side by side; least squares of V = a p + V_air (1 − pa/(p + pa)) through the holds on the way up (ideal gas at
+/// constant temperature).</remarks>
 public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Lost, Volume TrappedAir)
 {
     /// <summary>Permanent over total growth.</summary>
@@ -21,7 +24,8 @@ public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Los
         if (readings.Expansion is not { } burette || holds[top] is not { } proofHold) return null;
         double Mean(double from, double to)
         {
-            var values = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] >= from && readings.Time[i] <= to).Select(i => burette[i]).ToArray();
+            var values = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] >= from
+                && readings.Time[i] <= to).Select(i => burette[i]).ToArray();
             return values.Length == 0 ? double.NaN : values.Average();
         }
 
@@ -29,10 +33,12 @@ public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Los
         var firstPressure = Enumerable.Range(0, readings.Time.Count).First(i => readings.Pressure[i] > 1 + readings.GaugeError.Bars);
         var zero = firstPressure == 0 ? 0 : Mean(readings.Time[0], readings.Time[firstPressure - 1] - 2);
         if (double.IsNaN(zero)) zero = 0;
-        var off = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] > proofEnd && readings.Pressure[i] < 0.5 + readings.GaugeError.Bars).ToArray();
+        var off = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] > proofEnd && readings.Pressure[i] < 0.5
+            + readings.GaugeError.Bars).ToArray();
         if (off.Length < 3) return null;
 
-        // Only a steady leak, seen at working pressure beyond its error, is taken off: a fall at proof pressure may be creep of the laminate, and a
+        // Only a steady leak, seen at working pressure beyond its error, is taken off: a fall at proof pressure may be creep of the
+        // laminate, and a
         // sudden drop a crack, and both of those belong to what stays.
         var leakHold = holds.Count > top + 1 ? holds[^1] : null;
         var rate = leakHold is { } leak && leak.Fall > 2 * leak.FallUncertainty
@@ -49,11 +55,14 @@ public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Los
 
         double lostByProof = Lost(proofEnd), lost = Lost(double.PositiveInfinity);
         var up = holds.Take(top + 1).OfType<HoldReading>().ToArray();
-        var air = TrappedAirOf(up.Select(h => (h.Planned.Pressure.Bar, Mean(h.From.Seconds, h.From.Seconds + 5) - zero)).ToArray(), plan.Proof.Ambient.Bar);
+        var air = TrappedAirOf(up.Select(h => (h.Planned.Pressure.Bar, Mean(h.From.Seconds, h.From.Seconds + 5) - zero)).ToArray(),
+            plan.Proof.Ambient.Bar);
         var squeezed = plan.Proof.Filled with { TrappedAir = air };
         var atProof = Mean(proofHold.From.Seconds, proofEnd) - zero;
-        // Held a little above or below proof, the water was squeezed and the wall grew at that pressure; the growth is given at proof, in proportion.
-        var heldAt = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] >= proofHold.From.Seconds && readings.Time[i] <= proofEnd)
+        // Held a little above or below proof, the water was squeezed and the wall grew at that pressure; the growth is given at proof, in
+        // proportion.
+        var heldAt = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] >= proofHold.From.Seconds
+            && readings.Time[i] <= proofEnd)
             .Average(i => readings.Pressure[i]).BarGauge();
         var growth = plan.ProofPressure / heldAt
             * (atProof - lostByProof - squeezed.WaterCompressed(heldAt).Milliliters - squeezed.AirCompressed(heldAt).Milliliters);

@@ -5,7 +5,8 @@ using UnitsNet.Units;
 
 namespace NotebookKit.Proofing;
 
-/// <summary>A vessel full of water with a little trapped air: how it takes water as it is pumped up, and how its pressure answers a leak or warmth.</summary>
+/// <summary>A vessel full of water with a little trapped air: how it takes water as it is pumped up, and how its pressure answers a leak or
+/// warmth.</summary>
 /// <remarks>
 /// Water, wall and bubble are springs side by side: water to pump = V p/K + ΔV wall + squeezed air. The bubble is at constant temperature.
 /// Source: Kell 1975 (water); Roark 2002 (wall); ideal gas at constant temperature (bubble).
@@ -23,7 +24,8 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
 
     /// <summary>Volume by which the water is squeezed. Source: Kell 1975, V p/K.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume WaterCompressed(GaugePressure pressure) => (Volume * (pressure.Pascals / Water.BulkModulus.Pascals)).ToUnit(VolumeUnit.Milliliter);
+    public Volume WaterCompressed(GaugePressure pressure) => (Volume * (pressure.Pascals /
+        Water.BulkModulus.Pascals)).ToUnit(VolumeUnit.Milliliter);
 
     /// <summary>Volume that the trapped air still takes at a pressure. Source: ideal gas at constant temperature.</summary>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
@@ -40,14 +42,17 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     /// <summary>Fall in pressure when a little water is lost. Source: springs side by side.</summary>
     /// <param name="lost">Water lost; 0 or above, small against the water pumped in.</param>
     /// <param name="pressure">Gauge pressure at which it is lost; above 0.</param>
-    public Pressure DropFor(Volume lost, GaugePressure pressure) => Pressure.FromBars(1e-5 * lost.CubicMeters / CompliancePerPascal(pressure));
+    public Pressure DropFor(Volume lost, GaugePressure pressure)
+        => Pressure.FromBars(1e-5 * lost.CubicMeters / CompliancePerPascal(pressure));
 
     /// <summary>Water lost for a fall in pressure: the inverse of <see cref="DropFor"/>.</summary>
     /// <param name="drop">Fall in pressure with warmth taken off; any sign.</param>
     /// <param name="pressure">Gauge pressure at which it falls; above 0.</param>
-    public Volume LossFor(Pressure drop, GaugePressure pressure) => Volume.FromMilliliters(1e6 * drop.Pascals * CompliancePerPascal(pressure));
+    public Volume LossFor(Pressure drop, GaugePressure pressure)
+        => Volume.FromMilliliters(1e6 * drop.Pascals * CompliancePerPascal(pressure));
 
-    /// <summary>Rise in pressure when water and wall warm up by a little with every valve shut. Source: linear thermal expansion of water (Kell 1975) and wall.</summary>
+    /// <summary>Rise in pressure when water and wall warm up by a little with every valve shut. Source: linear thermal expansion of water
+    /// (Kell 1975) and wall.</summary>
     /// <param name="warming">Rise in temperature; any sign, negative for cooling.</param>
     /// <param name="pressure">Gauge pressure; above 0.</param>
     public Pressure RiseFor(TemperatureDelta warming, GaugePressure pressure)

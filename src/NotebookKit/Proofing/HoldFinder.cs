@@ -10,7 +10,8 @@ internal static class HoldFinder
     private const int Neighbours = 4;
 
     /// <summary>First and last row of each planned hold in order; none where a step isn't in the log.</summary>
-    public static IReadOnlyList<(int First, int Last)?> Rows(IReadOnlyList<ProofStep> steps, int proofStep, double[] seconds, double[] bar, double gaugeErrorBar)
+    public static IReadOnlyList<(int First, int Last)?> Rows(IReadOnlyList<ProofStep> steps, int proofStep, double[] seconds, double[] bar,
+        double gaugeErrorBar)
     {
         var found = new (int First, int Last)?[steps.Count];
         var start = 0;
@@ -45,7 +46,8 @@ internal static class HoldFinder
     }
 
     /// <summary>Reads one hold.</summary>
-    public static HoldReading Read(ProofStep step, (int First, int Last) rows, double[] seconds, double[] bar, double[]? celsius, FilledVessel filled, double gaugeErrorBar)
+    public static HoldReading Read(ProofStep step, (int First, int Last) rows, double[] seconds, double[] bar, double[]? celsius,
+        FilledVessel filled, double gaugeErrorBar)
     {
         var n = rows.Last - rows.First + 1;
         double[] t = seconds[rows.First..(rows.Last + 1)], p = bar[rows.First..(rows.Last + 1)];
@@ -72,7 +74,8 @@ internal static class HoldFinder
             Pressure.FromBars(warmth - slope * span), Pressure.FromBars(error * span), TemperatureDelta.FromKelvins(warming), drops);
     }
 
-    // The maximum pressure that it stayed at or above for the planned time: a reading of the pump's last stroke or of the depressurising, taken before or after
+    // The maximum pressure that it stayed at or above for the planned time: a reading of the pump's last stroke or of the depressurising,
+    // taken before or after
     // that time, takes nothing away. Of a hold that was too short it is the lowest reading.
     private static double StayedAbove(double[] t, double[] p, double seconds)
     {
@@ -91,7 +94,8 @@ internal static class HoldFinder
     private static (int First, int Last) Trim((int First, int Last) rows, double[] bar, double gaugeErrorBar)
     {
         var (first, last) = rows;
-        while (last - first > 2 * Neighbours && Math.Abs(bar[first] - bar[(first + 1)..(first + 1 + Neighbours)].Median()) > 2 * gaugeErrorBar) first++;
+        while (last - first > 2 * Neighbours && Math.Abs(bar[first] - bar[(first + 1)..(first + 1
+            + Neighbours)].Median()) > 2 * gaugeErrorBar) first++;
         while (last - first > 2 * Neighbours && Math.Abs(bar[last] - bar[(last - Neighbours)..last].Median()) > 2 * gaugeErrorBar) last--;
         return (first, last);
     }

@@ -29,7 +29,8 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
     public Torque Moment => Torque.FromNewtonMeters(LoadNewtonsPerMetre * Span.Meters * Span.Meters / 8);
 
     /// <summary>Bending stress at mid-span, M/(π r² t). Source: Gere and Timoshenko 1997.</summary>
-    public Pressure BendingStress => Pressure.FromPascals(Moment.NewtonMeters / SectionModulusCubicMetres).ToUnit(UnitsNet.Units.PressureUnit.Megapascal);
+    public Pressure BendingStress => Pressure.FromPascals(Moment.NewtonMeters /
+        SectionModulusCubicMetres).ToUnit(UnitsNet.Units.PressureUnit.Megapascal);
 
     /// <summary>Sag at mid-span, 5 w L⁴/(384 E I). Source: Gere and Timoshenko 1997.</summary>
     public Length Sag
@@ -37,7 +38,8 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
         get
         {
             var second = Math.PI * Math.Pow(MeanRadius.Meters, 3) * Wall.Meters;
-            return Length.FromMeters(5 * LoadNewtonsPerMetre * Math.Pow(Span.Meters, 4) / (384 * AxialModulus.Pascals * second)).ToUnit(UnitsNet.Units.LengthUnit.Millimeter);
+            return Length.FromMeters(5 * LoadNewtonsPerMetre * Math.Pow(Span.Meters,
+                4) / (384 * AxialModulus.Pascals * second)).ToUnit(UnitsNet.Units.LengthUnit.Millimeter);
         }
     }
 
@@ -47,8 +49,10 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
     /// <exception cref="OutOfRangeException">The pressure or the share is outside its range.</exception>
     public Length LongestSpan(GaugePressure pressure, Ratio share)
     {
-        new ValidRange<GaugePressure>(0.1.BarGauge(), 1000.BarGauge()).Check(pressure, "proof pressure", "The share is taken of the stress from pressure.");
-        new ValidRange<Ratio>(0.01.Percent(), 20.Percent()).Check(share.ToUnit(UnitsNet.Units.RatioUnit.Percent), "share of the axial stress", "Bending is to stay small beside pressure.");
+        new ValidRange<GaugePressure>(0.1.BarGauge(), 1000.BarGauge()).Check(pressure, "proof pressure",
+            "The share is taken of the stress from pressure.");
+        new ValidRange<Ratio>(0.01.Percent(), 20.Percent()).Check(share.ToUnit(UnitsNet.Units.RatioUnit.Percent),
+            "share of the axial stress", "Bending is to stay small beside pressure.");
         var allowedPa = share.DecimalFractions * pressure.Pascals * MeanRadius.Meters / (2 * Wall.Meters);
         return Length.FromMeters(Math.Sqrt(8 * allowedPa * SectionModulusCubicMetres / LoadNewtonsPerMetre));
     }
@@ -58,10 +62,13 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
         new[]
         {
             new ValidRange<Length>(5.Millimetres(), 1.Metres()).Find(Bore, "bore", "Check the unit it was given in."),
-            new ValidRange<Length>(1.Micrometres(), Bore / 5).Find(Wall, "wall thickness", "The thin-tube formulae need a wall under a fifth of the bore."),
+            new ValidRange<Length>(1.Micrometres(), Bore / 5).Find(Wall, "wall thickness",
+                "The thin-tube formulae need a wall under a fifth of the bore."),
             new ValidRange<Length>(1.Millimetres(), 10.Metres()).Find(Span, "distance between supports", "Check the unit it was given in."),
-            new ValidRange<Density>(Density.FromKilogramsPerCubicMeter(500), Density.FromKilogramsPerCubicMeter(10_000)).Find(WallDensity, "density of the wall", "Laminates have 1300 to 2000 kg/m³."),
-            new ValidRange<Density>(Density.FromKilogramsPerCubicMeter(950), Density.FromKilogramsPerCubicMeter(1050)).Find(WaterDensity, "density of the water", "Prove with plain water."),
+            new ValidRange<Density>(Density.FromKilogramsPerCubicMeter(500), Density.FromKilogramsPerCubicMeter(10_000)).Find(WallDensity,
+                "density of the wall", "Laminates have 1300 to 2000 kg/m³."),
+            new ValidRange<Density>(Density.FromKilogramsPerCubicMeter(950), Density.FromKilogramsPerCubicMeter(1050)).Find(WaterDensity,
+                "density of the water", "Prove with plain water."),
             new ValidRange<Pressure>(0.1.Gigapascals(), 1000.Gigapascals()).Find(AxialModulus.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal), "axial modulus", "Was another unit meant?"),
         }.OfType<Finding>().ToList();
 
@@ -69,5 +76,6 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
 
     private double LoadNewtonsPerMetre =>
         StandardConstants.Gravity
-        * (WaterDensity.KilogramsPerCubicMeter * Math.PI / 4 * Bore.Meters * Bore.Meters + WallDensity.KilogramsPerCubicMeter * 2 * Math.PI * MeanRadius.Meters * Wall.Meters);
+        * (WaterDensity.KilogramsPerCubicMeter * Math.PI / 4 * Bore.Meters * Bore.Meters
+            + WallDensity.KilogramsPerCubicMeter * 2 * Math.PI * MeanRadius.Meters * Wall.Meters);
 }

@@ -10,7 +10,8 @@ using UnitsNet;
 namespace NotebookKit.Proofing;
 
 /// <summary>A proof to be planned: the vessel, its working pressure, the rule, the steps. Water only.</summary>
-/// <remarks>Source: volumes as <see cref="FilledVessel"/>, energies as <see cref="StoredEnergy"/>, distance as <see cref="StandOff"/>.</remarks>
+/// <remarks>Source: volumes as <see cref="FilledVessel"/>, energies as <see cref="StoredEnergy"/>, distance as
+/// <see cref="StandOff"/>.</remarks>
 public sealed record Proof
 {
     /// <summary>Name of the vessel.</summary>
@@ -68,7 +69,8 @@ public sealed record Proof
     public FilledVessel Filled => new(Volume, Wall, Water, TrappedAir, Ambient);
 
     /// <summary>
-    /// The proof that a rating asks for: to the rating's proof pressure, with the growth that the layup predicts, on two supports the vessel's length apart. Source: the rating's and the layup's.
+    /// The proof that a rating asks for: to the rating's proof pressure, with the growth that the layup predicts, on two supports the
+    /// vessel's length apart. Source: the rating's and the layup's.
     /// </summary>
     /// <param name="rating">A rating that was given.</param>
     /// <exception cref="InvalidDesignException">The rating was refused.</exception>
@@ -87,7 +89,9 @@ public sealed record Proof
             WorkingPressure = rating.WorkingPressure,
             Rule = ProofRule.For(rating),
             Wall = WallExpansion.Of(growth),
-            Support = new(vessel.Liner.Bore, thickness, vessel.Length, Density.FromKilogramsPerCubicMeter(layup.WallMassPerLength.KilogramsPerMeter / wallArea), AxialModulusOf(growth, thickness)),
+            Support = new(vessel.Liner.Bore, thickness, vessel.Length,
+                Density.FromKilogramsPerCubicMeter(layup.WallMassPerLength.KilogramsPerMeter / wallArea),
+                AxialModulusOf(growth, thickness)),
         };
     }
 
@@ -101,12 +105,17 @@ public sealed record Proof
                 : ProofingFindings.MediumIsAir(ProofPressure),
             string.IsNullOrWhiteSpace(Vessel) ? ProofingFindings.VesselHasNoName() : null,
             new ValidRange<Volume>(10.Millilitres(), 200.Litres()).Find(Volume, "volume of the vessel", "Check the unit it was given in."),
-            new ValidRange<GaugePressure>(1.BarGauge(), 200.BarGauge()).Find(WorkingPressure, "working pressure", "Club vessels work at 5 to 90 bar; was another unit meant?"),
-            new ValidRange<Ratio>(Ratio.Zero, 2.Percent()).Find(TrappedAirLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of trapped air", "More air than that is a proof with air."),
+            new ValidRange<GaugePressure>(1.BarGauge(), 200.BarGauge()).Find(WorkingPressure, "working pressure",
+                "Club vessels work at 5 to 90 bar; was another unit meant?"),
+            new ValidRange<Ratio>(Ratio.Zero, 2.Percent()).Find(TrappedAirLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent),
+                "limit of trapped air", "More air than that is a proof with air."),
             new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(StepHold, "hold at a step", "A hold is minutes, not hours."),
-            new ValidRange<Duration>(10.Seconds(), 30.Minutes()).Find(ProofHold, "hold at proof pressure", "Shorter proves nothing, longer creeps the laminate."),
-            new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(LeakHold, "hold at working pressure", "Longer holds measure the weather."),
-            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            new ValidRange<Duration>(10.Seconds(), 30.Minutes()).Find(ProofHold, "hold at proof pressure",
+                "Shorter proves nothing, longer creeps the laminate."),
+            new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(LeakHold, "hold at working pressure",
+                "Longer holds measure the weather."),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure",
+                "Was a gauge pressure meant?"),
             FindTrappedAir(),
             FindSteps(),
         ];
@@ -123,12 +132,14 @@ public sealed record Proof
         var findings = Validate();
         InvalidDesignException.ThrowIfAny($"Proof of {Vessel}", findings);
         var filled = Filled;
-        List<ProofStep> steps = [.. Steps.Select((share, i) => StepAt(filled, ProofPressure * share.DecimalFractions, i == Steps.Count - 1 ? ProofHold : StepHold))];
+        List<ProofStep> steps = [.. Steps.Select((share, i) => StepAt(filled, ProofPressure * share.DecimalFractions,
+            i == Steps.Count - 1 ? ProofHold : StepHold))];
         if (LeakHold > Duration.Zero) steps.Add(StepAt(filled, WorkingPressure, LeakHold));
         return new ProofPlan(this, steps, findings);
     }
 
-    // The straight part's pull along over its strain along is what bending meets; a shallow sleeve that shortens under pressure says nothing of it, and
+    // The straight part's pull along over its strain along is what bending meets; a shallow sleeve that shortens under pressure says
+    // nothing of it, and
     // 5 GPa is then a low guess for a cracked angle-ply (typical).
     private static Pressure AxialModulusOf(VesselExpansion growth, Length thickness)
     {
@@ -144,13 +155,16 @@ public sealed record Proof
     {
         var limit = (Volume * TrappedAirLimit.DecimalFractions).ToUnit(UnitsNet.Units.VolumeUnit.Milliliter);
         return new ValidRange<Volume>(0.Millilitres(), limit)
-            .Find(TrappedAir.ToUnit(UnitsNet.Units.VolumeUnit.Milliliter), "trapped air", $"Above {TrappedAirLimit.Show()} of the volume the air, not the water, holds the energy: turn the vessel until the vent is highest and bleed again.");
+            .Find(TrappedAir.ToUnit(UnitsNet.Units.VolumeUnit.Milliliter), "trapped air",
+                $"Above {TrappedAirLimit.Show()} of the volume the air, not the water, holds the energy: turn the vessel until the vent "
+                + "is highest and bleed again.");
     }
 
     private Finding? FindSteps()
     {
         var shares = Steps.Select(s => s.Percent).ToList();
-        var rising = shares.Count > 0 && shares[0] > 0 && shares.Zip(shares.Skip(1)).All(p => p.Second > p.First) && Math.Abs(shares[^1] - 100) < 1e-9;
+        var rising = shares.Count > 0 && shares[0] > 0 && shares.Zip(shares.Skip(1)).All(p => p.Second > p.First)
+            && Math.Abs(shares[^1] - 100) < 1e-9;
         return rising
             ? null
             : ProofingFindings.StepsOfProofDoNotRise(shares.Select(s => s.ToString("0.#", CultureInfo.InvariantCulture)));

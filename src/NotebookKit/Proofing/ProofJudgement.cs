@@ -12,7 +12,8 @@ internal static class ProofJudgement
 
     public static (ProofVerdict Verdict, IReadOnlyList<Finding> Findings) Of(ProofRecord record)
     {
-        List<(ProofVerdict Verdict, Finding Finding)> reasons = [.. Failure(record), .. Reached(record), .. Held(record), .. Leak(record), .. Growth(record), .. Drops(record)];
+        List<(ProofVerdict Verdict, Finding Finding)> reasons = [.. Failure(record), .. Reached(record), .. Held(record), .. Leak(record),
+            .. Growth(record), .. Drops(record)];
         var verdict = reasons.Count == 0 ? ProofVerdict.Accept : reasons.Max(r => r.Verdict);
         List<Finding> findings = [.. reasons.Select(r => r.Finding)];
         if (verdict == ProofVerdict.Accept)
@@ -23,15 +24,18 @@ internal static class ProofJudgement
         return (verdict, findings);
     }
 
-    // More than half the pressure gone between two readings: it burst or a closure let go. Once every hold is over a fast vent is nobody's harm.
+    // More than half the pressure gone between two readings: it burst or a closure let go. Once every hold is over a fast vent is nobody's
+    // harm.
     private static IEnumerable<(ProofVerdict, Finding)> Failure(ProofRecord record)
     {
         var (time, pressure) = (record.Readings.Time, record.Readings.Pressure);
-        var until = record.Holds.All(h => h is { LongEnough: true }) ? record.Holds[^1]!.From.Seconds + record.Holds[^1]!.Held.Seconds : double.PositiveInfinity;
+        var until = record.Holds.All(h => h is { LongEnough: true }) ? record.Holds[^1]!.From.Seconds + record.Holds[^1]!.Held.Seconds
+            : double.PositiveInfinity;
         for (var i = 1; i < time.Count && time[i] <= until; i++)
         {
             var fall = pressure[i - 1] - pressure[i];
-            if (pressure[i - 1] < 0.1 * record.Plan.Proof.WorkingPressure.Bar || fall < 0.5 * pressure[i - 1] || fall < 10 * record.Readings.GaugeError.Bars || time[i] - time[i - 1] > 3) continue;
+            if (pressure[i - 1] < 0.1 * record.Plan.Proof.WorkingPressure.Bar || fall < 0.5 * pressure[i - 1]
+                || fall < 10 * record.Readings.GaugeError.Bars || time[i] - time[i - 1] > 3) continue;
             yield return (ProofVerdict.Reject, ProofingFindings.GaugeFellBetweenTwoReadings(
                 time[i], pressure[i - 1].BarGauge(), pressure[i].BarGauge()));
             yield break;
@@ -71,9 +75,12 @@ internal static class ProofJudgement
             var isLeak = i >= record.Plan.Proof.Steps.Count;
             var severe = isProof || isLeak;
             if (record.Holds[i] is not { } hold)
-                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept, Say(severe, $"The hold at {step.Pressure} isn't in the log; {ProofPlan.Seconds(step.Hold)} were planned."));
+                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept,
+                    Say(severe, $"The hold at {step.Pressure} isn't in the log; {ProofPlan.Seconds(step.Hold)} were planned."));
             else if (!hold.LongEnough)
-                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept, Say(severe, $"{step.Pressure} was held for {ProofPlan.Seconds(hold.Held)}; {ProofPlan.Seconds(step.Hold)} were planned."));
+                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept,
+                    Say(severe, $"{step.Pressure} was held for {ProofPlan.Seconds(hold.Held)}; {ProofPlan.Seconds(step.Hold)} "
+                    + "were planned."));
         }
     }
 
@@ -123,7 +130,8 @@ internal static class ProofJudgement
 
         var expected = record.Plan.Proof.Filled.WallExpansion(record.Plan.ProofPressure);
         var ratio = expansion.Total / expected;
-        var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.Total)}, {Digits.Round(ratio, 2)} times the expected {ProofPlan.Millilitres(expected)}";
+        var grew = $"The vessel grew by {ProofPlan.Millilitres(expansion.Total)}, {Digits.Round(ratio, 2)} times the expected "
+            + $"{ProofPlan.Millilitres(expected)}";
         if (ratio >= MostGrowth)
             yield return (ProofVerdict.Retest, ProofingFindings.WallGrewTooMuch(grew, MostGrowth));
         else if (ratio < 0.7)

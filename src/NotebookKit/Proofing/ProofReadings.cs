@@ -38,7 +38,8 @@ public sealed record ProofReadings
     /// <summary>What the gauge can't tell apart; 0.001 to 5 bar, 0.1 bar unless said.</summary>
     public Pressure GaugeError { get; init; } = 0.1.Bar();
 
-    /// <summary>Fall at working pressure that is accepted in ten minutes, warmth and sudden drops taken off; 0.1 % to 10 %, 1 % unless said (common practice, no source).</summary>
+    /// <summary>Fall at working pressure that is accepted in ten minutes, warmth and sudden drops taken off; 0.1 % to 10 %, 1 % unless said
+    /// (common practice, no source).</summary>
     public Ratio LeakLimit { get; init; } = 1.Percent();
 
     /// <summary>Everything wrong with these readings.</summary>
@@ -46,20 +47,24 @@ public sealed record ProofReadings
     {
         List<Finding?> findings =
         [
-            Column(Time, "s", "time"), Column(Pressure, "bar gauge", "pressure"), Column(Temperature, "°C", "temperature"), Column(Expansion, "mL", "expansion"),
+            Column(Time, "s", "time"), Column(Pressure, "bar gauge", "pressure"), Column(Temperature, "°C", "temperature"),
+                Column(Expansion, "mL", "expansion"),
             Time.Count < 20 ? ProofingFindings.TooFewReadings(Time.Count) : null,
             Vessel is { } name && !string.Equals(name.Trim(), Proof.Vessel.Trim(), StringComparison.OrdinalIgnoreCase)
                 ? ProofingFindings.LogIsOfAnotherVessel(name, Proof.Vessel)
                 : null,
             Rising() ? null : ProofingFindings.TimesDoNotRise(),
-            new ValidRange<Pressure>(0.001.Bar(), 5.Bar()).Find(GaugeError.ToUnit(UnitsNet.Units.PressureUnit.Bar), "error of the gauge", "A gauge that can't tell 5 bar apart proves nothing."),
-            new ValidRange<Ratio>(0.1.Percent(), 10.Percent()).Find(LeakLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of the leak", "A proof vessel holds its pressure within a few per cent in ten minutes."),
+            new ValidRange<Pressure>(0.001.Bar(), 5.Bar()).Find(GaugeError.ToUnit(UnitsNet.Units.PressureUnit.Bar), "error of the gauge",
+                "A gauge that can't tell 5 bar apart proves nothing."),
+            new ValidRange<Ratio>(0.1.Percent(), 10.Percent()).Find(LeakLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent),
+                "limit of the leak", "A proof vessel holds its pressure within a few per cent in ten minutes."),
         ];
         findings.AddRange(Proof.Validate());
         return findings.OfType<Finding>().ToList();
     }
 
-    /// <summary>Judges the proof: which steps were held, what leaked, what stays grown; accept, repeat or reject with every reason.</summary>
+    /// <summary>Judges the proof: which steps were held, what leaked, what stays grown; accept, repeat or reject with every
+    /// reason.</summary>
     /// <exception cref="InvalidDesignException">The readings can't be judged; all reasons are in it.</exception>
     public ProofRecord Judge()
     {
@@ -69,7 +74,8 @@ public sealed record ProofReadings
         double[]? celsius = Temperature is null ? null : [.. Temperature.Values];
         var plan = Proof.Plan();
         var rows = HoldFinder.Rows(plan.Steps, Proof.Steps.Count - 1, seconds, bar, GaugeError.Bars);
-        var holds = plan.Steps.Select((step, i) => rows[i] is { } r ? HoldFinder.Read(step, r, seconds, bar, celsius, Proof.Filled, GaugeError.Bars) : null).ToList();
+        var holds = plan.Steps.Select((step, i) => rows[i] is { } r
+            ? HoldFinder.Read(step, r, seconds, bar, celsius, Proof.Filled, GaugeError.Bars) : null).ToList();
         return new ProofRecord(this, plan, holds, ExpansionReading.From(this, plan, holds));
     }
 

@@ -10,20 +10,23 @@ using UnitsNet;
 
 namespace NotebookKit.Proofing;
 
-/// <summary>A proof record as text: plan and readings in SI units in one fixed order, so that the same proof has the same fingerprint everywhere.</summary>
+/// <summary>A proof record as text: plan and readings in SI units in one fixed order, so that the same proof has the same fingerprint
+/// everywhere.</summary>
 internal static class ProofRecordDocument
 {
     private const string Format = "proof record 1";
 
     private const string Remedy = "Judge the log of the proof again and keep the record that comes of it.";
 
-    private static readonly JsonWriterOptions Layout = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, NewLine = "\n" };
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        NewLine = "\n" };
 
     /// <summary>SHA-256 of the record without its last two lines, in hexadecimal.</summary>
     public static string Fingerprint(ProofReadings readings) => Convert.ToHexStringLower(SHA256.HashData(Bytes(readings, null, null)));
 
     /// <summary>The record with verdict and fingerprint.</summary>
-    public static string Write(ProofRecord record) => Encoding.UTF8.GetString(Bytes(record.Readings, record.Verdict.ToString().ToLowerInvariant(), record.Fingerprint)) + "\n";
+    public static string Write(ProofRecord record) => Encoding.UTF8.GetString(Bytes(record.Readings,
+        record.Verdict.ToString().ToLowerInvariant(), record.Fingerprint)) + "\n";
 
     /// <summary>Reads a record, judges its readings anew and holds the answer against what the file says of itself.</summary>
     public static ProofRecord Read(string text, string name)
@@ -37,15 +40,18 @@ internal static class ProofRecordDocument
             var record = Readings(root).Judge();
             if (Text(root, "fingerprint") != record.Fingerprint)
                 throw new FormatException($"{name} was edited: its fingerprint isn't that of its readings. {Remedy}");
-            if (Text(root, "verdict") is var verdict && !string.Equals(verdict, record.Verdict.ToString(), StringComparison.OrdinalIgnoreCase))
-                throw new FormatException($"{name} says \"{verdict}\"; its own readings say \"{record.Verdict.ToString().ToLowerInvariant()}\". {Remedy}");
+            if (Text(root, "verdict") is var verdict && !string.Equals(verdict, record.Verdict.ToString(),
+                StringComparison.OrdinalIgnoreCase))
+                throw new FormatException($"{name} says \"{verdict}\"; its own readings say "
+                    + $"\"{record.Verdict.ToString().ToLowerInvariant()}\". {Remedy}");
             return record;
         }
         catch (JsonException error)
         {
             throw new FormatException($"{name} isn't a whole proof record: line {error.LineNumber + 1} can't be read. {Remedy}", error);
         }
-        catch (Exception error) when (error is KeyNotFoundException or InvalidOperationException or OutOfRangeException or InvalidDesignException)
+        catch (Exception error) when (error is KeyNotFoundException or InvalidOperationException or OutOfRangeException
+            or InvalidDesignException)
         {
             throw new FormatException($"{name} can't be judged as a proof record: {error.Message.ReplaceLineEndings(" ")} {Remedy}", error);
         }
@@ -140,8 +146,10 @@ internal static class ProofRecordDocument
                 Vessel = Text(proof, "vessel"),
                 Volume = Volume.FromCubicMeters(Number(proof, "volumeM3")),
                 WorkingPressure = GaugePressure.FromPascals(Number(proof, "workingPressurePa")),
-                Rule = new(Text(rule, "name"), Number(rule, "factor"), Ratio.FromDecimalFractions(Number(rule, "permanentLimit")), SourceOf(rule)),
-                Wall = new(Ratio.FromDecimalFractions(Number(wall, "growth")), GaugePressure.FromPascals(Number(wall, "atPa")), SourceOf(wall))
+                Rule = new(Text(rule, "name"), Number(rule, "factor"), Ratio.FromDecimalFractions(Number(rule, "permanentLimit")),
+                    SourceOf(rule)),
+                Wall = new(Ratio.FromDecimalFractions(Number(wall, "growth")), GaugePressure.FromPascals(Number(wall, "atPa")),
+                    SourceOf(wall))
                 {
                     ThermalExpansion = CoefficientOfThermalExpansion.FromPerKelvin(Number(wall, "thermalExpansionPerK")),
                 },
@@ -170,7 +178,8 @@ internal static class ProofRecordDocument
     {
         var source = owner.GetProperty("source");
         return new(
-            Text(source, "author"), Text(source, "title"), source.TryGetProperty("year", out var year) ? year.GetInt32() : null, Text(source, "where"),
+            Text(source, "author"), Text(source, "title"), source.TryGetProperty("year", out var year) ? year.GetInt32() : null,
+                Text(source, "where"),
             Enum.TryParse<SourceKind>(Text(source, "kind"), out var kind) ? kind : SourceKind.Unverified);
     }
 
@@ -179,7 +188,8 @@ internal static class ProofRecordDocument
             ? day
             : throw new InvalidOperationException($"its day \"{text}\" is no date of the form 2026-03-14.");
 
-    private static string Text(JsonElement owner, string key) => owner.GetProperty(key).GetString() ?? throw new InvalidOperationException($"its {key} is empty.");
+    private static string Text(JsonElement owner, string key) => owner.GetProperty(key).GetString()
+        ?? throw new InvalidOperationException($"its {key} is empty.");
 
     private static double Number(JsonElement owner, string key) => owner.GetProperty(key).GetDouble();
 }

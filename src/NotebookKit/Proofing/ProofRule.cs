@@ -13,9 +13,11 @@ namespace NotebookKit.Proofing;
 public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit, Source Source)
 {
     /// <summary>Half as much again as the working pressure, 5 % permanent expansion. Source: common practice, no source.</summary>
-    public static ProofRule Club { get; } = new("club rule", 1.5, 5.Percent(), Source.CommonPractice("proof at 1.5 times working pressure, 5 % permanent expansion"));
+    public static ProofRule Club { get; } = new("club rule", 1.5, 5.Percent(),
+        Source.CommonPractice("proof at 1.5 times working pressure, 5 % permanent expansion"));
 
-    /// <summary>The proof factor of a rating's rule set, with 5 % permanent expansion (as DOT-CFFC and ISO 11119 ask, unverified). Source: the rule set's.</summary>
+    /// <summary>The proof factor of a rating's rule set, with 5 % permanent expansion (as DOT-CFFC and ISO 11119 ask, unverified). Source:
+    /// the rule set's.</summary>
     /// <param name="rules">The rule set.</param>
     public static ProofRule Of(RuleSet rules)
     {
@@ -24,7 +26,8 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
     }
 
     /// <summary>
-    /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the maximum pressure it is expected ever to
+    /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the maximum pressure it is
+    /// expected ever to
     /// see, so over the working pressure the factor is larger by the overshoot. 5 % permanent expansion. Source: the rating's rule set.
     /// </summary>
     /// <param name="rating">The rating; a refused one has no proof pressure.</param>
@@ -45,7 +48,8 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
     /// <exception cref="OutOfRangeException">The total isn't above zero or the permanent part is larger than it.</exception>
     public bool Accepts(Volume permanent, Volume total)
     {
-        new ValidRange<Volume>(Volume.FromMicroliters(1), 1000.CubicMetres()).Check(total, "total expansion", "Without expansion nothing can be judged; was the expansion read?");
+        new ValidRange<Volume>(Volume.FromMicroliters(1), 1000.CubicMetres()).Check(total, "total expansion",
+            "Without expansion nothing can be judged; was the expansion read?");
         new ValidRange<Volume>(-total, total).Check(permanent, "permanent expansion", "It can't be larger than the total.");
         return permanent / total <= PermanentLimit.DecimalFractions;
     }
@@ -55,6 +59,7 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
         new[]
         {
             new ValidRange<double>(1.1, 3).Find(Factor, "proof factor", "Below 1.1 a proof says nothing; above 3 it's a burst test."),
-            new ValidRange<Ratio>(Ratio.Zero, 20.Percent()).Find(PermanentLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent), "limit of permanent expansion", "Standards ask 5 % to 10 %."),
+            new ValidRange<Ratio>(Ratio.Zero, 20.Percent()).Find(PermanentLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent),
+                "limit of permanent expansion", "Standards ask 5 % to 10 %."),
         }.OfType<Finding>().ToList();
 }

@@ -9,13 +9,15 @@ using UnitsNet;
 namespace NotebookKit.Proofing;
 
 /// <summary>
-/// A very vessel that held a proof: which one, when, how much, and what it may be filled to since. Only an accepted proof record makes one. Source: the
+/// A very vessel that held a proof: which one, when, how much, and what it may be filled to since. Only an accepted proof record makes one.
+/// Source: the
 /// rating's rule set; the lowest reading of the proof hold.
 /// </summary>
 /// <remarks>It says what the vessel held on that day. Damage, heat, repair and time undo it; the service record tells of those.</remarks>
 public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
 {
-    // A proof with less than these proves less than it says: 49 CFR 178 special permits ask 60 s at proof; five minutes for leaks is common practice.
+    // A proof with less than these proves less than it says: 49 CFR 178 special permits ask 60 s at proof; five minutes for leaks is common
+    // practice.
     private static readonly Duration ShortestHold = 60.Seconds();
     private static readonly Duration ShortestLeakHold = 5.Minutes();
     private static readonly Ratio MostLeak = 1.Percent();
@@ -107,8 +109,11 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Allowed by the proof", @"p_{allowed} = \frac{p_{held}}{k_p\,k_o}", $"{Held} / ({Digits.Round(Rating.Rules.Proof, 4)} × {Digits.Round(Rating.Rules.Overshoot, 4)})", ByProof.ToString(), Rating.Rules.Source),
-        new("May be filled to", @"p = \min(p_{rated},\ p_{allowed})", $"min({Rating.WorkingPressure}, {ByProof})", Allowed.ToString(), Rating.Rules.Source),
+        new("Allowed by the proof", @"p_{allowed} = \frac{p_{held}}{k_p\,k_o}",
+            $"{Held} / ({Digits.Round(Rating.Rules.Proof, 4)} × {Digits.Round(Rating.Rules.Overshoot, 4)})", ByProof.ToString(),
+            Rating.Rules.Source),
+        new("May be filled to", @"p = \min(p_{rated},\ p_{allowed})", $"min({Rating.WorkingPressure}, {ByProof})", Allowed.ToString(),
+            Rating.Rules.Source),
     ]);
 
     /// <summary>Two are the same where their records are.</summary>
@@ -156,7 +161,9 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
             yield return ProofingFindings.ProofIsOfAnotherVessel(proof.Vessel, rating.Vessel.Name);
         if (Math.Abs(proof.Volume / rating.Vessel.Volume - 1) > VolumeTolerance)
             yield return ProofingFindings.ProofIsOfAnotherVolume(proof.Volume, rating.Vessel.Volume, 100 * VolumeTolerance);
-        var (planned, rated) = (proof.Wall.VolumeRatio.DecimalFractions / proof.Wall.At.Pascals, WallExpansion.Of(rating.Vessel.Expansion(rating.ProofPressure)) is var wall ? wall.VolumeRatio.DecimalFractions / wall.At.Pascals : 0);
+        var (planned, rated) = (proof.Wall.VolumeRatio.DecimalFractions / proof.Wall.At.Pascals,
+            WallExpansion.Of(rating.Vessel.Expansion(rating.ProofPressure)) is var wall
+            ? wall.VolumeRatio.DecimalFractions / wall.At.Pascals : 0);
         if (!(Math.Abs(planned / rated - 1) <= GrowthTolerance))
             yield return ProofingFindings.ProofWasPlannedForAnotherWall(planned / rated, 100 * GrowthTolerance);
         if (proof.ProofHold < ShortestHold)

@@ -54,7 +54,8 @@ public sealed record StandOff : IResult
     /// <param name="edition">Printing of the formula.</param>
     /// <exception cref="OutOfRangeException">The energy is outside the method.</exception>
     public static StandOff ForEnergy(Energy energy, StandOffEdition edition = StandOffEdition.AsmeLater) =>
-        new(EnergyRange.Check(energy.ToUnit(UnitsNet.Units.EnergyUnit.Megajoule), "stored energy", "The method asks for a barrier designed for the case above it."), edition);
+        new(EnergyRange.Check(energy.ToUnit(UnitsNet.Units.EnergyUnit.Megajoule), "stored energy",
+            "The method asks for a barrier designed for the case above it."), edition);
 
     /// <summary>Distance by the formula for another scaled distance, without the floor: where which harm is to be expected.</summary>
     /// <param name="scaled">Scaled distance; above 0.</param>
@@ -67,7 +68,8 @@ public sealed record StandOff : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Stand-off by TNT equivalence",
-        ["All stored energy goes into blast.", "Nothing between vessel and people.", "Fragments, jets and a vessel that flies off are not covered."],
+        ["All stored energy goes into blast.", "Nothing between vessel and people.",
+            "Fragments, jets and a vessel that flies off are not covered."],
         "Stored energy up to 271 MJ.",
         [ProofingSources.StoredEnergy, DistanceSource, BlastEffect.Source]);
 
@@ -78,7 +80,8 @@ public sealed record StandOff : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Stored energy", ShowEnergy(Energy)),
-        new("TNT equivalent", $"{Digits.Round(TntMass.Grams)} g", $"at {Digits.Round(TntEquivalent.SpecificEnergy.MegajoulesPerKilogram, 6)} MJ/kg"),
+        new("TNT equivalent", $"{Digits.Round(TntMass.Grams)} g",
+            $"at {Digits.Round(TntEquivalent.SpecificEnergy.MegajoulesPerKilogram, 6)} MJ/kg"),
         new("Distance by formula", ByFormula.Show(), "20 m/kg^(1/3)"),
         new("Floor of the method", Floor.Show(), FloorGoverns ? "governs" : ""),
         new("Stand-off", Distance.Show(), FloorGoverns ? "the floor governs" : "the formula governs"),
@@ -99,9 +102,12 @@ public sealed record StandOff : IResult
         [
             new("TNT equivalent", @"m = \frac{E}{e}", $"{ShowEnergy(Energy)} / {Digits.Round(TntEquivalent.SpecificEnergy.MegajoulesPerKilogram, 6)} MJ/kg", $"{Digits.Round(TntMass.Grams, 4)} g", ProofingSources.StoredEnergy),
             Edition == StandOffEdition.AsmeLater
-                ? new("Distance by formula", @"R = R_s\,(2\,m)^{1/3}", $"20 m/kg^(1/3) × (2 × {Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)", ByFormula.Show(4), DistanceSource)
-                : new("Distance by formula", @"R = R_s\,m^{1/3}", $"20 m/kg^(1/3) × ({Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)", ByFormula.Show(4), DistanceSource),
-            new("Stand-off", @"D = \max(R,\,R_{min})", $"max({ByFormula.Show()}, {Floor.Show()})", Distance.Show(), ProofingSources.Distance2008),
+                ? new("Distance by formula", @"R = R_s\,(2\,m)^{1/3}",
+                    $"20 m/kg^(1/3) × (2 × {Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)", ByFormula.Show(4), DistanceSource)
+                : new("Distance by formula", @"R = R_s\,m^{1/3}", $"20 m/kg^(1/3) × ({Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)",
+                    ByFormula.Show(4), DistanceSource),
+            new("Stand-off", @"D = \max(R,\,R_{min})", $"max({ByFormula.Show()}, {Floor.Show()})", Distance.Show(),
+                ProofingSources.Distance2008),
         ]);
 
     private Source DistanceSource => Edition == StandOffEdition.AsmeLater ? ProofingSources.DistanceCurrent : ProofingSources.Distance2008;
@@ -117,7 +123,8 @@ public sealed record StandOff : IResult
 /// <summary>Which printing of the distance formula is followed.</summary>
 public enum StandOffEdition
 {
-    /// <summary>Twice the TNT mass under the cube root, the larger distance. Source: ASME PCC-2, later editions (unverified: source not at hand; confirm before relying on it).</summary>
+    /// <summary>Twice the TNT mass under the cube root, the larger distance. Source: ASME PCC-2, later editions (unverified: source not at
+    /// hand; confirm before relying on it).</summary>
     AsmeLater,
 
     /// <summary>The TNT mass under the cube root. Source: ASME PCC-2-2008, Appendix 501-III.</summary>

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace NotebookKit.Proofing;
 
-/// <summary>Stored energy as a mass of TNT: only a yardstick for the blast, which lets distances from explosives practice be used.</summary>
+/// <summary>Stored energy as a mass of TNT: only a yardstick for the blast, which lets distances from explosives practice be
+/// used.</summary>
 /// <remarks>
 /// Source: ASME PCC-2-2008, Appendix 501-II, equation II-3. The same article's constant in US units is 4.3 % larger; 4.184 MJ/kg is the
 /// convention elsewhere. This library uses the SI constant alone, the smaller heat and so the larger mass of the article's two.

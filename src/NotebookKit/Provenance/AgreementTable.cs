@@ -2,7 +2,8 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Provenance;
 
-/// <summary>Our numbers beside those of others. Making it fails where one of them disagrees, so a page can't show a broken comparison as if it held.</summary>
+/// <summary>Our numbers beside those of others. Making it fails where one of them disagrees, so a page can't show a broken comparison as if
+/// it held.</summary>
 public sealed class AgreementTable : IResult
 {
     private static readonly ValidRange<double> ToleranceRange = new(1e-12, 1);
@@ -35,7 +36,8 @@ public sealed class AgreementTable : IResult
     public string Title { get; }
 
     /// <inheritdoc/>
-    public ModelCard Model => new(IsPublished ? "Comparison with published values" : "Comparison with reference values", ["Tolerances come from the printed digits or from a stated difference of models."], "As the source.", [Source]);
+    public ModelCard Model => new(IsPublished ? "Comparison with published values" : "Comparison with reference values",
+        ["Tolerances come from the printed digits or from a stated difference of models."], "As the source.", [Source]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -46,7 +48,8 @@ public sealed class AgreementTable : IResult
         .. Rows.Select(r => new ResultLine(
             r.What,
             QuantityDisplay.Join(Digits.Round(r.Ours, 6), r.Unit),
-            $"{(IsPublished ? "published" : "reference")} {QuantityDisplay.Join(Digits.Round(r.Published, 7), r.Unit)}" + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
+            $"{(IsPublished ? "published" : "reference")} {QuantityDisplay.Join(Digits.Round(r.Published, 7), r.Unit)}"
+                + $", {Digits.Round(100 * Math.Abs(r.Difference), 2)} % apart, {Digits.Round(100 * r.Allowed, 2)} % allowed")),
     ];
 
     /// <inheritdoc/>

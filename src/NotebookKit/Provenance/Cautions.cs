@@ -26,12 +26,14 @@ public static class Cautions
     /// <summary>What a prediction is not.</summary>
     public static Caution Prediction { get; } = new(
         "Prediction",
-        "A prediction isn't a certificate. Local pressure-equipment law, the flying site's rules, aviation authority rules and a competent, licensed person come first. These are engineering estimates for education and planning.");
+        "A prediction isn't a certificate. Local pressure-equipment law, the flying site's rules, aviation authority rules and a "
+            + "competent, licensed person come first. These are engineering estimates for education and planning.");
 
     /// <summary>Flying.</summary>
     public static Caution Flight { get; } = new(
         "Flight",
-        "Fly only with the site's permission, below its ceiling, with a clear field downwind, everybody watching and nobody under the flight path.");
+        "Fly only with the site's permission, below its ceiling, with a clear field downwind, everybody watching and nobody under the "
+            + "flight path.");
 
     /// <summary>Shown with a vessel's pressure.</summary>
     public static IReadOnlyList<Caution> ForPressure { get; } = [StoredEnergy, Composite, Prediction];

@@ -16,7 +16,8 @@ public sealed record Source(string Author, string Title, int? Year, string Where
     public override string ToString()
     {
         if (Kind == SourceKind.CommonPractice) return $"{Title} (common practice, no source)";
-        var text = string.Join(", ", new[] { Author, Title, Year?.ToString(System.Globalization.CultureInfo.InvariantCulture), Where }.Where(s => !string.IsNullOrEmpty(s)));
+        var text = string.Join(", ", new[] { Author, Title, Year?.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            Where }.Where(s => !string.IsNullOrEmpty(s)));
         return Kind switch
         {
             SourceKind.Unverified => $"{text} (unverified: source not at hand; confirm before relying on it)",

@@ -7,7 +7,8 @@ public sealed record Working(string Title, IReadOnlyList<WorkingStep> Steps)
 {
     /// <summary>Plain text, a step a paragraph.</summary>
     public override string ToString() =>
-        Title + Environment.NewLine + string.Join(Environment.NewLine, Steps.Select(s => $"  {s.What}: {s.Formula} = {s.Numbers} = {s.Answer}   [{s.Source}]"));
+        Title + Environment.NewLine + string.Join(Environment.NewLine,
+            Steps.Select(s => $"  {s.What}: {s.Formula} = {s.Numbers} = {s.Answer}   [{s.Source}]"));
 }
 
 /// <summary>One line of shown working: the formula, the formula with numbers, the answer.</summary>

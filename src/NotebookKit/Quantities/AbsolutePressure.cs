@@ -15,7 +15,8 @@ public readonly record struct AbsolutePressure : IComparable<AbsolutePressure>
         if (pascals < 0)
             throw new ArgumentOutOfRangeException(
                 nameof(pascals),
-                string.Create(CultureInfo.InvariantCulture, $"absolute pressure is {Digits.Round(pascals / 1e5)} bar, below vacuum; it must be 0 bar or above. Was a gauge reading meant? Then use GaugePressure."));
+                string.Create(CultureInfo.InvariantCulture, $"absolute pressure is {Digits.Round(pascals / 1e5)} bar, below "
+                    + $"vacuum; it must be 0 bar or above. Was a gauge reading meant? Then use GaugePressure."));
     }
 
     /// <summary>The pressure above vacuum [Pa].</summary>

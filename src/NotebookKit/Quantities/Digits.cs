@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace NotebookKit.Quantities;
 
-/// <summary>Rounds numbers for people: as many digits as an engineer would write, invariant culture, no exponent in everyday ranges.</summary>
+/// <summary>Rounds numbers for people: as many digits as an engineer would write, invariant culture, no exponent in everyday
+/// ranges.</summary>
 public static class Digits
 {
     /// <summary>The number with a given count of significant digits.</summary>
@@ -22,7 +23,8 @@ public static class Digits
         if (magnitude is < -4 or > 6) return Exponent(rounded, significant);
         magnitude = (int)Math.Floor(Math.Log10(Math.Abs(rounded)));
         var decimals = Math.Clamp(significant - 1 - magnitude, 0, 15);
-        var text = rounded.ToString(magnitude >= 4 ? "#,0" : "F" + decimals.ToString(CultureInfo.InvariantCulture), Grouped).Replace('-', '−');
+        var text = rounded.ToString(magnitude >= 4 ? "#,0" : "F" + decimals.ToString(CultureInfo.InvariantCulture), Grouped).Replace('-',
+            '−');
         // What was said with fewer digits is shown with fewer: 63 mm stays 63 mm, 63.01 mm becomes 63.0 mm.
         var saidShorter = Math.Abs(value - rounded) <= 1e-12 * Math.Abs(value);
         return saidShorter && text.Contains('.') ? text.TrimEnd('0').TrimEnd('.') : text;

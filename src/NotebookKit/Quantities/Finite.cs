@@ -8,5 +8,6 @@ internal static class Finite
     public static double Check(double value, string name, string unit) =>
         double.IsFinite(value)
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), $"{name} is {value} {unit}; it must be a finite number. Check the value it was computed from.");
+            : throw new ArgumentOutOfRangeException(nameof(value),
+                $"{name} is {value} {unit}; it must be a finite number. Check the value it was computed from.");
 }

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace NotebookKit.Quantities;
 
-/// <summary>Pressure differences, stresses and moduli: <c>230.Gigapascals()</c>. A vessel's pressure is a <see cref="GaugePressure"/>: <c>55.BarGauge()</c>.</summary>
+/// <summary>Pressure differences, stresses and moduli: <c>230.Gigapascals()</c>. A vessel's pressure is a <see cref="GaugePressure"/>:
+/// <c>55.BarGauge()</c>.</summary>
 public static class PressureLiterals
 {
     /// <summary>The number as a quantity in bar.</summary>

@@ -20,7 +20,8 @@ public static class QuantityDisplay
     {
         ArgumentNullException.ThrowIfNull(quantity);
         var unit = UnitAbbreviationsCache.Default.GetDefaultAbbreviation(
-            quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+            quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture),
+                System.Globalization.CultureInfo.InvariantCulture);
         // ISO 80000 allows l and L; l reads as a one.
         return quantity is Volume && unit.EndsWith('l') ? unit[..^1] + "L" : unit;
     }

@@ -11,7 +11,8 @@ public readonly record struct ScaledDistance : IComparable<ScaledDistance>
         MetresPerCubeRootKilogram = Finite.Check(metresPerCubeRootKilogram, "scaled distance", "m/kg^(1/3)");
         if (metresPerCubeRootKilogram <= 0)
             throw new ArgumentOutOfRangeException(
-                nameof(metresPerCubeRootKilogram), string.Create(CultureInfo.InvariantCulture, $"scaled distance is {metresPerCubeRootKilogram} m/kg^(1/3); it must be above 0."));
+                nameof(metresPerCubeRootKilogram), string.Create(CultureInfo.InvariantCulture,
+                    $"scaled distance is {metresPerCubeRootKilogram} m/kg^(1/3); it must be above 0."));
     }
 
     /// <summary>The scaled distance [m/kg^(1/3)].</summary>

@@ -19,7 +19,8 @@ public readonly record struct SonicConductance : IComparable<SonicConductance>
         if (cubicMetresPerSecondPascal <= 0)
             throw new ArgumentOutOfRangeException(
                 nameof(cubicMetresPerSecondPascal),
-                string.Create(CultureInfo.InvariantCulture, $"sonic conductance is {cubicMetresPerSecondPascal / LitresPerSecondBarInSi} dm³/(s·bar); it must be above 0."));
+                string.Create(CultureInfo.InvariantCulture, $"sonic conductance is "
+                    + $"{cubicMetresPerSecondPascal / LitresPerSecondBarInSi} dm³/(s·bar); it must be above 0."));
     }
 
     /// <summary>The conductance [m³/(s·Pa)].</summary>

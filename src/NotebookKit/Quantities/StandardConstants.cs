@@ -3,7 +3,8 @@ namespace NotebookKit.Quantities;
 /// <summary>Constants of nature and of the standard atmosphere that more than one model counts with, SI without prefix.</summary>
 internal static class StandardConstants
 {
-    /// <summary>Standard acceleration of free fall g_n [m/s²], exact. Source: BIPM, 3rd CGPM 1901, resolution 2; ISO 80000-3:2019.</summary>
+    /// <summary>Standard acceleration of free fall g_n [m/s²], exact. Source: BIPM, 3rd CGPM 1901, resolution 2; ISO
+    /// 80000-3:2019.</summary>
     public const double Gravity = 9.80665;
 
     /// <summary>Molar gas constant R [J/(mol K)], exact but for the digits cut off. Source: CODATA 2018.</summary>

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace NotebookKit.Quantities;
 
 /// <summary>
-/// Numbers and units as people write them: "66 mm", "36 bar gauge", "12 oz/yd²". Whoever reads a text (a file of materials, a given of a notebook, the
+/// Numbers and units as people write them: "66 mm", "36 bar gauge", "12 oz/yd²". Whoever reads a text (a file of materials, a given of a
+/// notebook, the
 /// header of a log) says which units may stand there and what to answer where one doesn't; what a unit means is told here alone.
 /// </summary>
 internal static class UnitText
@@ -14,7 +15,8 @@ internal static class UnitText
     public const string Absolute = "absolute";
 
     /// <summary>The trade's names that UnitsNet doesn't read.</summary>
-    private static readonly FrozenDictionary<(Type, string), Func<double, IQuantity>> Own = new Dictionary<(Type, string), Func<double, IQuantity>>
+    private static readonly FrozenDictionary<(Type, string), Func<double, IQuantity>> Own = new Dictionary<(Type, string), Func<double,
+        IQuantity>>
     {
         [(typeof(Pressure), "N/mm2")] = v => Pressure.FromMegapascals(v),
         [(typeof(Pressure), "N/mm²")] = v => Pressure.FromMegapascals(v),
@@ -58,7 +60,8 @@ internal static class UnitText
     /// <summary>Number and unit in one; nothing where the text is none of this quantity, or its unit is missing.</summary>
     // A ratio's number alone would be read as a fraction; 32 was likely meant as 32 %.
     public static IQuantity? Read(Type quantity, string text) =>
-        Number(text) is null && Quantity.TryParse(CultureInfo.InvariantCulture, quantity, text, out var found) && double.IsFinite((double)found.Value)
+        Number(text) is null && Quantity.TryParse(CultureInfo.InvariantCulture, quantity, text, out var found)
+            && double.IsFinite((double)found.Value)
             ? found
             : null;
 
@@ -76,5 +79,6 @@ internal static class UnitText
     private static bool IsWhole(double factor) => factor > 0.5 && Math.Abs(factor - Math.Round(factor)) < 1e-12 * factor;
 
     // One ounce is 28.349523125 g, one yard 0.9144 m, both exact (NIST SP 811, 2008).
-    private static AreaDensity OuncesPerSquareYard(double ounces) => AreaDensity.FromGramsPerSquareMeter(ounces * 28.349523125 / (0.9144 * 0.9144));
+    private static AreaDensity OuncesPerSquareYard(double ounces)
+        => AreaDensity.FromGramsPerSquareMeter(ounces * 28.349523125 / (0.9144 * 0.9144));
 }

@@ -25,7 +25,8 @@ public sealed record DesignRecord(
         IgnoreReadOnlyProperties = true,
     };
 
-    /// <summary>What its requirements and decisions rest on, by name and fingerprint; none in records kept before evidence was noted.</summary>
+    /// <summary>What its requirements and decisions rest on, by name and fingerprint; none in records kept before evidence was
+    /// noted.</summary>
     public IReadOnlyList<EvidenceMark> Evidence { get; init => field = value ?? []; } = [];
 
     /// <inheritdoc/>
@@ -41,10 +42,14 @@ public sealed record DesignRecord(
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        .. Givens.Select(g => new ResultLine($"Given: {g.Name}", g.Value, $"{g.Why} Range {g.Range}.{(g.Overridden ? " Overridden for this run." : "")}")),
+        .. Givens.Select(g => new ResultLine($"Given: {g.Name}", g.Value,
+            $"{g.Why} Range {g.Range}.{(g.Overridden ? " Overridden for this run." : "")}")),
         .. Evidence.Select(e => new ResultLine($"Evidence: {e.Name}", Shortened(e.Fingerprint), e.What)),
-        .. Requirements.Select(r => new ResultLine($"Required: {r.Name}", r.LiveValue, $"{(r.Holds ? "holds" : "DOES NOT HOLD")}: {r.Condition}. {r.Why}{Resting(r.RestsOn)}")),
-        .. Decisions.Select(d => new ResultLine($"Decided: {d.Name}", d.Chosen, $"{(d.StillRight ? "still right" : "LOOK AGAIN")}: {d.StaysRightWhile.Name} {d.StaysRightWhile.Condition}, now {d.StaysRightWhile.LiveValue}. {d.Why}{Resting(EvidenceOf(d))}")),
+        .. Requirements.Select(r => new ResultLine($"Required: {r.Name}", r.LiveValue,
+            $"{(r.Holds ? "holds" : "DOES NOT HOLD")}: {r.Condition}. {r.Why}{Resting(r.RestsOn)}")),
+        .. Decisions.Select(d => new ResultLine($"Decided: {d.Name}", d.Chosen,
+            $"{(d.StillRight ? "still right" : "LOOK AGAIN")}: {d.StaysRightWhile.Name} {d.StaysRightWhile.Condition}, now "
+            + $"{d.StaysRightWhile.LiveValue}. {d.Why}{Resting(EvidenceOf(d))}")),
     ];
 
     /// <inheritdoc/>
@@ -77,13 +82,16 @@ public sealed record DesignRecord(
         }
         catch (JsonException error)
         {
-            throw new FormatException($"This isn't a design record: line {error.LineNumber + 1} can't be read ({error.Path}). Export the record again from its notebook.", error);
+            throw new FormatException($"This isn't a design record: line {error.LineNumber + 1} can't be read ({error.Path}). Export the "
+                + "record again from its notebook.", error);
         }
 
         if (kept is not { Title: not null, Givens: not null, Requirements: not null, Decisions: not null })
-            throw new FormatException("This isn't a design record: title, givens, requirements and decisions must all be there. Export the record again from its notebook.");
+            throw new FormatException("This isn't a design record: title, givens, requirements and decisions must all be there. Export "
+                + "the record again from its notebook.");
         var record = new DesignRecord(kept.Title, kept.Givens, kept.Requirements, kept.Decisions) { Evidence = kept.Evidence! };
-        return record.Flaw() is { } flaw ? throw new FormatException($"This isn't a design record: {flaw}. Export the record again from its notebook.") : record;
+        return record.Flaw() is { } flaw ? throw new FormatException($"This isn't a design record: {flaw}. Export the record again from "
+            + "its notebook.") : record;
     }
 
     /// <summary>The evidence that a decision rests on, that of its condition included.</summary>
@@ -91,22 +99,28 @@ public sealed record DesignRecord(
 
     /// <summary>What keeps the record from being compared, in a few words; nothing where nothing does.</summary>
     internal string? Flaw() =>
-        FlawOf("given", Givens, g => g.Name) ?? FlawOf("evidence", Evidence, e => e.Name) ?? FlawOf("requirement", Requirements, r => r.Name)
-        ?? FlawOf("decision", Decisions, d => d.Name) ?? (Decisions.FirstOrDefault(d => d.StaysRightWhile is null) is { } open ? $"the decision \"{open.Name}\" has no condition" : null)
-        ?? Requirements.Select(r => Unlisted($"the requirement \"{r.Name}\"", r.RestsOn)).Concat(Decisions.Select(d => Unlisted($"the decision \"{d.Name}\"", EvidenceOf(d))))
+        FlawOf("given", Givens, g => g.Name) ?? FlawOf("evidence", Evidence, e => e.Name)
+            ?? FlawOf("requirement", Requirements, r => r.Name)
+        ?? FlawOf("decision", Decisions, d => d.Name) ?? (Decisions.FirstOrDefault(d => d.StaysRightWhile is null) is { } open
+            ? $"the decision \"{open.Name}\" has no condition" : null)
+        ?? Requirements.Select(r => Unlisted($"the requirement \"{r.Name}\"",
+            r.RestsOn)).Concat(Decisions.Select(d => Unlisted($"the decision \"{d.Name}\"", EvidenceOf(d))))
             .FirstOrDefault(f => f is not null);
 
     private static string? FlawOf<T>(string kind, IReadOnlyList<T> entries, Func<T, string> name) where T : class =>
         entries.Any(e => e is null || name(e) is null) ? $"one {kind} has no name"
-        : entries.GroupBy(name, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice ? $"the {kind} \"{twice.Key}\" is there {twice.Count()} times, and each name may be there once"
+        : entries.GroupBy(name, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? $"the {kind} \"{twice.Key}\" is there {twice.Count()} times, and each name may be there once"
         : null;
 
     private string? Unlisted(string what, IReadOnlyList<string> restsOn) =>
-        restsOn.FirstOrDefault(n => Evidence.All(e => e.Name != n)) is { } name ? $"{what} rests on \"{name}\", which isn't among the evidence" : null;
+        restsOn.FirstOrDefault(n => Evidence.All(e => e.Name != n)) is { } name
+            ? $"{what} rests on \"{name}\", which isn't among the evidence" : null;
 
     private static string Resting(IReadOnlyList<string> restsOn) => restsOn.Count == 0 ? "" : $" Rests on {string.Join(", ", restsOn)}.";
 
-    private static string Shortened(string fingerprint) => fingerprint.Length > ShownDigits ? $"{fingerprint[..ShownDigits]}..." : fingerprint;
+    private static string Shortened(string fingerprint) => fingerprint.Length > ShownDigits ? $"{fingerprint[..ShownDigits]}..."
+        : fingerprint;
 
     /// <summary>What changed since an earlier record of the same design.</summary>
     /// <param name="earlier">The earlier record.</param>
@@ -118,7 +132,8 @@ public sealed record DesignRecord(
         IReadOnlyList<EvidenceMark>? Evidence = null);
 }
 
-/// <summary>Something outside the record that requirements and decisions rest on, such as the proof of a vessel, with the fingerprint it had then.</summary>
+/// <summary>Something outside the record that requirements and decisions rest on, such as the proof of a vessel, with the fingerprint it
+/// had then.</summary>
 /// <param name="Name">Name, unique in its record: "proof of Curlew C-1".</param>
 /// <param name="Fingerprint">SHA-256 of the evidence, 64 hexadecimal digits: another fingerprint is other evidence.</param>
 /// <param name="What">What it is, one line.</param>

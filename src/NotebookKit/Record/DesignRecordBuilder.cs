@@ -4,7 +4,8 @@ namespace NotebookKit.Record;
 
 /// <summary>Collects givens, evidence, requirements and decisions while a notebook runs, next to the computation they belong to.</summary>
 /// <param name="title">What the record is about.</param>
-/// <param name="overrides">Values to use instead of the notebook's own; none overrides none. A notebook passes on its <c>session.Givens</c>.</param>
+/// <param name="overrides">Values to use instead of the notebook's own; none overrides none. A notebook passes on its
+/// <c>session.Givens</c>.</param>
 public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides = null)
 {
     private const int FingerprintDigits = 64;
@@ -45,8 +46,10 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
         ArgumentNullException.ThrowIfNull(what);
         if (string.IsNullOrWhiteSpace(name)) throw new FormatException("Evidence needs a name, for example \"proof of Curlew C-1\".");
         if (fingerprint.Length != FingerprintDigits || !fingerprint.All(char.IsAsciiHexDigit))
-            throw new FormatException($"The fingerprint of the evidence \"{name}\" is \"{fingerprint}\"; it must be a SHA-256 of {FingerprintDigits} hexadecimal digits.");
-        if (what.AsSpan().ContainsAny('\n', '\r')) throw new FormatException($"The text of the evidence \"{name}\" has more than one line; write one.");
+            throw new FormatException($"The fingerprint of the evidence \"{name}\" is \"{fingerprint}\"; it must be a SHA-256 of "
+                + $"{FingerprintDigits} hexadecimal digits.");
+        if (what.AsSpan().ContainsAny('\n', '\r')) throw new FormatException($"The text of the evidence \"{name}\" has more than one "
+            + "line; write one.");
         var mark = new EvidenceMark(name, fingerprint.ToLowerInvariant(), what);
         Put(_evidence, mark, e => e.Name);
         return mark;
@@ -76,10 +79,12 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
     /// <param name="beat">What was turned down, each with its reason.</param>
     /// <param name="why">Why it was chosen.</param>
     /// <param name="staysRightWhile">The condition, from <see cref="Require{T}"/> or <see cref="Condition{T}"/>.</param>
-    /// <param name="restsOn">Names of the evidence that the choice rests on besides its condition, each stated before; none rests on none.</param>
+    /// <param name="restsOn">Names of the evidence that the choice rests on besides its condition, each stated before; none rests on
+    /// none.</param>
     /// <exception cref="FormatException">No evidence of such a name was stated.</exception>
     public Decision Decide(
-        string name, string chosen, IReadOnlyList<string> beat, string why, Requirement staysRightWhile, IReadOnlyList<string>? restsOn = null)
+        string name, string chosen, IReadOnlyList<string> beat, string why, Requirement staysRightWhile,
+            IReadOnlyList<string>? restsOn = null)
     {
         ArgumentNullException.ThrowIfNull(staysRightWhile);
         var decision = new Decision(name, chosen, beat, why, staysRightWhile) { RestsOn = Listed(restsOn) };
@@ -95,7 +100,8 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
     /// <param name="side">Which side of the limit is right.</param>
     /// <param name="limit">The limit; any.</param>
     /// <param name="why">Why it matters.</param>
-    /// <param name="restsOn">Names of the evidence that the value rests on, known to the record that decides by it; none rests on none.</param>
+    /// <param name="restsOn">Names of the evidence that the value rests on, known to the record that decides by it; none rests on
+    /// none.</param>
     public static Requirement Condition<T>(string name, T value, Limit side, T limit, string why, IReadOnlyList<string>? restsOn = null)
         where T : struct, IComparable<T>
     {
@@ -115,7 +121,8 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
     private void CheckEvidence(string what, IReadOnlyList<string> restsOn)
     {
         if (restsOn.FirstOrDefault(n => _evidence.All(e => e.Name != n)) is { } unknown)
-            throw new FormatException($"{what} rests on \"{unknown}\", but the record has no evidence of that name{Known()}. State it first with Evidence(name, fingerprint, what).");
+            throw new FormatException($"{what} rests on \"{unknown}\", but the record has no evidence of that name{Known()}. State it "
+                + "first with Evidence(name, fingerprint, what).");
     }
 
     private string Known() => _evidence.Count == 0 ? "" : $"; it has {string.Join(", ", _evidence.Select(e => $"\"{e.Name}\""))}";

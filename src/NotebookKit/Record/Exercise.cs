@@ -16,14 +16,16 @@ public sealed class Exercise<T> where T : struct, IQuantity
     /// <param name="right">The right answer, computed rather than typed wherever that can be; any value but 0.</param>
     /// <param name="within">Relative tolerance [-]; above 0 to 0.5.</param>
     /// <param name="hint">What to think of when the answer isn't right.</param>
-    /// <exception cref="OutOfRangeException">The tolerance is out of range, or the right answer is 0 and no relative tolerance can be.</exception>
+    /// <exception cref="OutOfRangeException">The tolerance is out of range, or the right answer is 0 and no relative tolerance can
+    /// be.</exception>
     public Exercise(string question, T right, double within, string hint)
     {
         Question = question;
         Hint = hint;
         _right = right;
         _within = new ValidRange<double>(1e-6, 0.5).Check(within, "tolerance of the exercise", "A wider one can't tell right from wrong.");
-        new ValidRange<double>(double.Epsilon, double.MaxValue).Check(Math.Abs((double)right.Value), "size of the right answer", "A relative tolerance needs an answer that isn't 0.");
+        new ValidRange<double>(double.Epsilon, double.MaxValue).Check(Math.Abs((double)right.Value), "size of the right answer",
+            "A relative tolerance needs an answer that isn't 0.");
     }
 
     /// <summary>The question.</summary>
@@ -36,7 +38,8 @@ public sealed class Exercise<T> where T : struct, IQuantity
     /// <param name="answer">The answer with its unit, in any unit of its kind; none: not answered yet.</param>
     public ExerciseVerdict Check(T? answer = null)
     {
-        if (answer is not { } given) return new(Question, ExerciseState.Open, "Not answered yet. Put your answer between the brackets, with its unit.");
+        if (answer is not { } given) return new(Question, ExerciseState.Open,
+            "Not answered yet. Put your answer between the brackets, with its unit.");
         var ratio = (double)given.ToUnit(_right.Unit).Value / (double)_right.Value;
         if (Math.Abs(ratio - 1) <= _within) return new(Question, ExerciseState.Right, $"{given.Show(4)} it is.");
         var how = ratio switch

@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Record;
 
-/// <summary>The kind of value that a given takes, and how such a value is written: told before a notebook runs as well as by its own cell.</summary>
+/// <summary>The kind of value that a given takes, and how such a value is written: told before a notebook runs as well as by its own
+/// cell.</summary>
 public sealed class GivenKind
 {
     private GivenKind(Type type) => Type = type;
@@ -20,7 +21,8 @@ public sealed class GivenKind
         nameof(Int32) => "whole number",
         nameof(TemperatureDelta) => "temperature difference",
         nameof(AreaDensity) => "areal weight",
-        var name => string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}")),
+        var name => string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}"
+            : $"{char.ToLowerInvariant(c)}")),
     };
 
     /// <summary>The kind that a type of value is.</summary>
@@ -44,9 +46,11 @@ public sealed class GivenKind
         // A comma would be read over, as one between thousands: 3,5 bar as 35 bar.
         if (text.Contains(',', StringComparison.Ordinal)) return null;
         if (Type == typeof(GaugePressure)) return Pressure(text, UnitText.Gauge) is { } gauge ? GaugePressure.FromDifference(gauge) : null;
-        if (Type == typeof(AbsolutePressure)) return Pressure(text, UnitText.Absolute) is { Pascals: >= 0 } absolute ? AbsolutePressure.FromDifference(absolute) : null;
+        if (Type == typeof(AbsolutePressure)) return Pressure(text, UnitText.Absolute) is { Pascals: >= 0 } absolute
+            ? AbsolutePressure.FromDifference(absolute) : null;
         if (Type == typeof(double)) return UnitText.Number(text);
-        if (Type == typeof(int)) return int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) ? whole : null;
+        if (Type == typeof(int)) return int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole)
+            ? whole : null;
         return IsQuantity ? UnitText.Read(Type, text) : null;
     }
 
@@ -82,15 +86,18 @@ public sealed class GivenKind
         _ => ((IComparable)one).CompareTo(other),
     };
 
-    private static Pressure? Pressure(string text, string word) => UnitText.Without(text, word) is { } bare ? (Pressure?)UnitText.Read(typeof(Pressure), bare) : null;
+    private static Pressure? Pressure(string text, string word) => UnitText.Without(text, word) is { } bare
+        ? (Pressure?)UnitText.Read(typeof(Pressure), bare) : null;
 
     private string Reason(string text)
     {
         if (text.Contains(',', StringComparison.Ordinal)) return "decimals are written with a point, and nothing stands between thousands";
         if (!IsQuantity && !IsPressure) return $"that isn't {Article(Noun)}";
-        if (UnitText.Number(UnitText.Without(text, UnitText.Gauge) ?? UnitText.Without(text, UnitText.Absolute) ?? text) is not null) return "the unit is missing";
+        if (UnitText.Number(UnitText.Without(text, UnitText.Gauge) ?? UnitText.Without(text, UnitText.Absolute) ?? text)
+            is not null) return "the unit is missing";
         if (!IsPressure) return $"that isn't {Article(Noun)}";
-        if (Pressure($"{text} {UnitText.Gauge}", UnitText.Gauge) is not null) return "a pressure has to say whether it is gauge or absolute";
+        if (Pressure($"{text} {UnitText.Gauge}", UnitText.Gauge)
+            is not null) return "a pressure has to say whether it is gauge or absolute";
         if (Pressure(text, UnitText.Gauge) is not null) return "that is a gauge pressure, and an absolute one is wanted";
         return Pressure(text, UnitText.Absolute) is not { } absolute ? "that isn't a pressure"
             : absolute.Pascals < 0 ? "that is below vacuum"
@@ -98,7 +105,8 @@ public sealed class GivenKind
     }
 
     private string Wanted(object? own) =>
-        IsPressure ? $"Write a pressure with its unit and the word {(Type == typeof(GaugePressure) ? UnitText.Gauge : UnitText.Absolute)}, for example \"{Example(own)}\""
+        IsPressure ? "Write a pressure with its unit and the word "
+            + $"{(Type == typeof(GaugePressure) ? UnitText.Gauge : UnitText.Absolute)}, for example \"{Example(own)}\""
         : IsQuantity ? $"Write {Article(Noun)} with its unit, for example \"{Example(own)}\""
         : Type == typeof(double) || Type == typeof(int) ? $"Write {Article(Noun)}, for example \"{Example(own)}\""
         : "Change this value in the notebook itself; a value of this kind can't be given from outside";

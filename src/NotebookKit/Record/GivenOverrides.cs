@@ -3,7 +3,8 @@ using System.Collections.Concurrent;
 namespace NotebookKit.Record;
 
 /// <summary>
-/// Values that a run uses instead of a notebook's own givens, so that a notebook is also a study with parameters. Whoever runs the notebook makes them; the notebook hands
+/// Values that a run uses instead of a notebook's own givens, so that a notebook is also a study with parameters. Whoever runs the notebook
+/// makes them; the notebook hands
 /// them to its record, and they note which of them a given took.
 /// </summary>
 public sealed class GivenOverrides
@@ -34,7 +35,8 @@ public sealed class GivenOverrides
             var cut = assignment.IndexOf('=', StringComparison.Ordinal);
             var (name, text) = cut < 0 ? ("", "") : (assignment[..cut].Trim(), assignment[(cut + 1)..].Trim());
             if (name.Length == 0 || text.Length == 0 || assignment.Trim().AsSpan().ContainsAny('\n', '\r'))
-                throw new FormatException($"\"{assignment}\" isn't a given; write it as name=value with the unit, for example \"fill pressure=30 bar gauge\".");
+                throw new FormatException($"\"{assignment}\" isn't a given; write it as name=value with the unit, for example \"fill "
+                    + "pressure=30 bar gauge\".");
             if (texts.TryGetValue(name, out var before) && before != text)
                 throw new FormatException($"The given \"{name}\" is to be \"{before}\" and also \"{text}\"; give it one value.");
             texts[name] = text;
@@ -54,7 +56,9 @@ public sealed class GivenOverrides
     {
         ArgumentNullException.ThrowIfNull(names);
         if (Untaken.FirstOrDefault(n => names.Contains(n, StringComparer.OrdinalIgnoreCase)) is { } name)
-            throw new FormatException($"The given \"{name}\" was to be \"{_texts[name]}\", but no cell that ran states such a given, so the notebook ran on its own values. Correct the name, leave that given out, or make the notebook's record with session.Givens.");
+            throw new FormatException($"The given \"{name}\" was to be \"{_texts[name]}\", but no cell that ran states such a given, so "
+                + "the notebook ran on its own values. Correct the name, leave that given out, or make the notebook's record with "
+                + "session.Givens.");
     }
 
     /// <summary>The overriding value, or nothing where the given isn't overridden.</summary>

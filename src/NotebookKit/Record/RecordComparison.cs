@@ -7,7 +7,8 @@ namespace NotebookKit.Record;
 /// <param name="LookAgain">Decisions whose condition no longer holds.</param>
 /// <param name="ChangedDecisions">Decisions whose choice differs, were added or were dropped.</param>
 /// <param name="ChangedEvidence">Evidence whose fingerprint differs, or that was added or dropped.</param>
-/// <param name="RestsOnChanged">Requirements and decisions that rest, or rested before, on evidence that changed, or that no longer rest on what they rested on.</param>
+/// <param name="RestsOnChanged">Requirements and decisions that rest, or rested before, on evidence that changed, or that no longer rest on
+/// what they rested on.</param>
 public sealed record RecordComparison(
     IReadOnlyList<string> ChangedGivens,
     IReadOnlyList<string> Broken,
@@ -19,7 +20,8 @@ public sealed record RecordComparison(
 {
     /// <summary>Whether nothing changed and everything holds.</summary>
     public bool IsQuiet =>
-        ChangedGivens.Count + Broken.Count + Mended.Count + LookAgain.Count + ChangedDecisions.Count + ChangedEvidence.Count + RestsOnChanged.Count == 0;
+        ChangedGivens.Count + Broken.Count + Mended.Count + LookAgain.Count + ChangedDecisions.Count + ChangedEvidence.Count
+            + RestsOnChanged.Count == 0;
 
     /// <summary>Compares two records.</summary>
     /// <param name="earlier">The earlier one.</param>
@@ -30,7 +32,8 @@ public sealed record RecordComparison(
         ArgumentNullException.ThrowIfNull(earlier);
         ArgumentNullException.ThrowIfNull(later);
         foreach (var (which, record) in new[] { ("earlier", earlier), ("later", later) })
-            if (record.Flaw() is { } flaw) throw new FormatException($"The {which} record can't be compared: {flaw}. Export the record again from its notebook.");
+            if (record.Flaw() is { } flaw) throw new FormatException($"The {which} record can't be compared: {flaw}. Export the record "
+                + "again from its notebook.");
 
         var held = earlier.Requirements.ToDictionary(r => r.Name, r => r.Holds, StringComparer.Ordinal);
         var evidence = ChangesOf(earlier.Evidence, later.Evidence);
@@ -67,7 +70,8 @@ public sealed record RecordComparison(
 
     // What an entry rested on before counts too: leaving the evidence out must not make its change pass unseen.
     private static IEnumerable<string> Resting<T>(
-        string kind, IReadOnlyList<T> before, IReadOnlyList<T> after, Func<T, string> name, Func<T, IReadOnlyList<string>> restsOn, IReadOnlyCollection<string> changed)
+        string kind, IReadOnlyList<T> before, IReadOnlyList<T> after, Func<T, string> name, Func<T, IReadOnlyList<string>> restsOn,
+            IReadOnlyCollection<string> changed)
     {
         var old = before.ToDictionary(name, restsOn, StringComparer.Ordinal);
         foreach (var entry in after)
@@ -87,7 +91,8 @@ public sealed record RecordComparison(
         var now = after.ToDictionary(name, value, StringComparer.Ordinal);
         return
         [
-            .. after.Where(a => old.TryGetValue(name(a), out var was) && was != value(a)).Select(a => $"{name(a)}: {value(a)}, was {old[name(a)]}"),
+            .. after.Where(a => old.TryGetValue(name(a), out var was)
+                && was != value(a)).Select(a => $"{name(a)}: {value(a)}, was {old[name(a)]}"),
             .. after.Where(a => !old.ContainsKey(name(a))).Select(a => $"{name(a)}: {value(a)}, new"),
             .. before.Where(b => !now.ContainsKey(name(b))).Select(b => $"{name(b)}: dropped, was {value(b)}"),
         ];

@@ -14,7 +14,8 @@ public sealed record Requirement(string Name, string LiveValue, string Condition
     /// <summary>Whether two requirements say the same, evidence included.</summary>
     /// <param name="other">The other requirement.</param>
     public bool Equals(Requirement? other) =>
-        other is not null && (Name, LiveValue, Condition, Holds, Why) == (other.Name, other.LiveValue, other.Condition, other.Holds, other.Why)
+        other is not null && (Name, LiveValue, Condition, Holds, Why) == (other.Name, other.LiveValue, other.Condition, other.Holds,
+            other.Why)
         && RestsOn.SequenceEqual(other.RestsOn);
 
     /// <inheritdoc/>

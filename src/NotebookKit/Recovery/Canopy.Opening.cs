@@ -21,7 +21,8 @@ public sealed partial record Canopy
         var findings = new List<Finding>(Validate());
         InvalidDesignException.ThrowIfAny("Canopy", findings);
         Masses.Check(mass, "descending mass", "Give the empty mass.");
-        new ValidRange<Speed>(1.MetresPerSecond(), 150.MetresPerSecond()).Check(speed, "opening speed", "Fill times are published up to 152 m/s.");
+        new ValidRange<Speed>(1.MetresPerSecond(), 150.MetresPerSecond()).Check(speed, "opening speed",
+            "Fill times are published up to 152 m/s.");
         var air = CheckDensity(density);
         var (data, v, m) = (Data, speed.MetersPerSecond, mass.Kilograms);
         var exponent = growthExponent ?? data.GrowthExponent;
@@ -49,10 +50,17 @@ public sealed partial record Canopy
             Findings = findings,
             Working = new Working("Opening load",
             [
-                new("Fill time", @"t_f = \frac{n\,D_0}{v}", $"{data.FillConstant} × {NominalDiameter.Show(4)} / {speed.Show(4)}", $"{Digits.Round(fill, 4)} s", data.OpeningSource),
-                new("Load at infinite mass", @"F = C_x\,\frac{\rho v^2}{2}\,C_D S", $"{data.OpeningFactor} × {Digits.Round(0.5 * air * v * v, 4)} Pa × {Digits.Round(DragAreaHighM2, 4)} m²", $"{Digits.Round(infinite, 4)} N", data.OpeningSource),
-                new("Ballistic parameter", @"A = \frac{2\,m}{\rho\,C_D S\,v\,t_f}", $"2 × {Digits.Round(m, 4)} kg / ({Digits.Round(air, 4)} kg/m³ × {Digits.Round(DragAreaHighM2, 4)} m² × {Digits.Round(v, 4)} m/s × {Digits.Round(fill, 4)} s)", Digits.Round(parameter, 4), RecoveryLiterature.Pflanz),
-                new("Load at finite mass", @"F = X_1\,C_x\,\frac{\rho v^2}{2}\,C_D S", $"{Digits.Round(factor, 4)} × {Digits.Round(infinite, 4)} N", $"{Digits.Round(infinite * factor, 4)} N", RecoveryLiterature.Pflanz),
+                new("Fill time", @"t_f = \frac{n\,D_0}{v}", $"{data.FillConstant} × {NominalDiameter.Show(4)} / {speed.Show(4)}",
+                    $"{Digits.Round(fill, 4)} s", data.OpeningSource),
+                new("Load at infinite mass", @"F = C_x\,\frac{\rho v^2}{2}\,C_D S",
+                    $"{data.OpeningFactor} × {Digits.Round(0.5 * air * v * v, 4)} Pa × {Digits.Round(DragAreaHighM2, 4)} m²",
+                    $"{Digits.Round(infinite, 4)} N", data.OpeningSource),
+                new("Ballistic parameter", @"A = \frac{2\,m}{\rho\,C_D S\,v\,t_f}",
+                    $"2 × {Digits.Round(m, 4)} kg / ({Digits.Round(air, 4)} kg/m³ × {Digits.Round(DragAreaHighM2, 4)} m² × "
+                    + $"{Digits.Round(v, 4)} m/s × {Digits.Round(fill, 4)} s)", Digits.Round(parameter, 4), RecoveryLiterature.Pflanz),
+                new("Load at finite mass", @"F = X_1\,C_x\,\frac{\rho v^2}{2}\,C_D S",
+                    $"{Digits.Round(factor, 4)} × {Digits.Round(infinite, 4)} N", $"{Digits.Round(infinite * factor, 4)} N",
+                    RecoveryLiterature.Pflanz),
             ]),
         };
     }

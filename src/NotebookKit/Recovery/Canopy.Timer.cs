@@ -27,10 +27,13 @@ public sealed partial record Canopy
         var times = new ValidRange<Duration>(0.1.Seconds(), 120.Seconds());
         times.Check(timer, "timer", "Set it to the expected time of apogee.");
         times.Check(apogee, "time of apogee", "Take it from the flight.");
-        new ValidRange<Duration>((-5).Seconds(), 5.Seconds()).Check(timer - apogee, "timer less time of apogee", "Further off, the vehicle isn't flying free any more.");
-        new ValidRange<Duration>(0.01.Seconds(), 5.Seconds()).Check(spread, "spread of the opening", "Some 0.2 to 1 s for a timer started by the release.");
+        new ValidRange<Duration>((-5).Seconds(), 5.Seconds()).Check(timer - apogee, "timer less time of apogee",
+            "Further off, the vehicle isn't flying free any more.");
+        new ValidRange<Duration>(0.01.Seconds(), 5.Seconds()).Check(spread, "spread of the opening",
+            "Some 0.2 to 1 s for a timer started by the release.");
         new ValidRange<Speed>(Speed.Zero, 100.MetresPerSecond()).Check(sideways, "sideways speed at apogee", "Take it from the flight.");
-        if (allowed is { } limit) new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(limit, "load the gear takes", "The weakest of cord, pins and bulkhead.");
+        if (allowed is { } limit) new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(limit, "load the gear takes",
+            "The weakest of cord, pins and bulkhead.");
         var (mean, deviation) = ((timer - apogee).Seconds, spread.Seconds);
         var reach = Math.Abs(mean) + (3 * deviation);
         const int Rows = 121;
@@ -69,14 +72,17 @@ public sealed partial record Canopy
             Findings = findings,
             Working = new Working("Timed opening",
             [
-                new("Speed at opening, 95 % stay below", @"v = \sqrt{v_x^2 + (g\,\delta)^2}", $"√(({sideways.Show()})² + (9.807 m/s² × {Digits.Round(most)} s)²)", $"{Digits.Round(SpeedAt(most))} m/s", RecoveryLiterature.Goldstein),
+                new("Speed at opening, 95 % stay below", @"v = \sqrt{v_x^2 + (g\,\delta)^2}",
+                    $"√(({sideways.Show()})² + (9.807 m/s² × {Digits.Round(most)} s)²)", $"{Digits.Round(SpeedAt(most))} m/s",
+                    RecoveryLiterature.Goldstein),
                 .. hard.Working.Steps,
             ]),
         };
 
         // A canopy that opens at the very top meets some air nevertheless: walking pace is the least it is asked for.
         double SpeedAt(double offset) =>
-            Math.Max(1, Math.Sqrt((sideways.MetersPerSecond * sideways.MetersPerSecond) + (StandardConstants.Gravity * offset * StandardConstants.Gravity * offset)));
+            Math.Max(1, Math.Sqrt((sideways.MetersPerSecond * sideways.MetersPerSecond)
+                + (StandardConstants.Gravity * offset * StandardConstants.Gravity * offset)));
 
         double LoadAt(double offset) => Open(mass, Speed.FromMetersPerSecond(Math.Min(150, SpeedAt(offset))), density).FiniteMass.Newtons;
 

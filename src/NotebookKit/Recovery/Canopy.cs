@@ -5,7 +5,8 @@ using UnitsNet.Units;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>A canopy by its type and its constructed size. Source of its figures: T. W. Knacke, NWC TP 6575, 1991, tables 5-1 and 5-6.</summary>
+/// <summary>A canopy by its type and its constructed size. Source of its figures: T. W. Knacke, NWC TP 6575, 1991, tables 5-1 and
+/// 5-6.</summary>
 /// <param name="Type">Type of canopy.</param>
 /// <param name="NominalDiameter">Diameter of the circle that has the area of all its cloth; 0.1 to 30 m.</param>
 public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
@@ -19,7 +20,8 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     public int Count { get; init; } = 1;
 
     /// <summary>
-    /// A drag coefficient of one's own on the nominal area, from drop tests [-]; 0.2 to 1.2. The handbook's band where none is given. Figures
+    /// A drag coefficient of one's own on the nominal area, from drop tests [-]; 0.2 to 1.2. The handbook's band where none is given.
+    /// Figures
     /// of 1.5 and more that sellers quote are on another, smaller area.
     /// </summary>
     public double? DragCoefficient { get; init; }
@@ -61,7 +63,8 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     {
         var air = CheckDensity(density);
         Masses.Check(mass, "descending mass", "Give the empty mass.");
-        new ValidRange<Speed>(1.MetresPerSecond(), 30.MetresPerSecond()).Check(descent, "descent speed", "4 to 7 m/s is usual for a landing.");
+        new ValidRange<Speed>(1.MetresPerSecond(), 30.MetresPerSecond()).Check(descent, "descent speed",
+            "4 to 7 m/s is usual for a landing.");
         var speed = descent.MetersPerSecond;
         var area = 2 * mass.Kilograms * StandardConstants.Gravity / (air * speed * speed * CanopyData.For(type).DragLow);
         var diameter = Length.FromMeters(Math.Sqrt(4 * area / Math.PI));
@@ -72,7 +75,8 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (Diameters.Find(NominalDiameter, "nominal diameter of the canopy", "Measure the cloth laid flat.") is { } size) findings.Add(size);
+        if (Diameters.Find(NominalDiameter, "nominal diameter of the canopy", "Measure the cloth laid flat.")
+            is { } size) findings.Add(size);
         if (Count is < 1 or > 4) findings.Add(RecoveryFindings.NumberOfCanopiesOutOfRange(Count));
         if (DragCoefficient is { } drag && new ValidRange<double>(0.2, 1.2).Find(drag, "drag coefficient of the canopy",
             "It is on the nominal (constructed) area; figures of 1.5 and more are on another area.") is { } wrong)
@@ -80,7 +84,8 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
         return findings;
     }
 
-    /// <summary>Steady descent: speed as a band, energy at landing. Source: weight equals drag; drag coefficient of Knacke, table 5-1.</summary>
+    /// <summary>Steady descent: speed as a band, energy at landing. Source: weight equals drag; drag coefficient of Knacke, table
+    /// 5-1.</summary>
     /// <param name="mass">Mass that hangs from the canopy; 10 g to 500 kg.</param>
     /// <param name="density">Air density; 0.3 to 1.6 kg/m³, 1.225 kg/m³ where none is given.</param>
     /// <exception cref="InvalidDesignException">The canopy can't be computed; carries all findings.</exception>
@@ -106,22 +111,30 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
             Findings = warnings,
             Working = new Working("Descent speed",
             [
-                new("Nominal area", @"S_0 = \frac{\pi}{4} D_0^2", $"π/4 × ({NominalDiameter.Show(4)})²" + (Count > 1 ? $", {Count} canopies, cluster factor {ClusterFactor}" : ""), NominalArea.Show(AreaUnit.SquareMeter, 4), RecoveryLiterature.Knacke),
+                new("Nominal area", @"S_0 = \frac{\pi}{4} D_0^2",
+                    $"π/4 × ({NominalDiameter.Show(4)})²" + (Count > 1 ? $", {Count} canopies, cluster factor {ClusterFactor}" : ""),
+                    NominalArea.Show(AreaUnit.SquareMeter, 4), RecoveryLiterature.Knacke),
                 new("Descent speed, fastest", @"v = \sqrt{\frac{2\,m\,g}{\rho\,C_D\,S_0}}",
-                    $"√(2 × {mass.Show(MassUnit.Kilogram, 4)} × 9.807 m/s² / ({Digits.Round(air, 4)} kg/m³ × {Digits.Round(DragAreaLowM2, 4)} m²))",
+                    $"√(2 × {mass.Show(MassUnit.Kilogram, 4)} × 9.807 m/s² / ({Digits.Round(air, 4)} kg/m³ × "
+                        + $"{Digits.Round(DragAreaLowM2, 4)} m²))",
                     Speed.FromMetersPerSecond(fast).Show(4), Data.DragSource),
-                new("Energy at landing", @"E = \frac{m\,v^2}{2}", $"{mass.Show(MassUnit.Kilogram, 4)} × ({Speed.FromMetersPerSecond(fast).Show(4)})² / 2", Energy.FromJoules(0.5 * mass.Kilograms * fast * fast).Show(), RecoveryLiterature.Goldstein),
+                new("Energy at landing", @"E = \frac{m\,v^2}{2}",
+                    $"{mass.Show(MassUnit.Kilogram, 4)} × ({Speed.FromMetersPerSecond(fast).Show(4)})² / 2",
+                    Energy.FromJoules(0.5 * mass.Kilograms * fast * fast).Show(), RecoveryLiterature.Goldstein),
             ]),
         };
     }
 
-    internal string Describe() => $"{(Count > 1 ? $"{Count} " : "a ")}{NominalDiameter.Show(LengthUnit.Meter)} {Words()} {(Count > 1 ? "canopies" : "canopy")}";
+    internal string Describe() => $"{(Count > 1 ? $"{Count} " : "a ")}{NominalDiameter.Show(LengthUnit.Meter)} {Words()} "
+        + $"{(Count > 1 ? "canopies" : "canopy")}";
 
     private static double Terminal(double massKg, double densityKgM3, double dragAreaM2) =>
         Math.Sqrt(2 * massKg * StandardConstants.Gravity / (densityKgM3 * dragAreaM2));
 
     private static double CheckDensity(Density? density) => Densities.Check(
-        density ?? 1.225.KilogramsPerCubicMetre(), "air density", "It is 1.225 kg/m³ at sea level and a third of that at 10 km.").KilogramsPerCubicMeter;
+        density ?? 1.225.KilogramsPerCubicMetre(), "air density",
+            "It is 1.225 kg/m³ at sea level and a third of that at 10 km.").KilogramsPerCubicMeter;
 
-    private string Words() => string.Concat(Type.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+    private string Words() => string.Concat(Type.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}"
+        : $"{char.ToLowerInvariant(c)}"));
 }

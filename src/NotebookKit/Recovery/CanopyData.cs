@@ -11,7 +11,8 @@ namespace NotebookKit.Recovery;
 /// <param name="DragSource">Where the drag coefficient comes from.</param>
 /// <param name="OpeningSource">Where the opening figures come from.</param>
 public sealed record CanopyData(
-    double DragLow, double DragHigh, double OpeningFactor, double FillConstant, double GrowthExponent, Source DragSource, Source OpeningSource)
+    double DragLow, double DragHigh, double OpeningFactor, double FillConstant, double GrowthExponent, Source DragSource,
+        Source OpeningSource)
 {
     /// <summary>The handbook's figures for a type.</summary>
     /// <param name="type">Type of canopy.</param>

@@ -5,7 +5,8 @@ using UnitsNet.Units;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>Pull of a cord that stops two parting masses. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics (unverified).</summary>
+/// <summary>Pull of a cord that stops two parting masses. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics
+/// (unverified).</summary>
 public sealed record CordResult : IResult
 {
     /// <inheritdoc/>
@@ -44,7 +45,8 @@ public sealed record CordResult : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Cord between two free masses",
-        ["The cord is a linear spring without mass or damping; both ends are free.", "The pull is along the line of flight of the two halves."],
+        ["The cord is a linear spring without mass or damping; both ends are free.",
+            "The pull is along the line of flight of the two halves."],
         "Stretch within what the cord takes elastically.",
         [RecoveryLiterature.Goldstein]);
 

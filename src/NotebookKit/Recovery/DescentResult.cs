@@ -38,14 +38,16 @@ public sealed record DescentResult : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Steady descent",
-        ["Weight equals drag; no gusts, no oscillation, no glide.", "The drag coefficient is on the nominal area and spans the handbook's band."],
+        ["Weight equals drag; no gusts, no oscillation, no glide.",
+            "The drag coefficient is on the nominal area and spans the handbook's band."],
         "Canopies of 0.1 to 30 m at descent speeds of some metres a second.",
         [RecoveryLiterature.Knacke, RecoveryLiterature.GentleLanding]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Descent speed", Slowest.CompareTo(Fastest) == 0 ? Fastest.Show(SpeedUnit.MeterPerSecond) : $"{Slowest.Show(SpeedUnit.MeterPerSecond)} to {Fastest.Show(SpeedUnit.MeterPerSecond)}"),
+        new("Descent speed", Slowest.CompareTo(Fastest) == 0 ? Fastest.Show(SpeedUnit.MeterPerSecond)
+            : $"{Slowest.Show(SpeedUnit.MeterPerSecond)} to {Fastest.Show(SpeedUnit.MeterPerSecond)}"),
         new("Energy at landing", LandingEnergy.Show(), $"{Mass.Show()} at {Fastest.Show()}"),
     ];
 }

@@ -14,7 +14,8 @@ public static class OpeningForce
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public static double FiniteMassFactor(double ballisticParameter, double growthExponent)
     {
-        var a = new ValidRange<double>(0.001, 1e6).Check(ballisticParameter, "ballistic parameter A", "It compares the body's mass with the air the canopy meets while filling.");
+        var a = new ValidRange<double>(0.001, 1e6).Check(ballisticParameter, "ballistic parameter A",
+            "It compares the body's mass with the air the canopy meets while filling.");
         var j = new ValidRange<double>(0.5, 3).Check(growthExponent, "growth exponent j", "Two for solid cloth, one for ribbons.");
         var y = j * (j + 1) / (j + 2);
         var peak = Math.Pow(a * y, 1 / (j + 1));

@@ -53,8 +53,11 @@ public sealed record OpeningResult : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Opening load with finite mass",
-        ["Horizontal stretch-out, no gravity while it fills.", "Drag area grows with a power of time; fill time by a fixed number of diameters travelled.", "No snatch of the lines, no slack cord."],
-        "The fill constant is published for 46 to 152 m/s; slower openings are an extrapolation. Opening at twice the speed makes four times the load.",
+        ["Horizontal stretch-out, no gravity while it fills.",
+            "Drag area grows with a power of time; fill time by a fixed number of diameters travelled.",
+            "No snatch of the lines, no slack cord."],
+        "The fill constant is published for 46 to 152 m/s; slower openings are an extrapolation. Opening at twice the speed makes four "
+            + "times the load.",
         [RecoveryLiterature.Knacke, RecoveryLiterature.Pflanz]);
 
     /// <inheritdoc/>

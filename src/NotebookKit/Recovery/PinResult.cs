@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>Shear pins against the loads of flight and of separation. Source: direct shear, J. M. Gere, Mechanics of Materials (unverified).</summary>
+/// <summary>Shear pins against the loads of flight and of separation. Source: direct shear, J. M. Gere, Mechanics of Materials
+/// (unverified).</summary>
 public sealed record PinResult : IResult
 {
     /// <inheritdoc/>

@@ -6,7 +6,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Recovery;
 
 /// <summary>
-/// The recovery gear of one vehicle as strength: what the weakest of cord, anchor and pins allows the canopy to pull. Source: the results of its parts;
+/// The recovery gear of one vehicle as strength: what the weakest of cord, anchor and pins allows the canopy to pull. Source: the results
+/// of its parts;
 /// the factor of two is common practice, no source.
 /// </summary>
 public sealed record RecoveryCheck : IResult
@@ -48,7 +49,8 @@ public sealed record RecoveryCheck : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Recovery gear as strength",
-        ["The weakest of cord and anchor sets what the canopy may pull.", "Cord and pins are judged by their own results.", $"A factor of {RequiredFactor} on every load (common practice, no source)."],
+        ["The weakest of cord and anchor sets what the canopy may pull.", "Cord and pins are judged by their own results.",
+            $"A factor of {RequiredFactor} on every load (common practice, no source)."],
         "As the results of its parts.",
         [RecoveryLiterature.Goldstein, RecoveryLiterature.Gere]);
 
@@ -75,13 +77,17 @@ public sealed record RecoveryCheck : IResult
         new("Cord breaks at", CordStrength.Show(ForceUnit.Newton), $"pull as the halves part {Cord.Peak.Show(ForceUnit.Newton)}"),
         new("Anchor gives way at", Gear.Anchor.Show(ForceUnit.Newton), "pulled on the bench"),
         new("Opening load allowed", AllowedLoad.Show(ForceUnit.Newton), $"weaker of cord and anchor over {RequiredFactor}"),
-        new("Pins", Pins is null ? "none" : Pins.All.Show(ForceUnit.Newton), Pins is null ? "" : $"flight puts {Pins.FlightLoad.Show(ForceUnit.Newton)} on them, {Pins.Separating.Show(ForceUnit.Newton)} part them"),
+        new("Pins", Pins is null ? "none" : Pins.All.Show(ForceUnit.Newton),
+            Pins is null ? "" : $"flight puts {Pins.FlightLoad.Show(ForceUnit.Newton)} on them, "
+            + $"{Pins.Separating.Show(ForceUnit.Newton)} part them"),
     ];
 
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Opening load allowed", @"F = \frac{\min(F_{cord},\ F_{anchor})}{2}", $"min({CordStrength.Show(4)}, {Gear.Anchor.Show(4)}) / {RequiredFactor}", AllowedLoad.Show(4), Source.CommonPractice("factor of two on recovery gear")),
+        new("Opening load allowed", @"F = \frac{\min(F_{cord},\ F_{anchor})}{2}",
+            $"min({CordStrength.Show(4)}, {Gear.Anchor.Show(4)}) / {RequiredFactor}", AllowedLoad.Show(4),
+            Source.CommonPractice("factor of two on recovery gear")),
         .. Cord.Working.Steps,
         .. Pins?.Working.Steps ?? [],
     ]);

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>What brings a vehicle down and what holds it together meanwhile: canopy, cord, anchor, pins. Source: the models of its parts.</summary>
+/// <summary>What brings a vehicle down and what holds it together meanwhile: canopy, cord, anchor, pins. Source: the models of its
+/// parts.</summary>
 public sealed record RecoveryGear
 {
     /// <summary>The canopy that hangs from the gear.</summary>
@@ -34,7 +35,8 @@ public sealed record RecoveryGear
     public RecoveryCheck Check()
     {
         InvalidDesignException.ThrowIfAny("Recovery gear", Canopy.Validate());
-        new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(Anchor, "load the anchor takes", "Pull the finished bulkhead, eye and knot on the bench.");
+        new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(Anchor, "load the anchor takes",
+            "Pull the finished bulkhead, eye and knot on the bench.");
         return new(this, Cord.Snatch(Front, Rear, Apart), Joint?.Check());
     }
 }

@@ -24,8 +24,10 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
     {
         var findings = new List<Finding>();
         if (Count is < 1 or > 12) findings.Add(RecoveryFindings.NumberOfPinsOutOfRange(Count));
-        if (new ValidRange<Length>(0.5.Millimetres(), 10.Millimetres()).Find(Diameter, "pin diameter", "Take the root of a thread.") is { } size) findings.Add(size);
-        if (new ValidRange<Pressure>(Pressure.FromMegapascals(5), Pressure.FromMegapascals(500)).Find(ShearStrength, "shear strength of the pin", "Nylon is near 60 MPa.") is { } strength)
+        if (new ValidRange<Length>(0.5.Millimetres(), 10.Millimetres()).Find(Diameter, "pin diameter", "Take the root of a thread.")
+            is { } size) findings.Add(size);
+        if (new ValidRange<Pressure>(Pressure.FromMegapascals(5), Pressure.FromMegapascals(500)).Find(ShearStrength,
+            "shear strength of the pin", "Nylon is near 60 MPa.") is { } strength)
             findings.Add(strength);
         return findings;
     }
@@ -36,7 +38,8 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
     /// <param name="pistonBore">Bore of the compartment that is pressurised to part the joint; 5 mm to 1 m.</param>
     /// <param name="separating">Force of the charge, spring or piston that separates the joint; 0 to 1 MN.</param>
     /// <param name="dragSeparation">Force by which drag pulls the joint apart at its worst; 0 to 1 MN.</param>
-    /// <param name="trapped">Pressure of air trapped in the compartment as the outside thins; 0 to 1 bar. A small vent hole takes it to none.</param>
+    /// <param name="trapped">Pressure of air trapped in the compartment as the outside thins; 0 to 1 bar. A small vent hole takes it to
+    /// none.</param>
     /// <exception cref="InvalidDesignException">The pins can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public PinResult Check(Length pistonBore, Force separating, Force? dragSeparation = null, GaugePressure? trapped = null)
@@ -66,8 +69,10 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
             Findings = findings,
             Working = new Working("Shear pins",
             [
-                new("Shear of one pin", @"F = \frac{\pi}{4} d^2 \tau", $"π/4 × ({Diameter.Show(4)})² × {ShearStrength.Show(4)}", Each.Show(4), RecoveryLiterature.Gere),
-                new("Pressure to shear all", @"p = \frac{n\,F}{\frac{\pi}{4} D^2}", $"{All.Show(4)} over a bore of {pistonBore.Show(4)}", $"{Digits.Round(All.Newtons / area / 1000, 4)} kPa gauge", RecoveryLiterature.Gere),
+                new("Shear of one pin", @"F = \frac{\pi}{4} d^2 \tau", $"π/4 × ({Diameter.Show(4)})² × {ShearStrength.Show(4)}",
+                    Each.Show(4), RecoveryLiterature.Gere),
+                new("Pressure to shear all", @"p = \frac{n\,F}{\frac{\pi}{4} D^2}", $"{All.Show(4)} over a bore of {pistonBore.Show(4)}",
+                    $"{Digits.Round(All.Newtons / area / 1000, 4)} kPa gauge", RecoveryLiterature.Gere),
             ]),
         };
     }

@@ -4,8 +4,10 @@ using UnitsNet;
 
 namespace NotebookKit.Recovery;
 
-/// <summary>The cord between two halves that come apart. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics (unverified).</summary>
-/// <param name="Stiffness">Pull per stretch of its whole length; 10 N/m to 1 MN/m. For a cord of given stretch at break: breaking load over stretch.</param>
+/// <summary>The cord between two halves that come apart. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics
+/// (unverified).</summary>
+/// <param name="Stiffness">Pull per stretch of its whole length; 10 N/m to 1 MN/m. For a cord of given stretch at break: breaking load over
+/// stretch.</param>
 /// <param name="BreakingLoad">Load at which it or its knot breaks, knots taking half of the cord's own; 1 N to 100 kN.</param>
 public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
 {
@@ -19,7 +21,8 @@ public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
         [
             new ValidRange<ForcePerLength>(ForcePerLength.FromNewtonsPerMeter(10), ForcePerLength.FromNewtonsPerMeter(1e6))
                 .Find(Stiffness, "cord stiffness", "Divide breaking load by the stretch at break."),
-            new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Find(BreakingLoad, "breaking load of the cord", "Pull a sample with its knot."),
+            new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Find(BreakingLoad, "breaking load of the cord",
+                "Pull a sample with its knot."),
         ];
         return findings.OfType<Finding>().ToArray();
     }
@@ -36,7 +39,8 @@ public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
         var masses = new ValidRange<Mass>(1.Grams(), 500.Kilograms());
         masses.Check(one, "mass on one end of the cord", "Weigh both halves.");
         masses.Check(other, "mass on the other end of the cord", "Weigh both halves.");
-        new ValidRange<Speed>(0.1.MetresPerSecond(), 100.MetresPerSecond()).Check(apart, "speed of separation", "Some 5 to 15 m/s is usual.");
+        new ValidRange<Speed>(0.1.MetresPerSecond(), 100.MetresPerSecond()).Check(apart, "speed of separation",
+            "Some 5 to 15 m/s is usual.");
         var (m1, m2, v, k) = (one.Kilograms, other.Kilograms, apart.MetersPerSecond, Stiffness.NewtonsPerMeter);
         var reduced = m1 * m2 / (m1 + m2);
         var peak = v * Math.Sqrt(k * reduced);
@@ -56,9 +60,15 @@ public sealed record ShockCord(ForcePerLength Stiffness, Force BreakingLoad)
             Findings = findings,
             Working = new Working("Cord",
             [
-                new("Reduced mass", @"\mu = \frac{m_1\,m_2}{m_1 + m_2}", $"{Digits.Round(m1, 4)} kg × {Digits.Round(m2, 4)} kg / {Digits.Round(m1 + m2, 4)} kg", $"{Digits.Round(reduced, 4)} kg", RecoveryLiterature.Goldstein),
-                new("Peak pull", @"F = \Delta v\,\sqrt{k\,\mu}", $"{Digits.Round(v, 4)} m/s × √({Digits.Round(k, 4)} N/m × {Digits.Round(reduced, 4)} kg)", $"{Digits.Round(peak, 4)} N", RecoveryLiterature.Goldstein),
-                new("Stretch", @"x = \Delta v\,\sqrt{\mu/k}", $"{Digits.Round(v, 4)} m/s × √({Digits.Round(reduced, 4)} kg / {Digits.Round(k, 4)} N/m)", Length.FromMeters(stretch).Show(), RecoveryLiterature.Goldstein),
+                new("Reduced mass", @"\mu = \frac{m_1\,m_2}{m_1 + m_2}",
+                    $"{Digits.Round(m1, 4)} kg × {Digits.Round(m2, 4)} kg / {Digits.Round(m1 + m2, 4)} kg",
+                    $"{Digits.Round(reduced, 4)} kg", RecoveryLiterature.Goldstein),
+                new("Peak pull", @"F = \Delta v\,\sqrt{k\,\mu}",
+                    $"{Digits.Round(v, 4)} m/s × √({Digits.Round(k, 4)} N/m × {Digits.Round(reduced, 4)} kg)",
+                    $"{Digits.Round(peak, 4)} N", RecoveryLiterature.Goldstein),
+                new("Stretch", @"x = \Delta v\,\sqrt{\mu/k}",
+                    $"{Digits.Round(v, 4)} m/s × √({Digits.Round(reduced, 4)} kg / {Digits.Round(k, 4)} N/m)",
+                    Length.FromMeters(stretch).Show(), RecoveryLiterature.Goldstein),
             ]),
         };
     }

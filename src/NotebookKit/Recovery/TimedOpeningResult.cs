@@ -38,7 +38,8 @@ public sealed record TimedOpeningResult : IResult
     /// <summary>Load that 19 of 20 openings stay below.</summary>
     public required Force LoadAt95Percent { get; init; }
 
-    /// <summary>The same opening's load at infinite mass: the upper bound, to make the gear for where the speed is below the published range.</summary>
+    /// <summary>The same opening's load at infinite mass: the upper bound, to make the gear for where the speed is below the published
+    /// range.</summary>
     public required Force UpperBoundAt95Percent { get; init; }
 
     /// <summary>Load the recovery gear takes; none where none was given.</summary>
@@ -63,7 +64,8 @@ public sealed record TimedOpeningResult : IResult
     public ModelCard Model { get; } = new(
         "Opening by a timer",
         [
-            "Near apogee the vehicle flies free: its vertical speed is g times the offset, its sideways speed stays. Drag, left out, lowers the late speed.",
+            "Near apogee the vehicle flies free: its vertical speed is g times the offset, its sideways speed stays. Drag, left out, "
+                + "lowers the late speed.",
             "Opening against apogee is normally distributed.",
             "Load by the opening model at that speed.",
         ],
@@ -73,11 +75,14 @@ public sealed record TimedOpeningResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Expected load", ExpectedLoad.Show(), $"timer {Timer.Show(DurationUnit.Second)}, top at {Apogee.Show(DurationUnit.Second)} ± {Spread.Show(DurationUnit.Second)}"),
+        new("Expected load", ExpectedLoad.Show(), $"timer {Timer.Show(DurationUnit.Second)}, top at {Apogee.Show(DurationUnit.Second)} ± "
+            + $"{Spread.Show(DurationUnit.Second)}"),
         new("95 % stay below", LoadAt95Percent.Show()),
-        new("Upper bound of it, infinite mass", UpperBoundAt95Percent.Show(), "make the gear for it where the fill time is an extrapolation"),
+        new("Upper bound of it, infinite mass", UpperBoundAt95Percent.Show(),
+            "make the gear for it where the fill time is an extrapolation"),
         .. ChanceOfExceeding is { } chance && Allowed is { } allowed
-            ? new ResultLine[] { new("Chance of too much", chance.Percent < 0.01 ? "below 0.01 %" : chance.Show(2), $"above {allowed.Show()}") }
+            ? new ResultLine[] { new("Chance of too much", chance.Percent < 0.01 ? "below 0.01 %" : chance.Show(2),
+                $"above {allowed.Show()}") }
             : [],
     ];
 }

@@ -3,10 +3,12 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels;
 
-/// <summary>All that propulsion and filling need to know of a vessel: how much it holds, how wide it is, what it may be filled to and what that rests on.</summary>
+/// <summary>All that propulsion and filling need to know of a vessel: how much it holds, how wide it is, what it may be filled to and what
+/// that rests on.</summary>
 public sealed record Chamber
 {
-    /// <summary>A chamber with a rated pressure that is stated by hand; a rating makes a predicted one, a proved vessel a proved one.</summary>
+    /// <summary>A chamber with a rated pressure that is stated by hand; a rating makes a predicted one, a proved vessel a proved
+    /// one.</summary>
     /// <param name="volume">Internal volume; above 0.</param>
     /// <param name="bore">Internal diameter; above 0.</param>
     /// <param name="ratedPressure">Highest pressure it may be filled to; above 0.</param>
@@ -51,7 +53,8 @@ public sealed record Chamber
     }
 
     /// <summary>
-    /// Highest pressure it is expected ever to see over the rated one [-], as its rule set has it; 1 to 1.5, 1.05 unless given (common practice, no source).
+    /// Highest pressure it is expected ever to see over the rated one [-], as its rule set has it; 1 to 1.5, 1.05 unless given (common
+    /// practice, no source).
     /// </summary>
     public double Overshoot { get; init; } = 1.05;
 
@@ -61,7 +64,8 @@ public sealed record Chamber
     /// <summary>The rating or the proof behind it, in words; empty where it is stated.</summary>
     public string Reference { get; private set; } = "";
 
-    /// <summary>Highest pressure it is expected ever to see (MEOP): rated pressure with regulator creep and warming. Source: the rule set's overshoot.</summary>
+    /// <summary>Highest pressure it is expected ever to see (MEOP): rated pressure with regulator creep and warming. Source: the rule set's
+    /// overshoot.</summary>
     public GaugePressure MaximumExpectedPressure => RatedPressure * Overshoot;
 
     /// <summary>What the rated pressure rests on, for a line of a result: "predicted: Curlew by club rule; not proved".</summary>

@@ -11,7 +11,8 @@ internal static class VesselSources
 
     public static Source Chamis { get; } = new("Chamis", "NASA TM-83320", 1983);
 
-    public static Source Netting { get; } = new("Evans and Gibson", "Composite angle ply laminates and netting analysis, Proc. R. Soc. A 458", 2002);
+    public static Source Netting { get; } = new("Evans and Gibson",
+        "Composite angle ply laminates and netting analysis, Proc. R. Soc. A 458", 2002);
 
     public static Source Braiding { get; } = new("Du and Popper", "J. Text. Inst. 85", 1994, "p. 316", SourceKind.Unverified);
 
@@ -19,17 +20,21 @@ internal static class VesselSources
 
     public static Source ThickWall { get; } = new("Shigley", "Mechanical Engineering Design", null, "thick-walled cylinders (Lamé)");
 
-    public static Source Plates { get; } = new("Timoshenko and Woinowsky-Krieger", "Theory of Plates and Shells, 2nd ed.", 1959, "§16, §17", SourceKind.Unverified);
+    public static Source Plates { get; } = new("Timoshenko and Woinowsky-Krieger", "Theory of Plates and Shells, 2nd ed.", 1959,
+        "§16, §17", SourceKind.Unverified);
 
     public static Source Domes { get; } = new("Roark", "Formulas for Stress and Strain", null, "membrane shells of revolution");
 
-    public static Source ShearLag { get; } = new("Volkersen", "Luftfahrtforschung 15", 1938, "as reviewed by da Silva et al., Int. J. Adhes. Adhes. 29, 2009");
+    public static Source ShearLag { get; } = new("Volkersen", "Luftfahrtforschung 15", 1938,
+        "as reviewed by da Silva et al., Int. J. Adhes. Adhes. 29, 2009");
 
     public static Source TubeGrowth { get; } = new("Timoshenko; Roark", "closed thin cylinder", null);
 
-    public static Source TubeCurve { get; } = new("Soden, Hinton and Kaddour", "Compos. Sci. Technol. 58", 1998, "shear curve of E-glass/MY750");
+    public static Source TubeCurve { get; } = new("Soden, Hinton and Kaddour", "Compos. Sci. Technol. 58", 1998,
+        "shear curve of E-glass/MY750");
 
     public static Source Equilibrium { get; } = new("", "balance of forces on a closed cylinder", null);
 
-    public static Source Delivered { get; } = new("Cox and Flanagan", "Handbook of Analytical Methods for Textile Composites, NASA CR-4750", 1997, "§3.4.2");
+    public static Source Delivered { get; } = new("Cox and Flanagan",
+        "Handbook of Analytical Methods for Textile Composites, NASA CR-4750", 1997, "§3.4.2");
 }

@@ -20,8 +20,10 @@ public class FillBenchmarks
     };
 
     private static readonly PadFill WithWall = Plain with { Heat = FillHeat.Wall };
-    private static readonly PadFill RealFromCylinder = WithWall with { Properties = GasProperties.Real, Cylinder = new("A", 10.Litres(), 200.BarGauge()) };
-    private static readonly Vent Abort = new() { Chamber = Plain.Chamber, Restrictor = new Orifice(1.Millimetres(), 0.8), From = 40.BarGauge(), WaterFraction = 32.Percent() };
+    private static readonly PadFill RealFromCylinder = WithWall
+        with { Properties = GasProperties.Real, Cylinder = new("A", 10.Litres(), 200.BarGauge()) };
+    private static readonly Vent Abort = new() { Chamber = Plain.Chamber, Restrictor = new Orifice(1.Millimetres(), 0.8),
+        From = 40.BarGauge(), WaterFraction = 32.Percent() };
 
     [Benchmark]
     public FillResult ClosedForms() => Plain.Run();

@@ -13,7 +13,8 @@ internal static class BenchmarkVehicle
         "Trainer",
         new FinnedBody(
             [Nose.TangentOgive(210.Millimetres(), 70.Millimetres()), new BodyTube(1.39.Metres(), 70.Millimetres())],
-            [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 90.Millimetres(), 60.Millimetres(), 2.Millimetres(), 1.46.Metres()) with { Cant = 0.2.Degrees() }]),
+            [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 90.Millimetres(), 60.Millimetres(), 2.Millimetres(), 1.46.Metres())
+                with { Cant = 0.2.Degrees() }]),
         new MassBudget(
         [
             new("vessel", 520.Grams(), 1.12.Metres()) { Extent = 0.9.Metres(), Diameter = 70.Millimetres() },
@@ -33,7 +34,8 @@ internal static class BenchmarkVehicle
         "Lifter",
         new FinnedBody(
             [Nose.Cone(90.Millimetres(), 90.Millimetres()), new BodyTube(1.15.Metres(), 90.Millimetres())],
-            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(), 1.05.Metres())]),
+            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(),
+                1.05.Metres())]),
         new MassBudget(
         [
             new("vessel", 800.Grams(), 0.7.Metres()) { Extent = 1.0.Metres(), Diameter = 90.Millimetres() },

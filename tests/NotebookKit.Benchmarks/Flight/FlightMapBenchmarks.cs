@@ -17,12 +17,14 @@ public class FlightMapBenchmarks
     /// <summary>Water fraction and throat.</summary>
     [Benchmark]
     public double Map_of_water_and_throat() =>
-        new FlightMap(_flight, MapAxis.WaterFraction(2.Percent(), 70.Percent()), MapAxis.Throat(6.Millimetres(), 24.Millimetres())).Compute().Apogee[1800];
+        new FlightMap(_flight, MapAxis.WaterFraction(2.Percent(), 70.Percent()),
+            MapAxis.Throat(6.Millimetres(), 24.Millimetres())).Compute().Apogee[1800];
 
     /// <summary>Water fraction and pressure.</summary>
     [Benchmark]
     public double Map_of_water_and_pressure() =>
-        new FlightMap(_flight, MapAxis.WaterFraction(2.Percent(), 70.Percent()), MapAxis.Pressure(5.BarGauge(), 40.BarGauge())).Compute().Apogee[1800];
+        new FlightMap(_flight, MapAxis.WaterFraction(2.Percent(), 70.Percent()),
+            MapAxis.Pressure(5.BarGauge(), 40.BarGauge())).Compute().Apogee[1800];
 
     /// <summary>Best water fraction.</summary>
     [Benchmark]

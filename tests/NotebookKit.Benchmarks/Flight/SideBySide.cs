@@ -32,6 +32,7 @@ internal static class SideBySide
         }
 
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{{\"apogee\": {peak.ApogeeMetres:R}, \"time\": {peak.ApogeeSeconds:R}, \"evaluations\": {peak.Evaluations}, \"microseconds\": {best:F3}}}"));
+            $"{{\"apogee\": {peak.ApogeeMetres:R}, \"time\": {peak.ApogeeSeconds:R}, \"evaluations\": {peak.Evaluations}, "
+                + $"\"microseconds\": {best:F3}}}"));
     }
 }

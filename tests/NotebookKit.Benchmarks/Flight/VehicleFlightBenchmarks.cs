@@ -5,7 +5,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Benchmarks.Flight;
 
 /// <summary>
-/// One flight of a vehicle. Budgets on one core: three degrees of freedom to the ground 300 µs; six to the top 3 ms, to the ground 10 ms; no
+/// One flight of a vehicle. Budgets on one core: three degrees of freedom to the ground 300 µs; six to the top 3 ms, to the ground 10 ms;
+/// no
 /// allocation in the step loop.
 /// </summary>
 [MemoryDiagnoser]
@@ -13,7 +14,8 @@ public class VehicleFlightBenchmarks
 {
     private readonly FlightNumbers _numbers = BenchmarkVehicle.Trainer.Numbers(BenchmarkVehicle.Site);
     private readonly VehicleNumbers _sixDegrees = BenchmarkVehicle.Trainer.SixDegrees();
-    private readonly FlightNumbers _bare = (BenchmarkVehicle.Trainer with { Canopy = null, Deployment = Deployment.None }).Numbers(BenchmarkVehicle.Site);
+    private readonly FlightNumbers _bare = (BenchmarkVehicle.Trainer
+        with { Canopy = null, Deployment = Deployment.None }).Numbers(BenchmarkVehicle.Site);
 
     /// <summary>Three degrees of freedom to the ground, nothing recorded, relative tolerance 1e-6.</summary>
     [Benchmark(Baseline = true)]
@@ -21,7 +23,8 @@ public class VehicleFlightBenchmarks
 
     /// <summary>Six degrees of freedom to the top, then a canopy to the ground.</summary>
     [Benchmark]
-    public double Six_degrees_to_the_top_and_canopy_to_the_ground() => FlightRun.Fly(_numbers, _sixDegrees, FlightAccuracy.Fast).LandingTime;
+    public double Six_degrees_to_the_top_and_canopy_to_the_ground()
+        => FlightRun.Fly(_numbers, _sixDegrees, FlightAccuracy.Fast).LandingTime;
 
     /// <summary>Six degrees of freedom all the way to the ground, without canopy.</summary>
     [Benchmark]

@@ -10,7 +10,8 @@ namespace NotebookKit.Benchmarks.Vessels;
 public class PartEvidenceBenchmarks
 {
     private readonly PredictedPart[] _parts =
-        [.. Enumerable.Range(0, 8).Select(k => new PredictedPart($"part {k}", (150 + 10 * k).BarGauge()) { Stressed = k == 0 ? Volume.FromCubicCentimeters(400) : null })];
+        [.. Enumerable.Range(0, 8).Select(k => new PredictedPart($"part {k}",
+            (150 + 10 * k).BarGauge()) { Stressed = k == 0 ? Volume.FromCubicCentimeters(400) : null })];
 
     private PartEvidence _evidence = null!;
     private PartLearning _learning = null!;
@@ -26,7 +27,8 @@ public class PartEvidenceBenchmarks
         _options =
         [
             new("proof", Duration.FromHours(2), _parts) { Proof = 90.BarGauge() }, new("burst of a twin", Duration.FromHours(12), _parts),
-            new("burst of an end", Duration.FromHours(4), [_parts[1]]), new("burst of two ends", Duration.FromHours(6), [_parts[1], _parts[2]]),
+            new("burst of an end", Duration.FromHours(4), [_parts[1]]),
+                new("burst of two ends", Duration.FromHours(6), [_parts[1], _parts[2]]),
         ];
     }
 

@@ -13,9 +13,12 @@ public class VesselBenchmarks
     private static readonly MaterialLibrary Stock = MaterialLibrary.Typical;
 
     private readonly PressureVessel _vessel = new(
-        "invented vessel", new Liner(Stock.Solid("PVC-U"), 66.Millimetres(), 1.5.Millimetres()), 450.Millimetres(), Stock.Resin("laminating epoxy"),
-        [new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")), new ClothWrap(Stock.Cloth("glass plain 80 g")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
-        new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 14.Millimetres()) { Opening = 22.Millimetres() }, new CarriedSleeve()),
+        "invented vessel", new Liner(Stock.Solid("PVC-U"), 66.Millimetres(), 1.5.Millimetres()), 450.Millimetres(),
+            Stock.Resin("laminating epoxy"),
+        [new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")), new ClothWrap(Stock.Cloth("glass plain 80 g")),
+            new VeilWrap(Stock.Veil("glass veil 30 g"))],
+        new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 14.Millimetres()) { Opening = 22.Millimetres() },
+            new CarriedSleeve()),
         new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()), new CarriedSleeve()));
 
     private Layup _layup = null!;
@@ -31,8 +34,10 @@ public class VesselBenchmarks
         _engine = _wall.NewEngine();
         _search = new LayupSearch(
             _vessel,
-            [Stock.Braid("carbon sleeve 65 mm light"), Stock.Braid("carbon sleeve 65 mm heavy"), Stock.Braid("glass sleeve 65 mm"), Stock.Braid("carbon sleeve 76 mm"), Stock.Braid("carbon sleeve 50 mm heavy")],
-            [new HoopWrap(Stock.Cloth("carbon tape 150 g")), new ClothWrap(Stock.Cloth("carbon twill 200 g")), new ClothWrap(Stock.Cloth("glass plain 80 g"))]);
+            [Stock.Braid("carbon sleeve 65 mm light"), Stock.Braid("carbon sleeve 65 mm heavy"), Stock.Braid("glass sleeve 65 mm"),
+                Stock.Braid("carbon sleeve 76 mm"), Stock.Braid("carbon sleeve 50 mm heavy")],
+            [new HoopWrap(Stock.Cloth("carbon tape 150 g")), new ClothWrap(Stock.Cloth("carbon twill 200 g")),
+                new ClothWrap(Stock.Cloth("glass plain 80 g"))]);
     }
 
     /// <summary>The path of damage alone, plies grown anew: what a sample of the distribution costs.</summary>

@@ -28,7 +28,8 @@ public sealed class FigureInBrowserTests
             Assert.Equal(chart.X.Title, titles[name][0]);
             Assert.Equal(chart.Y.Title, titles[name][1]);
             Assert.Equal(chart.Right?.Title ?? "", titles[name][2]);
-            if (chart.Marks.OfType<NotebookKit.Charts.Marks.Field>().FirstOrDefault() is { } field) Assert.Equal(field.ScaleTitle, titles[name][3]);
+            if (chart.Marks.OfType<NotebookKit.Charts.Marks.Field>().FirstOrDefault() is { } field) Assert.Equal(field.ScaleTitle,
+                titles[name][3]);
         }
     }
 }

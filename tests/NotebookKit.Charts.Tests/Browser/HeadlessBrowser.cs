@@ -4,11 +4,13 @@ using System.Text.RegularExpressions;
 
 namespace NotebookKit.Charts.Tests.Browser;
 
-/// <summary>A browser without a window, where the machine has one: opens a page from disk, with no network, and reads what its script wrote.</summary>
+/// <summary>A browser without a window, where the machine has one: opens a page from disk, with no network, and reads what its script
+/// wrote.</summary>
 internal static partial class HeadlessBrowser
 {
     private static readonly string? Program = new[] { "chromium", "chromium-browser", "google-chrome", "google-chrome-stable" }
-        .SelectMany(name => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, name)))
+        .SelectMany(name => (Environment.GetEnvironmentVariable("PATH")
+            ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, name)))
         .FirstOrDefault(File.Exists);
 
     public static string WhyNot => Program is null ? "No Chromium on this machine; install it to run this test." : "";
@@ -24,7 +26,8 @@ internal static partial class HeadlessBrowser
             var start = new ProcessStartInfo(Program!) { RedirectStandardOutput = true, RedirectStandardError = true };
             foreach (var argument in new[]
             {
-                "--headless", "--no-sandbox", "--disable-gpu", "--enable-unsafe-swiftshader", "--host-resolver-rules=MAP * ~NOTFOUND", "--virtual-time-budget=20000",
+                "--headless", "--no-sandbox", "--disable-gpu", "--enable-unsafe-swiftshader", "--host-resolver-rules=MAP * ~NOTFOUND",
+                    "--virtual-time-budget=20000",
                 $"--user-data-dir={Path.Combine(folder.FullName, "profile")}", "--dump-dom", new Uri(page).AbsoluteUri,
             })
             {
@@ -35,7 +38,8 @@ internal static partial class HeadlessBrowser
             var dom = process.StandardOutput.ReadToEnd();
             process.WaitForExit();
             var result = Result().Match(dom);
-            return result.Success ? WebUtility.HtmlDecode(result.Groups["text"].Value) : throw new InvalidOperationException($"The page wrote no result. {errors.Result}");
+            return result.Success ? WebUtility.HtmlDecode(result.Groups["text"].Value)
+                : throw new InvalidOperationException($"The page wrote no result. {errors.Result}");
         }
         finally
         {

@@ -12,7 +12,8 @@ public sealed class SchemeTests
     private static readonly WallLayer[] Wall =
     [
         new("liner", WallLayerKind.Liner, 0.3.Millimetres()), new("sleeve", WallLayerKind.Sleeve, 0.52.Millimetres()),
-        new("hoop", WallLayerKind.Hoop, 0.3.Millimetres()), new("cloth", WallLayerKind.Cloth, 0.11.Millimetres()), new("veil", WallLayerKind.Veil, 0.04.Millimetres()),
+        new("hoop", WallLayerKind.Hoop, 0.3.Millimetres()), new("cloth", WallLayerKind.Cloth, 0.11.Millimetres()),
+            new("veil", WallLayerKind.Veil, 0.04.Millimetres()),
     ];
 
     [Fact]
@@ -20,9 +21,11 @@ public sealed class SchemeTests
     {
         var svg = XElement.Parse(LayupDrawing.Draw("Wall", 62.Millimetres(), Wall).Svg);
         var layers = svg.Descendants().Where(e => e.Attribute("class")?.Value == "layer").ToList();
-        Assert.Equal(Wall.Select(l => l.Thickness.Millimeters), layers.Select(e => double.Parse(e.Attribute("data-thickness-mm")!.Value, CultureInfo.InvariantCulture)));
+        Assert.Equal(Wall.Select(l => l.Thickness.Millimeters),
+            layers.Select(e => double.Parse(e.Attribute("data-thickness-mm")!.Value, CultureInfo.InvariantCulture)));
         Assert.All(layers, e => Assert.True(double.Parse(e.Attribute("data-drawn-mm")!.Value, CultureInfo.InvariantCulture) > 2.5));
-        foreach (var text in new[] { "0.3 mm", "0.52 mm", "0.11 mm", "0.04 mm", "bore ⌀ 62 mm" }) Assert.Contains(svg.Descendants(), e => e.Value == text);
+        foreach (var text in new[] { "0.3 mm", "0.52 mm", "0.11 mm", "0.04 mm", "bore ⌀ 62 mm" }) Assert.Contains(svg.Descendants(),
+            e => e.Value == text);
         Assert.Contains("Wall 1.27 mm in all", svg.Value, StringComparison.Ordinal);
     }
 
@@ -30,7 +33,8 @@ public sealed class SchemeTests
     public void A_wall_of_nothing_is_refused_with_all_reasons()
     {
         Assert.Equal(2, Assert.Throws<InvalidDesignException>(() => LayupDrawing.Draw("Wall", Length.Zero, [])).Findings.Count);
-        Assert.Throws<InvalidDesignException>(() => LayupDrawing.Draw("Wall", 62.Millimetres(), [Wall[0] with { Thickness = (-1).Millimetres() }]));
+        Assert.Throws<InvalidDesignException>(() => LayupDrawing.Draw("Wall", 62.Millimetres(),
+            [Wall[0] with { Thickness = (-1).Millimetres() }]));
     }
 
     [Fact]
@@ -38,7 +42,8 @@ public sealed class SchemeTests
     {
         var drawing = ProofDrawing.Draw(GaugePressure.FromBar(82.5), 30.Metres());
         var text = XElement.Parse(drawing.Svg).Value;
-        foreach (var part in new[] { "Proof with water at 82.5 bar gauge", "stand-off at least 30 m", "nobody in line", "bleed, highest point", "water only" }) Assert.Contains(part, text, StringComparison.Ordinal);
+        foreach (var part in new[] { "Proof with water at 82.5 bar gauge", "stand-off at least 30 m", "nobody in line",
+            "bleed, highest point", "water only" }) Assert.Contains(part, text, StringComparison.Ordinal);
     }
 
     [Fact]

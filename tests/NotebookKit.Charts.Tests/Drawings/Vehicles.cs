@@ -14,7 +14,8 @@ public static class Vehicles
         WaterLevel = 935.Millimetres(),
         CentresOfGravity = [new StationMark("filled", 742.Millimetres()), new StationMark("empty", 655.Millimetres())],
         CentreOfPressure = 905.Millimetres(),
-        Labels = [new StationMark("nose with altimeter", 120.Millimetres()), new StationMark("canopy bay", 300.Millimetres()), new StationMark("vessel", 560.Millimetres()), new StationMark("nozzle end", 1230.Millimetres())],
+        Labels = [new StationMark("nose with altimeter", 120.Millimetres()), new StationMark("canopy bay", 300.Millimetres()),
+            new StationMark("vessel", 560.Millimetres()), new StationMark("nozzle end", 1230.Millimetres())],
     };
 
     public static DrawingModel LongAndThin() => new("Long & thin <test>", [.. Ogive(150, 20), P(150, 20), P(2600, 20)])
@@ -27,7 +28,8 @@ public static class Vehicles
         Labels = [new StationMark("payload", 100.Millimetres())],
     };
 
-    public static OutlinePoint P(double stationMm, double radiusMm) => new(Length.FromMillimeters(stationMm), Length.FromMillimeters(radiusMm));
+    public static OutlinePoint P(double stationMm, double radiusMm)
+        => new(Length.FromMillimeters(stationMm), Length.FromMillimeters(radiusMm));
 
     // Tangent ogive: a circular arc from tip to base that meets the body without a crease.
     private static IEnumerable<OutlinePoint> Ogive(double length, double radius)

@@ -55,8 +55,10 @@ public sealed class NamedChartTests
         using var figure = JsonDocument.Parse(Gallery.All[name]().ToFigureJson());
         var layout = figure.RootElement.GetProperty("layout");
         Assert.NotEmpty(figure.RootElement.GetProperty("data").EnumerateArray());
-        var axes = layout.EnumerateObject().Where(p => p.Name.StartsWith("xaxis", StringComparison.Ordinal) || p.Name.StartsWith("yaxis", StringComparison.Ordinal)).Select(p => p.Value)
-            .Concat(layout.TryGetProperty("scene", out var scene) ? new[] { "xaxis", "yaxis", "zaxis" }.Select(scene.GetProperty) : []).ToList();
+        var axes = layout.EnumerateObject().Where(p => p.Name.StartsWith("xaxis", StringComparison.Ordinal)
+            || p.Name.StartsWith("yaxis", StringComparison.Ordinal)).Select(p => p.Value)
+            .Concat(layout.TryGetProperty("scene", out var scene) ? new[] { "xaxis", "yaxis", "zaxis" }.Select(scene.GetProperty)
+                : []).ToList();
         Assert.True(axes.Count >= 2);
         foreach (var axis in axes)
         {
@@ -64,7 +66,8 @@ public sealed class NamedChartTests
             if (axis.TryGetProperty("type", out var type) && type.GetString() == "category") Assert.NotEmpty(title);
             else Assert.Matches(@"^\S.* \[[^\]]+\]$", title);
         }
-        foreach (var trace in figure.RootElement.GetProperty("data").EnumerateArray().Where(t => t.GetProperty("type").GetString() == "contour"))
+        foreach (var trace in figure.RootElement.GetProperty("data").EnumerateArray().Where(t => t.GetProperty("type").GetString() ==
+            "contour"))
             Assert.Matches(@" \[[^\]]+\]$", trace.GetProperty("colorbar").GetProperty("title").GetProperty("text").GetString());
     }
 
@@ -91,7 +94,8 @@ public sealed class NamedChartTests
         Assert.Contains((chart.Up ?? chart.Y).Title, texts);
         if (chart.Up is null) Assert.Contains(chart.X.Title, texts);
         if (chart.Right is { } right) Assert.Contains(right.Title, texts);
-        Assert.DoesNotContain(svg.DescendantsAndSelf(), e => e.Name.LocalName is "script" or "image" or "foreignObject" || e.Attributes().Any(a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal)));
+        Assert.DoesNotContain(svg.DescendantsAndSelf(), e => e.Name.LocalName is "script" or "image" or "foreignObject"
+            || e.Attributes().Any(a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal)));
         Assert.DoesNotContain("NaN", svg.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("Infinity", svg.ToString(), StringComparison.Ordinal);
     }
@@ -107,33 +111,39 @@ public sealed class NamedChartTests
 
     [Fact]
     public void Limits_in_bar_are_not_drawn_over_a_column_in_psi() =>
-        Assert.Contains("bring the column to bar gauge", Assert.Throws<InvalidDesignException>(() => BurstChart.Draw(new Series("Burst", "psi", [1, 2, 3]))).Message, StringComparison.Ordinal);
+        Assert.Contains("bring the column to bar gauge", Assert.Throws<InvalidDesignException>(() => BurstChart.Draw(new Series("Burst",
+            "psi", [1, 2, 3]))).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
     [InlineData(double.NaN)]
-    public void A_least_margin_of_nothing_is_refused(double least) => Assert.Throws<InvalidDesignException>(() => MarginChart.Draw(Time, Metres, least));
+    public void A_least_margin_of_nothing_is_refused(double least)
+        => Assert.Throws<InvalidDesignException>(() => MarginChart.Draw(Time, Metres, least));
 
     [Theory]
     [InlineData(1)]
     [InlineData(double.NaN)]
-    public void A_flutter_margin_of_one_is_refused(double required) => Assert.Throws<InvalidDesignException>(() => FlutterChart.Draw(Metres, Metres, Nine, required));
+    public void A_flutter_margin_of_one_is_refused(double required)
+        => Assert.Throws<InvalidDesignException>(() => FlutterChart.Draw(Metres, Metres, Nine, required));
 
     [Fact]
     public void A_flutter_map_without_the_line_says_why()
     {
-        Assert.Contains("every fin", FlutterChart.Draw(Metres, Metres, Nine with { Values = [.. Nine.Values.Select(v => v + 10)] }, 1.5).Remark, StringComparison.Ordinal);
+        Assert.Contains("every fin", FlutterChart.Draw(Metres, Metres, Nine with { Values = [.. Nine.Values.Select(v => v + 10)] },
+            1.5).Remark, StringComparison.Ordinal);
         Assert.Contains("no fin", FlutterChart.Draw(Metres, Metres, Nine, 20).Remark, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_band_needs_both_edges() => Assert.Throws<InvalidDesignException>(() => OverlayChart.Draw("t", Time, Metres, Time, Metres, lower: Metres));
+    public void A_band_needs_both_edges() => Assert.Throws<InvalidDesignException>(() => OverlayChart.Draw("t", Time, Metres, Time, Metres,
+        lower: Metres));
 
     [Fact]
     public void The_highest_point_of_a_map_is_marked_where_it_is()
     {
-        var callout = Assert.Single(ContourChart.Draw("t", Metres, Metres with { Values = [10, 20, 30] }, Nine with { Values = [0, 0, 0, 0, 0, 7, 0, 0, 0] }).Callouts);
+        var callout = Assert.Single(ContourChart.Draw("t", Metres, Metres with { Values = [10, 20, 30] },
+            Nine with { Values = [0, 0, 0, 0, 0, 7, 0, 0, 0] }).Callouts);
         Assert.Equal((3.0, 20.0), (callout.X, callout.Y));
         Assert.Contains("7 m", callout.Text, StringComparison.Ordinal);
     }

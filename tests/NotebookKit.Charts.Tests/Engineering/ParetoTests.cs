@@ -16,13 +16,15 @@ public sealed class ParetoTests
             bool Beats(int a, int b) => cost[a] <= cost[b] && gain[a] >= gain[b] && (cost[a] < cost[b] || gain[a] > gain[b]);
             Assert.NotEmpty(front);
             Assert.All(front, f => Assert.DoesNotContain(Enumerable.Range(0, points.Length), i => Beats(i, f)));
-            Assert.All(Enumerable.Range(0, points.Length).Except(front), i => Assert.Contains(front, f => Beats(f, i) || (cost[f] == cost[i] && gain[f] == gain[i])));
+            Assert.All(Enumerable.Range(0, points.Length).Except(front),
+                i => Assert.Contains(front, f => Beats(f, i) || (cost[f] == cost[i] && gain[f] == gain[i])));
         });
 
     [Fact]
     public void A_refused_candidate_is_never_on_the_front_and_keeps_its_reason()
     {
-        var chart = ParetoChart.Draw("t", new Series("Mass", "g", [1, 2]), new Series("Pressure", "bar gauge", [99, 50]), ["light", "heavy"], ["jams", ""]);
+        var chart = ParetoChart.Draw("t", new Series("Mass", "g", [1, 2]), new Series("Pressure", "bar gauge", [99, 50]),
+            ["light", "heavy"], ["jams", ""]);
         var json = chart.ToFigureJson();
         Assert.Contains("light: jams", json, StringComparison.Ordinal);
         Assert.Equal(["not beaten", "refused"], chart.Marks.Select(m => m.Name));

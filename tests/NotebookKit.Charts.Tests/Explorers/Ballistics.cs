@@ -15,7 +15,9 @@ internal static class Ballistics
         var (sin, cos) = Math.SinCos(angle);
         var end = 2 * speed * sin / 9.81;
         double[] times = [.. Enumerable.Range(0, 21).Select(i => end * i / 20)];
-        return new ExplorerState { X = [.. times.Select(t => speed * cos * t)], Y = [.. times.Select(t => (speed * sin * t) - (4.905 * t * t))], Numbers = [speed * cos * end, speed * speed * sin * sin / (2 * 9.81)] };
+        return new ExplorerState { X = [.. times.Select(t => speed * cos * t)],
+            Y = [.. times.Select(t => (speed * sin * t) - (4.905 * t * t))],
+            Numbers = [speed * cos * end, speed * speed * sin * sin / (2 * 9.81)] };
     }
 
     public static ExplorerState Limited(IReadOnlyList<double> setting) =>

@@ -20,10 +20,12 @@ public sealed class ExploreTests
     // A fall from rest: v = g t, and the height it takes, by hand.
     private static Explored Fall(Duration duration, double g) => g == 0
         ? throw new InvalidDesignException("Fall", [Finding.Error("Nothing falls without <gravity>.")])
-        : Explored.Curve(Time, new Series("Speed", "m/s", [0, g, 2 * g])).With("Height", (g * duration.Seconds * duration.Seconds / 2).Metres()).With("Steps", duration.Seconds);
+        : Explored.Curve(Time, new Series("Speed", "m/s", [0, g, 2 * g])).With("Height",
+            (g * duration.Seconds * duration.Seconds / 2).Metres()).With("Steps", duration.Seconds);
 
     private static Explorer Falling() => Explore.Over(
-        "Fall", ExplorerInput.Between("Time", 1.Seconds(), 5.Seconds(), start: 2.Seconds()), ExplorerInput.Among("World", [("Earth", 9.81), ("Moon", 1.62), ("nowhere", 0.0)]), Fall);
+        "Fall", ExplorerInput.Between("Time", 1.Seconds(), 5.Seconds(), start: 2.Seconds()),
+            ExplorerInput.Among("World", [("Earth", 9.81), ("Moon", 1.62), ("nowhere", 0.0)]), Fall);
 
     [Fact]
     public void Knobs_give_the_model_what_they_say()
@@ -51,7 +53,8 @@ public sealed class ExploreTests
     [Fact]
     public void Where_all_is_picked_nothing_is_interpolated()
     {
-        var explorer = Explore.Over("Ground", ExplorerInput.Among<Ground>("Ground"), ground => Explored.Curve(Time, Time).With("Place", (double)ground));
+        var explorer = Explore.Over("Ground", ExplorerInput.Among<Ground>("Ground"),
+            ground => Explored.Curve(Time, Time).With("Place", (double)ground));
         Assert.Equal(["mown grass", "sand"], explorer.Parameters[0].Choices);
         Assert.Contains("Every setting was computed", explorer.ErrorText(), StringComparison.Ordinal);
         Assert.Contains("pick ground (mown grass; sand)", explorer.ToString(), StringComparison.Ordinal);
@@ -62,7 +65,8 @@ public sealed class ExploreTests
     {
         var input = ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), start: "5 m/s");
         Assert.Equal("5 m/s", input.Parameter.Show(input.Parameter.Start));
-        Assert.Contains("There is no alternative 'calm'", Assert.Throws<InvalidDesignException>(() => ExplorerInput.Among("Wind", [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), "calm")).Message, StringComparison.Ordinal);
+        Assert.Contains("There is no alternative 'calm'", Assert.Throws<InvalidDesignException>(() => ExplorerInput.Among("Wind",
+            [3.MetresPerSecond(), 5.MetresPerSecond()], w => w.Show(), "calm")).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,14 +84,17 @@ public sealed class ExploreTests
     [Fact]
     public void Numbers_keep_the_unit_they_started_with()
     {
-        var explorer = Explore.Over("Length", ExplorerInput.Among("Unit", [("metres", 1.5.Metres()), ("millimetres", 200.Millimetres())]), length => Explored.Curve(Time, Time).With("Length", length).With("Pressure", 5.BarGauge()));
+        var explorer = Explore.Over("Length", ExplorerInput.Among("Unit", [("metres", 1.5.Metres()), ("millimetres", 200.Millimetres())]),
+            length => Explored.Curve(Time, Time).With("Length", length).With("Pressure", 5.BarGauge()));
         Assert.Equal(0.2, explorer.At(1).Numbers[0], 12);
         Assert.Equal("bar gauge", explorer.Numbers[1].Unit);
     }
 
     [Fact]
     public void A_start_that_is_refused_says_why() => Assert.Contains(
-        "starts with: Nothing falls", Assert.Throws<InvalidDesignException>(() => Explore.Over("Fall", ExplorerInput.Among("World", [("nowhere", 0.0), ("Earth", 9.81)]), g => Fall(1.Seconds(), g))).Message, StringComparison.Ordinal);
+        "starts with: Nothing falls", Assert.Throws<InvalidDesignException>(() => Explore.Over("Fall",
+            ExplorerInput.Among("World", [("nowhere", 0.0), ("Earth", 9.81)]), g => Fall(1.Seconds(), g))).Message,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("has 1 alternatives", "one")]
@@ -99,7 +106,8 @@ public sealed class ExploreTests
     [Fact]
     public void Numbers_that_come_and_go_are_refused_where_they_do()
     {
-        var explorer = Explore.Over("Odd", ExplorerInput.Among("n", [("one", 1), ("two", 2)]), n => n == 1 ? Explored.Curve(Time, Time).With("A", 1) : Explored.Curve(Time, Time).With("B", 1));
+        var explorer = Explore.Over("Odd", ExplorerInput.Among("n", [("one", 1), ("two", 2)]),
+            n => n == 1 ? Explored.Curve(Time, Time).With("A", 1) : Explored.Curve(Time, Time).With("B", 1));
         Assert.Contains("give the same ones everywhere", explorer.At(1).RefusedBecause, StringComparison.Ordinal);
     }
 
@@ -121,7 +129,8 @@ public sealed class ExploreTests
             """);
         using var result = JsonDocument.Parse(answer);
         // g t²/2 for 2 s: 19.62 m on Earth, 3.24 m on the Moon.
-        Assert.Equal(["19.6 m", "3.24 m", "–", "19.6 m"], result.RootElement.GetProperty("said").EnumerateArray().Select(s => s.GetString()!));
+        Assert.Equal(["19.6 m", "3.24 m", "–", "19.6 m"], result.RootElement.GetProperty("said").EnumerateArray().Select(s =>
+            s.GetString()!));
         Assert.Equal("Nothing falls without <gravity>.", result.RootElement.GetProperty("reason").GetString());
         Assert.Equal("Earth", result.RootElement.GetProperty("start").GetString());
         Assert.Equal(1.62 * 4.5, result.RootElement.GetProperty("between").GetDouble(), 2);

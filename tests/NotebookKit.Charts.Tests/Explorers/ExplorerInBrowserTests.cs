@@ -11,7 +11,8 @@ public sealed class ExplorerInBrowserTests
     {
         Skip.If(HeadlessBrowser.WhyNot.Length > 0, HeadlessBrowser.WhyNot);
         // One parameter in equal ratios, one in equal steps.
-        var explorer = Explorer.Build("Throw", new Axis("Distance", "m"), new Axis("Height", "m"), [Ballistics.Parameters[0] with { Logarithmic = true }, Ballistics.Parameters[1]], Ballistics.Numbers, Ballistics.Limited);
+        var explorer = Explorer.Build("Throw", new Axis("Distance", "m"), new Axis("Height", "m"),
+            [Ballistics.Parameters[0] with { Logarithmic = true }, Ballistics.Parameters[1]], Ballistics.Numbers, Ballistics.Limited);
         double[][] settings = [[10, 10], [11.3, 17.7], [23.4, 45.6], [33.3, 79.9], [36, 12], [42, 45], [50, 80]];
         var asked = JsonSerializer.Serialize(settings);
         var answer = HeadlessBrowser.Run($$"""
@@ -35,8 +36,10 @@ public sealed class ExplorerInBrowserTests
                 continue;
             }
             // The page holds 16 bits a number: half a step of 1/65000 of the range, a little more after weighting.
-            Assert.Equal(ours.Numbers, states[i].GetProperty("numbers").EnumerateArray().Select(v => v.GetDouble()), (a, b) => Math.Abs(a - b) < 170 / 65_000.0);
-            Assert.Equal(ours.Y, states[i].GetProperty("ys").EnumerateArray().Select(v => v.GetDouble()), (a, b) => Math.Abs(a - b) < 130 / 65_000.0);
+            Assert.Equal(ours.Numbers, states[i].GetProperty("numbers").EnumerateArray().Select(v => v.GetDouble()),
+                (a, b) => Math.Abs(a - b) < 170 / 65_000.0);
+            Assert.Equal(ours.Y, states[i].GetProperty("ys").EnumerateArray().Select(v => v.GetDouble()),
+                (a, b) => Math.Abs(a - b) < 130 / 65_000.0);
         }
         Assert.Equal(2, result.RootElement.GetProperty("sliders").GetInt32());
         Assert.False(result.RootElement.GetProperty("still").GetBoolean());

@@ -26,8 +26,10 @@ public sealed class FigureJsonTests
     [Fact]
     public void A_gap_is_written_as_null()
     {
-        using var figure = JsonDocument.Parse(LineChart.Draw("t", new Series("Time", "s", [0, 1, 2]), new Series("Height", "m", [1, double.NaN, double.PositiveInfinity])).ToFigureJson());
-        Assert.Equal([JsonValueKind.Number, JsonValueKind.Null, JsonValueKind.Null], figure.RootElement.GetProperty("data")[0].GetProperty("y").EnumerateArray().Select(v => v.ValueKind));
+        using var figure = JsonDocument.Parse(LineChart.Draw("t", new Series("Time", "s", [0, 1, 2]),
+            new Series("Height", "m", [1, double.NaN, double.PositiveInfinity])).ToFigureJson());
+        Assert.Equal([JsonValueKind.Number, JsonValueKind.Null, JsonValueKind.Null],
+            figure.RootElement.GetProperty("data")[0].GetProperty("y").EnumerateArray().Select(v => v.ValueKind));
     }
 
     [Fact]

@@ -16,7 +16,8 @@ public sealed class LegendSizeTests
 
     [Fact]
     public void Many_long_names_need_more_rows() =>
-        Assert.Equal(2, LegendSize.Rows(Lines("landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field", "pad")));
+        Assert.Equal(2, LegendSize.Rows(Lines("landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field",
+            "pad")));
 
     [Fact]
     public void A_name_longer_than_the_plot_is_a_row_of_its_own() => Assert.Equal(2, LegendSize.Rows(Lines(new string('x', 200), "y")));
@@ -30,5 +31,6 @@ public sealed class LegendSizeTests
         Assert.Contains("\"t\":97", two, StringComparison.Ordinal);
     }
 
-    private static EngineeringChart Lines(params string[] names) => LineChart.Draw("Speed", Time, [.. names.Select(n => new Series(n, "m/s", [1, 2]))]);
+    private static EngineeringChart Lines(params string[] names)
+        => LineChart.Draw("Speed", Time, [.. names.Select(n => new Series(n, "m/s", [1, 2]))]);
 }

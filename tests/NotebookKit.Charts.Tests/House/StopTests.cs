@@ -7,7 +7,8 @@ using NotebookKit.Recovery;
 
 namespace NotebookKit.Charts.Tests.House;
 
-/// <summary>An explorer computes hundreds of settings beforehand; the stop button ends that only where the grid and its check look.</summary>
+/// <summary>An explorer computes hundreds of settings beforehand; the stop button ends that only where the grid and its check
+/// look.</summary>
 public sealed class StopTests
 {
     private static readonly Canopy Canopy = new(CanopyType.FlatCircular, 0.9.Metres());
@@ -17,7 +18,8 @@ public sealed class StopTests
     {
         ["a model of one's own, one input"] = () => Line(9),
         ["a model of one's own, two inputs"] = () => Explore.Over(
-            "Plane", ExplorerInput.Between("a", 1.Metres(), 2.Metres()), ExplorerInput.Between("b", 1.Metres(), 2.Metres()), (a, b) => Straight(a.Meters + b.Meters)),
+            "Plane", ExplorerInput.Between("a", 1.Metres(), 2.Metres()), ExplorerInput.Between("b", 1.Metres(), 2.Metres()),
+                (a, b) => Straight(a.Meters + b.Meters)),
         ["a fill"] = () => Curlew.Fill.Fill.Explore(),
         ["a flight straight up"] = () => Curlew.Flight.Flight.Explore(),
         ["a whole flight"] = () => Curlew.Vehicle.Explore(Curlew.Windy),
@@ -59,7 +61,8 @@ public sealed class StopTests
         Assert.Equal(5, few - Explorer.ErrorChecks);
     }
 
-    private static Explorer Line(int points) => Explore.Over("Line", ExplorerInput.Between("a", 1.Metres(), 2.Metres(), points: points), a => Straight(a.Meters));
+    private static Explorer Line(int points) => Explore.Over("Line", ExplorerInput.Between("a", 1.Metres(), 2.Metres(), points: points),
+        a => Straight(a.Meters));
 
     private static Explored Straight(double slope) => Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, slope]));
 

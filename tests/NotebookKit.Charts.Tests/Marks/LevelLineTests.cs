@@ -47,5 +47,6 @@ public sealed class LevelLineTests
     private static Field Of(Series axis, Func<double, double, double> f) =>
         new(axis, axis, new Series("z", "m", [.. from y in axis.Values from x in axis.Values select f(x, y)]));
 
-    private static double Length(Series xs, Series ys) => Enumerable.Range(1, xs.Count - 1).Sum(i => double.Hypot(xs[i] - xs[i - 1], ys[i] - ys[i - 1]));
+    private static double Length(Series xs, Series ys) => Enumerable.Range(1,
+        xs.Count - 1).Sum(i => double.Hypot(xs[i] - xs[i - 1], ys[i] - ys[i - 1]));
 }

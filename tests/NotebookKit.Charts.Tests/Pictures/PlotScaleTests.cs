@@ -26,7 +26,8 @@ public sealed class PlotScaleTests
     }
 
     [Fact]
-    public void One_value_still_gets_an_axis() => Assert.True(new PlotScale(new Axis("x", "m"), [5], 0, 100, exact: true).Ticks().Count > 1);
+    public void One_value_still_gets_an_axis() => Assert.True(new PlotScale(new Axis("x", "m"), [5], 0, 100,
+        exact: true).Ticks().Count > 1);
 
     [Theory]
     [InlineData(0.30000000000000004, "0.3")]

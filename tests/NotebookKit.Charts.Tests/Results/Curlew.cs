@@ -22,25 +22,32 @@ public static class Curlew
 
     public static BurstPrediction Burst { get; } = Vessel.Burst();
 
-    public static LayupTradeOff Layups { get; } = new LayupSearch(Vessel, [.. Stock.AllOf<Braid>()], [new HoopWrap(Stock.Cloth("carbon tape 150 g"))]).Run();
+    public static LayupTradeOff Layups { get; } = new LayupSearch(Vessel, [.. Stock.AllOf<Braid>()],
+        [new HoopWrap(Stock.Cloth("carbon tape 150 g"))]).Run();
 
     public static Rating Rating { get; } = Burst.Rate();
 
     public static FinnedBody Body { get; } = new(
         [Nose.TangentOgive(220.Millimetres(), 70.Millimetres()), new BodyTube(1130.Millimetres(), 70.Millimetres())],
-        [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 85.Millimetres(), 60.Millimetres(), 2.Millimetres(), 1215.Millimetres())]) { Name = "Curlew" };
+        [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 85.Millimetres(), 60.Millimetres(), 2.Millimetres(),
+            1215.Millimetres())]) { Name = "Curlew" };
 
     public static Airframe Airframe { get; } = new(
         Body,
-        new MassBudget([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()), new MassPart("canopy", 110.Grams(), 380.Millimetres()), new MassPart("vessel", 420.Grams(), 1000.Millimetres()) { Extent = 700.Millimetres(), Diameter = 68.Millimetres() }, new MassPart("fins", 90.Grams(), 1280.Millimetres()) { Extent = 130.Millimetres(), Diameter = 140.Millimetres() }]),
+        new MassBudget([new MassPart("nose and altimeter", 260.Grams(), 160.Millimetres()),
+            new MassPart("canopy", 110.Grams(), 380.Millimetres()),
+            new MassPart("vessel", 420.Grams(), 1000.Millimetres()) { Extent = 700.Millimetres(), Diameter = 68.Millimetres() },
+            new MassPart("fins", 90.Grams(), 1280.Millimetres()) { Extent = 130.Millimetres(), Diameter = 140.Millimetres() }]),
         new WaterChamber(Vessel.Volume, Vessel.Liner.Bore, 1345.Millimetres()));
 
     public static Charge Charge { get; } = new(Vessel.ToChamber(Rating), 32.Percent(), Rating.WorkingPressure / 1.5, 20.Celsius());
 
     public static VerticalFlightResult Flight { get; } = new VerticalFlight(
-        Charge, Nozzle.Rounded(13.Millimetres()), 900.Grams(), DragCurve.Constant(0.5, 70.Millimetres()), new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)) { Name = "Curlew" }.Fly();
+        Charge, Nozzle.Rounded(13.Millimetres()), 900.Grams(), DragCurve.Constant(0.5, 70.Millimetres()),
+            new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)) { Name = "Curlew" }.Fly();
 
-    public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.MassBudget, Charge, Nozzle.Rounded(13.Millimetres()), 1345.Millimetres())
+    public static Vehicle Vehicle { get; } = new("Curlew", Body, Airframe.MassBudget, Charge, Nozzle.Rounded(13.Millimetres()),
+        1345.Millimetres())
     {
         Canopy = new Canopy(CanopyType.FlatCircular, 0.9.Metres()), Deployment = Deployment.ByApogeeSensor(0.5.Seconds()),
     };
@@ -55,20 +62,24 @@ public static class Curlew
 
     public static FlightResult SixDegreesFlight { get; } = Vehicle.FlySixDegrees(Windy);
 
-    public static StaticFiringResult Firing { get; } = new StaticFiring(Charge, Nozzle.Rounded(13.Millimetres()), AbsolutePressure.StandardSeaLevel).Fire();
+    public static StaticFiringResult Firing { get; } = new StaticFiring(Charge, Nozzle.Rounded(13.Millimetres()),
+        AbsolutePressure.StandardSeaLevel).Fire();
 
     public static StabilityResult Stability { get; } = Airframe.Stability(32.Percent(), 60.Grams());
 
     public static FillResult Fill { get; } = new PadFill
     {
-        Chamber = Charge.Chamber, Supply = Rating.WorkingPressure * 2, Restrictor = new Orifice(0.6.Millimetres(), 0.8), Target = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent(),
+        Chamber = Charge.Chamber, Supply = Rating.WorkingPressure * 2, Restrictor = new Orifice(0.6.Millimetres(), 0.8),
+            Target = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent(),
     }.Run();
 
-    public static VentResult Vent { get; } = new Vent { Chamber = Charge.Chamber, Restrictor = new Orifice(0.6.Millimetres(), 0.8), From = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent() }.Run();
+    public static VentResult Vent { get; } = new Vent { Chamber = Charge.Chamber, Restrictor = new Orifice(0.6.Millimetres(), 0.8),
+        From = Rating.WorkingPressure / 1.5, WaterFraction = 32.Percent() }.Run();
 
     public static ProofPlan Proof { get; } = new Proof
     {
-        Vessel = "Curlew", Volume = Vessel.Volume, WorkingPressure = Rating.WorkingPressure, Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("invented")),
+        Vessel = "Curlew", Volume = Vessel.Volume, WorkingPressure = Rating.WorkingPressure,
+            Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("invented")),
     }.Plan();
 
     public static FlightResult WholeFlight { get; } = Vehicle.Fly(Site);
@@ -80,7 +91,8 @@ public static class Curlew
         Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()), Field = FlyingField.Circle(250.Metres()),
     };
 
-    public static AlignmentResult Alignment { get; } = Airframe.Alignment(new FinJig(0.3.Millimetres(), 60.Millimetres()), 50.MetresPerSecond());
+    public static AlignmentResult Alignment { get; } = Airframe.Alignment(new FinJig(0.3.Millimetres(), 60.Millimetres()),
+        50.MetresPerSecond());
 
     public static TimedOpeningResult Opening { get; } = new Canopy(CanopyType.FlatCircular, 0.9.Metres())
         .OpenByTimer(900.Grams(), 5.8.Seconds(), 5.4.Seconds(), 0.3.Seconds(), 3.MetresPerSecond(), 300.Newtons());
@@ -99,11 +111,13 @@ public static class Curlew
     {
         var flight = Vehicle.Fly(Windy);
         double[] times = [.. Enumerable.Range(0, 60).Select(i => i / 5.0)];
-        double Height(double t) => flight.Time.Values.TakeWhile(v => v <= t).Count() is var n and > 0 ? flight.Height[Math.Min(n, flight.Height.Count) - 1] : 0;
+        double Height(double t) => flight.Time.Values.TakeWhile(v => v <= t).Count() is var n and > 0
+            ? flight.Height[Math.Min(n, flight.Height.Count) - 1] : 0;
         return new()
         {
             Vehicle = Vehicle, Site = Windy, Time = new("Time", "s", times),
-            Pressure = new("Static pressure", "bar absolute", [.. times.Select(t => Windy.Pressure.Bar * Math.Pow(1 - 0.0065 * Height(t - 2) / Windy.Temperature.Kelvins, 5.2559))]),
+            Pressure = new("Static pressure", "bar absolute",
+                [.. times.Select(t => Windy.Pressure.Bar * Math.Pow(1 - 0.0065 * Height(t - 2) / Windy.Temperature.Kelvins, 5.2559))]),
         };
     }
 
@@ -111,9 +125,12 @@ public static class Curlew
     {
         var sleeve = new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm light"));
         var aluminium = Stock.Solid("aluminium 6061-T6");
-        var bond = new BondedPlug(Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedLaminate, BondSurface.TreatedMetal);
-        return new PressureVessel("Curlew", new Liner(Stock.Solid("PET"), 66.Millimetres(), 0.5.Millimetres()), 700.Millimetres(), Stock.Resin("laminating epoxy"),
+        var bond = new BondedPlug(Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedLaminate,
+            BondSurface.TreatedMetal);
+        return new PressureVessel("Curlew", new Liner(Stock.Solid("PET"), 66.Millimetres(), 0.5.Millimetres()), 700.Millimetres(),
+            Stock.Resin("laminating epoxy"),
             [sleeve, sleeve, new VeilWrap(Stock.Veil("glass veil 30 g"))],
-            new VesselEnd(new FlatClosure(aluminium, 8.Millimetres()) { Opening = 13.Millimetres() }, bond), new VesselEnd(new FlatClosure(aluminium, 8.Millimetres()), bond));
+            new VesselEnd(new FlatClosure(aluminium, 8.Millimetres()) { Opening = 13.Millimetres() }, bond),
+                new VesselEnd(new FlatClosure(aluminium, 8.Millimetres()), bond));
     }
 }

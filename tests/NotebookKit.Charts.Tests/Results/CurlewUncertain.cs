@@ -8,13 +8,16 @@ namespace NotebookKit.Charts.Tests.Results;
 /// <summary>What isn't known of the invented trainer, and what was measured on it.</summary>
 public static class CurlewUncertain
 {
-    public static DispersionResult Dispersion { get; } = Curlew.Vehicle.Disperse(Curlew.Windy with { Ceiling = 30.Metres() }, new Spread(), 200, 7);
+    public static DispersionResult Dispersion { get; } = Curlew.Vehicle.Disperse(Curlew.Windy with { Ceiling = 30.Metres() }, new Spread(),
+        200, 7);
 
     public static BurstDistribution Distribution { get; } = Curlew.Vessel.SampleBursts(2_000);
 
-    public static EfficiencyUpdate Update { get; } = VesselEvidence.Of(new HeldProof(Curlew.Vessel, "no. 1", Curlew.Rating.ProofPressure)).Learn(Curlew.Vessel);
+    public static EfficiencyUpdate Update { get; } = VesselEvidence.Of(new HeldProof(Curlew.Vessel, "no. 1",
+        Curlew.Rating.ProofPressure)).Learn(Curlew.Vessel);
 
-    public static FillFit FillFit { get; } = new FillLog { Fill = Curlew.Fill.Fill, Time = Curlew.Fill.Time, Pressure = Curlew.Fill.Pressure }.Fit();
+    public static FillFit FillFit { get; } = new FillLog { Fill = Curlew.Fill.Fill, Time = Curlew.Fill.Time,
+        Pressure = Curlew.Fill.Pressure }.Fit();
 
     public static LaunchBudgetResult Budget { get; } = new LaunchBudget
     {

@@ -15,7 +15,8 @@ public sealed class ResultChartTests
 
     public static TheoryData<string> DrawingNames => [.. Drawings.Keys];
 
-    public static IReadOnlyDictionary<string, Func<EngineeringChart>> Charts { get; } = new Dictionary<string, Func<EngineeringChart>>(StringComparer.Ordinal)
+    public static IReadOnlyDictionary<string, Func<EngineeringChart>> Charts { get; } = new Dictionary<string,
+        Func<EngineeringChart>>(StringComparer.Ordinal)
     {
         ["flight"] = Curlew.Flight.Chart,
         ["flight, thrust"] = Curlew.Flight.ChartThrust,
@@ -30,8 +31,10 @@ public sealed class ResultChartTests
         ["gas"] = Curlew.Firing.Curve.ChartPressure,
         ["fill"] = Curlew.Fill.Chart,
         ["vent"] = Curlew.Vent.Chart,
-        ["map of water and throat"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12), MapAxis.Throat(8.Millimetres(), 16.Millimetres(), 12)).Compute().Chart(),
-        ["map of water and pressure"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12), MapAxis.Pressure(5.BarGauge(), 20.BarGauge(), 12)).Compute().Chart(),
+        ["map of water and throat"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12),
+            MapAxis.Throat(8.Millimetres(), 16.Millimetres(), 12)).Compute().Chart(),
+        ["map of water and pressure"] = () => new FlightMap(Curlew.Flight.Flight, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 12),
+            MapAxis.Pressure(5.BarGauge(), 20.BarGauge(), 12)).Compute().Chart(),
         ["best fill"] = () => new BestFill(Curlew.Flight.Flight).Find().Chart(),
         ["layups"] = () => Curlew.Layups.Chart(),
         ["flight log"] = () => Curlew.LoggedFlight.Chart(),
@@ -60,7 +63,8 @@ public sealed class ResultChartTests
         ["wind"] = () => Curlew.Site.Wind.Chart(150.Metres()),
     };
 
-    public static IReadOnlyDictionary<string, Func<Drawing>> Drawings { get; } = new Dictionary<string, Func<Drawing>>(StringComparer.Ordinal)
+    public static IReadOnlyDictionary<string, Func<Drawing>> Drawings { get; } = new Dictionary<string,
+        Func<Drawing>>(StringComparer.Ordinal)
     {
         ["body"] = Curlew.Body.Draw,
         ["vehicle"] = Curlew.Vehicle.Draw,
@@ -77,7 +81,8 @@ public sealed class ResultChartTests
     {
         var chart = Charts[name]();
         Assert.Empty(chart.Validate());
-        foreach (var axis in new[] { chart.X, chart.Y }.Where(a => a.Scale != AxisScale.Categories)) Assert.Matches(@" \[[^\]]+\]$", axis.Title);
+        foreach (var axis in new[] { chart.X, chart.Y }.Where(a => a.Scale != AxisScale.Categories)) Assert.Matches(@" \[[^\]]+\]$",
+            axis.Title);
         Assert.NotEmpty(chart.ToFigureJson());
         _ = XElement.Parse(chart.ToSvg());
     }
@@ -96,9 +101,12 @@ public sealed class ResultChartTests
         var svg = XElement.Parse(Curlew.Airframe.Draw(32.Percent(), 60.Grams()).Svg);
         var body = svg.Descendants().Single(e => e.Attribute("class")?.Value == "body");
         Assert.Equal(Curlew.Body.Length.Millimeters, Number(body, "data-length-mm"), 0.001);
-        var centres = svg.Descendants().Where(e => e.Attribute("class")?.Value == "centre-of-gravity").Select(e => Number(e, "data-station-mm")).Order();
-        Assert.Equal(new[] { Curlew.Stability.CentreOfGravity[0], Curlew.Stability.CentreOfGravity.Values[^1] }.Order(), centres, (a, b) => Math.Abs(a - b) < 0.001);
-        Assert.Equal(Curlew.Stability.CentreOfPressure[0], Number(svg.Descendants().Single(e => e.Attribute("class")?.Value == "centre-of-pressure"), "data-station-mm"), 0.001);
+        var centres = svg.Descendants().Where(e => e.Attribute("class")?.Value == "centre-of-gravity").Select(e => Number(e,
+            "data-station-mm")).Order();
+        Assert.Equal(new[] { Curlew.Stability.CentreOfGravity[0], Curlew.Stability.CentreOfGravity.Values[^1] }.Order(), centres,
+            (a, b) => Math.Abs(a - b) < 0.001);
+        Assert.Equal(Curlew.Stability.CentreOfPressure[0], Number(svg.Descendants().Single(e => e.Attribute("class")?.Value ==
+            "centre-of-pressure"), "data-station-mm"), 0.001);
 
         static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
     }
@@ -138,7 +146,8 @@ public sealed class ResultChartTests
     public void A_circular_field_is_drawn_as_wide_as_it_is()
     {
         var edge = Curlew.WholeFlight.ChartTrack().Marks.OfType<Curve>().Single(c => c.Name == "edge of the field");
-        Assert.All(Enumerable.Range(0, edge.X.Count), i => Assert.Equal(250, Math.Sqrt((edge.X[i] * edge.X[i]) + (edge.Y[i] * edge.Y[i])), 1e-9));
+        Assert.All(Enumerable.Range(0, edge.X.Count), i => Assert.Equal(250, Math.Sqrt((edge.X[i] * edge.X[i]) + (edge.Y[i] * edge.Y[i])),
+            1e-9));
         Assert.Equal(edge.X[0], edge.X[^1]);
     }
 
@@ -158,17 +167,20 @@ public sealed class ResultChartTests
     }
 
     [Fact]
-    public void A_flight_without_attitude_has_no_chart_of_it() => Assert.Throws<InvalidDesignException>(() => Curlew.WholeFlight.ChartAttitude());
+    public void A_flight_without_attitude_has_no_chart_of_it()
+        => Assert.Throws<InvalidDesignException>(() => Curlew.WholeFlight.ChartAttitude());
 
     [Fact]
     public void The_layup_is_drawn_from_the_liner_out() =>
-        Assert.StartsWith("Bore 66 mm; from inside out: PET liner 0.5 mm, carbon sleeve", Curlew.Burst.Layup.Draw().Description, StringComparison.Ordinal);
+        Assert.StartsWith("Bore 66 mm; from inside out: PET liner 0.5 mm, carbon sleeve", Curlew.Burst.Layup.Draw().Description,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_flight_can_be_explored_and_the_explorer_agrees_with_a_flight_it_never_computed()
     {
         var flight = Curlew.Flight.Flight;
-        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9, flight.Charge.Pressure * 1.1);
+        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9,
+            flight.Charge.Pressure * 1.1);
         var state = explorer.At(33.3, 12.71, flight.Charge.Pressure.Bar * 1.03);
         var truth = (flight with
         {
@@ -184,7 +196,8 @@ public sealed class ResultChartTests
     public void An_explorer_refuses_what_the_vessel_is_not_rated_for()
     {
         var flight = Curlew.Flight.Flight;
-        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9, flight.Charge.Chamber.RatedPressure * 1.5);
+        var explorer = flight.Explore(25.Percent(), 40.Percent(), 12.Millimetres(), 14.Millimetres(), flight.Charge.Pressure * 0.9,
+            flight.Charge.Chamber.RatedPressure * 1.5);
         var refused = explorer.At(33, 13, flight.Charge.Chamber.RatedPressure.Bar * 1.4);
         Assert.Contains("rated", refused.RefusedBecause, StringComparison.OrdinalIgnoreCase);
         Assert.Empty(refused.Numbers);
@@ -192,7 +205,8 @@ public sealed class ResultChartTests
 
     [Fact]
     public void Three_degrees_of_freedom_have_no_attitude_to_draw() =>
-        Assert.Contains("FlySixDegrees", Assert.Throws<InvalidDesignException>(() => Curlew.FullFlight.ChartAttitude()).Message, StringComparison.Ordinal);
+        Assert.Contains("FlySixDegrees", Assert.Throws<InvalidDesignException>(() => Curlew.FullFlight.ChartAttitude()).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_track_shows_the_edge_of_the_field_to_the_same_scale()

@@ -17,8 +17,10 @@ public sealed class StagingChartTests
         "Lifter",
         new FinnedBody(
             [Nose.Cone(90.Millimetres(), 90.Millimetres()), new BodyTube(1150.Millimetres(), 90.Millimetres())],
-            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(), 1050.Millimetres())]),
-        new MassBudget([new("vessel", 900.Grams(), 700.Millimetres()) { Extent = 1.Metres(), Diameter = 90.Millimetres() }, new("fins", 300.Grams(), 1140.Millimetres())]),
+            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(),
+                1050.Millimetres())]),
+        new MassBudget([new("vessel", 900.Grams(), 700.Millimetres()) { Extent = 1.Metres(), Diameter = 90.Millimetres() },
+            new("fins", 300.Grams(), 1140.Millimetres())]),
         new Charge(new Chamber(5.Litres(), 86.Millimetres(), 60.BarGauge()), 33.Percent(), 40.BarGauge(), 15.Celsius()),
         new Nozzle(15.Millimetres()), 1220.Millimetres()) { Canopy = new Canopy(CanopyType.FlatCircular, 0.8.Metres()) }, Curlew.Vehicle);
 
@@ -66,14 +68,16 @@ public sealed class StagingChartTests
     [Fact]
     public void Landings_of_both_stages_are_drawn_and_only_the_inputs_that_matter()
     {
-        var many = Pair.Disperse(Site with { Wind = WindProfile.PowerLaw(4.MetresPerSecond(), 10.Metres()), Field = FlyingField.Circle(250.Metres()) }, new(), 80, 7);
+        var many = Pair.Disperse(Site with { Wind = WindProfile.PowerLaw(4.MetresPerSecond(), 10.Metres()),
+            Field = FlyingField.Circle(250.Metres()) }, new(), 80, 7);
         var chart = many.Chart();
         Assert.Equal(
             ["sustainer's landings", "90 % of the sustainer's", "edge of the field", "pad", "booster's landings", "90 % of the booster's"],
             chart.Marks.Select(m => m.Name));
         Assert.Equal(many.Booster!.East.Values, ((Points)chart.Marks[4]).X.Values);
         var (east, _) = many.Booster.Landings!.Ellipse(90.Percent());
-        Assert.Equal(east.Values.Max(), ((Curve)chart.Marks[5]).X.Values.Max(), 0.01 * many.Booster.Landings.Axes(90.Percent()).Major.Meters);
+        Assert.Equal(east.Values.Max(), ((Curve)chart.Marks[5]).X.Values.Max(),
+            0.01 * many.Booster.Landings.Axes(90.Percent()).Major.Meters);
         Assert.NotEmpty(chart.ToFigureJson());
         _ = System.Xml.Linq.XElement.Parse(chart.ToSvg());
         var bars = (Bars)many.ChartSensitivity().Marks[0];

@@ -28,7 +28,8 @@ public sealed class UncertaintyChartTests
     {
         var chart = Charts[name]();
         Assert.Empty(chart.Validate());
-        foreach (var axis in new[] { chart.X, chart.Y }.Where(a => a.Scale != AxisScale.Categories)) Assert.Matches(@" \[[^\]]+\]$", axis.Title);
+        foreach (var axis in new[] { chart.X, chart.Y }.Where(a => a.Scale != AxisScale.Categories)) Assert.Matches(@" \[[^\]]+\]$",
+            axis.Title);
         Assert.NotEmpty(chart.ToFigureJson());
         _ = System.Xml.Linq.XElement.Parse(chart.ToSvg());
     }
@@ -37,7 +38,8 @@ public sealed class UncertaintyChartTests
     public void Landings_are_drawn_with_the_ellipses_of_their_own_result()
     {
         var chart = CurlewUncertain.Dispersion.Chart();
-        Assert.Equal(["landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field", "pad"], chart.Marks.Select(m => m.Name));
+        Assert.Equal(["landings", "50 % of landings", "90 % of landings", "99 % of landings", "edge of the field", "pad"],
+            chart.Marks.Select(m => m.Name));
         // The library's own outline of the 90 % ellipse: ours has the same extent on both axes, turned by the same angle.
         var (east, north) = CurlewUncertain.Dispersion.Landings!.Ellipse(90.Percent());
         var drawn = (Curve)chart.Marks[2];
@@ -73,7 +75,8 @@ public sealed class UncertaintyChartTests
     public void Basis_values_and_ratings_stand_where_they_are()
     {
         var limits = CurlewUncertain.Distribution.Chart(Curlew.Rating).Limits;
-        Assert.Equal(CurlewUncertain.Distribution.BBasis.Bar, limits.Single(l => l.Label.StartsWith("B-basis", StringComparison.Ordinal)).Value);
+        Assert.Equal(CurlewUncertain.Distribution.BBasis.Bar,
+            limits.Single(l => l.Label.StartsWith("B-basis", StringComparison.Ordinal)).Value);
         Assert.Equal(Curlew.Rating.ProofPressure.Bar, limits.Single(l => l.Label.StartsWith("proof", StringComparison.Ordinal)).Value);
     }
 }

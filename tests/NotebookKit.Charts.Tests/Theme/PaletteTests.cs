@@ -4,9 +4,12 @@ namespace NotebookKit.Charts.Tests.Theme;
 
 public sealed class PaletteTests
 {
-    // Machado, Oliveira, Fernandes, A physiologically-based model for simulation of color vision deficiency, IEEE TVCG 15 (2009), severity 1.0, on linear RGB.
-    private static readonly double[][] RedBlind = [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]];
-    private static readonly double[][] GreenBlind = [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.011820, 0.042940, 0.968881]];
+    // Machado, Oliveira, Fernandes, A physiologically-based model for simulation of color vision deficiency, IEEE TVCG 15 (2009), severity
+    // 1.0, on linear RGB.
+    private static readonly double[][] RedBlind = [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216],
+        [-0.003882, -0.048116, 1.051998]];
+    private static readonly double[][] GreenBlind = [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413],
+        [-0.011820, 0.042940, 0.968881]];
 
     public static TheoryData<int, int> Pairs
     {
@@ -25,7 +28,8 @@ public sealed class PaletteTests
     public void The_first_six_colours_stay_apart_for_every_eye(int a, int b)
     {
         foreach (var eye in new[] { null, RedBlind, GreenBlind })
-            Assert.True(Distance(Lab(Palette.Data[a], eye), Lab(Palette.Data[b], eye)) > 25, $"{Palette.Data[a]} and {Palette.Data[b]}: {Distance(Lab(Palette.Data[a], eye), Lab(Palette.Data[b], eye)):0.0}");
+            Assert.True(Distance(Lab(Palette.Data[a], eye), Lab(Palette.Data[b], eye)) > 25,
+                $"{Palette.Data[a]} and {Palette.Data[b]}: {Distance(Lab(Palette.Data[a], eye), Lab(Palette.Data[b], eye)):0.0}");
     }
 
     [Fact]
@@ -55,7 +59,8 @@ public sealed class PaletteTests
     private static double Luminance(double[] rgb) => (0.2126 * rgb[0]) + (0.7152 * rgb[1]) + (0.0722 * rgb[2]);
 
     private static double[] Linear(string colour) =>
-        [.. Convert.FromHexString(colour[1..]).Select(b => b / 255.0).Select(v => v <= 0.04045 ? v / 12.92 : Math.Pow((v + 0.055) / 1.055, 2.4))];
+        [.. Convert.FromHexString(colour[1..]).Select(b => b / 255.0).Select(v => v <= 0.04045 ? v / 12.92
+            : Math.Pow((v + 0.055) / 1.055, 2.4))];
 
     private static (double L, double A, double B) Lab(string colour, double[][]? eye)
     {

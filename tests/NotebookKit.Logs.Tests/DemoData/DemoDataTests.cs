@@ -7,7 +7,8 @@ using NotebookKit.Vessels;
 
 namespace NotebookKit.Logs.Tests.DemoData;
 
-/// <summary>The files in data-demo are what the seeded generator makes, letter for letter; set DEMO_DATA_WRITE=1 to write them anew.</summary>
+/// <summary>The files in data-demo are what the seeded generator makes, letter for letter; set DEMO_DATA_WRITE=1 to write them
+/// anew.</summary>
 public class DemoDataTests
 {
     private static readonly Dictionary<string, Func<string>> Generators = new()
@@ -61,7 +62,8 @@ public class DemoDataTests
         Assert.Contains(log.Findings, f => f.Message.Contains("6 of", StringComparison.Ordinal));
         Assert.Equal("mL", log.Expansion!.Unit);
         // What stays in: permanent expansion, what the fitting lost, and the leak of some 16 minutes.
-        Assert.InRange(log.Expansion[^1], ProofLogDemo.PermanentMillilitres + ProofLogDemo.FittingMillilitres, ProofLogDemo.PermanentMillilitres + ProofLogDemo.FittingMillilitres + 0.4);
+        Assert.InRange(log.Expansion[^1], ProofLogDemo.PermanentMillilitres + ProofLogDemo.FittingMillilitres,
+            ProofLogDemo.PermanentMillilitres + ProofLogDemo.FittingMillilitres + 0.4);
     }
 
     [Fact]
@@ -146,7 +148,8 @@ public class DemoDataTests
         var list = StockList.Read(Path.Combine(Folder, "stock.csv"));
         Assert.Equal(11, list.Items.Count);
         Assert.All(list.Of("sleeve"), s => Assert.NotNull(MaterialLibrary.Typical.Braid(s.Name)));
-        Assert.All(list.Of("cloth").Concat(list.Of("tape")).Concat(list.Of("sheet")), s => Assert.NotNull(MaterialLibrary.Typical.Cloth(s.Name)));
+        Assert.All(list.Of("cloth").Concat(list.Of("tape")).Concat(list.Of("sheet")),
+            s => Assert.NotNull(MaterialLibrary.Typical.Cloth(s.Name)));
         Assert.All(list.Of("veil"), s => Assert.NotNull(MaterialLibrary.Typical.Veil(s.Name)));
         Assert.All(list.Of("resin"), s => Assert.NotNull(MaterialLibrary.Typical.Resin(s.Name)));
         Assert.Equal(50, list.Of("tape")[0].Width!.Value.Millimeters, 9);
@@ -164,6 +167,7 @@ public class DemoDataTests
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
             if (File.Exists(Path.Combine(folder.FullName, "NotebookKit.sln")))
                 return Path.Combine(folder.FullName, "data-demo");
-        throw new DirectoryNotFoundException(string.Create(CultureInfo.InvariantCulture, $"no folder above {AppContext.BaseDirectory} holds NotebookKit.sln."));
+        throw new DirectoryNotFoundException(string.Create(CultureInfo.InvariantCulture,
+            $"no folder above {AppContext.BaseDirectory} holds NotebookKit.sln."));
     }
 }

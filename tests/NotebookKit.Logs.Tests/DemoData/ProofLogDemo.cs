@@ -3,18 +3,21 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented proof of Curlew's vessel: 2.5 L, 38 bar gauge working, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 % (the last pumped 0.8 bar past), then ten minutes at
+/// An invented proof of Curlew's vessel: 2.5 L, 38 bar gauge working, 60 bar gauge proof, steps of 25, 50, 75, 90, 100 % (the last pumped
+/// 0.8 bar past), then ten minutes at
 /// working pressure. Formulae of its own, so that it doesn't follow the library's models about.
 /// </summary>
 internal static class ProofLogDemo
 {
     public const ulong Seed = 20260314;
-    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 20.0, PermanentMillilitres = 0.5, TrappedAirMillilitres = 4;
+    public const double VesselMillilitres = 2500, WallGrowthAtProofMillilitres = 20.0, PermanentMillilitres = 0.5,
+        TrappedAirMillilitres = 4;
     public const double ProofBar = 60, PumpedToBar = 60.8, WorkingBar = 38, LeakMillilitresPerMinute = 0.010;
     public const double FittingMillilitres = 0.2;
     public const int FittingDropAtSeconds = 452;
 
-    private static readonly (double Bar, int Hold)[] Steps = [(15, 60), (30, 60), (45, 60), (54, 60), (PumpedToBar, 120), (38, 600), (0, 30)];
+    private static readonly (double Bar, int Hold)[] Steps = [(15, 60), (30, 60), (45, 60), (54, 60), (PumpedToBar, 120), (38, 600),
+        (0, 30)];
 
     public static string Text()
     {
@@ -26,7 +29,8 @@ internal static class ProofLogDemo
             "day: 2026-03-14",
             "hydrostatic proof of Curlew's vessel, 2.5 L, working pressure 38 bar gauge, proof pressure 60 bar gauge",
             "pumped a little past proof so that a fitting that settles doesn't take the hold below it",
-            "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the water let out",
+            "hand pump, gauge 0 to 100 bar read at 0.05 bar, burette read at 0.1 mL; expansion is the water pumped in less the "
+                + "water let out",
             "expansion at the end, with the pressure vented, is what stays: permanent expansion and water lost");
         csv.Line("time [s]", "pressure [bar gauge]", "temperature [°C]", "expansion [mL]");
 
@@ -79,5 +83,6 @@ internal static class ProofLogDemo
         + PermanentMillilitres * Math.Max(0, (highest - 30) / 30);
 
     private static double Compliance(double bar) =>
-        VesselMillilitres / 21_800 + WallGrowthAtProofMillilitres / ProofBar + TrappedAirMillilitres * 1.013 / ((1.013 + bar) * (1.013 + bar));
+        VesselMillilitres / 21_800 + WallGrowthAtProofMillilitres / ProofBar
+            + TrappedAirMillilitres * 1.013 / ((1.013 + bar) * (1.013 + bar));
 }

@@ -1,6 +1,7 @@
 namespace NotebookKit.Logs.Tests.DemoData;
 
-/// <summary>An invented shelf: sleeves, cloths, tape, veil, resin, sheet. Nothing in it is drawn at random; the seed is there because every file says one.</summary>
+/// <summary>An invented shelf: sleeves, cloths, tape, veil, resin, sheet. Nothing in it is drawn at random; the seed is there because every
+/// file says one.</summary>
 internal static class StockListDemo
 {
     public const ulong Seed = 0;

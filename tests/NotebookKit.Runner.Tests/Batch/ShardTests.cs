@@ -45,7 +45,8 @@ public sealed partial class ShardTests(SplitRun split) : IClassFixture<SplitRun>
         var (moved, next) = (split.NewFolder("moved"), 0);
         string Near77(Match number) => FormattableString.Invariant($"77.00{next++ % 7}{next % 5}");
         foreach (var file in Merged(split.Three).Where(f => f.EndsWith(".json", StringComparison.Ordinal)))
-            File.WriteAllText(Path.Combine(moved, Path.GetFileName(file)), RowsOf().Replace(File.ReadAllText(file), m => "\"Rows\":" + Numbers().Replace(m.Groups[1].Value, Near77)));
+            File.WriteAllText(Path.Combine(moved, Path.GetFileName(file)),
+                RowsOf().Replace(File.ReadAllText(file), m => "\"Rows\":" + Numbers().Replace(m.Groups[1].Value, Near77)));
         var run = await ProgramRun.RunAsync("run", split.Notebook, "--out", split.NewFolder("moved-out"), "--flown", moved);
         Assert.Contains("77.00 m", run.Output, StringComparison.Ordinal);
     }
@@ -54,7 +55,8 @@ public sealed partial class ShardTests(SplitRun split) : IClassFixture<SplitRun>
     public void A_run_of_one_shard_writes_no_page_that_could_be_taken_for_the_whole()
     {
         Assert.Equal(["shards"], Directory.GetDirectories(split.Three).Select(Path.GetFileName));
-        Assert.DoesNotContain(Directory.EnumerateFiles(split.Three, "*", SearchOption.AllDirectories), f => f.EndsWith(".html", StringComparison.Ordinal) || f.EndsWith(".part", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.EnumerateFiles(split.Three, "*", SearchOption.AllDirectories),
+            f => f.EndsWith(".html", StringComparison.Ordinal) || f.EndsWith(".part", StringComparison.Ordinal));
         Assert.Contains("1-of-3.shard.json", split.Runs[2].Output, StringComparison.Ordinal);
     }
 
@@ -82,9 +84,11 @@ public sealed partial class ShardTests(SplitRun split) : IClassFixture<SplitRun>
         var notebook = Path.Combine(other, "scatters.ipynb");
         File.WriteAllText(notebook, File.ReadAllText(split.Notebook).Replace("seed: 7", "seed: 6", StringComparison.Ordinal));
         Assert.Equal(0, (await ProgramRun.RunAsync("run", notebook, "--out", other, "--shard", "2/3")).ExitCode);
-        var foreign = Directory.GetFiles(Path.Combine(other, "shards", "scatters")).Single(f => !split.Shards(2).Select(Path.GetFileName).Contains(Path.GetFileName(f)));
+        var foreign = Directory.GetFiles(Path.Combine(other, "shards",
+            "scatters")).Single(f => !split.Shards(2).Select(Path.GetFileName).Contains(Path.GetFileName(f)));
         var own = split.Shards(2).Where(f => File.ReadAllText(f).Contains("\"Seed\":8", StringComparison.Ordinal));
-        var run = await ProgramRun.RunAsync(["merge", .. split.Shards(1), .. own, foreign, .. split.Shards(3), "--out", split.NewFolder("foreign")]);
+        var run = await ProgramRun.RunAsync(["merge", .. split.Shards(1), .. own, foreign, .. split.Shards(3), "--out",
+            split.NewFolder("foreign")]);
         Refused(run, "seed 6: flights 0 to 6 and more are missing: shards 1, 3 of 3", "foreign");
         Assert.Contains("seed 7: flights 7 to 14 are missing: shard 2/3", run.Errors, StringComparison.Ordinal);
         Assert.Contains("shards of 3 dispersions", run.Errors, StringComparison.Ordinal);
@@ -115,7 +119,8 @@ public sealed partial class ShardTests(SplitRun split) : IClassFixture<SplitRun>
     [Fact]
     public async Task A_notebook_without_dispersion_has_nothing_to_split()
     {
-        var run = await ProgramRun.RunAsync("run", TestFolder.Fixture("passes.ipynb"), "--out", split.NewFolder("nothing"), "--shard", "1/2");
+        var run = await ProgramRun.RunAsync("run", TestFolder.Fixture("passes.ipynb"), "--out", split.NewFolder("nothing"), "--shard",
+            "1/2");
         Assert.Equal(1, run.ExitCode);
         Assert.Contains("there is nothing to split", run.Output, StringComparison.Ordinal);
     }

@@ -18,7 +18,8 @@ public sealed class SplitRun : IAsyncLifetime, IDisposable
     public string Notebook => folder["scatters.ipynb"];
 
     /// <summary>Shard files of one of three, in the order of their names.</summary>
-    public string[] Shards(int number) => [.. Directory.GetFiles(Path.Combine(Three, "shards", "scatters"), $"*.{number}-of-3.shard.json").Order(StringComparer.Ordinal)];
+    public string[] Shards(int number) => [.. Directory.GetFiles(Path.Combine(Three, "shards", "scatters"),
+        $"*.{number}-of-3.shard.json").Order(StringComparer.Ordinal)];
 
     public string NewFolder(string name) => Directory.CreateDirectory(folder[name]).FullName;
 
@@ -35,7 +36,8 @@ public sealed class SplitRun : IAsyncLifetime, IDisposable
         [
             await ProgramRun.RunAsync("run", Notebook, "--out", Whole),
             await ProgramRun.RunAsync("run", Notebook, "--out", One, "--shard", "1/1"),
-            .. await Task.WhenAll(Enumerable.Range(1, 3).Select(n => ProgramRun.RunAsync("run", Notebook, "--out", Three, "--shard", $"{n}/3"))),
+            .. await Task.WhenAll(Enumerable.Range(1, 3).Select(n => ProgramRun.RunAsync("run", Notebook, "--out", Three, "--shard",
+                $"{n}/3"))),
         ];
         MergeOfOne = await ProgramRun.RunAsync("merge", One);
         Merge = await ProgramRun.RunAsync("merge", Three);

@@ -53,7 +53,8 @@ public sealed class CSharpEngineTests(SharedEngine shared) : IClassFixture<Share
     [Fact]
     public async Task An_error_inside_parallel_work_is_unwrapped()
     {
-        var (outcome, _) = await RunAsync("System.Threading.Tasks.Parallel.For(0, 4, i => throw new InvalidOperationException(\"in parallel\"));");
+        var (outcome, _) = await RunAsync("System.Threading.Tasks.Parallel.For(0, 4, i => throw new InvalidOperationException(\"in "
+            + "parallel\"));");
         Assert.Equal("InvalidOperationException", outcome.Error!.Kind);
         Assert.Equal("in parallel", outcome.Error.Message);
         Assert.Equal(1, outcome.Error.Line);
@@ -90,7 +91,8 @@ public sealed class CSharpEngineTests(SharedEngine shared) : IClassFixture<Share
     {
         using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(1));
         var outcome = await shared.Engine.RunAsync(
-            "System.Threading.Tasks.Parallel.For(0, 100_000_000, i => { NotebookKit.Numerics.WorkRun.Current.ThrowIfStopped(); Thread.Sleep(1); });", _ => { }, stop.Token);
+            "System.Threading.Tasks.Parallel.For(0, 100_000_000, i => { NotebookKit.Numerics.WorkRun.Current.ThrowIfStopped(); "
+                + "Thread.Sleep(1); });", _ => { }, stop.Token);
         // Interrupted, not abandoned: the loop ended by itself and the session is free again.
         Assert.Equal(CellStatus.Interrupted, outcome.Status);
         Assert.Equal(CellStatus.Succeeded, (await RunAsync("1 + 1")).Outcome.Status);

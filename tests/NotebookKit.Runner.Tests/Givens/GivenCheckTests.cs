@@ -9,7 +9,8 @@ public sealed class GivenCheckTests
     private static GivenPlan Check(string given, params string[] notebooks) =>
         GivenCheck.Of(GivenOverrides.Parse([given]), notebooks.Select(n => TestFolder.Fixture(Path.Combine("givens", n + ".ipynb"))));
 
-    private static RequestException Refused(string given, params string[] notebooks) => Assert.Throws<RequestException>(() => Check(given, notebooks));
+    private static RequestException Refused(string given, params string[] notebooks)
+        => Assert.Throws<RequestException>(() => Check(given, notebooks));
 
     [Theory]
     [InlineData("fil pressure=20 bar gauge", "No notebook of this run has a given \"fil pressure\"; the nearest is \"fill pressure\".")]
@@ -22,7 +23,8 @@ public sealed class GivenCheckTests
     [InlineData("fill pressure=20 mm", "isn't a pressure")]
     [InlineData("bore=60", "Write a length with its unit, for example \"66 mm\".")]
     [InlineData("bore=60 bar gauge", "isn't a length")]
-    [InlineData("fill pressure=61 bar gauge", "fill pressure is 61 bar gauge; it must be 5 bar gauge to 60 bar gauge. Two bar below the regulator.")]
+    [InlineData("fill pressure=61 bar gauge", "fill pressure is 61 bar gauge; it must be 5 bar gauge to 60 bar gauge. Two bar below "
+        + "the regulator.")]
     [InlineData("ends=1.5", "isn't a whole number")]
     [InlineData("share=1 %", "isn't a plain number")]
     [InlineData("in a remark=1", "No notebook of this run")]
@@ -73,14 +75,16 @@ public sealed class GivenCheckTests
     public void A_name_that_may_be_made_at_run_time_is_left_to_the_run_and_said_so()
     {
         var plan = Check("booster mass=1.5 kg", "trainer", "at-run-time");
-        Assert.Contains("It can't be checked beforehand, because in at-run-time cell 1 makes the name of a given while it runs.", Assert.Single(plan.Notes), StringComparison.Ordinal);
+        Assert.Contains("It can't be checked beforehand, because in at-run-time cell 1 makes the name of a given while it runs.",
+            Assert.Single(plan.Notes), StringComparison.Ordinal);
         Assert.Empty(plan.MustTake["trainer"]);
         Assert.Equal(["booster mass"], plan.MustTake["at-run-time"]);
     }
 
     [Fact]
     public void Notebooks_without_givens_take_none() => Assert.Contains(
-        "state no givens", Assert.Throws<RequestException>(() => GivenCheck.Of(GivenOverrides.Parse(["bore=60 mm"]), [TestFolder.Fixture("passes.ipynb")])).Message, StringComparison.Ordinal);
+        "state no givens", Assert.Throws<RequestException>(() => GivenCheck.Of(GivenOverrides.Parse(["bore=60 mm"]),
+            [TestFolder.Fixture("passes.ipynb")])).Message, StringComparison.Ordinal);
 
     // The notebooks that club members run: both designs' givens, found without running them.
     [Fact]
@@ -90,6 +94,7 @@ public sealed class GivenCheckTests
         Assert.NotEmpty(GivenCheck.Of(GivenOverrides.Parse(["fill pressure=25 bar gauge"]), lessons).Notes);
         var refusal = Assert.Throws<RequestException>(() => GivenCheck.Of(GivenOverrides.Parse(["fil pressure=20 bar gauge"]), lessons));
         Assert.Contains("the nearest is \"fill pressure\"", refusal.Message, StringComparison.Ordinal);
-        Assert.Contains(refusal.Details, l => l.Contains("booster fill", StringComparison.Ordinal) && l.Contains("gauge pressure, 5 bar gauge to 60 bar gauge", StringComparison.Ordinal));
+        Assert.Contains(refusal.Details, l => l.Contains("booster fill", StringComparison.Ordinal)
+            && l.Contains("gauge pressure, 5 bar gauge to 60 bar gauge", StringComparison.Ordinal));
     }
 }

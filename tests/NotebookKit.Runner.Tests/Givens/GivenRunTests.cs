@@ -16,18 +16,22 @@ public sealed class GivenRunTests : IDisposable
     [InlineData("write it as name=value", "fill pressure")]
     public async Task A_given_that_cannot_be_set_ends_the_run_before_any_cell(string sentence, params string[] givens)
     {
-        var run = await ProgramRun.RunAsync(["run", Notebook("trainer"), "--out", folder["out"], .. givens.SelectMany(g => new[] { "--given", g })]);
+        var run = await ProgramRun.RunAsync(["run", Notebook("trainer"), "--out", folder["out"],
+            .. givens.SelectMany(g => new[] { "--given", g })]);
         Assert.Equal(2, run.ExitCode);
-        Assert.Contains(sentence, string.Join(' ', (run.Output + run.Errors).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.Contains(sentence, string.Join(' ', (run.Output + run.Errors).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
+            StringComparison.Ordinal);
         Assert.False(Directory.Exists(folder["out"]));
     }
 
     [Fact]
     public async Task A_given_that_can_be_set_is_used_and_the_others_are_told()
     {
-        var run = await ProgramRun.RunAsync("run", Notebook("trainer"), Notebook("stages"), "--out", folder["out"], "--given", "FILL pressure=20 bar gauge");
+        var run = await ProgramRun.RunAsync("run", Notebook("trainer"), Notebook("stages"), "--out", folder["out"], "--given",
+            "FILL pressure=20 bar gauge");
         Assert.Equal(0, run.ExitCode);
-        Assert.Contains("These notebooks have no given \"FILL pressure\" and run on their own values: stages.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("These notebooks have no given \"FILL pressure\" and run on their own values: stages.", run.Output,
+            StringComparison.Ordinal);
         Assert.Contains("20 bar gauge", File.ReadAllText(folder["out", "notebooks", "trainer.ipynb"]), StringComparison.Ordinal);
     }
 
@@ -38,6 +42,7 @@ public sealed class GivenRunTests : IDisposable
         Assert.Equal(0, taken.ExitCode);
         var left = await ProgramRun.RunAsync("run", Notebook("at-run-time"), "--out", folder["out"], "--given", "boster mass=1.5 kg");
         Assert.Equal(1, left.ExitCode);
-        Assert.Contains("GivenNotTaken: The given \"boster mass\" was to be \"1.5 kg\", but no cell that ran states such a given", left.Output, StringComparison.Ordinal);
+        Assert.Contains("GivenNotTaken: The given \"boster mass\" was to be \"1.5 kg\", but no cell that ran states such a given",
+            left.Output, StringComparison.Ordinal);
     }
 }

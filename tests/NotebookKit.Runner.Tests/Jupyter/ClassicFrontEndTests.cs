@@ -9,7 +9,8 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        if (NotebookServer.IsThere) server = await NotebookServer.StartAsync(null, "many-charts.ipynb", "hangs.ipynb", "explores.ipynb", "picks.ipynb");
+        if (NotebookServer.IsThere) server = await NotebookServer.StartAsync(null, "many-charts.ipynb", "hangs.ipynb", "explores.ipynb",
+            "picks.ipynb");
     }
 
     public async Task DisposeAsync()
@@ -24,7 +25,8 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "many-charts.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
-        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null, new() { Timeout = 90_000 });
+        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null,
+            new() { Timeout = 90_000 });
 
         Assert.Contains("height [m]", await browser.Page.InnerTextAsync("#notebook"), StringComparison.Ordinal);
         Assert.All(browser.Requests, r => Assert.True(server.Owns(r), r));
@@ -46,7 +48,8 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
     public async Task A_dragged_slider_runs_the_computation_and_shows_its_number()
     {
         Skip.IfNot(NotebookServer.IsThere, "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
-        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
+        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"),
+            "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "explores.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
@@ -57,7 +60,8 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         var box = (await browser.Page.Locator(".ui-slider").First.BoundingBoxAsync())!;
         await slider.HoverAsync();
         await browser.Page.Mouse.DownAsync();
-        for (var i = 1; i <= 20; i++) await browser.Page.Mouse.MoveAsync((float)(box.X + (box.Width * (0.25 + (0.75 * i / 20)))), (float)(box.Y + (box.Height / 2)));
+        for (var i = 1; i <= 20; i++) await browser.Page.Mouse.MoveAsync((float)(box.X + (box.Width * (0.25 + (0.75 * i / 20)))),
+            (float)(box.Y + (box.Height / 2)));
         await browser.Page.Mouse.MoveAsync((float)(box.X + box.Width + 40), (float)(box.Y + (box.Height / 2)));
         await browser.Page.Mouse.UpAsync();
         await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('81 m²/s²')", new() { Timeout = 15_000 });
@@ -68,7 +72,8 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
     public async Task A_choice_a_drag_and_a_button_each_show_their_number()
     {
         Skip.IfNot(NotebookServer.IsThere, "The classic notebook front-end is not installed on this machine (Debian: jupyter-notebook).");
-        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"), "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
+        Skip.IfNot(Directory.Exists("/usr/share/jupyter/nbextensions/jupyter-js-widgets"),
+            "The front-end's controls are not installed on this machine (Debian: jupyter-nbextension-jupyter-js-widgets).");
         await using var browser = await Browser.OpenAsync();
         var page = browser.Page;
         await OpenAsync(page, "picks.ipynb");
@@ -105,6 +110,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
     private async Task OpenAsync(IPage page, string notebook)
     {
         await page.GotoAsync(server.Address + "notebooks/" + notebook);
-        await page.WaitForFunctionAsync("window.Jupyter && Jupyter.notebook && Jupyter.notebook.kernel && Jupyter.notebook.kernel.is_connected()", null, new() { Timeout = 90_000 });
+        await page.WaitForFunctionAsync("window.Jupyter && Jupyter.notebook && Jupyter.notebook.kernel && "
+            + "Jupyter.notebook.kernel.is_connected()", null, new() { Timeout = 90_000 });
     }
 }

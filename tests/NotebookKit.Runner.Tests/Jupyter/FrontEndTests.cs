@@ -4,7 +4,8 @@ using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Runner.Tests.Jupyter;
 
-/// <summary>The Jupyter project's own programs against our kernel; skipped where they aren't installed (Debian: python3-jupyter-kernel-test, python3-nbclient).</summary>
+/// <summary>The Jupyter project's own programs against our kernel; skipped where they aren't installed (Debian:
+/// python3-jupyter-kernel-test, python3-nbclient).</summary>
 public sealed class FrontEndTests : IDisposable
 {
     private const string Python = "/usr/bin/python3";
@@ -47,7 +48,9 @@ public sealed class FrontEndTests : IDisposable
     public async Task The_terminal_front_end_shows_results_in_words()
     {
         await NeedAsync("jupyter_console");
-        var (code, said) = await RunAsync("-c", "import subprocess, sys; r = subprocess.run([sys.executable, '-m', 'jupyter_console', '--kernel', 'notebookkit', '--simple-prompt'], input='6 * 7\\n63.Millimetres()\\n', text=True, capture_output=True, timeout=120); print(r.stdout)");
+        var (code, said) = await RunAsync("-c", "import subprocess, sys; r = subprocess.run([sys.executable, '-m', 'jupyter_console', "
+            + "'--kernel', 'notebookkit', '--simple-prompt'], input='6 * 7\\n63.Millimetres()\\n', text=True, capture_output=True, "
+            + "timeout=120); print(r.stdout)");
         Assert.True(code == 0, said);
         Assert.Contains("42", said, StringComparison.Ordinal);
         Assert.Contains("63 mm", said, StringComparison.Ordinal);

@@ -34,11 +34,13 @@ internal class KernelClient : IDisposable
     /// <summary>A connection to this machine alone, on ports that are free.</summary>
     public static ConnectionFile NewConnection() => new()
     {
-        Ip = "127.0.0.1", ShellPort = FreePort(), ControlPort = FreePort(), IopubPort = FreePort(), StdinPort = FreePort(), HeartbeatPort = FreePort(),
+        Ip = "127.0.0.1", ShellPort = FreePort(), ControlPort = FreePort(), IopubPort = FreePort(), StdinPort = FreePort(),
+            HeartbeatPort = FreePort(),
         Key = Guid.NewGuid().ToString(),
     };
 
-    public static JsonObject Execute(string code) => new() { ["code"] = code, ["silent"] = false, ["store_history"] = true, ["stop_on_error"] = true };
+    public static JsonObject Execute(string code) => new() { ["code"] = code, ["silent"] = false, ["store_history"] = true,
+        ["stop_on_error"] = true };
 
     public string Send(string type, JsonObject content, bool viaControl = false, JsonObject? metadata = null)
     {

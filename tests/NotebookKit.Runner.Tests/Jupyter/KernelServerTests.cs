@@ -40,7 +40,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void A_chart_comes_as_an_object_with_html_that_draws_and_plain_words()
     {
-        var (_, published) = kernel.Run("LineChart.Draw(\"Height\", new Series(\"time\", \"s\", [0.0, 1.0]), new Series(\"height\", \"m\", [0.0, 2.0]))");
+        var (_, published) = kernel.Run("LineChart.Draw(\"Height\", new Series(\"time\", \"s\", [0.0, 1.0]), new Series(\"height\", "
+            + "\"m\", [0.0, 2.0]))");
         var data = published.Single(m => m.Type == "execute_result").Content["data"]!;
         Assert.IsType<JsonObject>(data["application/vnd.plotly.v1+json"]);
         Assert.Contains("Plotly.newPlot", (string?)data["text/html"], StringComparison.Ordinal);
@@ -102,7 +103,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public void A_display_is_updated_in_place()
     {
         var (_, published) = kernel.Run(
-            "using Microsoft.DotNet.Interactive;\nvar shown = KernelInvocationContextExtensions.Display(KernelInvocationContext.Current, \"0 %\", \"text/plain\");\nshown.Update(\"100 %\");");
+            "using Microsoft.DotNet.Interactive;\nvar shown = KernelInvocationContextExtensions.Display(KernelInvocationContext.Current, "
+                + "\"0 %\", \"text/plain\");\nshown.Update(\"100 %\");");
         var first = published.Single(m => m.Type == "display_data");
         var update = published.Single(m => m.Type == "update_display_data");
         Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)update.Content["transient"]!["display_id"]);
@@ -112,14 +114,17 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void A_progress_bar_grows_in_place()
     {
-        var (reply, published) = kernel.Run("var bar = ProgressBar.Show(\"Flights <all>\", 400);\nParallel.For(1, 401, i => { Thread.Sleep(1); bar.Report(i); });\nbar.Report(400); bar.Report(3);");
+        var (reply, published) = kernel.Run("var bar = ProgressBar.Show(\"Flights <all>\", 400);\nParallel.For(1, 401, i => { "
+            + "Thread.Sleep(1); bar.Report(i); });\nbar.Report(400); bar.Report(3);");
         Assert.Equal("ok", (string?)reply["status"]);
         var first = published.Single(m => m.Type == "display_data");
         Assert.Equal("Flights <all>: 0 of 400", (string?)first.Content["data"]!["text/plain"]);
         var updates = published.Where(m => m.Type == "update_display_data").ToList();
-        Assert.All(updates, u => Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)u.Content["transient"]!["display_id"]));
+        Assert.All(updates, u => Assert.Equal((string?)first.Content["transient"]!["display_id"],
+            (string?)u.Content["transient"]!["display_id"]));
         Assert.Equal("Flights <all>: 400 of 400", (string?)updates[^1].Content["data"]!["text/plain"]);
-        Assert.Contains("<progress value=\"400\" max=\"400\"></progress> Flights &lt;all&gt;", (string?)updates[^1].Content["data"]!["text/html"], StringComparison.Ordinal);
+        Assert.Contains("<progress value=\"400\" max=\"400\"></progress> Flights &lt;all&gt;",
+            (string?)updates[^1].Content["data"]!["text/html"], StringComparison.Ordinal);
         Assert.InRange(updates.Count, 1, 40);
     }
 
@@ -127,11 +132,13 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public async Task A_long_verb_of_the_library_shows_its_progress_and_stops_when_asked()
     {
         Assert.Equal("ok", (string?)kernel.Run($"#load \"{Path.Combine(TestFolder.Repository, "notebooks", "curlew.csx")}\"").Reply["status"]);
-        var (_, published) = kernel.Run("_ = curlew.Disperse(site, new Spread(), flights: 60, seed: 7, progress: ProgressBar.Show(\"Flights\", 60));");
+        var (_, published) = kernel.Run("_ = curlew.Disperse(site, new Spread(), flights: 60, seed: 7, progress: "
+            + "ProgressBar.Show(\"Flights\", 60));");
         Assert.Equal("Flights: 60 of 60", (string?)published.Last(m => m.Type == "update_display_data").Content["data"]!["text/plain"]);
 
         // Minutes of it: only a stop on request ends this cell with its session alive.
-        var id = kernel.Send("execute_request", KernelUnderTest.Execute("_ = curlew.Disperse(site, new Spread(), flights: 1_000_000, seed: 7);"));
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("_ = curlew.Disperse(site, new Spread(), flights: "
+            + "1_000_000, seed: 7);"));
         await Task.Delay(1000);
         kernel.Send("interrupt_request", [], viaControl: true);
         Assert.Equal("The cell was stopped on request.", (string?)kernel.Reply(id)["evalue"]);
@@ -153,12 +160,14 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void Names_are_completed_and_described_with_their_documentation()
     {
-        var completed = kernel.Reply(kernel.Send("complete_request", new JsonObject { ["code"] = "var s = \"🚀\"; 63.Millim", ["cursor_pos"] = 22 }));
+        var completed = kernel.Reply(kernel.Send("complete_request",
+            new JsonObject { ["code"] = "var s = \"🚀\"; 63.Millim", ["cursor_pos"] = 22 }));
         Assert.Contains("Millimetres", completed["matches"]!.AsArray().Select(m => (string?)m));
         Assert.Equal(16, (int?)completed["cursor_start"]);
         Assert.Equal(22, (int?)completed["cursor_end"]);
 
-        var described = kernel.Reply(kernel.Send("inspect_request", new JsonObject { ["code"] = "GaugePressure.FromBar", ["cursor_pos"] = 18, ["detail_level"] = 0 }));
+        var described = kernel.Reply(kernel.Send("inspect_request",
+            new JsonObject { ["code"] = "GaugePressure.FromBar", ["cursor_pos"] = 18, ["detail_level"] = 0 }));
         Assert.True((bool?)described["found"]);
         Assert.Contains("From bar", (string?)described["data"]!["text/plain"], StringComparison.Ordinal);
     }
@@ -175,12 +184,15 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     {
         kernel.Run("1 * 11");
         var count = (int?)kernel.Run("22").Reply["execution_count"];
-        var tail = kernel.Reply(kernel.Send("history_request", new JsonObject { ["hist_access_type"] = "tail", ["n"] = 1, ["output"] = false, ["raw"] = true }));
+        var tail = kernel.Reply(kernel.Send("history_request",
+            new JsonObject { ["hist_access_type"] = "tail", ["n"] = 1, ["output"] = false, ["raw"] = true }));
         Assert.Equal("22", (string?)tail["history"]![0]![2]);
-        JsonObject Range(int session) => new() { ["hist_access_type"] = "range", ["session"] = session, ["start"] = 1, ["stop"] = 1000, ["output"] = false, ["raw"] = true };
+        JsonObject Range(int session) => new() { ["hist_access_type"] = "range", ["session"] = session, ["start"] = 1, ["stop"] = 1000,
+            ["output"] = false, ["raw"] = true };
         Assert.Empty(kernel.Reply(kernel.Send("history_request", Range(-1)))["history"]!.AsArray());
         Assert.NotEmpty(kernel.Reply(kernel.Send("history_request", Range(0)))["history"]!.AsArray());
-        var found = kernel.Reply(kernel.Send("history_request", new JsonObject { ["hist_access_type"] = "search", ["pattern"] = "1 ? 11", ["output"] = false, ["raw"] = true }));
+        var found = kernel.Reply(kernel.Send("history_request",
+            new JsonObject { ["hist_access_type"] = "search", ["pattern"] = "1 ? 11", ["output"] = false, ["raw"] = true }));
         Assert.Equal(count - 1, (int?)Assert.Single(found["history"]!.AsArray())![1]);
     }
 
@@ -200,7 +212,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         await using var kernel = KernelUnderTest.Start();
         if (old)
         {
-            var hello = kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() });
+            var hello = kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version",
+                ["data"] = new JsonObject() });
             Assert.Equal("~2.1.4", (string?)kernel.Published(hello).Single(m => m.Type == "comm_msg").Content["data"]!["version"]);
         }
 
@@ -211,7 +224,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
                 s => { Interlocked.Increment(ref asked); return new ExplorerState { X = [0, 1], Y = [0, s[0]], Numbers = [s[0] * s[0]] }; }).Live()
             """);
         var opened = shown.Where(m => m.Type == "comm_open").ToList();
-        var states = opened.Select(m => (Id: (string)m.Content["comm_id"]!, State: (old ? m.Content["data"] : m.Content["data"]!["state"])!.AsObject())).ToList();
+        var states = opened.Select(m => (Id: (string)m.Content["comm_id"]!,
+            State: (old ? m.Content["data"] : m.Content["data"]!["state"])!.AsObject())).ToList();
         var slider = states.Single(s => (string?)s.State["_model_name"] == "FloatSliderModel");
         Assert.Equal(old ? "jupyter-js-widgets" : "@jupyter-widgets/controls", (string?)slider.State["_model_module"]);
         Assert.StartsWith("2.", (string?)opened[0].Metadata["version"], StringComparison.Ordinal);
@@ -226,7 +240,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
             ["comm_id"] = slider.Id,
             ["data"] = old
                 ? new JsonObject { ["method"] = "backbone", ["sync_data"] = new JsonObject { ["value"] = 3 + (i / 10.0) } }
-                : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 3 + (i / 10.0) }, ["buffer_paths"] = new JsonArray() },
+                : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 3 + (i / 10.0) },
+                    ["buffer_paths"] = new JsonArray() },
         })).ToList();
         kernel.Reply(busy);
         var answers = kernel.Published(moves[^1]).Where(m => m.Type == "comm_msg").ToList();
@@ -241,7 +256,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public async Task A_choice_and_buttons_are_answered_in_both_dialects(bool old)
     {
         await using var kernel = KernelUnderTest.Start();
-        if (old) kernel.Published(kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version", ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() }));
+        if (old) kernel.Published(kernel.Send("comm_open", new JsonObject { ["comm_id"] = "version",
+            ["target_name"] = "jupyter.widget.version", ["data"] = new JsonObject() }));
         var (_, shown) = kernel.Run(
             """
             Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), ExplorerInput.Among("How many", [("one", 1), ("two", 2), ("none", 0)]),
@@ -257,7 +273,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
                 (side, n) => broken > 0 ? throw new InvalidOperationException("<broken> later") : Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, n])).With("Area", side * side * n)).Live()
             """);
         var states = shown.Where(m => m.Type == "comm_open")
-            .Select(m => (Id: (string)m.Content["comm_id"]!, State: (old ? m.Content["data"] : m.Content["data"]!["state"])!.AsObject())).ToList();
+            .Select(m => (Id: (string)m.Content["comm_id"]!,
+                State: (old ? m.Content["data"] : m.Content["data"]!["state"])!.AsObject())).ToList();
         var list = states.Single(s => (string?)s.State["_model_name"] == "DropdownModel");
         Assert.Equal(["one", "two"], list.State["_options_labels"]!.AsArray().Select(l => (string?)l));
         Assert.Equal(old ? null : 0, (int?)list.State["index"]);
@@ -285,11 +302,13 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
             ["comm_id"] = list.Id,
             ["data"] = old
                 ? new JsonObject { ["method"] = "backbone", ["sync_data"] = new JsonObject { ["value"] = place == 0 ? "one" : "two" } }
-                : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["index"] = place }, ["buffer_paths"] = new JsonArray() },
+                : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["index"] = place },
+                    ["buffer_paths"] = new JsonArray() },
         });
         string Press(int which) => kernel.Send("comm_msg", new JsonObject
         {
-            ["comm_id"] = buttons[which].Id, ["data"] = new JsonObject { ["method"] = "custom", ["content"] = new JsonObject { ["event"] = "click" } },
+            ["comm_id"] = buttons[which].Id, ["data"] = new JsonObject { ["method"] = "custom",
+                ["content"] = new JsonObject { ["event"] = "click" } },
         });
         string Answer(string id) => (string)kernel.Published(id).Last(m => m.Type == "comm_msg").Content["data"]!["state"]!["value"]!;
     }
@@ -303,11 +322,14 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
             """
             Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), side => { while (stuck) { } return Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, 1])); }).Live()
             """);
-        var slider = shown.Where(m => m.Type == "comm_open").Single(m => (string?)m.Content["data"]!["state"]!["_model_name"] == "FloatSliderModel");
+        var slider = shown.Where(m => m.Type == "comm_open").Single(m => (string?)m.Content["data"]!["state"]!["_model_name"] ==
+            "FloatSliderModel");
         kernel.Run("stuck = true;");
         var id = kernel.Send("comm_msg", new JsonObject
         {
-            ["comm_id"] = slider.Content["comm_id"]!.DeepClone(), ["data"] = new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 2.5 }, ["buffer_paths"] = new JsonArray() },
+            ["comm_id"] = slider.Content["comm_id"]!.DeepClone(),
+                ["data"] = new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 2.5 },
+                ["buffer_paths"] = new JsonArray() },
         });
         await Task.Delay(500);
         kernel.Send("interrupt_request", [], viaControl: true);
@@ -322,15 +344,18 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public async Task Controls_that_a_front_end_closes_are_forgotten_and_others_are_listed_by_target()
     {
         await using var kernel = KernelUnderTest.Start();
-        var (_, shown) = kernel.Run("Explore.Over(\"Square\", ExplorerInput.Between(\"Side\", 1.Metres(), 3.Metres()), s => Explored.Curve(new Series(\"x\", \"m\", [0, 1]), new Series(\"y\", \"m\", [0, 1]))).Live()");
+        var (_, shown) = kernel.Run("Explore.Over(\"Square\", ExplorerInput.Between(\"Side\", 1.Metres(), 3.Metres()), s => "
+            + "Explored.Curve(new Series(\"x\", \"m\", [0, 1]), new Series(\"y\", \"m\", [0, 1]))).Live()");
         var opened = shown.Count(m => m.Type == "comm_open");
         Assert.Equal(opened, Comms("jupyter.widget"));
         Assert.Equal(opened, Comms(null));
         Assert.Equal(0, Comms("another"));
-        kernel.Published(kernel.Send("comm_close", new JsonObject { ["comm_id"] = (string?)shown.First(m => m.Type == "comm_open").Content["comm_id"], ["data"] = new JsonObject() }));
+        kernel.Published(kernel.Send("comm_close", new JsonObject {
+            ["comm_id"] = (string?)shown.First(m => m.Type == "comm_open").Content["comm_id"], ["data"] = new JsonObject() }));
         Assert.Equal(opened - 1, Comms(null));
 
-        int Comms(string? target) => kernel.Reply(kernel.Send("comm_info_request", target is null ? [] : new JsonObject { ["target_name"] = target }))["comms"]!.AsObject().Count;
+        int Comms(string? target) => kernel.Reply(kernel.Send("comm_info_request",
+            target is null ? [] : new JsonObject { ["target_name"] = target }))["comms"]!.AsObject().Count;
     }
 
     [Fact]
@@ -350,7 +375,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         // The vehicle of the fixture, flown longer than anybody waits.
         kernel.Run(NotebookFile.Read(TestFolder.Fixture("scatters.ipynb")).CodeCells.First().Source);
         kernel.Run("var kept = 41;");
-        var id = kernel.Send("execute_request", KernelUnderTest.Execute("trainer.Disperse(site, new Spread(), flights: 1_000_000, seed: 1)"));
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("trainer.Disperse(site, new Spread(), flights: "
+            + "1_000_000, seed: 1)"));
         var first = kernel.NextPublished(id, "display_data");
         Assert.Matches(@"^\d+ of 1000000 flights$", (string?)first.Content["data"]!["text/plain"]);
         kernel.Reply(kernel.Send("interrupt_request", [], viaControl: true), viaControl: true);
@@ -361,7 +387,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void Progress_is_one_line_that_is_updated_in_place_to_its_end()
     {
-        var (_, published) = kernel.Run("for (var i = 1; i <= 12; i++) { NotebookKit.Numerics.WorkRun.Current.Tell(new(\"flights\", i, 12)); Thread.Sleep(100); }");
+        var (_, published) = kernel.Run("for (var i = 1; i <= 12; i++) { NotebookKit.Numerics.WorkRun.Current.Tell(new(\"flights\", i, "
+            + "12)); Thread.Sleep(100); }");
         var first = published.Single(m => m.Type == "display_data");
         var last = published.Last(m => m.Type == "update_display_data");
         Assert.Equal((string?)first.Content["transient"]!["display_id"], (string?)last.Content["transient"]!["display_id"]);
@@ -393,7 +420,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public async Task A_session_that_died_between_two_cells_is_not_laid_on_the_second()
     {
-        using var worker = System.Diagnostics.Process.GetProcessById(int.Parse(kernel.Value("Environment.ProcessId")!, CultureInfo.InvariantCulture));
+        using var worker = System.Diagnostics.Process.GetProcessById(int.Parse(kernel.Value("Environment.ProcessId")!,
+            CultureInfo.InvariantCulture));
         kernel.Run("_ = Task.Run(async () => { await Task.Delay(100); Environment.FailFast(\"later\"); });");
         await worker.WaitForExitAsync();
         var message = (string?)kernel.Run("1 + 1").Reply["evalue"];
@@ -434,7 +462,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal(then, kernel.Value(other));
 
         id = kernel.Send("execute_request", KernelUnderTest.Execute(
-            "try { await Task.Delay(-1, Microsoft.DotNet.Interactive.KernelInvocationContext.Current.CancellationToken); } finally { await Task.Yield(); AppContext.SetData(\"cleared\", 1); }"));
+            "try { await Task.Delay(-1, Microsoft.DotNet.Interactive.KernelInvocationContext.Current.CancellationToken); } finally { "
+                + "await Task.Yield(); AppContext.SetData(\"cleared\", 1); }"));
         await Task.Delay(1500);
         kernel.Send("interrupt_request", [], viaControl: true);
         Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
@@ -447,7 +476,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     {
         // Of its own: in a session where a cell was interrupted before, late output is not shown, which is a limit that is left.
         await using var fresh = KernelUnderTest.Start();
-        var id = fresh.Send("execute_request", KernelUnderTest.Execute("_ = Task.Run(async () => { await Task.Delay(4000); Console.WriteLine(\"late\"); });"));
+        var id = fresh.Send("execute_request", KernelUnderTest.Execute("_ = Task.Run(async () => { await Task.Delay(4000); "
+            + "Console.WriteLine(\"late\"); });"));
         fresh.Reply(id);
         Assert.Equal("late\n", (string?)fresh.NextPublished(id, "stream").Content["text"]);
     }
@@ -456,7 +486,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public void What_another_program_writes_to_the_workers_output_costs_no_reply()
     {
         Skip.If(OperatingSystem.IsWindows(), "Starts a POSIX program.");
-        Assert.Equal("ok", (string?)kernel.Run("System.Diagnostics.Process.Start(\"printf\", \"no-line-end\").WaitForExit();").Reply["status"]);
+        Assert.Equal("ok", (string?)kernel.Run("System.Diagnostics.Process.Start(\"printf\", "
+            + "\"no-line-end\").WaitForExit();").Reply["status"]);
         Assert.Equal("3", kernel.Value("System.Diagnostics.Process.Start(\"printf\", \"no-line-end\").WaitForExit(); 3"));
     }
 
@@ -464,7 +495,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     public void Garbage_and_forged_messages_are_dropped()
     {
         kernel.SendRaw([[0, 1, 2]]);
-        kernel.SendRaw(["<IDS|MSG>"u8.ToArray(), "nonsense"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray()]);
+        kernel.SendRaw(["<IDS|MSG>"u8.ToArray(), "nonsense"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(),
+            "{}"u8.ToArray()]);
         kernel.SendRaw(new WireFormat("forged").Write(JupyterMessage.New("x", "shutdown_request", null, [])));
         var odd = kernel.Send("execute_request", []);
         Assert.Equal("ok", (string?)kernel.Reply(odd)["status"]);
@@ -475,7 +507,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         var connection = kernel.Connection;
         var noise = new byte[4096];
         new Random(7).NextBytes(noise);
-        foreach (var port in new[] { connection.ShellPort, connection.ControlPort, connection.StdinPort, connection.IopubPort, connection.HeartbeatPort })
+        foreach (var port in new[] { connection.ShellPort, connection.ControlPort, connection.StdinPort, connection.IopubPort,
+            connection.HeartbeatPort })
         {
             using var raw = new System.Net.Sockets.TcpClient(connection.Ip, port);
             raw.GetStream().Write(noise);
@@ -525,9 +558,11 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         for (var i = 0; i < 1000; i++) last = kernel.Send("execute_request", KernelUnderTest.Execute("_ = 1;"));
         kernel.Reply(last);
         var grown = Heap() - before;
-        // The compiler itself keeps about 0.1 MB a cell; what this guards against are the references carried again by each (0.8 MB a cell and growing).
+        // The compiler itself keeps about 0.1 MB a cell; what this guards against are the references carried again by each (0.8 MB a cell
+        // and growing).
         Assert.InRange(grown, 0, 250);
 
-        double Heap() => double.Parse(kernel.Value("(GC.GetTotalMemory(true) / 1e6).ToString()")!, System.Globalization.CultureInfo.InvariantCulture);
+        double Heap() => double.Parse(kernel.Value("(GC.GetTotalMemory(true) / 1e6).ToString()")!,
+            System.Globalization.CultureInfo.InvariantCulture);
     }
 }

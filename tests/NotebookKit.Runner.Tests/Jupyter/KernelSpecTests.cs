@@ -27,7 +27,8 @@ public sealed class KernelSpecTests : IDisposable
             // Width and height stand after the signature and the first part's head.
             var picture = File.ReadAllBytes(folder["share", "jupyter", "kernels", "notebookkit", $"logo-{size}x{size}.png"]);
             Assert.Equal("PNG"u8, picture.AsSpan(1, 3));
-            Assert.Equal([size, size], [BinaryPrimitives.ReadInt32BigEndian(picture.AsSpan(16)), BinaryPrimitives.ReadInt32BigEndian(picture.AsSpan(20))]);
+            Assert.Equal([size, size], [BinaryPrimitives.ReadInt32BigEndian(picture.AsSpan(16)),
+                BinaryPrimitives.ReadInt32BigEndian(picture.AsSpan(20))]);
         }
 
         Assert.True(File.Exists(folder["share", "jupyter", "kernels", "notebookkit", ChartHtml.LibraryFile]));
@@ -41,7 +42,8 @@ public sealed class KernelSpecTests : IDisposable
     [SkippableFact]
     public async Task Without_a_prefix_it_is_where_front_ends_look_for_the_users_own()
     {
-        Skip.IfNot(File.Exists("/usr/bin/jupyter-kernelspec"), "The list command of the front-ends is not installed on this machine (Debian: jupyter-client).");
+        Skip.IfNot(File.Exists("/usr/bin/jupyter-kernelspec"),
+            "The list command of the front-ends is not installed on this machine (Debian: jupyter-client).");
         Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(WorkerProgram).Assembly.Location, "kernel", "add")).Code);
         var (code, said) = await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json");
         Assert.True(code == 0, said);
@@ -49,7 +51,8 @@ public sealed class KernelSpecTests : IDisposable
         Assert.StartsWith(folder.Path, (string?)spec["resource_dir"], StringComparison.Ordinal);
         Assert.Equal("NotebookKit C#", (string?)spec["spec"]!["display_name"]);
         Assert.Equal(0, (await RunAsync("dotnet", "exec", typeof(WorkerProgram).Assembly.Location, "kernel", "remove")).Code);
-        Assert.DoesNotContain("notebookkit", (await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json")).Said, StringComparison.Ordinal);
+        Assert.DoesNotContain("notebookkit", (await RunAsync("/usr/bin/jupyter-kernelspec", "list", "--json")).Said,
+            StringComparison.Ordinal);
 
         async Task<(int Code, string Said)> RunAsync(string program, params string[] arguments)
         {
@@ -73,7 +76,8 @@ public sealed class KernelSpecTests : IDisposable
         var spec = new KernelSpec(folder.Path);
         spec.Write(folder["gone", "it's.dll"], WorkerProgram.RuntimeHost());
         Assert.Equal(folder["gone", "it's.dll"], spec.Program);
-        using var shell = Process.Start(new ProcessStartInfo("sh", [Path.Combine(spec.Folder, "start.sh"), "x.json"]) { RedirectStandardError = true })!;
+        using var shell = Process.Start(new ProcessStartInfo("sh",
+            [Path.Combine(spec.Folder, "start.sh"), "x.json"]) { RedirectStandardError = true })!;
         var said = await shell.StandardError.ReadToEndAsync();
         await shell.WaitForExitAsync();
         Assert.Equal(1, shell.ExitCode);
@@ -85,7 +89,8 @@ public sealed class KernelSpecTests : IDisposable
     [Fact]
     public void On_Windows_paths_with_spaces_brackets_and_percent_signs_are_quoted()
     {
-        Assert.Equal(["cmd", "/c", "call", "{resource_dir}\\start.cmd", "{connection_file}"], KernelSpec.Arguments(windows: true).Select(a => (string?)a));
+        Assert.Equal(["cmd", "/c", "call", "{resource_dir}\\start.cmd", "{connection_file}"],
+            KernelSpec.Arguments(windows: true).Select(a => (string?)a));
         var starter = KernelStarter.ForWindows(@"C:\A user\(kit) 100%\Runner.dll", @"C:\Program Files\dotnet\dotnet.exe");
         Assert.Contains("dotnet exec \"C:\\A user\\(kit) 100%%\\Runner.dll\" kernel serve %1\r\n", starter, StringComparison.Ordinal);
         Assert.Contains("if exist \"C:\\A user\\(kit) 100%%\\Runner.dll\" goto found\r\n", starter, StringComparison.Ordinal);
@@ -115,7 +120,8 @@ public sealed class KernelSpecTests : IDisposable
         Assert.True(File.Exists(WorkerProgram.RuntimeHost()), WorkerProgram.RuntimeHost());
         var spec = new KernelSpec(folder["with space"]);
         spec.Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
-        var start = new ProcessStartInfo("/bin/sh", [Path.Combine(spec.Folder, "start.sh"), "no-such-file.json"]) { RedirectStandardError = true };
+        var start = new ProcessStartInfo("/bin/sh", [Path.Combine(spec.Folder, "start.sh"), "no-such-file.json"]) {
+            RedirectStandardError = true };
         start.Environment["PATH"] = folder["empty"];
         using var shell = Process.Start(start)!;
         var said = await shell.StandardError.ReadToEndAsync();
@@ -131,6 +137,7 @@ public sealed class KernelSpecTests : IDisposable
     public void A_connection_file_that_can_not_be_served_is_refused_with_a_reason(string text, string reason)
     {
         File.WriteAllText(folder["c.json"], text);
-        Assert.Contains(reason, Assert.Throws<ConnectionException>(() => ConnectionFile.Read(folder["c.json"])).Message, StringComparison.Ordinal);
+        Assert.Contains(reason, Assert.Throws<ConnectionException>(() => ConnectionFile.Read(folder["c.json"])).Message,
+            StringComparison.Ordinal);
     }
 }

@@ -1,7 +1,8 @@
 namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>
-/// JupyterLab's own notebook component and the current Jupyter widgets, built from their packages into one page (tests/lab-front-end), in the machine's own browser, with our
+/// JupyterLab's own notebook component and the current Jupyter widgets, built from their packages into one page (tests/lab-front-end), in
+/// the machine's own browser, with our
 /// kernel; skipped where something of that is missing.
 /// </summary>
 public sealed class LabFrontEndTests : IAsyncLifetime
@@ -59,7 +60,8 @@ public sealed class LabFrontEndTests : IAsyncLifetime
     {
         await using var browser = await OpenAsync("many-charts.ipynb");
         await browser.Page.EvaluateAsync("void notebook.runAll()");
-        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null, new() { Timeout = 90_000 });
+        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null,
+            new() { Timeout = 90_000 });
         Assert.All(browser.Requests, r => Assert.True(server.Owns(r), r));
         await browser.KeepAsync("lab-notebook-charts.png");
     }
@@ -79,18 +81,23 @@ public sealed class LabFrontEndTests : IAsyncLifetime
     {
         await using var browser = await OpenAsync("passes.ipynb");
         var page = browser.Page;
-        Assert.Contains("Millimetres", await page.EvaluateAsync<string>("notebook.kernel.requestComplete({ code: '63.Millim', cursor_pos: 9 }).then(r => r.content.matches.join())"), StringComparison.Ordinal);
-        Assert.Contains("From bar", await page.EvaluateAsync<string>("notebook.kernel.requestInspect({ code: 'GaugePressure.FromBar', cursor_pos: 18, detail_level: 0 }).then(r => r.content.data['text/plain'])"), StringComparison.Ordinal);
-        Assert.Equal("ok", await page.EvaluateAsync<string>("notebook.kernel.restart().then(() => notebook.kernel.requestExecute({ code: '1 + 1' }).done).then(r => r.content.status)"));
+        Assert.Contains("Millimetres", await page.EvaluateAsync<string>("notebook.kernel.requestComplete({ code: '63.Millim', "
+            + "cursor_pos: 9 }).then(r => r.content.matches.join())"), StringComparison.Ordinal);
+        Assert.Contains("From bar", await page.EvaluateAsync<string>("notebook.kernel.requestInspect({ code: 'GaugePressure.FromBar', "
+            + "cursor_pos: 18, detail_level: 0 }).then(r => r.content.data['text/plain'])"), StringComparison.Ordinal);
+        Assert.Equal("ok", await page.EvaluateAsync<string>("notebook.kernel.restart().then(() => notebook.kernel.requestExecute({ code: "
+            + "'1 + 1' }).done).then(r => r.content.status)"));
     }
 
     private async Task<Browser> OpenAsync(string notebook)
     {
         Skip.IfNot(NotebookServer.IsThere, "There is no notebook server on this machine (Debian: jupyter-notebook).");
-        Skip.IfNot(IsThere, "JupyterLab's notebook component is not built: npm ci --ignore-scripts && node build.mjs out, in tests/lab-front-end.");
+        Skip.IfNot(IsThere, "JupyterLab's notebook component is not built: npm ci --ignore-scripts && node build.mjs out, in "
+            + "tests/lab-front-end.");
         var browser = await Browser.OpenAsync();
         await browser.Page.GotoAsync($"{server.Address}nbextensions/page/index.html?path={notebook}");
-        await browser.Page.WaitForFunctionAsync("document.body.dataset.ready || document.body.dataset.problem", null, new() { Timeout = 90_000 });
+        await browser.Page.WaitForFunctionAsync("document.body.dataset.ready || document.body.dataset.problem", null,
+            new() { Timeout = 90_000 });
         var problem = await browser.Page.EvaluateAsync<string?>("document.body.dataset.problem");
         Assert.True(problem is null, problem);
         return browser;

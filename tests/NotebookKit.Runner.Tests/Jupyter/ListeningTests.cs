@@ -25,7 +25,8 @@ public sealed class ListeningTests : IDisposable
             client.WaitUntilHeard();
             Assert.Equal("2", client.Value("1 + 1"));
 
-            int[] ports = [connection.ShellPort, connection.ControlPort, connection.IopubPort, connection.StdinPort, connection.HeartbeatPort];
+            int[] ports = [connection.ShellPort, connection.ControlPort, connection.IopubPort, connection.StdinPort,
+                connection.HeartbeatPort];
             List<Process> family = [process, .. Children(process.Id)];
             Assert.True(family.Count > 1);
             var listening = family.SelectMany(Listening).ToList();
@@ -45,7 +46,8 @@ public sealed class ListeningTests : IDisposable
     // A process's sockets are links to "socket:[number]"; the tables hold the same numbers with address and state, 0A for listening.
     private static IEnumerable<IPEndPoint> Listening(Process process)
     {
-        var own = Directory.EnumerateFiles($"/proc/{process.Id}/fd").Select(f => new FileInfo(f).LinkTarget ?? "").Where(l => l.StartsWith("socket:[", StringComparison.Ordinal)).Select(l => l[8..^1]).ToHashSet();
+        var own = Directory.EnumerateFiles($"/proc/{process.Id}/fd").Select(f => new FileInfo(f).LinkTarget
+            ?? "").Where(l => l.StartsWith("socket:[", StringComparison.Ordinal)).Select(l => l[8..^1]).ToHashSet();
         foreach (var table in new[] { "tcp", "tcp6" })
         {
             foreach (var line in File.ReadLines($"/proc/{process.Id}/net/{table}").Skip(1))

@@ -14,7 +14,8 @@ internal sealed class NotebookServer : IAsyncDisposable
     private readonly TestFolder folder = new();
     private readonly Process process;
 
-    private NotebookServer(TestFolder folder, Process process, string address) => (this.folder, this.process, Address) = (folder, process, address);
+    private NotebookServer(TestFolder folder, Process process, string address)
+        => (this.folder, this.process, Address) = (folder, process, address);
 
     /// <summary>Where it answers.</summary>
     public string Address { get; }
@@ -34,14 +35,16 @@ internal sealed class NotebookServer : IAsyncDisposable
         if (page is not null)
         {
             Directory.CreateDirectory(folder["data", "nbextensions", "page"]);
-            foreach (var file in Directory.EnumerateFiles(page)) File.Copy(file, folder["data", "nbextensions", "page", Path.GetFileName(file)]);
+            foreach (var file in Directory.EnumerateFiles(page)) File.Copy(file,
+                folder["data", "nbextensions", "page", Path.GetFileName(file)]);
         }
 
         var port = FreePort();
         var start = new ProcessStartInfo(
             Program,
             [
-                "--no-browser", "--allow-root", "--ip=127.0.0.1", $"--port={port}", "--NotebookApp.token=", "--NotebookApp.password=", "--NotebookApp.disable_check_xsrf=True",
+                "--no-browser", "--allow-root", "--ip=127.0.0.1", $"--port={port}", "--NotebookApp.token=", "--NotebookApp.password=",
+                    "--NotebookApp.disable_check_xsrf=True",
                 $"--notebook-dir={folder["books"]}",
             ])
         {
@@ -64,7 +67,8 @@ internal sealed class NotebookServer : IAsyncDisposable
 
     /// <summary>Whether a request stays on this machine.</summary>
     public bool Owns(string request) =>
-        request.StartsWith(Address, StringComparison.Ordinal) || request.StartsWith("data:", StringComparison.Ordinal) || request.StartsWith("blob:", StringComparison.Ordinal) || request == "about:blank";
+        request.StartsWith(Address, StringComparison.Ordinal) || request.StartsWith("data:", StringComparison.Ordinal)
+            || request.StartsWith("blob:", StringComparison.Ordinal) || request == "about:blank";
 
     public async ValueTask DisposeAsync()
     {

@@ -7,7 +7,8 @@ using NotebookKit.Interactive;
 namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>
-/// The stock C# kernel with our extension in it: tables and words work, and it says plainly that live charts need ours. The kernel comes with the
+/// The stock C# kernel with our extension in it: tables and words work, and it says plainly that live charts need ours. The kernel comes
+/// with the
 /// packages that this project restores.
 /// </summary>
 public sealed class StockKernelTests : IAsyncLifetime, IDisposable
@@ -20,10 +21,12 @@ public sealed class StockKernelTests : IAsyncLifetime, IDisposable
     {
         var connection = KernelClient.NewConnection();
         await File.WriteAllTextAsync(folder["connection.json"], JsonSerializer.Serialize(connection));
-        var program = typeof(StockKernelTests).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == "StockKernel").Value!;
+        var program = typeof(StockKernelTests).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key ==
+            "StockKernel").Value!;
         Assert.True(File.Exists(program), $"{program} was not restored.");
         // By itself it listens on every address of the machine; kept to this machine, and told to call nobody.
-        var start = new ProcessStartInfo("dotnet", ["exec", program, "jupyter", "--default-kernel", "csharp", "--http-local-only", folder["connection.json"]])
+        var start = new ProcessStartInfo("dotnet", ["exec", program, "jupyter", "--default-kernel", "csharp", "--http-local-only",
+            folder["connection.json"]])
         {
             RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = folder.Path,
         };
@@ -60,7 +63,8 @@ public sealed class StockKernelTests : IAsyncLifetime, IDisposable
             #r "{typeof(NotebookKitExtension).Assembly.Location}"
             await NotebookKit.Interactive.NotebookKitExtension.LoadAsync(Microsoft.DotNet.Interactive.Kernel.Root);
             """);
-        Assert.Contains(greeting, d => ((string?)d["text/plain"])?.Contains("Charts are still pictures in this kernel", StringComparison.Ordinal) == true);
+        Assert.Contains(greeting, d => ((string?)d["text/plain"])?.Contains("Charts are still pictures in this kernel",
+            StringComparison.Ordinal) == true);
 
         Assert.Equal("63 mm", (string?)Assert.Single(Shown("63.Millimetres()"))["text/plain"]);
 
@@ -89,7 +93,8 @@ public sealed class StockKernelTests : IAsyncLifetime, IDisposable
     private List<JsonObject> Shown(string code)
     {
         var (reply, published) = kernel.Run(code);
-        Assert.True((string?)reply["status"] == "ok", string.Join('\n', published.Where(m => m.Type is "error" or "stream").Select(m => m.Content.ToJsonString())));
+        Assert.True((string?)reply["status"] == "ok", string.Join('\n',
+            published.Where(m => m.Type is "error" or "stream").Select(m => m.Content.ToJsonString())));
         return [.. published.Where(m => m.Type is "execute_result" or "display_data").Select(m => m.Content["data"]!.AsObject())];
     }
 }

@@ -9,7 +9,8 @@ public sealed class WireFormatTests
     private readonly WireFormat wire = new("a key");
 
     private static JupyterMessage Message(params byte[][] buffers) =>
-        JupyterMessage.New("session", "execute_request", null, new JsonObject { ["code"] = "σ < 1" }, Encoding.ASCII.GetBytes("client")) with { Buffers = buffers };
+        JupyterMessage.New("session", "execute_request", null, new JsonObject { ["code"] = "σ < 1" }, Encoding.ASCII.GetBytes("client"))
+            with { Buffers = buffers };
 
     // HMAC-SHA256 test case 2 of RFC 4231: key "Jefe", data "what do ya want for nothing?", cut into the four signed parts.
     [Fact]
@@ -24,7 +25,8 @@ public sealed class WireFormatTests
         Assert.Null(new WireFormat("Jefe").Read(frames));
         var own = new WireFormat("Jefe").Write(Message());
         Assert.NotNull(new WireFormat("Jefe").Read(own));
-        using var hash = System.Security.Cryptography.IncrementalHash.CreateHMAC(System.Security.Cryptography.HashAlgorithmName.SHA256, "Jefe"u8);
+        using var hash = System.Security.Cryptography.IncrementalHash.CreateHMAC(System.Security.Cryptography.HashAlgorithmName.SHA256,
+            "Jefe"u8);
         foreach (var part in frames.Skip(2)) hash.AppendData(part);
         Assert.Equal(Encoding.ASCII.GetString(frames[1]), Convert.ToHexStringLower(hash.GetHashAndReset()));
     }
@@ -77,15 +79,18 @@ public sealed class WireFormatTests
         Assert.Null(wire.Read([]));
         Assert.Null(wire.Read([[1, 2, 3]]));
         Assert.Null(wire.Read(["<IDS|MSG>"u8.ToArray()]));
-        Assert.Null(new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], "{"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray()]));
-        Assert.Null(new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], "[]"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray()]));
+        Assert.Null(new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], "{"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(),
+            "{}"u8.ToArray()]));
+        Assert.Null(new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], "[]"u8.ToArray(), "{}"u8.ToArray(), "{}"u8.ToArray(),
+            "{}"u8.ToArray()]));
     }
 
     // Signed right and wrong all the same: it must show when it is read, not later on a thread that owns the sockets.
     [Theory]
     [InlineData("""{"msg_type": "a", "msg_type": "b"}""", "{}")]
     [InlineData("{}", """{"data": {"method": "update", "method": "custom"}}""")]
-    public void A_name_that_stands_twice_is_no_message(string header, string content) => Assert.Null(Read(Encoding.UTF8.GetBytes(header), Encoding.UTF8.GetBytes(content)));
+    public void A_name_that_stands_twice_is_no_message(string header, string content)
+        => Assert.Null(Read(Encoding.UTF8.GetBytes(header), Encoding.UTF8.GetBytes(content)));
 
     [Fact]
     public void Bytes_that_are_no_text_are_no_message()
@@ -107,7 +112,8 @@ public sealed class WireFormatTests
     public void A_deep_output_fits_into_a_message()
     {
         var deep = System.Text.Json.Nodes.JsonNode.Parse(new string('[', 64) + new string(']', 64));
-        Assert.NotEmpty(wire.Write(Message() with { Content = new() { ["data"] = new System.Text.Json.Nodes.JsonObject { ["application/json"] = deep } } }));
+        Assert.NotEmpty(wire.Write(Message() with { Content = new() {
+            ["data"] = new System.Text.Json.Nodes.JsonObject { ["application/json"] = deep } } }));
     }
 
     [Theory]
@@ -118,7 +124,8 @@ public sealed class WireFormatTests
     [InlineData("var s = \"\"\"\n    one", "incomplete")]
     [InlineData("#load \"x.cs\"", "complete")]
     [InlineData("}", "invalid")]
-    public void Whether_code_is_whole_is_told(string code, string status) => Assert.Equal(status, (string?)Completeness.Answer(code)["status"]);
+    public void Whether_code_is_whole_is_told(string code, string status)
+        => Assert.Equal(status, (string?)Completeness.Answer(code)["status"]);
 
     private static JupyterMessage? Read(byte[] header, byte[] content) =>
         new WireFormat("").Read(["<IDS|MSG>"u8.ToArray(), [], header, "{}"u8.ToArray(), "{}"u8.ToArray(), content]);

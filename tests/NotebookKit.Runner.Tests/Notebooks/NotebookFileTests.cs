@@ -17,7 +17,8 @@ public sealed class NotebookFileTests
 
     [Fact]
     public void An_old_format_is_refused_with_a_remedy() =>
-        Assert.Contains("current front-end", Assert.Throws<NotebookFormatException>(() => Parse("", major: 3)).Message, StringComparison.Ordinal);
+        Assert.Contains("current front-end", Assert.Throws<NotebookFormatException>(() => Parse("", major: 3)).Message,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("3")]
@@ -30,7 +31,8 @@ public sealed class NotebookFileTests
     [InlineData("[1")]
     [InlineData("nothing")]
     public void What_is_not_JSON_is_refused(string text) =>
-        Assert.Contains("not JSON", Assert.Throws<NotebookFormatException>(() => NotebookFile.Parse("x.ipynb", text)).Message, StringComparison.Ordinal);
+        Assert.Contains("not JSON", Assert.Throws<NotebookFormatException>(() => NotebookFile.Parse("x.ipynb", text)).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Text_is_written_as_it_is_and_line_ends_are_plain()

@@ -9,7 +9,9 @@ public sealed class EquationsTests
     // The same formulas set by Temml 0.13.5 under Node, its own reference surrounding.
     [Fact]
     public void A_formula_is_set_as_its_maker_sets_it() => Assert.Equal(
-        "<math display=\"block\" class=\"tml-display\" style=\"display:block math;\"><mrow><mpadded lspace=\"0\"><mi>kg</mi></mpadded><mspace width=\"0.1667em\"></mspace><mrow><mi mathvariant=\"normal\">Δ</mi><mspace></mspace></mrow><mi>p</mi></mrow></math>",
+        "<math display=\"block\" class=\"tml-display\" style=\"display:block math;\"><mrow><mpadded "
+            + "lspace=\"0\"><mi>kg</mi></mpadded><mspace width=\"0.1667em\"></mspace><mrow><mi "
+            + "mathvariant=\"normal\">Δ</mi><mspace></mspace></mrow><mi>p</mi></mrow></math>",
         equations.ToMathML("\\mathrm{kg}\\,\\Delta p", display: true));
 
     [Theory]

@@ -35,7 +35,8 @@ public sealed class CommandLineTests : IDisposable
     [InlineData("90 s", 90)]
     [InlineData("2min", 120)]
     [InlineData("1.5h", 5400)]
-    public void A_time_limit_is_read_as_people_write_it(string text, double seconds) => Assert.Equal(TimeSpan.FromSeconds(seconds), Commands.TimeLimitText.Read(text));
+    public void A_time_limit_is_read_as_people_write_it(string text, double seconds)
+        => Assert.Equal(TimeSpan.FromSeconds(seconds), Commands.TimeLimitText.Read(text));
 
     [Fact]
     public async Task A_notebook_is_never_overwritten_by_its_own_result()
@@ -63,7 +64,8 @@ public sealed class CommandLineTests : IDisposable
         using var program = ProgramRun.Start("run", folder.CopyOf("hangs.ipynb"), "--out", folder["out"], "--cell-limit", "2min");
         var worker = await FirstChildAsync(program.Id);
         await Task.Delay(TimeSpan.FromSeconds(3));
-        using (var kill = Process.Start("kill", ["-INT", program.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) await kill.WaitForExitAsync();
+        using (var kill = Process.Start("kill", ["-INT", program.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) await
+            kill.WaitForExitAsync();
         var run = await ProgramRun.EndAsync(program);
 
         Assert.Equal(130, run.ExitCode);
@@ -76,8 +78,10 @@ public sealed class CommandLineTests : IDisposable
         for (var i = 0; i < 200; i++)
         {
             var children = File.ReadAllText($"/proc/{parent}/task/{parent}/children");
-            foreach (var thread in Directory.EnumerateDirectories($"/proc/{parent}/task")) children += File.ReadAllText(Path.Combine(thread, "children"));
-            if (children.Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var first, ..]) return int.Parse(first, System.Globalization.CultureInfo.InvariantCulture);
+            foreach (var thread in Directory.EnumerateDirectories($"/proc/{parent}/task")) children += File.ReadAllText(Path.Combine(thread,
+                "children"));
+            if (children.Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var first, ..]) return int.Parse(first,
+                System.Globalization.CultureInfo.InvariantCulture);
             await Task.Delay(100);
         }
 

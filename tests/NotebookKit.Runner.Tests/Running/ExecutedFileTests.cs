@@ -9,7 +9,8 @@ public sealed class ExecutedFileTests(AllFixturesRun all)
 {
     // The published schema is written in draft 4; what it uses of it means the same in draft 6, which the validator reads.
     private static readonly JsonSchema Published = JsonSchema.FromText(
-        File.ReadAllText(TestFolder.Fixture("nbformat.v4.5.schema.json")).Replace("http://json-schema.org/draft-04/schema#", "http://json-schema.org/draft-06/schema#", StringComparison.Ordinal));
+        File.ReadAllText(TestFolder.Fixture("nbformat.v4.5.schema.json")).Replace("http://json-schema.org/draft-04/schema#",
+            "http://json-schema.org/draft-06/schema#", StringComparison.Ordinal));
 
     [Fact]
     public void Every_executed_file_is_valid_by_the_published_schema()
@@ -18,8 +19,10 @@ public sealed class ExecutedFileTests(AllFixturesRun all)
         Assert.True(files.Length > 10);
         foreach (var file in files)
         {
-            var result = Published.Evaluate(JsonNode.Parse(File.ReadAllText(file)), new EvaluationOptions { OutputFormat = OutputFormat.List });
-            var problems = (result.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}");
+            var result = Published.Evaluate(JsonNode.Parse(File.ReadAllText(file)),
+                new EvaluationOptions { OutputFormat = OutputFormat.List });
+            var problems = (result.Details ?? []).Where(d => d.Errors
+                is { Count: > 0 }).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}");
             Assert.True(result.IsValid, Path.GetFileName(file) + "\n" + string.Join('\n', problems));
         }
     }

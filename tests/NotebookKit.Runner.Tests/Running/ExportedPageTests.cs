@@ -25,7 +25,8 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
         foreach (var file in Directory.EnumerateFiles(all.Output, "*.html", SearchOption.AllDirectories))
         {
             var markup = Scripts().Replace(File.ReadAllText(file), "");
-            Assert.All(Sources().Matches(markup).Select(m => m.Groups[1].Value), source => Assert.StartsWith("data:", source, StringComparison.Ordinal));
+            Assert.All(Sources().Matches(markup).Select(m => m.Groups[1].Value),
+                source => Assert.StartsWith("data:", source, StringComparison.Ordinal));
             Assert.DoesNotContain("<link", markup, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotContain("@import", markup, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotMatch(@"url\(\s*['""]?https?:", markup);

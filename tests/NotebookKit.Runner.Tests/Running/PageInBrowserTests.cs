@@ -18,7 +18,8 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
         var equation = await browser.Page.Locator("math").Last.BoundingBoxAsync();
         Assert.InRange(equation!.Height, 10, 200);
         Assert.Empty(browser.Problems);
-        Assert.All(browser.Requests, r => Assert.True(r == Address("passes") || r.StartsWith("data:", StringComparison.Ordinal) || r.StartsWith("blob:", StringComparison.Ordinal), r));
+        Assert.All(browser.Requests, r => Assert.True(r == Address("passes") || r.StartsWith("data:", StringComparison.Ordinal)
+            || r.StartsWith("blob:", StringComparison.Ordinal), r));
     }
 
     [SkippableFact]

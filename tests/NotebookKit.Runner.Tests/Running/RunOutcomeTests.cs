@@ -8,7 +8,8 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
         { "throws", "throws: cell 2, line 3: Divide(divisor);", "InvalidOperationException: nothing to divide by" },
         { "throws-through-library", "cell 1, line 2: GaugePressure.FromBar(double.NaN)", "gauge pressure is NaN" },
         { "does-not-compile", "cell 1, line 2: var b = a +;", "CompileError: Invalid expression term ';'" },
-        { "hangs", "cell 1, which starts: Console.WriteLine(\"before\");", "TimeLimit: The cell was still running after 8 s and was stopped." },
+        { "hangs", "cell 1, which starts: Console.WriteLine(\"before\");",
+            "TimeLimit: The cell was still running after 8 s and was stopped." },
         { "ends-the-process", "cell 2, which starts: Environment.FailFast", "exit code 134): Process terminated. pulled the plug" },
         { "overflows-the-stack", "cell 1, which starts: int Deeper", "Stack overflow." },
         { "exits", "cell 1, which starts: Environment.Exit(7);", "The cell ended the whole process (exit code 7)." },
@@ -20,7 +21,8 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
     };
 
     public static TheoryData<string> Passing =>
-        ["passes", "fails-on-purpose", "hostile", "no-ids", "updates", "many-charts", "reads-a-file", "attachment", "explores", "picks", "scatters"];
+        ["passes", "fails-on-purpose", "hostile", "no-ids", "updates", "many-charts", "reads-a-file", "attachment", "explores", "picks",
+            "scatters"];
 
     [Theory, MemberData(nameof(Failures))]
     public void A_failing_notebook_is_named_with_cell_line_and_message(string name, string place, string message)
@@ -33,7 +35,8 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
     [Theory, MemberData(nameof(Passing))]
     public void The_other_notebooks_still_run(string name)
     {
-        Assert.Contains(all.Run.Output.Split('\n'), l => l.TrimStart().StartsWith(name + " ", StringComparison.Ordinal) && l.Contains(" passed ", StringComparison.Ordinal));
+        Assert.Contains(all.Run.Output.Split('\n'), l => l.TrimStart().StartsWith(name + " ", StringComparison.Ordinal)
+            && l.Contains(" passed ", StringComparison.Ordinal));
         Assert.True(File.Exists(Path.Combine(all.Output, "pages", name + ".html")));
         Assert.True(File.Exists(Path.Combine(all.Output, "notebooks", name + ".ipynb")));
     }
@@ -44,7 +47,8 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
     [Fact]
     public void The_summary_counts_and_says_where_things_are()
     {
-        Assert.Contains($"{Passing.Count} of {Passing.Count + Failures.Count} notebooks ran to their end", all.Run.Output, StringComparison.Ordinal);
+        Assert.Contains($"{Passing.Count} of {Passing.Count + Failures.Count} notebooks ran to their end", all.Run.Output,
+            StringComparison.Ordinal);
         Assert.Contains(Path.Combine(Path.GetFileName(all.Output), "index.html"), all.Run.Output, StringComparison.Ordinal);
     }
 
@@ -67,7 +71,8 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
     public void A_process_that_a_cell_started_ends_with_it()
     {
         if (!OperatingSystem.IsLinux()) return;
-        Assert.DoesNotContain(Directory.EnumerateDirectories("/proc"), d => CommandLineOf(d).StartsWith("sleep\0" + "300", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.EnumerateDirectories("/proc"),
+            d => CommandLineOf(d).StartsWith("sleep\0" + "300", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -75,7 +80,8 @@ public sealed class RunOutcomeTests(AllFixturesRun all)
 
     [Fact]
     public void No_half_file_is_left() =>
-        Assert.DoesNotContain(Directory.EnumerateFiles(all.Output, "*", SearchOption.AllDirectories), f => f.EndsWith(".part", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.EnumerateFiles(all.Output, "*", SearchOption.AllDirectories),
+            f => f.EndsWith(".part", StringComparison.Ordinal));
 
     [Fact]
     public void The_index_lists_every_notebook_with_its_state()

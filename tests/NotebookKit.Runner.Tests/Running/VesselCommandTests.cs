@@ -15,11 +15,14 @@ public sealed class VesselCommandTests : IDisposable
     {
         await Ends(0, "Curlew C-1", "new", Record, "--vessel", "Curlew", "--serial", "C-1");
         await Ends(1, "The record has no proof of this vessel", "show", Record);
-        await Ends(0, "made: day 2024-02-20, batch braid 12", "add", Record, "made", "--day", "2024-02-20", "--batch", "braid 12", "--at", "2024-03-01");
+        await Ends(0, "made: day 2024-02-20, batch braid 12", "add", Record, "made", "--day", "2024-02-20", "--batch", "braid 12", "--at",
+            "2024-03-01");
         await Ends(
-            0, "held 54 bar gauge, factor 1.5", "add", Record, "proved", "--day", "2024-03-02", "--held", "54 bar gauge", "--factor", "1.5", "--rules", "Club rule", "--record", "9f2c", "--at", "2024-03-02");
+            0, "held 54 bar gauge, factor 1.5", "add", Record, "proved", "--day", "2024-03-02", "--held", "54 bar gauge", "--factor",
+                "1.5", "--rules", "Club rule", "--record", "9f2c", "--at", "2024-03-02");
         await Ends(
-            0, "filled: pressure 36 bar gauge, temperature 18 °C, hold 120 s", "add", Record, "filled", "--pressure", "36 bar gauge", "--temperature", "18 °C", "--hold", "2 min", "--at",
+            0, "filled: pressure 36 bar gauge, temperature 18 °C, hold 120 s", "add", Record, "filled", "--pressure", "36 bar gauge",
+                "--temperature", "18 °C", "--hold", "2 min", "--at",
             "2024-05-01T09:30:00Z", "--by", "A. Member");
         await Ends(0, "Maximum fill", "show", Record, "--on", "2024-05-01");
         await Ends(1, "overdue", "show", Record, "--on", "2025-05-01");

@@ -37,7 +37,8 @@ public class AerodynamicsInputTests
 
     [Fact]
     public void An_ogive_blunter_than_a_hemisphere_is_refused_with_what_to_use() =>
-        Assert.Contains("ellipsoid", Nose.TangentOgive(20.Millimetres(), 60.Millimetres()).Validate().Single().Message, StringComparison.Ordinal);
+        Assert.Contains("ellipsoid", Nose.TangentOgive(20.Millimetres(), 60.Millimetres()).Validate().Single().Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Steps_between_parts_are_refused()
@@ -62,7 +63,8 @@ public class AerodynamicsInputTests
     {
         var result = (SampleBodies.ThreeFins with { Fins = [] }).NormalForce();
         Assert.True(result.CentreOfPressure < SampleBodies.ThreeFins.Parts[0].Length);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("no fins", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("no fins", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -71,21 +73,25 @@ public class AerodynamicsInputTests
         var plain = SampleBodies.ThreeFins;
         var tailed = plain with
         {
-            Parts = [plain.Parts[0], new BodyTube(1.56.Metres(), 60.Millimetres()), new Transition(60.Millimetres(), 60.Millimetres(), 40.Millimetres())],
+            Parts = [plain.Parts[0], new BodyTube(1.56.Metres(), 60.Millimetres()),
+                new Transition(60.Millimetres(), 60.Millimetres(), 40.Millimetres())],
         };
         // 2 ((40/60)² − 1) = −1.1111 by hand; its centre 1.8 m + (60/3)(1 + (1 − 1.5)/(1 − 2.25)) mm.
         var part = tailed.NormalForce().Components.Single(c => c.Name == "Transition");
         Tolerance.Relative((2 * 16.0 / 36) - 2, part.Slope, 1e-12);
         Tolerance.Relative(1.8 + (0.02 * 1.4), part.At.Meters, 1e-12);
         Assert.True(tailed.NormalForce().CentreOfPressure < plain.NormalForce().CentreOfPressure);
-        Assert.True(tailed.Drag(80.MetresPerSecond()).Components.Single(c => c.Name == "Base").Middle < plain.Drag(80.MetresPerSecond()).Components.Single(c => c.Name == "Base").Middle);
+        Assert.True(tailed.Drag(80.MetresPerSecond()).Components.Single(c => c.Name == "Base").Middle <
+            plain.Drag(80.MetresPerSecond()).Components.Single(c => c.Name == "Base").Middle);
     }
 
     [Fact]
     public void Drag_assumptions_swapped_or_outside_are_refused()
     {
-        Assert.Contains("swap", new DragAssumptions { EarlyTransition = 1e6, LateTransition = 1e5 }.Validate().Single().Message, StringComparison.Ordinal);
-        Assert.Throws<InvalidDesignException>(() => SampleBodies.ThreeFins.Drag(50.MetresPerSecond(), assumptions: new DragAssumptions { Roughness = 2.Millimetres() }));
+        Assert.Contains("swap", new DragAssumptions { EarlyTransition = 1e6, LateTransition = 1e5 }.Validate().Single().Message,
+            StringComparison.Ordinal);
+        Assert.Throws<InvalidDesignException>(() => SampleBodies.ThreeFins.Drag(50.MetresPerSecond(),
+            assumptions: new DragAssumptions { Roughness = 2.Millimetres() }));
         Assert.Throws<OutOfRangeException>(() => SampleBodies.ThreeFins.Drag(0.MetresPerSecond()));
         Assert.Throws<OutOfRangeException>(() => SampleBodies.ThreeFins.Drag(320.MetresPerSecond()));
     }

@@ -34,7 +34,8 @@ internal static class SampleBodies
     /// <summary>The standard range model "Basic Finner" on a 30 mm calibre: 10° half-angle cone, four square fins of one calibre.</summary>
     public static FinnedBody BasicFinner { get; } = new(
         [Nose.Cone((2.836 * 30).Millimetres(), 30.Millimetres()), new BodyTube((7.164 * 30).Millimetres(), 30.Millimetres())],
-        [FinSet.Trapezoidal(4, 30.Millimetres(), 30.Millimetres(), 30.Millimetres(), 0.Millimetres(), 2.4.Millimetres(), 270.Millimetres())])
+        [FinSet.Trapezoidal(4, 30.Millimetres(), 30.Millimetres(), 30.Millimetres(), 0.Millimetres(), 2.4.Millimetres(),
+            270.Millimetres())])
     {
         Name = "Basic Finner",
     };

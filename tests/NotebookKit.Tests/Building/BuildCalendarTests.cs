@@ -10,14 +10,16 @@ public class BuildCalendarTests
     // A Monday.
     private static readonly DateTime Monday = new(2026, 3, 2, 18, 30, 0, DateTimeKind.Unspecified);
 
-    private static BuildTask Task(string name, double hands, double waits, params string[] after) => new(name, hands.Hours(), waits.Hours(), after);
+    private static BuildTask Task(string name, double hands, double waits, params string[] after)
+        => new(name, hands.Hours(), waits.Hours(), after);
 
     [Fact]
     public void Cures_run_side_by_side_while_hands_take_turns()
     {
         var plan = new BuildCalendar([Task("wrap", 1, 12), Task("fins", 1, 12)], Monday, BenchHours.Evenings).Plan();
         Assert.Equal(Monday.AddHours(14), plan.End);
-        Assert.Equal(Monday.AddHours(13), (new BuildCalendar([Task("wrap", 1, 12), Task("fins", 1, 12)], Monday, BenchHours.Evenings) { People = 2 }).Plan().End);
+        Assert.Equal(Monday.AddHours(13), (new BuildCalendar([Task("wrap", 1, 12), Task("fins", 1, 12)], Monday,
+            BenchHours.Evenings) { People = 2 }).Plan().End);
     }
 
     [Fact]
@@ -37,9 +39,11 @@ public class BuildCalendarTests
 
     [Fact]
     public void No_plan_is_shorter_than_its_longest_chain_and_nobody_is_in_two_places() =>
-        Gen.Select(Gen.Double[0.25, 3].Array[2, 9], Gen.Double[0, 20].Array[9], Gen.Int[0, 1000], Gen.Int[1, 3]).Sample((hands, waits, shape, people) =>
+        Gen.Select(Gen.Double[0.25, 3].Array[2, 9], Gen.Double[0, 20].Array[9], Gen.Int[0, 1000],
+            Gen.Int[1, 3]).Sample((hands, waits, shape, people) =>
         {
-            var tasks = hands.Select((h, i) => Task($"t{i}", h, waits[i], i > 0 && (shape >> i) % 2 == 0 ? [$"t{(shape / (i + 1)) % i}"] : [])).ToList();
+            var tasks = hands.Select((h, i) => Task($"t{i}", h, waits[i],
+                i > 0 && (shape >> i) % 2 == 0 ? [$"t{(shape / (i + 1)) % i}"] : [])).ToList();
             var plan = new BuildCalendar(tasks, Monday, BenchHours.Evenings) { People = people }.Plan();
             Assert.True(plan.End - plan.Steps[0].Start >= TimeSpan.FromHours(plan.Shortest.Hours) - TimeSpan.FromMinutes(1));
             foreach (var step in plan.Steps)
@@ -53,7 +57,8 @@ public class BuildCalendarTests
     [Fact]
     public void Bad_plans_are_refused_with_every_reason()
     {
-        var message = Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 1, 0, "b"), Task("a", 1, -1), Task("c", 30, 0)], Monday, BenchHours.Evenings) { People = 0 }.Plan()).Message;
+        var message = Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 1, 0, "b"), Task("a", 1, -1),
+            Task("c", 30, 0)], Monday, BenchHours.Evenings) { People = 0 }.Plan()).Message;
         Assert.Contains("called 'a'", message, StringComparison.Ordinal);
         Assert.Contains("waits for 'b'", message, StringComparison.Ordinal);
         Assert.Contains("wait of a", message, StringComparison.Ordinal);
@@ -64,7 +69,9 @@ public class BuildCalendarTests
     [Fact]
     public void A_circle_and_work_longer_than_an_evening_are_refused()
     {
-        Assert.Contains("circle", Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 1, 0, "b"), Task("b", 1, 0, "a")], Monday, BenchHours.Evenings).Plan()).Message, StringComparison.Ordinal);
-        Assert.Contains("an evening has 3.5 h", Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 5, 0)], Monday, BenchHours.Evenings).Plan()).Message, StringComparison.Ordinal);
+        Assert.Contains("circle", Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 1, 0, "b"),
+            Task("b", 1, 0, "a")], Monday, BenchHours.Evenings).Plan()).Message, StringComparison.Ordinal);
+        Assert.Contains("an evening has 3.5 h", Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 5, 0)], Monday,
+            BenchHours.Evenings).Plan()).Message, StringComparison.Ordinal);
     }
 }

@@ -14,8 +14,10 @@ public class CutListTests
 
     private static Layup LayupOf(double millimetres, params Ply[] plies)
     {
-        var end = new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 8.Millimetres()), new BondedPlug(Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedLaminate, BondSurface.TreatedMetal));
-        return new PressureVessel("tube", new Liner(Stock.Solid("PET"), 65.Millimetres(), 0.5.Millimetres()), millimetres.Millimetres(), Stock.Resin("laminating epoxy"), plies, end, end).Layup();
+        var end = new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 8.Millimetres()),
+            new BondedPlug(Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedLaminate, BondSurface.TreatedMetal));
+        return new PressureVessel("tube", new Liner(Stock.Solid("PET"), 65.Millimetres(), 0.5.Millimetres()), millimetres.Millimetres(),
+            Stock.Resin("laminating epoxy"), plies, end, end).Layup();
     }
 
     private static ClothWrap Cloth(ClothLay lay, double rollMillimetres, int turns = 1) =>
@@ -79,7 +81,8 @@ public class CutListTests
     public void Tape_has_turns_to_start_and_to_end()
     {
         var layup = LayupOf(500, new HoopWrap(Stock.Cloth("carbon tape 150 g"), 2));
-        var more = CutList.Of(layup, None with { TapeTurns = 3 }).LengthOf("carbon tape 150 g") - CutList.Of(layup, None with { TapeTurns = 0 }).LengthOf("carbon tape 150 g");
+        var more = CutList.Of(layup, None with { TapeTurns = 3 }).LengthOf("carbon tape 150 g") - CutList.Of(layup,
+            None with { TapeTurns = 0 }).LengthOf("carbon tape 150 g");
         Tolerance.Relative(3 * 2 * Math.PI * layup.Plies[0].OuterDiameter.Millimeters, more.Millimeters, 1e-9);
     }
 
@@ -93,5 +96,6 @@ public class CutListTests
 
     [Fact]
     public void Bad_allowances_are_refused() =>
-        Assert.Contains("overlap of a join", Assert.Throws<InvalidDesignException>(() => CutList.Of(LayupOf(500, Cloth(ClothLay.Bias, 1000)), None with { Join = 1.Metres() })).Message, StringComparison.Ordinal);
+        Assert.Contains("overlap of a join", Assert.Throws<InvalidDesignException>(() => CutList.Of(LayupOf(500,
+            Cloth(ClothLay.Bias, 1000)), None with { Join = 1.Metres() })).Message, StringComparison.Ordinal);
 }

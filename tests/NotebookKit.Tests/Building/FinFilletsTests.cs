@@ -14,7 +14,8 @@ public class FinFilletsTests
         var fillets = new FinFillets(70.Millimetres(), 2.Millimetres(), 130.Millimetres(), 6.Millimetres(), 3);
         Tolerance.Relative(fillets.Section.SquareMillimeters * 130 * 6 / 1000, fillets.Volume.Milliliters, 1e-12);
         var adhesive = MaterialLibrary.Typical.Adhesive("structural epoxy");
-        Tolerance.Relative(fillets.Volume.Milliliters * adhesive.Density.Value.GramsPerCubicCentimeter * 1.3, fillets.ToMix(adhesive).Grams, 1e-9);
+        Tolerance.Relative(fillets.Volume.Milliliters * adhesive.Density.Value.GramsPerCubicCentimeter * 1.3,
+            fillets.ToMix(adhesive).Grams, 1e-9);
     }
 
     [Fact]
@@ -30,7 +31,9 @@ public class FinFilletsTests
     [Fact]
     public void Bad_input_is_refused()
     {
-        var message = Assert.Throws<InvalidDesignException>(() => new FinFillets(70.Millimetres(), 50.Millimetres(), 1.Millimetres(), 300.Millimetres(), 0).ToMix(MaterialLibrary.Typical.Adhesive("structural epoxy"))).Message;
-        foreach (var part in new[] { "thickness of the fin", "thinner than half", "length of the root", "radius of the fillet", "number of fins" }) Assert.Contains(part, message, StringComparison.Ordinal);
+        var message = Assert.Throws<InvalidDesignException>(() => new FinFillets(70.Millimetres(), 50.Millimetres(), 1.Millimetres(),
+            300.Millimetres(), 0).ToMix(MaterialLibrary.Typical.Adhesive("structural epoxy"))).Message;
+        foreach (var part in new[] { "thickness of the fin", "thinner than half", "length of the root", "radius of the fillet",
+            "number of fins" }) Assert.Contains(part, message, StringComparison.Ordinal);
     }
 }

@@ -22,7 +22,8 @@ public class ResinPlanTests
     public void A_cup_ends_with_a_ply_where_the_next_would_not_fit()
     {
         // 40 min × 60 % × 5 g/min is 120 g, the data sheet's mass 100 g: 100 g a cup.
-        var plan = new ResinPlan(Slow, [new("sleeve", 60.Grams()), new("tape", 50.Grams()), new("veil", 20.Grams())]) { Waste = 0.Percent() }.Divide();
+        var plan = new ResinPlan(Slow, [new("sleeve", 60.Grams()), new("tape", 50.Grams()), new("veil", 20.Grams())]) {
+            Waste = 0.Percent() }.Divide();
         Assert.Equal(100, plan.MaximumBatch.Grams, 9);
         Assert.Equal(2, plan.Batches.Count);
         Assert.Equal(["sleeve"], plan.Batches[0].For);
@@ -40,9 +41,11 @@ public class ResinPlanTests
 
     [Fact]
     public void Every_cup_is_on_the_work_before_it_thickens() =>
-        Gen.Select(Gen.Double[1, 400].Array[1, 8], Gen.Double[5, 120], Gen.Double[1, 40], Gen.Double[0, 100]).Sample((grams, life, pace, waste) =>
+        Gen.Select(Gen.Double[1, 400].Array[1, 8], Gen.Double[5, 120], Gen.Double[1, 40],
+            Gen.Double[0, 100]).Sample((grams, life, pace, waste) =>
         {
-            var plan = new ResinPlan(Slow with { PotLife = life.Minutes() }, [.. grams.Select((g, i) => new ResinShare($"ply {i}", g.Grams()))])
+            var plan = new ResinPlan(Slow with { PotLife = life.Minutes() },
+                [.. grams.Select((g, i) => new ResinShare($"ply {i}", g.Grams()))])
             {
                 Pace = MassFlow.FromGramsPerSecond(pace / 60), Waste = waste.Percent(),
             }.Divide();
@@ -53,12 +56,15 @@ public class ResinPlanTests
 
     [Fact]
     public void Hands_too_slow_for_the_resin_are_warned() =>
-        Assert.Contains((new ResinPlan(Slow with { PotLife = 3.Minutes() }, [new("sleeve", 60.Grams())])).Divide().Findings, f => f.Message.Contains("slower hardener", StringComparison.Ordinal));
+        Assert.Contains((new ResinPlan(Slow with { PotLife = 3.Minutes() }, [new("sleeve", 60.Grams())])).Divide().Findings,
+            f => f.Message.Contains("slower hardener", StringComparison.Ordinal));
 
     [Fact]
     public void Bad_input_is_refused_with_every_reason()
     {
-        var message = Assert.Throws<InvalidDesignException>(() => new ResinPlan(new("wrong", 2.Percent(), 1.Minutes()), [new("sleeve", Mass.Zero)]) { Waste = 300.Percent() }.Divide()).Message;
-        foreach (var part in new[] { "hardener of wrong", "pot life of wrong", "resin for sleeve", "resin wasted" }) Assert.Contains(part, message, StringComparison.Ordinal);
+        var message = Assert.Throws<InvalidDesignException>(() => new ResinPlan(new("wrong", 2.Percent(), 1.Minutes()),
+            [new("sleeve", Mass.Zero)]) { Waste = 300.Percent() }.Divide()).Message;
+        foreach (var part in new[] { "hardener of wrong", "pot life of wrong", "resin for sleeve", "resin wasted" }) Assert.Contains(part,
+            message, StringComparison.Ordinal);
     }
 }

@@ -42,7 +42,8 @@ public class SheetNestTests
     [Fact]
     public void Two_triangles_fill_their_rectangle_to_the_last()
     {
-        var result = new SheetNest(100.Millimetres(), 60.Millimetres(), [Piece("half", 2, (0, 0), (100, 0), (0, 60))]) { Gap = 0.Millimetres() }.Place();
+        var result = new SheetNest(100.Millimetres(), 60.Millimetres(),
+            [Piece("half", 2, (0, 0), (100, 0), (0, 60))]) { Gap = 0.Millimetres() }.Place();
         AssertSound(result);
         Assert.Equal(1, result.Sheets);
         Tolerance.Relative(100, result.Yield.Percent, 1e-4);
@@ -61,7 +62,8 @@ public class SheetNestTests
     [Fact]
     public void The_gap_is_kept_everywhere()
     {
-        var result = new SheetNest(600.Millimetres(), 300.Millimetres(), [Fin(3), Piece("ring", 2, (0, 0), (90, 0), (90, 90), (0, 90))]) { Gap = 4.Millimetres() }.Place();
+        var result = new SheetNest(600.Millimetres(), 300.Millimetres(),
+            [Fin(3), Piece("ring", 2, (0, 0), (90, 0), (90, 90), (0, 90))]) { Gap = 4.Millimetres() }.Place();
         AssertSound(result);
         Assert.Equal(1, result.Sheets);
     }
@@ -71,7 +73,8 @@ public class SheetNestTests
     {
         // An L of three squares and a square make a larger square.
         var result = new SheetNest(100.Millimetres(), 100.Millimetres(),
-            [Piece("L", 1, (0, 0), (100, 0), (100, 50), (50, 50), (50, 100), (0, 100)), Piece("square", 1, (0, 0), (50, 0), (50, 50), (0, 50))]) { Gap = 0.Millimetres() }.Place();
+            [Piece("L", 1, (0, 0), (100, 0), (100, 50), (50, 50), (50, 100), (0, 100)),
+                Piece("square", 1, (0, 0), (50, 0), (50, 50), (0, 50))]) { Gap = 0.Millimetres() }.Place();
         AssertSound(result);
         Tolerance.Relative(100, result.Yield.Percent, 1e-4);
     }
@@ -87,8 +90,10 @@ public class SheetNestTests
 
     [Fact]
     public void Whatever_the_pieces_they_lie_apart_and_on_the_sheet() =>
-        Gen.Select(Gen.Int[1, 4], Gen.Double[20, 140], Gen.Double[20, 90], Gen.Double[-60, 60], Gen.Double[0, 6]).Sample((count, root, span, sweep, gap) =>
-            AssertSound(new SheetNest(400.Millimetres(), 250.Millimetres(), [Piece("fin", count, (0, 0), (sweep, span), (sweep + root / 2, span), (root, 0))])
+        Gen.Select(Gen.Int[1, 4], Gen.Double[20, 140], Gen.Double[20, 90], Gen.Double[-60, 60],
+            Gen.Double[0, 6]).Sample((count, root, span, sweep, gap) =>
+            AssertSound(new SheetNest(400.Millimetres(), 250.Millimetres(),
+                [Piece("fin", count, (0, 0), (sweep, span), (sweep + root / 2, span), (root, 0))])
             {
                 Gap = gap.Millimetres(), Tries = 3,
             }.Place()), iter: 20);
@@ -105,7 +110,8 @@ public class SheetNestTests
     public void Bad_input_is_refused_with_every_reason()
     {
         var crossed = Piece("crossed", 1, (0, 0), (50, 50), (50, 0), (0, 50));
-        var message = Assert.Throws<InvalidDesignException>(() => new SheetNest(5.Millimetres(), 300.Millimetres(), [crossed, Fin(0)]) { Gap = 90.Millimetres() }.Place()).Message;
+        var message = Assert.Throws<InvalidDesignException>(() => new SheetNest(5.Millimetres(), 300.Millimetres(),
+            [crossed, Fin(0)]) { Gap = 90.Millimetres() }.Place()).Message;
         Assert.Contains("length of the sheet", message, StringComparison.Ordinal);
         Assert.Contains("crosses itself", message, StringComparison.Ordinal);
         Assert.Contains("number of fin is 0", message, StringComparison.Ordinal);

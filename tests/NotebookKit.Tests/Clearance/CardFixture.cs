@@ -16,7 +16,8 @@ using UnitsNet;
 
 namespace NotebookKit.Tests.Clearance;
 
-/// <summary>Two invented vehicles with everything that a flight card asks for. All is made once; tests take pieces away or change them.</summary>
+/// <summary>Two invented vehicles with everything that a flight card asks for. All is made once; tests take pieces away or change
+/// them.</summary>
 internal static class CardFixture
 {
     public static readonly DateOnly ProofDay = new(2026, 4, 11), FlightDay = new(2026, 5, 2);
@@ -24,7 +25,8 @@ internal static class CardFixture
     private static readonly MaterialLibrary Stock = MaterialLibrary.Typical;
 
     // Both invented, as somebody would measure them who means to fly in the warm.
-    public static Resin CuredWarm { get; } = Stock.Resin("laminating epoxy") with { GlassTemperature = Property.Measured(90.Celsius(), 0, "invented: bars of the batch") };
+    public static Resin CuredWarm { get; } = Stock.Resin("laminating epoxy")
+        with { GlassTemperature = Property.Measured(90.Celsius(), 0, "invented: bars of the batch") };
 
     public static Property<Ratio> NearlyDry { get; } = Property.Measured(0.5.Percent(), 0, "invented: weighed coupons");
 
@@ -73,19 +75,22 @@ internal static class CardFixture
             new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm light")), new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")),
             new HoopWrap(Stock.Cloth("carbon tape 150 g")),
         ],
-        new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 12.Millimetres()) { Opening = 13.Millimetres() }, new CarriedSleeve()),
+        new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 12.Millimetres()) { Opening = 13.Millimetres() },
+            new CarriedSleeve()),
         new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 9.Millimetres()), new CarriedSleeve()));
 
     /// <summary>The record of a proof that went as planned, or in some other way.</summary>
     public static ProofRecord Recorded(
-        Rating rating, string? serial, DateOnly? day = null, double past = 0.4, double permanentMl = 0.2, double leakMlPerMinute = 0, Func<Proof, Proof>? plan = null)
+        Rating rating, string? serial, DateOnly? day = null, double past = 0.4, double permanentMl = 0.2, double leakMlPerMinute = 0,
+            Func<Proof, Proof>? plan = null)
     {
         var proof = NotebookKit.Proofing.Proof.For(rating);
         return Logged(plan?.Invoke(proof) ?? proof, serial, day ?? ProofDay, past, permanentMl, leakMlPerMinute).Judge();
     }
 
     /// <summary>Readings of a proof, made by springs of their own; second by second.</summary>
-    public static ProofReadings Logged(Proof proof, string? serial, DateOnly? day, double past = 0.4, double permanentMl = 0.2, double leakMlPerMinute = 0)
+    public static ProofReadings Logged(Proof proof, string? serial, DateOnly? day, double past = 0.4, double permanentMl = 0.2,
+        double leakMlPerMinute = 0)
     {
         List<double> time = [], pressure = [], temperature = [], expansion = [];
         double bar = 0, top = 0, lost = 0;
@@ -128,7 +133,8 @@ internal static class CardFixture
 
         return new()
         {
-            Proof = proof, Vessel = proof.Vessel, Serial = serial, Day = day, Time = new("Time", "s", time), Pressure = new("Pressure", "bar gauge", pressure),
+            Proof = proof, Vessel = proof.Vessel, Serial = serial, Day = day, Time = new("Time", "s", time),
+                Pressure = new("Pressure", "bar gauge", pressure),
             Temperature = new("Temperature", "°C", temperature), Expansion = new("Water pumped in", "mL", expansion),
         };
     }
@@ -144,7 +150,8 @@ internal static class CardFixture
     public static ServiceEvent[] Usual(ProvedVessel vessel) =>
     [
         new Made(new DateOnly(2026, 3, 1), "batch 1") { At = At(new DateOnly(2026, 3, 1)) },
-        new Proved(vessel.Day, vessel.Held, vessel.Rating.ProofPressure / vessel.Rating.WorkingPressure, vessel.RuleSet, vessel.Fingerprint) { At = At(vessel.Day) },
+        new Proved(vessel.Day, vessel.Held, vessel.Rating.ProofPressure / vessel.Rating.WorkingPressure, vessel.RuleSet,
+            vessel.Fingerprint) { At = At(vessel.Day) },
     ];
 
     public static Inspected Sound(DateOnly day) => new(InspectionResult.Sound) { At = At(day), By = "a member" };
@@ -168,7 +175,8 @@ internal static class CardFixture
 
     public static FillResult FillOf(Vehicle vehicle) => new PadFill
     {
-        Chamber = vehicle.Charge.Chamber, Supply = vehicle.Charge.Chamber.RatedPressure, Target = vehicle.Charge.Pressure, WaterFraction = vehicle.Charge.WaterFraction,
+        Chamber = vehicle.Charge.Chamber, Supply = vehicle.Charge.Chamber.RatedPressure, Target = vehicle.Charge.Pressure,
+            WaterFraction = vehicle.Charge.WaterFraction,
         Restrictor = new Orifice(0.5.Millimetres(), 0.8), Heat = FillHeat.Wall, Temperature = 15.Celsius(),
     }.Run();
 
@@ -181,7 +189,8 @@ internal static class CardFixture
         var whole = vehicle.MassProperties().Mass;
         return new RecoveryGear
         {
-            Canopy = vehicle.Canopy!, Cord = new(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = whole * 0.25, Rear = whole * 0.75,
+            Canopy = vehicle.Canopy!, Cord = new(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = whole * 0.25,
+                Rear = whole * 0.75,
             Apart = 8.MetresPerSecond(), Anchor = anchor.Newtons(),
             Joint = new(new(2, 2.Millimetres(), 60.Megapascals()), 66.Millimetres(), 700.Newtons()) { DragSeparation = 5.Newtons() },
         }.Check();

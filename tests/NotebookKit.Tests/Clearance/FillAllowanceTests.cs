@@ -20,7 +20,8 @@ public class FillAllowanceTests
         Assert.Null(noTemperature.ByHeat);
         Assert.False(noTemperature.IsShown);
         Assert.Contains("temperature of the vessel, which isn't given", noTemperature.SetBy, StringComparison.Ordinal);
-        Assert.Contains(noTemperature.Findings, f => f.Severity == FindingSeverity.Error && f.Message.StartsWith("not shown: temperature of the vessel", StringComparison.Ordinal));
+        Assert.Contains(noTemperature.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.StartsWith("not shown: temperature of the vessel", StringComparison.Ordinal));
         Assert.Equal("not shown", noTemperature.Lines.Single(l => l.Name == "By heat and water").Value);
 
         var noService = FillAllowance.Of(TheProved, null, 15.Celsius(), NearlyDry);
@@ -31,7 +32,8 @@ public class FillAllowanceTests
     [Fact]
     public void A_warmer_or_wetter_vessel_is_never_allowed_more()
     {
-        double At(double celsius, double percent) => FillAllowance.Of(TheProved, Status, celsius.Celsius(), Property.Measured(percent.Percent(), 0, "case")).Pressure.Pascals;
+        double At(double celsius, double percent) => FillAllowance.Of(TheProved, Status, celsius.Celsius(),
+            Property.Measured(percent.Percent(), 0, "case")).Pressure.Pascals;
         double[] walls = [-20, 0, 15, 20, 25, 30, 40, 49.9, 50.1, 60, 70, 200], waters = [0, 0.5, 1, 2, 4, 8, 10];
         foreach (var water in waters)
         {
@@ -58,18 +60,25 @@ public class FillAllowanceTests
     {
         var rating = (Built with { Resin = MaterialLibrary.Typical.Resin("laminating epoxy") }).Rate(wanted: 34.BarGauge());
         var typical = FillAllowance.Of(Recorded(rating, "T-1").ToProvedVessel(rating), Status, 15.Celsius());
-        Assert.Contains(typical.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("glass temperature of 60 °C isn't measured", StringComparison.Ordinal));
-        Assert.Contains(typical.Findings, f => f.Severity == FindingSeverity.Note && f.Message.Contains("2 % of water", StringComparison.Ordinal));
-        Assert.DoesNotContain(FillAllowance.Of(TheProved, Status, 15.Celsius(), NearlyDry).Findings, f => f.Severity != FindingSeverity.Note);
+        Assert.Contains(typical.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("glass temperature of 60 °C isn't measured", StringComparison.Ordinal));
+        Assert.Contains(typical.Findings, f => f.Severity == FindingSeverity.Note
+            && f.Message.Contains("2 % of water", StringComparison.Ordinal));
+        Assert.DoesNotContain(FillAllowance.Of(TheProved, Status, 15.Celsius(), NearlyDry).Findings,
+            f => f.Severity != FindingSeverity.Note);
     }
 
     [Fact]
     public void The_limit_of_time_stands_in_for_stress_rupture_and_is_said_once_on_a_card()
     {
-        Assert.Single(CardOf(Whole).Findings, f => f.Message.Contains("stress-rupture", StringComparison.Ordinal) && f.Message.Contains("20 h at pressure", StringComparison.Ordinal));
-        Assert.Single(Pair.Vehicle.Card(Pair.Site, Pair.Evidence).Findings, f => f.Message.Contains("stress-rupture", StringComparison.Ordinal));
-        var without = FillAllowance.Of(TheProved, InService(TheProved).StatusOn(FlightDay, LifeLimits.CarbonCylinder), 15.Celsius(), NearlyDry);
-        Assert.Contains(without.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("set no time at pressure", StringComparison.Ordinal));
+        Assert.Single(CardOf(Whole).Findings, f => f.Message.Contains("stress-rupture", StringComparison.Ordinal)
+            && f.Message.Contains("20 h at pressure", StringComparison.Ordinal));
+        Assert.Single(Pair.Vehicle.Card(Pair.Site, Pair.Evidence).Findings,
+            f => f.Message.Contains("stress-rupture", StringComparison.Ordinal));
+        var without = FillAllowance.Of(TheProved, InService(TheProved).StatusOn(FlightDay, LifeLimits.CarbonCylinder), 15.Celsius(),
+            NearlyDry);
+        Assert.Contains(without.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("set no time at pressure", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -45,5 +45,6 @@ public class ProofVerbsTests
 
     [Fact]
     public void Bursts_of_another_design_are_refused() =>
-        Assert.Contains("those of another design", Assert.Throws<InvalidDesignException>(() => Pair.BoosterRating.Effect(Bursts)).Message, StringComparison.Ordinal);
+        Assert.Contains("those of another design", Assert.Throws<InvalidDesignException>(() => Pair.BoosterRating.Effect(Bursts)).Message,
+            StringComparison.Ordinal);
 }

@@ -7,7 +7,8 @@ namespace NotebookKit.Tests.Clearance;
 
 public class WindLimitsTests
 {
-    private static readonly LaunchSite Small = Ground with { Field = FlyingField.Circle(250.Metres()), Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()) };
+    private static readonly LaunchSite Small = Ground with { Field = FlyingField.Circle(250.Metres()),
+        Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()) };
 
     private static readonly Vehicle Light = TestVehicle with { DragEnd = DragEnd.Low };
 
@@ -41,7 +42,8 @@ public class WindLimitsTests
     [Fact]
     public void A_smaller_field_never_allows_more_wind()
     {
-        var limits = new[] { 100.0, 150, 200, 300, 500, 1000 }.Select(r => TestVehicle.WindLimits(Small with { Field = FlyingField.Circle(r.Metres()) }).Limit.MetersPerSecond).ToList();
+        var limits = new[] { 100.0, 150, 200, 300, 500, 1000 }.Select(r => TestVehicle.WindLimits(Small
+            with { Field = FlyingField.Circle(r.Metres()) }).Limit.MetersPerSecond).ToList();
         Assert.Equal(limits.Order(), limits);
     }
 
@@ -49,7 +51,8 @@ public class WindLimitsTests
     [Fact]
     public void A_field_of_corners_is_tried_from_eight_sides()
     {
-        var strip = FlyingField.Outline(new(-60.Metres(), -60.Metres()), new(2000.Metres(), -60.Metres()), new(2000.Metres(), 60.Metres()), new(-60.Metres(), 60.Metres()));
+        var strip = FlyingField.Outline(new(-60.Metres(), -60.Metres()), new(2000.Metres(), -60.Metres()), new(2000.Metres(), 60.Metres()),
+            new(-60.Metres(), 60.Metres()));
         var limits = TestVehicle.WindLimits(Small with { Field = strip });
         Assert.True(limits.Limit < TestVehicle.WindLimits(Small with { Field = FlyingField.Circle(60.Metres()) }).Limit * 1.5);
     }

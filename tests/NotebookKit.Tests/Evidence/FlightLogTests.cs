@@ -23,7 +23,8 @@ public class FlightLogTests
         {
             Vehicle = Trainer, Site = Site, Name = "synthetic log",
             Time = new("Time", "s", times),
-            Pressure = new("Static pressure", "bar absolute", [.. times.Select((t, i) => Bar((t < launchAt ? 0 : heightAfterLaunch(t - launchAt)) + noiseMetres * noise.Normal(i, 0)))]),
+            Pressure = new("Static pressure", "bar absolute",
+                [.. times.Select((t, i) => Bar((t < launchAt ? 0 : heightAfterLaunch(t - launchAt)) + noiseMetres * noise.Normal(i, 0)))]),
         };
     }
 
@@ -31,7 +32,8 @@ public class FlightLogTests
     {
         var flight = (Trainer with
         {
-            DragCalibration = new(dragFactor, Ratio.Zero, Source.CommonPractice("invented")), Charge = Trainer.Charge with { Pressure = bar.BarGauge() },
+            DragCalibration = new(dragFactor, Ratio.Zero, Source.CommonPractice("invented")),
+                Charge = Trainer.Charge with { Pressure = bar.BarGauge() },
         }).Fly(Site);
         return t => FlightFitting.HeightAt(flight, t);
     }
@@ -63,14 +65,16 @@ public class FlightLogTests
     [Fact]
     public void A_coast_of_known_drag_from_other_formulae_is_recognised()
     {
-        // Steady push to 75 m/s in 0.3 s, then the closed form of a coast with v' = −g − k v² (F34), k of a drag coefficient of 0.40 on 70 mm at 1.22 kg/m³.
+        // Steady push to 75 m/s in 0.3 s, then the closed form of a coast with v' = −g − k v² (F34), k of a drag coefficient of 0.40 on 70
+        // mm at 1.22 kg/m³.
         const double k = 0.5 * 1.22 * 0.40 * 3.8485e-3 / 1.13, g = 9.80665, v0 = 75, push = 0.3;
         double terminal = Math.Sqrt(g / k), top = terminal / g * Math.Atan(v0 / terminal);
         double Height(double t)
         {
             if (t < push) return 0.5 * v0 / push * t * t;
             var since = Math.Min(t - push, top);
-            return 0.5 * v0 * push + 1 / k * Math.Log(Math.Cos(g / terminal * (top - since)) / Math.Cos(g / terminal * top)) - (t - push > top ? 0.5 * g * Math.Pow(t - push - top, 2) : 0);
+            return 0.5 * v0 * push + 1 / k * Math.Log(Math.Cos(g / terminal * (top - since)) / Math.Cos(g / terminal * top)) - (t - push >
+                top ? 0.5 * g * Math.Pow(t - push - top, 2) : 0);
         }
 
         var fit = Log(Height, 4.2, 0.3, 5).Fit();
@@ -84,7 +88,8 @@ public class FlightLogTests
     {
         var log = Log(Flown(1.3, 37), 4.2, 0.4, 3);
         var fit = log.Fit();
-        var again = (Trainer with { DragCalibration = fit.Calibration, Charge = Trainer.Charge with { Pressure = fit.EffectiveFillPressure } }).Fly(Site);
+        var again = (Trainer with { DragCalibration = fit.Calibration,
+            Charge = Trainer.Charge with { Pressure = fit.EffectiveFillPressure } }).Fly(Site);
         Tolerance.Absolute(log.Height.Values.Max(), again.Apogee.Meters, 1.5);
         Assert.Contains("synthetic log", string.Join(' ', again.Model.Assumptions), StringComparison.Ordinal);
     }
@@ -111,15 +116,18 @@ public class FlightLogTests
 
     [Fact]
     public void A_push_that_is_not_the_gauges_is_pointed_out() =>
-        Assert.Contains(Log(Flown(1, 34), 4.2, 0.2, 9).Fit().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("less than the gauge read", StringComparison.Ordinal));
+        Assert.Contains(Log(Flown(1, 34), 4.2, 0.2, 9).Fit().Findings,
+            f => f.Severity == FindingSeverity.Warning && f.Message.Contains("less than the gauge read", StringComparison.Ordinal));
 
     [Fact]
     public void The_calibrated_band_is_that_of_the_log_not_of_the_build_up()
     {
         var calibrated = Trainer with { DragCalibration = new(1.2, 5.Percent(), Source.CommonPractice("invented")) };
-        var (low, middle, high) = ((calibrated with { DragEnd = DragEnd.High }).Fly(Site).Apogee, calibrated.Fly(Site).Apogee, (calibrated with { DragEnd = DragEnd.Low }).Fly(Site).Apogee);
+        var (low, middle, high) = ((calibrated with { DragEnd = DragEnd.High }).Fly(Site).Apogee, calibrated.Fly(Site).Apogee,
+            (calibrated with { DragEnd = DragEnd.Low }).Fly(Site).Apogee);
         Assert.True(low < middle && middle < high);
-        Assert.True((high - low).Meters < 0.5 * ((Trainer with { DragEnd = DragEnd.Low }).Fly(Site).Apogee - (Trainer with { DragEnd = DragEnd.High }).Fly(Site).Apogee).Meters);
+        Assert.True((high - low).Meters < 0.5 * ((Trainer with { DragEnd = DragEnd.Low }).Fly(Site).Apogee - (Trainer
+            with { DragEnd = DragEnd.High }).Fly(Site).Apogee).Meters);
     }
 
     [Fact]
@@ -127,13 +135,19 @@ public class FlightLogTests
     {
         var log = Log(Flown(1, 40), 4.2, 0.2, 1);
         string Refusal(FlightLog bad) => Assert.Throws<InvalidDesignException>(bad.Fit).Message;
-        Assert.Contains("must be in bar absolute", Refusal(log with { Pressure = log.Pressure with { Unit = "bar gauge" } }), StringComparison.Ordinal);
-        Assert.Contains("aren't numbers", Refusal(log with { Pressure = log.Pressure with { Values = [.. log.Pressure.Values.Skip(1), double.NaN] } }), StringComparison.Ordinal);
-        Assert.Contains("don't rise", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Reverse()] } }), StringComparison.Ordinal);
-        Assert.Contains("one to one", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Skip(1)] } }), StringComparison.Ordinal);
-        Assert.Contains("at least 10 m", Refusal(log with { Pressure = log.Pressure with { Values = [.. log.Pressure.Values.Select(_ => 1.0)] } }), StringComparison.Ordinal);
+        Assert.Contains("must be in bar absolute", Refusal(log with { Pressure = log.Pressure with { Unit = "bar gauge" } }),
+            StringComparison.Ordinal);
+        Assert.Contains("aren't numbers", Refusal(log with {
+            Pressure = log.Pressure with { Values = [.. log.Pressure.Values.Skip(1), double.NaN] } }), StringComparison.Ordinal);
+        Assert.Contains("don't rise", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Reverse()] } }),
+            StringComparison.Ordinal);
+        Assert.Contains("one to one", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Skip(1)] } }),
+            StringComparison.Ordinal);
+        Assert.Contains("at least 10 m", Refusal(log with { Pressure = log.Pressure
+            with { Values = [.. log.Pressure.Values.Select(_ => 1.0)] } }), StringComparison.Ordinal);
         Assert.Contains("before launch", Refusal(Log(Flown(1, 40), 0.1, 0.2, 1)), StringComparison.Ordinal);
-        Assert.Contains("factor on drag", Assert.Throws<InvalidDesignException>(() => (Trainer with { DragCalibration = new(9, Ratio.Zero, Source.CommonPractice("invented")) }).Fly(Site)).Message, StringComparison.Ordinal);
+        Assert.Contains("factor on drag", Assert.Throws<InvalidDesignException>(() => (Trainer
+            with { DragCalibration = new(9, Ratio.Zero, Source.CommonPractice("invented")) }).Fly(Site)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -14,7 +14,8 @@ internal static class SampleVehicles
         "Trainer",
         new FinnedBody(
             [Nose.TangentOgive(210.Millimetres(), 70.Millimetres()), new BodyTube(1.39.Metres(), 70.Millimetres())],
-            [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 90.Millimetres(), 60.Millimetres(), 2.Millimetres(), 1.46.Metres())]),
+            [FinSet.Trapezoidal(3, 130.Millimetres(), 70.Millimetres(), 90.Millimetres(), 60.Millimetres(), 2.Millimetres(),
+                1.46.Metres())]),
         new MassBudget(
         [
             new("vessel", 520.Grams(), 1.12.Metres()) { Extent = 0.9.Metres(), Diameter = 70.Millimetres() },
@@ -34,7 +35,8 @@ internal static class SampleVehicles
         "Lifter",
         new FinnedBody(
             [Nose.Cone(90.Millimetres(), 90.Millimetres()), new BodyTube(1.15.Metres(), 90.Millimetres())],
-            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(), 1.05.Metres())]),
+            [FinSet.Trapezoidal(4, 180.Millimetres(), 100.Millimetres(), 120.Millimetres(), 80.Millimetres(), 3.Millimetres(),
+                1.05.Metres())]),
         new MassBudget(
         [
             new("vessel", 800.Grams(), 0.7.Metres()) { Extent = 1.0.Metres(), Diameter = 90.Millimetres() },
@@ -52,5 +54,6 @@ internal static class SampleVehicles
 
     public static LaunchSite Calm { get; } = LaunchSite.SeaLevel with { Rail = new(2.Metres()), Wind = WindProfile.Calm };
 
-    public static LaunchSite Breezy { get; } = Calm with { Wind = WindProfile.PowerLaw(5.MetresPerSecond(), 10.Metres(), from: 270.Degrees()) };
+    public static LaunchSite Breezy { get; } = Calm with { Wind = WindProfile.PowerLaw(5.MetresPerSecond(), 10.Metres(),
+        from: 270.Degrees()) };
 }

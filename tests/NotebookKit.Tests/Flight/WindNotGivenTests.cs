@@ -46,7 +46,8 @@ public class WindNotGivenTests
         var result = SampleVehicles.TwoStages.Fly(NoWind);
         Assert.Single(result.Findings, f => f.Message.Contains("wind isn't given", StringComparison.Ordinal));
         Assert.Equal("wind not given", result.Lines.Single(l => l.Name == "Booster comes down").Value);
-        Assert.DoesNotContain(SampleVehicles.TwoStages.Fly(SampleVehicles.Calm).Findings, f => f.Message.Contains("wind isn't given", StringComparison.Ordinal));
+        Assert.DoesNotContain(SampleVehicles.TwoStages.Fly(SampleVehicles.Calm).Findings,
+            f => f.Message.Contains("wind isn't given", StringComparison.Ordinal));
     }
 
     [Fact]

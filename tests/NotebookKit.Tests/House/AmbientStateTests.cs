@@ -11,7 +11,8 @@ namespace NotebookKit.Tests.House;
 public class AmbientStateTests
 {
     private static readonly string[] OfTheProcess =
-        ["GetEnvironmentVariable", "GetEnvironmentVariables", "ExpandEnvironmentVariables", "SetEnvironmentVariable", "get_CommandLine", "GetCommandLineArgs", "get_CurrentDirectory"];
+        ["GetEnvironmentVariable", "GetEnvironmentVariables", "ExpandEnvironmentVariables", "SetEnvironmentVariable", "get_CommandLine",
+            "GetCommandLineArgs", "get_CurrentDirectory"];
 
     private static IEnumerable<FieldInfo> StaticFields => Repository.Library.GetTypes()
         .SelectMany(t => t.GetFields(BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
@@ -30,7 +31,8 @@ public class AmbientStateTests
     [Fact]
     public void Nothing_but_the_run_travels_with_the_flow_of_a_call_or_with_a_thread()
     {
-        var flowing = StaticFields.Where(f => f.IsDefined(typeof(ThreadStaticAttribute)) || IsOf(f.FieldType, typeof(AsyncLocal<>)) || IsOf(f.FieldType, typeof(ThreadLocal<>))).ToList();
+        var flowing = StaticFields.Where(f => f.IsDefined(typeof(ThreadStaticAttribute)) || IsOf(f.FieldType, typeof(AsyncLocal<>))
+            || IsOf(f.FieldType, typeof(ThreadLocal<>))).ToList();
         Assert.Equal(typeof(WorkRun), Assert.Single(flowing).DeclaringType);
     }
 
@@ -39,8 +41,10 @@ public class AmbientStateTests
         Violations.None(
             from field in StaticFields
             let kind = field.FieldType
-            where !kind.IsArray && (IsOf(kind, typeof(ConditionalWeakTable<,>)) || IsOf(kind, typeof(HashSet<>)) || IsOf(kind, typeof(Lazy<>))
-                || (kind.IsClass && (typeof(IDictionary).IsAssignableFrom(kind) || typeof(IList).IsAssignableFrom(kind)) && !kind.Namespace!.EndsWith("Frozen", StringComparison.Ordinal)))
+            where !kind.IsArray && (IsOf(kind, typeof(ConditionalWeakTable<,>)) || IsOf(kind, typeof(HashSet<>))
+                || IsOf(kind, typeof(Lazy<>))
+                || (kind.IsClass && (typeof(IDictionary).IsAssignableFrom(kind) || typeof(IList).IsAssignableFrom(kind))
+                    && !kind.Namespace!.EndsWith("Frozen", StringComparison.Ordinal)))
             select $"{field.DeclaringType!.FullName}.{field.Name} is a {kind.Name}");
 
     private static bool IsOf(Type type, Type open) => type.IsGenericType && type.GetGenericTypeDefinition() == open;

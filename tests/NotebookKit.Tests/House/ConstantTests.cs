@@ -11,7 +11,8 @@ public class ConstantTests
     [InlineData("288.15")]
     public void A_constant_of_nature_stands_in_one_file(string digits)
     {
-        var files = Repository.Sources("src").Where(f => File.ReadAllText(f).Replace("_", "", StringComparison.Ordinal).Contains(digits, StringComparison.Ordinal));
+        var files = Repository.Sources("src").Where(f => File.ReadAllText(f).Replace("_", "", StringComparison.Ordinal).Contains(digits,
+            StringComparison.Ordinal));
         Assert.Equal("StandardConstants.cs", Path.GetFileName(Assert.Single(files)));
     }
 }

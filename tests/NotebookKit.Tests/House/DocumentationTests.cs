@@ -9,7 +9,8 @@ namespace NotebookKit.Tests.House;
 public partial class DocumentationTests
 {
     // These hold no physics of their own.
-    private static readonly string[] NotPhysics = ["NotebookKit.Quantities", "NotebookKit.Provenance", "NotebookKit.Record", "NotebookKit.Numerics"];
+    private static readonly string[] NotPhysics = ["NotebookKit.Quantities", "NotebookKit.Provenance", "NotebookKit.Record",
+        "NotebookKit.Numerics"];
 
     private static IEnumerable<Type> PublicTypes => Repository.Library.GetExportedTypes();
 
@@ -42,7 +43,8 @@ public partial class DocumentationTests
 
     private static IEnumerable<MethodInfo> OwnMethods(Type type) =>
         type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
-            .Where(m => !m.IsSpecialName && m.Name is not ("GetHashCode" or "CompareTo" or "Deconstruct" or "ToString" or "Equals" or "PrintMembers") && !m.Name.StartsWith('<'));
+            .Where(m => !m.IsSpecialName && m.Name is not ("GetHashCode" or "CompareTo" or "Deconstruct" or "ToString" or "Equals"
+                or "PrintMembers") && !m.Name.StartsWith('<'));
 
     private static bool IsNumeric(Type type) =>
         type == typeof(double) || typeof(IQuantity).IsAssignableFrom(type)
@@ -51,8 +53,10 @@ public partial class DocumentationTests
     private static IEnumerable<(string Name, string Doc)> DoubleProperties(Type type) =>
         from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
         where property.PropertyType == typeof(double)
-        let own = property.GetIndexParameters().Length > 0 ? Doc($"P:{Id(type)}.{property.Name}(System.Int32)") : Doc($"P:{Id(type)}.{property.Name}")
-        select ($"{type.FullName}.{property.Name}", own.Length > 0 ? own : Parameter(Constructor(type), property.Name) + Parameter("T:" + Id(type), property.Name));
+        let own = property.GetIndexParameters().Length > 0 ? Doc($"P:{Id(type)}.{property.Name}(System.Int32)")
+            : Doc($"P:{Id(type)}.{property.Name}")
+        select ($"{type.FullName}.{property.Name}", own.Length > 0 ? own : Parameter(Constructor(type), property.Name)
+            + Parameter("T:" + Id(type), property.Name));
 
     private static IEnumerable<(string Name, string Doc)> DoubleParameters(Type type) =>
         Parameters(type, t => t == typeof(double), wantsRange: false);
@@ -77,9 +81,11 @@ public partial class DocumentationTests
         if (typeof(Delegate).IsAssignableFrom(type)) yield break;
         var constructors = wantsRange && !IsDesign(type) ? [] : type.GetConstructors().Cast<MethodBase>();
         foreach (var method in constructors.Concat(OwnMethods(type)))
-            foreach (var parameter in method.GetParameters().Where(p => wanted(Nullable.GetUnderlyingType(p.ParameterType) ?? p.ParameterType)))
+            foreach (var parameter in method.GetParameters().Where(p => wanted(Nullable.GetUnderlyingType(p.ParameterType)
+                ?? p.ParameterType)))
             {
-                var doc = string.Concat(MemberDocs(type, method).Select(m => Text(m.Elements("param").FirstOrDefault(p => p.Attribute("name")?.Value == parameter.Name))));
+                var doc = string.Concat(MemberDocs(type, method).Select(m => Text(m.Elements("param").FirstOrDefault(p =>
+                    p.Attribute("name")?.Value == parameter.Name))));
                 if (MemberDocs(type, method).Any(m => m.Descendants("inheritdoc").Any())) continue;
                 yield return ($"{type.FullName}.{method.Name}({parameter.Name})", doc);
             }
@@ -89,7 +95,8 @@ public partial class DocumentationTests
     private static IEnumerable<XElement> MemberDocs(Type type, MethodBase method)
     {
         var start = $"M:{Id(type)}.{(method.IsConstructor ? "#ctor" : method.Name)}";
-        var found = Repository.Documentation.Where(d => d.Key == start || d.Key.StartsWith(start + "(", StringComparison.Ordinal) || d.Key.StartsWith(start + "`", StringComparison.Ordinal)).Select(d => d.Value);
+        var found = Repository.Documentation.Where(d => d.Key == start || d.Key.StartsWith(start + "(", StringComparison.Ordinal)
+            || d.Key.StartsWith(start + "`", StringComparison.Ordinal)).Select(d => d.Value);
         return method.IsConstructor && Repository.Documentation.TryGetValue("T:" + Id(type), out var own) ? found.Append(own) : found;
     }
 
@@ -101,10 +108,12 @@ public partial class DocumentationTests
             ? Text(doc.Elements("param").FirstOrDefault(p => p.Attribute("name")?.Value == name))
             : "";
 
-    private static string Doc(string id) => Repository.Documentation.TryGetValue(id, out var doc) ? Text(doc) + (doc.Descendants("inheritdoc").Any() ? "[inherited]" : "") : "";
+    private static string Doc(string id) => Repository.Documentation.TryGetValue(id, out var doc) ? Text(doc)
+        + (doc.Descendants("inheritdoc").Any() ? "[inherited]" : "") : "";
 
     private static string AllDocs(Type type) =>
-        string.Concat(Repository.Documentation.Where(d => d.Key == "T:" + Id(type) || d.Key.Contains($":{Id(type)}.", StringComparison.Ordinal)).Select(d => d.Value.Value));
+        string.Concat(Repository.Documentation.Where(d => d.Key == "T:" + Id(type)
+            || d.Key.Contains($":{Id(type)}.", StringComparison.Ordinal)).Select(d => d.Value.Value));
 
     private static string Id(Type type) => type.FullName!.Replace('+', '.');
 

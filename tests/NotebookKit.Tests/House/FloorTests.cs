@@ -104,7 +104,8 @@ public class FloorTests
     [Fact]
     public void Every_type_of_these_folders_stands_on_a_known_floor() =>
         Violations.None(Repository.Library.GetTypes()
-            .Where(t => t.Namespace is { } name && name.StartsWith("NotebookKit.", StringComparison.Ordinal) && Folders.Contains(name.Split('.')[1]))
+            .Where(t => t.Namespace is { } name && name.StartsWith("NotebookKit.", StringComparison.Ordinal)
+                && Folders.Contains(name.Split('.')[1]))
             .Where(t => !AreSentences(t.Namespace!.Split('.'), t.Name))
             .Select(t => string.Join('.', t.Namespace!.Split('.').Skip(1).Take(2)))
             .Distinct().Except(MaySee.Keys));

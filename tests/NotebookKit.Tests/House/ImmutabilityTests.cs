@@ -6,13 +6,15 @@ namespace NotebookKit.Tests.House;
 /// <summary>Designs and results can't change behind anybody's back.</summary>
 public class ImmutabilityTests
 {
-    private static IEnumerable<Type> PublicTypes => Repository.Library.GetExportedTypes().Where(t => !t.Name.EndsWith("Builder", StringComparison.Ordinal));
+    private static IEnumerable<Type> PublicTypes => Repository.Library.GetExportedTypes().Where(t => !t.Name.EndsWith("Builder",
+        StringComparison.Ordinal));
 
     [Fact]
     public void No_public_property_can_be_set_after_construction() =>
         Violations.None(
             from type in PublicTypes
-            from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+            from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static |
+                BindingFlags.DeclaredOnly)
             where property.SetMethod is { IsPublic: true } setter && !IsInit(setter)
             select $"{type.FullName}.{property.Name}");
 
@@ -38,9 +40,11 @@ public class ImmutabilityTests
     public void No_public_property_hands_out_an_array_or_a_list_that_can_be_changed() =>
         Violations.None(
             from type in PublicTypes
-            from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+            from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static |
+                BindingFlags.DeclaredOnly)
             let kind = property.PropertyType
-            where kind.IsArray || (kind.IsGenericType && (kind.GetGenericTypeDefinition() == typeof(List<>) || kind.GetGenericTypeDefinition() == typeof(Dictionary<,>)))
+            where kind.IsArray || (kind.IsGenericType && (kind.GetGenericTypeDefinition() == typeof(List<>)
+                || kind.GetGenericTypeDefinition() == typeof(Dictionary<,>)))
             select $"{type.FullName}.{property.Name}");
 
     [Fact]

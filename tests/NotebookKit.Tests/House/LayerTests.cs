@@ -28,7 +28,8 @@ public class LayerTests
         ["Record"] = ["Quantities", "Provenance"],
         ["Clearance"] =
         [
-            "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion", "Aerodynamics", "Recovery", "Flight", "Evidence",
+            "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion",
+                "Aerodynamics", "Recovery", "Flight", "Evidence",
             "Record",
         ],
     };
@@ -49,7 +50,8 @@ public class LayerTests
             where dependency.Target is not GenericParameter
             let seen = LayerOf(dependency.Target)
             where seen is not null && seen != layer
-            where !MaySee[layer].Contains(seen) || (seen == "Vessels" && OnlySeesTheChamber.Contains(layer) && dependency.Target.Name != "Chamber")
+            where !MaySee[layer].Contains(seen) || (seen == "Vessels" && OnlySeesTheChamber.Contains(layer)
+                && dependency.Target.Name != "Chamber")
             select $"{type.FullName} -> {dependency.Target.FullName}";
 
         Violations.None(wrong.Distinct());

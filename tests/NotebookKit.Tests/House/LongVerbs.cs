@@ -25,7 +25,8 @@ internal static class LongVerbs
     private static readonly TwoStageVehicle Pair = SampleVehicles.TwoStages;
     private static readonly Vehicle Proved = CardFixture.TestVehicle;
     private static readonly LaunchSite Site = SampleVehicles.Breezy;
-    private static readonly PredictedPart[] Parts = [new("wall", 180.BarGauge()), new("nozzle end", 150.BarGauge()), new("forward end", 260.BarGauge())];
+    private static readonly PredictedPart[] Parts = [new("wall", 180.BarGauge()), new("nozzle end", 150.BarGauge()),
+        new("forward end", 260.BarGauge())];
 
     private static readonly VerticalFlight Upward = new(
         FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()), LaunchSite.SeaLevel);
@@ -42,7 +43,8 @@ internal static class LongVerbs
     private static readonly PadFill Walled = Plain with { Heat = FillHeat.Wall };
 
     private static readonly LayupSearch Layups = new(
-        Vessels.Samples.Trainer, [Vessels.Samples.Stock.Braid("carbon sleeve 65 mm light"), Vessels.Samples.Stock.Braid("carbon sleeve 65 mm heavy")],
+        Vessels.Samples.Trainer, [Vessels.Samples.Stock.Braid("carbon sleeve 65 mm light"),
+            Vessels.Samples.Stock.Braid("carbon sleeve 65 mm heavy")],
         [new HoopWrap(Vessels.Samples.Stock.Cloth("carbon tape 150 g")), new ClothWrap(Vessels.Samples.Stock.Cloth("glass plain 80 g"))]);
 
     private static readonly BurstDistribution Sampled = Vessels.Samples.ShortChamber.SampleBursts(1000);
@@ -119,22 +121,26 @@ internal static class LongVerbs
     };
 
     private static void Map(int points) => new FlightMap(
-        Upward, MapAxis.WaterFraction(10.Percent(), 60.Percent(), points), MapAxis.Throat(8.Millimetres(), 16.Millimetres(), points)).Compute();
+        Upward, MapAxis.WaterFraction(10.Percent(), 60.Percent(), points),
+            MapAxis.Throat(8.Millimetres(), 16.Millimetres(), points)).Compute();
 
     private static void Falling(double seconds) =>
         new FreeBodyFlight(Ball, new() { Altitude = 5000.Metres() }) { Duration = seconds.Seconds(), Interval = 0.1.Seconds() }.Run();
 
     private static PartLearning Learnt(int tests) =>
-        PartEvidence.Of([.. Enumerable.Range(0, tests).Select(i => new PartBurst($"{i}", (150 + i).BarGauge(), "wall", Parts))]).Learn(Parts);
+        PartEvidence.Of([.. Enumerable.Range(0, tests).Select(i => new PartBurst($"{i}", (150 + i).BarGauge(), "wall",
+            Parts))]).Learn(Parts);
 
     private static void Choose(int options) => Learnt(1).NextTest(
         [.. Enumerable.Range(0, options).Select(i => new TestOption($"burst {i}", Duration.FromHours(3), [Parts[i]]))]);
 
-    private static void Nest(int tries) => new SheetNest(600.Millimetres(), 300.Millimetres(), [new("fin", Fin, 6)]) { Tries = tries }.Place();
+    private static void Nest(int tries) => new SheetNest(600.Millimetres(), 300.Millimetres(),
+        [new("fin", Fin, 6)]) { Tries = tries }.Place();
 
     private static SheetPoint[] Fin =>
     [
-        new(0.Millimetres(), 0.Millimetres()), new(60.Millimetres(), 85.Millimetres()), new(130.Millimetres(), 85.Millimetres()), new(130.Millimetres(), 0.Millimetres()),
+        new(0.Millimetres(), 0.Millimetres()), new(60.Millimetres(), 85.Millimetres()), new(130.Millimetres(), 85.Millimetres()),
+            new(130.Millimetres(), 0.Millimetres()),
     ];
 
     private static void Calendar(int tasks) => new BuildCalendar(
@@ -165,6 +171,7 @@ internal static class LongVerbs
     {
         double[] time = [.. Enumerable.Range(0, 150).Select(i => i / 10.0)];
         double Bar(double t) => t < 4 ? 1.01325 : 1.01325 - 0.012 * (1 - Math.Pow((t - 8) / 4, 2));
-        return new() { Vehicle = Trainer, Site = Site, Name = "by hand", Time = new("Time", "s", time), Pressure = new("Static pressure", "bar absolute", [.. time.Select(Bar)]) };
+        return new() { Vehicle = Trainer, Site = Site, Name = "by hand", Time = new("Time", "s", time),
+            Pressure = new("Static pressure", "bar absolute", [.. time.Select(Bar)]) };
     }
 }

@@ -2,7 +2,8 @@ using PublicApiGenerator;
 
 namespace NotebookKit.Tests.House;
 
-/// <summary>What notebooks and records may rely on changes by decision, not by accident: the public signatures are kept beside this test.</summary>
+/// <summary>What notebooks and records may rely on changes by decision, not by accident: the public signatures are kept beside this
+/// test.</summary>
 public class PublicApiTests
 {
     private const string Accept = "NOTEBOOKKIT_ACCEPT_API";

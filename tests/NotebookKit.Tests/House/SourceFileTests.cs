@@ -42,7 +42,8 @@ public partial class SourceFileTests
     /// <summary>Every type of a file that doesn't lie in another, with its documentation.</summary>
     private static List<Block> Blocks(string[] lines)
     {
-        var starts = Enumerable.Range(0, lines.Length).Where(i => OuterType().IsMatch(lines[i])).Select(i => (At: i, First: First(i))).ToList();
+        var starts = Enumerable.Range(0, lines.Length).Where(i => OuterType().IsMatch(lines[i])).Select(i => (At: i,
+            First: First(i))).ToList();
         return
         [
             .. starts.Select((start, k) =>
@@ -50,7 +51,8 @@ public partial class SourceFileTests
                 var match = OuterType().Match(lines[start.At]);
                 var end = k + 1 < starts.Count ? starts[k + 1].First : lines.Length;
                 while (lines[end - 1].Length == 0) end--;
-                return new Block(match.Groups["name"].Value, match.Groups["kind"].Value, match.Groups["access"].Value == "public", lines[start.First..end]);
+                return new Block(match.Groups["name"].Value, match.Groups["kind"].Value, match.Groups["access"].Value == "public",
+                    lines[start.First..end]);
             }),
         ];
 

@@ -48,7 +48,8 @@ public sealed partial class StopTests
     [Fact]
     public void Every_parallel_loop_takes_the_options_of_the_run()
     {
-        var loops = new[] { "src/NotebookKit", "src/NotebookKit.Charts", "src/NotebookKit.Logs", "src/NotebookKit.Interactive" }.SelectMany(Repository.Sources)
+        var loops = new[] { "src/NotebookKit", "src/NotebookKit.Charts", "src/NotebookKit.Logs",
+            "src/NotebookKit.Interactive" }.SelectMany(Repository.Sources)
             .SelectMany(f => ParallelLoop().Matches(File.ReadAllText(f)).Select(m => (File: Path.GetFileName(f), Line: m.Value))).ToList();
         Assert.True(loops.Count >= 10);
         Violations.None(loops.Where(l => !l.Line.Contains("un.Parallel(", StringComparison.Ordinal)).Select(l => $"{l.File}: {l.Line}"));

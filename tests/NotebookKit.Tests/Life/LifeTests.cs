@@ -13,7 +13,8 @@ public class LifeTests
 
     private static readonly StressRuptureParameters Published = StressRuptureParameters.LikeAramid with { Source = Printed };
 
-    private static readonly ProofEffect Effect = new(new(180.BarGauge(), 0.12, 120.BarGauge(), 80.BarGauge()), 10.Minutes(), 100, 15.Minutes())
+    private static readonly ProofEffect Effect = new(new(180.BarGauge(), 0.12, 120.BarGauge(), 80.BarGauge()), 10.Minutes(), 100,
+        15.Minutes())
     {
         Kept = 90.Percent(),
         Rupture = StressRuptureParameters.LikeAramid,
@@ -28,12 +29,14 @@ public class LifeTests
             double At(double s, double h) => law.FailureChance([new((100 * s).Percent(), h.Hours())]);
             Assert.True(At(stress * factor, hours) >= At(stress, hours));
             Assert.True(At(stress, hours * factor) >= At(stress, hours));
-            Tolerance.Relative(At(stress, hours), law.FailureChance([new(Ratio.FromDecimalFractions(stress), Duration.FromMinutes(60 * hours))]), 1e-9);
+            Tolerance.Relative(At(stress, hours), law.FailureChance([new(Ratio.FromDecimalFractions(stress),
+                Duration.FromMinutes(60 * hours))]), 1e-9);
         });
 
     [Fact]
     public void The_time_at_a_reliability_has_that_reliability() =>
-        Tolerance.Absolute(0.999, new StressRupture(Published).Reliability([new(50.Percent(), new StressRupture(Published).TimeTo(50.Percent(), 0.999))]), 1e-12);
+        Tolerance.Absolute(0.999, new StressRupture(Published).Reliability([new(50.Percent(),
+            new StressRupture(Published).TimeTo(50.Percent(), 0.999))]), 1e-12);
 
     private static readonly Duration TwentyHours = 20.Hours();
 
@@ -84,8 +87,10 @@ public class LifeTests
         Assert.Equal(7, new CumulativeDamage([new("fills", 3, 10)]).Sum().WholeCyclesLeft(10));
         Assert.True(new CumulativeDamage([new("fills", 10, 10)]).Sum().IsOver);
         Assert.Null(new CumulativeDamage([new("fills", 0, 10)]).Sum().WholeBlocks);
-        Assert.Contains("at least one kind", Assert.Throws<InvalidDesignException>(() => new CumulativeDamage([]).Sum()).Message, StringComparison.Ordinal);
-        Assert.Contains("number of fills to failure is 0", Assert.Throws<InvalidDesignException>(() => new CumulativeDamage([new("fills", 1, 0)]).Sum()).Message, StringComparison.Ordinal);
+        Assert.Contains("at least one kind", Assert.Throws<InvalidDesignException>(() => new CumulativeDamage([]).Sum()).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("number of fills to failure is 0", Assert.Throws<InvalidDesignException>(() => new CumulativeDamage([new("fills",
+            1, 0)]).Sum()).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -108,7 +113,8 @@ public class LifeTests
         const double psi = 14.503773773;
         var inPsi = new ScreeningByProof((180 * psi).PsiGauge(), 0.12, (120 * psi).PsiGauge(), (80 * psi).PsiGauge());
         Tolerance.Relative(bar.AfterProof(55.Percent()), inPsi.AfterProof(55.Percent()), 1e-9);
-        Assert.Contains("Prove higher or fill lower", Assert.Throws<InvalidDesignException>(() => (bar with { Fill = 130.BarGauge() }).BurstInProof()).Message, StringComparison.Ordinal);
+        Assert.Contains("Prove higher or fill lower", Assert.Throws<InvalidDesignException>(() => (bar
+            with { Fill = 130.BarGauge() }).BurstInProof()).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,7 +140,8 @@ public class LifeTests
         Assert.Null(result.ChanceAfterProof);
         Assert.Null(result.FillsUsed);
         Assert.Null(result.TimeUsed);
-        Assert.Equal(3, result.Findings.Count(f => f.Message.Contains("not given", StringComparison.Ordinal) || f.Message.Contains("is not zero", StringComparison.Ordinal)));
+        Assert.Equal(3, result.Findings.Count(f => f.Message.Contains("not given", StringComparison.Ordinal)
+            || f.Message.Contains("is not zero", StringComparison.Ordinal)));
         Assert.Contains("not known", result.Ages, StringComparison.Ordinal);
     }
 
@@ -167,7 +174,8 @@ public class LifeTests
         var rare = new StrengthInterference(180.BarGauge(), 0.1, 60.BarGauge(), 0.05);
         Assert.Contains("2 995 731 fills", Assert.Single(rare.Normal().Findings).Message, StringComparison.Ordinal);
         Assert.Empty((rare with { Strength = 70.BarGauge() }).Normal().Findings);
-        Assert.Contains("Give at least one spread", Assert.Throws<InvalidDesignException>(() => (rare with { StrengthSpread = 0, LoadSpread = 0 }).Normal()).Message, StringComparison.Ordinal);
+        Assert.Contains("Give at least one spread", Assert.Throws<InvalidDesignException>(() => (rare
+            with { StrengthSpread = 0, LoadSpread = 0 }).Normal()).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -185,6 +193,7 @@ public class LifeTests
         Assert.True(FewFailureTests.AtMost(1, 30, 0.9) > FewFailureTests.AtMost(0, 30, 0.9));
         Assert.True(FewFailureTests.AtMost(0, 20, 0.9) > FewFailureTests.AtMost(0, 30, 0.9));
         Assert.Equal(1, FewFailureTests.AtMost(3, 3, 0.9));
-        Assert.Contains("number of failures is 4; it must be 0 to 3", Assert.Throws<OutOfRangeException>(() => FewFailureTests.AtMost(4, 3, 0.9)).Message, StringComparison.Ordinal);
+        Assert.Contains("number of failures is 4; it must be 0 to 3",
+            Assert.Throws<OutOfRangeException>(() => FewFailureTests.AtMost(4, 3, 0.9)).Message, StringComparison.Ordinal);
     }
 }

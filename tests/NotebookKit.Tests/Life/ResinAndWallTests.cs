@@ -9,14 +9,16 @@ namespace NotebookKit.Tests.Life;
 
 public class ResinAndWallTests
 {
-    private static readonly MoistureUptake Wall = new(2.Millimetres(), KinematicViscosity.FromSquareMetersPerSecond(1e-13), WetFaces.OuterOnly);
+    private static readonly MoistureUptake Wall = new(2.Millimetres(), KinematicViscosity.FromSquareMetersPerSecond(1e-13),
+        WetFaces.OuterOnly);
 
     private static readonly SunHeating Sun = new(
         35.Celsius(), Irradiance.FromWattsPerSquareMeter(950), 0.9, 0.9, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(10));
 
     [Fact]
     public void Warmer_or_wetter_resin_never_keeps_more() =>
-        Gen.Select(Gen.Double[60, 180], Gen.Double[0, 9], Gen.Double[-20, 30], Gen.Double[0.1, 5], Gen.Double[0.1, 0.9]).Sample((dry, wet, service, warmer, wetter) =>
+        Gen.Select(Gen.Double[60, 180], Gen.Double[0, 9], Gen.Double[-20, 30], Gen.Double[0.1, 5],
+            Gen.Double[0.1, 0.9]).Sample((dry, wet, service, warmer, wetter) =>
         {
             var resin = new HygrothermalRetention(dry.Celsius(), wet.Percent(), service.Celsius());
             if (resin.WetGlass.DegreesCelsius < service + warmer + 2) return;
@@ -31,7 +33,8 @@ public class ResinAndWallTests
     public void The_unit_of_a_temperature_does_not_matter()
     {
         var celsius = new HygrothermalRetention(80.Celsius(), 1.Percent(), 40.Celsius()).Evaluate();
-        var fahrenheit = new HygrothermalRetention(Temperature.FromDegreesFahrenheit(176), Ratio.FromDecimalFractions(0.01), Temperature.FromDegreesFahrenheit(104))
+        var fahrenheit = new HygrothermalRetention(Temperature.FromDegreesFahrenheit(176), Ratio.FromDecimalFractions(0.01),
+            Temperature.FromDegreesFahrenheit(104))
         {
             Reference = 293.15.Kelvins(),
         }.Evaluate();
@@ -44,7 +47,8 @@ public class ResinAndWallTests
     [InlineData(90)]
     public void At_or_above_the_wet_glass_temperature_the_resin_is_refused_in_a_sentence(double celsius)
     {
-        var refusal = Assert.Throws<InvalidDesignException>(() => new HygrothermalRetention(80.Celsius(), 2.Percent(), celsius.Celsius()).Evaluate());
+        var refusal = Assert.Throws<InvalidDesignException>(() => new HygrothermalRetention(80.Celsius(), 2.Percent(),
+            celsius.Celsius()).Evaluate());
         Assert.Contains("service temperature is", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("62.4 °C", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("Cool and dry the vessel", refusal.Message, StringComparison.Ordinal);
@@ -53,8 +57,10 @@ public class ResinAndWallTests
     [Fact]
     public void Warns_close_to_the_wet_glass_temperature_and_only_there()
     {
-        Assert.Contains(new HygrothermalRetention(80.Celsius(), 2.Percent(), 50.Celsius()).Evaluate().Findings, f => f.Severity == FindingSeverity.Warning);
-        Assert.DoesNotContain(new HygrothermalRetention(80.Celsius(), 2.Percent(), 30.Celsius()).Evaluate().Findings, f => f.Severity == FindingSeverity.Warning);
+        Assert.Contains(new HygrothermalRetention(80.Celsius(), 2.Percent(), 50.Celsius()).Evaluate().Findings,
+            f => f.Severity == FindingSeverity.Warning);
+        Assert.DoesNotContain(new HygrothermalRetention(80.Celsius(), 2.Percent(), 30.Celsius()).Evaluate().Findings,
+            f => f.Severity == FindingSeverity.Warning);
     }
 
     [Fact]
@@ -105,24 +111,29 @@ public class ResinAndWallTests
     [Fact]
     public void Bad_walls_and_weighings_are_refused_in_a_sentence()
     {
-        Assert.Contains("wall thickness is 0.01 mm", Assert.Throws<InvalidDesignException>(() => (Wall with { Thickness = 0.01.Millimetres() }).TimeTo(50.Percent())).Message, StringComparison.Ordinal);
+        Assert.Contains("wall thickness is 0.01 mm", Assert.Throws<InvalidDesignException>(() => (Wall
+            with { Thickness = 0.01.Millimetres() }).TimeTo(50.Percent())).Message, StringComparison.Ordinal);
         Assert.Contains("100 %", Assert.Throws<OutOfRangeException>(() => Wall.TimeTo(100.Percent())).Message, StringComparison.Ordinal);
         Assert.Contains("later and heavier", Assert.Throws<InvalidDesignException>(() =>
-            MoistureUptake.DiffusivityFrom(2.Millimetres(), 1.5.Percent(), 0.5.Percent(), 24.Hours(), 0.2.Percent(), 48.Hours())).Message, StringComparison.Ordinal);
+            MoistureUptake.DiffusivityFrom(2.Millimetres(), 1.5.Percent(), 0.5.Percent(), 24.Hours(), 0.2.Percent(), 48.Hours())).Message,
+                StringComparison.Ordinal);
         Assert.Contains("earlier weighing", Assert.Throws<InvalidDesignException>(() =>
-            MoistureUptake.DiffusivityFrom(2.Millimetres(), 1.5.Percent(), 0.5.Percent(), 24.Hours(), 1.4.Percent(), 480.Hours())).Message, StringComparison.Ordinal);
+            MoistureUptake.DiffusivityFrom(2.Millimetres(), 1.5.Percent(), 0.5.Percent(), 24.Hours(), 1.4.Percent(), 480.Hours())).Message,
+                StringComparison.Ordinal);
     }
 
     [Fact]
     public void More_sun_a_blacker_wall_or_stiller_air_is_never_cooler() =>
         Gen.Select(Gen.Double[0, 1000], Gen.Double[0, 0.9], Gen.Double[0, 0.9], Gen.Double[2, 100]).Sample((sun, black, emittance, film) =>
         {
-            var wall = new SunHeating(30.Celsius(), Irradiance.FromWattsPerSquareMeter(sun), black, emittance, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film));
+            var wall = new SunHeating(30.Celsius(), Irradiance.FromWattsPerSquareMeter(sun), black, emittance,
+                HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film));
             var surface = wall.Surface().Kelvins;
             Assert.True(surface >= 303.15 - 1e-9);
             Assert.True((wall with { Sun = Irradiance.FromWattsPerSquareMeter(sun + 100) }).Surface().Kelvins >= surface - 1e-9);
             Assert.True((wall with { Absorptance = black + 0.1 }).Surface().Kelvins >= surface - 1e-9);
-            Assert.True((wall with { Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film / 1.5) }).Surface().Kelvins >= surface - 1e-9);
+            Assert.True((wall with { Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film / 1.5) }).Surface().Kelvins >=
+                surface - 1e-9);
         });
 
     // By hand: a gauge pressure must not simply be scaled, 80 × 333.15/293.15 = 90.916; water in the vessel makes the pressure rise more.
@@ -133,7 +144,8 @@ public class ResinAndWallTests
         Assert.True(dry.PressureAt(60.Celsius()).Bar > 80 * 333.15 / 293.15 + 0.1);
         Assert.True((dry with { WaterFraction = 33.Percent() }).PressureAt(60.Celsius()) > dry.PressureAt(60.Celsius()));
         Tolerance.Relative(80, (dry with { WaterFraction = 33.Percent() }).PressureAt(20.Celsius()).Bar, 1e-12);
-        Tolerance.Relative(dry.PressureAt(60.Celsius()).Bar, new ClosedVessel((80 * 14.503773773).PsiGauge(), 68.0.Fahrenheit()).PressureAt(140.0.Fahrenheit()).Bar, 1e-9);
+        Tolerance.Relative(dry.PressureAt(60.Celsius()).Bar,
+            new ClosedVessel((80 * 14.503773773).PsiGauge(), 68.0.Fahrenheit()).PressureAt(140.0.Fahrenheit()).Bar, 1e-9);
     }
 
     [Fact]
@@ -150,7 +162,8 @@ public class ResinAndWallTests
 
     [Fact]
     public void Bad_sun_is_refused_in_a_sentence() =>
-        Assert.Contains("absorptance is 1.2; it must be 0 to 1.", Assert.Throws<InvalidDesignException>(() => (Sun with { Absorptance = 1.2 }).Surface()).Message, StringComparison.Ordinal);
+        Assert.Contains("absorptance is 1.2; it must be 0 to 1.",
+            Assert.Throws<InvalidDesignException>(() => (Sun with { Absorptance = 1.2 }).Surface()).Message, StringComparison.Ordinal);
 }
 
 file static class FahrenheitLiteral

@@ -7,7 +7,8 @@ public class BracketedRootTests
     [Fact]
     public void Finds_a_root_to_rounding_in_few_evaluations()
     {
-        // x^3 - 2x - 5: Wallis' equation, root 2.094551481542326591482386540579 (Whittaker and Robinson, The Calculus of Observations, 1924).
+        // x^3 - 2x - 5: Wallis' equation, root 2.094551481542326591482386540579 (Whittaker and Robinson, The Calculus of Observations,
+        // 1924).
         Assert.True(BracketedRoot.TrySolve(x => x * x * x - 2 * x - 5, 2, 3, 0, out var result));
         Tolerance.Absolute(2.0945514815423266, result.Root, 1e-15);
         Assert.InRange(result.Evaluations, 3, 15);

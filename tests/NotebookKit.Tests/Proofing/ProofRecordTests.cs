@@ -16,7 +16,8 @@ public class ProofRecordTests
         Vessel = "Curlew",
         Volume = 2.5.Litres(),
         WorkingPressure = 40.BarGauge(),
-        Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("test")) { ThermalExpansion = CoefficientOfThermalExpansion.FromPerKelvin(5e-6) },
+        Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(),
+            Source.CommonPractice("test")) { ThermalExpansion = CoefficientOfThermalExpansion.FromPerKelvin(5e-6) },
         TrappedAir = 4.Millilitres(),
     };
 
@@ -82,7 +83,8 @@ public class ProofRecordTests
                     var loss = truth.LeakPerMinute / 60;
                     if (truth.Drop is { } drop && Math.Abs(second - drop.At) < 0.5) loss += drop.Millilitres;
                     lost += loss;
-                    var compliance = VesselMillilitres / BulkBar + WallGrowth / 60 + truth.TrappedAir * Ambient / ((Ambient + bar) * (Ambient + bar));
+                    var compliance = VesselMillilitres / BulkBar + WallGrowth / 60
+                        + truth.TrappedAir * Ambient / ((Ambient + bar) * (Ambient + bar));
                     bar -= loss / compliance;
                     if (Math.Abs(target - 40) < 1e-9 && second > 500)
                     {
@@ -131,7 +133,8 @@ public class ProofRecordTests
     public void Finds_the_leak_again_and_lets_a_small_one_pass(double millilitresPerMinute)
     {
         var record = Log(new() { LeakPerMinute = millilitresPerMinute }).Judge();
-        Tolerance.Absolute(millilitresPerMinute, record.LeakRate!.Value.MillilitersPerMinute, record.LeakRateVisible!.Value.MillilitersPerMinute);
+        Tolerance.Absolute(millilitresPerMinute, record.LeakRate!.Value.MillilitersPerMinute,
+            record.LeakRateVisible!.Value.MillilitersPerMinute);
         Assert.Equal(ProofVerdict.Accept, record.Verdict);
         Tolerance.Absolute(0, record.Expansion!.Permanent.Milliliters, 0.05);
     }
@@ -236,7 +239,8 @@ public class ProofRecordTests
         Assert.True(record.ProofHold!.LongEnough);
         Assert.Equal(ProofVerdict.Retest, record.Verdict);
         Tolerance.Absolute(58.6 / 1.5, record.WorkingPressureShown!.Value.Bar, 0.1);
-        Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("it shows 39.1 bar gauge", StringComparison.Ordinal));
+        Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("it shows 39.1 bar gauge", StringComparison.Ordinal));
     }
 
     // One stroke to 60.3, then a hold at 59.2: the highest reading says nothing of what was held.
@@ -259,7 +263,8 @@ public class ProofRecordTests
         Assert.Equal(ProofVerdict.Accept, record.Verdict);
         Tolerance.Absolute(59.7 / 1.5, record.WorkingPressureShown!.Value.Bar, 0.02);
         Assert.Contains("has shown a working pressure of 39.8 bar gauge", record.Findings[0].Message, StringComparison.Ordinal);
-        Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("not 40 bar gauge", StringComparison.Ordinal));
+        Assert.Contains(record.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("not 40 bar gauge", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -270,7 +275,8 @@ public class ProofRecordTests
     {
         var record = Log(new() { Growth = times * WallGrowth }).Judge();
         Assert.Equal(verdict, record.Verdict);
-        Assert.Equal(verdict == ProofVerdict.Retest, record.Findings.Any(f => f.Message.Contains("softer than the layup", StringComparison.Ordinal)));
+        Assert.Equal(verdict == ProofVerdict.Retest, record.Findings.Any(f => f.Message.Contains("softer than the layup",
+            StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -283,11 +289,13 @@ public class ProofRecordTests
 
     [Fact]
     public void Repeats_when_the_gauge_is_too_coarse_to_see_the_limit() =>
-        Assert.Contains((Log(new() { NoiseBar = 2 }) with { GaugeError = 2.Bar() }).Judge().Findings, f => f.Message.Contains("can't tell", StringComparison.Ordinal));
+        Assert.Contains((Log(new() { NoiseBar = 2 }) with { GaugeError = 2.Bar() }).Judge().Findings,
+            f => f.Message.Contains("can't tell", StringComparison.Ordinal));
 
     [Fact]
     public void Repeats_when_expansion_was_not_logged() =>
-        Assert.Contains((Log(new()) with { Expansion = null }).Judge().Findings, f => f.Message.Contains("half of what a proof says", StringComparison.Ordinal));
+        Assert.Contains((Log(new()) with { Expansion = null }).Judge().Findings,
+            f => f.Message.Contains("half of what a proof says", StringComparison.Ordinal));
 
     [Fact]
     public void Refuses_columns_in_the_wrong_unit_of_the_wrong_length_or_with_holes()

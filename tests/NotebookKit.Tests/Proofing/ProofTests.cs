@@ -16,7 +16,8 @@ public class ProofTests
         WorkingPressure = 40.BarGauge(),
         Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), Source.CommonPractice("test")),
         TrappedAir = 5.Millilitres(),
-        Support = new HorizontalSupport(66.Millimetres(), 1.Millimetres(), 60.Centimetres(), Density.FromKilogramsPerCubicMeter(1450), 10.Gigapascals()),
+        Support = new HorizontalSupport(66.Millimetres(), 1.Millimetres(), 60.Centimetres(), Density.FromKilogramsPerCubicMeter(1450),
+            10.Gigapascals()),
     };
 
     [Fact]
@@ -40,7 +41,8 @@ public class ProofTests
         Assert.Contains(plan.Cautions, c => c == Cautions.Proof);
     }
 
-    // Proof 1.5 times the maximum pressure expected, which is 5 % above the working pressure: 1.575 times working, and the working pressure stays the rating's own.
+    // Proof 1.5 times the maximum pressure expected, which is 5 % above the working pressure: 1.575 times working, and the working pressure
+    // stays the rating's own.
     [Fact]
     public void A_rating_s_rule_proves_to_the_rating_s_proof_pressure()
     {
@@ -74,7 +76,8 @@ public class ProofTests
     {
         var steps = Curlew.Plan().Working.Steps;
         Assert.True(steps.Count >= 10);
-        Assert.All(steps, s => Assert.False(string.IsNullOrWhiteSpace(s.Formula) || string.IsNullOrWhiteSpace(s.Numbers) || string.IsNullOrWhiteSpace(s.Answer)));
+        Assert.All(steps, s => Assert.False(string.IsNullOrWhiteSpace(s.Formula) || string.IsNullOrWhiteSpace(s.Numbers)
+            || string.IsNullOrWhiteSpace(s.Answer)));
         Assert.Contains(steps, s => s.Answer == "30 mL");
     }
 
@@ -116,18 +119,21 @@ public class ProofTests
     [InlineData(5)]
     [InlineData(3000)]
     public void Refuses_a_proof_hold_outside_its_range(double seconds) =>
-        Assert.Contains("hold at proof pressure", Assert.Throws<InvalidDesignException>(() => (Curlew with { ProofHold = seconds.Seconds() }).Plan()).Message, StringComparison.Ordinal);
+        Assert.Contains("hold at proof pressure", Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { ProofHold = seconds.Seconds() }).Plan()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Warns_of_supports_too_far_apart()
     {
         var plan = (Curlew with { Support = Curlew.Support! with { Span = 3.Metres() } }).Plan();
-        Assert.Contains(plan.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("Move them closer", StringComparison.Ordinal));
+        Assert.Contains(plan.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("Move them closer", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Warns_that_a_rule_is_from_memory() =>
-        Assert.Contains((Curlew with { Rule = ProofRule.Of(RuleSets.GlassCylinder) }).Plan().Findings, f => f.Message.Contains("unverified", StringComparison.Ordinal));
+        Assert.Contains((Curlew with { Rule = ProofRule.Of(RuleSets.GlassCylinder) }).Plan().Findings,
+            f => f.Message.Contains("unverified", StringComparison.Ordinal));
 
     [Fact]
     public void Losing_water_and_its_fall_in_pressure_are_inverse() =>
@@ -144,7 +150,8 @@ public class ProofTests
         {
             var filled = Curlew.Filled;
             const double step = 1e-3;
-            var slope = (filled.WaterToPump((bar + step).BarGauge()) - filled.WaterToPump((bar - step).BarGauge())).Milliliters / (2 * step);
+            var slope = (filled.WaterToPump((bar + step).BarGauge()) - filled.WaterToPump((bar - step).BarGauge())).Milliliters / (2 *
+                step);
             return slope > 0 && Math.Abs(slope * filled.DropFor(1.Millilitres(), bar.BarGauge()).Bars - 1) < 1e-6;
         });
 
@@ -154,7 +161,8 @@ public class ProofTests
         var rating = Tests.Vessels.Samples.Trainer.Rate();
         var proof = Proof.For(rating);
         Tolerance.Relative(rating.ProofPressure.Bar, proof.ProofPressure.Bar, 1e-12);
-        Tolerance.Relative(rating.Vessel.Expansion(rating.ProofPressure).ElasticExpansion.Milliliters, proof.Filled.WallExpansion(rating.ProofPressure).Milliliters, 1e-9);
+        Tolerance.Relative(rating.Vessel.Expansion(rating.ProofPressure).ElasticExpansion.Milliliters,
+            proof.Filled.WallExpansion(rating.ProofPressure).Milliliters, 1e-9);
         Assert.Equal(rating.Vessel.Length, proof.Support!.Span);
         Assert.Equal(ResultStatus.Completed, proof.Plan().Status);
     }

@@ -64,7 +64,8 @@ public class ProvedVesselTests
         {
             var values = readings.Pressure.Values.ToArray();
             values[i] += 0.001;
-            Assert.NotEqual(Accepted.Fingerprint, (readings with { Pressure = readings.Pressure with { Values = values } }).Judge().Fingerprint);
+            Assert.NotEqual(Accepted.Fingerprint, (readings with {
+                Pressure = readings.Pressure with { Values = values } }).Judge().Fingerprint);
         }
     }
 }

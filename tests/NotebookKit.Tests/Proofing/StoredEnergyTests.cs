@@ -41,22 +41,28 @@ public class StoredEnergyTests
 
     [Fact]
     public void No_pressure_holds_no_energy() =>
-        Assert.All(Enum.GetValues<GasEnergyModel>(), m => Assert.Equal(0, StoredEnergy.OfGas(GaugePressure.Zero, 1.Litres(), Ambient, m).Joules, 9));
+        Assert.All(Enum.GetValues<GasEnergyModel>(), m => Assert.Equal(0,
+            StoredEnergy.OfGas(GaugePressure.Zero, 1.Litres(), Ambient, m).Joules, 9));
 
     [Fact]
     public void Refuses_suction() =>
-        Assert.Contains("pressure of the gas is −1 bar gauge", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas((-1).BarGauge(), 1.Litres(), Ambient)).Message, StringComparison.Ordinal);
+        Assert.Contains("pressure of the gas is −1 bar gauge",
+            Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas((-1).BarGauge(), 1.Litres(), Ambient)).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Refuses_no_volume_and_a_gauge_reading_given_as_ambient()
     {
-        Assert.Contains("gas volume", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas(1.BarGauge(), Volume.Zero, Ambient)).Message, StringComparison.Ordinal);
-        Assert.Contains("gauge pressure meant", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas(1.BarGauge(), 1.Litres(), 60.BarAbsolute())).Message, StringComparison.Ordinal);
+        Assert.Contains("gas volume", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas(1.BarGauge(), Volume.Zero,
+            Ambient)).Message, StringComparison.Ordinal);
+        Assert.Contains("gauge pressure meant", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas(1.BarGauge(), 1.Litres(),
+            60.BarAbsolute())).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Refuses_the_printed_form_for_another_gas() =>
-        Assert.Contains("constants", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas(1.BarGauge(), 1.Litres(), Ambient, GasEnergyModel.IsentropicAsPrinted, 1.3)).Message, StringComparison.Ordinal);
+        Assert.Contains("constants", Assert.Throws<OutOfRangeException>(() => StoredEnergy.OfGas(1.BarGauge(), 1.Litres(), Ambient,
+            GasEnergyModel.IsentropicAsPrinted, 1.3)).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData(1.0)]
@@ -66,15 +72,19 @@ public class StoredEnergyTests
 
     [Fact]
     public void Stand_off_refuses_more_energy_than_the_method_covers() =>
-        Assert.Contains("barrier", Assert.Throws<OutOfRangeException>(() => StandOff.ForEnergy(Energy.FromMegajoules(272))).Message, StringComparison.Ordinal);
+        Assert.Contains("barrier", Assert.Throws<OutOfRangeException>(() => StandOff.ForEnergy(Energy.FromMegajoules(272))).Message,
+            StringComparison.Ordinal);
 
     [Fact]
-    public void Tnt_equivalent_refuses_less_than_nothing() => Assert.Throws<OutOfRangeException>(() => TntEquivalent.Of(Energy.FromJoules(-1)));
+    public void Tnt_equivalent_refuses_less_than_nothing() => Assert.Throws<OutOfRangeException>(() =>
+        TntEquivalent.Of(Energy.FromJoules(-1)));
 
     [Fact]
     public void Wall_expansion_refuses_a_thick_wall_and_shrinking()
     {
-        Assert.Contains("wall thickness", Assert.Throws<OutOfRangeException>(() => WallExpansion.Isotropic(50.Millimetres(), 20.Millimetres(), 70.Gigapascals(), 0.3, 60.BarGauge())).Message, StringComparison.Ordinal);
-        Assert.Contains("expansion of the vessel", Assert.Throws<OutOfRangeException>(() => WallExpansion.Measured((-1).Millilitres(), 1.Litres(), 60.BarGauge())).Message, StringComparison.Ordinal);
+        Assert.Contains("wall thickness", Assert.Throws<OutOfRangeException>(() => WallExpansion.Isotropic(50.Millimetres(),
+            20.Millimetres(), 70.Gigapascals(), 0.3, 60.BarGauge())).Message, StringComparison.Ordinal);
+        Assert.Contains("expansion of the vessel", Assert.Throws<OutOfRangeException>(() => WallExpansion.Measured((-1).Millilitres(),
+            1.Litres(), 60.BarGauge())).Message, StringComparison.Ordinal);
     }
 }

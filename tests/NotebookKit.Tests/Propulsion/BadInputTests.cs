@@ -22,7 +22,8 @@ public class BadInputTests
     {
         { "gas temperature is −10 K", () => GasFlow.MassFlow(5.BarAbsolute(), Temperature.FromKelvins(-10), Jet, Air, Gas.Air) },
         { "gas pressure at rest is 0 bar absolute", () => GasFlow.Thrust(0.BarAbsolute(), Room, Jet, 0.BarAbsolute(), Gas.Air) },
-        { "ratio of heat capacities of air is not a number", () => GasFlow.Thrust(5.BarAbsolute(), Room, Jet, Air, Gas.Air with { HeatCapacityRatio = double.NaN }) },
+        { "ratio of heat capacities of air is not a number",
+            () => GasFlow.Thrust(5.BarAbsolute(), Room, Jet, Air, Gas.Air with { HeatCapacityRatio = double.NaN }) },
         { "volume of the vessel is −1 L", () => _ = (Vessel with { Volume = (-1).Litres() }).TimeConstant },
         { "gas temperature is −4 K", () => (Vessel with { StartTemperature = Temperature.FromKelvins(-4) }).PressureAt(0.01.Seconds()) },
         { "effective nozzle area is 0", () => (Vessel with { EffectiveArea = 0.SquareMillimetres() }).TimeTo(10.BarAbsolute()) },
@@ -30,32 +31,43 @@ public class BadInputTests
         { "pressure outside is 0 bar absolute", () => Vessel.UnchokedTime(0.BarAbsolute()) },
         { "density of the water is 0", () => WaterExpulsion.JetSpeed(30.BarGauge(), 0.KilogramsPerCubicMetre()) },
         { "height of the water is −1 m", () => WaterExpulsion.JetSpeedWithHead(30.BarGauge(), Water, (-1).Metres(), Acceleration.Zero) },
-        { "acceleration of the vehicle is −20", () => WaterExpulsion.JetSpeedWithHead(30.BarGauge(), Water, 1.Metres(), Acceleration.FromMetersPerSecondSquared(-20)) },
+        { "acceleration of the vehicle is −20", () => WaterExpulsion.JetSpeedWithHead(30.BarGauge(), Water, 1.Metres(),
+            Acceleration.FromMetersPerSecondSquared(-20)) },
         { "area of the jet is −1 mm²", () => WaterExpulsion.Thrust(30.BarGauge(), (-1).SquareMillimetres()) },
-        { "gas volume at the end is 2 L", () => WaterExpulsion.EmptyingTime(40.BarAbsolute(), 3.Litres(), 2.Litres(), 1.4, Jet, Air, Water) },
-        { "air pressure outside is 1.01 bar absolute", () => WaterExpulsion.EmptyingTime(0.5.BarAbsolute(), 2.Litres(), 3.Litres(), 1.4, Jet, Air, Water) },
-        { "air pressure outside is 0 bar absolute", () => WaterExpulsion.EmptyingTime(40.BarAbsolute(), 2.Litres(), 3.Litres(), 1.4, Jet, 0.BarAbsolute(), Water) },
-        { "gas volume at the end is 2 L", () => WaterExpulsion.EmptyingTimeInVacuum(40.BarAbsolute(), 3.Litres(), 2.Litres(), 1.4, Jet, Water) },
+        { "gas volume at the end is 2 L", () => WaterExpulsion.EmptyingTime(40.BarAbsolute(), 3.Litres(), 2.Litres(), 1.4, Jet, Air,
+            Water) },
+        { "air pressure outside is 1.01 bar absolute", () => WaterExpulsion.EmptyingTime(0.5.BarAbsolute(), 2.Litres(), 3.Litres(), 1.4,
+            Jet, Air, Water) },
+        { "air pressure outside is 0 bar absolute", () => WaterExpulsion.EmptyingTime(40.BarAbsolute(), 2.Litres(), 3.Litres(), 1.4, Jet,
+            0.BarAbsolute(), Water) },
+        { "gas volume at the end is 2 L", () => WaterExpulsion.EmptyingTimeInVacuum(40.BarAbsolute(), 3.Litres(), 2.Litres(), 1.4, Jet,
+            Water) },
         { "gas volume at the end is 2 L", () => WaterExpulsion.WaterImpulse(20.BarAbsolute(), 3.Litres(), 2.Litres(), 1.4, Air, Water) },
         { "gas volume at the start is 0 L", () => WaterExpulsion.ExpansionWork(20.BarAbsolute(), 0.Litres(), 2.Litres(), 1, Air) },
         { "air pressure outside is 1.01 bar absolute", () => WaterExpulsion.StoredEnergy(0.5.BarAbsolute(), 2.Litres(), 1.4, Air) },
         { "jet speed is 0 m/s", () => WaterExpulsion.TimeAtConstantPressure(1.Litres(), Jet, Speed.Zero) },
         { "mass without water is 0 kg", () => WaterExpulsion.IdealSpeedGain(80.MetresPerSecond(), 0.Kilograms(), 1.Kilograms()) },
         { "mass of the water is −2 kg", () => WaterExpulsion.IdealSpeedGain(80.MetresPerSecond(), 1.Kilograms(), (-2).Kilograms()) },
-        { "pressure above ambient is 0 bar gauge", () => WaterExpulsion.StartingTimeConstant(GaugePressure.Zero, Water, 0.1.Metres(), 0.01) },
+        { "pressure above ambient is 0 bar gauge", () => WaterExpulsion.StartingTimeConstant(GaugePressure.Zero, Water, 0.1.Metres(), 0.01)
+            },
         { "gas temperature is −3 K", () => Hole.Flow(10.BarAbsolute(), Temperature.FromKelvins(-3), Air, Gas.Air) },
         { "gas pressure at rest is 0 bar absolute", () => Hole.Flow(0.BarAbsolute(), Room, 0.BarAbsolute(), Gas.Air) },
         { "diameter of the orifice is −1 mm", () => new Orifice((-1).Millimetres(), 0.8).Flow(10.BarAbsolute(), Room, Air, Gas.Air) },
-        { "pressure at the end of the hose is 0 bar absolute", () => Hose.IsothermalFlow(60.BarAbsolute(), Room, 0.BarAbsolute(), Gas.Air) },
+        { "pressure at the end of the hose is 0 bar absolute",
+            () => Hose.IsothermalFlow(60.BarAbsolute(), Room, 0.BarAbsolute(), Gas.Air) },
         { "flow through the hose is −1 kg/s", () => Hose.DarcyDrop(MassFlow.FromKilogramsPerSecond(-1), 60.BarAbsolute(), Room, Gas.Air) },
         { "flow through the hose is 1 kg/s", () => Hose.DarcyDrop(MassFlow.FromKilogramsPerSecond(1), 60.BarAbsolute(), Room, Gas.Air) },
-        { "bore of the hose is −6 mm", () => new Hose((-6).Millimetres(), 10.Metres()).DarcyDrop(MassFlow.Zero, 60.BarAbsolute(), Room, Gas.Air) },
+        { "bore of the hose is −6 mm", () => new Hose((-6).Millimetres(), 10.Metres()).DarcyDrop(MassFlow.Zero, 60.BarAbsolute(), Room,
+            Gas.Air) },
         { "Kv as a flow of water is −1", () => FlowCapacity.AreaOfKv(VolumeFlow.FromCubicMetersPerHour(-1)) },
         { "Cv as a flow of water is", () => FlowCapacity.KvOfCv(VolumeFlow.FromUsGallonsPerMinute(-1)) },
         { "discharge coefficient is 0", () => FlowCapacity.DrillFor(0.1.LitresPerSecondBar(), 0) },
-        { "behind the regulator is 200 bar absolute", () => RealGas.Air.Throttled(RealGas.Air.At(60.BarAbsolute(), Room), 200.BarAbsolute()) },
-        { "after charging is 20 bar absolute", () => RealGas.Air.Charged(RealGas.Air.At(60.BarAbsolute(), Room), RealGas.Air.At(60.BarAbsolute(), Room), 20.BarAbsolute()) },
-        { "after charging is 80 bar absolute", () => RealGas.Air.Charged(RealGas.Air.At(1.BarAbsolute(), Room), RealGas.Air.At(60.BarAbsolute(), Room), 80.BarAbsolute()) },
+        { "behind the regulator is 200 bar absolute", () => RealGas.Air.Throttled(RealGas.Air.At(60.BarAbsolute(), Room),
+            200.BarAbsolute()) },
+        { "after charging is 20 bar absolute", () => RealGas.Air.Charged(RealGas.Air.At(60.BarAbsolute(), Room),
+            RealGas.Air.At(60.BarAbsolute(), Room), 20.BarAbsolute()) },
+        { "after charging is 80 bar absolute", () => RealGas.Air.Charged(RealGas.Air.At(1.BarAbsolute(), Room),
+            RealGas.Air.At(60.BarAbsolute(), Room), 80.BarAbsolute()) },
         { "ahead of the nozzle is 700 bar absolute", () => RealGas.Air.CriticalFlowFactor(RealGas.Air.At(700.BarAbsolute(), Room)) },
     };
 
@@ -71,7 +83,8 @@ public class BadInputTests
 
     [Fact]
     public void A_state_of_another_gas_is_refused() =>
-        Assert.Contains("of hydrogen; it must be of air", Assert.Throws<ArgumentException>(() => RealGas.Air.Throttled(RealGas.Hydrogen.At(100.BarAbsolute(), Room), 20.BarAbsolute())).Message, StringComparison.Ordinal);
+        Assert.Contains("of hydrogen; it must be of air", Assert.Throws<ArgumentException>(() =>
+            RealGas.Air.Throttled(RealGas.Hydrogen.At(100.BarAbsolute(), Room), 20.BarAbsolute())).Message, StringComparison.Ordinal);
 
     // At the pressure where ṁ √(R T) = A p the isothermal formula has its maximum: the end of its range.
     [Fact]

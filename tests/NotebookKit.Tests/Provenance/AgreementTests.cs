@@ -11,7 +11,8 @@ public class AgreementTests
     [Fact]
     public void Holds_within_the_printed_digits()
     {
-        var table = new AgreementTable("Sea level", Table, Agreement.Of("Pressure", 101_325.Pascals(), Pressure.FromMillibars(1013.25), 1e-6), Agreement.Of("Ratio", 1.0, 1.0, 1e-6));
+        var table = new AgreementTable("Sea level", Table, Agreement.Of("Pressure", 101_325.Pascals(), Pressure.FromMillibars(1013.25),
+            1e-6), Agreement.Of("Ratio", 1.0, 1.0, 1e-6));
         Assert.Equal(2, table.Rows.Count);
         Assert.Contains("published 1013.25 mbar", table.Lines[0].Note, StringComparison.Ordinal);
     }
@@ -19,7 +20,8 @@ public class AgreementTests
     [Fact]
     public void Fails_where_a_number_is_off_and_says_which()
     {
-        var error = Assert.Throws<DisagreementException>(() => new AgreementTable("Sea level", Table, Agreement.Of("Temperature at 11 km", 216.65.Kelvins(), 216.774.Kelvins(), 1e-5)));
+        var error = Assert.Throws<DisagreementException>(() => new AgreementTable("Sea level", Table,
+            Agreement.Of("Temperature at 11 km", 216.65.Kelvins(), 216.774.Kelvins(), 1e-5)));
         Assert.Contains("Temperature at 11 km is 216.65 K, published 216.774 K", error.Message, StringComparison.Ordinal);
     }
 
@@ -27,7 +29,8 @@ public class AgreementTests
     public void Calls_a_computed_reference_no_publication()
     {
         var computed = Table with { Kind = SourceKind.Independent };
-        var error = Assert.Throws<DisagreementException>(() => new AgreementTable("Sea level", computed, Agreement.Of("Ratio", 1.1, 1.0, 1e-3)));
+        var error = Assert.Throws<DisagreementException>(() => new AgreementTable("Sea level", computed,
+            Agreement.Of("Ratio", 1.1, 1.0, 1e-3)));
         Assert.Contains("reference 1 ", error.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("published", error.Message, StringComparison.Ordinal);
     }
@@ -50,7 +53,8 @@ public class AgreementTests
 
     [Fact]
     public void A_reference_computed_elsewhere_says_so() =>
-        Assert.EndsWith("(computed independently of this library)", new Source("", "reference flight", 2026, "", SourceKind.Independent).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("(computed independently of this library)",
+            new Source("", "reference flight", 2026, "", SourceKind.Independent).ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void A_number_that_is_none_never_agrees() => Assert.False(Agreement.Of("x", double.NaN, 1.0, 0.1).Holds);

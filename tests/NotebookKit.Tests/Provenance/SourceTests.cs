@@ -12,7 +12,8 @@ public class SourceTests
 
     [Fact]
     public void Says_when_it_was_only_remembered() =>
-        Assert.EndsWith("(unverified: source not at hand; confirm before relying on it)", new Source("A", "B", 1990, Kind: SourceKind.Unverified).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("(unverified: source not at hand; confirm before relying on it)",
+            new Source("A", "B", 1990, Kind: SourceKind.Unverified).ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void Says_when_there_is_none() =>

@@ -34,7 +34,8 @@ public class UnitTextTests
     [InlineData("36 bar GAUGE", "gauge", "36 bar")]
     [InlineData("36 bar absolute", "gauge", null)]
     [InlineData("36 bargauge", "gauge", null)]
-    public void What_a_pressure_is_read_against_is_a_word_of_its_own(string text, string word, string? bare) => Assert.Equal(bare, UnitText.Without(text, word));
+    public void What_a_pressure_is_read_against_is_a_word_of_its_own(string text, string word, string? bare)
+        => Assert.Equal(bare, UnitText.Without(text, word));
 
     [Fact]
     public void A_number_alone_is_no_quantity()

@@ -8,7 +8,8 @@ namespace NotebookKit.Tests.Record;
 public class ExerciseTests
 {
     // V24 of the thin wall: 6 MPa in a 50 mm radius with 1 mm of wall is 300 MPa around.
-    private static readonly Exercise<Pressure> Hoop = new("Hoop stress at 60 bar, radius 50 mm, wall 1 mm?", 300.Megapascals(), 0.01, "Hoop stress is p r / t.");
+    private static readonly Exercise<Pressure> Hoop = new("Hoop stress at 60 bar, radius 50 mm, wall 1 mm?", 300.Megapascals(), 0.01,
+        "Hoop stress is p r / t.");
 
     [Fact]
     public void Takes_a_right_answer_in_any_unit()

@@ -82,7 +82,8 @@ public class GivenOverridesTests
     public void A_value_that_was_refused_counts_as_not_taken()
     {
         var overrides = GivenOverrides.Parse(["bore=90 mm"]);
-        Assert.Throws<OutOfRangeException>(() => new DesignRecordBuilder("test", overrides).Given("bore", 66.Millimetres(), 50.Millimetres(), 68.Millimetres(), ""));
+        Assert.Throws<OutOfRangeException>(() => new DesignRecordBuilder("test", overrides).Given("bore", 66.Millimetres(),
+            50.Millimetres(), 68.Millimetres(), ""));
         Assert.Equal(["bore"], overrides.Untaken);
     }
 

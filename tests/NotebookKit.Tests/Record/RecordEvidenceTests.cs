@@ -26,7 +26,8 @@ public class RecordEvidenceTests
     {
         var record = Record(One);
         Assert.Contains(record.Lines, l => l.Name == $"Evidence: {Proof}" && l.Value == "1111111111111111...");
-        Assert.Contains(record.Lines, l => l.Name == "Required: fill within the proof" && l.Note.EndsWith($"Rests on {Proof}.", StringComparison.Ordinal));
+        Assert.Contains(record.Lines, l => l.Name == "Required: fill within the proof"
+            && l.Note.EndsWith($"Rests on {Proof}.", StringComparison.Ordinal));
         Assert.Contains(record.Lines, l => l.Name == "Decided: sleeve" && l.Note.EndsWith($"Rests on {Proof}.", StringComparison.Ordinal));
         var read = DesignRecord.FromJson(record.ToJson());
         Assert.Equal(record.Evidence, read.Evidence);
@@ -55,7 +56,8 @@ public class RecordEvidenceTests
         var change = Record(Two).ComparedWith(Record(One));
         Assert.Equal([$"{Proof}: changed (proved at 60 bar gauge, invented), fingerprint {Two}, was {One}"], change.ChangedEvidence);
         Assert.Equal(
-            [$"requirement fill within the proof: rests on changed evidence, {Proof}", $"decision sleeve: rests on changed evidence, {Proof}"], change.RestsOnChanged);
+            [$"requirement fill within the proof: rests on changed evidence, {Proof}",
+                $"decision sleeve: rests on changed evidence, {Proof}"], change.RestsOnChanged);
         Assert.False(change.IsQuiet);
         Assert.Empty(change.Broken);
     }
@@ -81,7 +83,8 @@ public class RecordEvidenceTests
     {
         var change = Record(One, resting: false).ComparedWith(Record(One));
         Assert.Empty(change.ChangedEvidence);
-        Assert.Equal([$"requirement fill within the proof: no longer rests on {Proof}", $"decision sleeve: no longer rests on {Proof}"], change.RestsOnChanged);
+        Assert.Equal([$"requirement fill within the proof: no longer rests on {Proof}", $"decision sleeve: no longer rests on {Proof}"],
+            change.RestsOnChanged);
         Assert.False(change.IsQuiet);
     }
 
@@ -104,7 +107,8 @@ public class RecordEvidenceTests
             () => builder.Decide("d", "c", [], "", condition),
             () => builder.Decide("d", "c", [], "", DesignRecordBuilder.Condition("a", 1.0, Limit.AtMost, 2.0, ""), ["proof"]),
         ];
-        Assert.All(refused, r => Assert.Contains("rests on \"proof\", but the record has no evidence of that name; it has \"log\"", Assert.Throws<FormatException>(r).Message, StringComparison.Ordinal));
+        Assert.All(refused, r => Assert.Contains("rests on \"proof\", but the record has no evidence of that name; it has \"log\"",
+            Assert.Throws<FormatException>(r).Message, StringComparison.Ordinal));
         Assert.Empty(builder.Build().Requirements);
         Assert.Empty(builder.Build().Decisions);
     }
@@ -115,7 +119,8 @@ public class RecordEvidenceTests
     [InlineData("proof", 0, "")]
     [InlineData("proof", 64, "two\nlines")]
     public void Evidence_without_name_fingerprint_or_one_line_is_refused(string name, int digits, string what) =>
-        Assert.Throws<FormatException>(() => new DesignRecordBuilder("x", GivenOverrides.None).Evidence(name, new string('a', digits), what));
+        Assert.Throws<FormatException>(() => new DesignRecordBuilder("x", GivenOverrides.None).Evidence(name, new string('a', digits),
+            what));
 
     [Fact]
     public void A_fingerprint_has_hexadecimal_digits_alone() =>
@@ -134,7 +139,8 @@ public class RecordEvidenceTests
         ];
         foreach (var bad in twice)
         {
-            Assert.Contains("The later record can't be compared", Assert.Throws<FormatException>(() => bad.ComparedWith(good)).Message, StringComparison.Ordinal);
+            Assert.Contains("The later record can't be compared", Assert.Throws<FormatException>(() => bad.ComparedWith(good)).Message,
+                StringComparison.Ordinal);
             Assert.Contains("2 times", Assert.Throws<FormatException>(() => good.ComparedWith(bad)).Message, StringComparison.Ordinal);
             Assert.Throws<FormatException>(() => DesignRecord.FromJson(bad.ToJson()));
         }

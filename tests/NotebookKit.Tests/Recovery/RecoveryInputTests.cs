@@ -26,7 +26,8 @@ public class RecoveryInputTests
 
     [Fact]
     public void A_hard_landing_is_warned_of() =>
-        Assert.Contains(new Canopy(CanopyType.Cross, 0.3.Metres()).Descend(1.5.Kilograms()).Findings, f => f.Severity == FindingSeverity.Warning);
+        Assert.Contains(new Canopy(CanopyType.Cross, 0.3.Metres()).Descend(1.5.Kilograms()).Findings,
+            f => f.Severity == FindingSeverity.Warning);
 
     [Fact]
     public void Every_result_carries_the_cautions_of_a_flight() =>
@@ -43,7 +44,8 @@ public class RecoveryInputTests
     [Fact]
     public void Finite_mass_never_exceeds_infinite_mass_and_grows_with_mass() =>
         Gen.Select(Gen.Double[0.01, 100], Gen.Double[0.5, 3]).Sample((a, j) =>
-            OpeningForce.FiniteMassFactor(a, j) is > 0 and < 1 && OpeningForce.FiniteMassFactor(a * 1.1, j) > OpeningForce.FiniteMassFactor(a, j));
+            OpeningForce.FiniteMassFactor(a, j) is > 0 and < 1
+                && OpeningForce.FiniteMassFactor(a * 1.1, j) > OpeningForce.FiniteMassFactor(a, j));
 
     [Fact]
     public void Pins_that_drag_would_shear_and_a_weak_charge_are_warned_of()
@@ -58,5 +60,6 @@ public class RecoveryInputTests
     [InlineData(3, 0.1, 60)]
     [InlineData(3, 2, 1)]
     public void Pins_out_of_range_are_refused(int count, double millimetres, double megapascals) =>
-        Assert.Throws<InvalidDesignException>(() => new ShearPins(count, millimetres.Millimetres(), Pressure.FromMegapascals(megapascals)).Check(56.Millimetres(), 500.Newtons()));
+        Assert.Throws<InvalidDesignException>(() => new ShearPins(count, millimetres.Millimetres(),
+            Pressure.FromMegapascals(megapascals)).Check(56.Millimetres(), 500.Newtons()));
 }

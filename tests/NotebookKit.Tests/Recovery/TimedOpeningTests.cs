@@ -8,12 +8,14 @@ public class TimedOpeningTests
 {
     private static Canopy Canopy { get; } = new(CanopyType.FlatCircular, 1.Metres()) { DragCoefficient = 0.75 };
 
-    // Set to the top: 95 % of normal offsets lie within 1.959964 deviations, so the speed there is √(3² + (9.80665 · 0.979982)²) = 10.0677 m/s.
+    // Set to the top: 95 % of normal offsets lie within 1.959964 deviations, so the speed there is √(3² + (9.80665 · 0.979982)²) = 10.0677
+    // m/s.
     [Fact]
     public void Nineteen_in_twenty_by_hand()
     {
         var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
-        Tolerance.Relative(Canopy.Open(1.5.Kilograms(), 10.0677.MetresPerSecond()).FiniteMass.Newtons, result.LoadAt95Percent.Newtons, 2e-5);
+        Tolerance.Relative(Canopy.Open(1.5.Kilograms(), 10.0677.MetresPerSecond()).FiniteMass.Newtons, result.LoadAt95Percent.Newtons,
+            2e-5);
         Tolerance.Relative(Canopy.Open(1.5.Kilograms(), 3.MetresPerSecond()).FiniteMass.Newtons, result.ExpectedLoad.Newtons, 1e-12);
     }
 
@@ -25,7 +27,8 @@ public class TimedOpeningTests
     public void The_chance_of_too_much_agrees_with_the_quantile(double timer)
     {
         var first = Canopy.OpenByTimer(1.5.Kilograms(), timer.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
-        var second = Canopy.OpenByTimer(1.5.Kilograms(), timer.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond(), first.LoadAt95Percent);
+        var second = Canopy.OpenByTimer(1.5.Kilograms(), timer.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond(),
+            first.LoadAt95Percent);
         Tolerance.Absolute(5, second.ChanceOfExceeding!.Value.Percent, 1e-6);
         Assert.Contains(second.Findings, f => f.Severity == FindingSeverity.Warning);
     }
@@ -41,7 +44,8 @@ public class TimedOpeningTests
     [Fact]
     public void A_timer_far_off_is_refused_and_one_a_second_off_warned_of()
     {
-        Assert.Throws<OutOfRangeException>(() => Canopy.OpenByTimer(1.5.Kilograms(), 20.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond()));
+        Assert.Throws<OutOfRangeException>(() => Canopy.OpenByTimer(1.5.Kilograms(), 20.Seconds(), 8.Seconds(), 0.5.Seconds(),
+            3.MetresPerSecond()));
         var late = Canopy.OpenByTimer(1.5.Kilograms(), 9.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
         Assert.Contains(late.Findings, f => f.Message.Contains("late", StringComparison.Ordinal));
     }
@@ -53,7 +57,8 @@ public class TimedOpeningTests
         var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond());
         Tolerance.Relative(62.17, result.UpperBoundAt95Percent.Newtons, 2e-4);
         Assert.True(result.UpperBoundAt95Percent > result.LoadAt95Percent);
-        Assert.Contains(result.Findings, f => f.Message.Contains("extrapolation", StringComparison.Ordinal) && f.Message.Contains("62.2 N", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Message.Contains("extrapolation", StringComparison.Ordinal)
+            && f.Message.Contains("62.2 N", StringComparison.Ordinal));
         Assert.Contains(result.Lines, l => l.Value == result.UpperBoundAt95Percent.Show());
     }
 
@@ -61,6 +66,7 @@ public class TimedOpeningTests
     public void Gear_between_the_load_and_its_upper_bound_is_warned_of()
     {
         var result = Canopy.OpenByTimer(1.5.Kilograms(), 8.Seconds(), 8.Seconds(), 0.5.Seconds(), 3.MetresPerSecond(), 50.Newtons());
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("upper bound", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("upper bound", StringComparison.Ordinal));
     }
 }

@@ -17,8 +17,10 @@ public static class Samples
         450.Millimetres(),
         Stock.Resin("laminating epoxy"),
         [new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
-        NozzleEnd: new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 10.Millimetres()) { Opening = 22.Millimetres() }, new CarriedSleeve()),
-        ForwardEnd: new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()), new CarriedSleeve()));
+        NozzleEnd: new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 10.Millimetres()) { Opening = 22.Millimetres() },
+            new CarriedSleeve()),
+        ForwardEnd: new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()),
+            new CarriedSleeve()));
 
     /// <summary>A 50 mm-class short chamber: PVC tube, one light carbon sleeve, a veil.</summary>
     public static PressureVessel ShortChamber { get; } = Trainer with
@@ -27,6 +29,7 @@ public static class Samples
         Liner = new Liner(Stock.Solid("PVC-U"), 50.Millimetres(), 1.5.Millimetres()),
         Length = 150.Millimetres(),
         Plies = [new BraidedSleeve(Stock.Braid("carbon sleeve 50 mm light")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
-        ForwardEnd = new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 50.Millimetres()), new CarriedSleeve()),
+        ForwardEnd = new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 50.Millimetres()),
+            new CarriedSleeve()),
     };
 }

@@ -17,8 +17,10 @@ public sealed record AirConditions(AbsolutePressure Pressure, Temperature Temper
     private const double GasConstant = 8314.32 / 28.9644;
     private const double HeatRatio = StandardConstants.AirHeatCapacityRatio;
 
-    private static readonly ValidRange<AbsolutePressure> Pressures = new(AbsolutePressure.FromPascals(1000), AbsolutePressure.FromPascals(120_000));
-    private static readonly ValidRange<Temperature> Temperatures = new(Temperature.FromDegreesCelsius(-90), Temperature.FromDegreesCelsius(60));
+    private static readonly ValidRange<AbsolutePressure> Pressures = new(AbsolutePressure.FromPascals(1000),
+        AbsolutePressure.FromPascals(120_000));
+    private static readonly ValidRange<Temperature> Temperatures = new(Temperature.FromDegreesCelsius(-90),
+        Temperature.FromDegreesCelsius(60));
 
     /// <summary>The standard day at sea level: 101 325 Pa, 15 °C.</summary>
     public static AirConditions SeaLevel { get; } = new(AbsolutePressure.StandardSeaLevel, Temperature.FromDegreesCelsius(15));
@@ -57,7 +59,8 @@ public sealed record AirConditions(AbsolutePressure Pressure, Temperature Temper
 
     /// <summary>Dynamic pressure ρ v² / 2 at a speed in this air.</summary>
     /// <param name="speed">Speed through the air; zero or above.</param>
-    public Pressure DynamicPressure(Speed speed) => UnitsNet.Pressure.FromPascals(0.5 * DensityKgM3 * speed.MetersPerSecond * speed.MetersPerSecond);
+    public Pressure DynamicPressure(Speed speed) => UnitsNet.Pressure.FromPascals(0.5 * DensityKgM3 * speed.MetersPerSecond *
+        speed.MetersPerSecond);
 
     private static AbsolutePressure CheckPressure(AbsolutePressure value) =>
         Pressures.Check(value, "air pressure", "The drag and stability models are for flight below some 30 km.");

@@ -2,7 +2,8 @@ using NotebookKit.Numerics;
 
 namespace NotebookKit.Aerodynamics.Airflow;
 
-/// <summary>A function of Mach number from 0 to 0.9, tabulated; smooth in value and slope. Cubic Hermite with central differences.</summary>
+/// <summary>A function of Mach number from 0 to 0.9, tabulated; smooth in value and slope. Cubic Hermite with central
+/// differences.</summary>
 internal sealed class MachTable
 {
     public const int Intervals = 90;

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace NotebookKit.Aerodynamics.Bodies;
 
-/// <summary>One length of a body of revolution, from its fore end to its aft end. Source: areas and volumes of solids of revolution.</summary>
+/// <summary>One length of a body of revolution, from its fore end to its aft end. Source: areas and volumes of solids of
+/// revolution.</summary>
 public abstract record BodyPart
 {
     private protected BodyPart()

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace NotebookKit.Aerodynamics.Bodies;
 
 /// <summary>
-/// The outside of a vehicle as the air sees it: body parts from the tip aft, and fins. Stations are measured from the nose tip, aft positive.
+/// The outside of a vehicle as the air sees it: body parts from the tip aft, and fins. Stations are measured from the nose tip, aft
+/// positive.
 /// Source of its models: J. S. Barrowman, M.S. thesis, 1967; see each verb.
 /// </summary>
 /// <param name="Parts">Body parts from the tip aft; a nose first, diameters matching where parts meet.</param>

@@ -80,7 +80,8 @@ public sealed record Nose : BodyPart
     /// <param name="length">Tip to base; 1 mm to 10 m.</param>
     /// <param name="baseDiameter">Diameter at the base; 5 mm to 1 m.</param>
     /// <param name="bluntness">K' [-]; 0 (cone) to 1 (tangent to the body).</param>
-    public static Nose Parabolic(Length length, Length baseDiameter, double bluntness) => new(NoseShape.Parabolic, length, baseDiameter, bluntness);
+    public static Nose Parabolic(Length length, Length baseDiameter, double bluntness)
+        => new(NoseShape.Parabolic, length, baseDiameter, bluntness);
 
     /// <summary>The power series r ∝ xⁿ.</summary>
     /// <param name="length">Tip to base; 1 mm to 10 m.</param>
@@ -92,7 +93,8 @@ public sealed record Nose : BodyPart
     /// <param name="length">Tip to base; 1 mm to 10 m.</param>
     /// <param name="baseDiameter">Diameter at the base; 5 mm to 1 m.</param>
     /// <param name="volumeWeight">C [-]; 0 for given length and diameter, 1/3 for given length and volume; 0 to 2/3.</param>
-    public static Nose Haack(Length length, Length baseDiameter, double volumeWeight = 0) => new(NoseShape.Haack, length, baseDiameter, volumeWeight);
+    public static Nose Haack(Length length, Length baseDiameter, double volumeWeight = 0)
+        => new(NoseShape.Haack, length, baseDiameter, volumeWeight);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate()
@@ -106,13 +108,15 @@ public sealed record Nose : BodyPart
                 findings.Add(AerodynamicsFindings.TangentOgiveTooShort(Name, Length, BaseDiameter / 2));
                 break;
             case NoseShape.Parabolic:
-                findings.AddIf(new ValidRange<double>(0, 1).Find(Parameter, $"{Name} parameter K'", "0 is a cone, 1 is tangent to the body."));
+                findings.AddIf(new ValidRange<double>(0, 1).Find(Parameter, $"{Name} parameter K'",
+                    "0 is a cone, 1 is tangent to the body."));
                 break;
             case NoseShape.Power:
                 findings.AddIf(new ValidRange<double>(0.5, 1).Find(Parameter, $"{Name} exponent n", "0.5 is a paraboloid, 1 a cone."));
                 break;
             case NoseShape.Haack:
-                findings.AddIf(new ValidRange<double>(0, 2.0 / 3).Find(Parameter, $"{Name} parameter C", "0 or 1/3 are the usual choices."));
+                findings.AddIf(new ValidRange<double>(0, 2.0 / 3).Find(Parameter, $"{Name} parameter C",
+                    "0 or 1/3 are the usual choices."));
                 break;
         }
 

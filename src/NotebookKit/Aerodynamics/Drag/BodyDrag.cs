@@ -21,11 +21,13 @@ public static class BodyDrag
     /// <param name="jet">Diameter of the jet at the base while it runs; zero for none, up to the base.</param>
     /// <exception cref="InvalidDesignException">The body or the assumptions can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is beyond the model.</exception>
-    public static DragResult Drag(this FinnedBody body, Speed speed, AirConditions? air = null, DragAssumptions? assumptions = null, Length? jet = null)
+    public static DragResult Drag(this FinnedBody body, Speed speed, AirConditions? air = null, DragAssumptions? assumptions = null,
+        Length? jet = null)
     {
         air ??= AirConditions.SeaLevel;
         assumptions ??= new DragAssumptions();
-        new ValidRange<Speed>(1.MetresPerSecond(), Speed.FromMetersPerSecond(air.SoundMps)).Check(speed, "speed", "Below walking pace drag doesn't matter; the model ends at Mach 0.9.");
+        new ValidRange<Speed>(1.MetresPerSecond(), Speed.FromMetersPerSecond(air.SoundMps)).Check(speed, "speed",
+            "Below walking pace drag doesn't matter; the model ends at Mach 0.9.");
         var mach = Ranges.CheckMach(air.Mach(speed));
         var findings = CheckDrag(body, assumptions);
         var jetM2 = JetArea(body, jet);
@@ -44,7 +46,8 @@ public static class BodyDrag
             Reynolds = perMetre * body.LengthM,
             ReferenceArea = body.ReferenceArea,
             DynamicPressure = air.DynamicPressure(speed),
-            Components = bands.Select(b => new DragComponent(b.Name, b.Low, b.High, Ratio.FromPercent(50 * (b.Low + b.High) / middle))).ToArray(),
+            Components = bands.Select(b => new DragComponent(b.Name, b.Low, b.High,
+                Ratio.FromPercent(50 * (b.Low + b.High) / middle))).ToArray(),
             Findings = [.. findings, .. DragFindings(assumptions, late, early)],
             Working = DragWorking(body, geometry, late, early, perMetre, mach),
         };
@@ -59,7 +62,8 @@ public static class BodyDrag
     /// <param name="assumptions">Roughness, transition and the rest; the defaults where none are given.</param>
     /// <param name="jet">Diameter of the jet at the base while it runs; zero for none, up to the base.</param>
     /// <exception cref="InvalidDesignException">The body or the assumptions can't be computed; carries all findings.</exception>
-    public static DragCurves DragCurves(this FinnedBody body, AirConditions? air = null, DragAssumptions? assumptions = null, Length? jet = null)
+    public static DragCurves DragCurves(this FinnedBody body, AirConditions? air = null, DragAssumptions? assumptions = null,
+        Length? jet = null)
     {
         air ??= AirConditions.SeaLevel;
         assumptions ??= new DragAssumptions();
@@ -104,23 +108,32 @@ public static class BodyDrag
     private static double JetArea(FinnedBody body, Length? jet)
     {
         if (jet is not { } diameter) return 0;
-        new ValidRange<Length>(Length.Zero, Length.FromMeters(body.BaseM)).Check(diameter, "jet diameter", "A jet can't be wider than the base it leaves.");
+        new ValidRange<Length>(Length.Zero, Length.FromMeters(body.BaseM)).Check(diameter, "jet diameter",
+            "A jet can't be wider than the base it leaves.");
         return BodyPart.Circle(diameter.Meters);
     }
 
-    private static Working DragWorking(FinnedBody body, DragGeometry geometry, in DragBuildUp late, in DragBuildUp early, double perMetre, double mach)
+    private static Working DragWorking(FinnedBody body, DragGeometry geometry, in DragBuildUp late, in DragBuildUp early, double perMetre,
+        double mach)
     {
         var wetted = Area.FromSquareMeters(geometry.WettedM2).Show(AreaUnit.SquareCentimeter, 4);
         var reference = body.ReferenceArea.Show(AreaUnit.SquareCentimeter, 4);
         return new Working("Drag by parts",
         [
-            new("Reynolds number", @"Re = \frac{\rho\,V\,L}{\mu}", $"{Digits.Round(perMetre)} /m × {body.Length.Show()}", Digits.Round(perMetre * body.LengthM), Literature.Schlichting),
+            new("Reynolds number", @"Re = \frac{\rho\,V\,L}{\mu}", $"{Digits.Round(perMetre)} /m × {body.Length.Show()}",
+                Digits.Round(perMetre * body.LengthM), Literature.Schlichting),
             new("Body friction", @"C_D = C_F\,\left(1 + \frac{d}{2L}\right)\frac{S_w}{A}",
-                $"form {Digits.Round(geometry.BodyForm, 4)}, wetted {wetted}, on {reference}", $"{Digits.Round(late.BodyFriction)} to {Digits.Round(early.BodyFriction)}", Literature.Hoerner),
-            new("Base by the body's friction", @"C_D = \frac{0.029}{\sqrt{C_{Df}}}\,\frac{A_b}{A}", $"0.029 / √{Digits.Round(early.BodyFriction)}", Digits.Round(early.BaseByFriction), Literature.Hoerner),
-            new("Base by Mach number", @"C_D = (0.12 + 0.13\,M^2)\,\frac{A_b}{A}", $"0.12 + 0.13 × {Digits.Round(mach)}²", Digits.Round(early.BaseByMach), Literature.Fleeman),
-            new("Fin friction", @"C_D = C_F\,\left(1 + \frac{2t}{c}\right)\frac{S_w}{A}", "over both faces of all fins", $"{Digits.Round(late.FinFriction)} to {Digits.Round(early.FinFriction)}", Literature.Hoerner),
-            new("Fin edges", @"C_D = \left(c_{le}\,\cos^2\Lambda + c_{te}\right)\frac{n\,s\,t}{A}", $"leading {Edge(early.FinLeading, early.SharpLeading)}, trailing {Digits.Round(early.FinTrailing)}", Edge(early.FinLeading + early.FinTrailing, early.SharpLeading), Literature.BarrowmanDrag),
+                $"form {Digits.Round(geometry.BodyForm, 4)}, wetted {wetted}, on {reference}",
+                    $"{Digits.Round(late.BodyFriction)} to {Digits.Round(early.BodyFriction)}", Literature.Hoerner),
+            new("Base by the body's friction", @"C_D = \frac{0.029}{\sqrt{C_{Df}}}\,\frac{A_b}{A}",
+                $"0.029 / √{Digits.Round(early.BodyFriction)}", Digits.Round(early.BaseByFriction), Literature.Hoerner),
+            new("Base by Mach number", @"C_D = (0.12 + 0.13\,M^2)\,\frac{A_b}{A}", $"0.12 + 0.13 × {Digits.Round(mach)}²",
+                Digits.Round(early.BaseByMach), Literature.Fleeman),
+            new("Fin friction", @"C_D = C_F\,\left(1 + \frac{2t}{c}\right)\frac{S_w}{A}", "over both faces of all fins",
+                $"{Digits.Round(late.FinFriction)} to {Digits.Round(early.FinFriction)}", Literature.Hoerner),
+            new("Fin edges", @"C_D = \left(c_{le}\,\cos^2\Lambda + c_{te}\right)\frac{n\,s\,t}{A}",
+                $"leading {Edge(early.FinLeading, early.SharpLeading)}, trailing {Digits.Round(early.FinTrailing)}",
+                Edge(early.FinLeading + early.FinTrailing, early.SharpLeading), Literature.BarrowmanDrag),
         ]);
 
         static string Edge(double low, double band) => band > 0 ? $"{Digits.Round(low)} to {Digits.Round(low + band)}" : Digits.Round(low);

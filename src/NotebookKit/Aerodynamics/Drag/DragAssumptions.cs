@@ -11,7 +11,8 @@ namespace NotebookKit.Aerodynamics.Drag;
 /// </summary>
 public sealed record DragAssumptions
 {
-    /// <summary>Sand-grain roughness of the surface; 0 (smooth) to 500 µm. Common practice: 5 µm polished, 20 µm painted, 60 µm as laid up.</summary>
+    /// <summary>Sand-grain roughness of the surface; 0 (smooth) to 500 µm. Common practice: 5 µm polished, 20 µm painted, 60 µm as laid
+    /// up.</summary>
     public Length Roughness { get; init; } = 20.Micrometres();
 
     /// <summary>Reynolds number of transition, early end of the band [-]; 0 (turbulent from the start) to 1e7.</summary>
@@ -30,7 +31,8 @@ public sealed record DragAssumptions
     public double ProtuberanceDrag { get; init; }
 
     /// <summary>Smooth and turbulent from the tip, friction without Mach correction: the textbook case.</summary>
-    public static DragAssumptions SmoothTurbulent { get; } = new() { Roughness = Length.Zero, LateTransition = 0, CompressibleFriction = false };
+    public static DragAssumptions SmoothTurbulent { get; } = new() { Roughness = Length.Zero, LateTransition = 0,
+        CompressibleFriction = false };
 
     /// <summary>Everything that is wrong with the assumptions.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -38,12 +40,14 @@ public sealed record DragAssumptions
         var findings = new List<Finding>();
         var transitions = new ValidRange<double>(0, 1e7);
         const string Why = "Zero means turbulent from the start; natural transition in flight lies between 3e5 and 3e6.";
-        findings.AddIf(new ValidRange<Length>(Length.Zero, 500.Micrometres()).Find(Roughness, "surface roughness", "Painted surfaces are near 20 µm."));
+        findings.AddIf(new ValidRange<Length>(Length.Zero, 500.Micrometres()).Find(Roughness, "surface roughness",
+            "Painted surfaces are near 20 µm."));
         findings.AddIf(transitions.Find(EarlyTransition, "early transition Reynolds number", Why));
         findings.AddIf(transitions.Find(LateTransition, "late transition Reynolds number", Why));
         if (LateTransition < EarlyTransition)
             findings.Add(AerodynamicsFindings.LateTransitionBelowEarly(LateTransition, EarlyTransition));
-        findings.AddIf(new ValidRange<double>(0, 1).Find(ProtuberanceDrag, "protuberance drag coefficient", "It is on the reference area; a pair of rail buttons is some hundredths."));
+        findings.AddIf(new ValidRange<double>(0, 1).Find(ProtuberanceDrag, "protuberance drag coefficient",
+            "It is on the reference area; a pair of rail buttons is some hundredths."));
         return findings;
     }
 }

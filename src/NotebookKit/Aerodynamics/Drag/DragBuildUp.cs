@@ -18,7 +18,8 @@ internal readonly struct DragBuildUp
         var reference = geometry.ReferenceM2;
 
         BodyFriction = compressibility * geometry.BodyForm * geometry.WettedM2 / reference
-            * Aerodynamics.Drag.Friction.MixedCore(Math.Max(LowestReynolds, reynoldsPerMetre * geometry.LengthM), transition, geometry.Rough);
+            * Aerodynamics.Drag.Friction.MixedCore(Math.Max(LowestReynolds, reynoldsPerMetre * geometry.LengthM), transition,
+                geometry.Rough);
         BodyPressure = 0.8 * geometry.ConeM2 / reference;
         BoatTail = PressureDrag.BaseByMachCore(mach) * geometry.BoatTailM2 / reference;
 
@@ -81,5 +82,6 @@ internal readonly struct DragBuildUp
 
     /// <summary>High end of the band, from the build-up with late transition and the one with early.</summary>
     public static double High(in DragBuildUp late, in DragBuildUp early, double protuberance) =>
-        Math.Max(late.Attached, early.Attached) + Math.Max(late.UpperBase, early.UpperBase) + early.BoatTail + early.SharpLeading + protuberance;
+        Math.Max(late.Attached, early.Attached) + Math.Max(late.UpperBase, early.UpperBase) + early.BoatTail + early.SharpLeading
+            + protuberance;
 }

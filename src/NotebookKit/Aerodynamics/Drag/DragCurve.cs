@@ -60,9 +60,11 @@ public sealed class DragCurve
     public static DragCurve From(string name, Area referenceArea, Func<double, double> coefficient)
     {
         ArgumentNullException.ThrowIfNull(coefficient);
-        new ValidRange<Area>(1e-6.SquareMetres(), 10.SquareMetres()).Check(referenceArea, "reference area", "Use the circle of the body's diameter.");
+        new ValidRange<Area>(1e-6.SquareMetres(), 10.SquareMetres()).Check(referenceArea, "reference area",
+            "Use the circle of the body's diameter.");
         return new DragCurve(name, referenceArea.SquareMeters, MachTable.From(mach =>
-            new ValidRange<double>(0, 5).Check(coefficient(mach), "drag coefficient", "A streamlined body lies between 0.1 and 1 on its frontal area.")), null);
+            new ValidRange<double>(0, 5).Check(coefficient(mach), "drag coefficient",
+                "A streamlined body lies between 0.1 and 1 on its frontal area.")), null);
     }
 
     /// <summary>A table of a build-up, its friction apart from the rest, both as they are in the air of the friction table.</summary>

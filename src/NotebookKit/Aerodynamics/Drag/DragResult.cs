@@ -67,13 +67,15 @@ public sealed record DragResult : IResult
             "Sharp leading edges are counted from nothing to the rounded value.",
             "A jet leaves the base area outside it open.",
         ],
-        "Mach 0 to 0.9, slender bodies, thin plate fins. No measured drag of a finned slender body stands behind it: expect 20 to 30 %, and fit it to your own flights.",
+        "Mach 0 to 0.9, slender bodies, thin plate fins. No measured drag of a finned slender body stands behind it: expect 20 to 30 %, "
+            + "and fit it to your own flights.",
         [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Drag coefficient", Digits.Round(Middle), $"{Digits.Round(Low)} to {Digits.Round(High)} on {ReferenceArea.Show(AreaUnit.SquareCentimeter)}"),
+        new("Drag coefficient", Digits.Round(Middle), $"{Digits.Round(Low)} to {Digits.Round(High)} on "
+            + $"{ReferenceArea.Show(AreaUnit.SquareCentimeter)}"),
         new("Drag", Drag.Show(), $"at {Speed.Show()}, Mach {Digits.Round(Mach, 2)}"),
         new("Reynolds number", Digits.Round(Reynolds), "on the body's length"),
         .. Components.Select(c => new ResultLine(c.Name, Digits.Round(c.Middle), c.High > c.Low

@@ -56,7 +56,8 @@ public static class Friction
     /// <exception cref="OutOfRangeException">The roughness is outside.</exception>
     public static double Rough(Length length, Length roughness)
     {
-        new ValidRange<double>(100, 1e8).Check(length / roughness, "length over roughness", "The rough-plate law is for roughness well inside the boundary layer.");
+        new ValidRange<double>(100, 1e8).Check(length / roughness, "length over roughness",
+            "The rough-plate law is for roughness well inside the boundary layer.");
         return RoughCore(length / roughness);
     }
 
@@ -66,7 +67,8 @@ public static class Friction
     /// <exception cref="OutOfRangeException">The roughness is outside.</exception>
     public static double RoughPowerLaw(Length length, Length roughness)
     {
-        new ValidRange<double>(100, 1e8).Check(length / roughness, "length over roughness", "The rough-plate law is for roughness well inside the boundary layer.");
+        new ValidRange<double>(100, 1e8).Check(length / roughness, "length over roughness",
+            "The rough-plate law is for roughness well inside the boundary layer.");
         return 0.032 * Math.Pow(roughness / length, 0.2);
     }
 
@@ -76,11 +78,13 @@ public static class Friction
     /// <exception cref="OutOfRangeException">The roughness is outside.</exception>
     public static double CriticalReynolds(Length length, Length roughness)
     {
-        new ValidRange<double>(100, 1e8).Check(length / roughness, "length over roughness", "The rough-plate law is for roughness well inside the boundary layer.");
+        new ValidRange<double>(100, 1e8).Check(length / roughness, "length over roughness",
+            "The rough-plate law is for roughness well inside the boundary layer.");
         return 51 * Math.Pow(length / roughness, 1.039);
     }
 
-    internal static double CheckTransition(double transition) => new ValidRange<double>(0, 1e7).Check(transition, "transition Reynolds number",
+    internal static double CheckTransition(double transition)
+        => new ValidRange<double>(0, 1e7).Check(transition, "transition Reynolds number",
         "Zero means turbulent from the start; natural transition in flight lies between 3e5 and 3e6.");
 
     internal static double LaminarCore(double reynolds) => 1.328 / Math.Sqrt(reynolds);
@@ -110,5 +114,6 @@ public static class Friction
         return a0 * Math.Pow(transition / t0, Math.Log(a1 / a0) / Math.Log(t1 / t0));
     }
 
-    private static double Check(double reynolds) => Reynolds.Check(reynolds, "Reynolds number", "The plate laws are for boundary layers, not for creeping flow.");
+    private static double Check(double reynolds) => Reynolds.Check(reynolds, "Reynolds number",
+        "The plate laws are for boundary layers, not for creeping flow.");
 }

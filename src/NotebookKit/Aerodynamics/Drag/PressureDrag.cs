@@ -6,7 +6,8 @@ namespace NotebookKit.Aerodynamics.Drag;
 
 /// <summary>
 /// Base, edge and compressibility terms of subsonic drag.
-/// Source: S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. III; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, 1967, ch. 4 (unverified).
+/// Source: S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. III; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, 1967, ch. 4
+/// (unverified).
 /// </summary>
 public static class PressureDrag
 {
@@ -16,7 +17,8 @@ public static class PressureDrag
     /// <param name="forebodyFriction">Friction drag of the body ahead of the base, on base area [-]; 0.01 to 10.</param>
     /// <exception cref="OutOfRangeException">The friction is outside.</exception>
     public static double BaseByFriction(double forebodyFriction) =>
-        0.029 / Math.Sqrt(new ValidRange<double>(0.01, 10).Check(forebodyFriction, "fore-body friction drag", "The correlation was drawn from slender bodies."));
+        0.029 / Math.Sqrt(new ValidRange<double>(0.01, 10).Check(forebodyFriction, "fore-body friction drag",
+            "The correlation was drawn from slender bodies."));
 
     /// <summary>Base drag on base area by Mach number, 0.12 + 0.13 M² [-]. Source: Fleeman.</summary>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
@@ -33,14 +35,16 @@ public static class PressureDrag
     /// <exception cref="OutOfRangeException">The Mach number is outside.</exception>
     public static double PrandtlGlauert(double mach) => 1 / Math.Sqrt(1 - (Check(mach) * mach));
 
-    /// <summary>Drag of an unswept leading edge, on its frontal area [-]; multiply by cos² of the sweep. Source: Barrowman, ch. 4.</summary>
+    /// <summary>Drag of an unswept leading edge, on its frontal area [-]; multiply by cos² of the sweep. Source: Barrowman, ch.
+    /// 4.</summary>
     /// <param name="edge">Finish of the edge; a sharp one takes the rounded value, which is its high end: no value of its own is
     /// published, so a build-up counts nothing to that much.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
     /// <exception cref="OutOfRangeException">The Mach number is outside.</exception>
     public static double LeadingEdge(FinEdge edge, double mach) => LeadingEdgeCore(edge, Check(mach));
 
-    /// <summary>Drag of a trailing edge, on its frontal area: the base value where square, half of it where rounded, none where sharp [-].</summary>
+    /// <summary>Drag of a trailing edge, on its frontal area: the base value where square, half of it where rounded, none where sharp
+    /// [-].</summary>
     /// <param name="edge">Finish of the edge.</param>
     /// <param name="mach">Mach number [-]; 0 to 0.9.</param>
     /// <exception cref="OutOfRangeException">The Mach number is outside.</exception>

@@ -25,7 +25,8 @@ public static class BodyFinStructure
     /// <param name="set">Which set of fins, in the body's order; 0 to the number of sets less one.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
-    public static FinStructureResult FinStructure(this FinnedBody body, FinSheet sheet, FinBond bond, Speed fastest, Speed gust, AirConditions? air = null, int set = 0)
+    public static FinStructureResult FinStructure(this FinnedBody body, FinSheet sheet, FinBond bond, Speed fastest, Speed gust,
+        AirConditions? air = null, int set = 0)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(bond);
@@ -39,9 +40,11 @@ public static class BodyFinStructure
         var fins = body.Fins[set];
         var flutter = fins.Flutter(sheet.ShearModulus, fastest, air);
         var fin = fins.Planform.Integrals;
-        var panel = NormalForceModel.PanelSlope(fin, body.ReferenceM2, flutter.Mach) * NormalForceModel.Interference(fins.Count, body.RadiusUnderM(fins), fin.SpanM);
+        var panel = NormalForceModel.PanelSlope(fin, body.ReferenceM2, flutter.Mach) * NormalForceModel.Interference(fins.Count,
+            body.RadiusUnderM(fins), fin.SpanM);
 
-        var divergence = FinAeroelasticity.DivergencePa(fins.Planform.Strips, fins.Thickness.Meters, sheet.ShearModulus.Pascals, panel * body.ReferenceM2 / fin.AreaM2);
+        var divergence = FinAeroelasticity.DivergencePa(fins.Planform.Strips, fins.Thickness.Meters, sheet.ShearModulus.Pascals,
+            panel * body.ReferenceM2 / fin.AreaM2);
         var divergenceMps = Math.Sqrt(2 * divergence / air.DensityKgM3);
         var angle = Math.Atan2(gust.MetersPerSecond, fastest.MetersPerSecond) + Math.Abs(fins.Cant.Radians);
         var dynamic = air.DynamicPressure(fastest).Pascals;
@@ -71,14 +74,22 @@ public static class BodyFinStructure
             BondStress = Pressure.FromPascals(bondStress),
             BondFactor = bondFactor,
             IsSweptForward = IsSweptForward(fin, root),
-            Findings = [.. flutter.Findings, .. StructureFindings(fins.Name, divergenceMps / fastest.MetersPerSecond, sheetFactor, bondFactor, angle), .. SweepFindings(fins.Name, fin, root)],
+            Findings = [.. flutter.Findings, .. StructureFindings(fins.Name, divergenceMps / fastest.MetersPerSecond, sheetFactor,
+                bondFactor, angle), .. SweepFindings(fins.Name, fin, root)],
             Working = new Working("Fins as structure",
             [
                 .. flutter.Working.Steps,
-                new("Divergence", @"q_D = \left(\frac{\pi}{2s}\right)^2 \frac{G\,J}{e\,c^2\,a}", "lowest eigenvalue over the fin's own chords", Pressure.FromPascals(divergence).Show(PressureUnit.Kilopascal, 4), Literature.Bisplinghoff),
-                new("Load on one fin", @"N = q\,A\,C_{N\alpha,1}\,K\,\alpha", $"{Digits.Round(dynamic, 4)} Pa × {body.ReferenceArea.Show(AreaUnit.SquareCentimeter, 4)} × {Digits.Round(panel, 4)} /rad × {Digits.Round(angle, 4)} rad", $"{Digits.Round(load, 4)} N", Literature.BarrowmanThesis),
-                new("Root bending", @"\sigma = \frac{6\,N\,\bar y}{c_r\,t^2}", $"6 × {Digits.Round(load, 4)} N × {MillimetreText.Of(fin.MeanChordOutM)} / ({MillimetreText.Of(root)} × ({MillimetreText.Of(thickness)})²)", Pressure.FromPascals(stress).Show(PressureUnit.Megapascal), Literature.Gere),
-                new("Bond", @"\tau = \frac{N\,\bar y/(t + h/2) + N/2}{c_r\,h/\sqrt 2}", $"leg h = {MillimetreText.Of(leg)}", Pressure.FromPascals(bondStress).Show(PressureUnit.Megapascal), Literature.Gere),
+                new("Divergence", @"q_D = \left(\frac{\pi}{2s}\right)^2 \frac{G\,J}{e\,c^2\,a}",
+                    "lowest eigenvalue over the fin's own chords", Pressure.FromPascals(divergence).Show(PressureUnit.Kilopascal, 4),
+                    Literature.Bisplinghoff),
+                new("Load on one fin", @"N = q\,A\,C_{N\alpha,1}\,K\,\alpha",
+                    $"{Digits.Round(dynamic, 4)} Pa × {body.ReferenceArea.Show(AreaUnit.SquareCentimeter, 4)} × {Digits.Round(panel, 4)} "
+                    + $"/rad × {Digits.Round(angle, 4)} rad", $"{Digits.Round(load, 4)} N", Literature.BarrowmanThesis),
+                new("Root bending", @"\sigma = \frac{6\,N\,\bar y}{c_r\,t^2}",
+                    $"6 × {Digits.Round(load, 4)} N × {MillimetreText.Of(fin.MeanChordOutM)} / ({MillimetreText.Of(root)} × "
+                    + $"({MillimetreText.Of(thickness)})²)", Pressure.FromPascals(stress).Show(PressureUnit.Megapascal), Literature.Gere),
+                new("Bond", @"\tau = \frac{N\,\bar y/(t + h/2) + N/2}{c_r\,h/\sqrt 2}", $"leg h = {MillimetreText.Of(leg)}",
+                    Pressure.FromPascals(bondStress).Show(PressureUnit.Megapascal), Literature.Gere),
             ]),
         };
     }
@@ -92,7 +103,8 @@ public static class BodyFinStructure
             yield return AerodynamicsFindings.FinsAreSweptForward(name);
     }
 
-    private static IEnumerable<Finding> StructureFindings(string name, double divergenceMargin, double sheetFactor, double bondFactor, double angle)
+    private static IEnumerable<Finding> StructureFindings(string name, double divergenceMargin, double sheetFactor, double bondFactor,
+        double angle)
     {
         if (divergenceMargin < FlutterResult.RequiredMargin)
             yield return AerodynamicsFindings.DivergenceMarginTooSmall(name, divergenceMargin, FlutterResult.RequiredMargin);

@@ -44,7 +44,8 @@ public sealed record CantResult : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Cant left by a jig",
-        ["Each fin lies anywhere in its slot, evenly spread, independent of the others.", "Slots are skewed independently; a twist is shared by all.", "Fins are flat and don't spring back."],
+        ["Each fin lies anywhere in its slot, evenly spread, independent of the others.",
+            "Slots are skewed independently; a twist is shared by all.", "Fins are flat and don't spring back."],
         "Small angles.",
         [Source.CommonPractice("a plate in a slot, evenly spread")]);
 

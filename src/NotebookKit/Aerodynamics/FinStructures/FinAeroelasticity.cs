@@ -11,7 +11,8 @@ internal static class FinAeroelasticity
     private const int Elements = 200;
 
     /// <summary>Flutter speed [m/s], NACA TN 4197 eq. 18 with pressure in the modulus' unit.</summary>
-    public static double FlutterMps(double shearPa, double thicknessRatio, double aspect, double taper, double pressurePa, double soundMps) =>
+    public static double FlutterMps(double shearPa, double thicknessRatio, double aspect, double taper, double pressurePa,
+        double soundMps) =>
         soundMps * Math.Sqrt(shearPa * Math.Pow(thicknessRatio, 3) * (aspect + 2)
             / (MartinConstant * Math.Pow(aspect, 3) * pressurePa * (taper + 1) / 2));
 
@@ -23,7 +24,8 @@ internal static class FinAeroelasticity
     {
         var span = strips[^1].OuterM;
         var h = span / Elements;
-        Span<double> diagonal = stackalloc double[Elements], side = stackalloc double[Elements], loadDiagonal = stackalloc double[Elements], loadSide = stackalloc double[Elements];
+        Span<double> diagonal = stackalloc double[Elements], side = stackalloc double[Elements],
+            loadDiagonal = stackalloc double[Elements], loadSide = stackalloc double[Elements];
         var cube = thicknessM * thicknessM * thicknessM / 3;
         for (var i = 0; i < Elements; i++)
         {
@@ -45,7 +47,8 @@ internal static class FinAeroelasticity
 
     private static double LowestEigenvalue(Span<double> diagonal, Span<double> side, Span<double> loadDiagonal, Span<double> loadSide)
     {
-        Span<double> shape = stackalloc double[Elements], right = stackalloc double[Elements], image = stackalloc double[Elements], pivots = stackalloc double[Elements];
+        Span<double> shape = stackalloc double[Elements], right = stackalloc double[Elements], image = stackalloc double[Elements],
+            pivots = stackalloc double[Elements];
         for (var i = 0; i < Elements; i++) shape[i] = (i + 1.0) / Elements;
         pivots[0] = diagonal[0];
         for (var i = 1; i < Elements; i++) pivots[i] = diagonal[i] - (side[i - 1] * side[i - 1] / pivots[i - 1]);

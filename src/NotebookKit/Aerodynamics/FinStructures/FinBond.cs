@@ -15,8 +15,10 @@ public sealed record FinBond(Length FilletLeg, Pressure Strength, Source Source)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        findings.AddIf(new ValidRange<Length>(1.Millimetres(), 50.Millimetres()).Find(FilletLeg, "fillet leg", "A tenth of the root chord is usual."));
-        findings.AddIf(new ValidRange<Pressure>(Pressure.FromMegapascals(0.5), Pressure.FromMegapascals(60)).Find(Strength, "adhesive strength", "Filled epoxy on sanded laminate holds some 10 to 20 MPa; pull a sample."));
+        findings.AddIf(new ValidRange<Length>(1.Millimetres(), 50.Millimetres()).Find(FilletLeg, "fillet leg",
+            "A tenth of the root chord is usual."));
+        findings.AddIf(new ValidRange<Pressure>(Pressure.FromMegapascals(0.5), Pressure.FromMegapascals(60)).Find(Strength,
+            "adhesive strength", "Filled epoxy on sanded laminate holds some 10 to 20 MPa; pull a sample."));
         return findings;
     }
 }

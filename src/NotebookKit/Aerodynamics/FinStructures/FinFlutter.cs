@@ -24,11 +24,14 @@ public static class FinFlutter
         air ??= AirConditions.SeaLevel;
         InvalidDesignException.ThrowIfAny(fins.Name, fins.Validate());
         FinSheet.ShearModuli.Check(shearModulus, "shear modulus of the fin", "5 GPa for a 0/90 carbon sheet, 30 GPa for ±45 cloth.");
-        new ValidRange<Speed>(1.MetresPerSecond(), 400.MetresPerSecond()).Check(fastest, "fastest flight speed", "Take it from the flight.");
+        new ValidRange<Speed>(1.MetresPerSecond(), 400.MetresPerSecond()).Check(fastest, "fastest flight speed",
+            "Take it from the flight.");
         var mach = Ranges.CheckMach(air.Mach(fastest));
         var (root, span, area) = (fins.Planform.RootLength.Meters, fins.Planform.Reach.Meters, fins.Planform.Integrals.AreaM2);
-        // (λ + 1) / 2 of a trapezoid is its mean chord over its root: that ratio stands for the taper of any outline. A tip corner says nothing.
-        var (aspect, taper, ratio) = (span * span / area, (2 * area / (span * root)) - 1, fins.Thickness.Meters / fins.Planform.LongestChordM);
+        // (λ + 1) / 2 of a trapezoid is its mean chord over its root: that ratio stands for the taper of any outline. A tip corner says
+        // nothing.
+        var (aspect, taper, ratio) = (span * span / area, (2 * area / (span * root)) - 1,
+            fins.Thickness.Meters / fins.Planform.LongestChordM);
         var speed = FinAeroelasticity.FlutterMps(shearModulus.Pascals, ratio, aspect, taper, air.Pressure.Pascals, air.SoundMps);
         var wanted = fins.Thickness * Math.Pow(FlutterResult.RequiredMargin * fastest.MetersPerSecond / speed, 2.0 / 3);
         return new FlutterResult
@@ -41,9 +44,13 @@ public static class FinFlutter
             Findings = FlutterFindings(fins, speed / fastest.MetersPerSecond, mach, wanted),
             Working = new Working("Flutter speed",
             [
-                new("Panel aspect ratio", @"A = \frac{s^2}{S}", $"({fins.Planform.Reach.Show(LengthUnit.Millimeter, 4)})² / {fins.Planform.Area.Show(AreaUnit.SquareCentimeter, 4)}", Digits.Round(aspect, 4), Literature.Martin),
+                new("Panel aspect ratio", @"A = \frac{s^2}{S}",
+                    $"({fins.Planform.Reach.Show(LengthUnit.Millimeter, 4)})² / {fins.Planform.Area.Show(AreaUnit.SquareCentimeter, 4)}",
+                    Digits.Round(aspect, 4), Literature.Martin),
                 new("Flutter speed", @"V = a\,\sqrt{\frac{G\,(t/c)^3\,(A + 2)}{2.674\,A^3\,p\,(\lambda + 1)/2}}",
-                    $"{Digits.Round(air.SoundMps, 4)} m/s × √({shearModulus.Show()} × {Digits.Round(ratio, 4)}³ × {Digits.Round(aspect + 2, 4)} / (2.674 × {Digits.Round(aspect, 4)}³ × {Digits.Round(air.Pressure.Pascals, 5)} Pa × {Digits.Round((taper + 1) / 2, 4)}))",
+                    $"{Digits.Round(air.SoundMps, 4)} m/s × √({shearModulus.Show()} × {Digits.Round(ratio, 4)}³ × "
+                        + $"{Digits.Round(aspect + 2, 4)} / (2.674 × {Digits.Round(aspect, 4)}³ × "
+                        + $"{Digits.Round(air.Pressure.Pascals, 5)} Pa × {Digits.Round((taper + 1) / 2, 4)}))",
                     $"{Digits.Round(speed, 4)} m/s", Literature.Martin),
             ]),
         };

@@ -31,14 +31,19 @@ public sealed record FinJig(Length Gap, Length Length)
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        findings.AddIf(new ValidRange<Length>(UnitsNet.Length.Zero, 5.Millimetres()).Find(Gap, "gap of the jig's slot", "Slot width less fin thickness."));
-        findings.AddIf(new ValidRange<Length>(5.Millimetres(), 2.Metres()).Find(Length, "guided length of the jig", "Measure along the fin root."));
-        findings.AddIf(new ValidRange<Angle>(Angle.Zero, 3.Degrees()).Find(Skew, "skew of the slots", "It is a standard deviation; measure each slot against the axis."));
-        findings.AddIf(new ValidRange<Angle>((-3).Degrees(), 3.Degrees()).Find(Twist, "twist of the jig", "Measure all slots against the axis; it is their mean."));
+        findings.AddIf(new ValidRange<Length>(UnitsNet.Length.Zero, 5.Millimetres()).Find(Gap, "gap of the jig's slot",
+            "Slot width less fin thickness."));
+        findings.AddIf(new ValidRange<Length>(5.Millimetres(), 2.Metres()).Find(Length, "guided length of the jig",
+            "Measure along the fin root."));
+        findings.AddIf(new ValidRange<Angle>(Angle.Zero, 3.Degrees()).Find(Skew, "skew of the slots",
+            "It is a standard deviation; measure each slot against the axis."));
+        findings.AddIf(new ValidRange<Angle>((-3).Degrees(), 3.Degrees()).Find(Twist, "twist of the jig",
+            "Measure all slots against the axis; it is their mean."));
         return findings;
     }
 
-    /// <summary>Mean cant of a number of fins glued in this jig, as a distribution over jigs-full. Source: mean of independent fins, sampled.</summary>
+    /// <summary>Mean cant of a number of fins glued in this jig, as a distribution over jigs-full. Source: mean of independent fins,
+    /// sampled.</summary>
     /// <param name="fins">Number of fins; 3 to 6.</param>
     /// <param name="seed">Seed of the samples; any number.</param>
     /// <exception cref="InvalidDesignException">The jig can't be computed; carries all findings.</exception>
@@ -75,8 +80,11 @@ public sealed record FinJig(Length Gap, Length Length)
                 : [],
             Working = new Working("Cant from the jig",
             [
-                new("Angle the gap allows", @"\theta = \arctan\frac{g}{L}", $"atan({Gap.Show()} / {Length.Show()})", GapAngle.Show(), Source.CommonPractice("a plate in a slot, evenly spread")),
-                new("Spread of the mean", @"s = \sqrt{\frac{\theta^2/3 + \sigma^2}{n}}", $"√((({Digits.Round(gap)}°)² / 3 + ({Digits.Round(skew)}°)²) / {fins})", $"{Digits.Round(deviation)}°", Source.CommonPractice("independent fins")),
+                new("Angle the gap allows", @"\theta = \arctan\frac{g}{L}", $"atan({Gap.Show()} / {Length.Show()})", GapAngle.Show(),
+                    Source.CommonPractice("a plate in a slot, evenly spread")),
+                new("Spread of the mean", @"s = \sqrt{\frac{\theta^2/3 + \sigma^2}{n}}",
+                    $"√((({Digits.Round(gap)}°)² / 3 + ({Digits.Round(skew)}°)²) / {fins})", $"{Digits.Round(deviation)}°",
+                    Source.CommonPractice("independent fins")),
             ]),
         };
     }

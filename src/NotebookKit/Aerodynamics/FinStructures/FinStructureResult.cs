@@ -8,7 +8,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Aerodynamics.FinStructures;
 
 /// <summary>
-/// A set of fins as structure: flutter, divergence, root bending and root bond. Source: D. J. Martin, NACA TN 4197, 1958; R. L. Bisplinghoff,
+/// A set of fins as structure: flutter, divergence, root bending and root bond. Source: D. J. Martin, NACA TN 4197, 1958; R. L.
+/// Bisplinghoff,
 /// H. Ashley, R. L. Halfman, Aeroelasticity, 1955, ch. 8; J. M. Gere, Mechanics of Materials (unverified).
 /// </summary>
 public sealed record FinStructureResult : IResult
@@ -77,7 +78,8 @@ public sealed record FinStructureResult : IResult
     public required bool IsSweptForward { get; init; }
 
     /// <summary>Whether flutter, divergence, root and bond all hold; never of fins swept forward, nor without any load on them.</summary>
-    public bool Holds => !IsSweptForward && FinLoad > Force.Zero && Flutter.Holds && DivergenceMargin >= FlutterResult.RequiredMargin && SheetFactor >= RequiredSheetFactor && BondFactor >= RequiredBondFactor;
+    public bool Holds => !IsSweptForward && FinLoad > Force.Zero && Flutter.Holds && DivergenceMargin >= FlutterResult.RequiredMargin
+        && SheetFactor >= RequiredSheetFactor && BondFactor >= RequiredBondFactor;
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -90,7 +92,8 @@ public sealed record FinStructureResult : IResult
         "Fins as clamped plates",
         [
             "Divergence by strip theory: torsion of a plate about mid chord, lift at quarter chord, sweep-back left out (it helps).",
-            "Root load: the fin's own lift slope with interference, gust and cant together, at the mean chord; the plate bends as a beam of root width.",
+            "Root load: the fin's own lift slope with interference, gust and cant together, at the mean chord; the plate bends as a beam "
+                + "of root width.",
             "Bond: moment taken as a couple across plate and fillets, added to the direct shear.",
         ],
         "Thin plate fins, Mach 0 to 0.8, load angle below 15°.",
@@ -102,7 +105,8 @@ public sealed record FinStructureResult : IResult
         .. Flutter.Lines,
         new("Divergence speed", DivergenceSpeed.Show(SpeedUnit.MeterPerSecond), $"margin {Digits.Round(DivergenceMargin)}"),
         new("Air load on one fin", FinLoad.Show(), $"at {LoadAngle.Show()} and {Flutter.Fastest.Show()}"),
-        new("Root bending stress", RootStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(SheetFactor)}, wanted {RequiredSheetFactor}"),
+        new("Root bending stress", RootStress.Show(PressureUnit.Megapascal),
+            $"factor {Digits.Round(SheetFactor)}, wanted {RequiredSheetFactor}"),
         new("Bond stress", BondStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(BondFactor)}, wanted {RequiredBondFactor}"),
     ];
 }

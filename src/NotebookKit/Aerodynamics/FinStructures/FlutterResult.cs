@@ -55,10 +55,14 @@ public sealed record FlutterResult : IResult
     public ModelCard Model { get; } = new(
         "Martin's flutter criterion",
         [
-            "Thickness over the longest chord, the lowest ratio of a plate of constant thickness; a fin of any outline takes the taper of the trapezoid with its area, span and root.",
-            "Small deflections about a straight flight. Onset falls as a fin is bent by its load: a measured thin wing lost 22 % of its onset speed from 3° to 7° at the root. The criterion can't follow that; the margin has to.",
-            "Left out: fin mass against air density, bending frequency and bend-twist coupling of the laminate, sweep, flexible root and body, tip bodies, damage, warm resin.",
-            "On a measured wing (AGARD 445.6) it was too high by 7 to 55 %, growing towards Mach 1: hence the margin of 1.5 and no pass above Mach 0.8.",
+            "Thickness over the longest chord, the lowest ratio of a plate of constant thickness; a fin of any outline takes the taper "
+                + "of the trapezoid with its area, span and root.",
+            "Small deflections about a straight flight. Onset falls as a fin is bent by its load: a measured thin wing lost 22 % of its "
+                + "onset speed from 3° to 7° at the root. The criterion can't follow that; the margin has to.",
+            "Left out: fin mass against air density, bending frequency and bend-twist coupling of the laminate, sweep, flexible root and "
+                + "body, tip bodies, damage, warm resin.",
+            "On a measured wing (AGARD 445.6) it was too high by 7 to 55 %, growing towards Mach 1: hence the margin of 1.5 and no pass "
+                + "above Mach 0.8.",
         ],
         "Thin plate fins clamped at the root, to Mach 0.8.",
         [Literature.Martin, Literature.Yates, Literature.Drachinsky]);
@@ -68,7 +72,8 @@ public sealed record FlutterResult : IResult
     [
         new("Flutter speed", FlutterSpeed.Show(SpeedUnit.MeterPerSecond), "predicted; true onset may be lower"),
         new("Fastest flight speed", Fastest.Show(SpeedUnit.MeterPerSecond), $"Mach {Digits.Round(Mach, 2)}"),
-        new("Margin", Digits.Round(Margin), Holds ? $"holds: at least {RequiredMargin}" : $"doesn't hold: at least {RequiredMargin} is wanted, below Mach {MaximumMach}"),
+        new("Margin", Digits.Round(Margin), Holds ? $"holds: at least {RequiredMargin}"
+            : $"doesn't hold: at least {RequiredMargin} is wanted, below Mach {MaximumMach}"),
         new("Thickness for that margin", RequiredThickness.Show(LengthUnit.Millimeter)),
     ];
 }

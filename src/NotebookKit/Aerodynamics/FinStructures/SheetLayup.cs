@@ -59,16 +59,22 @@ public sealed record SheetLayup(IReadOnlyList<SheetPly> Plies)
         for (var i = 0; i < Plies.Count; i++)
         {
             var (ply, name) = (Plies[i], $"ply {i + 1}");
-            findings.AddIf(Moduli(1, 1000).Find(ply.LongitudinalModulus, $"{name}: modulus along the fibre", "Carbon in epoxy is near 130 GPa, glass 40 GPa."));
-            findings.AddIf(Moduli(0.5, 1000).Find(ply.TransverseModulus, $"{name}: modulus across the fibre", "A tenth of the other for unidirectional plies, equal for balanced cloth."));
+            findings.AddIf(Moduli(1, 1000).Find(ply.LongitudinalModulus, $"{name}: modulus along the fibre",
+                "Carbon in epoxy is near 130 GPa, glass 40 GPa."));
+            findings.AddIf(Moduli(0.5, 1000).Find(ply.TransverseModulus, $"{name}: modulus across the fibre",
+                "A tenth of the other for unidirectional plies, equal for balanced cloth."));
             findings.AddIf(Moduli(0.2, 400).Find(ply.Shear, $"{name}: shear modulus", "Some 4 to 5 GPa in epoxy."));
-            findings.AddIf(new ValidRange<double>(0, 0.6).Find(ply.PoissonRatio, $"{name}: Poisson's ratio", "0.3 for unidirectional plies, 0.05 for cloth."));
-            findings.AddIf(new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"{name}: angle", "Measure it from the span."));
-            findings.AddIf(new ValidRange<Length>(0.01.Millimetres(), 20.Millimetres()).Find(ply.Thickness, $"{name}: thickness", "Give the cured thickness."));
+            findings.AddIf(new ValidRange<double>(0, 0.6).Find(ply.PoissonRatio, $"{name}: Poisson's ratio",
+                "0.3 for unidirectional plies, 0.05 for cloth."));
+            findings.AddIf(new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"{name}: angle",
+                "Measure it from the span."));
+            findings.AddIf(new ValidRange<Length>(0.01.Millimetres(), 20.Millimetres()).Find(ply.Thickness, $"{name}: thickness",
+                "Give the cured thickness."));
         }
 
         return findings;
     }
 
-    private static ValidRange<Pressure> Moduli(double fromGpa, double toGpa) => new(Pressure.FromGigapascals(fromGpa), Pressure.FromGigapascals(toGpa));
+    private static ValidRange<Pressure> Moduli(double fromGpa, double toGpa)
+        => new(Pressure.FromGigapascals(fromGpa), Pressure.FromGigapascals(toGpa));
 }

@@ -9,7 +9,8 @@ namespace NotebookKit.Aerodynamics.FinStructures;
 /// <param name="PoissonRatio">Poisson's ratio ν₁₂ [-]; 0 to 0.6.</param>
 /// <param name="Angle">Angle of the fibre to the fin's span; −90 to 90°.</param>
 /// <param name="Thickness">Cured thickness; 0.01 to 20 mm.</param>
-public sealed record SheetPly(Pressure LongitudinalModulus, Pressure TransverseModulus, Pressure Shear, double PoissonRatio, Angle Angle, Length Thickness)
+public sealed record SheetPly(Pressure LongitudinalModulus, Pressure TransverseModulus, Pressure Shear, double PoissonRatio, Angle Angle,
+    Length Thickness)
 {
     /// <summary>Q̄66 of the ply in the axes of the sheet [Pa].</summary>
     internal double Q66

@@ -22,7 +22,8 @@ public abstract record FinPlanform
     /// <summary>Body surface to tip.</summary>
     public Length Reach => Length.FromMeters(Integrals.SpanM);
 
-    /// <summary>Corners of the outline in order: root leading edge, along the leading edge to the tip, back to the root trailing edge.</summary>
+    /// <summary>Corners of the outline in order: root leading edge, along the leading edge to the tip, back to the root trailing
+    /// edge.</summary>
     public abstract IReadOnlyList<PlanformPoint> Corners { get; }
 
     internal abstract IReadOnlyList<FinStrip> Strips { get; }
@@ -44,7 +45,8 @@ public abstract record FinPlanform
 }
 
 /// <summary>A part of a fin between two spanwise stations with straight leading and trailing edges; all lengths [m].</summary>
-internal readonly record struct FinStrip(double InnerM, double OuterM, double LeadInnerM, double LeadOuterM, double ChordInnerM, double ChordOuterM)
+internal readonly record struct FinStrip(double InnerM, double OuterM, double LeadInnerM, double LeadOuterM, double ChordInnerM,
+    double ChordOuterM)
 {
     public double WidthM => OuterM - InnerM;
 

@@ -32,7 +32,8 @@ public sealed record FinSet(int Count, FinPlanform Planform, Length Thickness, L
     /// <param name="sweep">How far the tip leading edge lies aft of the root leading edge; any, negative where it lies forward.</param>
     /// <param name="thickness">Plate thickness; 0.1 to 50 mm.</param>
     /// <param name="leadingEdgeAt">Root leading edge, aft of the nose tip; 0 to the body's length less the root.</param>
-    public static FinSet Trapezoidal(int count, Length root, Length tip, Length span, Length sweep, Length thickness, Length leadingEdgeAt) =>
+    public static FinSet Trapezoidal(int count, Length root, Length tip, Length span, Length sweep, Length thickness,
+        Length leadingEdgeAt) =>
         new(count, new TrapezoidPlanform(root, tip, span, sweep), thickness, leadingEdgeAt);
 
     /// <summary>The same set with its span stretched.</summary>
@@ -46,7 +47,8 @@ public sealed record FinSet(int Count, FinPlanform Planform, Length Thickness, L
         if (Count is < 3 or > 6)
             findings.Add(AerodynamicsFindings.FinCountOutOfRange(Count));
         findings.AddIf(Ranges.Thickness.Find(Thickness, "fin thickness", "Measure the bare plate."));
-        findings.AddIf(new ValidRange<Angle>((-5).Degrees(), 5.Degrees()).Find(Cant, "fin cant", "The roll model is linear in cant; a larger angle stalls the fins."));
+        findings.AddIf(new ValidRange<Angle>((-5).Degrees(), 5.Degrees()).Find(Cant, "fin cant",
+            "The roll model is linear in cant; a larger angle stalls the fins."));
         if (findings.Count == 0 && Thickness > Planform.RootLength / 4)
             findings.Add(AerodynamicsFindings.FinThicknessOutOfRange(Thickness, Planform.RootLength));
         return findings;

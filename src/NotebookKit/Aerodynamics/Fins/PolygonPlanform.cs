@@ -10,7 +10,8 @@ namespace NotebookKit.Aerodynamics.Fins;
 /// polygon gives the trapezoid's numbers). The sweep in the lift slope is the area-weighted mean over strips, an approximation.
 /// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3 (unverified).
 /// </summary>
-/// <param name="Outline">Corners in order from the root leading edge round the tip to the root trailing edge; the first and the last lie on the
+/// <param name="Outline">Corners in order from the root leading edge round the tip to the root trailing edge; the first and the last lie on
+/// the
 /// body (Out = 0).</param>
 public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : FinPlanform
 {
@@ -28,7 +29,8 @@ public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : Fin
                 var crossings = Crossings(stations[i], stations[i + 1]);
                 if (crossings.Count != 2) continue;
                 var (lead, trail) = (crossings[0], crossings[1]);
-                strips.Add(new FinStrip(stations[i], stations[i + 1], lead.Inner, lead.Outer, trail.Inner - lead.Inner, trail.Outer - lead.Outer));
+                strips.Add(new FinStrip(stations[i], stations[i + 1], lead.Inner, lead.Outer, trail.Inner - lead.Inner,
+                    trail.Outer - lead.Outer));
             }
 
             return strips;
@@ -56,10 +58,12 @@ public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : Fin
         var (first, last) = (Outline[0], Outline[^1]);
         if (Math.Abs(first.Out.Meters) > 1e-9 || Math.Abs(last.Out.Meters) > 1e-9)
             findings.Add(AerodynamicsFindings.FinOutlineStartsOrEndsOffBody(first.Out, last.Out));
-        findings.AddIf(Ranges.Chord.Find(last.Aft - first.Aft, "fin root chord", "List the corners from the root leading edge round the tip to the root trailing edge."));
+        findings.AddIf(Ranges.Chord.Find(last.Aft - first.Aft, "fin root chord",
+            "List the corners from the root leading edge round the tip to the root trailing edge."));
         foreach (var point in Outline.Where(p => !(p.Out.Meters >= 0)))
             findings.Add(AerodynamicsFindings.FinCornerLiesInsideBody(point.Out));
-        findings.AddIf(Ranges.Chord.Find(Length.FromMeters(Outline.Max(p => p.Out.Meters)), "fin span", "Measure from the body surface to the tip."));
+        findings.AddIf(Ranges.Chord.Find(Length.FromMeters(Outline.Max(p => p.Out.Meters)), "fin span",
+            "Measure from the body surface to the tip."));
         if (findings.Count > 0) return findings;
 
         var stations = Outline.Select(p => p.Out.Meters).Distinct().Order().ToArray();

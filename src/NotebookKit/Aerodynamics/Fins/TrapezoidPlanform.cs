@@ -29,7 +29,8 @@ public sealed record TrapezoidPlanform(Length Root, Length Tip, Length Span, Len
         var findings = new List<Finding>();
         findings.AddIf(Ranges.Chord.Find(Root, "fin root chord", "Measure along the body."));
         findings.AddIf(new ValidRange<Length>(Length.Zero, Ranges.Chord.Maximum).Find(Tip, "fin tip chord", "Zero makes a pointed tip."));
-        findings.AddIf(Ranges.Chord.Find(Span, "fin span", "Measure from the body surface to the tip; leave the fins out for a body without them."));
+        findings.AddIf(Ranges.Chord.Find(Span, "fin span", "Measure from the body surface to the tip; leave the fins out for a body "
+            + "without them."));
         if (!(Math.Abs(Sweep.Meters) <= 5))
             findings.Add(AerodynamicsFindings.FinSweepOutOfRange(Sweep));
         return findings;

@@ -70,7 +70,8 @@ internal sealed class AerodynamicNumbers
             SetFactor = set.Count / 2.0 * NormalForceModel.Interference(set.Count, radius, fin.SpanM);
             CentreM = set.LeadingEdgeAt.Meters + fin.CentreM;
             ForcingFactor = set.Count * (fin.MeanChordOutM + radius) / body.ReferenceM * set.Cant.Radians;
-            DampingFactor = 2 * set.Count * FinIntegrals.SecondMoment(set.Planform.Strips, radius) / (fin.AreaM2 * body.ReferenceM * body.ReferenceM);
+            DampingFactor = 2 * set.Count * FinIntegrals.SecondMoment(set.Planform.Strips,
+                radius) / (fin.AreaM2 * body.ReferenceM * body.ReferenceM);
         }
 
         public double PanelFactor { get; }

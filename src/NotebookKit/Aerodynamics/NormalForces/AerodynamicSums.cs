@@ -9,7 +9,8 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 /// <param name="SlopeStationSquare">Σ CNα x² [m²/rad].</param>
 /// <param name="RollForcing">Rolling-moment coefficient of the fins' own cants at no roll rate [-].</param>
 /// <param name="RollDamping">Clp by p d / 2V [-].</param>
-internal readonly record struct AerodynamicSums(double Slope, double SlopeStation, double SlopeStationSquare, double RollForcing, double RollDamping)
+internal readonly record struct AerodynamicSums(double Slope, double SlopeStation, double SlopeStationSquare, double RollForcing,
+    double RollDamping)
 {
     /// <summary>Σ CNα (x − x_cg), the pitching moment's arm sum about a centre of gravity [m/rad]; positive is stable.</summary>
     public double Arm(double gravityM) => SlopeStation - (Slope * gravityM);

@@ -48,7 +48,8 @@ public static class BodyNormalForce
         var total = parts.Sum(p => p.Slope);
         var centre = parts.Sum(p => p.Slope * p.AtM) / total;
         steps.Add(new WorkingStep("Centre of pressure", @"x = \frac{\sum C_{N\alpha,i}\,x_i}{\sum C_{N\alpha,i}}",
-            string.Join(" + ", parts.Select(p => $"{Digits.Round(p.Slope, 4)} × {MillimetreText.Of(p.AtM)}")) + $", over {Digits.Round(total, 4)}",
+            string.Join(" + ", parts.Select(p => $"{Digits.Round(p.Slope, 4)} × {MillimetreText.Of(p.AtM)}"))
+                + $", over {Digits.Round(total, 4)}",
             MillimetreText.Of(centre), Literature.BarrowmanThesis));
 
         return new NormalForceResult
@@ -56,7 +57,8 @@ public static class BodyNormalForce
             Title = $"Normal force and centre of pressure, {body.Name}",
             Mach = mach,
             ReferenceDiameter = body.ReferenceDiameter,
-            Components = parts.Select(p => new NormalForceComponent(p.Name, p.Slope, Length.FromMeters(p.AtM), Ratio.FromPercent(100 * p.Slope / total))).ToArray(),
+            Components = parts.Select(p => new NormalForceComponent(p.Name, p.Slope, Length.FromMeters(p.AtM),
+                Ratio.FromPercent(100 * p.Slope / total))).ToArray(),
             Findings = [.. findings, .. NormalForceFindings(body, mach)],
             Working = new Working("Centre of pressure by components", steps),
         };
@@ -79,21 +81,25 @@ public static class BodyNormalForce
         $"2 × (({MillimetreText.Of(part.AftM)})² − ({MillimetreText.Of(part.ForeM)})²) / ({MillimetreText.Of(body.ReferenceM)})²",
         $"{Digits.Round(slope, 4)} /rad", Literature.Munk);
 
-    private static IEnumerable<WorkingStep> FinSteps(FinnedBody body, FinSet fins, FinIntegrals fin, double radiusM, double slope, double atM, double mach)
+    private static IEnumerable<WorkingStep> FinSteps(FinnedBody body, FinSet fins, FinIntegrals fin, double radiusM, double slope,
+        double atM, double mach)
     {
         var panel = NormalForceModel.PanelSlope(fin, body.ReferenceM2, mach);
         var factor = NormalForceModel.Interference(fins.Count, radiusM, fin.SpanM);
         var beta = Math.Sqrt(1 - (mach * mach));
         yield return new WorkingStep($"Slope of one panel, {fins.Name}",
             @"C_{N\alpha,1} = \frac{2\pi\,AR\,A_f/A}{2 + \sqrt{4 + (\beta\,AR/\cos\Gamma)^2}}",
-            $"2π × {Digits.Round(fin.AspectRatio, 4)} × {Digits.Round(fin.AreaM2 / body.ReferenceM2, 4)} / (2 + √(4 + ({Digits.Round(beta, 4)} × {Digits.Round(fin.AspectRatio, 4)} / {Digits.Round(fin.CosMidSweep, 4)})²))",
+            $"2π × {Digits.Round(fin.AspectRatio, 4)} × {Digits.Round(fin.AreaM2 / body.ReferenceM2, 4)} / (2 + √(4 + "
+                + $"({Digits.Round(beta, 4)} × {Digits.Round(fin.AspectRatio, 4)} / {Digits.Round(fin.CosMidSweep, 4)})²))",
             $"{Digits.Round(panel, 4)} /rad", Literature.Diederich);
         yield return new WorkingStep($"Interference, {fins.Name}",
             fins.Count <= 4 ? @"K = 1 + \frac{r}{s + r}" : @"K = 1 + \frac{r}{2\,(s + r)}",
             $"r = {MillimetreText.Of(radiusM)}, s = {MillimetreText.Of(fin.SpanM)}", Digits.Round(factor, 4), Literature.BarrowmanReport);
         yield return new WorkingStep($"Slope of {fins.Name}", @"C_{N\alpha} = \frac{n}{2}\,C_{N\alpha,1}\,K",
-            $"{fins.Count} / 2 × {Digits.Round(panel, 4)} × {Digits.Round(factor, 4)}", $"{Digits.Round(slope, 4)} /rad", Literature.BarrowmanThesis);
+            $"{fins.Count} / 2 × {Digits.Round(panel, 4)} × {Digits.Round(factor, 4)}", $"{Digits.Round(slope, 4)} /rad",
+                Literature.BarrowmanThesis);
         yield return new WorkingStep($"Centre of {fins.Name}", @"x = x_{LE} + x_{mac} + \frac{c_{mac}}{4}",
-            $"{MillimetreText.Of(fins.LeadingEdgeAt.Meters)} + {MillimetreText.Of(fin.MeanChordLeadM)} + {MillimetreText.Of(fin.MeanChordM)} / 4", MillimetreText.Of(atM), Literature.BarrowmanThesis);
+            $"{MillimetreText.Of(fins.LeadingEdgeAt.Meters)} + {MillimetreText.Of(fin.MeanChordLeadM)} + "
+                + $"{MillimetreText.Of(fin.MeanChordM)} / 4", MillimetreText.Of(atM), Literature.BarrowmanThesis);
     }
 }

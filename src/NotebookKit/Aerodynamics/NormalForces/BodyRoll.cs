@@ -25,7 +25,8 @@ public static class BodyRoll
             var fin = fins.Planform.Integrals;
             var radius = body.RadiusUnderM(fins);
             var panel = NormalForceModel.PanelSlope(fin, body.ReferenceM2, mach);
-            var second = FinIntegrals.SecondMoment(fins.Planform.Strips, radius) * fins.Count / (body.ReferenceM2 * body.ReferenceM * body.ReferenceM);
+            var second = FinIntegrals.SecondMoment(fins.Planform.Strips,
+                radius) * fins.Count / (body.ReferenceM2 * body.ReferenceM * body.ReferenceM);
             forcing += fins.Count * panel * (fin.MeanChordOutM + radius) / body.ReferenceM;
             damping -= 2 * panel * body.ReferenceM2 / fin.AreaM2 * second;
             twoDimensional -= 2 * 2 * Math.PI * second;

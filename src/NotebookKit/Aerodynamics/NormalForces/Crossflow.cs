@@ -19,7 +19,8 @@ public static class Crossflow
     /// <exception cref="OutOfRangeException">The fineness is outside 1 to 60.</exception>
     public static double FiniteLengthFactor(double fineness)
     {
-        new ValidRange<double>(1, 60).Check(fineness, "body fineness (length over diameter)", "The measured cylinders span 1 to 40; state the factor yourself beyond.");
+        new ValidRange<double>(1, 60).Check(fineness, "body fineness (length over diameter)",
+            "The measured cylinders span 1 to 40; state the factor yourself beyond.");
         if (fineness >= Fineness[^1]) return Measured[^1] / LongCylinder;
         var i = 0;
         while (fineness > Fineness[i + 1]) i++;

@@ -28,7 +28,8 @@ internal static class NormalForceModel
     public static double SetSlope(int count, in FinIntegrals fin, double bodyRadiusM, double referenceM2, double mach) =>
         count / 2.0 * PanelSlope(fin, referenceM2, mach) * Interference(count, bodyRadiusM, fin.SpanM);
 
-    /// <summary>Slope and centre of a body part between two cross sections (Munk): 2 ΔA / A, and the part's length less its volume over ΔA.</summary>
+    /// <summary>Slope and centre of a body part between two cross sections (Munk): 2 ΔA / A, and the part's length less its volume over
+    /// ΔA.</summary>
     public static (double Slope, double FromForeM) Body(BodyPart part, double referenceM2)
     {
         var rise = part.AftAreaM2 - part.ForeAreaM2;

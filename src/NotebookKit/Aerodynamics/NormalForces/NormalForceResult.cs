@@ -51,7 +51,8 @@ public sealed record NormalForceResult : IResult
             "Fin-body interference by one factor; one set of fins doesn't feel another's wake.",
             "Prandtl-Glauert correction on the fins, none on the body.",
         ],
-        "Mach 0 to 0.9, 3 to 6 fins, angle of attack below about 5°. The literature claims about 10 %; no measured finned body stands behind it here, so keep a calibre of margin for the method.",
+        "Mach 0 to 0.9, 3 to 6 fins, angle of attack below about 5°. The literature claims about 10 %; no measured finned body stands "
+            + "behind it here, so keep a calibre of margin for the method.",
         [Literature.BarrowmanThesis, Literature.BarrowmanReport, Literature.Diederich, Literature.Munk]);
 
     /// <inheritdoc/>
@@ -60,7 +61,8 @@ public sealed record NormalForceResult : IResult
         new("Centre of pressure", CentreOfPressure.Show(LengthUnit.Millimeter, 4), "aft of the nose tip"),
         new("Normal-force slope", $"{Digits.Round(TotalSlope, 4)} /rad", $"on {ReferenceDiameter.Show(LengthUnit.Millimeter)} diameter"),
         new("Mach number", Digits.Round(Mach, 2)),
-        .. Components.Select(c => new ResultLine(c.Name, $"{Digits.Round(c.Slope, 4)} /rad at {c.At.Show(LengthUnit.Millimeter, 4)}", $"{c.Share.Show()} of the slope")),
+        .. Components.Select(c => new ResultLine(c.Name, $"{Digits.Round(c.Slope, 4)} /rad at {c.At.Show(LengthUnit.Millimeter, 4)}",
+            $"{c.Share.Show()} of the slope")),
     ];
 
     /// <summary>Static margin: how far the centre of pressure lies aft of the centre of gravity [calibres]; positive is stable.</summary>
@@ -72,7 +74,8 @@ public sealed record NormalForceResult : IResult
     public double MomentSlope(Length centreOfGravity) => -Components.Sum(c => c.Slope * ((c.At - centreOfGravity) / ReferenceDiameter));
 
     /// <summary>
-    /// Pitch-damping derivative Cmq by the pitch rate as q d / 2V [-]; negative damps. Each part sees the sideways speed of its own station.
+    /// Pitch-damping derivative Cmq by the pitch rate as q d / 2V [-]; negative damps. Each part sees the sideways speed of its own
+    /// station.
     /// </summary>
     /// <param name="centreOfGravity">Centre of gravity, aft of the nose tip; 0 to the vehicle's length.</param>
     public double PitchDamping(Length centreOfGravity) =>

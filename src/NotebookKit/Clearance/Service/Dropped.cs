@@ -18,5 +18,6 @@ public sealed record Dropped(Length Height) : ServiceEvent
     internal static Dropped From(ServiceFields fields) => new(fields.Quantity<Length>("height", "0.8 m"));
 
     private protected override IEnumerable<Finding?> Check() =>
-        [new ValidRange<Length>(0.001.Metres(), 2000.Metres()).Find(Height.ToUnit(UnitsNet.Units.LengthUnit.Meter), "height of the drop", "Write the height that it fell from.")];
+        [new ValidRange<Length>(0.001.Metres(), 2000.Metres()).Find(Height.ToUnit(UnitsNet.Units.LengthUnit.Meter), "height of the drop",
+            "Write the height that it fell from.")];
 }

@@ -27,14 +27,19 @@ public sealed record Filled(GaugePressure Pressure, Temperature? Temperature, Du
     ];
 
     internal static Filled From(ServiceFields fields) =>
-        new(fields.Pressure("pressure"), fields.Optional<Temperature>("temperature"), fields.Quantity<Duration>("hold", "2 min"), fields.OptionalChoice("medium", Media));
+        new(fields.Pressure("pressure"), fields.Optional<Temperature>("temperature"), fields.Quantity<Duration>("hold", "2 min"),
+            fields.OptionalChoice("medium", Media));
 
     private protected override IEnumerable<Finding?> Check()
     {
-        yield return new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Pressure, "fill pressure", "Write what the gauge showed at most.");
+        yield return new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Pressure, "fill pressure",
+            "Write what the gauge showed at most.");
         if (Temperature is { } wall)
-            yield return new ValidRange<Temperature>((-40).Celsius(), 100.Celsius()).Find(wall.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the wall", "Leave it out where it wasn't read.");
-        yield return Holds.Find(Hold.ToUnit(UnitsNet.Units.DurationUnit.Second), "time at pressure", "Count from filled to vented or flown; a second is the least.");
+            yield return new ValidRange<Temperature>((-40).Celsius(),
+                100.Celsius()).Find(wall.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the wall",
+                "Leave it out where it wasn't read.");
+        yield return Holds.Find(Hold.ToUnit(UnitsNet.Units.DurationUnit.Second), "time at pressure",
+            "Count from filled to vented or flown; a second is the least.");
         if (Medium is { } medium && !Enum.IsDefined(medium)) yield return ClearanceFindings.MediumUnknown();
     }
 }

@@ -14,14 +14,18 @@ public sealed record Heated(Temperature Temperature, Duration Duration) : Servic
     /// <inheritdoc/>
     public override string Kind => Name;
 
-    internal override IReadOnlyList<(string Name, string Value)> Data => [("temperature", ServiceText.Of(Temperature)), ("duration", ServiceText.Of(Duration))];
+    internal override IReadOnlyList<(string Name, string Value)> Data
+        => [("temperature", ServiceText.Of(Temperature)), ("duration", ServiceText.Of(Duration))];
 
-    internal static Heated From(ServiceFields fields) => new(fields.Quantity<Temperature>("temperature", "60 °C"), fields.Quantity<Duration>("duration", "2 h"));
+    internal static Heated From(ServiceFields fields) => new(fields.Quantity<Temperature>("temperature", "60 °C"),
+        fields.Quantity<Duration>("duration", "2 h"));
 
     private protected override IEnumerable<Finding?> Check()
     {
         yield return new ValidRange<Temperature>(20.Celsius(), 400.Celsius())
-            .Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the heated wall", "Write the hottest place of the wall.");
-        yield return Filled.Holds.Find(Duration.ToUnit(UnitsNet.Units.DurationUnit.Second), "time it was hot", "Write your best estimate and say so in the notes.");
+            .Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the heated wall",
+                "Write the hottest place of the wall.");
+        yield return Filled.Holds.Find(Duration.ToUnit(UnitsNet.Units.DurationUnit.Second), "time it was hot",
+            "Write your best estimate and say so in the notes.");
     }
 }

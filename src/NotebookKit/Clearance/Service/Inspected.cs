@@ -7,12 +7,14 @@ namespace NotebookKit.Clearance.Service;
 public sealed record Inspected(InspectionResult Result) : ServiceEvent
 {
     internal const string Name = "inspected";
-    private static readonly (string, InspectionResult)[] Results = [("sound", InspectionResult.Sound), ("not-sound", InspectionResult.NotSound)];
+    private static readonly (string, InspectionResult)[] Results = [("sound", InspectionResult.Sound),
+        ("not-sound", InspectionResult.NotSound)];
 
     /// <inheritdoc/>
     public override string Kind => Name;
 
-    internal override IReadOnlyList<(string Name, string Value)> Data => [("result", Result == InspectionResult.Sound ? "sound" : "not-sound")];
+    internal override IReadOnlyList<(string Name, string Value)> Data
+        => [("result", Result == InspectionResult.Sound ? "sound" : "not-sound")];
 
     internal static Inspected From(ServiceFields fields) => new(fields.Choice("result", Results));
 

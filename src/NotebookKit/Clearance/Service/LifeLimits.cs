@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Clearance.Service;
 
-/// <summary>Limits of a vessel's life, each figure with its source. What a set doesn't name it doesn't limit; what must be done after a mishap it always says.</summary>
+/// <summary>Limits of a vessel's life, each figure with its source. What a set doesn't name it doesn't limit; what must be done after a
+/// mishap it always says.</summary>
 /// <param name="Name">What the set is called.</param>
 /// <param name="Covers">What vessels it was written for.</param>
 public sealed record LifeLimits(string Name, string Covers)
@@ -44,12 +45,15 @@ public sealed record LifeLimits(string Name, string Covers)
     public LifeFigure<Recheck> AfterRepair { get; init; } = Practice(Recheck.Proof, "Prove again after a repair");
 
     /// <summary>What it needs after an inspection that found it not sound.</summary>
-    public LifeFigure<Recheck> AfterFailedInspection { get; init; } = Practice(Recheck.InspectionAndProof, "Prove and inspect again after a finding");
+    public LifeFigure<Recheck> AfterFailedInspection { get; init; } = Practice(Recheck.InspectionAndProof,
+        "Prove and inspect again after a finding");
 
     /// <summary>Whether it is inspected on every day it is filled.</summary>
-    public LifeFigure<bool> InspectEveryDayOfUse { get; init; } = new(true, Source.CommonPractice("Inspect on the day, before the first fill"));
+    public LifeFigure<bool> InspectEveryDayOfUse { get; init; } = new(true,
+        Source.CommonPractice("Inspect on the day, before the first fill"));
 
-    /// <summary>The club's own: 12 months and 50 fills between proofs, 3 years, 100 pressurisations, 20 h at pressure, hot above 50 °C. Common practice, no source for any of them.</summary>
+    /// <summary>The club's own: 12 months and 50 fills between proofs, 3 years, 100 pressurisations, 20 h at pressure, hot above 50 °C.
+    /// Common practice, no source for any of them.</summary>
     public static LifeLimits Club { get; } = new("Club limits", "a club's own vessels, behind cover")
     {
         MonthsBetweenProofs = Practice(12, "A proof every year"),
@@ -60,11 +64,15 @@ public sealed record LifeLimits(string Name, string Covers)
         HotAbove = Practice(50.Celsius(), "Hot is above 50 °C, short of where resin cured on the bench goes soft"),
     };
 
-    /// <summary>Cylinders of type 3HT (light steel): interval, life and pressurisations of <see cref="RetestRules.LightSteel"/>. Source: 49 CFR 180.209 and 180.205(i).</summary>
-    public static LifeLimits AircraftCylinder { get; } = Of(RetestRules.LightSteel, "49 CFR 180, type 3HT", "seamless steel cylinders for aircraft");
+    /// <summary>Cylinders of type 3HT (light steel): interval, life and pressurisations of <see cref="RetestRules.LightSteel"/>. Source: 49
+    /// CFR 180.209 and 180.205(i).</summary>
+    public static LifeLimits AircraftCylinder { get; } = Of(RetestRules.LightSteel, "49 CFR 180, type 3HT",
+        "seamless steel cylinders for aircraft");
 
-    /// <summary>Carbon-wrapped aluminium cylinders: interval and life of <see cref="RetestRules.CarbonCylinder"/>. Source: DOT-E 11194, as a bulletin quotes it.</summary>
-    public static LifeLimits CarbonCylinder { get; } = Of(RetestRules.CarbonCylinder, "DOT-E 11194", "carbon on a seamless aluminium liner");
+    /// <summary>Carbon-wrapped aluminium cylinders: interval and life of <see cref="RetestRules.CarbonCylinder"/>. Source: DOT-E 11194, as
+    /// a bulletin quotes it.</summary>
+    public static LifeLimits CarbonCylinder { get; } = Of(RetestRules.CarbonCylinder, "DOT-E 11194",
+        "carbon on a seamless aluminium liner");
 
     /// <summary>Vehicle gas cylinders: longest life of <see cref="RetestRules.VehicleGas"/>. Source: ISO 11439:2000, 4.1.3.</summary>
     public static LifeLimits VehicleGasCylinder { get; } = Of(RetestRules.VehicleGas, "ISO 11439", "gas cylinders on board of vehicles");
@@ -77,10 +85,16 @@ public sealed record LifeLimits(string Name, string Covers)
     [
         .. new[]
         {
-            ServiceText.Find(Name, "name of the limits", ServiceEvent.LongestText), Count(MonthsBetweenProofs, "months between proofs", 120),
-            Count(FillsBetweenProofs, "fills between proofs", 100_000), Count(Pressurisations, "pressurisations in all", 100_000), Count(MonthsOfLife, "months of life", 600),
-            TimeAtPressure is { } time ? new ValidRange<Duration>(0.1.Hours(), 100_000.Hours()).Find(time.Value.ToUnit(UnitsNet.Units.DurationUnit.Hour), $"{Name}: time at pressure", "Leave it out for no limit.") : null,
-            HotAbove is { } hot ? new ValidRange<Temperature>(20.Celsius(), 150.Celsius()).Find(hot.Value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), $"{Name}: hot above", "Stay below the resin's softening.") : null,
+            ServiceText.Find(Name, "name of the limits", ServiceEvent.LongestText),
+                Count(MonthsBetweenProofs, "months between proofs", 120),
+            Count(FillsBetweenProofs, "fills between proofs", 100_000), Count(Pressurisations, "pressurisations in all", 100_000),
+                Count(MonthsOfLife, "months of life", 600),
+            TimeAtPressure is { } time ? new ValidRange<Duration>(0.1.Hours(),
+                100_000.Hours()).Find(time.Value.ToUnit(UnitsNet.Units.DurationUnit.Hour), $"{Name}: time at pressure",
+                "Leave it out for no limit.") : null,
+            HotAbove is { } hot ? new ValidRange<Temperature>(20.Celsius(),
+                150.Celsius()).Find(hot.Value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), $"{Name}: hot above",
+                "Stay below the resin's softening.") : null,
         }.OfType<Finding>(),
         .. new[] { AfterHardLanding, AfterDrop, AfterHeat, AfterRepair, AfterFailedInspection }.Where(r => !Enum.IsDefined(r.Value))
             .Select(_ => ClearanceFindings.NeedAfterMishapUnknown(Name)),

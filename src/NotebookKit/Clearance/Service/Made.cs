@@ -25,13 +25,16 @@ public sealed record Made(DateOnly Day, string Batch, Mass? DryMass = null, Mass
         .. CuredMass is { } cured ? [("cured-mass", ServiceText.Of(cured))] : Array.Empty<(string, string)>(),
     ];
 
-    internal static Made From(ServiceFields fields) => new(fields.Day("day"), fields.Text("batch"), fields.Optional<Mass>("dry-mass"), fields.Optional<Mass>("cured-mass"));
+    internal static Made From(ServiceFields fields) => new(fields.Day("day"), fields.Text("batch"), fields.Optional<Mass>("dry-mass"),
+        fields.Optional<Mass>("cured-mass"));
 
     private protected override IEnumerable<Finding?> Check()
     {
         yield return ServiceText.Find(Batch, "batch", LongestText);
-        if (DryMass is { } dry) yield return Masses.Find(dry.ToUnit(UnitsNet.Units.MassUnit.Gram), "dry mass", "Weigh it before resin, or leave it out.");
-        if (CuredMass is { } cured) yield return Masses.Find(cured.ToUnit(UnitsNet.Units.MassUnit.Gram), "cured mass", "Weigh it when cured, or leave it out.");
+        if (DryMass is { } dry) yield return Masses.Find(dry.ToUnit(UnitsNet.Units.MassUnit.Gram), "dry mass",
+            "Weigh it before resin, or leave it out.");
+        if (CuredMass is { } cured) yield return Masses.Find(cured.ToUnit(UnitsNet.Units.MassUnit.Gram), "cured mass",
+            "Weigh it when cured, or leave it out.");
         if (At is { } at && Day > DateOnly.FromDateTime(at.UtcDateTime))
             yield return ClearanceFindings.DayOfMakingAfterEntry(ServiceText.Of(Day));
         if (DryMass > CuredMass)

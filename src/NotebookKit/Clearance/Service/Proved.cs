@@ -20,14 +20,17 @@ public sealed record Proved(DateOnly Day, GaugePressure Held, double Factor, str
     public GaugePressure Allows => Held / Factor;
 
     internal override IReadOnlyList<(string Name, string Value)> Data =>
-        [("day", ServiceText.Of(Day)), ("held", ServiceText.Of(Held)), ("factor", ServiceText.Number(Factor)), ("rules", Rules), ("record", Record)];
+        [("day", ServiceText.Of(Day)), ("held", ServiceText.Of(Held)), ("factor", ServiceText.Number(Factor)), ("rules", Rules),
+            ("record", Record)];
 
     internal static Proved From(ServiceFields fields) =>
-        new(fields.Day("day"), fields.Pressure("held"), fields.Quantity<double>("factor", "1.5"), fields.Text("rules"), fields.Text("record"));
+        new(fields.Day("day"), fields.Pressure("held"), fields.Quantity<double>("factor", "1.5"), fields.Text("rules"),
+            fields.Text("record"));
 
     private protected override IEnumerable<Finding?> Check()
     {
-        yield return new ValidRange<GaugePressure>(0.5.BarGauge(), 450.BarGauge()).Find(Held, "pressure held", "Take the lowest reading of the proof hold.");
+        yield return new ValidRange<GaugePressure>(0.5.BarGauge(), 450.BarGauge()).Find(Held, "pressure held",
+            "Take the lowest reading of the proof hold.");
         yield return new ValidRange<double>(1, 3).Find(Factor, "proof factor", "1.25 to 1.67 is usual.");
         yield return ServiceText.Find(Rules, "rules", LongestText);
         yield return ServiceText.Find(Record, "record", LongestText);

@@ -12,8 +12,10 @@ public abstract record ServiceEvent
     // In the order of a vessel's life; each kind reads what it wrote.
     private static readonly (string Kind, Func<ServiceFields, ServiceEvent> Read)[] Readers =
     [
-        (Made.Name, Made.From), (Weighed.Name, Weighed.From), (Proved.Name, Proved.From), (Inspected.Name, Inspected.From), (Filled.Name, Filled.From),
-        (Flown.Name, Flown.From), (LandedHard.Name, LandedHard.From), (Dropped.Name, Dropped.From), (Heated.Name, Heated.From), (Repaired.Name, Repaired.From),
+        (Made.Name, Made.From), (Weighed.Name, Weighed.From), (Proved.Name, Proved.From), (Inspected.Name, Inspected.From),
+            (Filled.Name, Filled.From),
+        (Flown.Name, Flown.From), (LandedHard.Name, LandedHard.From), (Dropped.Name, Dropped.From), (Heated.Name, Heated.From),
+            (Repaired.Name, Repaired.From),
         (Retired.Name, Retired.From),
     ];
 
@@ -41,12 +43,14 @@ public abstract record ServiceEvent
 
     /// <summary>All that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() =>
-        [.. Check().Append(ServiceText.Find(By, "who", LongestText, needed: false)).Append(ServiceText.Find(Notes, "notes", LongestNotes, needed: false)).OfType<Finding>()];
+        [.. Check().Append(ServiceText.Find(By, "who", LongestText, needed: false)).Append(ServiceText.Find(Notes, "notes", LongestNotes,
+            needed: false)).OfType<Finding>()];
 
     /// <summary>Reads an event from its values as text, each with its unit: "36 bar gauge", "18 °C", "2 min".</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     /// <param name="values">Values by name, as the file names them.</param>
-    /// <exception cref="InvalidDesignException">The kind isn't known, or a value is missing, not known or can't be read; all reasons are in it.</exception>
+    /// <exception cref="InvalidDesignException">The kind isn't known, or a value is missing, not known or can't be read; all reasons are in
+    /// it.</exception>
     public static ServiceEvent Read(string kind, IReadOnlyDictionary<string, string> values)
     {
         ArgumentNullException.ThrowIfNull(values);
@@ -75,7 +79,8 @@ public abstract record ServiceEvent
 
     /// <summary>For example "filled: pressure 36 bar gauge, temperature 18 °C, hold 120 s".</summary>
     public sealed override string ToString() =>
-        Data.Count == 0 ? Kind : string.Create(CultureInfo.InvariantCulture, $"{Kind}: {string.Join(", ", Data.Select(d => $"{d.Name} {d.Value}"))}");
+        Data.Count == 0 ? Kind : string.Create(CultureInfo.InvariantCulture,
+            $"{Kind}: {string.Join(", ", Data.Select(d => $"{d.Name} {d.Value}"))}");
 
     private protected abstract IEnumerable<Finding?> Check();
 }

@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace NotebookKit.Clearance.Service;
 
-/// <summary>Takes the values of one event from their texts, and keeps a sentence for each that is missing, unknown or can't be read.</summary>
+/// <summary>Takes the values of one event from their texts, and keeps a sentence for each that is missing, unknown or can't be
+/// read.</summary>
 internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, string> values)
 {
     private readonly HashSet<string> _known = new(StringComparer.Ordinal);
@@ -26,11 +27,14 @@ internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, str
     {
         if (Take(name, "\"36 bar gauge\"") is not { } text) return default;
         if (UnitText.Without(text, UnitText.Gauge) is not { } bare)
-            return Say<GaugePressure>($"{name} \"{text}\" doesn't say that a gauge read it; write it with its unit and the word gauge, for example \"36 bar gauge\".");
-        return QuantityText.TryRead<Pressure>(bare, out var pressure, out var wrong) ? pressure.Gauge() : Say<GaugePressure>($"{name}: {wrong}.");
+            return Say<GaugePressure>($"{name} \"{text}\" doesn't say that a gauge read it; write it with its unit and the word gauge, "
+                + "for example \"36 bar gauge\".");
+        return QuantityText.TryRead<Pressure>(bare, out var pressure, out var wrong) ? pressure.Gauge()
+            : Say<GaugePressure>($"{name}: {wrong}.");
     }
 
-    public T Quantity<T>(string name, string example) where T : struct => Take(name, $"\"{example}\"") is { } text ? Read<T>(name, text) : default;
+    public T Quantity<T>(string name, string example) where T : struct => Take(name, $"\"{example}\"") is { } text ? Read<T>(name, text)
+        : default;
 
     public T? Optional<T>(string name) where T : struct => Take(name, null) is { } text ? Read<T>(name, text) : null;
 
@@ -55,7 +59,8 @@ internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, str
         return Say<T>($"{name} can't be \"{text}\"; write {string.Join(" or ", choices.Select(c => c.Word))}.");
     }
 
-    private T Read<T>(string name, string text) where T : struct => QuantityText.TryRead<T>(text, out var value, out var wrong) ? value : Say<T>($"{name}: {wrong}.");
+    private T Read<T>(string name, string text) where T : struct => QuantityText.TryRead<T>(text, out var value, out var wrong) ? value
+        : Say<T>($"{name}: {wrong}.");
 
     // Without an example the value may be left out.
     private string? Take(string name, string? example)

@@ -4,7 +4,8 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Clearance.Service;
 
 /// <summary>
-/// A vessel's service record on disk: a plain file, one JSON line an event, appended and never rewritten. Several programs may append at once; a line that was reported
+/// A vessel's service record on disk: a plain file, one JSON line an event, appended and never rewritten. Several programs may append at
+/// once; a line that was reported
 /// as written is on the disk. Folders on a network may not hold the lock that this rests on: keep the file on a disk of the machine.
 /// </summary>
 /// <remarks>Source: FIPS 180-4, Secure Hash Standard, 2015, for the fingerprints.</remarks>
@@ -46,7 +47,8 @@ public sealed class ServiceFile
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         InvalidDesignException.ThrowIfAny(
-            "Service record", [.. new[] { ServiceText.Find(vessel, "vessel", LongestName), ServiceText.Find(serial, "serial", LongestName) }.OfType<Finding>()]);
+            "Service record", [.. new[] { ServiceText.Find(vessel, "vessel", LongestName),
+                ServiceText.Find(serial, "serial", LongestName) }.OfType<Finding>()]);
         // Whole or not at all: written beside it, then put in its place.
         var part = $"{path}.{Guid.NewGuid():N}.part";
         try
@@ -63,7 +65,8 @@ public sealed class ServiceFile
         {
             if (File.Exists(part)) File.Delete(part);
             throw new ServiceFileException(
-                File.Exists(path) ? $"{path} is there already; a record is never begun anew over another. Choose another name." : $"{path} can't be written: {error.Message}", error);
+                File.Exists(path) ? $"{path} is there already; a record is never begun anew over another. Choose another name."
+                    : $"{path} can't be written: {error.Message}", error);
         }
 
         return new(path, vessel, serial, clock);
@@ -72,7 +75,8 @@ public sealed class ServiceFile
     /// <summary>Opens a record for appending. Use <see cref="Read"/> to look at one.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="clock">Clock that gives events their time; the system's unless given.</param>
-    /// <exception cref="ServiceFileException">There is no such file, or its first line isn't that of a service record of this version.</exception>
+    /// <exception cref="ServiceFileException">There is no such file, or its first line isn't that of a service record of this
+    /// version.</exception>
     public static ServiceFile Open(string path, TimeProvider? clock = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
@@ -83,7 +87,8 @@ public sealed class ServiceFile
 
     /// <summary>Reads a record. What is wrong with it is in its findings. Source: as the type.</summary>
     /// <param name="path">Path of the file.</param>
-    /// <param name="knownHead">A <see cref="ServiceRecord.HeadFingerprint"/> that was kept elsewhere; the record must still hold that line. None: lines taken away at the end can't be seen.</param>
+    /// <param name="knownHead">A <see cref="ServiceRecord.HeadFingerprint"/> that was kept elsewhere; the record must still hold that line.
+    /// None: lines taken away at the end can't be seen.</param>
     /// <exception cref="ServiceFileException">There is no such file, or it can't be opened.</exception>
     public static ServiceRecord Read(string path, string? knownHead = null)
     {
@@ -95,7 +100,8 @@ public sealed class ServiceFile
     /// <summary>Appends an event. When this returns, the line is on the disk.</summary>
     /// <param name="happened">The event; without a time it gets the clock's.</param>
     /// <exception cref="InvalidDesignException">The event makes no sense; all reasons are in it.</exception>
-    /// <exception cref="ServiceFileException">The record's end can't be trusted, the day lies before the last event's or in the future, or the file can't be written.</exception>
+    /// <exception cref="ServiceFileException">The record's end can't be trusted, the day lies before the last event's or in the future, or
+    /// the file can't be written.</exception>
     public ServiceReceipt Append(ServiceEvent happened)
     {
         ArgumentNullException.ThrowIfNull(happened);
@@ -110,11 +116,14 @@ public sealed class ServiceFile
         var (lines, rest) = ServiceRecordReader.Split(bytes);
         var restIsWhole = ServiceLine.IsWhole(rest.Span);
         if (restIsWhole) lines = [.. lines, rest];
-        if (Header(Location, lines) != (Vessel, Serial)) throw new ServiceFileException($"{Location} is no longer the record of {Vessel} {Serial}: the file was replaced. Look for the right one.");
+        if (Header(Location, lines) != (Vessel, Serial)) throw new ServiceFileException($"{Location} is no longer the record of {Vessel} "
+            + $"{Serial}: the file was replaced. Look for the right one.");
         var (sequence, last) = End(lines);
         if (at.Date < last.Date)
-            throw new ServiceFileException($"The event's day, {Day(at)}, lies before that of the last event, {Day(last)}; events are written in their order. Set the clock right, or write it with today's day and the true day in its notes.");
-        if (at > now.AddDays(1)) throw new ServiceFileException($"The event's day, {Day(at)}, lies in the future; today is {Day(now)}. Set the clock or the day right: later events could not be written after it.");
+            throw new ServiceFileException($"The event's day, {Day(at)}, lies before that of the last event, {Day(last)}; events are "
+                + "written in their order. Set the clock right, or write it with today's day and the true day in its notes.");
+        if (at > now.AddDays(1)) throw new ServiceFileException($"The event's day, {Day(at)}, lies in the future; today is {Day(now)}. "
+            + "Set the clock or the day right: later events could not be written after it.");
 
         var cut = restIsWhole ? 0 : rest.Length;
         var line = ServiceLine.Event(Vessel, Serial, sequence + 1, at, happened, cut, ServiceLine.Fingerprint(lines[^1].Span));
@@ -144,7 +153,8 @@ public sealed class ServiceFile
                 // What stays is a line that was cut off; the next to read it says so.
             }
 
-            throw new ServiceFileException($"The event wasn't written to {Location}: {error.Message} Make room, or mend the disk, and write it again.", error);
+            throw new ServiceFileException($"The event wasn't written to {Location}: {error.Message} Make room, or mend the disk, and "
+                + "write it again.", error);
         }
     }
 
@@ -157,7 +167,8 @@ public sealed class ServiceFile
             if (line.Wrong.Count == 0) return end;
         }
 
-        throw new ServiceFileException($"Line {lines.Count} of {Location}, the last, was changed or spoiled; nothing is written after it. Keep the file, ground {Vessel} {Serial}, and begin a new record with a proof.");
+        throw new ServiceFileException($"Line {lines.Count} of {Location}, the last, was changed or spoiled; nothing is written after "
+            + $"it. Keep the file, ground {Vessel} {Serial}, and begin a new record with a proof.");
     }
 
     private static (string Vessel, string Serial) Header(string path, IReadOnlyList<ReadOnlyMemory<byte>> lines)
@@ -165,19 +176,22 @@ public sealed class ServiceFile
         if (lines.Count > 0 && ServiceLineReader.Open(lines[0]) is { IsHeader: true } line && line.Format == ServiceLine.Format)
         {
             if (line.Version > ServiceLine.Version)
-                throw new ServiceFileException($"{path} is of version {line.Version}; this program writes version {ServiceLine.Version}. Use the newer program.");
+                throw new ServiceFileException($"{path} is of version {line.Version}; this program writes version {ServiceLine.Version}. "
+                    + "Use the newer program.");
             var names = (line.Vessel, line.Serial);
             if (line.Wrong.Count == 0 && ServiceLine.IsWhole(lines[0].Span)) return names;
         }
 
-        throw new ServiceFileException($"{path} doesn't begin as a service record does, or its first line was changed; nothing is written to it. Begin a record with another name.");
+        throw new ServiceFileException($"{path} doesn't begin as a service record does, or its first line was changed; nothing is "
+            + "written to it. Begin a record with another name.");
     }
 
     private static string Day(DateTimeOffset at) => at.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static ReadOnlyMemory<byte> All(FileStream stream, string path)
     {
-        if (stream.Length > LargestFile) throw new ServiceFileException($"{path} has {stream.Length >> 20} MiB; a service record has at most {LargestFile >> 20}. Look whether it is the right file.");
+        if (stream.Length > LargestFile) throw new ServiceFileException($"{path} has {stream.Length >> 20} MiB; a service record has at "
+            + $"most {LargestFile >> 20}. Look whether it is the right file.");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;
@@ -198,11 +212,13 @@ public sealed class ServiceFile
             }
             catch (UnauthorizedAccessException error)
             {
-                throw new ServiceFileException($"{path} can't be opened: {error.Message} Look whether it is a file that you may write.", error);
+                throw new ServiceFileException($"{path} can't be opened: {error.Message} Look whether it is a file that "
+                    + "you may write.", error);
             }
             catch (IOException error) when (InUse.Contains(error.HResult))
             {
-                if (tries == LockTries) throw new ServiceFileException($"{path} stays in use by another program; close that, and try again.", error);
+                if (tries == LockTries) throw new ServiceFileException($"{path} stays in use by another program; close that, "
+                    + "and try again.", error);
                 Thread.Sleep(1);
             }
             catch (IOException error)

@@ -32,7 +32,8 @@ internal sealed class ServiceJudgement
         return judgement.Status();
     }
 
-    private static DateOnly HappenedOn(ServiceEntry entry) => entry.Event switch { Proved proof => proof.Day, Made made => made.Day, _ => entry.Day };
+    private static DateOnly HappenedOn(ServiceEntry entry) => entry.Event switch { Proved proof => proof.Day, Made made => made.Day,
+        _ => entry.Day };
 
     private void Take(ServiceEntry entry)
     {
@@ -64,7 +65,8 @@ internal sealed class ServiceJudgement
                 Ground("Drop", $"{what}: the vessel fell from {drop.Height.Show()}", _limits.AfterDrop);
                 break;
             case Heated heat when _limits.HotAbove is not { } hot || heat.Temperature > hot.Value:
-                Ground("Heat", $"{what}: the wall was at {heat.Temperature.Show()} for {ServiceStatus.Hours(heat.Duration)}{Above()}", _limits.AfterHeat);
+                Ground("Heat", $"{what}: the wall was at {heat.Temperature.Show()} for {ServiceStatus.Hours(heat.Duration)}{Above()}",
+                    _limits.AfterHeat);
                 break;
             case Repaired repair:
                 Ground("Repair", $"{what}: the vessel was repaired ({repair.What})", _limits.AfterRepair);
@@ -84,7 +86,8 @@ internal sealed class ServiceJudgement
         _pressed++;
         if (_made is null && _record.Events.Any(e => e is Made))
         {
-            Ground("Proof before the vessel was made", $"{what}: a proof is dated before the vessel was made", new(Recheck.Proof, Source.CommonPractice("A proof is of a vessel that is there")));
+            Ground("Proof before the vessel was made", $"{what}: a proof is dated before the vessel was made",
+                new(Recheck.Proof, Source.CommonPractice("A proof is of a vessel that is there")));
             return;
         }
 
@@ -102,7 +105,8 @@ internal sealed class ServiceJudgement
         if (_open.Count > 0) _findings.Add(ClearanceFindings.VesselWasFilledWhileGrounded(what));
         if (_proof is null) Ground("Filled without a proof", $"{what}: the vessel was filled to {fill.Pressure} without a proof", again);
         else if (fill.Pressure.Pascals > _proof.Allows.Pascals * (1 + Rounding))
-            Ground("Filled above its proof", $"{what}: the vessel was filled to {fill.Pressure}, above the {_proof.Allows} that the proof of {ServiceText.Of(_proof.Day)} allows", again);
+            Ground("Filled above its proof", $"{what}: the vessel was filled to {fill.Pressure}, above the {_proof.Allows} that the "
+                + $"proof of {ServiceText.Of(_proof.Day)} allows", again);
         if (fill.Temperature is { } wall && _limits.HotAbove is { } hot && wall > hot.Value)
             Ground("Heat", $"{what}: the vessel was filled with its wall at {wall.Show()}{Above()}", _limits.AfterHeat);
     }
@@ -120,26 +124,40 @@ internal sealed class ServiceJudgement
             InspectionDue = _limits.InspectEveryDayOfUse.Value && !_inspectedToday,
         };
         var reasons = Reasons(status).ToList();
-        return status with { Reasons = reasons, Findings = [.. reasons.Select(r => Finding.Error(r.Sentence)), .. _record.Findings, .. _findings, .. Coming(status)] };
+        return status with { Reasons = reasons, Findings = [.. reasons.Select(r => Finding.Error(r.Sentence)), .. _record.Findings,
+            .. _findings, .. Coming(status)] };
     }
 
     private IEnumerable<ServiceReason> Reasons(ServiceStatus status)
     {
         foreach (var entry in _record.Entries)
-            if (entry.Event is Retired retired) yield return new("Retired", $"The vessel was retired on {ServiceText.Of(entry.Day)}: {retired.Reason.TrimEnd('.')}. Cut it up, so that nobody fills it.");
-        if (!_record.IsIntact) yield return new("Record not intact", "The record isn't intact, see its findings, so nobody knows what the vessel went through; go back to a sound copy of the file, or retire the vessel.");
+            if (entry.Event is Retired retired) yield return new("Retired",
+                $"The vessel was retired on {ServiceText.Of(entry.Day)}: {retired.Reason.TrimEnd('.')}. Cut it up, so that "
+                + "nobody fills it.");
+        if (!_record.IsIntact) yield return new("Record not intact",
+            "The record isn't intact, see its findings, so nobody knows what the vessel went through; go back to a sound copy of the "
+            + "file, or retire the vessel.");
         if (_record.Entries.Count > 0 && _record.Entries.Max(e => e.Day) is var last && _on < last)
-            yield return new("Day", $"The day asked for, {ServiceText.Of(_on)}, lies before the last event, {ServiceText.Of(last)}; set the clock right, or ask for a later day.");
-        if (_made is null) yield return new("Not made", "The record doesn't say when the vessel was made, so its age isn't known; write down when and of what it was made.");
-        if (status.LifeEnds is { } end && _on > end) yield return new("Over age", $"The vessel's life ended on {ServiceText.Of(end)}, {_limits.MonthsOfLife!.Value} months after it was made; retire it.");
-        if (_proof is null) yield return new("Not proved", "The record has no proof of this vessel; prove it with water before it is filled.");
-        if (status.ProofDue is { } due && _on > due) yield return new("Proof overdue", $"The last proof was on {ServiceText.Of(_proof!.Day)} and the next was due on {ServiceText.Of(due)}; prove it again before it is filled.");
+            yield return new("Day", $"The day asked for, {ServiceText.Of(_on)}, lies before the last event, {ServiceText.Of(last)}; set "
+                + "the clock right, or ask for a later day.");
+        if (_made is null) yield return new("Not made", "The record doesn't say when the vessel was made, so its age isn't known; write "
+            + "down when and of what it was made.");
+        if (status.LifeEnds is { } end && _on > end) yield return new("Over age",
+            $"The vessel's life ended on {ServiceText.Of(end)}, {_limits.MonthsOfLife!.Value} months after it was made; retire it.");
+        if (_proof is null) yield return new("Not proved", "The record has no proof of this vessel; prove it with water before "
+            + "it is filled.");
+        if (status.ProofDue is { } due && _on > due) yield return new("Proof overdue",
+            $"The last proof was on {ServiceText.Of(_proof!.Day)} and the next was due on {ServiceText.Of(due)}; prove it again before "
+            + "it is filled.");
         if (_limits.FillsBetweenProofs is { } between && _fillsSince >= between.Value)
-            yield return new("Fills between proofs", $"The vessel was filled {_fillsSince} times since its last proof, and {between.Value} are the most; prove it again before it is filled.");
+            yield return new("Fills between proofs", $"The vessel was filled {_fillsSince} times since its last proof, and "
+                + $"{between.Value} are the most; prove it again before it is filled.");
         if (_limits.Pressurisations is { } most && _pressed >= most.Value)
-            yield return new("Pressurisations in all", $"The vessel was pressed {_pressed} times, proofs among them, and {most.Value} are the most; retire it.");
+            yield return new("Pressurisations in all", $"The vessel was pressed {_pressed} times, proofs among them, and {most.Value} "
+                + "are the most; retire it.");
         if (_limits.TimeAtPressure is { } time && _time >= time.Value)
-            yield return new("Time at pressure", $"The vessel was at pressure for {ServiceStatus.Hours(_time)}, and {ServiceStatus.Hours(time.Value)} are the most; retire it.");
+            yield return new("Time at pressure", $"The vessel was at pressure for {ServiceStatus.Hours(_time)}, and "
+                + $"{ServiceStatus.Hours(time.Value)} are the most; retire it.");
         foreach (var (rule, what, needs, proved, inspected) in _open)
             yield return new(rule, $"{char.ToUpperInvariant(what[0])}{what[1..]}; {Remedy(needs, proved, inspected)} before it is filled.");
     }
@@ -155,7 +173,8 @@ internal sealed class ServiceJudgement
 
     private void Ground(string rule, string what, LifeFigure<Recheck> needs) => _open.Add((rule, what, needs.Value, false, false));
 
-    private void Clear(Func<(string Rule, string What, Recheck Needs, bool Proved, bool Inspected), (string Rule, string What, Recheck Needs, bool Proved, bool Inspected)> mark)
+    private void Clear(Func<(string Rule, string What, Recheck Needs, bool Proved, bool Inspected),
+        (string Rule, string What, Recheck Needs, bool Proved, bool Inspected)> mark)
     {
         for (var i = 0; i < _open.Count; i++) _open[i] = mark(_open[i]);
         _open.RemoveAll(o => o.Needs switch

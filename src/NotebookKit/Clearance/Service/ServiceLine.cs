@@ -7,7 +7,8 @@ using System.Text.Json;
 namespace NotebookKit.Clearance.Service;
 
 /// <summary>
-/// Spelling of the lines of a service record. Each is one JSON object whose last member, "check", is the SHA-256 of all bytes before that member; each but the first
+/// Spelling of the lines of a service record. Each is one JSON object whose last member, "check", is the SHA-256 of all bytes before that
+/// member; each but the first
 /// bears the SHA-256 of the whole line before it as "previous". Line feeds are not part of a line.
 /// </summary>
 internal static class ServiceLine
@@ -31,7 +32,8 @@ internal static class ServiceLine
     });
 
     /// <summary>The line of an event.</summary>
-    public static byte[] Event(string vessel, string serial, int sequence, DateTimeOffset at, ServiceEvent happened, int removedBytes, string previous) => Sealed(json =>
+    public static byte[] Event(string vessel, string serial, int sequence, DateTimeOffset at, ServiceEvent happened, int removedBytes,
+        string previous) => Sealed(json =>
     {
         json.WriteNumber("sequence", sequence);
         json.WriteString("at", at.UtcDateTime.ToString(TimeForm, CultureInfo.InvariantCulture));

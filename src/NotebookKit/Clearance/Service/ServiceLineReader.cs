@@ -39,7 +39,8 @@ internal sealed class ServiceLineReader
         get
         {
             var text = Text("at");
-            if (DateTimeOffset.TryParseExact(text, ServiceLine.TimeForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var at)) return at;
+            if (DateTimeOffset.TryParseExact(text, ServiceLine.TimeForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal,
+                out var at)) return at;
             return Say<DateTimeOffset>($"has the time \"{text}\", which isn't a day and time in UTC");
         }
     }
@@ -131,7 +132,8 @@ internal sealed class ServiceLineReader
     }
 
     private int Number(string name) =>
-        _members.TryGetValue(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) ? number : Say<int>($"has no whole number \"{name}\"");
+        _members.TryGetValue(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) ? number
+            : Say<int>($"has no whole number \"{name}\"");
 
     private T Say<T>(string words) where T : struct
     {

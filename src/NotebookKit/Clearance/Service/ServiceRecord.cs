@@ -6,7 +6,8 @@ namespace NotebookKit.Clearance.Service;
 /// <remarks>Source: none; the record states.</remarks>
 public sealed record ServiceRecord : IResult
 {
-    internal ServiceRecord(string vessel, string serial, IReadOnlyList<ServiceEntry> entries, IReadOnlyList<Finding> findings, string headFingerprint)
+    internal ServiceRecord(string vessel, string serial, IReadOnlyList<ServiceEntry> entries, IReadOnlyList<Finding> findings,
+        string headFingerprint)
     {
         Vessel = vessel;
         Serial = serial;
@@ -28,13 +29,15 @@ public sealed record ServiceRecord : IResult
     public IReadOnlyList<ServiceEvent> Events => [.. Entries.Select(e => e.Event)];
 
     /// <summary>
-    /// SHA-256 of the last line, in hexadecimal. Kept outside the file, on a flight card for instance, it shows later that no line at the end was taken away: the file
+    /// SHA-256 of the last line, in hexadecimal. Kept outside the file, on a flight card for instance, it shows later that no line at the
+    /// end was taken away: the file
     /// alone can't show that.
     /// </summary>
     public string HeadFingerprint { get; }
 
     /// <summary>
-    /// Whether every line is there, as it was written, in its order, and was understood. False: the record isn't to be trusted, and the vessel is grounded.
+    /// Whether every line is there, as it was written, in its order, and was understood. False: the record isn't to be trusted, and the
+    /// vessel is grounded.
     /// A last line that was cut off is dropped, said in the findings, and doesn't count: its event was never complete.
     /// </summary>
     public bool IsIntact => Findings.All(f => f.Severity != FindingSeverity.Error);
@@ -47,7 +50,8 @@ public sealed record ServiceRecord : IResult
         "Service record",
         [
             "An event that nobody wrote down isn't in it.",
-            "The chain of fingerprints shows carelessness, a bad disk and single changes; it doesn't stop somebody who writes the whole file anew.",
+            "The chain of fingerprints shows carelessness, a bad disk and single changes; it doesn't stop somebody who writes the "
+                + "whole file anew.",
         ],
         "One vessel.",
         []);
@@ -58,7 +62,8 @@ public sealed record ServiceRecord : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Events", Entries.Count.ToString(System.Globalization.CultureInfo.InvariantCulture), IsIntact ? "every line is in its place" : "not to be trusted, see the findings"),
+        new("Events", Entries.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            IsIntact ? "every line is in its place" : "not to be trusted, see the findings"),
         .. Entries.Select(e => new ResultLine($"{e.Sequence}, {ServiceText.Of(e.Day)}", e.Event.ToString(), Remark(e.Event))),
         new("Head fingerprint", HeadFingerprint, "of the last line; keep it with the flight card"),
     ];
@@ -83,5 +88,6 @@ public sealed record ServiceRecord : IResult
         return ServiceJudgement.Of(this, on, limits);
     }
 
-    private static string Remark(ServiceEvent happened) => string.Join("; ", new[] { happened.By, happened.Notes }.Where(t => t.Length > 0));
+    private static string Remark(ServiceEvent happened) => string.Join("; ",
+        new[] { happened.By, happened.Notes }.Where(t => t.Length > 0));
 }

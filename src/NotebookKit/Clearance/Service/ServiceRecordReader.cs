@@ -22,10 +22,13 @@ internal sealed class ServiceRecordReader
         var lines = reader.Lines(bytes);
         var fingerprints = lines.Select(l => ServiceLine.Fingerprint(l.Span)).ToList();
         if (reader.ReadHeader(lines))
-            for (var i = 1; i < lines.Count; i++) reader.ReadEvent(i + 1, lines[i], fingerprints[i], fingerprints[i - 1], ServiceLine.IsWhole(lines[i - 1].Span));
+            for (var i = 1; i < lines.Count; i++) reader.ReadEvent(i + 1, lines[i], fingerprints[i], fingerprints[i - 1],
+                ServiceLine.IsWhole(lines[i - 1].Span));
         if (knownHead is not null && !fingerprints.Contains(knownHead, StringComparer.OrdinalIgnoreCase))
-            reader.Wrong($"The line whose fingerprint was kept elsewhere ({knownHead}) isn't in this record: lines at its end were taken away, or the record was replaced. Look for the right file.");
-        return new ServiceRecord(reader._vessel, reader._serial, [.. reader._entries], [.. reader._findings], fingerprints.Count > 0 ? fingerprints[^1] : "");
+            reader.Wrong($"The line whose fingerprint was kept elsewhere ({knownHead}) isn't in this record: lines at its end were taken "
+                + "away, or the record was replaced. Look for the right file.");
+        return new ServiceRecord(reader._vessel, reader._serial, [.. reader._entries], [.. reader._findings],
+            fingerprints.Count > 0 ? fingerprints[^1] : "");
     }
 
     /// <summary>The complete lines, without line feeds, and what stands after the last line feed.</summary>
@@ -57,12 +60,16 @@ internal sealed class ServiceRecordReader
 
     private bool ReadHeader(IReadOnlyList<ReadOnlyMemory<byte>> lines)
     {
-        if (lines.Count == 0) return Wrong("The file has no whole first line: it isn't a service record, or was cut off when it was made. Make the record again under another name.");
-        if (ServiceLineReader.Open(lines[0]) is not { } line) return Wrong("Line 1 isn't one JSON object: this isn't a service record, or its first line was spoiled.");
-        if (!line.IsHeader || line.Format != ServiceLine.Format) return Wrong($"Line 1 isn't the first line of a service record: the line that says \"{ServiceLine.Format}\" is missing.");
+        if (lines.Count == 0) return Wrong("The file has no whole first line: it isn't a service record, or was cut off when it was "
+            + "made. Make the record again under another name.");
+        if (ServiceLineReader.Open(lines[0]) is not { } line) return Wrong("Line 1 isn't one JSON object: this isn't a service record, "
+            + "or its first line was spoiled.");
+        if (!line.IsHeader || line.Format != ServiceLine.Format) return Wrong("Line 1 isn't the first line of a service record: the "
+            + $"line that says \"{ServiceLine.Format}\" is missing.");
         var version = line.Version;
         if (version > ServiceLine.Version)
-            return Wrong($"Line 1 says version {version}; this program reads version {ServiceLine.Version}, and nothing of the record was read. Use the newer program.");
+            return Wrong($"Line 1 says version {version}; this program reads version {ServiceLine.Version}, and nothing of the record "
+                + "was read. Use the newer program.");
         (_vessel, _serial) = (line.Vessel, line.Serial);
         if (version < 1) Wrong($"Line 1 says version {version}, which there is none of.");
         foreach (var words in line.Wrong) Wrong($"Line 1 {words}.");
@@ -79,11 +86,13 @@ internal sealed class ServiceRecordReader
             return;
         }
 
-        if (!ServiceLine.IsWhole(bytes.Span)) Wrong($"Line {number} was changed after it was written (its check sum doesn't fit): {Distrust}.");
+        if (!ServiceLine.IsWhole(bytes.Span)) Wrong($"Line {number} was changed after it was written (its check sum doesn't "
+            + $"fit): {Distrust}.");
         var (vessel, serial) = (line.Vessel, line.Serial);
         if (line.IsHeader)
         {
-            Wrong($"Line {number} is a second first line, of {vessel} {serial}: two records were run together. Go back to the files before that.");
+            Wrong($"Line {number} is a second first line, of {vessel} {serial}: two records were run together. Go back to the files "
+                + "before that.");
             return;
         }
 
@@ -94,7 +103,8 @@ internal sealed class ServiceRecordReader
         if (line.Wrong.Count == 0)
         {
             if (at.UtcDateTime.Date < _lastAt.UtcDateTime.Date)
-                Wrong($"Line {number} is dated {Day(at)}, before an earlier line's {Day(_lastAt)}: a clock was set back, or lines were moved.");
+                Wrong($"Line {number} is dated {Day(at)}, before an earlier line's {Day(_lastAt)}: a clock was set back, or "
+                    + "lines were moved.");
             else _lastAt = at;
         }
 
@@ -110,7 +120,8 @@ internal sealed class ServiceRecordReader
         if (line.Wrong.Count > 0) return;
         if (sequence > due)
         {
-            Wrong($"Before line {number}, {(sequence - due == 1 ? "a line is" : $"{sequence - due} lines are")} missing: it has number {sequence} where {due} is due, and {Distrust}.");
+            Wrong($"Before line {number}, {(sequence - due == 1 ? "a line is" : $"{sequence - due} lines are")} missing: it has number "
+                + $"{sequence} where {due} is due, and {Distrust}.");
             _next = sequence + 1;
         }
         else if (sequence < due)
@@ -120,7 +131,8 @@ internal sealed class ServiceRecordReader
         }
         else if (beforeIsWhole && previous != before)
         {
-            Wrong($"Line {number} doesn't follow from line {number - 1}: that line was changed, or another was put in its place, and {Distrust}.");
+            Wrong($"Line {number} doesn't follow from line {number - 1}: that line was changed, or another was put in its place, "
+                + $"and {Distrust}.");
         }
     }
 

@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Clearance.Service;
 
-/// <summary>What a service record says of its vessel on a day: whether it may be filled, what is used up and left, and what is due.</summary>
+/// <summary>What a service record says of its vessel on a day: whether it may be filled, what is used up and left, and what is
+/// due.</summary>
 /// <remarks>Source: each figure's own, as <see cref="LifeLimits"/> names it.</remarks>
 public sealed record ServiceStatus : IResult
 {
@@ -22,7 +23,8 @@ public sealed record ServiceStatus : IResult
 
     /// <summary>In service, grounded or retired.</summary>
     public ServiceStanding Standing =>
-        Record.Events.Any(e => e is Retired) ? ServiceStanding.Retired : Reasons.Count == 0 && Record.IsIntact ? ServiceStanding.InService : ServiceStanding.Grounded;
+        Record.Events.Any(e => e is Retired) ? ServiceStanding.Retired : Reasons.Count == 0 && Record.IsIntact ? ServiceStanding.InService
+            : ServiceStanding.Grounded;
 
     /// <summary>Why it may not be filled; none where nothing forbids it.</summary>
     public IReadOnlyList<ServiceReason> Reasons { get; internal init; } = [];
@@ -36,7 +38,8 @@ public sealed record ServiceStatus : IResult
     /// <summary>Highest pressure that the last proof lets it be filled to; none where there is no proof.</summary>
     public GaugePressure? AllowedPressure => LastProof?.Allows;
 
-    /// <summary>Last day on which it may be filled without another proof; none without a proof, or where the limits set no interval.</summary>
+    /// <summary>Last day on which it may be filled without another proof; none without a proof, or where the limits set no
+    /// interval.</summary>
     public DateOnly? ProofDue => Limits.MonthsBetweenProofs is { } months ? LastProof?.Day.AddMonths(months.Value) : null;
 
     /// <summary>Last day of its life; none where the record doesn't say when it was made, or the limits set no life.</summary>
@@ -57,7 +60,8 @@ public sealed record ServiceStatus : IResult
         get
         {
             int? toProof = Limits.FillsBetweenProofs?.Value - FillsSinceProof, toEnd = Limits.Pressurisations?.Value - Pressurisations;
-            return (toProof is null ? toEnd : toEnd is null ? toProof : Math.Min(toProof.Value, toEnd.Value)) is { } left ? Math.Max(0, left) : null;
+            return (toProof is null ? toEnd : toEnd is null ? toProof : Math.Min(toProof.Value, toEnd.Value)) is { } left
+                ? Math.Max(0, left) : null;
         }
     }
 
@@ -65,7 +69,8 @@ public sealed record ServiceStatus : IResult
     public Duration TimeAtPressure { get; internal init; }
 
     /// <summary>Time at pressure that is left; none where the limits set none.</summary>
-    public Duration? TimeLeft => Limits.TimeAtPressure is not { } most ? null : most.Value > TimeAtPressure ? most.Value - TimeAtPressure : Duration.Zero;
+    public Duration? TimeLeft => Limits.TimeAtPressure is not { } most ? null : most.Value > TimeAtPressure ? most.Value - TimeAtPressure
+        : Duration.Zero;
 
     /// <summary>Whether it has to be inspected before it is filled on the day asked for.</summary>
     public bool InspectionDue { get; internal init; }
@@ -78,7 +83,8 @@ public sealed record ServiceStatus : IResult
         $"Service status by {Limits.Name}",
         [
             $"Written for {Limits.Covers}. {LifeLimits.NoneCovers}",
-            "Days are those of UTC. A vessel may still be filled on the day a proof is due and on the last day of its life; a month that is shorter ends the interval on its last day.",
+            "Days are those of UTC. A vessel may still be filled on the day a proof is due and on the last day of its life; a month that "
+                + "is shorter ends the interval on its last day.",
             "Every proof counts as a pressurisation; time at pressure is that of the fills.",
             "A proof or an inspection clears what happened before it: on an earlier day, or earlier in the file on the same day.",
             "What nobody wrote down isn't known.",
@@ -92,17 +98,25 @@ public sealed record ServiceStatus : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Standing", Words(Standing), Standing == ServiceStanding.InService ? "nothing in the record forbids a fill" : "not to be filled; see the reasons"),
+        new("Standing", Words(Standing), Standing == ServiceStanding.InService ? "nothing in the record forbids a fill"
+            : "not to be filled; see the reasons"),
         .. Reasons.Select(r => new ResultLine(r.Rule, Words(Standing), r.Sentence)),
         new("Made", Made is { } made ? $"{ServiceText.Of(made.Day)}, {made.Batch}" : "not given"),
-        new("Life ends", LifeEnds is { } end ? ServiceText.Of(end) : Missing(Limits.MonthsOfLife), Note(Limits.MonthsOfLife, "months of life")),
-        new("Last proof", LastProof is { } proof ? $"{ServiceText.Of(proof.Day)}, held {proof.Held}" : "not given", LastProof is { } of ? $"{of.Rules}, factor {Digits.Round(of.Factor)}, record {of.Record}" : ""),
+        new("Life ends", LifeEnds is { } end ? ServiceText.Of(end) : Missing(Limits.MonthsOfLife),
+            Note(Limits.MonthsOfLife, "months of life")),
+        new("Last proof", LastProof is { } proof ? $"{ServiceText.Of(proof.Day)}, held {proof.Held}" : "not given",
+            LastProof is { } of ? $"{of.Rules}, factor {Digits.Round(of.Factor)}, record {of.Record}" : ""),
         new("Maximum fill", AllowedPressure?.ToString() ?? "not given", "pressure held over the proof's factor"),
-        new("Next proof due", ProofDue is { } due ? ServiceText.Of(due) : Missing(Limits.MonthsBetweenProofs), Note(Limits.MonthsBetweenProofs, "months between proofs")),
-        new("Fills since the proof", Count(FillsSinceProof, Limits.FillsBetweenProofs), Note(Limits.FillsBetweenProofs, "fills between proofs")),
-        new("Pressurisations in all", Count(Pressurisations, Limits.Pressurisations), Note(Limits.Pressurisations, "pressurisations, proofs among them")),
-        new("Time at pressure", TimeLeft is { } left ? $"{Hours(TimeAtPressure)}, {Hours(left)} left" : Hours(TimeAtPressure), Limits.TimeAtPressure is { } most ? $"{Hours(most.Value)} at most: {most.Source}" : "the limits set none"),
-        new("Inspection", InspectionDue ? "due before the first fill" : Limits.InspectEveryDayOfUse.Value ? "done on the day" : "not asked for by the limits", Limits.InspectEveryDayOfUse.Source.ToString()),
+        new("Next proof due", ProofDue is { } due ? ServiceText.Of(due) : Missing(Limits.MonthsBetweenProofs),
+            Note(Limits.MonthsBetweenProofs, "months between proofs")),
+        new("Fills since the proof", Count(FillsSinceProof, Limits.FillsBetweenProofs),
+            Note(Limits.FillsBetweenProofs, "fills between proofs")),
+        new("Pressurisations in all", Count(Pressurisations, Limits.Pressurisations),
+            Note(Limits.Pressurisations, "pressurisations, proofs among them")),
+        new("Time at pressure", TimeLeft is { } left ? $"{Hours(TimeAtPressure)}, {Hours(left)} left" : Hours(TimeAtPressure),
+            Limits.TimeAtPressure is { } most ? $"{Hours(most.Value)} at most: {most.Source}" : "the limits set none"),
+        new("Inspection", InspectionDue ? "due before the first fill" : Limits.InspectEveryDayOfUse.Value ? "done on the day"
+            : "not asked for by the limits", Limits.InspectEveryDayOfUse.Source.ToString()),
     ];
 
     /// <inheritdoc/>
@@ -119,30 +133,39 @@ public sealed record ServiceStatus : IResult
         if (LastProof is { } proof)
         {
             yield return new(
-                "Maximum fill", @"p = \frac{p_{held}}{k}", $"{proof.Held} / {Digits.Round(proof.Factor, 4)}", proof.Allows.ToString(), new("", $"Proof of {ServiceText.Of(proof.Day)} by {proof.Rules}", null, "", SourceKind.Measured));
+                "Maximum fill", @"p = \frac{p_{held}}{k}", $"{proof.Held} / {Digits.Round(proof.Factor, 4)}", proof.Allows.ToString(),
+                    new("", $"Proof of {ServiceText.Of(proof.Day)} by {proof.Rules}", null, "", SourceKind.Measured));
             if (Limits.MonthsBetweenProofs is { } months)
-                yield return new("Next proof due", @"d = d_{proof} + n", $"{ServiceText.Of(proof.Day)} + {months.Value} months", ServiceText.Of(ProofDue!.Value), months.Source);
+                yield return new("Next proof due", @"d = d_{proof} + n", $"{ServiceText.Of(proof.Day)} + {months.Value} months",
+                    ServiceText.Of(ProofDue!.Value), months.Source);
         }
 
         if (Limits.Pressurisations is { } most)
-            yield return new("Pressurisations left", @"n = n_{most} - n_{done}", $"{most.Value} − {Pressurisations}", Whole(Math.Max(0, most.Value - Pressurisations)), most.Source);
+            yield return new("Pressurisations left", @"n = n_{most} - n_{done}", $"{most.Value} − {Pressurisations}",
+                Whole(Math.Max(0, most.Value - Pressurisations)), most.Source);
     }
 
     private IEnumerable<Source> Sources()
     {
-        foreach (var source in new[] { Limits.MonthsBetweenProofs?.Source, Limits.FillsBetweenProofs?.Source, Limits.Pressurisations?.Source, Limits.MonthsOfLife?.Source, Limits.TimeAtPressure?.Source, Limits.HotAbove?.Source }.OfType<Source>())
+        foreach (var source in new[] { Limits.MonthsBetweenProofs?.Source, Limits.FillsBetweenProofs?.Source,
+            Limits.Pressurisations?.Source, Limits.MonthsOfLife?.Source, Limits.TimeAtPressure?.Source,
+            Limits.HotAbove?.Source }.OfType<Source>())
             yield return source;
-        foreach (var recheck in new[] { Limits.AfterHardLanding, Limits.AfterDrop, Limits.AfterHeat, Limits.AfterRepair, Limits.AfterFailedInspection }) yield return recheck.Source;
+        foreach (var recheck in new[] { Limits.AfterHardLanding, Limits.AfterDrop, Limits.AfterHeat, Limits.AfterRepair,
+            Limits.AfterFailedInspection }) yield return recheck.Source;
         yield return Limits.InspectEveryDayOfUse.Source;
     }
 
-    internal static string Words(ServiceStanding standing) => standing switch { ServiceStanding.InService => "in service", ServiceStanding.Retired => "retired", _ => "grounded" };
+    internal static string Words(ServiceStanding standing) => standing switch { ServiceStanding.InService => "in service",
+        ServiceStanding.Retired => "retired", _ => "grounded" };
 
     internal static string Hours(Duration time) => time.Hours >= 1 ? $"{Digits.Round(time.Hours)} h" : $"{Digits.Round(time.Minutes)} min";
 
-    private static string Count(int used, LifeFigure<int>? most) => most is null ? Whole(used) : $"{Whole(used)}, {Whole(Math.Max(0, most.Value - used))} left";
+    private static string Count(int used, LifeFigure<int>? most) => most is null ? Whole(used)
+        : $"{Whole(used)}, {Whole(Math.Max(0, most.Value - used))} left";
 
-    private static string Note(LifeFigure<int>? most, string what) => most is null ? "the limits set none" : $"{Whole(most.Value)} {what}: {most.Source}";
+    private static string Note(LifeFigure<int>? most, string what) => most is null ? "the limits set none"
+        : $"{Whole(most.Value)} {what}: {most.Source}";
 
     private static string Missing(LifeFigure<int>? limit) => limit is null ? "no limit" : "not given";
 

@@ -16,5 +16,6 @@ public sealed record Weighed(Mass Mass) : ServiceEvent
 
     internal static Weighed From(ServiceFields fields) => new(fields.Quantity<Mass>("mass", "412 g"));
 
-    private protected override IEnumerable<Finding?> Check() => [Made.Masses.Find(Mass.ToUnit(UnitsNet.Units.MassUnit.Gram), "mass", "Weigh it empty and dry.")];
+    private protected override IEnumerable<Finding?> Check()
+        => [Made.Masses.Find(Mass.ToUnit(UnitsNet.Units.MassUnit.Gram), "mass", "Weigh it empty and dry.")];
 }

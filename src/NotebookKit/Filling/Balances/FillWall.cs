@@ -6,11 +6,14 @@ using UnitsNet;
 
 namespace NotebookKit.Filling.Balances;
 
-/// <summary>A vessel's wall as the gas meets it: its surface, its heat capacity, and how heat passes to it and to the air outside.</summary>
+/// <summary>A vessel's wall as the gas meets it: its surface, its heat capacity, and how heat passes to it and to the air
+/// outside.</summary>
 /// <remarks>
-/// Free convection on the bore by <see cref="FilmLaw"/>, ±30 %. While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is added to the
+/// Free convection on the bore by <see cref="FilmLaw"/>, ±30 %. While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is
+/// added to the
 /// Nusselt number where that is given. Without it heating is an upper estimate.
-/// Source: see <see cref="FilmLaw"/>; jet: P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, unverified: confirm. Compared with
+/// Source: see <see cref="FilmLaw"/>; jet: P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, unverified: confirm.
+/// Compared with
 /// measured vessels.
 /// </remarks>
 public sealed record FillWall
@@ -24,7 +27,8 @@ public sealed record FillWall
     /// <summary>By which law gas and wall exchange heat; that of a standing vessel unless given.</summary>
     public FilmLaw Law { get; init; } = FilmLaw.Vertical;
 
-    /// <summary>A film coefficient of one's own in place of the correlation, as fitted to a log; 1 to 5000 W/(m²·K). None unless given.</summary>
+    /// <summary>A film coefficient of one's own in place of the correlation, as fitted to a log; 1 to 5000 W/(m²·K). None unless
+    /// given.</summary>
     public HeatTransferCoefficient? Film { get; init; }
 
     /// <summary>Factor on the film coefficient [-]; 0 to 10. For seeing how much it matters.</summary>
@@ -33,16 +37,19 @@ public sealed record FillWall
     /// <summary>Diameter of the jet that blows in and stirs; 0.1 mm to 100 mm. None unless given: no stirring, the hotter answer.</summary>
     public Length? Inlet { get; init; }
 
-    /// <summary>Heat capacity of the wall that takes part; above 0. None: the wall keeps its temperature, as thick metal does for seconds.</summary>
+    /// <summary>Heat capacity of the wall that takes part; above 0. None: the wall keeps its temperature, as thick metal does for
+    /// seconds.</summary>
     public Entropy? HeatCapacity { get; init; }
 
     /// <summary>Film coefficient of the air outside; 0 to 100 W/(m²·K), 10 unless said (typical).</summary>
     public HeatTransferCoefficient Outside { get; init; } = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(10);
 
-    internal IReadOnlyList<Source> Sources => Film is not null ? [] : Inlet is null ? [FreeConvection.SourceOf(Law)] : [FreeConvection.SourceOf(Law), JetSource];
+    internal IReadOnlyList<Source> Sources => Film is not null ? [] : Inlet is null ? [FreeConvection.SourceOf(Law)]
+        : [FreeConvection.SourceOf(Law), JetSource];
 
     internal static Source JetSource { get; } = new(
-        "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at high pressure, J. Thermal Sci. Tech. 3, 241", 2008, "", SourceKind.Unverified);
+        "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at "
+            + "high pressure, J. Thermal Sci. Tech. 3, 241", 2008, "", SourceKind.Unverified);
 
     /// <summary>
     /// The surface of a plain cylinder of the chamber's bore and volume, gas part and both ends. Source: geometry.
@@ -64,19 +71,26 @@ public sealed record FillWall
         };
     }
 
-    internal static Finding? FindBore(Chamber chamber) => Bores.Find(chamber.Bore, "bore of the vessel", "It is the internal diameter; check its unit.");
+    internal static Finding? FindBore(Chamber chamber) => Bores.Find(chamber.Bore, "bore of the vessel",
+        "It is the internal diameter; check its unit.");
 
     /// <summary>Everything wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            new ValidRange<Area>(Area.FromSquareMillimeters(1), 100.SquareMetres()).Find(Surface, "surface that the gas touches", "Check the unit it was given in."),
+            new ValidRange<Area>(Area.FromSquareMillimeters(1), 100.SquareMetres()).Find(Surface, "surface that the gas touches",
+                "Check the unit it was given in."),
             Bores.Find(Bore, "bore", "Check the unit it was given in."),
-            Film is { } film ? new ValidRange<HeatTransferCoefficient>(W(1), W(5000)).Find(film.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient", "Compressed air in a vessel has 10 to 500 W/(m²·K).") : null,
+            Film is { } film ? new ValidRange<HeatTransferCoefficient>(W(1),
+                W(5000)).Find(film.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient",
+                "Compressed air in a vessel has 10 to 500 W/(m²·K).") : null,
             Enum.IsDefined(Law) ? null : FillingFindings.FilmLawUnknown(Law.ToString(), Enum.GetNames<FilmLaw>()),
             new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the correlation as it stands."),
-            Inlet is { } inlet ? new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(inlet, "diameter of the inlet jet", "Check the unit it was given in.") : null,
-            HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1), Entropy.FromJoulesPerKelvin(1e9)).Find(capacity, "heat capacity of the wall", "A light laminate has about 2 kJ/K for each square metre.") : null,
+            Inlet is { } inlet ? new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(inlet, "diameter of the inlet jet",
+                "Check the unit it was given in.") : null,
+            HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1),
+                Entropy.FromJoulesPerKelvin(1e9)).Find(capacity, "heat capacity of the wall",
+                "A light laminate has about 2 kJ/K for each square metre.") : null,
             new ValidRange<HeatTransferCoefficient>(W(0), W(100)).Find(Outside.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient outside", "Still air has 5 to 10, wind 20 to 50 W/(m²·K)."),
         }.OfType<Finding>().ToList();
 

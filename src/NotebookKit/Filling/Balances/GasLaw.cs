@@ -2,7 +2,8 @@ using NotebookKit.Materials.Fluids;
 
 namespace NotebookKit.Filling.Balances;
 
-/// <summary>One gas by one law, for the inside of integrations: the ideal gas dressed as an equation of state, or the equation itself.</summary>
+/// <summary>One gas by one law, for the inside of integrations: the ideal gas dressed as an equation of state, or the equation
+/// itself.</summary>
 internal sealed class GasLaw
 {
     private readonly RealGas? _real;
@@ -51,14 +52,16 @@ internal sealed class GasLaw
     /// <summary>Viscosity, Pa·s, and conductivity, W/(m·K); of the real gas in either case.</summary>
     public (double Viscosity, double Conductivity) Transport(double kelvins, double density) => Gas.Real!.Transport(kelvins, density);
 
-    /// <summary>By how much a choked flow of the real gas passes that of the ideal one, at pressures up to a highest one and one temperature.</summary>
+    /// <summary>By how much a choked flow of the real gas passes that of the ideal one, at pressures up to a highest one and one
+    /// temperature.</summary>
     public double[] FlowFactors(double highestPa, double kelvins, int count)
     {
         var factors = new double[count];
         for (var i = 0; i < count; i++)
         {
             var pascals = highestPa * (i + 1) / count;
-            factors[i] = _real is null ? 1 : _real.CriticalFlowFactor(new RealGasState(_real, _real.PointAtPressure(pascals, kelvins))) / Gas.ChokedFlowFactor;
+            factors[i] = _real is null ? 1 : _real.CriticalFlowFactor(new RealGasState(_real,
+                _real.PointAtPressure(pascals, kelvins))) / Gas.ChokedFlowFactor;
         }
 
         return factors;

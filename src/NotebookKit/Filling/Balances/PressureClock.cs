@@ -18,7 +18,8 @@ internal static class PressureClock
     /// <param name="limit">Coordinate at which the flow is nil.</param>
     /// <param name="kink">Coordinate where the flow law changes; may lie outside.</param>
     /// <param name="cells">Cells on each side of the kink; 1 or above.</param>
-    public static (double[] Coordinates, double[] Seconds) Run(Func<double, double> secondsPerUnit, double start, double end, double limit, double kink, int cells)
+    public static (double[] Coordinates, double[] Seconds) Run(Func<double, double> secondsPerUnit, double start, double end, double limit,
+        double kink, int cells)
     {
         // x = limit - (limit - start)(1 - u)^2: dx/du vanishes at the limit as fast as a square-root flow does.
         double XAt(double u) => limit - (limit - start) * (1 - u) * (1 - u);

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace NotebookKit.Filling.Fills;
 
 /// <summary>Closed forms for a rigid vessel charged without loss of heat from a supply at constant temperature.</summary>
-/// <remarks>Ideal gas. Source: Y. A. Cengel, M. A. Boles, Thermodynamics, 2006, charging of a rigid tank (unverified; re-derived from the energy balance).</remarks>
+/// <remarks>Ideal gas. Source: Y. A. Cengel, M. A. Boles, Thermodynamics, 2006, charging of a rigid tank (unverified; re-derived from the
+/// energy balance).</remarks>
 public static class Charging
 {
     /// <summary>Temperature after charging: γ Ts/(1 + (p₁/p₂)(γ Ts/T₁ − 1)). Source: Cengel and Boles 2006.</summary>
@@ -32,13 +33,15 @@ public static class Charging
     /// <exception cref="OutOfRangeException">A pressure or a temperature is outside its range.</exception>
     public static AbsolutePressure Settled(AbsolutePressure charged, Temperature hot, Temperature surroundings)
     {
-        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(1), Highest).Check(charged, "pressure when the valve shuts", "It is absolute, above vacuum.");
+        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(1), Highest).Check(charged, "pressure when the valve shuts",
+            "It is absolute, above vacuum.");
         Check(hot, "temperature when the valve shuts");
         Check(surroundings, "temperature of the surroundings");
         return AbsolutePressure.FromPascals(charged.Pascals * surroundings.Kelvins / hot.Kelvins);
     }
 
-    /// <summary>Pressure to charge to so that it settles where wanted: γ (Ts/Ta) p_s − p₁(γ Ts/T₁ − 1). Source: Cengel and Boles 2006, solved for p₂.</summary>
+    /// <summary>Pressure to charge to so that it settles where wanted: γ (Ts/Ta) p_s − p₁(γ Ts/T₁ − 1). Source: Cengel and Boles 2006,
+    /// solved for p₂.</summary>
     /// <param name="from">Pressure before; 0 to 2000 bar.</param>
     /// <param name="settled">Pressure wanted after cooling; above <paramref name="from"/>, to 2000 bar.</param>
     /// <param name="start">Temperature of the gas before; 50 to 2000 K.</param>
@@ -58,7 +61,8 @@ public static class Charging
         return AbsolutePressure.FromPascals(hot / surroundings.Kelvins * settled.Pascals - from.Pascals * (hot / start.Kelvins - 1));
     }
 
-    /// <summary>Temperature of gas that cools against a wall at constant temperature: Ta + (T − Ta) exp(−t/τ). Source: lumped cooling, constant film coefficient.</summary>
+    /// <summary>Temperature of gas that cools against a wall at constant temperature: Ta + (T − Ta) exp(−t/τ). Source: lumped cooling,
+    /// constant film coefficient.</summary>
     /// <param name="hot">Temperature when the valve shuts; 50 to 2000 K.</param>
     /// <param name="surroundings">Temperature of the wall; 50 to 2000 K.</param>
     /// <param name="elapsed">Time since; 0 to 1000 hours.</param>
@@ -69,7 +73,8 @@ public static class Charging
         Check(hot, "temperature when the valve shuts");
         Check(surroundings, "temperature of the wall");
         new ValidRange<Duration>(Duration.Zero, 1000.Hours()).Check(elapsed, "time since the valve shut", "It runs forward from there.");
-        new ValidRange<Duration>(1.Milliseconds(), 1000.Hours()).Check(timeConstant, "time constant of the cooling", "Fit it to a log; tens of seconds are usual.");
+        new ValidRange<Duration>(1.Milliseconds(), 1000.Hours()).Check(timeConstant, "time constant of the cooling",
+            "Fit it to a log; tens of seconds are usual.");
         return Temperature.FromKelvins(surroundings.Kelvins + (hot.Kelvins - surroundings.Kelvins) * Math.Exp(-(elapsed / timeConstant)));
     }
 
@@ -77,12 +82,15 @@ public static class Charging
 
     private static void Rising(AbsolutePressure from, AbsolutePressure to, string name)
     {
-        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(0), Highest).Check(from, "pressure before", "It is absolute: vacuum is 0.");
-        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(Math.BitIncrement(from.Pascals)), Highest).Check(to, name, "Charging raises the pressure; both are absolute.");
+        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(0), Highest).Check(from, "pressure before",
+            "It is absolute: vacuum is 0.");
+        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(Math.BitIncrement(from.Pascals)), Highest).Check(to, name,
+            "Charging raises the pressure; both are absolute.");
     }
 
     private static void Check(Temperature temperature, string name) =>
-        new ValidRange<Temperature>(50.Kelvins(), 2000.Kelvins()).Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.Kelvin), name, "Check the unit it was given in.");
+        new ValidRange<Temperature>(50.Kelvins(), 2000.Kelvins()).Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.Kelvin), name,
+            "Check the unit it was given in.");
 
     internal static double KelvinsAfter(double fromPa, double toPa, double startK, double supplyK, double ratio)
     {

@@ -2,7 +2,8 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Filling.Fills;
 
-/// <summary>When a fill is over: the wanted pressure is there, the vessel's rating is passed on the way to it, or the supply has nothing more to push with.</summary>
+/// <summary>When a fill is over: the wanted pressure is there, the vessel's rating is passed on the way to it, or the supply has nothing
+/// more to push with.</summary>
 internal struct FillEvents(FillSystem system, double goalPa, bool settled, double ratedPa) : IOdeEvents
 {
     public const int Goal = 0, Rating = 1, Stalled = 2;

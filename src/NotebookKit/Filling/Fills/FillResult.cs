@@ -51,7 +51,8 @@ public sealed record FillResult : IResult
     public Duration Duration => Duration.FromSeconds(_trace.Seconds[_trace.ShutAt]);
 
     /// <summary>
-    /// Longest time that the water standing in port and line takes to be pushed into the vessel before gas comes; none where the port lies above the water or
+    /// Longest time that the water standing in port and line takes to be pushed into the vessel before gas comes; none where the port lies
+    /// above the water or
     /// where it can't be computed. Source: as <see cref="WaterDrain"/>, at the least drop in pressure on the way.
     /// </summary>
     public Duration? WaterFirst => FillWater.TimeOf(Fill).Longest;
@@ -75,8 +76,10 @@ public sealed record FillResult : IResult
     public GaugePressure SettledPressure => AbsolutePressure.FromPascals(_trace.SettledPascals).ToGauge(Fill.Ambient);
 
     /// <summary>
-    /// Pressure after the settled vessel has stood in the sun and warmed by 20 K (common practice, no source: a dark tube goes from 10 °C to 30 °C and more).
-    /// Source: constant volume by the gas's equation of state (air at 60 bar rises by a tenth more than an ideal gas), or as an ideal gas where there is none.
+    /// Pressure after the settled vessel has stood in the sun and warmed by 20 K (common practice, no source: a dark tube goes from 10 °C
+    /// to 30 °C and more).
+    /// Source: constant volume by the gas's equation of state (air at 60 bar rises by a tenth more than an ideal gas), or as an ideal gas
+    /// where there is none.
     /// </summary>
     public GaugePressure PressureInTheSun
     {
@@ -118,8 +121,10 @@ public sealed record FillResult : IResult
             _ => "Fill of a rigid vessel with heat to its wall",
         },
         [
-            Fill.Properties == GasProperties.Real ? "Real gas, mixed at every instant; choked flow raised as the real gas has it." : "Ideal gas with constant heat capacities, mixed at every instant.",
-            Fill.Cylinder is null ? "Supply at constant pressure and temperature; only the restrictor resists." : "The cylinder empties and cools behind a regulator without droop; its wall gives 20 W/(m²·K).",
+            Fill.Properties == GasProperties.Real ? "Real gas, mixed at every instant; choked flow raised as the real gas has it."
+                : "Ideal gas with constant heat capacities, mixed at every instant.",
+            Fill.Cylinder is null ? "Supply at constant pressure and temperature; only the restrictor resists."
+                : "The cylinder empties and cools behind a regulator without droop; its wall gives 20 W/(m²·K).",
             Fill.Heat switch
             {
                 FillHeat.Adiabatic => "No heat to wall or water: heating and the fall while cooling are upper bounds.",
@@ -128,7 +133,8 @@ public sealed record FillResult : IResult
             },
             "Water fills its share of the volume and gives off no vapour.",
         ],
-        Fill.Properties == GasProperties.Real ? "To 300 bar gauge." : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
+        Fill.Properties == GasProperties.Real ? "To 300 bar gauge."
+            : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
         [
             FillingSources.Charging, FillingSources.BlowDown, LawSource,
             .. Fill.Heat == FillHeat.Wall ? Fill.WallOrPlain.Sources : [],
@@ -143,14 +149,18 @@ public sealed record FillResult : IResult
     [
         new("Fill time", $"{Digits.Round(Duration.Seconds)} s", Fill.Restrictor.ToString() ?? ""),
         .. WaterFirst is { } first
-            ? [new ResultLine("Water in the line first", $"up to {Digits.Round(first.Seconds)} s", Fill.WaterInLine!.Value.Show()), new ResultLine("Fill time with it", $"up to {Digits.Round(DurationWithWater!.Value.Seconds)} s")]
+            ? [new ResultLine("Water in the line first", $"up to {Digits.Round(first.Seconds)} s", Fill.WaterInLine!.Value.Show()),
+                new ResultLine("Fill time with it", $"up to {Digits.Round(DurationWithWater!.Value.Seconds)} s")]
             : Array.Empty<ResultLine>(),
         new("Pressure when the valve shuts", ShutPressure.ToString()),
         new("Gas temperature then", $"{Digits.Round(ShutTemperature.DegreesCelsius)} °C"),
-        .. Hottest > ShutTemperature + 1.KelvinsOfChange() ? [new ResultLine("Hottest gas on the way", $"{Digits.Round(Hottest.DegreesCelsius)} °C")] : Array.Empty<ResultLine>(),
-        .. CylinderPressure is { } c ? [new ResultLine("Cylinder afterwards", c[_trace.ShutAt].BarGauge().ToString(), Fill.Cylinder!.ToString())] : Array.Empty<ResultLine>(),
+        .. Hottest > ShutTemperature + 1.KelvinsOfChange() ? [new ResultLine("Hottest gas on the way",
+            $"{Digits.Round(Hottest.DegreesCelsius)} °C")] : Array.Empty<ResultLine>(),
+        .. CylinderPressure is { } c ? [new ResultLine("Cylinder afterwards", c[_trace.ShutAt].BarGauge().ToString(),
+            Fill.Cylinder!.ToString())] : Array.Empty<ResultLine>(),
         new("Pressure after cooling", SettledPressure.ToString(), $"{Digits.Round(LostToCooling.Bars)} bar lost"),
-        new("Pressure after warming in the sun", PressureInTheSun.ToString(), $"{SunKelvins} K warmer than when filled; {Fill.Chamber.MaximumExpectedPressure} is the highest expected"),
+        new("Pressure after warming in the sun", PressureInTheSun.ToString(),
+            $"{SunKelvins} K warmer than when filled; {Fill.Chamber.MaximumExpectedPressure} is the highest expected"),
         new("Gas taken", $"{Digits.Round(GasTaken.Grams)} g"),
         new("Flow when the valve opens", $"{Digits.Round(FirstFlow.GramsPerSecond)} g/s"),
         new("Rated pressure of the vessel", Fill.Chamber.RatedPressure.ToString(), Fill.Chamber.RestsOn),
@@ -171,22 +181,36 @@ public sealed record FillResult : IResult
             var k = Digits.Round(Fill.Temperature.Kelvins, 5);
             var gamma = Fill.Gas.HeatCapacityRatio;
             var factor = Fill.Heat == FillHeat.Adiabatic ? gamma : 1;
-            var ratePerSecond = factor * Fill.Gas.GasConstant.JoulesPerKilogramKelvin * Fill.Temperature.Kelvins * FirstFlow.KilogramsPerSecond / Fill.GasVolume.CubicMeters;
-            AbsolutePressure from = Fill.Start.ToAbsolute(Fill.Ambient), to = ShutPressure.ToAbsolute(Fill.Ambient), settled = SettledPressure.ToAbsolute(Fill.Ambient);
+            var ratePerSecond = factor * Fill.Gas.GasConstant.JoulesPerKilogramKelvin * Fill.Temperature.Kelvins *
+                FirstFlow.KilogramsPerSecond / Fill.GasVolume.CubicMeters;
+            AbsolutePressure from = Fill.Start.ToAbsolute(Fill.Ambient), to = ShutPressure.ToAbsolute(Fill.Ambient),
+                settled = SettledPressure.ToAbsolute(Fill.Ambient);
             List<WorkingStep> steps =
             [
                 new("Flow when the valve opens", @"\dot m = C_d\,A\,\psi\,\frac{p_s}{\sqrt{R\,T_s}}",
-                    $"{Digits.Round(Fill.Restrictor.EffectiveArea.SquareMillimeters, 4)} mm² × {Digits.Round(Fill.Gas.ChokedFlowFactor, 4)} × {Bar(Fill.Supply.ToAbsolute(Fill.Ambient))} / √({Digits.Round(Fill.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {k} K)", $"{Digits.Round(FirstFlow.GramsPerSecond, 4)} g/s", LawSource),
+                    $"{Digits.Round(Fill.Restrictor.EffectiveArea.SquareMillimeters, 4)} mm² × "
+                        + $"{Digits.Round(Fill.Gas.ChokedFlowFactor, 4)} × {Bar(Fill.Supply.ToAbsolute(Fill.Ambient))} / "
+                        + $"√({Digits.Round(Fill.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {k} K)",
+                        $"{Digits.Round(FirstFlow.GramsPerSecond, 4)} g/s", LawSource),
                 new("Rise in pressure at first", @"\frac{dp}{dt} = \frac{\kappa\,R\,T_s\,\dot m}{V}",
-                    $"{Digits.Round(factor, 3)} × {Digits.Round(Fill.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {k} K × {Digits.Round(FirstFlow.GramsPerSecond, 4)} g/s / {Digits.Round(Fill.GasVolume.Liters, 4)} L", $"{Digits.Round(ratePerSecond / 1e5, 4)} bar/s", FillingSources.Charging),
+                    $"{Digits.Round(factor, 3)} × {Digits.Round(Fill.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {k} K × "
+                        + $"{Digits.Round(FirstFlow.GramsPerSecond, 4)} g/s / {Digits.Round(Fill.GasVolume.Liters, 4)} L",
+                        $"{Digits.Round(ratePerSecond / 1e5, 4)} bar/s", FillingSources.Charging),
                 Fill.IsPlain
-                    ? new("Fill time", @"t = \int_{p_1}^{p_2} \frac{V\,dp}{\kappa\,R\,T_s\,\dot m(p)}", $"from {Bar(from)} to {Bar(to)}, summed", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging)
-                    : new("Fill time", @"\frac{d(m\,u)}{dt} = \dot m\,h_s + Q", $"from {Bar(from)} to {Bar(to)}, {Evaluations} evaluations in steps of time", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging),
+                    ? new("Fill time", @"t = \int_{p_1}^{p_2} \frac{V\,dp}{\kappa\,R\,T_s\,\dot m(p)}",
+                        $"from {Bar(from)} to {Bar(to)}, summed", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging)
+                    : new("Fill time", @"\frac{d(m\,u)}{dt} = \dot m\,h_s + Q",
+                        $"from {Bar(from)} to {Bar(to)}, {Evaluations} evaluations in steps of time",
+                        $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Charging),
             ];
             if (Fill.Heat == FillHeat.Adiabatic && Fill.IsPlain)
             {
-                steps.Add(new("Gas temperature when the valve shuts", @"T_2 = \frac{\gamma\,T_s}{1 + \frac{p_1}{p_2}(\gamma - 1)}", $"{Digits.Round(gamma)} × {k} K / (1 + {Bar(from)} / {Bar(to)} × {Digits.Round(gamma - 1)})", $"{Digits.Round(ShutTemperature.Kelvins, 4)} K", FillingSources.Charging));
-                steps.Add(new("Pressure after cooling", @"p_s = \frac{p_2 + (\gamma - 1)\,p_1}{\gamma}", $"({Bar(to)} + {Digits.Round(gamma - 1)} × {Bar(from)}) / {Digits.Round(gamma)}", $"{Bar(settled)} absolute", FillingSources.Charging));
+                steps.Add(new("Gas temperature when the valve shuts", @"T_2 = \frac{\gamma\,T_s}{1 + \frac{p_1}{p_2}(\gamma - 1)}",
+                    $"{Digits.Round(gamma)} × {k} K / (1 + {Bar(from)} / {Bar(to)} × {Digits.Round(gamma - 1)})",
+                    $"{Digits.Round(ShutTemperature.Kelvins, 4)} K", FillingSources.Charging));
+                steps.Add(new("Pressure after cooling", @"p_s = \frac{p_2 + (\gamma - 1)\,p_1}{\gamma}",
+                    $"({Bar(to)} + {Digits.Round(gamma - 1)} × {Bar(from)}) / {Digits.Round(gamma)}", $"{Bar(settled)} absolute",
+                    FillingSources.Charging));
             }
 
             return new(Title, steps);
@@ -195,7 +219,8 @@ public sealed record FillResult : IResult
 
     private Source LawSource => Fill.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135;
 
-    private Series Gauge(string name, double[] pascals) => new(name, "bar gauge", Array.ConvertAll(pascals, p => (p - Fill.Ambient.Pascals) / 1e5));
+    private Series Gauge(string name, double[] pascals) => new(name, "bar gauge",
+        Array.ConvertAll(pascals, p => (p - Fill.Ambient.Pascals) / 1e5));
 
     private static Series Celsius(string name, double[] kelvins) => new(name, "°C", Array.ConvertAll(kelvins, k => k - 273.15));
 
@@ -205,7 +230,9 @@ public sealed record FillResult : IResult
         if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
             yield return FillingFindings.GaugeFallsAsGasCools(SettledPressure, Fill.Heat == FillHeat.Adiabatic);
         var (rated, most) = (Fill.Chamber.RatedPressure, Fill.Chamber.MaximumExpectedPressure);
-        var sun = $"Standing filled in the sun, {SunKelvins} K warmer, the vessel comes to {PressureInTheSun}, {Digits.Round(100 * (PressureInTheSun.ToAbsolute(Fill.Ambient) / SettledPressure.ToAbsolute(Fill.Ambient) - 1), 2)} % more of absolute pressure";
+        var sun = $"Standing filled in the sun, {SunKelvins} K warmer, the vessel comes to {PressureInTheSun}, "
+            + $"{Digits.Round(100 * (PressureInTheSun.ToAbsolute(Fill.Ambient) / SettledPressure.ToAbsolute(Fill.Ambient) - 1), 2)} % "
+            + "more of absolute pressure";
         if (PressureInTheSun > most)
             yield return FillingFindings.SunTakesVesselPastRating(sun, most, rated);
         else if (PressureInTheSun > rated)

@@ -17,7 +17,8 @@ internal static class FillSimulation
     public static FillTrace Integrate(PadFill fill)
     {
         var law = new GasLaw(fill.Gas, fill.Properties);
-        double ambientK = fill.Temperature.Kelvins, startPa = fill.Start.ToAbsolute(fill.Ambient).Pascals, supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals;
+        double ambientK = fill.Temperature.Kelvins, startPa = fill.Start.ToAbsolute(fill.Ambient).Pascals,
+            supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals;
         var gasM3 = fill.GasVolume.CubicMeters;
         var first = law.AtPressure(startPa, ambientK);
         var highestPa = fill.Cylinder is { } c ? Math.Min(supplyPa, c.Pressure.ToAbsolute(fill.Ambient).Pascals) : supplyPa;
@@ -39,7 +40,8 @@ internal static class FillSimulation
         rows.Add(0, y);
         var firstMass = y[FillSystem.Mass];
         // The very last pascals before the supply's own pressure take for ever in steps of time; nobody sees them on a gauge.
-        double goalPa = Math.Min(fill.Target.ToAbsolute(fill.Ambient).Pascals, supplyPa - 2 * FillEvents.StallPa), ratedPa = fill.Chamber.RatedPressure.ToAbsolute(fill.Ambient).Pascals;
+        double goalPa = Math.Min(fill.Target.ToAbsolute(fill.Ambient).Pascals, supplyPa - 2 * FillEvents.StallPa),
+            ratedPa = fill.Chamber.RatedPressure.ToAbsolute(fill.Ambient).Pascals;
         var observer = new TrajectoryRecorder(rows, 3);
         var nothing = new NoEvents();
         double t = 0;
@@ -69,7 +71,8 @@ internal static class FillSimulation
             if (!result.Succeeded) trouble = result.Message;
             else if (result.TerminalEvent == FillEvents.Goal) break;
             else if (result.TerminalEvent == FillEvents.Rating && fill.Valve is null) trouble = PassedRating(fill);
-            else if (fill.Valve is null || result.TerminalEvent == FillEvents.Stalled || t >= HorizonSeconds) trouble = NotReached(fill, t, system.Gas(y).Pascals);
+            else if (fill.Valve is null || result.TerminalEvent == FillEvents.Stalled || t >= HorizonSeconds) trouble = NotReached(fill, t,
+                system.Gas(y).Pascals);
             else
             {
                 // A hand shuts the valve when its time is up, and at the rating in any case.
@@ -86,18 +89,24 @@ internal static class FillSimulation
         var lastMass = y[FillSystem.Mass];
         // Gas from a cylinder that empties fast comes cold, and warms up behind the shut valve.
         if (trouble is null && settledPa > ratedPa * (1 + 1e-6))
-            trouble = $"Shut at {AbsolutePressure.FromPascals(system.Gas(y).Pascals).ToGauge(fill.Ambient)}, the gas is cold from the emptying cylinder; it warms up to {AbsolutePressure.FromPascals(settledPa).ToGauge(fill.Ambient)}, above the vessel's rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or from a larger cylinder, or set the goal after cooling.";
+            trouble = $"Shut at {AbsolutePressure.FromPascals(system.Gas(y).Pascals).ToGauge(fill.Ambient)}, the gas is cold from the "
+                + $"emptying cylinder; it warms up to {AbsolutePressure.FromPascals(settledPa).ToGauge(fill.Ambient)}, above the "
+                + $"vessel's rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or from a larger cylinder, or set the goal "
+                + "after cooling.";
         if (trouble is null && Highest(rows, system) is var highest && highest > ratedPa * (1 + 1e-6))
-            trouble = $"On its way the gauge reads {AbsolutePressure.FromPascals(highest).ToGauge(fill.Ambient)}, above the vessel's rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or lower the target.";
+            trouble = $"On its way the gauge reads {AbsolutePressure.FromPascals(highest).ToGauge(fill.Ambient)}, above the vessel's "
+                + $"rated pressure of {fill.Chamber.RatedPressure}. Fill more slowly or lower the target.";
         if (trouble is null && fill.Heat == FillHeat.Wall && fill.Watch.Seconds > 0)
         {
             system.Open = false;
-            evaluations += OdeDriver.Integrate(ref system, ref nothing, ref observer, t, t + fill.Watch.Seconds, y, Settings, tolerance).Evaluations;
+            evaluations += OdeDriver.Integrate(ref system, ref nothing, ref observer, t, t + fill.Watch.Seconds, y, Settings,
+                tolerance).Evaluations;
         }
 
         return Trace(rows, system, cylinderM3 > 0) with
         {
-            ShutAt = shutAt, FirstMass = firstMass, LastMass = lastMass, SettledPascals = settledPa, Evaluations = evaluations, Trouble = trouble,
+            ShutAt = shutAt, FirstMass = firstMass, LastMass = lastMass, SettledPascals = settledPa, Evaluations = evaluations,
+                Trouble = trouble,
         };
     }
 
@@ -105,13 +114,16 @@ internal static class FillSimulation
     private static FillTrace Sum(PadFill fill)
     {
         double startPa = fill.Start.ToAbsolute(fill.Ambient).Pascals, endPa = fill.ShutPressure.ToAbsolute(fill.Ambient).Pascals;
-        double supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals, kelvin = fill.Temperature.Kelvins, gasM3 = fill.GasVolume.CubicMeters;
+        double supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals, kelvin = fill.Temperature.Kelvins,
+            gasM3 = fill.GasVolume.CubicMeters;
         var constant = fill.Gas.GasConstant.JoulesPerKilogramKelvin;
         var adiabatic = fill.Heat == FillHeat.Adiabatic;
         var rise = (adiabatic ? fill.Gas.HeatCapacityRatio : 1) * constant * kelvin / gasM3;
         var (pressures, seconds) = PressureClock.Run(
-            p => 1 / (rise * fill.Restrictor.KilogramsPerSecond(supplyPa, kelvin, p, fill.Gas)), startPa, endPa, supplyPa, fill.Restrictor.CriticalRatioFor(fill.Gas) * supplyPa, 40);
-        var kelvins = Array.ConvertAll(pressures, p => adiabatic ? Charging.KelvinsAfter(startPa, p, kelvin, kelvin, fill.Gas.HeatCapacityRatio) : kelvin);
+            p => 1 / (rise * fill.Restrictor.KilogramsPerSecond(supplyPa, kelvin, p, fill.Gas)), startPa, endPa, supplyPa,
+                fill.Restrictor.CriticalRatioFor(fill.Gas) * supplyPa, 40);
+        var kelvins = Array.ConvertAll(pressures, p => adiabatic
+            ? Charging.KelvinsAfter(startPa, p, kelvin, kelvin, fill.Gas.HeatCapacityRatio) : kelvin);
         return new(seconds, pressures, kelvins, [], [])
         {
             FirstMass = startPa * gasM3 / (constant * kelvin),
@@ -122,7 +134,8 @@ internal static class FillSimulation
 
     private static FillTrace Trace(TrajectoryBuilder rows, FillSystem system, bool hasCylinder)
     {
-        double[] seconds = new double[rows.Count], pascals = new double[rows.Count], kelvins = new double[rows.Count], wall = new double[rows.Count];
+        double[] seconds = new double[rows.Count], pascals = new double[rows.Count], kelvins = new double[rows.Count],
+            wall = new double[rows.Count];
         var cylinder = hasCylinder ? new double[rows.Count] : [];
         for (var i = 0; i < rows.Count; i++)
         {
@@ -138,10 +151,13 @@ internal static class FillSimulation
     }
 
     private static string PassedRating(PadFill fill) =>
-        $"To settle at {fill.Target} in one go the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure} while it is hot. Fill slowly or in pulses, or fill to the rating, let it cool and top up.";
+        $"To settle at {fill.Target} in one go the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure} "
+            + "while it is hot. Fill slowly or in pulses, or fill to the rating, let it cool and top up.";
 
     private static string StaysAtRating(PadFill fill) =>
-        $"To settle at {fill.Target} the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure}, and shut it doesn't cool below it{(fill.Heat == FillHeat.Wall ? "" : ", as no heat to the wall is computed")}. Fill to the rating, let it cool for longer and top up.";
+        $"To settle at {fill.Target} the gas would have to pass the vessel's rated pressure of {fill.Chamber.RatedPressure}, and shut it "
+            + $"doesn't cool below it{(fill.Heat == FillHeat.Wall ? "" : ", as no heat to the wall is computed")}. Fill to the rating, "
+            + "let it cool for longer and top up.";
 
     private static double Highest(TrajectoryBuilder rows, FillSystem system)
     {
@@ -151,13 +167,16 @@ internal static class FillSimulation
     }
 
     private static string NotReached(PadFill fill, double seconds, double pascals) =>
-        $"After {Digits.Round(seconds)} s the gauge reads {AbsolutePressure.FromPascals(pascals).ToGauge(fill.Ambient)}; {fill.Target}{(fill.Goal == FillGoal.AfterCooling ? " after cooling" : "")} isn't reached and won't be. {NotReachedRemedy(fill, seconds, pascals)}";
+        $"After {Digits.Round(seconds)} s the gauge reads {AbsolutePressure.FromPascals(pascals).ToGauge(fill.Ambient)}; "
+            + $"{fill.Target}{(fill.Goal == FillGoal.AfterCooling ? " after cooling" : "")} isn't reached and won't be. "
+            + $"{NotReachedRemedy(fill, seconds, pascals)}";
 
     private static string NotReachedRemedy(PadFill fill, double seconds, double pascals)
     {
         if (seconds >= HorizonSeconds) return "Open the restrictor.";
         if (pascals < fill.Supply.ToAbsolute(fill.Ambient).Pascals - 1000) return "The cylinder is too empty: take a fuller one.";
         // The vessel is at the regulator's pressure, and hot.
-        return $"Fill more slowly or in pulses, so that the wall takes the heat{(fill.Supply < fill.Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {fill.Chamber.RatedPressure}" : "")}.";
+        return "Fill more slowly or in pulses, so that the wall takes the "
+            + $"heat{(fill.Supply < fill.Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {fill.Chamber.RatedPressure}" : "")}.";
     }
 }

@@ -5,8 +5,10 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Filling.Fills;
 
-/// <summary>A vessel being filled: gas mass, gas temperature, wall temperature; and of the cylinder, where there is one, mass and temperature.</summary>
-internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, double gasM3, double supplyPa, double supplyK, double ambientK) : IOdeSystem
+/// <summary>A vessel being filled: gas mass, gas temperature, wall temperature; and of the cylinder, where there is one, mass and
+/// temperature.</summary>
+internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, double gasM3, double supplyPa, double supplyK,
+    double ambientK) : IOdeSystem
 {
     public const int Mass = 0, Kelvins = 1, Wall = 2, CylinderMass = 3, CylinderKelvins = 4, Unknowns = 5;
 
@@ -52,7 +54,8 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
     }
 
     /// <summary>What is still to come before the fill stalls, Pa: while the regulator is wound up, all that it will give.</summary>
-    public readonly double HeadroomPa(double t, ReadOnlySpan<double> y) => (RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
+    public readonly double HeadroomPa(double t, ReadOnlySpan<double> y)
+        => (RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
 
     private readonly double RegulatedPa(double t) => RisePaPerS > 0 ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
 
@@ -94,7 +97,8 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
         if (CylinderM3 > 0 && Open)
         {
             dydt[CylinderMass] = -flow;
-            dydt[CylinderKelvins] = VesselBalance.TemperatureRate(cylinder, CylinderM3, 0, 0, flow, CylinderWattsPerKelvin * (ambientK - y[CylinderKelvins]));
+            dydt[CylinderKelvins] = VesselBalance.TemperatureRate(cylinder, CylinderM3, 0, 0, flow,
+                CylinderWattsPerKelvin * (ambientK - y[CylinderKelvins]));
         }
     }
 }

@@ -38,7 +38,8 @@ internal static class FillTiming
 
         var plain = With(fill, 1) with
         {
-            Goal = FillGoal.WhenShut, Heat = FillHeat.Adiabatic, Properties = GasProperties.Ideal, Valve = null, Cylinder = null, SupplyRise = null,
+            Goal = FillGoal.WhenShut, Heat = FillHeat.Adiabatic, Properties = GasProperties.Ideal, Valve = null, Cylinder = null,
+                SupplyRise = null,
         };
         var guess = Math.Log(plain.Run().Duration / wanted * (fill.Valve is { } pulses ? (pulses.Open + pulses.Shut) / pulses.Open : 1));
         var at = guess;
@@ -71,13 +72,15 @@ internal static class FillTiming
         var nearest = new[] { root, slow, quick }.MinBy(x => Math.Abs(late(x)));
         if (Math.Abs(late(nearest)) <= (fill.Valve is null ? Met : Near)) return With(fill, Math.Exp(nearest));
         double Seconds(double x) => wanted.Seconds * Math.Exp(late(x));
-        throw None(wanted, $"the valve is shut then, and the nearest take {Digits.Round(Seconds(quick))} s and {Digits.Round(Seconds(slow))} s");
+        throw None(wanted, $"the valve is shut then, and the nearest take {Digits.Round(Seconds(quick))} s and "
+            + $"{Digits.Round(Seconds(slow))} s");
     }
 
     private static PadFill With(PadFill fill, double scale) => fill with
     {
         Restrictor = new SonicRestrictor(
-            SonicConductance.FromCubicMetresPerSecondPascal(fill.Restrictor.Conductance.CubicMetresPerSecondPascal * scale), Math.Clamp(fill.Restrictor.CriticalRatio, 0, 0.7)),
+            SonicConductance.FromCubicMetresPerSecondPascal(fill.Restrictor.Conductance.CubicMetresPerSecondPascal * scale),
+                Math.Clamp(fill.Restrictor.CriticalRatio, 0, 0.7)),
     };
 
     private static InvalidDesignException None(Duration wanted, string nearest) => new(

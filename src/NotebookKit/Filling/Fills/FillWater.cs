@@ -13,16 +13,19 @@ internal static class FillWater
     {
         if (!Applies(fill)) return (null, "");
         if (fill.WaterInLine is not { } line) return (null, "how much water stands in port and line isn't given");
-        if (fill.SupplyRise is not null || fill.Valve is not null) return (null, "with a regulator wound up on the way, or a valve worked by hand, the water goes by fits");
+        if (fill.SupplyRise is not null || fill.Valve is not null) return (null,
+            "with a regulator wound up on the way, or a valve worked by hand, the water goes by fits");
         double gasM3 = fill.GasVolume.CubicMeters, lineM3 = line.CubicMeters, from = fill.Start.ToAbsolute(fill.Ambient).Pascals;
         var supply = fill.Cylinder is { } cylinder && cylinder.Pressure < fill.Supply ? cylinder.Pressure : fill.Supply;
         var supplyPa = supply.ToAbsolute(fill.Ambient).Pascals;
-        if (lineM3 > gasM3 / 2) return (null, $"the {line.Show()} in the line is over half of the vessel's gas space of {fill.GasVolume.Show()}");
+        if (lineM3 > gasM3 / 2) return (null, $"the {line.Show()} in the line is over half of the vessel's gas space of "
+            + $"{fill.GasVolume.Show()}");
         // The vessel's gas is squeezed without losing heat: its pressure at the end leaves the least drop.
         var drop = supplyPa - from * Math.Pow(gasM3 / (gasM3 - lineM3), fill.Gas.HeatCapacityRatio);
         return drop < 0.05 * supplyPa
             ? (null, $"the supply of {supply} is hardly above the vessel's pressure")
-            : (Duration.FromSeconds(lineM3 / (WaterPassage.AreaM2(fill.Restrictor, drop) * Math.Sqrt(2 * drop / WaterPassage.Density))), "");
+            : (Duration.FromSeconds(lineM3 / (WaterPassage.AreaM2(fill.Restrictor, drop) * Math.Sqrt(2 * drop / WaterPassage.Density))),
+                "");
     }
 
     /// <summary>What has to be said of it.</summary>
@@ -30,7 +33,8 @@ internal static class FillWater
     {
         if (!Applies(fill)) yield break;
         var (time, why) = TimeOf(fill);
-        var lies = fill.Port == PortPosition.UnderWater ? "The filling port lies under water: the" : "The vessel holds water, and where the filling port lies isn't given. If the port lies under water, the";
+        var lies = fill.Port == PortPosition.UnderWater ? "The filling port lies under water: the"
+            : "The vessel holds water, and where the filling port lies isn't given. If the port lies under water, the";
         yield return FillingFindings.WaterInPortAndLineMovesFirst(
             lies, time, time is not null && WaterPassage.IsUnsourced(fill.Restrictor), why);
         if (fill.HasCheckValve != true)

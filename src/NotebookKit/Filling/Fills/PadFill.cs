@@ -11,7 +11,8 @@ namespace NotebookKit.Filling.Fills;
 
 /// <summary>A vessel filled at the pad from a regulated supply through a restrictor.</summary>
 /// <remarks>
-/// The gas above the water is a rigid volume, mixed at every instant; the water neither moves nor warms. Without more said the gas is ideal, the supply
+/// The gas above the water is a rigid volume, mixed at every instant; the water neither moves nor warms. Without more said the gas is
+/// ideal, the supply
 /// endless and the wall takes no heat; a cylinder, a wall, a hand on the valve, real-gas properties are added one by one.
 /// Source: energy balance of a charged vessel (Y. A. Cengel, M. A. Boles, Thermodynamics, 2006) with the restrictor's own flow law.
 /// </remarks>
@@ -38,7 +39,8 @@ public sealed record PadFill
     /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
     public Ratio WaterFraction { get; init; }
 
-    /// <summary>Where the filling port lies; where it isn't given and the vessel holds water, what a port under water does is warned of.</summary>
+    /// <summary>Where the filling port lies; where it isn't given and the vessel holds water, what a port under water does is warned
+    /// of.</summary>
     public PortPosition Port { get; init; }
 
     /// <summary>Water that stands in port and line when the valve opens; 0.01 mL to 10 L, not known unless given.</summary>
@@ -72,7 +74,8 @@ public sealed record PadFill
     public SourceCylinder? Cylinder { get; init; }
 
     /// <summary>
-    /// How fast the regulator is wound up, from the pressure in the vessel to the supply's; 0.1 bar/min to 100 bar/s. Set before the valve is opened unless given.
+    /// How fast the regulator is wound up, from the pressure in the vessel to the supply's; 0.1 bar/min to 100 bar/s. Set before the valve
+    /// is opened unless given.
     /// </summary>
     public PressureChangeRate? SupplyRise { get; init; }
 
@@ -83,11 +86,13 @@ public sealed record PadFill
     public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
 
     /// <summary>
-    /// Pressure at which the valve has to shut: the target, or the overshoot that settles at it where that is known in closed form (ideal gas, endless
+    /// Pressure at which the valve has to shut: the target, or the overshoot that settles at it where that is known in closed form (ideal
+    /// gas, endless
     /// supply, no heat to the wall, valve open throughout). Else the run finds it.
     /// </summary>
     public GaugePressure ShutPressure => Goal == FillGoal.AfterCooling && Heat == FillHeat.Adiabatic && IsPlain
-        ? Charging.ToSettleAt(Start.ToAbsolute(Ambient), Target.ToAbsolute(Ambient), Temperature, Temperature, Temperature, Gas).ToGauge(Ambient)
+        ? Charging.ToSettleAt(Start.ToAbsolute(Ambient), Target.ToAbsolute(Ambient), Temperature, Temperature, Temperature,
+            Gas).ToGauge(Ambient)
         : Target;
 
     /// <summary>Everything wrong with this fill.</summary>
@@ -95,13 +100,18 @@ public sealed record PadFill
     {
         List<Finding?> findings =
         [
-            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
-            new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Chamber.RatedPressure, "rated pressure of the vessel", "A vessel without a rating isn't filled."),
+            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel",
+                "Check the unit it was given in."),
+            new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Chamber.RatedPressure, "rated pressure of the vessel",
+                "A vessel without a rating isn't filled."),
             new ValidRange<double>(1, 1.5).Find(Chamber.Overshoot, "overshoot of the vessel's rating", "5 % is common practice."),
-            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure", "Regulators of diving cylinders give up to 300 bar gauge."),
-            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
+            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure",
+                "Regulators of diving cylinders give up to 300 bar gauge."),
+            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction",
+                "Some gas has to drive the water out."),
             new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that nobody fills, warmer weakens a laminating resin."),
-            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure",
+                "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
             Enum.IsDefined(Goal) ? null : FillingFindings.GoalUnknown(Goal.ToString(), Enum.GetNames<FillGoal>()),
             Enum.IsDefined(Heat) ? null : FillingFindings.HeatToWallUnknown(Heat.ToString(), Enum.GetNames<FillHeat>()),
@@ -109,9 +119,11 @@ public sealed record PadFill
                 ? null
                 : FillingFindings.PropertiesOfGasUnknown(Properties.ToString(), Enum.GetNames<GasProperties>()),
             Enum.IsDefined(Port) ? null : FillingFindings.PositionOfFillingPortUnknown(Port.ToString(), Enum.GetNames<PortPosition>()),
-            WaterInLine is { } line ? new ValidRange<Volume>(0.01.Millilitres(), 10.Litres()).Find(line, "water in the line", "A metre of 6 mm hose holds 28 mL.") : null,
+            WaterInLine is { } line ? new ValidRange<Volume>(0.01.Millilitres(), 10.Litres()).Find(line, "water in the line",
+                "A metre of 6 mm hose holds 28 mL.") : null,
             new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(Watch, "time the vessel is watched", "It cools within minutes."),
-            SupplyRise is { } rise ? new ValidRange<double>(0.1, 6000).Find(rise.PascalsPerSecond * 60e-5, "rise of the supply in bar a minute", "A hand winds a regulator up by some 50 bar a minute.") : null,
+            SupplyRise is { } rise ? new ValidRange<double>(0.1, 6000).Find(rise.PascalsPerSecond * 60e-5,
+                "rise of the supply in bar a minute", "A hand winds a regulator up by some 50 bar a minute.") : null,
             Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
             Wall is null && Heat == FillHeat.Wall ? FillWall.FindBore(Chamber) : null,
             Heat == FillHeat.Wall && Gas.Real is null && Wall?.Film is null
@@ -125,7 +137,8 @@ public sealed record PadFill
     }
 
     /// <summary>Runs the fill to the pressure at which the valve shuts, and on while it cools where heat passes to the wall.</summary>
-    /// <exception cref="InvalidDesignException">Something in the design is refused, or the target can't be reached within the rating; all reasons are in it.</exception>
+    /// <exception cref="InvalidDesignException">Something in the design is refused, or the target can't be reached within the rating; all
+    /// reasons are in it.</exception>
     public FillResult Run()
     {
         var findings = Validate();
@@ -136,20 +149,24 @@ public sealed record PadFill
     }
 
     /// <summary>
-    /// The same fill through the restrictor that takes a wanted time, its critical ratio kept: time and conductance are inverse, or nearly so
-    /// where the wall takes heat. With a valve worked by hand the time is met to 5 %: it may be shut just then. Source: energy balance of a charged vessel (Cengel and Boles 2006), solved for the conductance.
+    /// The same fill through the restrictor that takes a wanted time, its critical ratio kept: time and conductance are inverse, or nearly
+    /// so
+    /// where the wall takes heat. With a valve worked by hand the time is met to 5 %: it may be shut just then. Source: energy balance of a
+    /// charged vessel (Cengel and Boles 2006), solved for the conductance.
     /// </summary>
     /// <param name="wanted">Fill time; 0.5 s to 30 min.</param>
     /// <exception cref="OutOfRangeException">The time is outside its range.</exception>
     /// <exception cref="InvalidDesignException">The fill itself is refused, or no restrictor gives that time.</exception>
     public PadFill InTime(Duration wanted)
     {
-        new ValidRange<Duration>(0.5.Seconds(), 30.Minutes()).Check(wanted, "wanted fill time", "A valve can't be worked faster, and slower the gas has cooled anyway.");
+        new ValidRange<Duration>(0.5.Seconds(), 30.Minutes()).Check(wanted, "wanted fill time",
+            "A valve can't be worked faster, and slower the gas has cooled anyway.");
         return FillTiming.Find(this, wanted);
     }
 
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
-    internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null && SupplyRise is null;
+    internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null
+        && SupplyRise is null;
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 
@@ -160,12 +177,14 @@ public sealed record PadFill
         {
             var supply = Supply.ToAbsolute(Ambient);
             var ideal = Restrictor.Flow(supply, Temperature, Chamber.RatedPressure.ToAbsolute(Ambient), Gas);
-            return Gas.Real is { } real ? ideal * Math.Max(1, real.CriticalFlowFactor(real.At(supply, Temperature)) / Gas.ChokedFlowFactor) : ideal;
+            return Gas.Real is { } real ? ideal * Math.Max(1, real.CriticalFlowFactor(real.At(supply, Temperature)) / Gas.ChokedFlowFactor)
+                : ideal;
         }
     }
 
     private Finding? FindStart() =>
-        new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start, "pressure at the start", "It can't be below vacuum.");
+        new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start,
+            "pressure at the start", "It can't be below vacuum.");
 
     private IEnumerable<Finding?> FindPressures()
     {

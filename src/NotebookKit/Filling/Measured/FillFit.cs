@@ -46,7 +46,8 @@ public sealed record FillFit : IResult
     public SonicRestrictor Restrictor => new(Conductance, Math.Clamp(Log.Fill.Restrictor.CriticalRatio, 0, 0.7));
 
     /// <summary>The fill with what was fitted put in: run it for any other target.</summary>
-    public PadFill Fill => Log.Fill with { Restrictor = Restrictor, Heat = FillHeat.Wall, Wall = Log.Fill.WallOrPlain with { Film = Film, FilmFactor = 1 } };
+    public PadFill Fill => Log.Fill with { Restrictor = Restrictor, Heat = FillHeat.Wall,
+        Wall = Log.Fill.WallOrPlain with { Film = Film, FilmFactor = 1 } };
 
     /// <summary>Scatter of the gauge about the fit, one standard deviation.</summary>
     public Pressure Scatter => Pressure.FromBars(_fit.Scatter);
@@ -63,9 +64,11 @@ public sealed record FillFit : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Minimum squares of the fill model",
-        ["Independent readings with one scatter.", "Valve opened at once and shut at once.", "One film coefficient throughout.", "Critical ratio and supply pressure as given."],
+        ["Independent readings with one scatter.", "Valve opened at once and shut at once.", "One film coefficient throughout.",
+            "Critical ratio and supply pressure as given."],
         "Logs that rise by at least 1 bar.",
-        [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapters 2 and 5"), FillingSources.Charging, FillingSources.Iso6358]);
+        [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapters 2 and 5"), FillingSources.Charging,
+            FillingSources.Iso6358]);
 
     /// <inheritdoc/>
     public ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
@@ -73,10 +76,13 @@ public sealed record FillFit : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Sonic conductance", Conductance.ToString(), $"95 %: {Digits.Round(ConductanceLow.LitresPerSecondBar)} to {Digits.Round(ConductanceHigh.LitresPerSecondBar)}"),
+        new("Sonic conductance", Conductance.ToString(), $"95 %: {Digits.Round(ConductanceLow.LitresPerSecondBar)} to "
+            + $"{Digits.Round(ConductanceHigh.LitresPerSecondBar)}"),
         new("Hole of that conductance", $"{Digits.Round(FlowCapacity.DrillFor(Conductance).Millimeters)} mm", "Cd 0.8"),
         new("Valve opened at", $"{Digits.Round(OpenedAt.Seconds)} s", $"± {Digits.Round(_fit.HalfWidths[1], 2)} s"),
-        new("Film coefficient of the wall", $"{Digits.Round(Film.WattsPerSquareMeterKelvin, 2)} W/(m²·K)", $"95 %: {Digits.Round(Math.Exp(_fit.Parameters[2] - _fit.HalfWidths[2]), 2)} to {Digits.Round(Math.Exp(_fit.Parameters[2] + _fit.HalfWidths[2]), 2)}"),
+        new("Film coefficient of the wall", $"{Digits.Round(Film.WattsPerSquareMeterKelvin, 2)} W/(m²·K)",
+            $"95 %: {Digits.Round(Math.Exp(_fit.Parameters[2] - _fit.HalfWidths[2]), 2)} to "
+            + $"{Digits.Round(Math.Exp(_fit.Parameters[2] + _fit.HalfWidths[2]), 2)}"),
         new("Valve shut at", $"{Digits.Round(ShutAt.Bar)} bar gauge", $"± {Digits.Round(_fit.HalfWidths[3], 2)} bar"),
         new("Scatter", $"{Digits.Round(Scatter.Bars, 2)} bar"),
     ];
@@ -90,7 +96,9 @@ public sealed record FillFit : IResult
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Conductance", @"\min_{C,\,t_0,\,h,\,p_2} \sum_i (p_i - p(t_i;\,C,\,t_0,\,h,\,p_2))^2", $"{Log.Time.Count} readings, scatter {Digits.Round(Scatter.Bars, 2)} bar", Conductance.ToString(), new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963)),
+        new("Conductance", @"\min_{C,\,t_0,\,h,\,p_2} \sum_i (p_i - p(t_i;\,C,\,t_0,\,h,\,p_2))^2",
+            $"{Log.Time.Count} readings, scatter {Digits.Round(Scatter.Bars, 2)} bar", Conductance.ToString(),
+            new("D. W. Marquardt", "An algorithm for least-squares estimation of nonlinear parameters, J. SIAM 11, 431", 1963)),
     ]);
 
     private IEnumerable<Finding> Say()

@@ -19,12 +19,15 @@ internal static class FillFitting
         var top = Array.IndexOf(p, p.Max());
         var start = p.TakeWhile(v => v < p[0] + 0.03 * (p[top] - p[0])).Count();
 
-        // ln of the conductance, moment of opening, ln of the film coefficient, pressure at shutting. The film bends the sum into more than one valley:
+        // ln of the conductance, moment of opening, ln of the film coefficient, pressure at shutting. The film bends the sum into more than
+        // one valley:
         // start in several, keep the lowest.
         double opened = t[Math.Max(0, start - 1)], guess = Math.Log(Slope(log, t, p, start, top)), span = t[^1] - t[0];
-        double[] low = [guess - 5, opened - span, Math.Log(0.1), p[0] + 0.5], high = [guess + 5, opened + span, Math.Log(2000), log.Fill.Supply.Bar - 1e-3];
+        double[] low = [guess - 5, opened - span, Math.Log(0.1), p[0] + 0.5],
+            high = [guess + 5, opened + span, Math.Log(2000), log.Fill.Supply.Bar - 1e-3];
         var fit = FirstFilms
-            .Select(film => CurveFit.Of(x => Gauge(log, t, x), p, [guess, opened, Math.Log(film), Math.Min(p[top], high[3])], low, high, [1e-4, 1e-3, 1e-2, 1e-3]))
+            .Select(film => CurveFit.Of(x => Gauge(log, t, x), p, [guess, opened, Math.Log(film), Math.Min(p[top], high[3])], low, high,
+                [1e-4, 1e-3, 1e-2, 1e-3]))
             .MinBy(f => f.Scatter)!;
         return new FillFit(log, fit, findings);
     }
@@ -32,7 +35,8 @@ internal static class FillFitting
     /// <summary>The fill with a set of parameters.</summary>
     public static PadFill With(FillLog log, double[] x) => log.Fill with
     {
-        Restrictor = new SonicRestrictor(SonicConductance.FromLitresPerSecondBar(Math.Exp(x[0])), Math.Clamp(log.Fill.Restrictor.CriticalRatio, 0, 0.7)),
+        Restrictor = new SonicRestrictor(SonicConductance.FromLitresPerSecondBar(Math.Exp(x[0])),
+            Math.Clamp(log.Fill.Restrictor.CriticalRatio, 0, 0.7)),
         Heat = FillHeat.Wall,
         Goal = FillGoal.WhenShut,
         Target = x[3].BarGauge(),
@@ -52,7 +56,8 @@ internal static class FillFitting
             while (k + 1 < trace.Seconds.Length - 1 && trace.Seconds[k + 1] < since) k++;
             read[i] = since <= 0
                 ? gauge[0]
-                : since >= trace.Seconds[^1] ? gauge[^1] : gauge[k] + (gauge[k + 1] - gauge[k]) * (since - trace.Seconds[k]) / (trace.Seconds[k + 1] - trace.Seconds[k]);
+                : since >= trace.Seconds[^1] ? gauge[^1] : gauge[k]
+                    + (gauge[k + 1] - gauge[k]) * (since - trace.Seconds[k]) / (trace.Seconds[k + 1] - trace.Seconds[k]);
         }
 
         return read;

@@ -5,14 +5,18 @@ using UnitsNet;
 
 namespace NotebookKit.Filling.Measured;
 
-/// <summary>A fill as it was logged, from which the restrictor's effective conductance is fitted: what a maker's sheet or a drill size can't tell.</summary>
+/// <summary>A fill as it was logged, from which the restrictor's effective conductance is fitted: what a maker's sheet or a drill size
+/// can't tell.</summary>
 /// <remarks>
-/// Least squares of the fill model on the gauge, over conductance, time of opening, pressure at shutting, and film coefficient of the wall. The critical ratio is kept as given.
-/// Source: K. Levenberg 1944, D. W. Marquardt 1963 (damped Gauss-Newton); G. A. F. Seber, C. J. Wild, Nonlinear Regression, 1989 (confidence intervals).
+/// Least squares of the fill model on the gauge, over conductance, time of opening, pressure at shutting, and film coefficient of the wall.
+/// The critical ratio is kept as given.
+/// Source: K. Levenberg 1944, D. W. Marquardt 1963 (damped Gauss-Newton); G. A. F. Seber, C. J. Wild, Nonlinear Regression, 1989
+/// (confidence intervals).
 /// </remarks>
 public sealed record FillLog
 {
-    /// <summary>The fill as it was meant: vessel, supply, water, ambient. Its restrictor is only the first guess; the valve open throughout.</summary>
+    /// <summary>The fill as it was meant: vessel, supply, water, ambient. Its restrictor is only the first guess; the valve open
+    /// throughout.</summary>
     public required PadFill Fill { get; init; }
 
     /// <summary>The clock, in s, rising.</summary>
@@ -42,7 +46,8 @@ public sealed record FillLog
                 findings.Add(FillingFindings.GaugeReadsMoreThanSupply(Pressure.Values.Max(), Fill.Supply));
         }
 
-        findings.AddRange((Fill with { Target = Fill.Chamber.RatedPressure < Fill.Supply ? Fill.Chamber.RatedPressure : Fill.Supply }).Validate());
+        findings.AddRange((Fill with { Target = Fill.Chamber.RatedPressure < Fill.Supply ? Fill.Chamber.RatedPressure
+            : Fill.Supply }).Validate());
         return findings.OfType<Finding>().ToList();
     }
 

@@ -4,7 +4,8 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Filling.Restrictors;
 
 /// <summary>Adiabatic flow of an ideal gas with friction in a pipe of constant bore, as functions of the Mach number.</summary>
-/// <remarks>Subsonic branch. Source: A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow, 1953, ch. 6; NACA Report 1135, 1953.</remarks>
+/// <remarks>Subsonic branch. Source: A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow, 1953, ch. 6; NACA Report
+/// 1135, 1953.</remarks>
 public static class FannoFlow
 {
     /// <summary>Friction length to choking, f L*/D with the Darcy friction factor [-]. Source: Shapiro 1953, equation 6.20.</summary>
@@ -57,7 +58,8 @@ public static class FannoFlow
     private static void Check(double mach, double heatCapacityRatio)
     {
         new ValidRange<double>(1e-3, 1).Check(mach, "Mach number", "A hose flows below the speed of sound, and at it at its end.");
-        new ValidRange<double>(1.05, 1.7).Check(heatCapacityRatio, "ratio of heat capacities", "Air and nitrogen have 1.40, hydrogen 1.41.");
+        new ValidRange<double>(1.05, 1.7).Check(heatCapacityRatio, "ratio of heat capacities",
+            "Air and nitrogen have 1.40, hydrogen 1.41.");
     }
 
     private readonly struct Excess(double length, double g) : IScalarFunction

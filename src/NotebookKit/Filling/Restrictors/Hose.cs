@@ -23,13 +23,15 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
     public double CriticalRatio => CriticalRatioAt(Gas.Air.HeatCapacityRatio);
 
     /// <inheritdoc/>
-    public Area EffectiveArea => Area.FromSquareMeters(AreaM2 * ChokedShare(Gas.Air.HeatCapacityRatio)).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
+    public Area EffectiveArea => Area.FromSquareMeters(AreaM2 *
+        ChokedShare(Gas.Air.HeatCapacityRatio)).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
 
     /// <inheritdoc/>
     public SonicConductance Conductance => FlowCapacity.ConductanceOf(EffectiveArea);
 
     /// <summary>
-    /// Friction factor of turbulent flow from Reynolds number and roughness. Source: S. E. Haaland, Simple and explicit formulas for the friction factor
+    /// Friction factor of turbulent flow from Reynolds number and roughness. Source: S. E. Haaland, Simple and explicit formulas for the
+    /// friction factor
     /// in turbulent pipe flow, J. Fluids Eng. 105 (1983) 89; within 2 % of Colebrook's.
     /// </summary>
     /// <param name="reynolds">Reynolds number on the bore [-]; 4000 to 1e8.</param>
@@ -43,7 +45,8 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         return 1 / (root * root);
     }
 
-    /// <summary>Flow at constant temperature from the pressures inside its two ends; none where they are equal or reversed. Source: Shapiro 1953, isothermal flow with friction.</summary>
+    /// <summary>Flow at constant temperature from the pressures inside its two ends; none where they are equal or reversed. Source: Shapiro
+    /// 1953, isothermal flow with friction.</summary>
     /// <param name="from">Pressure at the start; 100 Pa to 2000 bar absolute.</param>
     /// <param name="temperature">Temperature; 50 K to 2000 K.</param>
     /// <param name="to">Pressure at the end; from where the flow no longer rises (ṁ √(R T) = A p) to that at the start.</param>
@@ -56,9 +59,11 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         GasChecks.AtRest(from, temperature, gas);
         double p1 = from.Pascals, p2 = to.Pascals;
         if (p2 >= p1) return MassFlow.Zero;
-        // Lower pressures at the end don't reach into the hose: the formula would have the flow fall again. There p1² − p2² = p2² (f L/D + 2 ln(p1/p2)).
+        // Lower pressures at the end don't reach into the hose: the formula would have the flow fall again. There p1² − p2² = p2² (f L/D +
+        // 2 ln(p1/p2)).
         BracketedRoot.TrySolve(r => 1 / (r * r) - 1 - FrictionLength + 2 * Math.Log(r), 1e-6, 1, 1e-12, out var lowest);
-        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(lowest.Root * p1), from).Check(to, "pressure at the end of the hose", "Lower, the hose is choked: the flow is that at the lower end of the range.");
+        new ValidRange<AbsolutePressure>(AbsolutePressure.FromPascals(lowest.Root * p1), from).Check(to, "pressure at the end of the hose",
+            "Lower, the hose is choked: the flow is that at the lower end of the range.");
         var resistance = gas.GasConstant.JoulesPerKilogramKelvin * temperature.Kelvins * (FrictionLength + 2 * Math.Log(p1 / p2));
         return MassFlow.FromKilogramsPerSecond(AreaM2 * Math.Sqrt((p1 * p1 - p2 * p2) / resistance));
     }
@@ -77,7 +82,8 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         var density = pressure.Pascals / (gas.GasConstant.JoulesPerKilogramKelvin * temperature.Kelvins);
         var most = AreaM2 * Math.Sqrt(2 * density * MostDarcyShare * pressure.Pascals / FrictionLength);
         new ValidRange<MassFlow>(MassFlow.Zero, MassFlow.FromKilogramsPerSecond(most)).Check(
-            flow.ToUnit(UnitsNet.Units.MassFlowUnit.KilogramPerSecond), "flow through the hose", "With more, the density changes along the hose: take the flow with friction.");
+            flow.ToUnit(UnitsNet.Units.MassFlowUnit.KilogramPerSecond), "flow through the hose",
+                "With more, the density changes along the hose: take the flow with friction.");
         var speed = flow.KilogramsPerSecond / (density * AreaM2);
         return Pressure.FromPascals(FrictionLength * density * speed * speed / 2).ToUnit(UnitsNet.Units.PressureUnit.Bar);
     }
@@ -92,7 +98,8 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
         }.OfType<Finding>().ToList();
 
     /// <summary>For example "hose 6 mm × 10 m, f 0.02".</summary>
-    public override string ToString() => $"hose {Digits.Round(Bore.Millimeters)} mm × {Digits.Round(Length.Meters)} m, f {Digits.Round(DarcyFriction)}";
+    public override string ToString() => $"hose {Digits.Round(Bore.Millimeters)} mm × {Digits.Round(Length.Meters)} m, f "
+        + $"{Digits.Round(DarcyFriction)}";
 
     double IRestrictor.CriticalRatioFor(Gas gas) => CriticalRatioAt(gas.HeatCapacityRatio);
 
@@ -124,7 +131,8 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
     private double ChokedShare(double g) => MassFunction(FannoFlow.MachAt(FrictionLength, g), g) / MassFunction(1, g);
 
     // Mass flow over A p0 / sqrt(R T0) for isentropic entry to a Mach number.
-    private static double MassFunction(double m, double g) => Math.Sqrt(g) * m * Math.Pow(1 + (g - 1) / 2 * m * m, -(g + 1) / (2 * (g - 1)));
+    private static double MassFunction(double m, double g) => Math.Sqrt(g) * m * Math.Pow(1 + (g - 1) / 2 * m * m,
+        -(g + 1) / (2 * (g - 1)));
 
     // Pressure at the end over the pressure at rest ahead, for a Mach number at the start.
     private static double EndRatio(double m1, double frictionLength, double g)

@@ -2,8 +2,10 @@ using NotebookKit.Provenance;
 
 namespace NotebookKit.Filling.Restrictors;
 
-/// <summary>Discharge coefficients of flow meters as the standards give them: what a carefully made nozzle or orifice passes of the ideal flow.</summary>
-/// <remarks>Source: ISO 9300:2005 (critical nozzles), ISO 5167-2 and -3:2003 (orifice plates and nozzles); all unverified: confirm before relying on them.</remarks>
+/// <summary>Discharge coefficients of flow meters as the standards give them: what a carefully made nozzle or orifice passes of the ideal
+/// flow.</summary>
+/// <remarks>Source: ISO 9300:2005 (critical nozzles), ISO 5167-2 and -3:2003 (orifice plates and nozzles); all unverified: confirm before
+/// relying on them.</remarks>
 public static class MeteringCoefficients
 {
     /// <summary>Toroidal-throat critical nozzle, normally machined: 0.9959 − 2.720 Re^−½ [-]. Source: ISO 9300:2005, unverified.</summary>
@@ -21,7 +23,8 @@ public static class MeteringCoefficients
     /// <exception cref="OutOfRangeException">The Reynolds number is outside its range.</exception>
     public static double CylindricalNozzle(double reynolds) => 0.9976 - 0.1388 * Math.Pow(CheckCritical(reynolds), -0.2);
 
-    /// <summary>Sharp-edged orifice plate with corner taps in a pipe of 71 mm and more [-]. Source: ISO 5167-2:2003, Reader-Harris/Gallagher, unverified.</summary>
+    /// <summary>Sharp-edged orifice plate with corner taps in a pipe of 71 mm and more [-]. Source: ISO 5167-2:2003,
+    /// Reader-Harris/Gallagher, unverified.</summary>
     /// <param name="diameterRatio">Orifice over pipe diameter [-]; 0.1 to 0.75.</param>
     /// <param name="reynolds">Pipe Reynolds number [-]; 5000 to 1e8.</param>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>

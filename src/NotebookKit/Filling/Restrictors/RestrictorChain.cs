@@ -7,7 +7,8 @@ using UnitsNet;
 namespace NotebookKit.Filling.Restrictors;
 
 /// <summary>Two restrictors one behind the other, as a hose and the valve at its end; gas comes to rest between them.</summary>
-/// <remarks>The pressure between them is the one at which both pass the same mass; temperature at rest is the same throughout. Source: energy and mass balance of an ideal gas.</remarks>
+/// <remarks>The pressure between them is the one at which both pass the same mass; temperature at rest is the same throughout. Source:
+/// energy and mass balance of an ideal gas.</remarks>
 /// <param name="First">The one the gas meets first.</param>
 /// <param name="Second">The one behind it; a chain of its own for three and more.</param>
 public sealed record RestrictorChain(IRestrictor First, IRestrictor Second) : IRestrictor
@@ -22,7 +23,8 @@ public sealed record RestrictorChain(IRestrictor First, IRestrictor Second) : IR
         {
             var gas = Gas.Air;
             var flow = ((IRestrictor)this).KilogramsPerSecond(1e6, 293.15, 1, gas);
-            return Area.FromSquareMeters(flow * Math.Sqrt(gas.GasConstant.JoulesPerKilogramKelvin * 293.15) / (1e6 * gas.ChokedFlowFactor)).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
+            return Area.FromSquareMeters(flow * Math.Sqrt(gas.GasConstant.JoulesPerKilogramKelvin * 293.15) / (1e6 *
+                gas.ChokedFlowFactor)).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
         }
     }
 
@@ -43,7 +45,8 @@ public sealed record RestrictorChain(IRestrictor First, IRestrictor Second) : IR
     }
 
     double IRestrictor.KilogramsPerSecond(double upstreamPa, double upstreamK, double downstreamPa, Gas gas) =>
-        downstreamPa >= upstreamPa ? 0 : Second.KilogramsPerSecond(Between(upstreamPa, upstreamK, downstreamPa, gas), upstreamK, downstreamPa, gas);
+        downstreamPa >= upstreamPa ? 0 : Second.KilogramsPerSecond(Between(upstreamPa, upstreamK, downstreamPa, gas), upstreamK,
+            downstreamPa, gas);
 
     private double Between(double upstreamPa, double upstreamK, double downstreamPa, Gas gas)
     {
@@ -52,9 +55,11 @@ public sealed record RestrictorChain(IRestrictor First, IRestrictor Second) : IR
         return BracketedRoot.TrySolve(ref function, downstreamPa, upstreamPa, upstreamPa * 1e-13, out var root) ? root.Root : downstreamPa;
     }
 
-    private readonly struct Excess(RestrictorChain chain, double upstreamPa, double upstreamK, double downstreamPa, Gas gas) : IScalarFunction
+    private readonly struct Excess(RestrictorChain chain, double upstreamPa, double upstreamK, double downstreamPa, Gas gas)
+        : IScalarFunction
     {
         public double Value(double x) =>
-            chain.First.KilogramsPerSecond(upstreamPa, upstreamK, x, gas) - chain.Second.KilogramsPerSecond(x, upstreamK, downstreamPa, gas);
+            chain.First.KilogramsPerSecond(upstreamPa, upstreamK, x, gas) - chain.Second.KilogramsPerSecond(x, upstreamK, downstreamPa,
+                gas);
     }
 }

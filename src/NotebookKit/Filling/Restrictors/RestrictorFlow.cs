@@ -6,7 +6,8 @@ using UnitsNet;
 namespace NotebookKit.Filling.Restrictors;
 
 /// <summary>What a restrictor passes.</summary>
-/// <remarks>Source: the restrictor's own flow law: NACA Report 1135, 1953 (orifice); ISO 6358-1, 2013 (sheet values); Shapiro 1953 (hose).</remarks>
+/// <remarks>Source: the restrictor's own flow law: NACA Report 1135, 1953 (orifice); ISO 6358-1, 2013 (sheet values); Shapiro 1953
+/// (hose).</remarks>
 public static class RestrictorFlow
 {
     /// <summary>Mass flow from a higher to a lower pressure; zero where the pressures are equal or reversed.</summary>
@@ -17,11 +18,13 @@ public static class RestrictorFlow
     /// <param name="gas">The gas.</param>
     /// <exception cref="InvalidDesignException">The restrictor itself is refused.</exception>
     /// <exception cref="OutOfRangeException">Pressure, temperature or a constant of the gas is outside.</exception>
-    public static MassFlow Flow(this IRestrictor restrictor, AbsolutePressure upstream, Temperature temperature, AbsolutePressure downstream, Gas gas)
+    public static MassFlow Flow(this IRestrictor restrictor, AbsolutePressure upstream, Temperature temperature,
+        AbsolutePressure downstream, Gas gas)
     {
         ArgumentNullException.ThrowIfNull(restrictor);
         InvalidDesignException.ThrowIfAny("Restrictor", restrictor.Validate());
         GasChecks.AtRest(upstream, temperature, gas);
-        return MassFlow.FromKilogramsPerSecond(restrictor.KilogramsPerSecond(upstream.Pascals, temperature.Kelvins, downstream.Pascals, gas));
+        return MassFlow.FromKilogramsPerSecond(restrictor.KilogramsPerSecond(upstream.Pascals, temperature.Kelvins, downstream.Pascals,
+            gas));
     }
 }

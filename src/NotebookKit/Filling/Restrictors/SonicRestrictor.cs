@@ -7,7 +7,8 @@ namespace NotebookKit.Filling.Restrictors;
 
 /// <summary>A restrictor by its measured sonic conductance and critical pressure ratio, as a maker's sheet gives them.</summary>
 /// <remarks>
-/// ṁ = C p₁ ρ₀ √(T₀/T₁), times √(1 − ((p₂/p₁ − b)/(1 − b))²) above the critical ratio. For a gas other than air the conductance is scaled as that
+/// ṁ = C p₁ ρ₀ √(T₀/T₁), times √(1 − ((p₂/p₁ − b)/(1 − b))²) above the critical ratio. For a gas other than air the conductance is scaled
+/// as that
 /// of a nozzle of the same area. Source: ISO 6358-1, 2013 (constants unverified: confirm before relying on them).
 /// </remarks>
 /// <param name="Conductance">Sonic conductance with air; 0.0001 to 100 dm³/(s·bar).</param>
@@ -21,8 +22,10 @@ public sealed record SonicRestrictor(SonicConductance Conductance, double Critic
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            new ValidRange<SonicConductance>(0.0001.LitresPerSecondBar(), 100.LitresPerSecondBar()).Find(Conductance, "sonic conductance", "A 1 mm hole has about 0.13 dm³/(s·bar)."),
-            new ValidRange<double>(0, 0.7).Find(CriticalRatio, "critical pressure ratio", "An ideal nozzle has 0.528, a long passage less."),
+            new ValidRange<SonicConductance>(0.0001.LitresPerSecondBar(), 100.LitresPerSecondBar()).Find(Conductance, "sonic conductance",
+                "A 1 mm hole has about 0.13 dm³/(s·bar)."),
+            new ValidRange<double>(0, 0.7).Find(CriticalRatio, "critical pressure ratio",
+                "An ideal nozzle has 0.528, a long passage less."),
         }.OfType<Finding>().ToList();
 
     /// <summary>For example "restrictor C 0.125 dm³/(s·bar), b 0.300".</summary>

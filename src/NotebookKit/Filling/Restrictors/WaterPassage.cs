@@ -10,7 +10,8 @@ internal static class WaterPassage
     // A sharp edge in a free jet passes 0.62 at low head, falling to 0.60 at high.
     private const double SharpEdge = 0.60;
 
-    // Choked flow of gas says little of water: a valve differs by a fifth at equal area, and one that recovers pressure cavitates at two thirds of it.
+    // Choked flow of gas says little of water: a valve differs by a fifth at equal area, and one that recovers pressure cavitates at two
+    // thirds of it.
     private const double OfGasArea = 0.5;
 
     // Turbulent flow in a smooth hose down to Re = 1300; below, 64/Re.
@@ -20,7 +21,8 @@ internal static class WaterPassage
     private const double ViscosityPaS = 1.79e-3;
 
     /// <summary>The origin of the figures that have none.</summary>
-    public static Source Unsourced { get; } = Source.CommonPractice("Half the gas area of a restrictor known by its gas flow alone, a friction factor of 0.05 at the least in a hose, for water");
+    public static Source Unsourced { get; } = Source.CommonPractice("Half the gas area of a restrictor known by its gas flow alone, a "
+        + "friction factor of 0.05 at the least in a hose, for water");
 
     /// <summary>Effective area for water, m², good down to a drop in pressure.</summary>
     public static double AreaM2(IRestrictor restrictor, double leastDropPa)
@@ -63,7 +65,8 @@ internal static class WaterPassage
 
             case Orifice orifice:
             {
-                var area = (orifice.WaterCoefficient ?? Math.Min(orifice.DischargeCoefficient, SharpEdge)) * Math.PI / 4 * orifice.Diameter.Meters * orifice.Diameter.Meters;
+                var area = (orifice.WaterCoefficient ?? Math.Min(orifice.DischargeCoefficient,
+                    SharpEdge)) * Math.PI / 4 * orifice.Diameter.Meters * orifice.Diameter.Meters;
                 return 1 / (area * area);
             }
 

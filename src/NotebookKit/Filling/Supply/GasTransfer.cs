@@ -8,11 +8,13 @@ internal static class GasTransfer
 {
     public const int MaximumLaunches = 500;
 
-    /// <summary>Cylinder pressures after each launch that succeeded, Pa absolute, in the order the cylinders were given; the first row is before any.</summary>
+    /// <summary>Cylinder pressures after each launch that succeeded, Pa absolute, in the order the cylinders were given; the first row is
+    /// before any.</summary>
     public static IReadOnlyList<double[]> Fills(LaunchBudget budget)
     {
         var law = new GasLaw(budget.Gas, budget.Properties);
-        double kelvin = budget.Temperature.Kelvins, ambient = budget.Ambient.Pascals, target = budget.Target.ToAbsolute(budget.Ambient).Pascals;
+        double kelvin = budget.Temperature.Kelvins, ambient = budget.Ambient.Pascals,
+            target = budget.Target.ToAbsolute(budget.Ambient).Pascals;
         double gasM3 = budget.GasVolume.CubicMeters, margin = budget.Margin.Pascals;
         double[] volumes = [.. budget.Cylinders.Select(c => c.Volume.CubicMeters)];
         double[] now = [.. budget.Cylinders.Select(c => c.Pressure.ToAbsolute(budget.Ambient).Pascals)];
@@ -41,8 +43,10 @@ internal static class GasTransfer
         return rows;
     }
 
-    /// <summary>Opens a cylinder to a vessel until the target is there, or the cylinder is only the margin above the vessel. Pa absolute.</summary>
-    public static (double Cylinder, double Vessel) Move(GasLaw law, double kelvin, double cylinder, double cylinderM3, double vessel, double vesselM3, double target, double margin)
+    /// <summary>Opens a cylinder to a vessel until the target is there, or the cylinder is only the margin above the vessel. Pa
+    /// absolute.</summary>
+    public static (double Cylinder, double Vessel) Move(GasLaw law, double kelvin, double cylinder, double cylinderM3, double vessel,
+        double vesselM3, double target, double margin)
     {
         if (cylinder - margin <= vessel) return (cylinder, vessel);
         double Density(double p) => law.AtPressure(p, kelvin).Density;

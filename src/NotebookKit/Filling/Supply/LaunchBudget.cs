@@ -9,7 +9,8 @@ namespace NotebookKit.Filling.Supply;
 
 /// <summary>How many launches the cylinders in the boot give, and in which order they are best used.</summary>
 /// <remarks>
-/// Everything at one temperature, as after an hour in the shade; masses by the gas's equation of state. Source: Lemmon et al. 2000 (air); mass balance.
+/// Everything at one temperature, as after an hour in the shade; masses by the gas's equation of state. Source: Lemmon et al. 2000 (air);
+/// mass balance.
 /// </remarks>
 public sealed record LaunchBudget
 {
@@ -25,7 +26,8 @@ public sealed record LaunchBudget
     /// <summary>Water in the vessel over its volume; 0 to 95 %.</summary>
     public Ratio WaterFraction { get; init; }
 
-    /// <summary>By how much a cylinder has to stay above the vessel for the flow not to die away; 0 to 50 bar, 2 bar unless said (common practice, no source).</summary>
+    /// <summary>By how much a cylinder has to stay above the vessel for the flow not to die away; 0 to 50 bar, 2 bar unless said (common
+    /// practice, no source).</summary>
     public Pressure Margin { get; init; } = 2.Bar();
 
     /// <summary>Which cylinder is used when.</summary>
@@ -51,14 +53,18 @@ public sealed record LaunchBudget
         new[]
         {
             Cylinders.Count == 0 ? FillingFindings.NoCylinder() : null,
-            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
+            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel",
+                "Check the unit it was given in."),
             Target > GaugePressure.Zero && Target <= Chamber.RatedPressure
                 ? null
                 : FillingFindings.TargetOfLaunchesOutOfRange(Target, Chamber.RatedPressure),
-            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to drive the water out."),
-            new ValidRange<Pressure>(0.Bar(), 50.Bar()).Find(Margin.ToUnit(UnitsNet.Units.PressureUnit.Bar), "margin of the cylinder over the vessel", "A few bar keep the flow alive."),
+            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction",
+                "Some gas has to drive the water out."),
+            new ValidRange<Pressure>(0.Bar(), 50.Bar()).Find(Margin.ToUnit(UnitsNet.Units.PressureUnit.Bar),
+                "margin of the cylinder over the vessel", "A few bar keep the flow alive."),
             new ValidRange<Temperature>((-20).Celsius(), 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Colder than that nobody fills, warmer weakens a laminating resin."),
-            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure",
+                "Was a gauge pressure meant?"),
             Enum.IsDefined(Order) ? null : FillingFindings.OrderOfCylindersUnknown(Order.ToString(), Enum.GetNames<CylinderOrder>()),
             Enum.IsDefined(Properties)
                 ? null

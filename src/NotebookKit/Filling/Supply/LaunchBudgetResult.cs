@@ -15,8 +15,10 @@ public sealed record LaunchBudgetResult : IResult
     {
         Budget = budget;
         _rows = rows;
-        LaunchesOtherwise = GasTransfer.Fills(budget with { Order = budget.Order == CylinderOrder.Cascade ? CylinderOrder.OneAtATime : CylinderOrder.Cascade }).Count - 1;
-        LaunchesIdeal = budget.Properties == GasProperties.Real ? GasTransfer.Fills(budget with { Properties = GasProperties.Ideal }).Count - 1 : Launches;
+        LaunchesOtherwise = GasTransfer.Fills(budget with { Order = budget.Order == CylinderOrder.Cascade ? CylinderOrder.OneAtATime
+            : CylinderOrder.Cascade }).Count - 1;
+        LaunchesIdeal = budget.Properties == GasProperties.Real
+            ? GasTransfer.Fills(budget with { Properties = GasProperties.Ideal }).Count - 1 : Launches;
         Findings = [.. findings, .. Say()];
     }
 
@@ -37,7 +39,8 @@ public sealed record LaunchBudgetResult : IResult
 
     /// <summary>Pressure of each cylinder after that many launches, in the order given.</summary>
     public IReadOnlyList<Series> CylinderPressures =>
-        [.. Budget.Cylinders.Select((c, k) => new Series($"Cylinder {c.Name}", "bar gauge", [.. _rows.Select(r => AbsolutePressure.FromPascals(r[k]).ToGauge(Budget.Ambient).Bar)]))];
+        [.. Budget.Cylinders.Select((c, k) => new Series($"Cylinder {c.Name}", "bar gauge",
+            [.. _rows.Select(r => AbsolutePressure.FromPascals(r[k]).ToGauge(Budget.Ambient).Bar)]))];
 
     /// <inheritdoc/>
     public string Title => $"Launches at {Budget.Target}";
@@ -45,7 +48,8 @@ public sealed record LaunchBudgetResult : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Mass balance between cylinders and vessel",
-        ["Cylinders and vessel have one temperature before and after each fill.", $"A cylinder stays {Budget.Margin.Show()} above the vessel.", "After a launch the vessel holds air at ambient pressure."],
+        ["Cylinders and vessel have one temperature before and after each fill.",
+            $"A cylinder stays {Budget.Margin.Show()} above the vessel.", "After a launch the vessel holds air at ambient pressure."],
         "To 300 bar gauge.",
         [Budget.Properties == GasProperties.Real ? Budget.Gas.Real!.Source : Budget.Gas.Source]);
 
@@ -55,9 +59,11 @@ public sealed record LaunchBudgetResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Launches", $"{Launches}", Budget.Order == CylinderOrder.Cascade ? $"in cascade; one cylinder at a time {LaunchesOtherwise}" : $"one cylinder at a time; in cascade {LaunchesOtherwise}"),
+        new("Launches", $"{Launches}", Budget.Order == CylinderOrder.Cascade ? $"in cascade; one cylinder at a time {LaunchesOtherwise}"
+            : $"one cylinder at a time; in cascade {LaunchesOtherwise}"),
         new("An ideal gas would promise", $"{LaunchesIdeal}"),
-        .. Budget.Cylinders.Select((c, k) => new ResultLine($"Left in {c.Name}", AbsolutePressure.FromPascals(_rows[^1][k]).ToGauge(Budget.Ambient).ToString(), c.ToString())),
+        .. Budget.Cylinders.Select((c, k) => new ResultLine($"Left in {c.Name}",
+            AbsolutePressure.FromPascals(_rows[^1][k]).ToGauge(Budget.Ambient).ToString(), c.ToString())),
     ];
 
     /// <inheritdoc/>
@@ -74,13 +80,21 @@ public sealed record LaunchBudgetResult : IResult
             var law = new GasLaw(Budget.Gas, Budget.Properties);
             double Density(AbsolutePressure p) => law.AtPressure(p.Pascals, Budget.Temperature.Kelvins).Density;
             var perLaunch = (Density(Budget.Target.ToAbsolute(Budget.Ambient)) - Density(Budget.Ambient)) * Budget.GasVolume.CubicMeters;
-            var usable = Budget.Cylinders.Sum(c => Math.Max(0, Density(c.Pressure.ToAbsolute(Budget.Ambient)) - Density((Budget.Target + Budget.Margin).ToAbsolute(Budget.Ambient))) * c.Volume.CubicMeters);
+            var usable = Budget.Cylinders.Sum(c => Math.Max(0,
+                Density(c.Pressure.ToAbsolute(Budget.Ambient)) - Density((Budget.Target
+                + Budget.Margin).ToAbsolute(Budget.Ambient))) * c.Volume.CubicMeters);
             var source = Budget.Properties == GasProperties.Real ? Budget.Gas.Real!.Source : Budget.Gas.Source;
             return new(Title,
             [
-                new("Gas for one launch", @"m_1 = (\rho(p) - \rho(p_a))\,V", $"({Digits.Round(Density(Budget.Target.ToAbsolute(Budget.Ambient)), 4)} − {Digits.Round(Density(Budget.Ambient), 4)}) kg/m³ × {Digits.Round(Budget.GasVolume.Liters, 4)} L", $"{Digits.Round(perLaunch * 1000, 4)} g", source),
-                new("Gas above the target in the cylinders", @"m = \sum (\rho(p_c) - \rho(p + \Delta p))\,V_c", string.Join(" + ", Budget.Cylinders.Select(c => $"{c}")), $"{Digits.Round(usable * 1000, 4)} g", source),
-                new("Launches without cascade, at most", @"n = \frac{m}{m_1}", $"{Digits.Round(usable * 1000, 4)} g / {Digits.Round(perLaunch * 1000, 4)} g", Digits.Round(usable / perLaunch, 3), source),
+                new("Gas for one launch", @"m_1 = (\rho(p) - \rho(p_a))\,V",
+                    $"({Digits.Round(Density(Budget.Target.ToAbsolute(Budget.Ambient)), 4)} − "
+                    + $"{Digits.Round(Density(Budget.Ambient), 4)}) kg/m³ × {Digits.Round(Budget.GasVolume.Liters, 4)} L",
+                    $"{Digits.Round(perLaunch * 1000, 4)} g", source),
+                new("Gas above the target in the cylinders", @"m = \sum (\rho(p_c) - \rho(p + \Delta p))\,V_c",
+                    string.Join(" + ", Budget.Cylinders.Select(c => $"{c}")), $"{Digits.Round(usable * 1000, 4)} g", source),
+                new("Launches without cascade, at most", @"n = \frac{m}{m_1}",
+                    $"{Digits.Round(usable * 1000, 4)} g / {Digits.Round(perLaunch * 1000, 4)} g", Digits.Round(usable / perLaunch, 3),
+                    source),
             ]);
         }
     }

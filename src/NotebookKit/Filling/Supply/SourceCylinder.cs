@@ -14,8 +14,10 @@ public sealed record SourceCylinder(string Name, Volume Volume, GaugePressure Pr
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            new ValidRange<Volume>(0.1.Litres(), 200.Litres()).Find(Volume, $"volume of cylinder {Name}", "A diving cylinder holds 3 to 20 L; was another unit meant?"),
-            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Pressure, $"pressure of cylinder {Name}", "Diving cylinders are filled to 200, 232 or 300 bar gauge."),
+            new ValidRange<Volume>(0.1.Litres(), 200.Litres()).Find(Volume, $"volume of cylinder {Name}",
+                "A diving cylinder holds 3 to 20 L; was another unit meant?"),
+            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Pressure, $"pressure of cylinder {Name}",
+                "Diving cylinders are filled to 200, 232 or 300 bar gauge."),
         }.OfType<Finding>().ToList();
 
     /// <summary>For example "A: 10 L at 200 bar gauge".</summary>

@@ -10,9 +10,12 @@ namespace NotebookKit.Filling.Vents;
 
 /// <summary>An aborted launch: the filled vessel vented through a vent until it's safe to approach.</summary>
 /// <remarks>
-/// Gas leaves through the vent, choked at first, then not; water stays where the vent lies above it and leaves first where it lies under it. The gas that remains expands isentropically (no heat from the
-/// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they don't bound the
-/// time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts. Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
+/// Gas leaves through the vent, choked at first, then not; water stays where the vent lies above it and leaves first where it lies under
+/// it. The gas that remains expands isentropically (no heat from the
+/// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they
+/// don't bound the
+/// time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts. Source: J. C.
+/// Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
 public sealed record Vent
 {
@@ -57,12 +60,16 @@ public sealed record Vent
     {
         List<Finding?> findings =
         [
-            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel", "Check the unit it was given in."),
-            new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure", "Nobody goes near a vessel above a few tenths of a bar."),
+            new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel",
+                "Check the unit it was given in."),
+            new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure",
+                "Nobody goes near a vessel above a few tenths of a bar."),
             From > SafePressure && From <= 300.BarGauge() ? null : FillingFindings.PressureAtStartOutOfRange(From, SafePressure),
-            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction", "Some gas has to be there to be vented."),
+            new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction",
+                "Some gas has to be there to be vented."),
             new ValidRange<Temperature>((-20).Celsius(), 150.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature", "Check the unit it was given in."),
-            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure", "Was a gauge pressure meant?"),
+            new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure",
+                "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
             Enum.IsDefined(Properties)
                 ? null
@@ -77,13 +84,15 @@ public sealed record Vent
         return findings.OfType<Finding>().ToList();
     }
 
-    /// <summary>Runs the vent at both limits of heat, none and constant temperature, and with heat from the wall. Source: Dutton and Coverdill 1997.</summary>
+    /// <summary>Runs the vent at both limits of heat, none and constant temperature, and with heat from the wall. Source: Dutton and
+    /// Coverdill 1997.</summary>
     /// <exception cref="InvalidDesignException">Something in the design is refused; all reasons are in it.</exception>
     public VentResult Run()
     {
         var findings = Validate();
         InvalidDesignException.ThrowIfAny("Vent", findings);
-        return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal] : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
+        return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal]
+            : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
     }
 
     /// <summary>Temperature of the gas where it isn't that of the vessel: water that left before has let it expand.</summary>

@@ -7,7 +7,8 @@ using UnitsNet;
 namespace NotebookKit.Filling.Vents;
 
 /// <summary>How long an aborted vessel takes to be safe, at the two limits of heat and with the wall's heat.</summary>
-/// <remarks>Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123: measured discharges from 8 bar lie between the adiabatic and the isothermal curve.</remarks>
+/// <remarks>Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123: measured discharges from 8 bar lie between the
+/// adiabatic and the isothermal curve.</remarks>
 public sealed record VentResult : IResult
 {
     internal VentResult(Vent vent, IReadOnlyList<FillHeat> ways, IReadOnlyList<Finding> findings)
@@ -21,10 +22,12 @@ public sealed record VentResult : IResult
     /// <summary>The vent that was run.</summary>
     public Vent Vent { get; }
 
-    /// <summary>Water first and then gas, where the vent lies under water or where it lies isn't given; none where the vent lies above it or there is none.</summary>
+    /// <summary>Water first and then gas, where the vent lies under water or where it lies isn't given; none where the vent lies above it
+    /// or there is none.</summary>
     public WaterFirst? WaterFirst { get; }
 
-    /// <summary>The ways it may go with gas alone: without heat, with heat from the wall where that can be computed, at constant temperature.</summary>
+    /// <summary>The ways it may go with gas alone: without heat, with heat from the wall where that can be computed, at constant
+    /// temperature.</summary>
     public IReadOnlyList<VentCurve> Curves { get; }
 
     /// <summary>The curve without heat from the wall.</summary>
@@ -40,16 +43,19 @@ public sealed record VentResult : IResult
     public Duration SlowestGasAlone => Duration.FromSeconds(Curves.Max(c => c.Time[^1]));
 
     /// <summary>Shortest time to the safe pressure; with the water first where the vent is known to lie under it.</summary>
-    public Duration Fastest => WaterFirst is { } wet && Vent.Port == PortPosition.UnderWater ? wet.Fastest : Duration.FromSeconds(Curves.Min(c => c.Time[^1]));
+    public Duration Fastest => WaterFirst is { } wet && Vent.Port == PortPosition.UnderWater ? wet.Fastest
+        : Duration.FromSeconds(Curves.Min(c => c.Time[^1]));
 
     /// <summary>
-    /// Longest time to the safe pressure, water first where the vent lies under it or where it lies isn't given: the one to wait, and then as long again by
+    /// Longest time to the safe pressure, water first where the vent lies under it or where it lies isn't given: the one to wait, and then
+    /// as long again by
     /// the gauge.
     /// </summary>
     public Duration Slowest => WaterFirst is not { } wet ? SlowestGasAlone
         : Vent.Port == PortPosition.UnderWater || wet.Total > SlowestGasAlone ? wet.Total : SlowestGasAlone;
 
-    /// <summary>Lowest temperature of the gas: with heat from the wall where that was computed, else without. Ice at the vent is to be expected.</summary>
+    /// <summary>Lowest temperature of the gas: with heat from the wall where that was computed, else without. Ice at the vent is to be
+    /// expected.</summary>
     public Temperature ColdestGas
     {
         get
@@ -60,7 +66,8 @@ public sealed record VentResult : IResult
     }
 
     /// <summary>
-    /// Pressure that comes back at most where the vent is shut at the safe pressure: gas that grew cold on its way down warms up to where it was, at
+    /// Pressure that comes back at most where the vent is shut at the safe pressure: gas that grew cold on its way down warms up to where
+    /// it was, at
     /// constant volume. The bound without heat from the wall. Source: ideal gas law.
     /// </summary>
     public GaugePressure ReturnsTo
@@ -68,7 +75,8 @@ public sealed record VentResult : IResult
         get
         {
             var safe = Vent.SafePressure.ToAbsolute(Vent.Ambient).Pascals;
-            return AbsolutePressure.FromPascals(safe * Vent.Temperature.Kelvins / (Adiabatic.Temperature[^1] + 273.15)).ToGauge(Vent.Ambient);
+            return AbsolutePressure.FromPascals(safe * Vent.Temperature.Kelvins / (Adiabatic.Temperature[^1]
+                + 273.15)).ToGauge(Vent.Ambient);
         }
     }
 
@@ -79,15 +87,20 @@ public sealed record VentResult : IResult
     public ModelCard Model => new(
         "Blow-down of a rigid vessel at the limits of heat",
         [
-            Vent.Properties == GasProperties.Real ? "Real gas with heat from the wall; ideal gas for the two limits." : "Ideal gas, mixed at every instant.",
-            "Only the vent resists.", "From high pressure the time may be longer than at either limit: cold gas flows slowly, and a warm wall keeps the pressure up.", WaterFirst is null
+            Vent.Properties == GasProperties.Real ? "Real gas with heat from the wall; ideal gas for the two limits."
+                : "Ideal gas, mixed at every instant.",
+            "Only the vent resists.", "From high pressure the time may be longer than at either limit: cold gas flows slowly, and a warm "
+                + "wall keeps the pressure up.", WaterFirst is null
                 ? "Gas alone leaves; water stays below the vent."
-                : "Water leaves first, driven by an ideal gas at constant temperature or without heat, without head; a hose that rises above the vessel takes longer. Then gas alone.",
+                : "Water leaves first, driven by an ideal gas at constant temperature or without heat, without head; a hose that rises "
+                    + "above the vessel takes longer. Then gas alone.",
             "Free convection from the wall, ±30 %.",
         ],
         "To 300 bar gauge.",
-        [FillingSources.BlowDown, .. Vent.WallOrPlain.Sources, Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135,
-            .. WaterFirst is null ? [] : (Source[])[FillingSources.Torricelli, .. WaterPassage.IsUnsourced(Vent.Restrictor) ? [WaterPassage.Unsourced] : Array.Empty<Source>()]]);
+        [FillingSources.BlowDown, .. Vent.WallOrPlain.Sources,
+            Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135,
+            .. WaterFirst is null ? [] : (Source[])[FillingSources.Torricelli,
+                .. WaterPassage.IsUnsourced(Vent.Restrictor) ? [WaterPassage.Unsourced] : Array.Empty<Source>()]]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -95,19 +108,24 @@ public sealed record VentResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Time to vented", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s", $"from {Vent.From} to {Vent.SafePressure}"),
+        new("Time to vented", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s",
+            $"from {Vent.From} to {Vent.SafePressure}"),
         new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longest curve, then only if the gauge reads zero"),
         .. WaterFirst is { } wet
             ?
             [
-                new ResultLine("Water first", $"{Digits.Round(wet.WaterTime.Seconds)} s", $"{wet.Drain.WaterOut.Show()} through {Digits.Round(wet.Drain.Drain.EffectiveArea.SquareMillimeters)} mm², down to {wet.Drain.PressureThen}"),
+                new ResultLine("Water first", $"{Digits.Round(wet.WaterTime.Seconds)} s",
+                    $"{wet.Drain.WaterOut.Show()} through {Digits.Round(wet.Drain.Drain.EffectiveArea.SquareMillimeters)} mm², down to "
+                    + $"{wet.Drain.PressureThen}"),
                 new ResultLine("Then gas", $"{Digits.Round(wet.GasTime.Seconds)} s"),
                 new ResultLine("Water first, then gas", $"{Digits.Round(wet.Total.Seconds)} s", "the longest way"),
                 new ResultLine("Gas alone", $"{Digits.Round(SlowestGasAlone.Seconds)} s", "were the vent above the water"),
             ]
             : Array.Empty<ResultLine>(),
-        .. WithWall is { } w ? [new ResultLine(WaterFirst is null ? "With heat from the wall" : "Gas alone, with heat from the wall", $"{Digits.Round(w.Time[^1])} s")] : Array.Empty<ResultLine>(),
-        new("Coldest gas", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C", WithWall is null ? "if the wall gave no heat" : "with heat from the wall"),
+        .. WithWall is { } w ? [new ResultLine(WaterFirst is null ? "With heat from the wall" : "Gas alone, with heat from the wall",
+            $"{Digits.Round(w.Time[^1])} s")] : Array.Empty<ResultLine>(),
+        new("Coldest gas", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C",
+            WithWall is null ? "if the wall gave no heat" : "with heat from the wall"),
         new("Comes back to at most, vent shut", ReturnsTo.ToString(), "cold gas warms up again: leave the vent open"),
     ];
 
@@ -123,13 +141,21 @@ public sealed record VentResult : IResult
         get
         {
             var start = Vent.From.ToAbsolute(Vent.Ambient);
-            var tau = Vent.GasVolume.CubicMeters / (Vent.Restrictor.EffectiveArea.SquareMeters * Vent.Gas.ChokedFlowFactor * Math.Sqrt(Vent.Gas.GasConstant.JoulesPerKilogramKelvin * Vent.Temperature.Kelvins));
+            var tau = Vent.GasVolume.CubicMeters / (Vent.Restrictor.EffectiveArea.SquareMeters * Vent.Gas.ChokedFlowFactor *
+                Math.Sqrt(Vent.Gas.GasConstant.JoulesPerKilogramKelvin * Vent.Temperature.Kelvins));
             return new(Title,
             [
                 new("Time constant while choked", @"\tau = \frac{V}{C_d\,A\,\psi\,\sqrt{R\,T_0}}",
-                    $"{Digits.Round(Vent.GasVolume.Liters, 4)} L / ({Digits.Round(Vent.Restrictor.EffectiveArea.SquareMillimeters, 4)} mm² × {Digits.Round(Vent.Gas.ChokedFlowFactor, 4)} × √({Digits.Round(Vent.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × {Digits.Round(Vent.Temperature.Kelvins, 5)} K))", $"{Digits.Round(tau, 4)} s", FillingSources.BlowDown),
-                new("Time at constant temperature", @"t = \int \frac{V\,dp}{R\,T_0\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Isothermal.Time[^1], 4)} s", FillingSources.BlowDown),
-                new("Time without heat from the wall", @"t = \int \frac{V\,dp}{\gamma\,R\,T(p)\,\dot m(p)}", $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Adiabatic.Time[^1], 4)} s", FillingSources.BlowDown),
+                    $"{Digits.Round(Vent.GasVolume.Liters, 4)} L / ({Digits.Round(Vent.Restrictor.EffectiveArea.SquareMillimeters, 4)} "
+                        + $"mm² × {Digits.Round(Vent.Gas.ChokedFlowFactor, 4)} × "
+                        + $"√({Digits.Round(Vent.Gas.GasConstant.JoulesPerKilogramKelvin, 5)} J/(kg·K) × "
+                        + $"{Digits.Round(Vent.Temperature.Kelvins, 5)} K))", $"{Digits.Round(tau, 4)} s", FillingSources.BlowDown),
+                new("Time at constant temperature", @"t = \int \frac{V\,dp}{R\,T_0\,\dot m(p)}",
+                    $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Isothermal.Time[^1], 4)} s",
+                    FillingSources.BlowDown),
+                new("Time without heat from the wall", @"t = \int \frac{V\,dp}{\gamma\,R\,T(p)\,\dot m(p)}",
+                    $"from {start} to {Vent.SafePressure.ToAbsolute(Vent.Ambient)}, summed", $"{Digits.Round(Adiabatic.Time[^1], 4)} s",
+                    FillingSources.BlowDown),
                 .. WaterFirst is { } wet ? wet.Drain.Working.Steps : [],
             ]);
         }
@@ -139,7 +165,9 @@ public sealed record VentResult : IResult
     {
         if (WaterFirst is { } wet)
         {
-            var times = $"{wet.Drain.WaterOut.Show()} of water goes out first, in {Digits.Round(wet.WaterTime.Seconds)} s, then the gas, in {Digits.Round(wet.GasTime.Seconds)} s: {Digits.Round(wet.Total.Seconds)} s together, against {Digits.Round(SlowestGasAlone.Seconds)} s with gas alone";
+            var times = $"{wet.Drain.WaterOut.Show()} of water goes out first, in {Digits.Round(wet.WaterTime.Seconds)} s, then the gas, "
+                + $"in {Digits.Round(wet.GasTime.Seconds)} s: {Digits.Round(wet.Total.Seconds)} s together, against "
+                + $"{Digits.Round(SlowestGasAlone.Seconds)} s with gas alone";
             yield return Vent.Port == PortPosition.UnderWater
                 ? FillingFindings.VentLiesUnderWater(times)
                 : FillingFindings.PositionOfVentIsNotGiven(times);

@@ -14,15 +14,18 @@ internal static class VentSimulation
 
     public static VentCurve Run(Vent vent, FillHeat heat)
     {
-        var (pascals, seconds, kelvins) = vent.Properties == GasProperties.Ideal && heat != FillHeat.Wall ? Sum(vent, heat) : Integrate(vent, heat);
+        var (pascals, seconds, kelvins) = vent.Properties == GasProperties.Ideal && heat != FillHeat.Wall ? Sum(vent, heat)
+            : Integrate(vent, heat);
         return VentCurve.From(heat, vent.Ambient.Pascals, seconds, pascals, kelvins);
     }
 
     /// <summary>Time as a sum over pressure, for an ideal gas without heat or at constant temperature.</summary>
     public static (double[] Pascals, double[] Seconds, double[] Kelvins) Sum(Vent vent, FillHeat heat)
     {
-        double pa = vent.Ambient.Pascals, start = vent.From.ToAbsolute(vent.Ambient).Pascals, end = vent.SafePressure.ToAbsolute(vent.Ambient).Pascals;
-        double t0 = (vent.GasAtStart ?? vent.Temperature).Kelvins, constant = vent.Gas.GasConstant.JoulesPerKilogramKelvin, gasM3 = vent.GasVolume.CubicMeters, g = vent.Gas.HeatCapacityRatio;
+        double pa = vent.Ambient.Pascals, start = vent.From.ToAbsolute(vent.Ambient).Pascals,
+            end = vent.SafePressure.ToAbsolute(vent.Ambient).Pascals;
+        double t0 = (vent.GasAtStart ?? vent.Temperature).Kelvins, constant = vent.Gas.GasConstant.JoulesPerKilogramKelvin,
+            gasM3 = vent.GasVolume.CubicMeters, g = vent.Gas.HeatCapacityRatio;
         var factor = heat == FillHeat.Adiabatic ? g : 1;
         double KelvinsAt(double pascals) => heat == FillHeat.Adiabatic ? t0 * Math.Pow(pascals / start, (g - 1) / g) : t0;
 
@@ -43,7 +46,8 @@ internal static class VentSimulation
     public static (double[] Pascals, double[] Seconds, double[] Kelvins) Integrate(Vent vent, FillHeat heat)
     {
         var law = new GasLaw(vent.Gas, vent.Properties);
-        double startPa = vent.From.ToAbsolute(vent.Ambient).Pascals, kelvin = (vent.GasAtStart ?? vent.Temperature).Kelvins, wallK = vent.Temperature.Kelvins, gasM3 = vent.GasVolume.CubicMeters;
+        double startPa = vent.From.ToAbsolute(vent.Ambient).Pascals, kelvin = (vent.GasAtStart ?? vent.Temperature).Kelvins,
+            wallK = vent.Temperature.Kelvins, gasM3 = vent.GasVolume.CubicMeters;
         var system = new VentSystem(law, vent.Restrictor, new FlowScale(law, startPa, kelvin), gasM3, vent.Ambient.Pascals, wallK)
         {
             Heat = heat == FillHeat.Wall ? new HeatPath(vent.WallOrPlain, law) : null,
@@ -59,8 +63,10 @@ internal static class VentSimulation
         if (result.Status != OdeStatus.EndedByEvent)
         {
             var why = result.Succeeded
-                ? $"After an hour the vessel still holds {AbsolutePressure.FromPascals(system.Gas(y).Pascals).ToGauge(vent.Ambient)}: the vent is too small."
-                : result.Message + (law.IsReal ? $" Real gas without heat turns liquid on the way down: let the wall give heat, or compute it as an ideal gas." : "");
+                ? $"After an hour the vessel still holds {AbsolutePressure.FromPascals(system.Gas(y).Pascals).ToGauge(vent.Ambient)}: "
+                    + "the vent is too small."
+                : result.Message + (law.IsReal ? " Real gas without heat turns liquid on the way down: let the wall give heat, or "
+                    + "compute it as an ideal gas." : "");
             throw new InvalidDesignException("Vent", [Finding.Error(why)]);
         }
 

@@ -6,7 +6,8 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Filling.Vents;
 
 /// <summary>A vessel vented: gas mass, gas temperature, wall temperature.</summary>
-internal readonly struct VentSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, double gasM3, double outsidePa, double ambientK) : IOdeSystem
+internal readonly struct VentSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, double gasM3, double outsidePa, double ambientK)
+    : IOdeSystem
 {
     public const int Mass = 0, Kelvins = 1, Wall = 2, Unknowns = 3;
 

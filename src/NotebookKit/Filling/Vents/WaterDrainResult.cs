@@ -42,7 +42,8 @@ public sealed record WaterDrainResult : IResult
     public Volume WaterOut => Volume.FromLiters(1000 * _outM3);
 
     /// <summary>Water that is left then; 0 where it is all out.</summary>
-    public Volume WaterLeft => _outM3 < Drain.WaterVolume.CubicMeters ? Volume.FromLiters(Drain.WaterVolume.Liters - 1000 * _outM3) : Volume.Zero;
+    public Volume WaterLeft => _outM3 < Drain.WaterVolume.CubicMeters ? Volume.FromLiters(Drain.WaterVolume.Liters - 1000 * _outM3)
+        : Volume.Zero;
 
     /// <inheritdoc/>
     public string Title => $"Water driven out from {Drain.From}";
@@ -50,7 +51,8 @@ public sealed record WaterDrainResult : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Water driven out by trapped gas",
-        ["Ideal gas with one exponent; no inertia of the water, no speed inside the vessel.", "No head unless the vessel stands on its opening; a hose that rises or a long line takes longer."],
+        ["Ideal gas with one exponent; no inertia of the water, no speed inside the vessel.",
+            "No head unless the vessel stands on its opening; a hose that rises or a long line takes longer."],
         "An opening below a tenth of the bore; to 300 bar gauge.",
         [FillingSources.Torricelli]);
 
@@ -75,8 +77,11 @@ public sealed record WaterDrainResult : IResult
     public Working Working => new(Title,
     [
         new("Pressure when the water is out", @"p_1 = p_0\left(\frac{V_0}{V_1}\right)^n",
-            $"{Drain.From.ToAbsolute(Drain.Ambient)} × ({Digits.Round(Drain.GasVolume.Liters, 4)} L / {Digits.Round(Drain.GasVolume.Liters + WaterOut.Liters, 4)} L)^{Digits.Round(Drain.Exponent)}", PressureThen.ToString(), FillingSources.Torricelli),
+            $"{Drain.From.ToAbsolute(Drain.Ambient)} × ({Digits.Round(Drain.GasVolume.Liters, 4)} L / "
+                + $"{Digits.Round(Drain.GasVolume.Liters + WaterOut.Liters, 4)} L)^{Digits.Round(Drain.Exponent)}",
+                PressureThen.ToString(), FillingSources.Torricelli),
         new("Time of the water", @"t = \int \frac{dV}{C_d\,A\,\sqrt{2\,(p(V) - p_a)/\rho}}",
-            $"{WaterOut.Show()} through {Digits.Round(Drain.EffectiveArea.SquareMillimeters, 4)} mm², summed", $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Torricelli),
+            $"{WaterOut.Show()} through {Digits.Round(Drain.EffectiveArea.SquareMillimeters, 4)} mm², summed",
+                $"{Digits.Round(Duration.Seconds, 4)} s", FillingSources.Torricelli),
     ]);
 }

@@ -5,9 +5,11 @@ using UnitsNet;
 
 namespace NotebookKit.Filling.Vents;
 
-/// <summary>A vessel vented through a port under water: the water goes first, then the gas, from a lower pressure and a larger volume.</summary>
+/// <summary>A vessel vented through a port under water: the water goes first, then the gas, from a lower pressure and a larger
+/// volume.</summary>
 /// <remarks>
-/// Followed with the gas at constant temperature and without heat while the water leaves, and from there each way that the gas may go; the longest counts.
+/// Followed with the gas at constant temperature and without heat while the water leaves, and from there each way that the gas may go; the
+/// longest counts.
 /// Source: <see cref="WaterDrain"/>; Dutton and Coverdill 1997.
 /// </remarks>
 public sealed record WaterFirst
@@ -49,20 +51,23 @@ public sealed record WaterFirst
         {
             var drain = DrainOf(vent, exponent);
             var hot = vent.Temperature.Kelvins;
-            var cooled = Array.ConvertAll([.. drain.Pressure.Values], bar => hot * Math.Pow(bar.BarGauge().ToAbsolute(vent.Ambient) / vent.From.ToAbsolute(vent.Ambient), 1 - 1 / exponent));
+            var cooled = Array.ConvertAll([.. drain.Pressure.Values],
+                bar => hot * Math.Pow(bar.BarGauge().ToAbsolute(vent.Ambient) / vent.From.ToAbsolute(vent.Ambient), 1 - 1 / exponent));
             if (drain.PressureThen.Pascals <= vent.SafePressure.Pascals + 1)
             {
                 paths.Add((drain, Join(exponent == 1 ? FillHeat.Isothermal : FillHeat.Adiabatic, drain, cooled, null)));
                 continue;
             }
 
-            var rest = vent with { From = drain.PressureThen, WaterFraction = Ratio.Zero, GasAtStart = Temperature.FromKelvins(cooled[^1]) };
+            var rest = vent with { From = drain.PressureThen, WaterFraction = Ratio.Zero,
+                GasAtStart = Temperature.FromKelvins(cooled[^1]) };
             paths.AddRange(ways.Select(way => (drain, Join(way, drain, cooled, VentSimulation.Run(LawFor(rest, way), way)))));
         }
 
         var longest = paths.MaxBy(p => p.Curve.Time[^1]);
         var warmed = paths.Where(p => p.Curve.Heat == FillHeat.Wall).ToList();
-        return new WaterFirst(longest.Drain, longest.Curve, paths.Min(p => p.Curve.Time[^1]), (warmed.Count > 0 ? warmed : paths).Min(p => p.Curve.Temperature.Values.Min()));
+        return new WaterFirst(longest.Drain, longest.Curve, paths.Min(p => p.Curve.Time[^1]),
+            (warmed.Count > 0 ? warmed : paths).Min(p => p.Curve.Temperature.Values.Min()));
     }
 
     // Below 200 K at the start the flow that chokes is outside what the equation of state covers: ideal there.
@@ -75,7 +80,8 @@ public sealed record WaterFirst
         var least = Math.Max(start * Math.Pow(share, exponent), vent.SafePressure.ToAbsolute(vent.Ambient).Pascals) - vent.Ambient.Pascals;
         return new WaterDrain
         {
-            From = vent.From, GasVolume = vent.GasVolume, WaterVolume = vent.Chamber.Volume - vent.GasVolume, Exponent = exponent, StopAt = vent.SafePressure,
+            From = vent.From, GasVolume = vent.GasVolume, WaterVolume = vent.Chamber.Volume - vent.GasVolume, Exponent = exponent,
+                StopAt = vent.SafePressure,
             Ambient = vent.Ambient, EffectiveArea = Area.FromSquareMeters(WaterPassage.AreaM2(vent.Restrictor, least)),
             WaterDensity = Density.FromKilogramsPerCubicMeter(WaterPassage.Density),
         }.Run();

@@ -32,8 +32,10 @@ public sealed record Airframe(FinnedBody Body, MassBudget MassBudget, WaterChamb
     /// <summary>The same with what is aboard held to what the vessel holds.</summary>
     internal MassState Loaded(Mass? water, Mass? gas)
     {
-        var liquid = new ValidRange<Mass>(Mass.Zero, Chamber.Water(100.Percent())).Check(water ?? Mass.Zero, "water aboard", "The vessel holds no more.");
-        var vapour = new ValidRange<Mass>(Mass.Zero, 10.Kilograms()).Check(gas ?? Mass.Zero, "gas aboard", "It is the vessel's volume times the density of the gas.");
+        var liquid = new ValidRange<Mass>(Mass.Zero, Chamber.Water(100.Percent())).Check(water ?? Mass.Zero, "water aboard",
+            "The vessel holds no more.");
+        var vapour = new ValidRange<Mass>(Mass.Zero, 10.Kilograms()).Check(gas ?? Mass.Zero, "gas aboard",
+            "It is the vessel's volume times the density of the gas.");
         return StateWith(liquid.Kilograms, vapour.Kilograms);
     }
 }

@@ -26,7 +26,8 @@ public sealed record Deployment
     /// <param name="delay">Time after apogee; 0 to 60 s; none where none is given.</param>
     /// <exception cref="OutOfRangeException">The delay is outside.</exception>
     public static Deployment ByApogeeSensor(Duration? delay = null) => new(DeploymentTrigger.Apogee,
-        new ValidRange<Duration>(Duration.Zero, 60.Seconds()).Check(delay ?? Duration.Zero, "delay after apogee", "By then the vehicle is on the ground."));
+        new ValidRange<Duration>(Duration.Zero, 60.Seconds()).Check(delay ?? Duration.Zero, "delay after apogee",
+            "By then the vehicle is on the ground."));
 
     /// <summary>By a timer that the release starts.</summary>
     /// <param name="time">Time from release; 0.1 to 120 s.</param>

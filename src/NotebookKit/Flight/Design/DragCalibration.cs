@@ -16,10 +16,12 @@ public sealed record DragCalibration(double Factor, Ratio Uncertainty, Source Or
         new[]
         {
             new ValidRange<double>(0.2, 5).Find(Factor, "factor on drag", "A fitted factor far from 1 says the model or the log is wrong."),
-            new ValidRange<Ratio>(0.Percent(), 90.Percent()).Find(Uncertainty, "uncertainty of the factor on drag", "It is a share of the factor."),
+            new ValidRange<Ratio>(0.Percent(), 90.Percent()).Find(Uncertainty, "uncertainty of the factor on drag",
+                "It is a share of the factor."),
         }.OfType<Finding>().ToList();
 
     /// <summary>The build-up's middle with the factor, and with its two ends.</summary>
     internal DragCurves Of(DragCurves band) => new(
-        band.Middle.Times(Factor * (1 - Uncertainty.DecimalFractions)), band.Middle.Times(Factor), band.Middle.Times(Factor * (1 + Uncertainty.DecimalFractions)));
+        band.Middle.Times(Factor * (1 - Uncertainty.DecimalFractions)), band.Middle.Times(Factor),
+            band.Middle.Times(Factor * (1 + Uncertainty.DecimalFractions)));
 }

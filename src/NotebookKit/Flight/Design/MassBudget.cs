@@ -26,7 +26,8 @@ public sealed record MassBudget(IReadOnlyList<MassPart> Parts)
     public MassBudget Weighed(string name, Mass reading)
     {
         if (Parts.Count(p => p.Name == name) != 1)
-            throw new ArgumentException($"the mass budget has {Parts.Count(p => p.Name == name)} parts called \"{name}\"; it must have one. Its parts are: {string.Join(", ", Parts.Select(p => p.Name))}.", nameof(name));
+            throw new ArgumentException($"the mass budget has {Parts.Count(p => p.Name == name)} parts called \"{name}\"; it must have "
+                + $"one. Its parts are: {string.Join(", ", Parts.Select(p => p.Name))}.", nameof(name));
         return this with { Parts = Parts.Select(p => p.Name == name ? p.Weighed(reading) : p).ToArray() };
     }
 
@@ -71,10 +72,12 @@ public sealed record MassBudget(IReadOnlyList<MassPart> Parts)
             Working = new Working("Centre of gravity",
             [
                 new("Centre of gravity", @"x = \frac{\sum m_i\,x_i}{\sum m_i}",
-                    string.Join(" + ", Parts.Select(p => $"{p.Mass.Show(MassUnit.Gram, 4)} × {p.At.Show(LengthUnit.Millimeter, 4)}")) + $", over {Mass.FromKilograms(state.MassKg).Show(MassUnit.Gram, 4)}",
+                    string.Join(" + ", Parts.Select(p => $"{p.Mass.Show(MassUnit.Gram, 4)} × {p.At.Show(LengthUnit.Millimeter, 4)}"))
+                        + $", over {Mass.FromKilograms(state.MassKg).Show(MassUnit.Gram, 4)}",
                     Length.FromMeters(state.CentreM).Show(LengthUnit.Millimeter, 4), MassLiterature.Goldstein),
                 new("Pitch inertia", @"I = \sum \left(I_i + m_i\,(x_i - x)^2\right)", $"over {Parts.Count} parts",
-                    MassMomentOfInertia.FromKilogramSquareMeters(state.PitchKgM2).Show(MassMomentOfInertiaUnit.KilogramSquareMeter), MassLiterature.Goldstein),
+                    MassMomentOfInertia.FromKilogramSquareMeters(state.PitchKgM2).Show(MassMomentOfInertiaUnit.KilogramSquareMeter),
+                        MassLiterature.Goldstein),
             ]),
         };
     }

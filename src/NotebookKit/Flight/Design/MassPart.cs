@@ -25,7 +25,8 @@ public sealed record MassPart(string Name, Mass Mass, Length At)
     /// <summary>Whether the mass is an estimate or was weighed.</summary>
     public MassBasis Basis { get; init; } = MassBasis.Estimated;
 
-    /// <summary>Standard deviation of its mass; 0 to 50 %. Where none is given: 10 % of an estimate, 1 % of a weighed part (common practice).</summary>
+    /// <summary>Standard deviation of its mass; 0 to 50 %. Where none is given: 10 % of an estimate, 1 % of a weighed part (common
+    /// practice).</summary>
     public Ratio? Spread { get; init; }
 
     internal double SpreadShare => Spread?.DecimalFractions ?? (Basis == MassBasis.Weighed ? 0.01 : 0.10);
@@ -53,7 +54,8 @@ public sealed record MassPart(string Name, Mass Mass, Length At)
         Add(new ValidRange<Length>((-1).Metres(), 20.Metres()).Find(At, $"{Name}: centre of gravity", "Measure it aft of the nose tip."));
         Add(new ValidRange<Length>(Length.Zero, 10.Metres()).Find(Extent, $"{Name}: extent along the axis", "Zero for a point."));
         Add(new ValidRange<Length>(Length.Zero, 2.Metres()).Find(Diameter, $"{Name}: diameter", "Zero for a point."));
-        if (Spread is { } spread) Add(new ValidRange<Ratio>(0.Percent(), 50.Percent()).Find(spread, $"{Name}: spread of mass", "It is a standard deviation."));
+        if (Spread is { } spread) Add(new ValidRange<Ratio>(0.Percent(), 50.Percent()).Find(spread, $"{Name}: spread of mass",
+            "It is a standard deviation."));
         return findings;
 
         void Add(Finding? finding)

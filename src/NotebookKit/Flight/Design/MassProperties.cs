@@ -61,11 +61,14 @@ public sealed record MassProperties : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Mass", Mass.Show(MassUnit.Gram, 4), $"± {MassSpread.Show(MassUnit.Gram, 2)}, {WeighedShare.Show(2)} of it weighed"),
-        new("Centre of gravity", CentreOfGravity.Show(LengthUnit.Millimeter, 4), $"aft of the nose tip, ± {CentreSpread.Show(LengthUnit.Millimeter, 2)}"),
+        new("Centre of gravity", CentreOfGravity.Show(LengthUnit.Millimeter, 4),
+            $"aft of the nose tip, ± {CentreSpread.Show(LengthUnit.Millimeter, 2)}"),
         new("Roll inertia", RollInertia.Show(MassMomentOfInertiaUnit.KilogramSquareMeter)),
         new("Pitch inertia", PitchInertia.Show(MassMomentOfInertiaUnit.KilogramSquareMeter)),
-        .. Parts.Select(p => new ResultLine(p.Name, p.Mass.Show(MassUnit.Gram, 4), $"at {p.At.Show(LengthUnit.Millimeter, 4)}, {(p.Basis == MassBasis.Weighed ? "weighed" : "estimated")}")),
+        .. Parts.Select(p => new ResultLine(p.Name, p.Mass.Show(MassUnit.Gram, 4),
+            $"at {p.At.Show(LengthUnit.Millimeter, 4)}, {(p.Basis == MassBasis.Weighed ? "weighed" : "estimated")}")),
     ];
 
-    internal MassState State => new(Mass.Kilograms, CentreOfGravity.Meters, RollInertia.KilogramSquareMeters, PitchInertia.KilogramSquareMeters);
+    internal MassState State => new(Mass.Kilograms, CentreOfGravity.Meters, RollInertia.KilogramSquareMeters,
+        PitchInertia.KilogramSquareMeters);
 }

@@ -14,6 +14,7 @@ internal readonly record struct MassState(double MassKg, double CentreM, double 
         if (mass == 0) return this;
         var centre = ((MassKg * CentreM) + (other.MassKg * other.CentreM)) / mass;
         var apart = CentreM - other.CentreM;
-        return new MassState(mass, centre, RollKgM2 + other.RollKgM2, PitchKgM2 + other.PitchKgM2 + (MassKg * other.MassKg / mass * apart * apart));
+        return new MassState(mass, centre, RollKgM2 + other.RollKgM2,
+            PitchKgM2 + other.PitchKgM2 + (MassKg * other.MassKg / mass * apart * apart));
     }
 }

@@ -7,7 +7,8 @@ using UnitsNet;
 namespace NotebookKit.Flight.Design;
 
 /// <summary>
-/// A booster with a sustainer on top, each a whole vehicle of its own. The booster's own nose sits inside the sustainer's tail, or becomes the
+/// A booster with a sustainer on top, each a whole vehicle of its own. The booster's own nose sits inside the sustainer's tail, or becomes
+/// the
 /// shoulder between two diameters. Source of its models: those of a flight; momentum over separation.
 /// </summary>
 /// <param name="Name">What it is called.</param>
@@ -23,7 +24,8 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
     /// <summary>A drag curve of one's own for both together; by the build-up where none is given.</summary>
     public DragCurve? MeasuredStackDrag { get; init; }
 
-    /// <summary>Both stages together as one vehicle, driven by the booster: for its drag, its margin and its flight to separation.</summary>
+    /// <summary>Both stages together as one vehicle, driven by the booster: for its drag, its margin and its flight to
+    /// separation.</summary>
     /// <param name="site">Where it starts; the sustainer's gas is weighed in its air.</param>
     public Vehicle Stack(LaunchSite site)
     {
@@ -50,7 +52,8 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
     internal Length BoosterShift => StackBody().Shift;
 
     /// <summary>Water and gas of the sustainer as the stack carries them.</summary>
-    internal MassState SustainerCharge(LaunchSite site) => ChargeParts(site).Aggregate(default(MassState), (sum, part) => part.State.With(sum));
+    internal MassState SustainerCharge(LaunchSite site) => ChargeParts(site).Aggregate(default(MassState),
+        (sum, part) => part.State.With(sum));
 
     private List<MassPart> ChargeParts(LaunchSite site)
     {
@@ -60,9 +63,11 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
         var ullage = tank.InsideLength.Meters - level;
         List<MassPart> parts =
         [
-            new("sustainer: gas", gas, Sustainer.NozzleEndAt - (level + (ullage / 2)).Metres()) { Extent = ullage.Metres(), Basis = MassBasis.Weighed },
+            new("sustainer: gas", gas, Sustainer.NozzleEndAt - (level + (ullage / 2)).Metres()) { Extent = ullage.Metres(),
+                Basis = MassBasis.Weighed },
         ];
-        if (water > Mass.Zero) parts.Add(new("sustainer: water", water, Sustainer.NozzleEndAt - (level / 2).Metres()) { Extent = level.Metres(), Basis = MassBasis.Weighed });
+        if (water > Mass.Zero) parts.Add(new("sustainer: water", water,
+            Sustainer.NozzleEndAt - (level / 2).Metres()) { Extent = level.Metres(), Basis = MassBasis.Weighed });
         return parts;
     }
 

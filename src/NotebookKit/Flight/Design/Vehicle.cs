@@ -55,7 +55,9 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     internal List<Finding> Findings(LaunchSite site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. DragCalibration?.Validate() ?? [], .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(), .. Canopy?.Validate() ?? []];
+        List<Finding> all = [.. Airframe.Validate(), .. Surface.Validate(), .. DragCalibration?.Validate() ?? [],
+            .. FiringChecks.All(Charge, Nozzle, Flow, site.Pressure), .. FiringChecks.QuasiSteady(Flow), .. site.Validate(),
+            .. Canopy?.Validate() ?? []];
         if (string.IsNullOrWhiteSpace(Name)) all.Add(FlightFindings.VehicleHasNoName());
         if (Body.Parts.Count > 0 && Nozzle.Throat.Meters > Body.BaseM)
             all.Add(FlightFindings.NozzleThroatWiderThanBase(Nozzle.Throat));
@@ -73,10 +75,12 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;
 
     /// <summary>What is fired, with a charge that may differ from the nominal one.</summary>
-    internal FiringSetup Setup(Charge charge, LaunchSite site) => Setup(charge, site, FiringTables.For(charge, Flow, site.Pressure.Pascals));
+    internal FiringSetup Setup(Charge charge, LaunchSite site)
+        => Setup(charge, site, FiringTables.For(charge, Flow, site.Pressure.Pascals));
 
     /// <summary>What is fired, with tables that were made for the same gas, pressure and temperature.</summary>
-    internal FiringSetup Setup(Charge charge, LaunchSite site, FiringTables tables) => new(charge, Nozzle, Flow, site.Pressure.Pascals, tables, LaunchTube);
+    internal FiringSetup Setup(Charge charge, LaunchSite site, FiringTables tables)
+        => new(charge, Nozzle, Flow, site.Pressure.Pascals, tables, LaunchTube);
 
     /// <summary>Drag with and without jet, at the end of the band that was chosen.</summary>
     internal (DragCurve JetOn, DragCurve JetOff) Drag(LaunchSite site)

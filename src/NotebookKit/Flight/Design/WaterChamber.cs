@@ -31,7 +31,8 @@ public sealed record WaterChamber(Volume Volume, Length Bore, Length NozzleEndAt
     /// <param name="fraction">Water fraction; 0 to 100 %.</param>
     /// <exception cref="OutOfRangeException">The fraction is outside 0 to 100 %.</exception>
     public Mass Water(Ratio fraction) => Mass.FromKilograms(
-        new ValidRange<Ratio>(0.Percent(), 100.Percent()).Check(fraction, "water fraction", "It is a share of the inside volume.").DecimalFractions
+        new ValidRange<Ratio>(0.Percent(), 100.Percent()).Check(fraction, "water fraction",
+            "It is a share of the inside volume.").DecimalFractions
         * Volume.CubicMeters * WaterDensity.KilogramsPerCubicMeter);
 
     /// <summary>Everything that is wrong with the tank.</summary>
@@ -41,8 +42,10 @@ public sealed record WaterChamber(Volume Volume, Length Bore, Length NozzleEndAt
         [
             new ValidRange<Volume>(0.05.Litres(), 200.Litres()).Find(Volume, "vessel volume", "Give the inside volume."),
             new ValidRange<Length>(5.Millimetres(), 1.Metres()).Find(Bore, "vessel bore", "Give the inside diameter."),
-            new ValidRange<Length>(Length.Zero, 20.Metres()).Find(NozzleEndAt, "nozzle end of the vessel", "Measure it aft of the nose tip."),
-            new ValidRange<Density>(950.KilogramsPerCubicMetre(), 1100.KilogramsPerCubicMetre()).Find(WaterDensity, "water density", "Fresh water is 998 kg/m³ at 20 °C."),
+            new ValidRange<Length>(Length.Zero, 20.Metres()).Find(NozzleEndAt, "nozzle end of the vessel",
+                "Measure it aft of the nose tip."),
+            new ValidRange<Density>(950.KilogramsPerCubicMetre(), 1100.KilogramsPerCubicMetre()).Find(WaterDensity, "water density",
+                "Fresh water is 998 kg/m³ at 20 °C."),
         ];
         return findings.OfType<Finding>().ToArray();
     }

@@ -3,7 +3,8 @@ namespace NotebookKit.Flight.Dispersion;
 /// <summary>What stands in a row of a dispersion, in order: what the flight differs by, then what came of it.</summary>
 internal sealed class DispersionLayout
 {
-    private DispersionLayout(IReadOnlyList<(string, string)> inputs, IReadOnlyList<(string, string)> outputs) => (Inputs, Outputs) = (inputs, outputs);
+    private DispersionLayout(IReadOnlyList<(string, string)> inputs, IReadOnlyList<(string, string)> outputs)
+        => (Inputs, Outputs) = (inputs, outputs);
 
     /// <summary>Names and units of the inputs.</summary>
     public IReadOnlyList<(string Name, string Unit)> Inputs { get; }

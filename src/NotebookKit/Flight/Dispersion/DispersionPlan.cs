@@ -16,14 +16,17 @@ namespace NotebookKit.Flight.Dispersion;
 /// The bits of some of its flights, of ceiling and field: another vehicle, site, spread, seed, version of the code or arithmetic of the
 /// processor gives others.
 /// </param>
-/// <param name="Subject">The bits of the one expected flight of the vehicle on the site in its wind: tells the scatter of one vehicle from that of another.</param>
+/// <param name="Subject">The bits of the one expected flight of the vehicle on the site in its wind: tells the scatter of one vehicle from
+/// that of another.</param>
 public sealed record DispersionPlan(
-    string Vehicle, string Site, int Flights, ulong Seed, bool IsSixDegrees, int Stages, Length? Ceiling, FlyingField? Field, string Fingerprint, string Subject = "")
+    string Vehicle, string Site, int Flights, ulong Seed, bool IsSixDegrees, int Stages, Length? Ceiling, FlyingField? Field,
+        string Fingerprint, string Subject = "")
 {
     /// <summary>Whether the site has a wind; in still air where nobody has given one.</summary>
     public required bool IsWindGiven { get; init; }
 
     /// <summary>For example "Dispersion of Curlew from Ferry Flat, 1000 flights in three degrees of freedom, seed 7".</summary>
     public override string ToString() =>
-        FormattableString.Invariant($"Dispersion of {Vehicle} from {Site}, {Flights} flights in {(IsSixDegrees ? "six" : "three")} degrees of freedom, seed {Seed}");
+        FormattableString.Invariant($"Dispersion of {Vehicle} from {Site}, {Flights} flights in ")
+            + FormattableString.Invariant($"{(IsSixDegrees ? "six" : "three")} degrees of freedom, seed {Seed}");
 }

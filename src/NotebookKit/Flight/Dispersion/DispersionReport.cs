@@ -12,15 +12,19 @@ internal static class DispersionReport
 
     private static readonly int[] EllipsePercents = [50, 90, 99];
 
-    private static readonly Source Rayleigh = new("", "Rayleigh distribution of the distance from the mean of a circular normal scatter", null);
+    private static readonly Source Rayleigh = new("", "Rayleigh distribution of the distance from the mean of a circular "
+        + "normal scatter", null);
 
-    private static readonly Source ClopperPearson = new("C. J. Clopper, E. S. Pearson", "The use of confidence or fiducial limits, Biometrika 26", 1934, "", SourceKind.Unverified);
+    private static readonly Source ClopperPearson = new("C. J. Clopper, E. S. Pearson",
+        "The use of confidence or fiducial limits, Biometrika 26", 1934, "", SourceKind.Unverified);
 
-    private static readonly Source Spearman = new("C. Spearman", "The proof and measurement of association between two things", 1904, "", SourceKind.Unverified);
+    private static readonly Source Spearman = new("C. Spearman", "The proof and measurement of association between two things", 1904, "",
+        SourceKind.Unverified);
 
     private static readonly Source Philox = new("J. K. Salmon et al.", "Parallel random numbers: as easy as 1, 2, 3, Proc. SC11", 2011);
 
-    private static readonly Source Wilks = new("S. S. Wilks", "Determination of sample sizes for setting tolerance limits, Ann. Math. Stat. 12", 1941);
+    private static readonly Source Wilks = new("S. S. Wilks",
+        "Determination of sample sizes for setting tolerance limits, Ann. Math. Stat. 12", 1941);
 
     public static ModelCard Card { get; } = new(
         "Dispersion by repeated flight",
@@ -28,8 +32,10 @@ internal static class DispersionReport
             "Everything that varies is drawn independently; wind speed and direction are those of the whole flight.",
             "Ellipses take the landings as normal; how many really lie inside is counted beside them.",
             "It knows the scatter that was put in, not the errors of the model itself.",
-            "A drawn fill pressure may exceed the vessel's rating, as a gauge that reads low lets it: the scatter tells of the flight then, not of the vessel.",
-            "Of two stages each draws its own charge, thrust, drag, mass, timer and canopy; the drag of both together varies by their shares of it.",
+            "A drawn fill pressure may exceed the vessel's rating, as a gauge that reads low lets it: the scatter tells of the flight "
+                + "then, not of the vessel.",
+            "Of two stages each draws its own charge, thrust, drag, mass, timer and canopy; the drag of both together varies by their "
+                + "shares of it.",
             "Flight number and seed alone decide a flight's draw: the same on any number of threads or machines.",
         ],
         "As the flight's own model; 2 to 1 000 000 flights.",
@@ -43,14 +49,20 @@ internal static class DispersionReport
         string Of(string name) => own.Length == 0 ? name : $"{own}{char.ToLowerInvariant(name[0])}{name[1..]}";
         return
         [
-            new("Apogee, middle", result.MiddleApogee.Show(), $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
-            .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(), $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
-            .. result.OffField is { } off ? [new ResultLine(result.Plan.Stages == 2 ? "Sustainer off the field" : "Off the field", off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
+            new("Apogee, middle", result.MiddleApogee.Show(),
+                $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
+            .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(),
+                $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
+            .. result.OffField is { } off ? [new ResultLine(result.Plan.Stages == 2 ? "Sustainer off the field" : "Off the field",
+                off.ToString(), "95 % interval")] : Array.Empty<ResultLine>(),
             .. result.Plan.IsWindGiven ? [] : new[] { new ResultLine("Wind", "not given", "the landings below are those of still air") },
             new(Of("Mean landing"), $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north"),
-            new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}", $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
-            .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse", $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
-                $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of {landings.Circle(p.Percent()).Show()}")),
+            new(Of("Scatter"), $"{landings.Major.Show()} by {landings.Minor.Show()}",
+                $"standard deviations, longer axis towards {landings.Bearing.Show()}"),
+            .. EllipsePercents.Select(p => new ResultLine($"{own}{p} % ellipse",
+                $"{landings.Axes(p.Percent()).Major.Show()} by {landings.Axes(p.Percent()).Minor.Show()}",
+                $"semi-axes; {Digits.Round(100.0 * landings.Inside(p.Percent()) / flown)} % of the flights lie inside; circle of "
+                    + $"{landings.Circle(p.Percent()).Show()}")),
             CorrelationWith("Sensitivity of apogee", result.OnApogee),
             CorrelationWith(Of("Sensitivity of landing"), result.OnLanding),
             .. Booster(result),
@@ -96,9 +108,11 @@ internal static class DispersionReport
         return new(result.Title,
         [
             new("90 % factor", @"k = \sqrt{-2\,\ln(1 - P)}", "√(−2 ln 0.1)", Digits.Round(Ninety, 6), Rayleigh),
-            new("90 % ellipse", @"a = k\,\sigma_1, \quad b = k\,\sigma_2", $"{Digits.Round(Ninety, 4)} × {landings.Major.Show(4)}, {Digits.Round(Ninety, 4)} × {landings.Minor.Show(4)}",
+            new("90 % ellipse", @"a = k\,\sigma_1, \quad b = k\,\sigma_2",
+                $"{Digits.Round(Ninety, 4)} × {landings.Major.Show(4)}, {Digits.Round(Ninety, 4)} × {landings.Minor.Show(4)}",
                 $"{major.Show()} by {minor.Show()}", Rayleigh),
-            .. result.AboveCeiling is { } above ? [new WorkingStep("Above the ceiling", @"\hat{p} = \frac{k}{n}", $"{above.Cases} / {above.Flights}", above.ToString(), ClopperPearson)] : Array.Empty<WorkingStep>(),
+            .. result.AboveCeiling is { } above ? [new WorkingStep("Above the ceiling", @"\hat{p} = \frac{k}{n}",
+                $"{above.Cases} / {above.Flights}", above.ToString(), ClopperPearson)] : Array.Empty<WorkingStep>(),
         ]);
     }
 
@@ -107,7 +121,8 @@ internal static class DispersionReport
         if (result.Booster?.Landings is not { } landings) yield break;
         var (major, minor) = landings.Axes(90.Percent());
         yield return new("Booster's mean landing", $"{landings.MeanEast.Show()} east, {landings.MeanNorth.Show()} north");
-        yield return new("Booster's 90 % ellipse", $"{major.Show()} by {minor.Show()}", $"semi-axes; longer axis towards {landings.Bearing.Show()}");
+        yield return new("Booster's 90 % ellipse", $"{major.Show()} by {minor.Show()}",
+            $"semi-axes; longer axis towards {landings.Bearing.Show()}");
         if (result.Booster.OffField is { } off) yield return new("Booster off the field", off.ToString(), "95 % interval");
         yield return CorrelationWith("Sensitivity of the booster's landing", result.Booster.OnLanding);
     }

@@ -20,7 +20,8 @@ public sealed record DispersionResult : IResult
         Outputs = [.. layout.Outputs.Select((c, i) => Column(shard, layout.Inputs.Count + i, c))];
         var flown = Enumerable.Range(0, shard.Count).Where(i => double.IsFinite(Apogee[i])).ToArray();
         Failed = shard.Count - flown.Length;
-        Booster = Plan.Stages == 2 ? StageScatter.Of(Outputs[SeparationOutputs.East], Outputs[SeparationOutputs.North], Inputs, Plan.Field) : null;
+        Booster = Plan.Stages == 2 ? StageScatter.Of(Outputs[SeparationOutputs.East], Outputs[SeparationOutputs.North], Inputs, Plan.Field)
+            : null;
         Unparted = Plan.Stages == 2 ? Outputs[SeparationOutputs.Time].Values.Count(t => !double.IsFinite(t)) : 0;
         if (flown.Length < 2) return;
 
@@ -56,7 +57,8 @@ public sealed record DispersionResult : IResult
     /// <summary>Landing to the north of the pad [m].</summary>
     public Series North => Outputs[FlightOutputs.North];
 
-    /// <summary>Flights that didn't reach the ground by the model: too fast for it, never off the rail, down with water and pressure still aboard, or of stages that never separated.</summary>
+    /// <summary>Flights that didn't reach the ground by the model: too fast for it, never off the rail, down with water and pressure still
+    /// aboard, or of stages that never separated.</summary>
     public int Failed { get; }
 
     /// <summary>Of them, flights whose stages never separated in order; 0 where there is one stage.</summary>

@@ -6,7 +6,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>Flies the flights of a dispersion, all or a part of them. Every flight depends on the seed and its number alone.</summary>
-internal abstract class DispersionRun(string vehicle, LaunchSite site, int flights, ulong seed, bool isSixDegrees, int stages, string subject)
+internal abstract class DispersionRun(string vehicle, LaunchSite site, int flights, ulong seed, bool isSixDegrees, int stages,
+    string subject)
 {
     private readonly Lock _door = new();
     private DispersionPlan? _plan;
@@ -16,7 +17,8 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     {
         get
         {
-            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(), site.Field, Fingerprint(), subject) { IsWindGiven = site.Wind.IsGiven };
+            lock (_door) return _plan ??= new(vehicle, site.Name, flights, seed, isSixDegrees, stages, site.Ceiling?.Meters.Metres(),
+                site.Field, Fingerprint(), subject) { IsWindGiven = site.Wind.IsGiven };
         }
     }
 
@@ -25,7 +27,8 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     /// <summary>Everything that is wrong with how much is to be flown.</summary>
     public static IEnumerable<Finding> Validate(int flights, int? threads)
     {
-        if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights", "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) yield return wrong;
+        if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights",
+            "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) yield return wrong;
         if (threads is < 1) yield return FlightFindings.NumberOfThreadsOutOfRange(threads);
     }
 
@@ -34,8 +37,10 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     {
         if (batch?.Find(Plan) is { } flown)
         {
-            return flown.Plan.Fingerprint == Plan.Fingerprint && flown.Part == ShardNumber.Whole ? new(flown) : throw new InvalidOperationException(
-                $"the flights handed over are shard {flown.Part} of {flown.Plan} ({flown.Plan.Fingerprint}); wanted is the whole of {Plan} ({Plan.Fingerprint}). Merge the shards again.");
+            return flown.Plan.Fingerprint == Plan.Fingerprint && flown.Part == ShardNumber.Whole ? new(flown)
+                : throw new InvalidOperationException(
+                $"the flights handed over are shard {flown.Part} of {flown.Plan} ({flown.Plan.Fingerprint}); wanted is the whole of "
+                    + $"{Plan} ({Plan.Fingerprint}). Merge the shards again.");
         }
 
         var shard = Shard(batch?.Part ?? ShardNumber.Whole, progress, threads, cancellation);

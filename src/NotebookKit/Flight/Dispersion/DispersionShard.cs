@@ -6,7 +6,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>
-/// A range of the flights of a dispersion, as one node of a cluster flies it. Written as JSON with every digit, read back and merged with the
+/// A range of the flights of a dispersion, as one node of a cluster flies it. Written as JSON with every digit, read back and merged with
+/// the
 /// others it gives the very result that one machine would have given. Source: see <see cref="DispersionResult"/>.
 /// </summary>
 public sealed record DispersionShard
@@ -44,8 +45,10 @@ public sealed record DispersionShard
     public static (int First, int Count) Range(int flights, int number, int of)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(flights, 1);
-        if (of < 1 || of > flights) throw new ArgumentOutOfRangeException(nameof(of), $"number of shards is {of}; it must be 1 to the {flights} flights.");
-        if (number < 1 || number > of) throw new ArgumentOutOfRangeException(nameof(number), $"shard is {number}; it must be 1 to {of}. The first is 1.");
+        if (of < 1 || of > flights) throw new ArgumentOutOfRangeException(nameof(of),
+            $"number of shards is {of}; it must be 1 to the {flights} flights.");
+        if (number < 1 || number > of) throw new ArgumentOutOfRangeException(nameof(number),
+            $"shard is {number}; it must be 1 to {of}. The first is 1.");
         var first = (int)((long)flights * (number - 1) / of);
         return (first, (int)((long)flights * number / of) - first);
     }
@@ -59,13 +62,17 @@ public sealed record DispersionShard
         if (shards.Count == 0) throw new ArgumentException("there are no shards; give all of a dispersion.", nameof(shards));
         var (plan, of) = (shards[0].Plan, shards[0].Part.Of);
         if (shards.FirstOrDefault(s => s.Plan.Fingerprint != plan.Fingerprint) is { } other)
-            throw new ArgumentException($"shard {other.Part} is of another dispersion (fingerprint {other.Plan.Fingerprint}, not {plan.Fingerprint}): another vehicle, site, spread, seed, version or kind of machine. Fly all of them again.", nameof(shards));
+            throw new ArgumentException($"shard {other.Part} is of another dispersion (fingerprint {other.Plan.Fingerprint}, not "
+                + $"{plan.Fingerprint}): another vehicle, site, spread, seed, version or kind of machine. Fly all of them again.",
+                nameof(shards));
         if (shards.FirstOrDefault(s => s.Part.Of != of) is { } split)
-            throw new ArgumentException($"shard {split.Part} doesn't fit shard {shards[0].Part}: the flights were split in {of} and in {split.Part.Of}. Give the shards of one splitting.", nameof(shards));
+            throw new ArgumentException($"shard {split.Part} doesn't fit shard {shards[0].Part}: the flights were split in {of} and in "
+                + $"{split.Part.Of}. Give the shards of one splitting.", nameof(shards));
 
         var ordered = shards.OrderBy(s => s.First).ToArray();
         if (ordered.Zip(ordered.Skip(1)).FirstOrDefault(p => p.First.Part == p.Second.Part).First is { } twice)
-            throw new ArgumentException($"flights {twice.First} to {twice.First + twice.Count - 1} are there twice: shard {twice.Part}. Give every shard once.", nameof(shards));
+            throw new ArgumentException($"flights {twice.First} to {twice.First + twice.Count - 1} are there twice: shard {twice.Part}. "
+                + "Give every shard once.", nameof(shards));
         if (ordered.Length < of) throw new ArgumentException(Missing(plan, of, ordered), nameof(shards));
         var rows = new List<double>(checked(plan.Flights * shards[0].Layout.RowLength));
         foreach (var shard in ordered) rows.AddRange(shard.Rows);
@@ -104,20 +111,28 @@ public sealed record DispersionShard
             throw new FormatException($"this is not a shard of a dispersion: {error.Message}", error);
         }
 
-        if (written?.Rows is null || written.Fingerprint is null || written.Stages is not (1 or 2) || written.Of > written.Flights || written.Shard < 1 || written.Shard > written.Of)
-            throw new FormatException("this is not a shard of a dispersion: rows, fingerprint or numbers are missing, or it was written by another version.");
+        if (written?.Rows is null || written.Fingerprint is null || written.Stages is not (1 or 2) || written.Of > written.Flights
+            || written.Shard < 1 || written.Shard > written.Of)
+            throw new FormatException("this is not a shard of a dispersion: rows, fingerprint or numbers are missing, or it was written "
+                + "by another version.");
         var (length, wanted) = (DispersionLayout.For(written.Stages).RowLength, Range(written.Flights, written.Shard, written.Of).Count);
         if (written.Rows.Count != (long)wanted * length)
-            throw new FormatException($"shard {written.Shard}/{written.Of} has {written.Rows.Count} numbers; it must have {length} for each of its {wanted} flights. It was cut short, or written by another version.");
-        var corners = (written.CornersM ?? []).Chunk(2).Where(c => c.Length == 2).Select(c => new FieldCorner(c[0].Metres(), c[1].Metres())).ToArray();
-        var field = written.FieldRadiusM is { } radius ? FlyingField.Circle(radius.Metres()) : corners.Length > 0 ? FlyingField.Outline(corners) : null;
+            throw new FormatException($"shard {written.Shard}/{written.Of} has {written.Rows.Count} numbers; it must have {length} for "
+                + $"each of its {wanted} flights. It was cut short, or written by another version.");
+        var corners = (written.CornersM ?? []).Chunk(2).Where(c => c.Length == 2).Select(c => new FieldCorner(c[0].Metres(),
+            c[1].Metres())).ToArray();
+        var field = written.FieldRadiusM is { } radius ? FlyingField.Circle(radius.Metres()) : corners.Length > 0
+            ? FlyingField.Outline(corners) : null;
         return new(
-            new(written.Vehicle ?? "", written.Site ?? "", written.Flights, written.Seed, written.IsSixDegrees, written.Stages, written.CeilingM?.Metres(), field, written.Fingerprint, written.Subject ?? "") { IsWindGiven = written.IsWindGiven ?? false },
+            new(written.Vehicle ?? "", written.Site ?? "", written.Flights, written.Seed, written.IsSixDegrees, written.Stages,
+                written.CeilingM?.Metres(), field, written.Fingerprint,
+                written.Subject ?? "") { IsWindGiven = written.IsWindGiven ?? false },
             new(written.Shard, written.Of), written.Rows);
     }
 
     /// <inheritdoc/>
-    public bool Equals(DispersionShard? other) => other is not null && Plan.Fingerprint == other.Plan.Fingerprint && Part == other.Part && Rows.SequenceEqual(other.Rows);
+    public bool Equals(DispersionShard? other) => other is not null && Plan.Fingerprint == other.Plan.Fingerprint && Part == other.Part
+        && Rows.SequenceEqual(other.Rows);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Plan.Fingerprint, Part);
@@ -128,10 +143,12 @@ public sealed record DispersionShard
         var (first, count) = Range(plan.Flights, missing[0], of);
         return missing.Length == 1
             ? $"flights {first} to {first + count - 1} are missing: shard {missing[0]}/{of}. Fly it."
-            : $"flights {first} to {first + count - 1} and more are missing: shards {string.Join(", ", missing.Take(20))}{(missing.Length > 20 ? " ..." : "")} of {of}. Fly them.";
+            : $"flights {first} to {first + count - 1} and more are missing: shards "
+                + $"{string.Join(", ", missing.Take(20))}{(missing.Length > 20 ? " ..." : "")} of {of}. Fly them.";
     }
 
     private ShardDocument Document() => new(
         Plan.Vehicle, Plan.Site, Plan.Flights, Plan.Seed, Plan.IsSixDegrees, Plan.Stages, Plan.Ceiling?.Meters, Plan.Field?.Radius?.Meters,
-        Plan.Field?.Corners.SelectMany(c => new[] { c.East.Meters, c.North.Meters }).ToArray(), Plan.Fingerprint, Plan.Subject, Part.Number, Part.Of, Plan.IsWindGiven, Rows);
+        Plan.Field?.Corners.SelectMany(c => new[] { c.East.Meters, c.North.Meters }).ToArray(), Plan.Fingerprint, Plan.Subject,
+            Part.Number, Part.Of, Plan.IsWindGiven, Rows);
 }

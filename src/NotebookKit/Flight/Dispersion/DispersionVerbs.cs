@@ -21,12 +21,14 @@ public static class DispersionVerbs
     /// <param name="sixDegrees">Whether to fly in six degrees of freedom; three where not.</param>
     /// <param name="progress">Told the number of flights done, now and then.</param>
     /// <param name="threads">Most threads to use; as many as the machine has where none is given.</param>
-    /// <param name="batch">Which part to fly, or flights that were flown before; none flies the whole. A notebook passes on its <c>session.Batch</c>.</param>
+    /// <param name="batch">Which part to fly, or flights that were flown before; none flies the whole. A notebook passes on its
+    /// <c>session.Batch</c>.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static DispersionResult Disperse(
-        this Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees = false, IProgress<int>? progress = null, int? threads = null,
+        this Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees = false,
+            IProgress<int>? progress = null, int? threads = null,
         IDispersionBatch? batch = null, CancellationToken cancellation = default) =>
         Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Result(batch, progress, threads, cancellation);
 
@@ -45,20 +47,24 @@ public static class DispersionVerbs
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static DispersionShard DisperseShard(
-        this Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, int shard, int of, bool sixDegrees = false, IProgress<int>? progress = null,
+        this Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, int shard, int of, bool sixDegrees = false,
+            IProgress<int>? progress = null,
         int? threads = null, CancellationToken cancellation = default) =>
         Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Shard(new(shard, of), progress, threads, cancellation);
 
-    private static VehicleDispersion Dispersion(Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees, int? threads)
+    private static VehicleDispersion Dispersion(Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees,
+        int? threads)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(spread);
-        InvalidDesignException.ThrowIfAny(vehicle.Name, [.. sixDegrees ? vehicle.ValidateSixDegrees(site) : vehicle.Validate(site), .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
+        InvalidDesignException.ThrowIfAny(vehicle.Name, [.. sixDegrees ? vehicle.ValidateSixDegrees(site) : vehicle.Validate(site),
+            .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
         return new(vehicle, site, spread, flights, seed, sixDegrees);
     }
 
     /// <summary>
-    /// Flies it many times, each with its own draw of everything that varies: where sustainer and booster come down, and what matters most. The same
+    /// Flies it many times, each with its own draw of everything that varies: where sustainer and booster come down, and what matters most.
+    /// The same
     /// seed gives the same answer on any number of threads. Source: see the result's model.
     /// </summary>
     /// <param name="vehicle">The vehicle.</param>
@@ -69,12 +75,14 @@ public static class DispersionVerbs
     /// <param name="sixDegrees">Whether stack and sustainer fly in six degrees of freedom; three where not.</param>
     /// <param name="progress">Told the number of flights done, now and then.</param>
     /// <param name="threads">Most threads to use; as many as the machine has where none is given.</param>
-    /// <param name="batch">Which part to fly, or flights that were flown before; none flies the whole. A notebook passes on its <c>session.Batch</c>.</param>
+    /// <param name="batch">Which part to fly, or flights that were flown before; none flies the whole. A notebook passes on its
+    /// <c>session.Batch</c>.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static DispersionResult Disperse(
-        this TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, bool sixDegrees = false, IProgress<int>? progress = null, int? threads = null,
+        this TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, bool sixDegrees = false,
+            IProgress<int>? progress = null, int? threads = null,
         IDispersionBatch? batch = null, CancellationToken cancellation = default) =>
         Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Result(batch, progress, threads, cancellation);
 
@@ -93,15 +101,18 @@ public static class DispersionVerbs
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static DispersionShard DisperseShard(
-        this TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, int shard, int of, bool sixDegrees = false, IProgress<int>? progress = null,
+        this TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, int shard, int of,
+            bool sixDegrees = false, IProgress<int>? progress = null,
         int? threads = null, CancellationToken cancellation = default) =>
         Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Shard(new(shard, of), progress, threads, cancellation);
 
-    private static TwoStageDispersion Dispersion(TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed, bool sixDegrees, int? threads)
+    private static TwoStageDispersion Dispersion(TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed,
+        bool sixDegrees, int? threads)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(spread);
-        InvalidDesignException.ThrowIfAny(vehicle.Name, [.. vehicle.Validate(site, sixDegrees), .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
+        InvalidDesignException.ThrowIfAny(vehicle.Name, [.. vehicle.Validate(site, sixDegrees), .. spread.Validate(),
+            .. DispersionRun.Validate(flights, threads)]);
         return new(vehicle, site, spread, flights, seed, sixDegrees);
     }
 }

@@ -11,8 +11,10 @@ internal static class FlightOutputs
     /// <summary>Names and units of the columns, in order.</summary>
     public static IReadOnlyList<(string Name, string Unit)> Columns { get; } =
     [
-        ("Apogee above pad", "m"), ("Time of apogee", "s"), ("Maximum speed", "m/s"), ("Maximum Mach number", "-"), ("Maximum dynamic pressure", "kPa"),
-        ("Speed off the rail", "m/s"), ("Angle of attack off the rail", "°"), ("Speed at the canopy's opening", "m/s"), ("Speed at the ground", "m/s"),
+        ("Apogee above pad", "m"), ("Time of apogee", "s"), ("Maximum speed", "m/s"), ("Maximum Mach number", "-"),
+            ("Maximum dynamic pressure", "kPa"),
+        ("Speed off the rail", "m/s"), ("Angle of attack off the rail", "°"), ("Speed at the canopy's opening", "m/s"),
+            ("Speed at the ground", "m/s"),
         ("Landing east of pad", "m"), ("Landing north of pad", "m"), ("Time to the ground", "s"),
     ];
 
@@ -27,7 +29,8 @@ internal static class FlightOutputs
 
         ReadOnlySpan<double> values =
         [
-            marks.ApogeeM, marks.ApogeeTime, marks.FastestSpeed, marks.MaximumMach, marks.HardestPa / 1000, marks.ExitSpeed, marks.ExitAngle * 180 / Math.PI,
+            marks.ApogeeM, marks.ApogeeTime, marks.FastestSpeed, marks.MaximumMach, marks.HardestPa / 1000, marks.ExitSpeed,
+                marks.ExitAngle * 180 / Math.PI,
             marks.OpeningSpeed, marks.LandingSpeed, marks.LandingAt.Y, marks.LandingAt.X, marks.LandingTime,
         ];
         values.CopyTo(row);

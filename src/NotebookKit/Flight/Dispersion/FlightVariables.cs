@@ -14,6 +14,7 @@ internal readonly struct FlightVariables(SeededSamples samples, long flight, int
     public double Even(int variable, double low, double high) =>
         low == high ? low : low + ((high - low) * samples.Uniform(flight, first + variable));
 
-    /// <summary>A factor about one. It may not reach zero, however wide its spread: a hundredth is far outside anything that flies.</summary>
+    /// <summary>A factor about one. It may not reach zero, however wide its spread: a hundredth is far outside anything that
+    /// flies.</summary>
     public double Factor(int variable, double deviation) => Math.Max(0.01, 1 + Normal(variable, deviation));
 }

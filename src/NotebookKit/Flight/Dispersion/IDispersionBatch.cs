@@ -10,7 +10,8 @@ public interface IDispersionBatch
     /// <param name="shard">The part.</param>
     void Keep(DispersionShard shard);
 
-    /// <summary>The whole of a dispersion, where it was flown before; none where it has to be flown. Anything but the whole of that plan is refused.</summary>
+    /// <summary>The whole of a dispersion, where it was flown before; none where it has to be flown. Anything but the whole of that plan is
+    /// refused.</summary>
     /// <param name="plan">What is wanted.</param>
     DispersionShard? Find(DispersionPlan plan);
 }

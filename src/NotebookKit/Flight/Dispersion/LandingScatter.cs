@@ -42,7 +42,8 @@ public sealed record LandingScatter
     public (Area EastEast, Area EastNorth, Area NorthNorth) Covariance =>
         (_spread.VarianceX.SquareMetres(), _spread.Covariance.SquareMetres(), _spread.VarianceY.SquareMetres());
 
-    /// <summary>Semi-axes of the ellipse that holds a share of the landings, were they normal. Source: Rayleigh, r = σ √(−2 ln(1 − P)).</summary>
+    /// <summary>Semi-axes of the ellipse that holds a share of the landings, were they normal. Source: Rayleigh, r = σ √(−2 ln(1 −
+    /// P)).</summary>
     /// <param name="share">Share of the landings; above 0, below 100 %.</param>
     public (Length Major, Length Minor) Axes(Ratio share)
     {
@@ -81,15 +82,18 @@ public sealed record LandingScatter
         return inside;
     }
 
-    /// <summary>Radius about the mean that holds a share of the landings, were they normal. Source: integral of the bivariate normal density.</summary>
+    /// <summary>Radius about the mean that holds a share of the landings, were they normal. Source: integral of the bivariate normal
+    /// density.</summary>
     /// <param name="share">Share of the landings; above 0, below 100 %.</param>
     public Length Circle(Ratio share) => _spread.CircleRadius(Check(share)).Metres();
 
     /// <inheritdoc/>
-    public bool Equals(LandingScatter? other) => other is not null && _east.AsSpan().SequenceEqual(other._east) && _north.AsSpan().SequenceEqual(other._north);
+    public bool Equals(LandingScatter? other) => other is not null && _east.AsSpan().SequenceEqual(other._east)
+        && _north.AsSpan().SequenceEqual(other._north);
 
     /// <inheritdoc/>
     public override int GetHashCode() => _spread.GetHashCode();
 
-    private static double Check(Ratio share) => new ValidRange<double>(0.0001, 0.9999).Check(share.DecimalFractions, "share of the landings", "No ellipse holds all of them.");
+    private static double Check(Ratio share) => new ValidRange<double>(0.0001, 0.9999).Check(share.DecimalFractions,
+        "share of the landings", "No ellipse holds all of them.");
 }

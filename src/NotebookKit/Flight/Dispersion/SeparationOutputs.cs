@@ -2,7 +2,8 @@ using NotebookKit.Flight.Motion;
 
 namespace NotebookKit.Flight.Dispersion;
 
-/// <summary>What is kept of separation of two stages and of the booster that comes down alone; follows on the sustainer's columns.</summary>
+/// <summary>What is kept of separation of two stages and of the booster that comes down alone; follows on the sustainer's
+/// columns.</summary>
 internal static class SeparationOutputs
 {
     public const int Time = FlightOutputs.Count, East = Time + 6, North = Time + 7, Count = 9;
@@ -11,7 +12,8 @@ internal static class SeparationOutputs
     public static IReadOnlyList<(string Name, string Unit)> Columns { get; } =
     [
         ("Time the stages separate", "s"), ("Height they part at", "m"), ("Speed they part at", "m/s"), ("Booster's apogee above pad", "m"),
-        ("Booster's speed at the canopy's opening", "m/s"), ("Booster's speed at the ground", "m/s"), ("Booster's landing east of pad", "m"),
+        ("Booster's speed at the canopy's opening", "m/s"), ("Booster's speed at the ground", "m/s"),
+            ("Booster's landing east of pad", "m"),
         ("Booster's landing north of pad", "m"), ("Booster's time to the ground", "s"),
     ];
 

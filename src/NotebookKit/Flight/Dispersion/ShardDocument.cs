@@ -3,10 +3,13 @@ using System.Text.Json.Serialization;
 
 namespace NotebookKit.Flight.Dispersion;
 
-/// <summary>A shard as it stands in its file: names and units in SI, rows of numbers one after another, none where there is no number.</summary>
+/// <summary>A shard as it stands in its file: names and units in SI, rows of numbers one after another, none where there is no
+/// number.</summary>
 internal sealed record ShardDocument(
-    string? Vehicle, string? Site, int Flights, ulong Seed, bool IsSixDegrees, int Stages, double? CeilingM, double? FieldRadiusM, double[]? CornersM,
-    string? Fingerprint, string? Subject, int Shard, int Of, bool? IsWindGiven, [property: JsonConverter(typeof(ShardDocument.NumbersConverter))] IReadOnlyList<double>? Rows)
+    string? Vehicle, string? Site, int Flights, ulong Seed, bool IsSixDegrees, int Stages, double? CeilingM, double? FieldRadiusM,
+        double[]? CornersM,
+    string? Fingerprint, string? Subject, int Shard, int Of, bool? IsWindGiven,
+        [property: JsonConverter(typeof(ShardDocument.NumbersConverter))] IReadOnlyList<double>? Rows)
 {
     /// <summary>Numbers with a null for what is none, which JSON has no number for.</summary>
     internal sealed class NumbersConverter : JsonConverter<IReadOnlyList<double>>

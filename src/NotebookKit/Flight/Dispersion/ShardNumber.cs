@@ -13,7 +13,8 @@ public readonly partial record struct ShardNumber
     public ShardNumber(int number, int of)
     {
         if (of < 1) throw new ArgumentOutOfRangeException(nameof(of), $"number of shards is {of}; it must be 1 or more.");
-        if (number < 1 || number > of) throw new ArgumentOutOfRangeException(nameof(number), $"shard is {number}; it must be 1 to {of}. The first is 1.");
+        if (number < 1 || number > of) throw new ArgumentOutOfRangeException(nameof(number),
+            $"shard is {number}; it must be 1 to {of}. The first is 1.");
         (Number, Of) = (number, of);
     }
 

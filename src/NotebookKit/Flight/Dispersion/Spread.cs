@@ -28,7 +28,8 @@ public sealed record Spread
     /// <summary>Dry mass, as a share; 0 to 20 %. Where none is given: by the mass budget's own spreads.</summary>
     public Ratio? DryMass { get; init; }
 
-    /// <summary>Centre of gravity; 0 to 100 mm. Where none is given: by the mass budget's own spreads. In six degrees of freedom only.</summary>
+    /// <summary>Centre of gravity; 0 to 100 mm. Where none is given: by the mass budget's own spreads. In six degrees of freedom
+    /// only.</summary>
     public Length? CentreOfGravity { get; init; }
 
     /// <summary>Wind speed, as a share of the mean; 0 to 100 %. 20 % unless given.</summary>
@@ -81,7 +82,8 @@ public sealed record Spread
             Share(30).Find(Thrust, "spread of the thrust", Deviation),
             Drag is { } drag ? Share(50).Find(drag, "spread of the drag", Deviation) : null,
             DryMass is { } mass ? Share(20).Find(mass, "spread of the dry mass", Deviation) : null,
-            CentreOfGravity is { } centre ? new ValidRange<Length>(Length.Zero, 100.Millimetres()).Find(centre, "spread of the centre of gravity", Deviation) : null,
+            CentreOfGravity is { } centre ? new ValidRange<Length>(Length.Zero, 100.Millimetres()).Find(centre,
+                "spread of the centre of gravity", Deviation) : null,
             Share(100).Find(WindSpeed, "spread of the wind speed", Deviation),
             new ValidRange<Angle>(Angle.Zero, 180.Degrees()).Find(WindDirection, "spread of the wind direction", Deviation),
             new ValidRange<Angle>(Angle.Zero, 10.Degrees()).Find(RailTilt, "spread of the rail's tilt", Deviation),

@@ -38,7 +38,8 @@ internal readonly record struct StageDraw(
         return new(
             variables.Factor(0, spread.Pressure), variables.Normal(1, spread.Water), variables.Factor(2, spread.Thrust),
             spread.DragLow < spread.DragHigh ? variables.Even(3, spread.DragLow, spread.DragHigh) : variables.Factor(3, spread.Drag),
-            variables.Factor(4, spread.Mass), variables.Normal(5, spread.CentreM), variables.Normal(10, spread.Cant), variables.Normal(11, spread.TimerS),
+            variables.Factor(4, spread.Mass), variables.Normal(5, spread.CentreM), variables.Normal(10, spread.Cant),
+                variables.Normal(11, spread.TimerS),
             variables.Even(12, spread.CanopyLow, spread.CanopyHigh));
     }
 

@@ -18,7 +18,8 @@ public sealed record StageScatter(
         var landed = Enumerable.Range(0, east.Count).Where(i => double.IsFinite(east[i])).ToArray();
         if (landed.Length < 2) return new(east, north, null, null, []);
         double[] x = [.. landed.Select(i => east[i])], y = [.. landed.Select(i => north[i])];
-        var off = field is null ? null : Likelihood.Of(Enumerable.Range(0, landed.Length).Count(i => !field.Contains(x[i], y[i])), landed.Length);
+        var off = field is null ? null : Likelihood.Of(Enumerable.Range(0, landed.Length).Count(i => !field.Contains(x[i], y[i])),
+            landed.Length);
         double[] away = [.. Enumerable.Range(0, landed.Length).Select(i => Math.Sqrt((x[i] * x[i]) + (y[i] * y[i])))];
         return new(east, north, new(x, y), off, RankCorrelation.Correlate(inputs, landed, away));
     }

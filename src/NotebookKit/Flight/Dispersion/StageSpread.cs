@@ -3,7 +3,8 @@ using NotebookKit.Flight.Site;
 
 namespace NotebookKit.Flight.Dispersion;
 
-/// <summary>How far one vehicle varies, in SI numbers, with what the spread takes from the vehicle filled in. Shares as fractions, angles in rad.</summary>
+/// <summary>How far one vehicle varies, in SI numbers, with what the spread takes from the vehicle filled in. Shares as fractions, angles
+/// in rad.</summary>
 internal readonly record struct StageSpread
 {
     public StageSpread(Vehicle vehicle, LaunchSite site, Spread spread)
@@ -18,7 +19,8 @@ internal readonly record struct StageSpread
         Cant = spread.Cant.Radians;
         TimerS = spread.Timer.Seconds;
         (CanopyLow, CanopyHigh) = spread.CanopyBand && vehicle.Canopy is { } canopy
-            ? (canopy.DragAreaLowM2 * 2 / (canopy.DragAreaLowM2 + canopy.DragAreaHighM2), canopy.DragAreaHighM2 * 2 / (canopy.DragAreaLowM2 + canopy.DragAreaHighM2))
+            ? (canopy.DragAreaLowM2 * 2 / (canopy.DragAreaLowM2 + canopy.DragAreaHighM2),
+                canopy.DragAreaHighM2 * 2 / (canopy.DragAreaLowM2 + canopy.DragAreaHighM2))
             : (1, 1);
     }
 

@@ -34,7 +34,8 @@ internal sealed class TwoStageDispersion : DispersionRun
         _separation = vehicle.Numbers(site);
         _partingS = spread.Separation.Seconds;
         _shiftM = vehicle.BoosterShift.Meters;
-        (_sustainerDry, _boosterDry, _charge) = (vehicle.Sustainer.Parts.State(), vehicle.Booster.Parts.State(), vehicle.SustainerCharge(site));
+        (_sustainerDry, _boosterDry, _charge) = (vehicle.Sustainer.Parts.State(), vehicle.Booster.Parts.State(),
+            vehicle.SustainerCharge(site));
         _sustainerDragShare = Math.Min(1, _sustainer.Nominal.DragM2(Mach, false) / _stack.DragM2(Mach, false));
         _day = new(site, spread.Both, _samples, VehicleDispersion.GustTop(spread.Both, NominalApogeeM));
     }
@@ -49,12 +50,14 @@ internal sealed class TwoStageDispersion : DispersionRun
         draw.CopyTo(row);
         var outputs = row[TwoStageDraw.Count..];
         var numbers = Numbers(flight, draw);
-        var marks = FlightRun.FlyStack(numbers.Stack, numbers.StackSixDegrees, numbers.Separation, FlightAccuracy.Fast, null, out var parting);
+        var marks = FlightRun.FlyStack(numbers.Stack, numbers.StackSixDegrees, numbers.Separation, FlightAccuracy.Fast, null,
+            out var parting);
         if (StageSeparation.Fault(marks, parting) != SeparationFault.None) return;
         var sustainer = FlightRun.Continue(
             numbers.Sustainer, numbers.SustainerSixDegrees, FlightAccuracy.Fast, parting, isDriven: true, StageSeparation.Marks(marks));
         var booster = FlightRun.Continue(
-            numbers.Booster, null, FlightAccuracy.Fast, parting, isDriven: false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime });
+            numbers.Booster, null, FlightAccuracy.Fast, parting, isDriven: false,
+                StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime });
         FlightOutputs.Write(sustainer, outputs[..FlightOutputs.Count]);
         SeparationOutputs.Write(parting, booster, outputs[FlightOutputs.Count..]);
     }
@@ -63,7 +66,8 @@ internal sealed class TwoStageDispersion : DispersionRun
     {
         // A normal draw about no delay is folded: what waits for the booster's end can't come before it.
         var late = new FlightVariables(_samples, flight, 0).Normal(PartingVariable, _partingS);
-        var delay = _separation.Trigger == SeparationTrigger.Timer ? Math.Max(0, _separation.DelayS + late) : Math.Abs(_separation.DelayS + late);
+        var delay = _separation.Trigger == SeparationTrigger.Timer ? Math.Max(0, _separation.DelayS + late)
+            : Math.Abs(_separation.DelayS + late);
         return new(_booster.Draw(flight), _day.Draw(flight), _sustainer.Draw(flight), delay - _separation.DelayS);
     }
 
@@ -111,7 +115,8 @@ internal sealed class TwoStageDispersion : DispersionRun
     {
         var marks = FlightRun.FlyStack(_stack, null, _separation, FlightAccuracy.Fast, null, out var parting);
         return StageSeparation.Fault(marks, parting) == SeparationFault.None
-            ? FlightRun.Continue(_sustainer.Nominal, null, FlightAccuracy.Fast, parting, isDriven: true, StageSeparation.Marks(marks)).ApogeeM
+            ? FlightRun.Continue(_sustainer.Nominal, null, FlightAccuracy.Fast, parting, isDriven: true,
+                StageSeparation.Marks(marks)).ApogeeM
             : marks.ApogeeM;
     }
 }

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>
-/// What varies from one flight of two stages to the next. The day is the same for both; charge, thrust, drag, mass, timer and canopy are drawn
+/// What varies from one flight of two stages to the next. The day is the same for both; charge, thrust, drag, mass, timer and canopy are
+/// drawn
 /// for each stage by itself. The defaults are common practice, no source: put in your own as you learn them.
 /// </summary>
 public sealed record TwoStageSpread
@@ -20,7 +21,8 @@ public sealed record TwoStageSpread
     public Spread? Sustainer { get; init; }
 
     /// <summary>
-    /// Time of separation; 0 to 2 s. 30 ms unless given. A timer is early or late by it. A latch without delay, and a joint that drag opens, can
+    /// Time of separation; 0 to 2 s. 30 ms unless given. A timer is early or late by it. A latch without delay, and a joint that drag
+    /// opens, can
     /// only be late: half of a normal distribution.
     /// </summary>
     public Duration Separation { get; init; } = 30.Milliseconds();
@@ -34,7 +36,8 @@ public sealed record TwoStageSpread
         List<Finding> findings = [.. Both.Validate()];
         if (Booster is { } booster) findings.AddRange(booster.Validate().Select(f => f with { Message = $"booster: {f.Message}" }));
         if (Sustainer is { } sustainer) findings.AddRange(sustainer.Validate().Select(f => f with { Message = $"sustainer: {f.Message}" }));
-        if (new ValidRange<Duration>(Duration.Zero, 2.Seconds()).Find(Separation, "spread of the time of separation", "It is a standard deviation.") is { } wrong) findings.Add(wrong);
+        if (new ValidRange<Duration>(Duration.Zero, 2.Seconds()).Find(Separation, "spread of the time of separation",
+            "It is a standard deviation.") is { } wrong) findings.Add(wrong);
         return findings;
     }
 }

@@ -21,7 +21,8 @@ internal sealed class VariedDay(LaunchSite site, Spread spread, SeededSamples sa
         var direction = site.Rail.Direction(draw.TiltNorth, draw.TiltEast);
         return numbers with
         {
-            Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -numbers.RailM * direction.Z, gusts, draw.WindSpeed, draw.WindTurn),
+            Air = new(site.Atmosphere.Law, site.Elevation.Meters, site.Wind, -numbers.RailM * direction.Z, gusts, draw.WindSpeed,
+                draw.WindTurn),
             RailDirection = direction,
         };
     }
@@ -33,5 +34,6 @@ internal sealed class VariedDay(LaunchSite site, Spread spread, SeededSamples sa
 /// <param name="Tilt">That of the rail's tilt to north and to east [rad].</param>
 internal readonly record struct DaySpread(double WindSpeed, double WindTurn, double Tilt)
 {
-    public static DaySpread Of(Spread spread) => new(spread.WindSpeed.DecimalFractions, spread.WindDirection.Radians, spread.RailTilt.Radians);
+    public static DaySpread Of(Spread spread) => new(spread.WindSpeed.DecimalFractions, spread.WindDirection.Radians,
+        spread.RailTilt.Radians);
 }

@@ -33,7 +33,8 @@ internal sealed class VariedStage
     {
         var charge = _vehicle.Charge with { Pressure = _vehicle.Charge.Pressure * draw.Pressure };
         // A fraction that doesn't vary keeps its last digit, and with it the nominal flight its bits.
-        if (draw.Water != 0) charge = charge with { WaterFraction = Ratio.FromDecimalFractions(Math.Clamp(charge.WaterFraction.DecimalFractions + draw.Water, 0, 0.95)) };
+        if (draw.Water != 0) charge = charge with { WaterFraction =
+            Ratio.FromDecimalFractions(Math.Clamp(charge.WaterFraction.DecimalFractions + draw.Water, 0, 0.95)) };
         var deployment = Nominal.Deployment;
         return Nominal with
         {
@@ -42,12 +43,14 @@ internal sealed class VariedStage
             // Tables of a real gas are a good part of a flight's time; they depend on its pressure, not on how much water there is.
             Firing = draw.Pressure == 1 ? _vehicle.Setup(charge, _site, Nominal.Firing.Tables) : _vehicle.Setup(charge, _site),
             ThrustFactor = draw.Thrust,
-            Deployment = deployment with { DelayS = Math.Max(0, deployment.DelayS + draw.TimerS), DragM2 = deployment.DragM2 * draw.Canopy },
+            Deployment = deployment with { DelayS = Math.Max(0, deployment.DelayS + draw.TimerS),
+                DragM2 = deployment.DragM2 * draw.Canopy },
         };
     }
 
     /// <summary>What six degrees of freedom need besides; none in three.</summary>
-    public VehicleNumbers? SixDegrees(in StageDraw draw) => _sixDegrees is null ? null : _sixDegrees with { Dry = Vary(_sixDegrees.Dry, draw), Cant = draw.Cant };
+    public VehicleNumbers? SixDegrees(in StageDraw draw) => _sixDegrees is null ? null
+        : _sixDegrees with { Dry = Vary(_sixDegrees.Dry, draw), Cant = draw.Cant };
 
     /// <summary>Mass and inertias in the ratio of the drawn mass, with the drawn centre.</summary>
     public static MassState Vary(in MassState dry, in StageDraw draw) =>

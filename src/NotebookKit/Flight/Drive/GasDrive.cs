@@ -16,7 +16,8 @@ internal readonly struct GasDrive(FiringSetup setup, double waterLeftKg, double 
 
     public double ContentsKg(ReadOnlySpan<double> own) => waterLeftKg + own[0];
 
-    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates)
+    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
+        Span<double> ownRates)
     {
         var flow = _outflow.MassFlow(own[0], own[1], ambientPa, out var pressure, out var thrust, out var kelvinRate);
         ownRates[0] = -flow;

@@ -11,7 +11,8 @@ internal readonly struct NoDrive(double waterLeftKg, double gasLeftKg) : IDrive
 
     public double ContentsKg(ReadOnlySpan<double> own) => waterLeftKg + gasLeftKg;
 
-    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates) =>
+    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
+        Span<double> ownRates) =>
         new(0, waterLeftKg, gasLeftKg, 0, double.NaN);
 
     public double End(int way, double ambientPa, ReadOnlySpan<double> own) => 1;

@@ -3,7 +3,8 @@ using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Drive;
 
-/// <summary>Riding up a launch tube, gas pushing as on a piston. Unknown: gas volume [m³]. The equations are those of a firing, <see cref="TubePhase{TMount}"/>.</summary>
+/// <summary>Riding up a launch tube, gas pushing as on a piston. Unknown: gas volume [m³]. The equations are those of a firing,
+/// <see cref="TubePhase{TMount}"/>.</summary>
 internal readonly struct TubeDrive(FiringSetup setup, double thrustFactor) : IDrive
 {
     private readonly ClosedGasLaw _gas = setup.ClosedGas;
@@ -20,7 +21,8 @@ internal readonly struct TubeDrive(FiringSetup setup, double thrustFactor) : IDr
 
     public double ContentsKg(ReadOnlySpan<double> own) => _waterKg + _gasKg;
 
-    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates)
+    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
+        Span<double> ownRates)
     {
         var pressure = _gas.Pressure(own[0]);
         ownRates[0] = _areaM2 * speedMps;

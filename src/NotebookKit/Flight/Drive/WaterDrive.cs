@@ -3,7 +3,8 @@ using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Drive;
 
-/// <summary>Water leaving, quasi-steady. Unknown: gas volume [m³]. The equations are those of a firing, <see cref="WaterPhase{TMount}"/>.</summary>
+/// <summary>Water leaving, quasi-steady. Unknown: gas volume [m³]. The equations are those of a firing,
+/// <see cref="WaterPhase{TMount}"/>.</summary>
 internal readonly struct WaterDrive(FiringSetup setup, double thrustFactor) : IDrive
 {
     public const int WaterOut = 0, Spent = 1;
@@ -23,7 +24,8 @@ internal readonly struct WaterDrive(FiringSetup setup, double thrustFactor) : ID
 
     public double ContentsKg(ReadOnlySpan<double> own) => _gasKg + (_jet.Density * (_chamberM3 - own[0]));
 
-    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates)
+    public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
+        Span<double> ownRates)
     {
         var left = _chamberM3 - own[0];
         var pressure = _expansion.Pressure(own[0]);

@@ -17,7 +17,8 @@ public static class Drift
     {
         ArgumentNullException.ThrowIfNull(wind);
         new ValidRange<Length>(1.Metres(), 20_000.Metres()).Check(from, "height of opening", "Give the height above ground.");
-        new ValidRange<Speed>(0.5.MetresPerSecond(), 100.MetresPerSecond()).Check(descent, "descent speed", "Take it from the canopy's descent.");
+        new ValidRange<Speed>(0.5.MetresPerSecond(), 100.MetresPerSecond()).Check(descent, "descent speed",
+            "Take it from the canopy's descent.");
         wind.Integral(from.Meters, out var east, out var north);
         var (x, y) = (east / descent.MetersPerSecond, north / descent.MetersPerSecond);
         return new DriftResult

@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Flight.Flights;
 
-/// <summary>How far the wind carries a canopy on its way down. Source: the wind profile's integral over height, constant descent speed.</summary>
+/// <summary>How far the wind carries a canopy on its way down. Source: the wind profile's integral over height, constant descent
+/// speed.</summary>
 public sealed record DriftResult : IResult
 {
     /// <inheritdoc/>
@@ -55,7 +56,8 @@ public sealed record DriftResult : IResult
     public Working Working => new("Drift",
     [
         new("Mean wind", @"\bar u = \frac{1}{h}\int_0^h u\,dz", Wind.Name, MeanWind.Show(4), WindProfile.Source),
-        new("Drift", @"x = \bar u\,\frac{h}{v}", $"{MeanWind.Show(4)} × {From.Show(4)} / {Descent.Show(4)}", Distance.Show(4), WindProfile.Source),
+        new("Drift", @"x = \bar u\,\frac{h}{v}", $"{MeanWind.Show(4)} × {From.Show(4)} / {Descent.Show(4)}", Distance.Show(4),
+            WindProfile.Source),
     ]);
 
     /// <inheritdoc/>

@@ -21,7 +21,8 @@ public sealed record FlightFigures
     /// <summary>Angle between axis and relative wind at the end of the rail.</summary>
     public required Angle RailExitAngle { get; init; }
 
-    /// <summary>Static margin at that moment, at that angle, with the water then aboard [calibres]; none above 20°, where no model holds.</summary>
+    /// <summary>Static margin at that moment, at that angle, with the water then aboard [calibres]; none above 20°, where no model
+    /// holds.</summary>
     public required double? RailExitMargin { get; init; }
 
     /// <summary>Wind at the end of the rail.</summary>
@@ -48,7 +49,8 @@ public sealed record FlightFigures
     /// <summary>Greatest felt acceleration up to the canopy's opening, in units of gravity [-].</summary>
     public required double MaximumLoad { get; init; }
 
-    /// <summary>Greatest angle between axis and relative wind on the way up while the dynamic pressure is above a tenth of its greatest; of six degrees of freedom only.</summary>
+    /// <summary>Greatest angle between axis and relative wind on the way up while the dynamic pressure is above a tenth of its greatest; of
+    /// six degrees of freedom only.</summary>
     public required Angle? MaximumAngleOfAttack { get; init; }
 
     /// <summary>Maximum roll rate on the way up; of six degrees of freedom only.</summary>

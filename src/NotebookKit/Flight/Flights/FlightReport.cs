@@ -31,10 +31,12 @@ internal static class FlightReport
     /// <param name="offRail">What left the rail, where that was a stack of stages.</param>
     /// <param name="isSpent">Whether it is a booster coming down, of which only the landing matters.</param>
     public static FlightResult For(
-        Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude, IReadOnlyList<Finding> findings,
+        Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude,
+            IReadOnlyList<Finding> findings,
         Vehicle? offRail = null, bool isSpent = false)
     {
-        var failure = marks.Failure ?? (marks.IsPastApogee ? null : "the vehicle reaches the ground without ever having risen; look at thrust, rail and margin.");
+        var failure = marks.Failure ?? (marks.IsPastApogee ? null
+            : "the vehicle reaches the ground without ever having risen; look at thrust, rail and margin.");
         if (failure is not null)
         {
             // A flight that broke off shows no half of its curves.
@@ -49,7 +51,9 @@ internal static class FlightReport
         return new FlightResult(vehicle, site, figures, "", rows, hasAttitude)
         {
             Evaluations = marks.Evaluations,
-            Findings = [.. findings, .. isSpent ? [] : Say(site, figures), .. isSpent || figures.RailExitMargin <= 0 ? [] : SayOfMargin(vehicle, rows, marks), .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
+            Findings = [.. findings, .. isSpent ? [] : Say(site, figures),
+                .. isSpent || figures.RailExitMargin <= 0 ? [] : SayOfMargin(vehicle, rows, marks),
+                .. SayOfLanding(vehicle, site, marks, figures), .. hasAttitude ? SayOfAttitude(rows, marks) : []],
         };
     }
 
@@ -67,7 +71,8 @@ internal static class FlightReport
             FlightResult.Column("Pitch frequency", "Hz", rows, r => r.PitchFrequency / (2 * Math.PI)));
     }
 
-    private static FlightFigures Figures(Vehicle vehicle, Vehicle offRail, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude)
+    private static FlightFigures Figures(Vehicle vehicle, Vehicle offRail, LaunchSite site, in FlightMarks marks,
+        IReadOnlyList<FlightRow> rows, bool hasAttitude)
     {
         var opening = marks.OpeningTime;
         var load = 0.0;
@@ -94,13 +99,16 @@ internal static class FlightReport
             MaximumMach = marks.MaximumMach,
             MaximumDynamicPressure = marks.HardestPa.Pascals(),
             MaximumLoad = load,
-            MaximumAngleOfAttack = hasAttitude ? Angle.FromDegrees(1e2 * Clean(Ascent(rows, marks).Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 1.8 / Math.PI)) : null,
-            MaximumRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows, marks).Select(r => Math.Abs(r.Rates.X)).DefaultIfEmpty().Max() / (2 * Math.PI)) : null,
+            MaximumAngleOfAttack = hasAttitude ? Angle.FromDegrees(1e2 * Clean(Ascent(rows,
+                marks).Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 1.8 / Math.PI)) : null,
+            MaximumRollRate = hasAttitude ? RotationalSpeed.FromRevolutionsPerSecond(Ascent(rows,
+                marks).Select(r => Math.Abs(r.Rates.X)).DefaultIfEmpty().Max() / (2 * Math.PI)) : null,
             OpeningTime = isOpened ? opening.Seconds() : null,
             OpeningHeight = isOpened ? marks.OpeningM.Metres() : null,
             OpeningSpeed = isOpened ? Clean(marks.OpeningSpeed).MetresPerSecond() : null,
             Opening = isOpened && marks.OpeningSpeed >= 1 && marks.OpeningSpeed <= FastestOpening.MetersPerSecond
-                ? vehicle.Canopy!.Open(massKg.Kilograms(), marks.OpeningSpeed.MetresPerSecond(), Density(site, marks.OpeningM).KilogramsPerCubicMetre())
+                ? vehicle.Canopy!.Open(massKg.Kilograms(), marks.OpeningSpeed.MetresPerSecond(),
+                    Density(site, marks.OpeningM).KilogramsPerCubicMetre())
                 : null,
             LandingTime = marks.LandingTime.Seconds(),
             DescentSpeed = marks.LandingVelocity.Z.MetresPerSecond(),
@@ -154,7 +162,8 @@ internal static class FlightReport
             yield return FlightFindings.ApogeeIsWithinTenthOfCeiling(figures.Apogee, near);
     }
 
-    // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies furthest
+    // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies
+    // furthest
     // forward, and some forty rows tell the water's way out.
     internal static IEnumerable<Finding> SayOfMargin(Vehicle vehicle, IReadOnlyList<FlightRow> rows, FlightMarks marks)
     {
@@ -211,10 +220,13 @@ internal static class FlightReport
     }
 
     // A canopy that opens on the way up cuts the climb short: the top it then has is not the one to set a timer to.
-    private static string FarFromApogee(Vehicle vehicle, FlightMarks marks, FlightFigures figures) => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
+    private static string FarFromApogee(Vehicle vehicle, FlightMarks marks, FlightFigures figures)
+        => (marks.OpeningDown, vehicle.Deployment.Trigger) switch
     {
-        ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of apogee is that of a flight with Deployment.ByApogeeSensor().",
-        (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after apogee. Set the timer to {figures.ApogeeTime.Show()}.",
+        ( < 0, _) => "on the way up, and cuts the climb short. Set it later: the time of apogee is that of a flight with "
+            + "Deployment.ByApogeeSensor().",
+        (_, DeploymentTrigger.Timer) => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after apogee. Set the timer to "
+            + $"{figures.ApogeeTime.Show()}.",
         _ => $"{Digits.Round(marks.OpeningTime - marks.ApogeeTime, 2)} s after apogee. Shorten the delay.",
     };
 
@@ -235,7 +247,8 @@ internal static class FlightReport
             yield return FlightFindings.CanopyComesOutFarFromApogee(figures.OpeningSpeed!.Value, FarFromApogee(vehicle, marks, figures));
         if (marks.OpeningSpeed > FastestOpening.MetersPerSecond)
             yield return FlightFindings.CanopyComesOutTooFast(figures.OpeningSpeed!.Value, FastestOpening);
-        foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load with { Message = $"canopy: {load.Message}" };
+        foreach (var load in (figures.Opening?.Findings ?? []).Where(f => f.Severity != FindingSeverity.Note)) yield return load
+            with { Message = $"canopy: {load.Message}" };
         if (figures.DescentSpeed.MetersPerSecond > 9)
             yield return FlightFindings.ComesDownTooFast(figures.DescentSpeed);
     }

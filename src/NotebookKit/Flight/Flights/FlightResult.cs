@@ -15,7 +15,8 @@ public sealed record FlightResult : IResult
     private readonly FlightFigures? _figures;
     private readonly string _failure;
 
-    internal FlightResult(Vehicle vehicle, LaunchSite site, FlightFigures? figures, string failure, IReadOnlyList<FlightRow> rows, bool hasAttitude)
+    internal FlightResult(Vehicle vehicle, LaunchSite site, FlightFigures? figures, string failure, IReadOnlyList<FlightRow> rows,
+        bool hasAttitude)
     {
         Vehicle = vehicle;
         Site = site;
@@ -35,7 +36,8 @@ public sealed record FlightResult : IResult
         Mass = Column("Mass", "kg", rows, r => dry + r.WaterKg + r.GasKg);
         Water = Column("Water left", "kg", rows, r => r.WaterKg);
         Gas = Column("Gas left", "kg", rows, r => r.GasKg);
-        Attitude = hasAttitude ? FlightReport.Attitudes([.. rows.Where(r => figures?.OpeningTime is not { } opening || r.Time <= opening.Seconds)]) : null;
+        Attitude = hasAttitude ? FlightReport.Attitudes([.. rows.Where(r => figures?.OpeningTime is not { } opening
+            || r.Time <= opening.Seconds)]) : null;
     }
 
     /// <summary>What was flown.</summary>
@@ -128,15 +130,21 @@ public sealed record FlightResult : IResult
     [
         new("Apogee above pad", f.Apogee.Show()),
         new("Time of apogee", f.ApogeeTime.Show(), "from release"),
-        new("Speed off the rail", f.RailExitSpeed.Show(), $"after {Digits.Round(f.RailExitTime.Milliseconds)} ms, wind {(Site.Wind.IsGiven ? $"{f.RailWind.Show()} there" : "not given")}"),
-        new("Angle of attack off the rail", Site.Wind.IsGiven ? f.RailExitAngle.Show(AngleUnit.Degree) : "wind not given", f.RailExitMargin is { } margin ? $"margin {Digits.Round(margin)} calibres at that angle" : "beyond the model"),
+        new("Speed off the rail", f.RailExitSpeed.Show(), $"after {Digits.Round(f.RailExitTime.Milliseconds)} ms, wind "
+            + $"{(Site.Wind.IsGiven ? $"{f.RailWind.Show()} there" : "not given")}"),
+        new("Angle of attack off the rail", Site.Wind.IsGiven ? f.RailExitAngle.Show(AngleUnit.Degree) : "wind not given",
+            f.RailExitMargin is { } margin ? $"margin {Digits.Round(margin)} calibres at that angle" : "beyond the model"),
         new("Maximum speed", f.MaximumSpeed.Show(), $"Mach {Digits.Round(f.MaximumMach, 2)}, at {f.MaximumSpeedTime.Show()}"),
         new("Maximum dynamic pressure", f.MaximumDynamicPressure.Show(PressureUnit.Kilopascal)),
         new("Maximum felt acceleration", $"{Digits.Round(f.MaximumLoad)} g", "up to the canopy's opening"),
-        .. f.MaximumAngleOfAttack is { } attack ? [new ResultLine("Maximum angle of attack", attack.Show(), "on the way up")] : Array.Empty<ResultLine>(),
-        .. f.MaximumRollRate is { } roll ? [new ResultLine("Maximum roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s", "on the way up")] : Array.Empty<ResultLine>(),
-        .. f.OpeningHeight is { } height ? [new ResultLine("Canopy out", height.Show(), $"at {f.OpeningTime!.Value.Show()}, {f.OpeningSpeed!.Value.Show()} through the air")] : Array.Empty<ResultLine>(),
-        new("Descent speed at the ground", f.DescentSpeed.Show(), $"{f.LandingSpeed.Show()} over ground{(Site.Wind.IsGiven ? "" : ", in still air")}"),
+        .. f.MaximumAngleOfAttack is { } attack ? [new ResultLine("Maximum angle of attack", attack.Show(), "on the way up")]
+            : Array.Empty<ResultLine>(),
+        .. f.MaximumRollRate is { } roll ? [new ResultLine("Maximum roll rate", $"{Digits.Round(roll.RevolutionsPerSecond)} rev/s",
+            "on the way up")] : Array.Empty<ResultLine>(),
+        .. f.OpeningHeight is { } height ? [new ResultLine("Canopy out", height.Show(),
+            $"at {f.OpeningTime!.Value.Show()}, {f.OpeningSpeed!.Value.Show()} through the air")] : Array.Empty<ResultLine>(),
+        new("Descent speed at the ground", f.DescentSpeed.Show(),
+            $"{f.LandingSpeed.Show()} over ground{(Site.Wind.IsGiven ? "" : ", in still air")}"),
         new("Energy at landing", f.LandingEnergy.Show()),
         new("Time to the ground", f.LandingTime.Show()),
         Site.Wind.IsGiven
@@ -147,7 +155,8 @@ public sealed record FlightResult : IResult
 
     private bool IsSixDegrees => Attitude is not null;
 
-    /// <summary>Static margin against time up to the top, from the water and gas left and the Mach number. Source: J. S. Barrowman, 1967 (unverified).</summary>
+    /// <summary>Static margin against time up to the top, from the water and gas left and the Mach number. Source: J. S. Barrowman, 1967
+    /// (unverified).</summary>
     /// <param name="limits">Margin it is held to; 1 to 4 calibres where none is given.</param>
     /// <exception cref="InvalidOperationException">The flight failed.</exception>
     public StabilityResult Stability(StabilityLimits? limits = null)
@@ -167,7 +176,8 @@ public sealed record FlightResult : IResult
     }
 }
 
-/// <summary>How the vehicle lies in the air along a flight in six degrees of freedom, a row for every row of the flight up to the canopy's opening.</summary>
+/// <summary>How the vehicle lies in the air along a flight in six degrees of freedom, a row for every row of the flight up to the canopy's
+/// opening.</summary>
 /// <param name="Time">Time from release [s].</param>
 /// <param name="AngleOfAttack">Angle between axis and relative wind [°].</param>
 /// <param name="Elevation">Angle of the nose above the horizon [°].</param>
@@ -177,4 +187,5 @@ public sealed record FlightResult : IResult
 /// <param name="PitchFrequency">Natural frequency of pitching [Hz]; negative where it is unstable.</param>
 /// <param name="YawRate">Turning across the axis, about the body's downward axis [°/s].</param>
 public sealed record AttitudeSeries(
-    Series Time, Series AngleOfAttack, Series Elevation, Series Heading, Series RollRate, Series PitchRate, Series YawRate, Series PitchFrequency);
+    Series Time, Series AngleOfAttack, Series Elevation, Series Heading, Series RollRate, Series PitchRate, Series YawRate,
+        Series PitchFrequency);

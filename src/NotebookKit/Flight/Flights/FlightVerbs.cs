@@ -33,7 +33,8 @@ public static class FlightVerbs
         return FlightReport.For(vehicle, site, marks, rows, hasAttitude: false, [.. findings, .. site.WindFindings()]);
     }
 
-    /// <summary>Flies it in six degrees of freedom, from the pad to the ground; under the canopy in three. Source: see the result's model.</summary>
+    /// <summary>Flies it in six degrees of freedom, from the pad to the ground; under the canopy in three. Source: see the result's
+    /// model.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
@@ -68,7 +69,8 @@ public static class FlightVerbs
     private static Finding? Lift(Vehicle vehicle, LaunchSite site, bool startsOnPad)
     {
         // An ideal gas is near enough here, and needs no table.
-        var setup = new FiringSetup(vehicle.Charge, vehicle.Nozzle, vehicle.Flow, site.Pressure.Pascals, FiringTables.None, vehicle.LaunchTube);
+        var setup = new FiringSetup(vehicle.Charge, vehicle.Nozzle, vehicle.Flow, site.Pressure.Pascals, FiringTables.None,
+            vehicle.LaunchTube);
         var thrust = setup.FirstThrust;
         var dryKg = vehicle.Parts.State().MassKg;
         var weight = (dryKg + setup.WaterKg + setup.GasKg) * StandardConstants.Gravity;

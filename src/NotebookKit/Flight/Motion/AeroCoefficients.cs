@@ -9,7 +9,8 @@ namespace NotebookKit.Flight.Motion;
 /// <param name="RollByCant">Rolling moment per dynamic pressure and radian of cant of every fin [m³/rad].</param>
 /// <param name="RollBuiltIn">Rolling moment per dynamic pressure by the cant that the fins have [m³].</param>
 /// <param name="RollDamping">Rolling moment per dynamic pressure and roll rate over speed, negative [m⁴/rad].</param>
-internal readonly record struct AeroCoefficients(double Slope, double First, double Second, double RollByCant, double RollBuiltIn, double RollDamping)
+internal readonly record struct AeroCoefficients(double Slope, double First, double Second, double RollByCant, double RollBuiltIn,
+    double RollDamping)
 {
     /// <summary>Sum of slope times distance aft of a station [m³/rad]: above zero where the vehicle is stable about it.</summary>
     public double MomentAbout(double stationM) => First - (Slope * stationM);

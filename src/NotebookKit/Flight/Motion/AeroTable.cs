@@ -34,7 +34,8 @@ internal sealed class AeroTable
             foreach (var (set, fin, radius) in fins)
             {
                 var panel = NormalForceModel.PanelSlope(fin, body.ReferenceM2, mach) * body.ReferenceM2;
-                Add(row, NormalForceModel.SetSlope(set.Count, fin, radius, body.ReferenceM2, mach) * body.ReferenceM2, set.LeadingEdgeAt.Meters + fin.CentreM);
+                Add(row, NormalForceModel.SetSlope(set.Count, fin, radius, body.ReferenceM2, mach) * body.ReferenceM2,
+                    set.LeadingEdgeAt.Meters + fin.CentreM);
                 var forcing = set.Count * panel * (fin.MeanChordOutM + radius);
                 row[3] += forcing;
                 row[4] += forcing * set.Cant.Radians;
@@ -63,8 +64,10 @@ internal sealed class AeroTable
         return new(Read(at, u), Read(at + 1, u), Read(at + 2, u), Read(at + 3, u), Read(at + 4, u), Read(at + 5, u));
     }
 
-    /// <summary>Adds the force and moment of the body's cross flow: each strip has the drag of a cylinder at its own sideways speed.</summary>
-    public void AddCrossFlow(double densityKgM3, in Vector throughAir, in Vector rates, double centreM, ref double sideN, ref double downN, ref double pitchNm, ref double yawNm)
+    /// <summary>Adds the force and moment of the body's cross flow: each strip has the drag of a cylinder at its own sideways
+    /// speed.</summary>
+    public void AddCrossFlow(double densityKgM3, in Vector throughAir, in Vector rates, double centreM, ref double sideN, ref double downN,
+        ref double pitchNm, ref double yawNm)
     {
         for (var i = 0; i < _stripStationM.Length; i++)
         {

@@ -6,5 +6,6 @@ namespace NotebookKit.Flight.Motion;
 internal readonly record struct AirStart(double Time, Vector Position, Vector Velocity, Rotation Attitude, Vector Rates)
 {
     /// <summary>A start without attitude.</summary>
-    public static AirStart Point(double time, in Vector position, in Vector velocity) => new(time, position, velocity, Rotation.None, default);
+    public static AirStart Point(double time, in Vector position, in Vector velocity)
+        => new(time, position, velocity, Rotation.None, default);
 }

@@ -5,11 +5,14 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>
-/// Whether a vehicle comes down with water and pressure aboard: a look ahead from the pad, and from where it comes to rest in the air. Allocates nothing.
+/// Whether a vehicle comes down with water and pressure aboard: a look ahead from the pad, and from where it comes to rest in the air.
+/// Allocates nothing.
 /// </summary>
 /// <remarks>
-/// Source: Newton's second law and Bernoulli's jet, marched in even steps of gas volume. No drag, friction or head, so that the look ahead errs towards
-/// flying; from rest it falls nose down with its jet driving, as three degrees of freedom have it, so that the fall errs towards landing charged.
+/// Source: Newton's second law and Bernoulli's jet, marched in even steps of gas volume. No drag, friction or head, so that the look ahead
+/// errs towards
+/// flying; from rest it falls nose down with its jet driving, as three degrees of freedom have it, so that the fall errs towards landing
+/// charged.
 /// </remarks>
 internal static class ChargedLanding
 {

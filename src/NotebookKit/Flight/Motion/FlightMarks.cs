@@ -16,7 +16,8 @@ internal struct FlightMarks
     public double ExitTime = double.NaN, ExitSpeed = double.NaN, ExitAngle = double.NaN, ExitWind, ExitWaterKg, ExitGasKg;
     public double WaterOutTime = double.NaN, JetEndTime = double.NaN, WaterLeftKg, GasLeftKg;
 
-    /// <summary>Gauge pressure aboard where the jet still ran as the canopy came out or the ground was reached [Pa]; NaN where it had ended.</summary>
+    /// <summary>Gauge pressure aboard where the jet still ran as the canopy came out or the ground was reached [Pa]; NaN where it had
+    /// ended.</summary>
     public double LeftGaugePa = double.NaN;
     public double FastestTime, FastestSpeed, MaximumMach, HardestTime, HardestPa;
     public double ApogeeTime = double.NaN, ApogeeM = double.NaN, ApogeeSpeed = double.NaN;

@@ -4,7 +4,8 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>One moment of a flight in SI numbers: north, east, down from the pad.</summary>
 internal readonly record struct FlightRow(
-    double Time, Vector Position, Vector Velocity, double Mach, double DynamicPressurePa, double LoadG, double ThrustN, double WaterKg, double GasKg)
+    double Time, Vector Position, Vector Velocity, double Mach, double DynamicPressurePa, double LoadG, double ThrustN, double WaterKg,
+        double GasKg)
 {
     /// <summary>Angle between axis and relative wind [rad]; zero where the model has no attitude.</summary>
     public double AngleOfAttack { get; init; }

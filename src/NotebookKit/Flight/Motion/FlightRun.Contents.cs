@@ -22,20 +22,25 @@ internal ref partial struct FlightRun
     }
 
     /// <summary>Time that the water still aboard takes to leave [s].</summary>
-    private readonly double EmptyingS() => ChargedLanding.EmptyingS(_numbers.Firing, Marks.WaterLeftKg, _numbers.AirAt(_time, 0).PressurePa);
+    private readonly double EmptyingS() => ChargedLanding.EmptyingS(_numbers.Firing, Marks.WaterLeftKg,
+        _numbers.AirAt(_time, 0).PressurePa);
 
     private readonly string StoppedOnRail() =>
         FormattableString.Invariant($"the vehicle stops on the rail after {_state[0]:0.##} m, {_time:0.##} s after release")
-        + (Marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} still aboard" : "")
+        + (Marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} "
+            + "still aboard" : "")
         + ": its thrust doesn't carry it to the end. "
         + (Marks.IsCharged ? $"Vent a vehicle that stays charged from afar. {ChargedRest.Remedy}" : "Use more pressure or a shorter rail.");
 
     private readonly string DownCharged()
     {
         var risen = Marks.IsPastApogee
-            ? $"apogee is at {Marks.ApogeeM.Metres().Show()}, {Marks.ApogeeTime.Seconds().Show()} after release, and the landing {Marks.LandingTime.Seconds().Show()} after release"
+            ? $"apogee is at {Marks.ApogeeM.Metres().Show()}, {Marks.ApogeeTime.Seconds().Show()} after release, and the landing "
+                + $"{Marks.LandingTime.Seconds().Show()} after release"
             : $"the landing is {Marks.LandingTime.Seconds().Show()} after release, and the vehicle never rose";
-        var opened = double.IsNaN(Marks.OpeningTime) ? "" : $" (counted when the canopy came out, {Marks.OpeningTime.Seconds().Show()} after release)";
-        return $"the vehicle comes down charged: {risen}, with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} still aboard{opened}. Don't fly it so, and vent a vehicle that comes down so from afar. {ChargedRest.Remedy}";
+        var opened = double.IsNaN(Marks.OpeningTime) ? "" : $" (counted when the canopy came out, {Marks.OpeningTime.Seconds().Show()} "
+            + "after release)";
+        return $"the vehicle comes down charged: {risen}, with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} still "
+            + $"aboard{opened}. Don't fly it so, and vent a vehicle that comes down so from afar. {ChargedRest.Remedy}";
     }
 }

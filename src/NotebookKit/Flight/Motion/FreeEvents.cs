@@ -5,7 +5,8 @@ using NotebookKit.Numerics.Space;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>
-/// Watches a free flight for its top, the ground, the end of the drag model, the maximum speed and dynamic pressure, and the end of its drive.
+/// Watches a free flight for its top, the ground, the end of the drag model, the maximum speed and dynamic pressure, and the end of its
+/// drive.
 /// </summary>
 internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMarks marks) : IOdeEvents
     where TPath : struct, IFreePath<TDrive>
@@ -40,7 +41,8 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
         return index switch
         {
             TooFast => Aerodynamics.Drag.DragCurve.MaximumMach - (through.Length / air.SoundMps),
-            Hardest => Vector.Dot(through, Vector.From(dydt[3..])) + (0.5 * through.Square * path.Numbers.Air.DensityFall(path.Numbers.Air.ElevationM - y[2]) * y[5]),
+            Hardest => Vector.Dot(through, Vector.From(dydt[3..]))
+                + (0.5 * through.Square * path.Numbers.Air.DensityFall(path.Numbers.Air.ElevationM - y[2]) * y[5]),
             _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[path.Own..]),
         };
     }

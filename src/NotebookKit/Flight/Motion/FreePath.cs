@@ -6,7 +6,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>
-/// A point mass in free flight whose axis lies along the relative wind. Unknowns: north, east, down [m], their rates [m/s], then the drive's own.
+/// A point mass in free flight whose axis lies along the relative wind. Unknowns: north, east, down [m], their rates [m/s], then the
+/// drive's own.
 /// Source: Newton's second law; drag ½ ρ v² C_D A against the motion through the air.
 /// </summary>
 internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePath<TDrive>
@@ -49,7 +50,8 @@ internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) :
     }
 
     /// <summary>Acceleration by all but weight [m/s²].</summary>
-    private Vector Felt(double t, ReadOnlySpan<double> y, Span<double> ownRates, out AirSample air, out Vector through, out DriveState state)
+    private Vector Felt(double t, ReadOnlySpan<double> y, Span<double> ownRates, out AirSample air, out Vector through,
+        out DriveState state)
     {
         air = Air(t, y);
         through = Vector.From(y[Velocity..]) - air.WindMps;

@@ -5,7 +5,8 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>
-/// A flight off the rail, in three or in six degrees of freedom. Both begin with north, east, down from the pad and their rates, so that the
+/// A flight off the rail, in three or in six degrees of freedom. Both begin with north, east, down from the pad and their rates, so that
+/// the
 /// same events watch both.
 /// </summary>
 internal interface IFreePath<TDrive> : IOdeSystem, IDescribed

@@ -11,7 +11,8 @@ internal readonly struct LandingEvents(bool hasTopped) : IOdeEvents
 
     public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, IsTerminal: true);
 
-    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index == Ground ? -y[2] : hasTopped ? -1 : -y[5];
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index == Ground ? -y[2] : hasTopped ? -1
+        : -y[5];
 
     public void Located(int index, double t, ReadOnlySpan<double> y)
     {

@@ -38,8 +38,10 @@ internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) :
         Span<double> rates = stackalloc double[DriveState.MostUnknowns];
         var along = Forces(t, y, rates, out var air, out var state);
         var through = ThroughAir(y[1], air).Length;
-        return new(t, y[0] * numbers.RailDirection, y[1] * numbers.RailDirection, through / air.SoundMps, 0.5 * air.DensityKgM3 * through * through,
-            (along - (StandardConstants.Gravity * numbers.RailDirection.Z)) / StandardConstants.Gravity, state.ThrustN, state.WaterKg, state.GasKg)
+        return new(t, y[0] * numbers.RailDirection, y[1] * numbers.RailDirection, through / air.SoundMps,
+            0.5 * air.DensityKgM3 * through * through,
+            (along - (StandardConstants.Gravity * numbers.RailDirection.Z)) / StandardConstants.Gravity, state.ThrustN, state.WaterKg,
+                state.GasKg)
         {
             Nose = numbers.RailDirection,
         };
@@ -52,7 +54,8 @@ internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) :
         air = Air(t, y);
         var through = ThroughAir(y[1], air);
         var speed = through.Length;
-        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, air, drive.IsJetOn) * speed * Vector.Dot(through, numbers.RailDirection);
+        var drag = 0.5 * air.DensityKgM3 * numbers.DragM2(speed / air.SoundMps, air, drive.IsJetOn) * speed * Vector.Dot(through,
+            numbers.RailDirection);
 
         var mass = numbers.DryKg + drive.ContentsKg(y[Own..]);
         var friction = numbers.RailFriction * mass * StandardConstants.Gravity * Math.Sqrt(Math.Max(0, 1 - (up * up)));

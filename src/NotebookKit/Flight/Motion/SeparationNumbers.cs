@@ -6,7 +6,8 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>What separates the stages, in SI numbers.</summary>
 /// <param name="Trigger">What it waits for.</param>
-/// <param name="DelayS">From the end of the booster's jet, or from release [s]; where drag separates them, by how much the joint holds on longer.</param>
+/// <param name="DelayS">From the end of the booster's jet, or from release [s]; where drag separates them, by how much the joint holds on
+/// longer.</param>
 /// <param name="JointM">Length of the joint [m].</param>
 /// <param name="SustainerKg">Sustainer with its charge [kg].</param>
 /// <param name="BoosterKg">Booster, spent [kg].</param>
@@ -18,7 +19,8 @@ internal readonly record struct SeparationNumbers(
     public double SustainerDragFactor { get; init; } = 1;
 
     /// <summary>
-    /// How drag slows the two stages, were they free, at a speed through the air [m/s²]. The booster's drag is what the stack has beyond the
+    /// How drag slows the two stages, were they free, at a speed through the air [m/s²]. The booster's drag is what the stack has beyond
+    /// the
     /// sustainer alone: the sustainer keeps its base drag in the count, which errs towards staying together.
     /// </summary>
     public (double Sustainer, double Booster) Decelerations(FlightNumbers stack, in AirSample air, double speedMps)

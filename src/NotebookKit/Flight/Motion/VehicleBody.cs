@@ -19,7 +19,8 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
 
     public TDrive Drive => drive;
 
-    public BodyLoads Loads(double t, in BodyMotion motion, ReadOnlySpan<double> own, Span<double> ownRates) => Loads(motion, own, ownRates, out _);
+    public BodyLoads Loads(double t, in BodyMotion motion, ReadOnlySpan<double> own, Span<double> ownRates)
+        => Loads(motion, own, ownRates, out _);
 
     public BodyLoads Loads(in BodyMotion motion, ReadOnlySpan<double> own, Span<double> ownRates, out DriveState state)
     {
@@ -57,12 +58,14 @@ internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbe
         return Math.CopySign(Math.Sqrt(Math.Abs(stiffness)), stiffness);
     }
 
-    /// <summary>Moment against pitching per pitch rate: what the leaving mass carries off, less what the shrinking inertia gives back [N m s].</summary>
+    /// <summary>Moment against pitching per pitch rate: what the leaving mass carries off, less what the shrinking inertia gives back [N m
+    /// s].</summary>
     private double JetDamping(in DriveState state, in MassState mass)
     {
         var gone = state.OutKgS * AheadS;
         var isWater = state.WaterKg > gone;
-        var ahead = vehicle.Dry.With(vehicle.Chamber.Contents(isWater ? state.WaterKg - gone : state.WaterKg, isWater ? state.GasKg : state.GasKg - gone));
+        var ahead = vehicle.Dry.With(vehicle.Chamber.Contents(isWater ? state.WaterKg - gone : state.WaterKg,
+            isWater ? state.GasKg : state.GasKg - gone));
         var arm = vehicle.Chamber.NozzleEndM - mass.CentreM;
         return (state.OutKgS * arm * arm) + ((ahead.PitchKgM2 - mass.PitchKgM2) / AheadS);
     }

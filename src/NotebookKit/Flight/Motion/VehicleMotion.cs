@@ -7,7 +7,8 @@ namespace NotebookKit.Flight.Motion;
 internal static class VehicleMotion
 {
     /// <summary>What six degrees of freedom need besides.</summary>
-    public static VehicleNumbers SixDegrees(this Vehicle vehicle) => new(vehicle.Parts.State(), new(vehicle.Airframe.Chamber), new(vehicle.Body));
+    public static VehicleNumbers SixDegrees(this Vehicle vehicle)
+        => new(vehicle.Parts.State(), new(vehicle.Airframe.Chamber), new(vehicle.Body));
 
     /// <summary>The vehicle on a site in SI numbers.</summary>
     public static FlightNumbers Numbers(this Vehicle vehicle, LaunchSite site)
@@ -41,7 +42,8 @@ internal static class VehicleMotion
             vehicle.Booster.Parts.State().MassKg, separation.Trigger == SeparationTrigger.Drag ? sustainer.Drag(site).JetOff : null);
     }
 
-    private static DeploymentNumbers Recovery(Vehicle vehicle) => vehicle.Canopy is not { } canopy || vehicle.Deployment.Trigger == DeploymentTrigger.None
+    private static DeploymentNumbers Recovery(Vehicle vehicle) => vehicle.Canopy is not { } canopy
+        || vehicle.Deployment.Trigger == DeploymentTrigger.None
         ? default
         : new(vehicle.Deployment.Trigger, vehicle.Deployment.Delay.Seconds, (canopy.DragAreaLowM2 + canopy.DragAreaHighM2) / 2,
             canopy.Data.FillConstant * canopy.NominalDiameter.Meters, canopy.Data.GrowthExponent);

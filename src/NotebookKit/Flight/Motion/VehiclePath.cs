@@ -6,7 +6,8 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Motion;
 
-/// <summary>A vehicle in free flight in six degrees of freedom over flat ground: the rigid-body equations, able to say what a state means.</summary>
+/// <summary>A vehicle in free flight in six degrees of freedom over flat ground: the rigid-body equations, able to say what a state
+/// means.</summary>
 internal readonly struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbers vehicle, TDrive drive) : IFreePath<TDrive>
     where TDrive : struct, IDrive
 {

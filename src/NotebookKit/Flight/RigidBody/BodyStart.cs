@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Flight.RigidBody;
 
-/// <summary>Where and how a rigid body starts. Its velocity is over the ground; its attitude turns by yaw, pitch, roll from north, east, down.</summary>
+/// <summary>Where and how a rigid body starts. Its velocity is over the ground; its attitude turns by yaw, pitch, roll from north, east,
+/// down.</summary>
 public sealed record BodyStart
 {
     internal static readonly ValidRange<Angle> Latitudes = new((-90).Degrees(), 90.Degrees());
@@ -55,13 +56,15 @@ public sealed record BodyStart
     {
         var turns = new ValidRange<Angle>((-360).Degrees(), 360.Degrees());
         var speeds = new ValidRange<Speed>((-2000).MetresPerSecond(), 2000.MetresPerSecond());
-        var rates = new ValidRange<RotationalSpeed>(RotationalSpeed.FromDegreesPerSecond(-20_000), RotationalSpeed.FromDegreesPerSecond(20_000));
+        var rates = new ValidRange<RotationalSpeed>(RotationalSpeed.FromDegreesPerSecond(-20_000),
+            RotationalSpeed.FromDegreesPerSecond(20_000));
         const string Fast = "Check the unit.";
         Finding?[] findings =
         [
             Latitudes.Find(Latitude, "latitude", "Geodetic latitude, north positive."),
             turns.Find(Longitude, "longitude", "East positive."),
-            new ValidRange<Length>((-500).Metres(), 20_000.Metres()).Find(Altitude, "starting altitude", "The atmosphere is coded for this range."),
+            new ValidRange<Length>((-500).Metres(), 20_000.Metres()).Find(Altitude, "starting altitude",
+                "The atmosphere is coded for this range."),
             speeds.Find(North, "velocity to north", Fast),
             speeds.Find(East, "velocity to east", Fast),
             speeds.Find(Down, "velocity downwards", Fast),

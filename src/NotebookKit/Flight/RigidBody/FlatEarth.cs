@@ -2,7 +2,8 @@ using NotebookKit.Numerics.Space;
 
 namespace NotebookKit.Flight.RigidBody;
 
-/// <summary>Flat ground at rest with constant gravity; the inertial axes are north, east and down, with the origin at zero altitude.</summary>
+/// <summary>Flat ground at rest with constant gravity; the inertial axes are north, east and down, with the origin at zero
+/// altitude.</summary>
 internal readonly struct FlatEarth(double gravity) : IEarth
 {
     public Vector Spin => default;

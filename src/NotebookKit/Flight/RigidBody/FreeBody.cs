@@ -42,7 +42,8 @@ public sealed record FreeBody(
     /// <summary>Everything that is wrong with the body.</summary>
     public IReadOnlyList<Finding> Validate()
     {
-        var inertias = new ValidRange<MassMomentOfInertia>(MassMomentOfInertia.FromKilogramSquareMeters(1e-9), MassMomentOfInertia.FromKilogramSquareMeters(1e5));
+        var inertias = new ValidRange<MassMomentOfInertia>(MassMomentOfInertia.FromKilogramSquareMeters(1e-9),
+            MassMomentOfInertia.FromKilogramSquareMeters(1e5));
         var lengths = new ValidRange<Length>(Length.Zero, 10.Metres());
         var damping = new ValidRange<double>(-100, 0);
         const string Principal = "Give the principal moments about the centre of gravity.";
@@ -53,7 +54,8 @@ public sealed record FreeBody(
             inertias.Find(RollInertia, "roll inertia", Principal),
             inertias.Find(PitchInertia, "pitch inertia", Principal),
             inertias.Find(YawInertia, "yaw inertia", Principal),
-            new ValidRange<Area>(Area.Zero, 100.SquareMetres()).Find(ReferenceArea, "reference area", "Use the area that the coefficients are quoted on."),
+            new ValidRange<Area>(Area.Zero, 100.SquareMetres()).Find(ReferenceArea, "reference area",
+                "Use the area that the coefficients are quoted on."),
             lengths.Find(Span, "span", "Use the length that the coefficients are quoted on."),
             lengths.Find(Chord, "chord", "Use the length that the coefficients are quoted on."),
             new ValidRange<double>(0, 5).Find(Drag, "drag coefficient", "A ball has 0.1 to 0.5."),

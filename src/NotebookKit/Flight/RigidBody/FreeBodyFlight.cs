@@ -38,8 +38,10 @@ public sealed record FreeBodyFlight(FreeBody Body, BodyStart Start)
     {
         Finding?[] own =
         [
-            new ValidRange<Duration>(0.001.Seconds(), 3600.Seconds()).Find(Duration, "duration", "Longer motions are an orbit, which this isn't for."),
-            new ValidRange<Duration>(0.0001.Seconds(), Duration > 0.0001.Seconds() ? Duration : 0.0001.Seconds()).Find(Interval, "interval between rows", "It is at most the duration."),
+            new ValidRange<Duration>(0.001.Seconds(), 3600.Seconds()).Find(Duration, "duration",
+                "Longer motions are an orbit, which this isn't for."),
+            new ValidRange<Duration>(0.0001.Seconds(), Duration > 0.0001.Seconds() ? Duration : 0.0001.Seconds()).Find(Interval,
+                "interval between rows", "It is at most the duration."),
             Start.Altitude <= Length.Zero && Start.Down > Speed.Zero ? FlightFindings.StartsOnGround(Start.Altitude, Start.Down) : null,
             Duration / Interval <= 100_000 ? null : FlightFindings.ResultWouldHaveTooManyRows(Duration / Interval),
         ];
@@ -110,7 +112,8 @@ public sealed record FreeBodyFlight(FreeBody Body, BodyStart Start)
             var rates = new Vector(start.RollRate.RadiansPerSecond, start.PitchRate.RadiansPerSecond, start.YawRate.RadiansPerSecond);
             if (start.RatesOverGround) rates += attitude.In(system.Earth.Spin);
 
-            (ground + place.Out(new(start.North.MetersPerSecond, start.East.MetersPerSecond, start.Down.MetersPerSecond))).CopyTo(state[3..]);
+            (ground + place.Out(new(start.North.MetersPerSecond, start.East.MetersPerSecond,
+                start.Down.MetersPerSecond))).CopyTo(state[3..]);
             attitude.CopyTo(state[6..]);
             rates.CopyTo(state[10..]);
         }

@@ -86,9 +86,12 @@ public sealed record FreeBodyResult : IResult
     [
         new("Followed for", $"{Digits.Round(Time[^1], 4)} s", Landed ? "down to zero altitude" : "to the time asked"),
         new("Altitude at the end", $"{Digits.Round(Altitude[^1], 6)} m"),
-        new("Velocity at the end", $"{Digits.Round(North[^1], 4)}, {Digits.Round(East[^1], 4)}, {Digits.Round(Down[^1], 4)} m/s", "north, east, down"),
-        new("Attitude at the end", $"{Digits.Round(Yaw[^1], 4)}, {Digits.Round(Pitch[^1], 4)}, {Digits.Round(Roll[^1], 4)}°", "yaw, pitch, roll"),
-        new("Rates at the end", $"{Digits.Round(RollRate[^1], 4)}, {Digits.Round(PitchRate[^1], 4)}, {Digits.Round(YawRate[^1], 4)} °/s", "roll, pitch, yaw, in the inertial frame"),
+        new("Velocity at the end", $"{Digits.Round(North[^1], 4)}, {Digits.Round(East[^1], 4)}, {Digits.Round(Down[^1], 4)} m/s",
+            "north, east, down"),
+        new("Attitude at the end", $"{Digits.Round(Yaw[^1], 4)}, {Digits.Round(Pitch[^1], 4)}, {Digits.Round(Roll[^1], 4)}°",
+            "yaw, pitch, roll"),
+        new("Rates at the end", $"{Digits.Round(RollRate[^1], 4)}, {Digits.Round(PitchRate[^1], 4)}, {Digits.Round(YawRate[^1], 4)} °/s",
+            "roll, pitch, yaw, in the inertial frame"),
     ];
 
     /// <inheritdoc/>
@@ -103,7 +106,8 @@ public sealed record FreeBodyResult : IResult
     }
 
     internal static FreeBodyResult From<TEarth, TAir>(
-        FreeBodyFlight flight, RigidBodySystem<TEarth, TAir, ConstantBody> system, TrajectoryBuilder rows, OdeResult ode, IReadOnlyList<Finding> findings)
+        FreeBodyFlight flight, RigidBodySystem<TEarth, TAir, ConstantBody> system, TrajectoryBuilder rows, OdeResult ode,
+            IReadOnlyList<Finding> findings)
         where TEarth : struct, IEarth
         where TAir : struct, IAir
     {
@@ -124,12 +128,14 @@ public sealed record FreeBodyResult : IResult
             ReadOnlySpan<double> row =
             [
                 t, place.AltitudeM, along, across, velocity.X, velocity.Y, velocity.Z, yaw * Degrees, pitch * Degrees, roll * Degrees,
-                motion.Rates.X * Degrees, motion.Rates.Y * Degrees, motion.Rates.Z * Degrees, motion.Mach, motion.DynamicPressurePa, motion.Air.DensityKgM3,
+                motion.Rates.X * Degrees, motion.Rates.Y * Degrees, motion.Rates.Z * Degrees, motion.Mach, motion.DynamicPressurePa,
+                    motion.Air.DensityKgM3,
             ];
             for (var c = 0; c < columns.Length; c++) columns[c][i] = row[c];
         }
 
-        var (alongUnit, latitudeName, longitudeName) = flight.Earth.IsFlat ? ("m", "Way to north", "Way to east") : ("°", "Latitude", "Longitude");
+        var (alongUnit, latitudeName, longitudeName) = flight.Earth.IsFlat ? ("m", "Way to north", "Way to east")
+            : ("°", "Latitude", "Longitude");
         return new FreeBodyResult
         {
             Flight = flight,

@@ -13,7 +13,8 @@ internal readonly struct GroundEvent<TEarth, TAir, TBody>(RigidBodySystem<TEarth
 
     public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, IsTerminal: true);
 
-    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => system.Earth.At(system.Position(y)).AltitudeM;
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt)
+        => system.Earth.At(system.Position(y)).AltitudeM;
 
     public void Located(int index, double t, ReadOnlySpan<double> y)
     {

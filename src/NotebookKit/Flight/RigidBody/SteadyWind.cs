@@ -22,7 +22,8 @@ public sealed record SteadyWind(Speed Speed, Angle From)
         Finding?[] findings =
         [
             new ValidRange<Speed>((-100).MetresPerSecond(), 100.MetresPerSecond()).Find(Speed, "wind speed", "Check the unit."),
-            new ValidRange<Speed>((-50).MetresPerSecond(), 50.MetresPerSecond()).Find(PerKilometre, "growth of the wind", "Check the unit."),
+            new ValidRange<Speed>((-50).MetresPerSecond(), 50.MetresPerSecond()).Find(PerKilometre, "growth of the wind",
+                "Check the unit."),
             new ValidRange<Angle>((-360).Degrees(), 360.Degrees()).Find(From, "wind direction", "Clockwise from north."),
         ];
         return findings.OfType<Finding>().ToArray();

@@ -7,9 +7,11 @@ using UnitsNet;
 
 namespace NotebookKit.Flight.Search;
 
-/// <summary>The water fraction, and where wanted the nozzle bore, that take a vehicle highest or make it fastest, at its own mass and pressure.</summary>
+/// <summary>The water fraction, and where wanted the nozzle bore, that take a vehicle highest or make it fastest, at its own mass and
+/// pressure.</summary>
 /// <remarks>
-/// A scan finds the hill, a bracketed search its top. Source: the flight's own model; R. P. Brent, Algorithms for Minimization without Derivatives, 1973.
+/// A scan finds the hill, a bracketed search its top. Source: the flight's own model; R. P. Brent, Algorithms for Minimization without
+/// Derivatives, 1973.
 /// </remarks>
 /// <param name="Flight">The vehicle; its own water fraction and, where searched for, throat don't matter.</param>
 /// <param name="Goal">What for.</param>
@@ -30,8 +32,10 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         List<Finding?> all =
         [
             .. FlightVariant.WithWater(Flight, 0.3).InputFindings(),
-            new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(WaterFractions.Minimum, "least water fraction of the search", "More leaves no gas to drive it."),
-            new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(WaterFractions.Maximum, "greatest water fraction of the search", "More leaves no gas to drive it."),
+            new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(WaterFractions.Minimum, "least water fraction of the search",
+                "More leaves no gas to drive it."),
+            new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(WaterFractions.Maximum, "greatest water fraction of the search",
+                "More leaves no gas to drive it."),
             WaterFractions.Minimum < WaterFractions.Maximum
                 ? null
                 : FlightFindings.WaterFractionsOfSearchOutOfRange(WaterFractions.ToString()),
@@ -39,8 +43,10 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         if (Throats is { } throats)
         {
             var bore = Flight.Charge.Chamber.Bore;
-            all.Add(new ValidRange<Length>(0.5.Millimetres(), bore).Find(throats.Minimum, "narrowest throat of the search", "It ends at the vessel's bore."));
-            all.Add(new ValidRange<Length>(0.5.Millimetres(), bore).Find(throats.Maximum, "widest throat of the search", "It ends at the vessel's bore."));
+            all.Add(new ValidRange<Length>(0.5.Millimetres(), bore).Find(throats.Minimum, "narrowest throat of the search",
+                "It ends at the vessel's bore."));
+            all.Add(new ValidRange<Length>(0.5.Millimetres(), bore).Find(throats.Maximum, "widest throat of the search",
+                "It ends at the vessel's bore."));
             if (throats.Minimum >= throats.Maximum) all.Add(FlightFindings.ThroatsOfSearchOutOfRange(throats.ToString()));
         }
 
@@ -54,7 +60,8 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         InvalidDesignException.ThrowIfAny("best fill", Validate());
         var tables = Flight.Tables;
         var count = 0;
-        var best = Throats is { } throats ? WithThroat(throats, tables, ref count) : (Flight.Nozzle.Throat.Meters, Water(Flight, tables, ref count));
+        var best = Throats is { } throats ? WithThroat(throats, tables, ref count)
+            : (Flight.Nozzle.Throat.Meters, Water(Flight, tables, ref count));
         if (!double.IsFinite(best.Item2.Value) || best.Item2.Value == double.MinValue)
         {
             throw new InvalidDesignException("best fill", [FlightFindings.NoWaterFractionLiftsVehicle()]);
@@ -65,7 +72,8 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         {
             Water = new("Water fraction", "%", [.. Enumerable.Range(0, CurvePoints).Select(i => 100 * CurveAt(i))]),
             GoalValue = new(Goal == FlightGoal.Apogee ? "Apogee above pad" : "Maximum speed", Goal == FlightGoal.Apogee ? "m" : "m/s",
-                [.. Enumerable.Range(0, CurvePoints).Select(i => FlightVariant.Value(FlightVariant.WithWater(flight, CurveAt(i)), tables, Goal))]),
+                [.. Enumerable.Range(0, CurvePoints).Select(i => FlightVariant.Value(FlightVariant.WithWater(flight, CurveAt(i)), tables,
+                    Goal))]),
         };
     }
 
@@ -112,7 +120,8 @@ public sealed record BestFill(VerticalFlight Flight, FlightGoal Goal = FlightGoa
         }
 
         var found = BracketedMaximum.Search(
-            w => GoalValueOf(flight, w, tables), low + Math.Max(0, bestAt - 1) * step, low + Math.Min(Scan, bestAt + 1) * step, WaterTolerance);
+            w => GoalValueOf(flight, w, tables), low + Math.Max(0, bestAt - 1) * step, low + Math.Min(Scan, bestAt + 1) * step,
+                WaterTolerance);
         count += found.Evaluations + Scan + 1;
         return found.Value >= best ? found : new(low + bestAt * step, best, found.Evaluations);
     }

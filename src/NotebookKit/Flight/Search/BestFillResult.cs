@@ -85,9 +85,11 @@ public sealed record BestFillResult : IResult
             var most = Search.WaterFractions.Maximum.Percent;
             if (WaterFraction.Percent - least < 0.1 || most - WaterFraction.Percent < 0.1)
                 findings.Add(FlightFindings.BestWaterFractionIsAtEnd(WaterFraction));
-            if (Search.Throats is { } throats && (Throat - throats.Minimum < 0.01.Millimetres() || throats.Maximum - Throat < 0.01.Millimetres()))
+            if (Search.Throats is { } throats && (Throat - throats.Minimum < 0.01.Millimetres()
+                || throats.Maximum - Throat < 0.01.Millimetres()))
                 findings.Add(FlightFindings.BestThroatIsAtEnd(Throat));
-            if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle, Flight.Flight.Charge) > 0.98 * FiringChecks.MaximumJetShare)
+            if (Search.Throats is not null && FiringChecks.JetShare(Flight.Flight.Nozzle,
+                Flight.Flight.Charge) > 0.98 * FiringChecks.MaximumJetShare)
                 findings.Add(FlightFindings.BestThroatIsWidestModelled(Throat));
             return findings;
         }

@@ -37,7 +37,8 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
                 run.ThrowIfStopped();
                 var flight = X.Apply(line, column);
                 if (flight.Validate().Any(f => f.Severity == FindingSeverity.Error)) continue;
-                var peak = flight.PeakUnchecked(tables[X.Variable == MapVariable.Pressure ? column : Y.Variable == MapVariable.Pressure ? row : 0]);
+                var peak = flight.PeakUnchecked(tables[X.Variable == MapVariable.Pressure ? column : Y.Variable == MapVariable.Pressure
+                    ? row : 0]);
                 if (peak.Status == ResultStatus.Failed) continue;
                 apogee[row * columns + column] = peak.ApogeeMetres;
                 speed[row * columns + column] = peak.MaximumSpeedMetresPerSecond;
@@ -51,7 +52,8 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
 
     private string Reason()
     {
-        var first = X.Apply(Y.Apply(Flight, 0), 0).Validate().FirstOrDefault(f => f.Severity == FindingSeverity.Error)?.Message ?? "The flight fails, or the vehicle comes down with water and pressure aboard.";
+        var first = X.Apply(Y.Apply(Flight, 0), 0).Validate().FirstOrDefault(f => f.Severity == FindingSeverity.Error)?.Message
+            ?? "The flight fails, or the vehicle comes down with water and pressure aboard.";
         return $"no cell of the map can be computed. In its first corner: {first}";
     }
 

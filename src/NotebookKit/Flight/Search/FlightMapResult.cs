@@ -36,7 +36,8 @@ public sealed record FlightMapResult : IResult
     /// <summary>The vessel's rated pressure: the line beyond which the map stays empty.</summary>
     public GaugePressure RatedPressure => Map.Flight.Charge.Chamber.RatedPressure;
 
-    /// <summary>Cells that were refused: above the rating, too heavy to lift, down with water and pressure aboard, too fast for the drag model.</summary>
+    /// <summary>Cells that were refused: above the rating, too heavy to lift, down with water and pressure aboard, too fast for the drag
+    /// model.</summary>
     public int Refused { get; }
 
     /// <summary>The flight of the highest cell.</summary>
@@ -54,7 +55,8 @@ public sealed record FlightMapResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Maximum on the map", $"{Digits.Round(Apogee[_best])} m", $"{X.Name} {Digits.Round(X[_best % X.Count])} {X.Unit}, {Y.Name} {Digits.Round(Y[_best / X.Count])} {Y.Unit}"),
+        new("Maximum on the map", $"{Digits.Round(Apogee[_best])} m",
+            $"{X.Name} {Digits.Round(X[_best % X.Count])} {X.Unit}, {Y.Name} {Digits.Round(Y[_best / X.Count])} {Y.Unit}"),
         new("Fastest on the map", $"{Digits.Round(MaximumSpeed.Values.Where(v => !double.IsNaN(v)).Max())} m/s"),
         new("Rated pressure", RatedPressure.ToString(), "nothing is computed above it"),
         new("Cells", $"{X.Count} × {Y.Count}", Refused == 0 ? "" : $"{Refused} refused"),
@@ -81,5 +83,6 @@ public sealed record FlightMapResult : IResult
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public Working Working => VerticalFlightWorking.For(Best, Best.Setup(Best.Tables)) with { Title = "Thrust and acceleration at release, highest cell of the map" };
+    public Working Working => VerticalFlightWorking.For(Best, Best.Setup(Best.Tables))
+        with { Title = "Thrust and acceleration at release, highest cell of the map" };
 }

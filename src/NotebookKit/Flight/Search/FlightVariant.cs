@@ -9,7 +9,8 @@ namespace NotebookKit.Flight.Search;
 /// <summary>One flight with a few things changed, for searches and maps: tables are shared, refused settings are not a number.</summary>
 internal static class FlightVariant
 {
-    /// <summary>The goal's value [m or m/s]; not a number where the setting is refused, the flight fails or the vehicle comes down charged.</summary>
+    /// <summary>The goal's value [m or m/s]; not a number where the setting is refused, the flight fails or the vehicle comes down
+    /// charged.</summary>
     public static double Value(VerticalFlight flight, FiringTables tables, FlightGoal goal)
     {
         if (flight.Validate().Any(f => f.Severity == FindingSeverity.Error)) return double.NaN;

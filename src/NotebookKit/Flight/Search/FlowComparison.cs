@@ -5,7 +5,8 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Search;
 
-/// <summary>One vehicle flown with every way of describing water and gas: what each assumption is worth. Source: see <see cref="Model"/>.</summary>
+/// <summary>One vehicle flown with every way of describing water and gas: what each assumption is worth. Source: see
+/// <see cref="Model"/>.</summary>
 public sealed record FlowComparison : IResult
 {
     internal FlowComparison(VerticalFlight flight)
@@ -37,13 +38,15 @@ public sealed record FlowComparison : IResult
     public ModelCard Model => VerticalFlightModel.Card(Flight);
 
     /// <inheritdoc/>
-    public ResultStatus Status => Variants.Any(v => v.Flight is { Status: ResultStatus.Completed }) ? ResultStatus.Completed : ResultStatus.Failed;
+    public ResultStatus Status => Variants.Any(v => v.Flight is { Status: ResultStatus.Completed }) ? ResultStatus.Completed
+        : ResultStatus.Failed;
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines => [.. Variants.Select(Line)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [.. Variants.Where(v => v.Refused.Length > 0).Select(v => Finding.Note($"{v.Name}: {v.Refused}"))];
+    public IReadOnlyList<Finding> Findings => [.. Variants.Where(v => v.Refused.Length > 0).Select(v =>
+        Finding.Note($"{v.Name}: {v.Refused}"))];
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
@@ -60,7 +63,8 @@ public sealed record FlowComparison : IResult
             ? $"{Signed(100 * (flight.Apogee / first.Apogee - 1))} %; "
             : "";
         var pressure = flight.WaterOut is null ? "" : $"water out at {Digits.Round(flight.WaterOut.Time.Seconds * 1e3)} ms, ";
-        return new(variant.Name, $"apogee {flight.Apogee.Show()}", $"{change}{pressure}impulse {Digits.Round(flight.Curve.Impulse.NewtonSeconds)} N s");
+        return new(variant.Name, $"apogee {flight.Apogee.Show()}",
+            $"{change}{pressure}impulse {Digits.Round(flight.Curve.Impulse.NewtonSeconds)} N s");
     }
 
     private static string Signed(double percent) => (percent >= 0 ? "+" : "") + Digits.Round(percent, 2);

@@ -11,7 +11,8 @@ public sealed record MapAxis
     private MapAxis(MapVariable variable, string name, string unit, double from, double to, int points)
     {
         new ValidRange<double>(2, 500).Check(points, "points along a map's axis", "Sixty make a smooth map.");
-        if (!(to > from)) throw new OutOfRangeException(name, $"{from:0.###} to {to:0.###} {unit}", "the lower end", "a higher one", "Give the lower end first.");
+        if (!(to > from)) throw new OutOfRangeException(name, $"{from:0.###} to {to:0.###} {unit}", "the lower end", "a higher one",
+            "Give the lower end first.");
         Variable = variable;
         Values = new(name, unit, [.. Enumerable.Range(0, points).Select(i => from + (to - from) * i / (points - 1))]);
     }

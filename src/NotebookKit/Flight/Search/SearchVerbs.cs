@@ -15,22 +15,27 @@ namespace NotebookKit.Flight.Search;
 /// <summary>Flies many variants of a flight to find or to compare.</summary>
 public static class SearchVerbs
 {
-    /// <summary>The water fraction that takes it highest, or makes it fastest, with its own nozzle. Source: see <see cref="Search.BestFill"/>.</summary>
+    /// <summary>The water fraction that takes it highest, or makes it fastest, with its own nozzle. Source: see
+    /// <see cref="Search.BestFill"/>.</summary>
     /// <param name="flight">The flight.</param>
     /// <param name="goal">What for.</param>
     /// <exception cref="InvalidDesignException">Something is out of range, or no fill lifts the vehicle.</exception>
-    public static BestFillResult BestFill(this VerticalFlight flight, FlightGoal goal = FlightGoal.Apogee) => new BestFill(flight, goal).Find();
+    public static BestFillResult BestFill(this VerticalFlight flight, FlightGoal goal = FlightGoal.Apogee)
+        => new BestFill(flight, goal).Find();
 
-    /// <summary>The water fraction and the throat that take it highest, or make it fastest. Source: see <see cref="Search.BestFill"/>.</summary>
+    /// <summary>The water fraction and the throat that take it highest, or make it fastest. Source: see
+    /// <see cref="Search.BestFill"/>.</summary>
     /// <param name="flight">The flight.</param>
     /// <param name="narrowest">Narrowest throat searched; above 0.5 mm.</param>
     /// <param name="widest">Widest throat searched; above the narrowest, below the vessel's bore.</param>
     /// <param name="goal">What for.</param>
     /// <exception cref="InvalidDesignException">Something is out of range, or no fill lifts the vehicle.</exception>
-    public static BestFillResult BestFill(this VerticalFlight flight, Length narrowest, Length widest, FlightGoal goal = FlightGoal.Apogee) =>
+    public static BestFillResult BestFill(this VerticalFlight flight, Length narrowest, Length widest,
+        FlightGoal goal = FlightGoal.Apogee) =>
         new BestFill(flight, goal) { Throats = new(narrowest, widest) }.Find();
 
-    /// <summary>Flies it with every way of describing water and gas, to see what each assumption is worth. Source: each flight's own model.</summary>
+    /// <summary>Flies it with every way of describing water and gas, to see what each assumption is worth. Source: each flight's own
+    /// model.</summary>
     /// <param name="flight">The flight.</param>
     /// <exception cref="InvalidDesignException">The vehicle can't be flown with any of them.</exception>
     public static FlowComparison CompareFlows(this VerticalFlight flight)
@@ -41,7 +46,8 @@ public static class SearchVerbs
         return new(flight);
     }
 
-    /// <summary>Height against the delay between the end of the booster's jet and separation, by a latch. Source: see <see cref="StagingVerbs.Fly(TwoStageVehicle, LaunchSite)"/>.</summary>
+    /// <summary>Height against the delay between the end of the booster's jet and separation, by a latch. Source: see
+    /// <see cref="StagingVerbs.Fly(TwoStageVehicle, LaunchSite)"/>.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <param name="longest">Longest delay; 0.1 to 30 s.</param>

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace NotebookKit.Flight.Site;
 
 /// <summary>Which air a flight goes through.</summary>
-/// <remarks>Source: U.S. Standard Atmosphere, 1976 (temperature lapse, hydrostatic pressure), with the day's own ground readings where given.</remarks>
+/// <remarks>Source: U.S. Standard Atmosphere, 1976 (temperature lapse, hydrostatic pressure), with the day's own ground readings where
+/// given.</remarks>
 public sealed record Atmosphere
 {
     private readonly AtmosphereLaw _law;
@@ -21,7 +22,8 @@ public sealed record Atmosphere
     /// <summary>The standard atmosphere of 1976, altitudes taken as geometric. Source: U.S. Standard Atmosphere, 1976.</summary>
     public static Atmosphere Standard { get; } = new(
         "U.S. Standard Atmosphere 1976", StandardAtmosphere.Source,
-        new(0, StandardConstants.SeaLevelTemperatureK, StandardConstants.SeaLevelPressurePa, AtmosphereLaw.GasConstant, countsGeometric: true));
+        new(0, StandardConstants.SeaLevelTemperatureK, StandardConstants.SeaLevelPressurePa, AtmosphereLaw.GasConstant,
+            countsGeometric: true));
 
     /// <summary>
     /// The standard troposphere with altitude taken as geopotential as it stands: temperature falls by 6.5 K/km, p by the power law,
@@ -49,8 +51,10 @@ public sealed record Atmosphere
     /// <exception cref="OutOfRangeException">A reading is outside.</exception>
     public static Atmosphere OfTheDay(Length elevation, Temperature temperature, AbsolutePressure pressure)
     {
-        new ValidRange<Length>((-500).Metres(), 6000.Metres()).Check(elevation, "elevation of the ground readings", "It is counted from mean sea level.");
-        new ValidRange<Temperature>((-40).Celsius(), 55.Celsius()).Check(temperature, "air temperature at the ground", "Check the thermometer's unit.");
+        new ValidRange<Length>((-500).Metres(), 6000.Metres()).Check(elevation, "elevation of the ground readings",
+            "It is counted from mean sea level.");
+        new ValidRange<Temperature>((-40).Celsius(), 55.Celsius()).Check(temperature, "air temperature at the ground",
+            "Check the thermometer's unit.");
         new ValidRange<AbsolutePressure>(0.4.BarAbsolute(), 1.1.BarAbsolute()).Check(
             pressure, "air pressure at the ground", "Give the barometer's own reading, not the one reduced to sea level.");
         return new(
@@ -63,7 +67,8 @@ public sealed record Atmosphere
     /// <exception cref="OutOfRangeException">The altitude is outside.</exception>
     public AirConditions At(Length altitude)
     {
-        new ValidRange<Length>((-500).Metres(), 20_000.Metres()).Check(altitude, "altitude above sea level", "The model holds for flights of clubs only.");
+        new ValidRange<Length>((-500).Metres(), 20_000.Metres()).Check(altitude, "altitude above sea level",
+            "The model holds for flights of clubs only.");
         var pressurePa = _law.Pressure(altitude.Meters, out var temperatureK);
         return new(AbsolutePressure.FromPascals(pressurePa), temperatureK.Kelvins());
     }

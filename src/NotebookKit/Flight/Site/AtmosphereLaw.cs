@@ -3,7 +3,8 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Flight.Site;
 
-/// <summary>Temperature and pressure against altitude as step loops need them: one lapse below the tropopause, constant temperature above it.</summary>
+/// <summary>Temperature and pressure against altitude as step loops need them: one lapse below the tropopause, constant temperature above
+/// it.</summary>
 internal readonly struct AtmosphereLaw
 {
     public const double GasConstant = 8314.32 / 28.9644;

@@ -19,7 +19,8 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
         .Check(WindAt20Feet, "wind at 20 ft", "45 kn (23 m/s) already stands for severe turbulence.");
 
     /// <summary>Where it comes from.</summary>
-    public static Source Source { get; } = new("US DoD", "MIL-F-8785C, Flying Qualities of Piloted Airplanes", 1980, "3.7.3, low altitude", SourceKind.Standard);
+    public static Source Source { get; } = new("US DoD", "MIL-F-8785C, Flying Qualities of Piloted Airplanes", 1980, "3.7.3, low altitude",
+        SourceKind.Standard);
 
     /// <summary>Standard deviation of horizontal gusts at a height. Source: MIL-F-8785C, 3.7.3.</summary>
     /// <param name="height">Height above ground; 0 to 2000 m, held to 10 to 1000 ft, where the model is.</param>
@@ -34,7 +35,8 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     /// <exception cref="OutOfRangeException">The height is outside.</exception>
     public static Length Scale(Length height) => Length.FromMeters(ScaleM(Feet(height)));
 
-    /// <summary>Power spectral density of gusts along the line of flight at a circular frequency [m²/s² per rad/s]. Source: MIL-F-8785C.</summary>
+    /// <summary>Power spectral density of gusts along the line of flight at a circular frequency [m²/s² per rad/s]. Source:
+    /// MIL-F-8785C.</summary>
     /// <param name="deviation">Standard deviation; 0 or above.</param>
     /// <param name="scale">Scale length; above 0.</param>
     /// <param name="speed">Speed through the gusts; above 0.</param>
@@ -45,7 +47,8 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
         return 2 * s * s * time / Math.PI / (1 + Math.Pow(time * frequency, 2));
     }
 
-    /// <summary>Power spectral density of gusts across the line of flight at a circular frequency [m²/s² per rad/s]. Source: MIL-F-8785C.</summary>
+    /// <summary>Power spectral density of gusts across the line of flight at a circular frequency [m²/s² per rad/s]. Source:
+    /// MIL-F-8785C.</summary>
     /// <param name="deviation">Standard deviation; 0 or above.</param>
     /// <param name="scale">Scale length; above 0.</param>
     /// <param name="speed">Speed through the gusts; above 0.</param>
@@ -66,7 +69,8 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     /// <exception cref="OutOfRangeException">The height is outside.</exception>
     public GustField Field(Length top, ulong seed)
     {
-        new ValidRange<Length>(10.Metres(), 5000.Metres()).Check(top, "height of the gust field", "Give the height of the flight and a little more.");
+        new ValidRange<Length>(10.Metres(), 5000.Metres()).Check(top, "height of the gust field",
+            "Give the height of the flight and a little more.");
         var count = (int)Math.Ceiling(top.Meters / GustField.StepM) + 2;
         var samples = new SeededSamples(seed);
         return new GustField(seed, Component(samples, 0, count), Component(samples, 1, count));
@@ -77,12 +81,14 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     internal static double ScaleM(double heightFt) => heightFt / Math.Pow(0.177 + (0.000823 * heightFt), 1.2) * FootM;
 
     private static double Feet(Length height) => Math.Clamp(
-        new ValidRange<Length>(Length.Zero, 2000.Metres()).Check(height, "height above ground", "The low-altitude model ends at 1000 ft and is held above.").Feet, LowestFt, HighestFt);
+        new ValidRange<Length>(Length.Zero, 2000.Metres()).Check(height, "height above ground",
+            "The low-altitude model ends at 1000 ft and is held above.").Feet, LowestFt, HighestFt);
 
     /// <summary>Gusts of one component on the grid [m/s].</summary>
     private double[] Component(SeededSamples samples, int component, int count)
     {
-        // Filter of unit variance in x/L with the across spectrum: y = a + √3·b-type combination of a double pole at −1. In states (p, q) with
+        // Filter of unit variance in x/L with the across spectrum: y = a + √3·b-type combination of a double pole at −1. In states (p, q)
+        // with
         // p' = −p + w, q' = −q + p: y = √3 p + (1 − √3) q, scaled so that var(y) = 1 (var p = 1/2, cov = 1/4, var q = 1/4).
         var root = Math.Sqrt(3);
         var norm = 1 / Math.Sqrt((3.0 / 2) + (2 * root * (1 - root) / 4) + ((1 - root) * (1 - root) / 4));

@@ -38,7 +38,8 @@ public sealed record FlyingField
         var findings = new List<Finding>();
         if (Radius is { } radius)
         {
-            if (new ValidRange<Length>(5.Metres(), 20_000.Metres()).Find(radius, "radius of the field", "It is counted from the pad.") is { } wrong) findings.Add(wrong);
+            if (new ValidRange<Length>(5.Metres(), 20_000.Metres()).Find(radius, "radius of the field", "It is counted from the pad.")
+                is { } wrong) findings.Add(wrong);
         }
         else if (Corners.Count < 3)
         {

@@ -9,5 +9,6 @@ internal interface IAir
     AirSample At(double t, double altitudeM);
 }
 
-/// <summary>Air at one point: density [kg/m³], speed of sound [m/s], pressure [Pa], and its velocity over the ground to north, east, down [m/s].</summary>
+/// <summary>Air at one point: density [kg/m³], speed of sound [m/s], pressure [Pa], and its velocity over the ground to north, east, down
+/// [m/s].</summary>
 internal readonly record struct AirSample(double DensityKgM3, double SoundMps, double PressurePa, Vector WindMps);

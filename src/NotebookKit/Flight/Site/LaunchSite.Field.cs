@@ -9,7 +9,8 @@ public sealed partial record LaunchSite
     /// <summary>The launch rail; 1.5 m upright where none is given.</summary>
     public Rail Rail { get; init; } = new(1.5.Metres());
 
-    /// <summary>Wind against height; <see cref="WindProfile.NotGiven"/> unless given. Say <see cref="WindProfile.Calm"/> where there is none.</summary>
+    /// <summary>Wind against height; <see cref="WindProfile.NotGiven"/> unless given. Say <see cref="WindProfile.Calm"/> where there is
+    /// none.</summary>
     public WindProfile Wind { get; init; } = WindProfile.NotGiven;
 
     /// <summary>Gusts on top of the wind, from a seed; none where none are given.</summary>
@@ -29,7 +30,8 @@ public sealed partial record LaunchSite
     private IEnumerable<Finding> FieldFindings()
     {
         foreach (var finding in Rail.Validate()) yield return finding;
-        if (Ceiling is { } ceiling && new ValidRange<Length>(10.Metres(), 10_000.Metres()).Find(ceiling, "ceiling", "It is a height above the pad.") is { } wrong)
+        if (Ceiling is { } ceiling && new ValidRange<Length>(10.Metres(), 10_000.Metres()).Find(ceiling, "ceiling",
+            "It is a height above the pad.") is { } wrong)
             yield return wrong;
         if (Field is null) yield break;
         foreach (var finding in Field.Validate()) yield return finding;

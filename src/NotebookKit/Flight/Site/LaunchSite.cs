@@ -30,7 +30,8 @@ public sealed partial record LaunchSite(string Name, Length Elevation, Atmospher
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
     {
-        var wrong = new ValidRange<Length>((-500).Metres(), 6000.Metres()).Find(Elevation, "elevation of the launch site", "It is counted from mean sea level.");
+        var wrong = new ValidRange<Length>((-500).Metres(), 6000.Metres()).Find(Elevation, "elevation of the launch site",
+            "It is counted from mean sea level.");
         return [.. wrong is null ? Array.Empty<Finding>() : [wrong], .. FieldFindings()];
     }
 }

@@ -15,7 +15,8 @@ public sealed record Rail(Length Guided)
     /// <summary>Where it leans to, clockwise from north; −360 to 360°.</summary>
     public Angle Towards { get; init; } = Angle.Zero;
 
-    /// <summary>Coefficient of friction [-]; 0 to 1. 0.2 unless given: plastic on aluminium, common practice. An upright rail in calm air has none.</summary>
+    /// <summary>Coefficient of friction [-]; 0 to 1. 0.2 unless given: plastic on aluminium, common practice. An upright rail in calm air
+    /// has none.</summary>
     public double Friction { get; init; } = 0.2;
 
     /// <summary>Everything that is wrong with the rail.</summary>
@@ -23,8 +24,10 @@ public sealed record Rail(Length Guided)
     {
         Finding?[] findings =
         [
-            new ValidRange<Length>(0.05.Metres(), 20.Metres()).Find(Guided, "guided length of the rail", "Measure until the last button leaves."),
-            new ValidRange<Angle>(45.Degrees(), 90.Degrees()).Find(Elevation, "elevation of the rail", "It is counted from the horizon; range rules want 60° or more."),
+            new ValidRange<Length>(0.05.Metres(), 20.Metres()).Find(Guided, "guided length of the rail",
+                "Measure until the last button leaves."),
+            new ValidRange<Angle>(45.Degrees(), 90.Degrees()).Find(Elevation, "elevation of the rail",
+                "It is counted from the horizon; range rules want 60° or more."),
             new ValidRange<Angle>((-360).Degrees(), 360.Degrees()).Find(Towards, "direction of the rail", "Clockwise from north."),
             new ValidRange<double>(0, 1).Find(Friction, "friction of the rail", "Plastic on aluminium has 0.1 to 0.3."),
         ];

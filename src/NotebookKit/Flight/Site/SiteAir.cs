@@ -23,7 +23,8 @@ internal readonly struct SiteAir : IAir
     /// <param name="gusts">Gusts on top of it, where there are any.</param>
     /// <param name="windFactor">Factor on the wind's speed [-].</param>
     /// <param name="windTurn">Turn of the wind, clockwise seen from above [rad].</param>
-    public SiteAir(AtmosphereLaw law, double elevationM, WindProfile wind, double lowestM, GustField? gusts = null, double windFactor = 1, double windTurn = 0)
+    public SiteAir(AtmosphereLaw law, double elevationM, WindProfile wind, double lowestM, GustField? gusts = null, double windFactor = 1,
+        double windTurn = 0)
     {
         _law = law;
         _elevationM = elevationM;

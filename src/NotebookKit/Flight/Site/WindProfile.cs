@@ -7,7 +7,8 @@ namespace NotebookKit.Flight.Site;
 /// <summary>
 /// Mean wind against height above ground. Laws hold their direction; a table may turn.
 /// Source: power and logarithmic laws of the neutral surface layer, J. Counihan, Adiabatic atmospheric boundary layers, 1975 (unverified);
-/// exponents: 1/7 over open land; 0.25 measured over a city, H. Kikumoto et al., 2017; 0.11 over the sea, S. A. Hsu et al., 1994 (unverified).
+/// exponents: 1/7 over open land; 0.25 measured over a city, H. Kikumoto et al., 2017; 0.11 over the sea, S. A. Hsu et al., 1994
+/// (unverified).
 /// </summary>
 public sealed record WindProfile
 {
@@ -53,7 +54,8 @@ public sealed record WindProfile
     public static WindProfile Calm { get; } = Uniform(Speed.Zero);
 
     /// <summary>Nobody has said what the wind is. Flights are computed in still air then and say so; no drift of theirs holds.</summary>
-    public static WindProfile NotGiven { get; } = new("not given, computed in still air", WindLaw.Uniform, Speed.Zero, 10.Metres(), 0, 270.Degrees()) { IsGiven = false };
+    public static WindProfile NotGiven { get; } = new("not given, computed in still air", WindLaw.Uniform, Speed.Zero, 10.Metres(), 0,
+        270.Degrees()) { IsGiven = false };
 
     /// <summary>Whether somebody has said what it is.</summary>
     public bool IsGiven { get; private init; } = true;
@@ -62,7 +64,8 @@ public sealed record WindProfile
     public string Name { get; }
 
     /// <summary>Where the laws come from.</summary>
-    public static Source Source { get; } = new("J. Counihan", "Adiabatic atmospheric boundary layers, Atmospheric Environment 9", 1975, "", SourceKind.Unverified);
+    public static Source Source { get; } = new("J. Counihan", "Adiabatic atmospheric boundary layers, Atmospheric Environment 9", 1975, "",
+        SourceKind.Unverified);
 
     /// <summary>The same wind at every height.</summary>
     /// <param name="speed">Wind speed; 0 to 60 m/s.</param>
@@ -81,7 +84,8 @@ public sealed record WindProfile
     {
         References.Check(reference, "reference height of the wind", "Weather stations measure at 10 m.");
         new ValidRange<double>(0, 0.6).Check(exponent, "exponent of the wind profile", "1/7 over open land, more over rough ground.");
-        return new($"power law, {speed.Show()} at {reference.Show()}, exponent {Digits.Round(exponent)}", WindLaw.Power, speed, reference, exponent, from ?? 270.Degrees());
+        return new($"power law, {speed.Show()} at {reference.Show()}, exponent {Digits.Round(exponent)}", WindLaw.Power, speed, reference,
+            exponent, from ?? 270.Degrees());
     }
 
     /// <summary>Power law over the sea, exponent 0.11. Source: S. A. Hsu et al., 1994 (unverified).</summary>
@@ -107,8 +111,10 @@ public sealed record WindProfile
     public static WindProfile LogLaw(Speed speed, Length reference, Length roughness, Angle? from = null)
     {
         References.Check(reference, "reference height of the wind", "Weather stations measure at 10 m.");
-        new ValidRange<Length>(0.1.Millimetres(), reference / 10).Check(roughness, "roughness length of the ground", "0.03 m over grass, 0.1 m over crops, 1 m over woods.");
-        return new($"log law, {speed.Show()} at {reference.Show()}, roughness {roughness.Show()}", WindLaw.Logarithmic, speed, reference, roughness.Meters, from ?? 270.Degrees());
+        new ValidRange<Length>(0.1.Millimetres(), reference / 10).Check(roughness, "roughness length of the ground",
+            "0.03 m over grass, 0.1 m over crops, 1 m over woods.");
+        return new($"log law, {speed.Show()} at {reference.Show()}, roughness {roughness.Show()}", WindLaw.Logarithmic, speed, reference,
+            roughness.Meters, from ?? 270.Degrees());
     }
 
     /// <summary>A measured or forecast profile, straight between rows, held constant beyond them.</summary>
@@ -123,9 +129,11 @@ public sealed record WindProfile
         for (var i = 0; i < layers.Count; i++)
         {
             Speeds.Check(layers[i].Speed, $"wind speed in row {i + 1}", "No one flies in more.");
-            new ValidRange<Length>(Length.Zero, 20_000.Metres()).Check(layers[i].Height, $"height in row {i + 1}", "Heights are above ground.");
+            new ValidRange<Length>(Length.Zero, 20_000.Metres()).Check(layers[i].Height, $"height in row {i + 1}",
+                "Heights are above ground.");
             if (i > 0 && layers[i].Height <= layers[i - 1].Height)
-                throw new ArgumentException($"row {i + 1} of the wind table is at {layers[i].Height.Show()}, not above row {i}; sort the rows by height.", nameof(layers));
+                throw new ArgumentException($"row {i + 1} of the wind table is at {layers[i].Height.Show()}, not above row {i}; sort the "
+                    + "rows by height.", nameof(layers));
         }
 
         return new WindProfile($"table of {layers.Count} heights",

@@ -10,7 +10,8 @@ namespace NotebookKit.Flight.Stability;
 public static class AlignmentVerbs
 {
     /// <summary>
-    /// From the jig to the roll rate: cant distribution, roll at a speed, chance of resonance with pitching. The fins of the aft-most set are
+    /// From the jig to the roll rate: cant distribution, roll at a speed, chance of resonance with pitching. The fins of the aft-most set
+    /// are
     /// taken to be glued in the jig.
     /// Source: strip theory, J. S. Barrowman, 1967; resonance, J. D. Nicolaides, 1953 (unverified).
     /// </summary>
@@ -21,7 +22,8 @@ public static class AlignmentVerbs
     /// <param name="gas">Gas aboard; 0 to 10 kg, none where not given.</param>
     /// <param name="seed">Seed of the samples; any number.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
-    public static AlignmentResult Alignment(this Airframe airframe, FinJig jig, Speed speed, Mass? water = null, Mass? gas = null, ulong seed = 1)
+    public static AlignmentResult Alignment(this Airframe airframe, FinJig jig, Speed speed, Mass? water = null, Mass? gas = null,
+        ulong seed = 1)
     {
         ArgumentNullException.ThrowIfNull(airframe);
         ArgumentNullException.ThrowIfNull(jig);

@@ -13,7 +13,8 @@ internal static class PitchRoll
         -dynamicPa * areaM2 * diameterM * pitchDamping * diameterM / (2 * speedMps) / (2 * pitchKgM2 * frequency);
 
     /// <summary>Share of critical damping by the sideways drift that goes with the angle [-].</summary>
-    public static double HeaveDamping(double dynamicPa, double areaM2, double speedMps, double normalSlope, double massKg, double frequency) =>
+    public static double HeaveDamping(double dynamicPa, double areaM2, double speedMps, double normalSlope, double massKg,
+        double frequency) =>
         normalSlope * dynamicPa * areaM2 / (massKg * speedMps) / (2 * frequency);
 
     /// <summary>Steady roll rate from cant, where forcing and damping cancel [rad/s].</summary>
@@ -21,5 +22,6 @@ internal static class PitchRoll
         -2 * speedMps * forcing * cant / (diameterM * damping);
 
     /// <summary>Roll rate that locks in with pitching, ω / √(1 − Ix / I) [rad/s].</summary>
-    public static double Resonance(double frequency, double rollKgM2, double pitchKgM2) => frequency / Math.Sqrt(1 - (rollKgM2 / pitchKgM2));
+    public static double Resonance(double frequency, double rollKgM2, double pitchKgM2)
+        => frequency / Math.Sqrt(1 - (rollKgM2 / pitchKgM2));
 }

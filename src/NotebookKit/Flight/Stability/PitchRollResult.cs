@@ -42,7 +42,8 @@ public sealed record PitchRollResult : IResult
     /// <summary>Roll rate that locks in with pitching.</summary>
     public required RotationalSpeed ResonantRoll { get; init; }
 
-    /// <summary>Cant that rolls it at its pitch frequency, where lock-in begins; it doesn't depend on speed. 90° for a body without fins.</summary>
+    /// <summary>Cant that rolls it at its pitch frequency, where lock-in begins; it doesn't depend on speed. 90° for a body without
+    /// fins.</summary>
     public required Angle CriticalCant { get; init; }
 
     /// <inheritdoc/>
@@ -79,7 +80,8 @@ public sealed record PitchRollResult : IResult
     [
         new("Pitch frequency", PitchFrequency.Show(FrequencyUnit.Hertz), $"at {Speed.Show()}"),
         new("Damping", Digits.Round(Damping), $"of critical; {Digits.Round(RotationalDamping)} by pitch rate alone"),
-        new("Steady roll", $"{Digits.Round(SteadyRoll.RadiansPerSecond / (2 * Math.PI))} Hz", $"by a cant of {Cant.Show(AngleUnit.Degree)}"),
+        new("Steady roll", $"{Digits.Round(SteadyRoll.RadiansPerSecond / (2 * Math.PI))} Hz",
+            $"by a cant of {Cant.Show(AngleUnit.Degree)}"),
         new("Roll over pitch", Digits.Round(RollToPitch), $"keep out of {BandFrom} to {BandTo}"),
         new("Critical cant", CriticalCant.Show(AngleUnit.Degree), "at any speed"),
         new("Amplification in resonance", Digits.Round(Amplification)),

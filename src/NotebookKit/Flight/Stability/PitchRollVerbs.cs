@@ -24,13 +24,15 @@ public static class PitchRollVerbs
     /// <param name="air">Air it flies in; sea level on a standard day where none is given.</param>
     /// <exception cref="InvalidDesignException">The airframe can't be computed, or is unstable; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
-    public static PitchRollResult PitchRoll(this Airframe airframe, Speed speed, Angle cant, Mass? water = null, Mass? gas = null, AirConditions? air = null)
+    public static PitchRollResult PitchRoll(this Airframe airframe, Speed speed, Angle cant, Mass? water = null, Mass? gas = null,
+        AirConditions? air = null)
     {
         ArgumentNullException.ThrowIfNull(airframe);
         air ??= AirConditions.SeaLevel;
         InvalidDesignException.ThrowIfAny($"Airframe {airframe.Body.Name}", airframe.Validate());
         new ValidRange<Speed>(1.MetresPerSecond(), 400.MetresPerSecond()).Check(speed, "speed", "Take it from the flight.");
-        new ValidRange<Angle>((-5).Degrees(), 5.Degrees()).Check(cant, "fin cant", "The roll model is linear in cant; a larger angle stalls the fins.");
+        new ValidRange<Angle>((-5).Degrees(), 5.Degrees()).Check(cant, "fin cant",
+            "The roll model is linear in cant; a larger angle stalls the fins.");
         var state = airframe.Loaded(water, gas);
         return PitchRollOf(airframe.Body, state, speed, cant, air);
     }
@@ -46,14 +48,16 @@ public static class PitchRollVerbs
         if (slope >= 0)
             throw new InvalidDesignException(body.Name, [FlightFindings.UnstableHasNoPitchFrequency(force.Margin(gravity))]);
 
-        var (v, q, area, d) = (speed.MetersPerSecond, air.DynamicPressure(speed).Pascals, body.ReferenceArea.SquareMeters, body.ReferenceDiameter.Meters);
+        var (v, q, area, d) = (speed.MetersPerSecond, air.DynamicPressure(speed).Pascals, body.ReferenceArea.SquareMeters,
+            body.ReferenceDiameter.Meters);
         var frequency = Flight.Stability.PitchRoll.Frequency(q, area, d, slope, state.PitchKgM2);
         var rotational = Flight.Stability.PitchRoll.RotationalDamping(q, area, d, v, pitchDamping, state.PitchKgM2, frequency);
         var damping = rotational + Flight.Stability.PitchRoll.HeaveDamping(q, area, v, force.TotalSlope, state.MassKg, frequency);
         var finless = body.Fins.Count == 0;
         var steady = finless ? 0 : Flight.Stability.PitchRoll.SteadyRoll(v, d, roll.Forcing, roll.Damping, cant.Radians);
         var resonance = Flight.Stability.PitchRoll.Resonance(frequency, state.RollKgM2, state.PitchKgM2);
-        var critical = finless ? double.PositiveInfinity : frequency / Flight.Stability.PitchRoll.SteadyRoll(v, d, roll.Forcing, roll.Damping, 1);
+        var critical = finless ? double.PositiveInfinity : frequency / Flight.Stability.PitchRoll.SteadyRoll(v, d, roll.Forcing,
+            roll.Damping, 1);
         return new PitchRollResult
         {
             Title = $"Pitching and rolling, {body.Name}",
@@ -65,16 +69,21 @@ public static class PitchRollVerbs
             SteadyRoll = RotationalSpeed.FromRadiansPerSecond(steady),
             ResonantRoll = RotationalSpeed.FromRadiansPerSecond(resonance),
             CriticalCant = Angle.FromDegrees(Math.Min(90, critical * 180 / Math.PI)),
-            Findings = [.. force.Findings, .. ResonanceFindings(Math.Abs(steady) / frequency, Math.Min(90, critical * 180 / Math.PI), damping)],
+            Findings = [.. force.Findings, .. ResonanceFindings(Math.Abs(steady) / frequency, Math.Min(90, critical * 180 / Math.PI),
+                damping)],
             Working = new Working("Pitch, roll and resonance",
             [
                 new("Pitch frequency", @"\omega = \sqrt{\frac{-q\,A\,d\,C_{m\alpha}}{I}}",
-                    $"√({Digits.Round(q, 4)} Pa × {body.ReferenceArea.Show(AreaUnit.SquareCentimeter, 4)} × {Digits.Round(d * 1000)} mm × {Digits.Round(-slope, 4)} / {Digits.Round(state.PitchKgM2, 4)} kg m²)",
+                    $"√({Digits.Round(q, 4)} Pa × {body.ReferenceArea.Show(AreaUnit.SquareCentimeter, 4)} × {Digits.Round(d * 1000)} mm "
+                        + $"× {Digits.Round(-slope, 4)} / {Digits.Round(state.PitchKgM2, 4)} kg m²)",
                     $"{Digits.Round(frequency, 4)} rad/s", MassLiterature.Murphy),
                 new("Steady roll", @"p = -\frac{2V}{d}\,\frac{C_{l\delta}}{C_{lp}}\,\delta",
-                    $"2 × {Digits.Round(v, 4)} m/s / {Digits.Round(d * 1000)} mm × {Digits.Round(roll.Forcing, 4)} / {Digits.Round(-roll.Damping, 4)} × {Digits.Round(cant.Radians, 4)} rad",
+                    $"2 × {Digits.Round(v, 4)} m/s / {Digits.Round(d * 1000)} mm × {Digits.Round(roll.Forcing, 4)} / "
+                        + $"{Digits.Round(-roll.Damping, 4)} × {Digits.Round(cant.Radians, 4)} rad",
                     $"{Digits.Round(steady, 4)} rad/s", MassLiterature.Barrowman),
-                new("Resonant roll", @"p = \frac{\omega}{\sqrt{1 - I_x/I}}", $"{Digits.Round(frequency, 4)} rad/s, I_x / I = {Digits.Round(state.RollKgM2 / state.PitchKgM2)}", $"{Digits.Round(resonance, 4)} rad/s", MassLiterature.Nicolaides),
+                new("Resonant roll", @"p = \frac{\omega}{\sqrt{1 - I_x/I}}",
+                    $"{Digits.Round(frequency, 4)} rad/s, I_x / I = {Digits.Round(state.RollKgM2 / state.PitchKgM2)}",
+                    $"{Digits.Round(resonance, 4)} rad/s", MassLiterature.Nicolaides),
             ]),
         };
     }

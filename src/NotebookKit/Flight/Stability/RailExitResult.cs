@@ -54,16 +54,20 @@ public sealed record RailExitResult : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Rail exit in a crosswind",
-        ["Even acceleration along the rail, friction included in it.", "The wind blows across at once as the last guide leaves; the vehicle hasn't turned yet.", "Margin with the body's own cross-flow lift."],
+        ["Even acceleration along the rail, friction included in it.",
+            "The wind blows across at once as the last guide leaves; the vehicle hasn't turned yet.",
+            "Margin with the body's own cross-flow lift."],
         "Angles up to 20°; a rule of thumb, not a simulation of the turn into the wind.",
         [MassLiterature.RangeSafety, MassLiterature.Barrowman]);
 
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Speed off the rail", Exit.Show(SpeedUnit.MeterPerSecond), Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; wanted {RequiredRatio}" : "no wind"),
+        new("Speed off the rail", Exit.Show(SpeedUnit.MeterPerSecond),
+            Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; wanted {RequiredRatio}" : "no wind"),
         new("Angle of attack", AngleOfAttack.Show(AngleUnit.Degree), $"in {Wind.Show()} of wind"),
-        new("Margin at that angle", MarginAtAngle is { } margin ? $"{Digits.Round(margin)} cal" : "none given beyond 20°", $"{Digits.Round(MarginAtZero)} cal at zero"),
+        new("Margin at that angle", MarginAtAngle is { } margin ? $"{Digits.Round(margin)} cal" : "none given beyond 20°",
+            $"{Digits.Round(MarginAtZero)} cal at zero"),
         new("Most wind", WindLimit.Show(SpeedUnit.MeterPerSecond), "for at most 15° and at least one calibre"),
     ];
 }

@@ -32,8 +32,10 @@ public static class RailExitVerbs
         new ValidRange<Acceleration>(Acceleration.FromMetersPerSecondSquared(1), Acceleration.FromMetersPerSecondSquared(5000))
             .Check(acceleration, "net acceleration along the rail", "Thrust less weight and friction, over the mass.");
         var exit = RailSpeed(rail.Meters, acceleration.MetersPerSecondSquared);
-        return LeaveRail(airframe, Speed.FromMetersPerSecond(exit), wind, water, gas, new WorkingStep("Speed off the rail", @"v = \sqrt{2\,a\,L}",
-            $"√(2 × {acceleration.Show(AccelerationUnit.MeterPerSecondSquared, 4)} × {rail.Show(4)})", $"{Digits.Round(exit, 4)} m/s", MassLiterature.RangeSafety));
+        return LeaveRail(airframe, Speed.FromMetersPerSecond(exit), wind, water, gas,
+            new WorkingStep("Speed off the rail", @"v = \sqrt{2\,a\,L}",
+            $"√(2 × {acceleration.Show(AccelerationUnit.MeterPerSecondSquared, 4)} × {rail.Show(4)})", $"{Digits.Round(exit, 4)} m/s",
+                MassLiterature.RangeSafety));
     }
 
     /// <summary>The same for a speed off the rail that is known, from a flight computation or a video.</summary>
@@ -44,14 +46,16 @@ public static class RailExitVerbs
     /// <param name="gas">Gas aboard as it leaves; 0 to 10 kg.</param>
     /// <exception cref="InvalidDesignException">The airframe can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
-    public static RailExitResult LeaveRail(this Airframe airframe, Speed exit, Speed wind, Mass water, Mass gas) => LeaveRail(airframe, exit, wind, water, gas, null);
+    public static RailExitResult LeaveRail(this Airframe airframe, Speed exit, Speed wind, Mass water, Mass gas)
+        => LeaveRail(airframe, exit, wind, water, gas, null);
 
     internal static double RailSpeed(double railM, double accelerationMps2) => Math.Sqrt(2 * accelerationMps2 * railM);
 
     private static RailExitResult LeaveRail(Airframe airframe, Speed exit, Speed wind, Mass water, Mass gas, WorkingStep? first)
     {
         ArgumentNullException.ThrowIfNull(airframe);
-        new ValidRange<Speed>(1.MetresPerSecond(), 300.MetresPerSecond()).Check(exit, "speed off the rail", "Take it from the flight computation.");
+        new ValidRange<Speed>(1.MetresPerSecond(), 300.MetresPerSecond()).Check(exit, "speed off the rail",
+            "Take it from the flight computation.");
         new ValidRange<Speed>(Speed.Zero, 60.MetresPerSecond()).Check(wind, "crosswind", "No one flies in more.");
         InvalidDesignException.ThrowIfAny($"Airframe {airframe.Body.Name}", airframe.Validate());
         var gravity = Length.FromMeters(airframe.Loaded(water, gas).CentreM);
@@ -61,7 +65,8 @@ public static class RailExitVerbs
         var limit = Speed.FromMetersPerSecond(WindLimit(airframe, gravity, exit.MetersPerSecond));
         var steps = new List<WorkingStep>();
         if (first is not null) steps.Add(first);
-        steps.Add(new WorkingStep("Angle of attack", @"\alpha = \arctan\frac{w}{v}", $"atan({wind.Show(4)} / {exit.Show(SpeedUnit.MeterPerSecond, 4)})", angle.Show(4), MassLiterature.RangeSafety));
+        steps.Add(new WorkingStep("Angle of attack", @"\alpha = \arctan\frac{w}{v}",
+            $"atan({wind.Show(4)} / {exit.Show(SpeedUnit.MeterPerSecond, 4)})", angle.Show(4), MassLiterature.RangeSafety));
         if (atAngle is not null) steps.AddRange(airframe.Body.AtAngles(gravity, angle < 1.Degrees() ? 1.Degrees() : angle).Working.Steps);
         return new RailExitResult
         {

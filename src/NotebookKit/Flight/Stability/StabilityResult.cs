@@ -74,21 +74,27 @@ public sealed record StabilityResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Minimum margin", $"{Digits.Round(MinimumMargin)} cal", $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted {Digits.Round(Limits.Minimum)} cal"),
+        new("Minimum margin", $"{Digits.Round(MinimumMargin)} cal",
+            $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted "
+            + $"{Digits.Round(Limits.Minimum)} cal"),
         new("Margin at the start", $"{Digits.Round(Margin[0])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[0], 4)} mm"),
         new("Margin at the end", $"{Digits.Round(Margin[^1])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[^1], 4)} mm"),
         .. Remedy is { } remedy
             ? new ResultLine[]
             {
-                new("Remedy: ballast", remedy.NoseBallast is { } ballast ? ballast.Show(MassUnit.Gram) : "not by ballast", $"at {remedy.BallastAt.Show(LengthUnit.Millimeter)}"),
-                new("Remedy: fin span", remedy.FinSpan is { } span ? span.Show(LengthUnit.Millimeter) : "not by span alone", "instead of ballast"),
+                new("Remedy: ballast", remedy.NoseBallast is { } ballast ? ballast.Show(MassUnit.Gram) : "not by ballast",
+                    $"at {remedy.BallastAt.Show(LengthUnit.Millimeter)}"),
+                new("Remedy: fin span", remedy.FinSpan is { } span ? span.Show(LengthUnit.Millimeter) : "not by span alone",
+                    "instead of ballast"),
             }
             : [],
     ];
 }
 
-/// <summary>What brings the minimum margin up to the limit; either is enough. Source: moments about the wanted centre of gravity; component method.</summary>
+/// <summary>What brings the minimum margin up to the limit; either is enough. Source: moments about the wanted centre of gravity; component
+/// method.</summary>
 /// <param name="NoseBallast">Mass to add; none where no mass there is enough.</param>
 /// <param name="BallastAt">Where, aft of the nose tip.</param>
-/// <param name="FinSpan">Span of the aft-most fins that does it without ballast, their chords and sweep distance kept; none where four times the span isn't enough.</param>
+/// <param name="FinSpan">Span of the aft-most fins that does it without ballast, their chords and sweep distance kept; none where four
+/// times the span isn't enough.</param>
 public sealed record StabilityRemedy(Mass? NoseBallast, Length BallastAt, Length? FinSpan);

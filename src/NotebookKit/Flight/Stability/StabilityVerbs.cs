@@ -22,7 +22,8 @@ public static class StabilityVerbs
     public static StabilityResult Stability(this Vehicle vehicle, StabilityLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
-        return vehicle.Airframe.Stability(vehicle.Charge.WaterFraction, vehicle.Charge.GasMass(AbsolutePressure.StandardSeaLevel), 0, limits);
+        return vehicle.Airframe.Stability(vehicle.Charge.WaterFraction, vehicle.Charge.GasMass(AbsolutePressure.StandardSeaLevel), 0,
+            limits);
     }
 
     /// <summary>
@@ -36,12 +37,14 @@ public static class StabilityVerbs
     /// <param name="limits">Margin it is held to; 1 to 4 calibres where none is given.</param>
     /// <exception cref="InvalidDesignException">The airframe can't be computed; carries all findings.</exception>
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
-    public static StabilityResult Stability(this Airframe airframe, Ratio waterFraction, Mass gas, double mach = 0, StabilityLimits? limits = null)
+    public static StabilityResult Stability(this Airframe airframe, Ratio waterFraction, Mass gas, double mach = 0,
+        StabilityLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(airframe);
         InvalidDesignException.ThrowIfAny($"Airframe {airframe.Body.Name}", airframe.Validate());
         var water = airframe.Chamber.Water(waterFraction).Kilograms;
-        var gasKg = new ValidRange<Mass>(Mass.Zero, 10.Kilograms()).Check(gas, "mass of the gas", "It is the vessel's volume times the density of the compressed gas.").Kilograms;
+        var gasKg = new ValidRange<Mass>(Mass.Zero, 10.Kilograms()).Check(gas, "mass of the gas",
+            "It is the vessel's volume times the density of the compressed gas.").Kilograms;
         var left = new double[Rows + 1];
         var (waters, gases, machs) = (new double[Rows + 1], new double[Rows + 1], new double[Rows + 1]);
         for (var i = 0; i < Rows; i++)
@@ -68,7 +71,8 @@ public static class StabilityVerbs
     /// <param name="limits">Margin it is held to; 1 to 4 calibres where none is given.</param>
     /// <exception cref="InvalidDesignException">The airframe can't be computed; carries all findings.</exception>
     /// <exception cref="ArgumentException">The columns differ in length, or are empty.</exception>
-    public static StabilityResult StabilityDuring(this Airframe airframe, Series time, Series water, Series gas, Series? mach = null, StabilityLimits? limits = null)
+    public static StabilityResult StabilityDuring(this Airframe airframe, Series time, Series water, Series gas, Series? mach = null,
+        StabilityLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(airframe);
         ArgumentNullException.ThrowIfNull(time);
@@ -76,18 +80,23 @@ public static class StabilityVerbs
         ArgumentNullException.ThrowIfNull(gas);
         InvalidDesignException.ThrowIfAny($"Airframe {airframe.Body.Name}", airframe.Validate());
         if (time.Count == 0 || time.Count != water.Count || time.Count != gas.Count || (mach is not null && mach.Count != time.Count))
-            throw new ArgumentException($"time has {time.Count} rows, water {water.Count}, gas {gas.Count}; all must have the same number, at least one.", nameof(time));
+            throw new ArgumentException($"time has {time.Count} rows, water {water.Count}, gas {gas.Count}; all must have the same "
+                + "number, at least one.", nameof(time));
         if (water.Unit != "kg" || gas.Unit != "kg")
-            throw new ArgumentException($"water is in {water.Unit} and gas in {gas.Unit}; both must be in kg. Convert the columns first.", nameof(water));
-        return StabilityAlong(airframe, time, water.Values, gas.Values, mach?.Values ?? new double[time.Count], limits ?? new StabilityLimits());
+            throw new ArgumentException($"water is in {water.Unit} and gas in {gas.Unit}; both must be in kg. Convert the columns first.",
+                nameof(water));
+        return StabilityAlong(airframe, time, water.Values, gas.Values, mach?.Values ?? new double[time.Count],
+            limits ?? new StabilityLimits());
     }
 
     private static StabilityResult StabilityAlong(
-        Airframe airframe, Series along, IReadOnlyList<double> waters, IReadOnlyList<double> gases, IReadOnlyList<double> machs, StabilityLimits limits)
+        Airframe airframe, Series along, IReadOnlyList<double> waters, IReadOnlyList<double> gases, IReadOnlyList<double> machs,
+            StabilityLimits limits)
     {
         var count = along.Count;
         var states = new MassState[count];
-        var (masses, centres, pressures, margins, inertias) = (new double[count], new double[count], new double[count], new double[count], new double[count]);
+        var (masses, centres, pressures, margins, inertias) = (new double[count], new double[count], new double[count], new double[count],
+            new double[count]);
         var dry = airframe.MassBudget.State();
         var (numbers, reference) = (new AerodynamicNumbers(airframe.Body), airframe.Body.ReferenceDiameter.Meters);
         var least = 0;
@@ -117,14 +126,17 @@ public static class StabilityVerbs
             MinimumRow = least,
             Limits = limits,
             Remedy = remedy,
-            Findings = [.. airframe.Body.NormalForce(machs[least]).Findings, .. airframe.MassBudget.Validate(), .. MarginFindings(margins, least, limits, remedy)],
+            Findings = [.. airframe.Body.NormalForce(machs[least]).Findings, .. airframe.MassBudget.Validate(),
+                .. MarginFindings(margins, least, limits, remedy)],
             Working = new Working("Minimum static margin",
             [
                 new("Centre of gravity", @"x_{cg} = \frac{\sum m_i\,x_i}{\sum m_i}",
-                    $"dry {Mass.FromKilograms(dry.MassKg).Show(MassUnit.Gram, 4)} at {Digits.Round(dry.CentreM * 1000, 4)} mm, water {Digits.Round(waters[least] * 1000, 4)} g, gas {Digits.Round(gases[least] * 1000, 3)} g",
+                    $"dry {Mass.FromKilograms(dry.MassKg).Show(MassUnit.Gram, 4)} at {Digits.Round(dry.CentreM * 1000, 4)} mm, water "
+                        + $"{Digits.Round(waters[least] * 1000, 4)} g, gas {Digits.Round(gases[least] * 1000, 3)} g",
                     $"{Digits.Round(centres[least], 4)} mm", MassLiterature.Goldstein),
                 new("Static margin", @"\frac{x_{cp} - x_{cg}}{d}",
-                    $"({Digits.Round(pressures[least], 4)} mm − {Digits.Round(centres[least], 4)} mm) / {Digits.Round(reference * 1000)} mm",
+                    $"({Digits.Round(pressures[least], 4)} mm − {Digits.Round(centres[least], 4)} mm) / "
+                        + $"{Digits.Round(reference * 1000)} mm",
                     $"{Digits.Round(margins[least])} cal", MassLiterature.Barrowman),
             ]),
         };
@@ -139,11 +151,13 @@ public static class StabilityVerbs
         for (var i = 0; i < states.Length; i++)
         {
             var target = (pressuresMm[i] / 1000) - (wanted * reference);
-            ballast = target > at ? Math.Max(ballast, states[i].MassKg * (states[i].CentreM - target) / (target - at)) : double.PositiveInfinity;
+            ballast = target > at ? Math.Max(ballast, states[i].MassKg * (states[i].CentreM - target) / (target - at))
+                : double.PositiveInfinity;
             furthest = Math.Max(furthest, states[i].CentreM);
         }
 
-        return new StabilityRemedy(double.IsFinite(ballast) ? Mass.FromKilograms(ballast) : null, Length.FromMeters(at), SpanFor(body, mach, furthest + (wanted * reference)));
+        return new StabilityRemedy(double.IsFinite(ballast) ? Mass.FromKilograms(ballast) : null, Length.FromMeters(at),
+            SpanFor(body, mach, furthest + (wanted * reference)));
     }
 
     private static Length? SpanFor(FinnedBody body, double mach, double centreM)
@@ -155,15 +169,18 @@ public static class StabilityVerbs
         return fins.Planform.Reach * (BracketedRoot.TrySolve(f => Centre(f) - centreM, 1, Most, 0, out var found) ? found.Root : 1);
 
         double Centre(double factor) =>
-            (body with { Fins = body.Fins.Select(f => ReferenceEquals(f, fins) ? f.WithSpanTimes(factor) : f).ToArray() }).NormalForce(mach).CentreOfPressure.Meters;
+            (body with { Fins = body.Fins.Select(f => ReferenceEquals(f, fins) ? f.WithSpanTimes(factor)
+                : f).ToArray() }).NormalForce(mach).CentreOfPressure.Meters;
     }
 
     private static IEnumerable<Finding> MarginFindings(double[] margins, int least, StabilityLimits limits, StabilityRemedy? remedy)
     {
         if (remedy is not null)
         {
-            var ballast = remedy.NoseBallast is { } mass ? $"Add {mass.Show(MassUnit.Gram)} at {remedy.BallastAt.Show(LengthUnit.Millimeter)}" : "No ballast in the nose is enough";
-            var how = ballast + (remedy.FinSpan is { } span ? $", or make the fin span {span.Show(LengthUnit.Millimeter)}." : "; a longer span alone doesn't reach it.");
+            var ballast = remedy.NoseBallast is { } mass ? $"Add {mass.Show(MassUnit.Gram)} at "
+                + $"{remedy.BallastAt.Show(LengthUnit.Millimeter)}" : "No ballast in the nose is enough";
+            var how = ballast + (remedy.FinSpan is { } span ? $", or make the fin span {span.Show(LengthUnit.Millimeter)}."
+                : "; a longer span alone doesn't reach it.");
             yield return margins[least] <= 0
                 ? FlightFindings.VehicleIsUnstable(margins[least], how)
                 : FlightFindings.MinimumMarginCalibresBelow(margins[least], limits.Minimum, how);

@@ -6,7 +6,8 @@ using UnitsNet.Units;
 
 namespace NotebookKit.Flight.Staging;
 
-/// <summary>Whether drag parts two coasting stages. Source: two bodies with one deceleration, H. Goldstein, Classical Mechanics (unverified).</summary>
+/// <summary>Whether drag parts two coasting stages. Source: two bodies with one deceleration, H. Goldstein, Classical Mechanics
+/// (unverified).</summary>
 public sealed record SeparationResult : IResult
 {
     /// <inheritdoc/>

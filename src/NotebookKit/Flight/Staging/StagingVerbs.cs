@@ -13,7 +13,8 @@ public static class StagingVerbs
     /// <summary>Everything that is wrong with it on a site.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
-    public static IReadOnlyList<Finding> Validate(this TwoStageVehicle vehicle, LaunchSite site) => vehicle.Validate(site, isSixDegrees: false);
+    public static IReadOnlyList<Finding> Validate(this TwoStageVehicle vehicle, LaunchSite site)
+        => vehicle.Validate(site, isSixDegrees: false);
 
     internal static List<Finding> Validate(this TwoStageVehicle vehicle, LaunchSite site, bool isSixDegrees)
     {
@@ -23,7 +24,8 @@ public static class StagingVerbs
         List<Finding> all =
         [
             .. vehicle.Booster.Validate(site, startsOnPad: false).Select(f => f with { Message = $"booster: {f.Message}" }),
-            .. (isSixDegrees ? vehicle.Sustainer.ValidateSixDegrees(site, startsOnPad: false) : vehicle.Sustainer.Validate(site, startsOnPad: false)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
+            .. (isSixDegrees ? vehicle.Sustainer.ValidateSixDegrees(site, startsOnPad: false)
+                : vehicle.Sustainer.Validate(site, startsOnPad: false)).Select(f => f with { Message = $"sustainer: {f.Message}" }),
         ];
         if (string.IsNullOrWhiteSpace(vehicle.Name)) all.Add(FlightFindings.VehicleHasNoName());
         if (vehicle.Sustainer.LaunchTube is not null)
@@ -38,17 +40,20 @@ public static class StagingVerbs
         return all;
     }
 
-    /// <summary>Flies it in three degrees of freedom: the stack to separation, the sustainer and the booster each to the ground. Source: see the result's model.</summary>
+    /// <summary>Flies it in three degrees of freedom: the stack to separation, the sustainer and the booster each to the ground. Source:
+    /// see the result's model.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
-    public static TwoStageResult Fly(this TwoStageVehicle vehicle, LaunchSite site) => Fly(vehicle, site, isSixDegrees: false, FlightAccuracy.Recorded);
+    public static TwoStageResult Fly(this TwoStageVehicle vehicle, LaunchSite site)
+        => Fly(vehicle, site, isSixDegrees: false, FlightAccuracy.Recorded);
 
     /// <summary>Flies stack and sustainer in six degrees of freedom, the spent booster in three. Source: see the result's model.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
-    public static TwoStageResult FlySixDegrees(this TwoStageVehicle vehicle, LaunchSite site) => Fly(vehicle, site, isSixDegrees: true, FlightAccuracy.RecordedSixDegrees);
+    public static TwoStageResult FlySixDegrees(this TwoStageVehicle vehicle, LaunchSite site)
+        => Fly(vehicle, site, isSixDegrees: true, FlightAccuracy.RecordedSixDegrees);
 
     private static TwoStageResult Fly(TwoStageVehicle vehicle, LaunchSite site, bool isSixDegrees, OdeSettings settings)
     {
@@ -57,21 +62,28 @@ public static class StagingVerbs
         findings.AddRange(site.WindFindings());
         var stack = vehicle.Stack(site);
         var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
-        var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, vehicle.Numbers(site), settings, rows, out var parting);
+        var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, vehicle.Numbers(site), settings,
+            rows, out var parting);
         var failure = StageSeparation.Fault(marks, parting) switch
         {
             SeparationFault.None => null,
-            SeparationFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
-            SeparationFault.AfterApogee => "the stages separate after apogee, and the sustainer would drive itself into the ground. Part them sooner.",
-            SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would separate at {parting.Time:0.###} s, while the booster's jet still runs and presses them together. Part them later."),
-            _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
+            SeparationFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. "
+                + $"The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
+            SeparationFault.AfterApogee => "the stages separate after apogee, and the sustainer would drive itself into the ground. Part "
+                + "them sooner.",
+            SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would separate at {parting.Time:0.###} s, ")
+                + FormattableString.Invariant($"while the booster's jet still runs and presses them together. Part them later."),
+            _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to "
+                + $"{vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
         };
         if (failure is not null) return TwoStageResult.Failed(vehicle, site, findings, failure);
 
         var sustainer = FlightRun.Continue(
-            vehicle.Sustainer.Numbers(site), isSixDegrees ? vehicle.Sustainer.SixDegrees() : null, settings, parting, isDriven: true, StageSeparation.Marks(marks), sustainerRows);
+            vehicle.Sustainer.Numbers(site), isSixDegrees ? vehicle.Sustainer.SixDegrees() : null, settings, parting, isDriven: true,
+                StageSeparation.Marks(marks), sustainerRows);
         var booster = FlightRun.Continue(
-            vehicle.Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
+            vehicle.Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false,
+                StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
         return new(vehicle, site, stack, rows, marks, parting,
             FlightReport.For(vehicle.Sustainer, site, sustainer, sustainerRows, isSixDegrees, [], stack),
             FlightReport.For(vehicle.Booster, site, booster, boosterRows, false, [], stack, isSpent: true), findings);

@@ -83,7 +83,8 @@ public sealed record TwoStageResult : IResult
     public string Title => $"Flight of two stages, {Vehicle.Name} from {Site.Name}";
 
     /// <inheritdoc/>
-    public ResultStatus Status => _sustainer is { Status: ResultStatus.Completed } && _booster is { Status: ResultStatus.Completed } ? ResultStatus.Completed : ResultStatus.Failed;
+    public ResultStatus Status => _sustainer is { Status: ResultStatus.Completed } && _booster is { Status: ResultStatus.Completed }
+        ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
@@ -99,7 +100,8 @@ public sealed record TwoStageResult : IResult
                 Name = $"Two stages; {flight.Name.ToLowerInvariant()}",
                 Assumptions =
                 [
-                    $"The stages part by {Vehicle.Separation}; both keep the velocity they have then, and the sustainer's jet starts at once.",
+                    $"The stages part by {Vehicle.Separation}; both keep the velocity they have then, and the sustainer's jet "
+                        + "starts at once.",
                     "While they part neither blows on the other, and the joint has no friction.",
                     "The booster's drag in the stack is that of the stack less that of the sustainer alone.",
                     "The sustainer keeps its pressure and temperature while the booster drives.",
@@ -114,14 +116,17 @@ public sealed record TwoStageResult : IResult
     [
         new("End of the booster's jet", $"{Digits.Round(_marks.JetEndTime * 1000)} ms"),
         new("Stages part", SeparationTime.Show(), $"at {SeparationHeight.Show()}, {SeparationSpeed.Show()}"),
-        new("Booster comes down", Site.Wind.IsGiven ? Booster.Drift.Show() : "wind not given", $"{(Site.Wind.IsGiven ? "" : $"in still air {Booster.Drift.Show()} ")}from the pad, at {Booster.Figures.LandingSpeed.Show()} after {Booster.Figures.LandingTime.Show()}"),
+        new("Booster comes down", Site.Wind.IsGiven ? Booster.Drift.Show() : "wind not given",
+            $"{(Site.Wind.IsGiven ? "" : $"in still air {Booster.Drift.Show()} ")}from the pad, at {Booster.Figures.LandingSpeed.Show()} "
+            + $"after {Booster.Figures.LandingTime.Show()}"),
         .. Sustainer.Lines,
     ];
 
     /// <inheritdoc/>
     public Working Working => TwoStageWorking.For(this);
 
-    internal static TwoStageResult Failed(TwoStageVehicle vehicle, LaunchSite site, IReadOnlyList<Finding> findings, string failure) => new(vehicle, site, findings, failure);
+    internal static TwoStageResult Failed(TwoStageVehicle vehicle, LaunchSite site, IReadOnlyList<Finding> findings, string failure)
+        => new(vehicle, site, findings, failure);
 
     private InvalidOperationException Broken() => new($"{Title} has no separation: {_failure}");
 }

@@ -26,12 +26,15 @@ internal static class TwoStageWorking
         var (second, secondGain) = Gain("Sustainer", vehicle.Sustainer, site, above);
         return new(result.Title,
         [
-            new("Mass at release", @"m_0 = m_1 + m_2", $"{Digits.Round(below, 4)} kg + {Digits.Round(above, 4)} kg", $"{Digits.Round(above + below, 4)} kg", FlightModel.Newton),
+            new("Mass at release", @"m_0 = m_1 + m_2", $"{Digits.Round(below, 4)} kg + {Digits.Round(above, 4)} kg",
+                $"{Digits.Round(above + below, 4)} kg", FlightModel.Newton),
             first,
             second,
-            new("Together, before gravity and drag", @"\Delta v = \Delta v_1 + \Delta v_2", $"{Digits.Round(firstGain, 4)} m/s + {Digits.Round(secondGain, 4)} m/s",
+            new("Together, before gravity and drag", @"\Delta v = \Delta v_1 + \Delta v_2",
+                $"{Digits.Round(firstGain, 4)} m/s + {Digits.Round(secondGain, 4)} m/s",
                 $"{Digits.Round(firstGain + secondGain, 4)} m/s", Tsiolkovsky),
-            new("Speed at separation", @"v_1 = v_2 = v", "the same for both as they separate", result.SeparationSpeed.Show(SpeedUnit.MeterPerSecond, 4), FlightModel.Newton),
+            new("Speed at separation", @"v_1 = v_2 = v", "the same for both as they separate",
+                result.SeparationSpeed.Show(SpeedUnit.MeterPerSecond, 4), FlightModel.Newton),
         ]);
     }
 
@@ -46,6 +49,7 @@ internal static class TwoStageWorking
         var jet = curve.Impulse.NewtonSeconds / expelled;
         var gain = IdealGain(jet, beforeKg, beforeKg - expelled);
         return (new($"{name}, ideal gain", @"\Delta v = c\,\ln\frac{m_0}{m_0 - m_e}",
-            $"{Digits.Round(jet, 4)} m/s × ln({Digits.Round(beforeKg, 4)} kg / {Digits.Round(beforeKg - expelled, 4)} kg)", $"{Digits.Round(gain, 4)} m/s", Tsiolkovsky), gain);
+            $"{Digits.Round(jet, 4)} m/s × ln({Digits.Round(beforeKg, 4)} kg / {Digits.Round(beforeKg - expelled, 4)} kg)",
+                $"{Digits.Round(gain, 4)} m/s", Tsiolkovsky), gain);
     }
 }

@@ -13,6 +13,7 @@ internal readonly struct TabulatedDragLaw(DragCurve jetOn, DragCurve jetOff) : I
     public double Coefficient(double mach, double pressurePa, double temperatureK, bool isJetOn)
     {
         var size = Math.Abs(mach);
-        return (isJetOn ? jetOn : jetOff).Coefficient(size < DragCurve.MaximumMach ? size : DragCurve.MaximumMach, pressurePa, temperatureK);
+        return (isJetOn ? jetOn : jetOff).Coefficient(size < DragCurve.MaximumMach ? size : DragCurve.MaximumMach, pressurePa,
+            temperatureK);
     }
 }

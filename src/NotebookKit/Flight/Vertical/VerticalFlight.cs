@@ -15,7 +15,8 @@ namespace NotebookKit.Flight.Vertical;
 
 /// <summary>A vehicle let go on its pad and going straight up until it stops: water, gas, coast.</summary>
 /// <remarks>
-/// Thrust is computed with the flight, not read from a table: pressure outside, mass and (where asked for) the head of the accelerated water come from it.
+/// Thrust is computed with the flight, not read from a table: pressure outside, mass and (where asked for) the head of the accelerated
+/// water come from it.
 /// Source: Newton's second law for the vehicle with all it carries; firing as in <see cref="StaticFiring"/>; drag ½ ρ v² C_D A.
 /// </remarks>
 /// <param name="Charge">What is in the vessel.</param>
@@ -34,7 +35,8 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     /// <summary>Which equations describe water and gas; <see cref="FlowModel.Real"/> unless given.</summary>
     public FlowModel Flow { get; init; } = FlowModel.Real;
 
-    /// <summary>Drag against Mach number while the jet fills part of the base; as without jet unless given. Both refer to one area.</summary>
+    /// <summary>Drag against Mach number while the jet fills part of the base; as without jet unless given. Both refer to one
+    /// area.</summary>
     public DragCurve? DragUnderThrust { get; init; }
 
     /// <summary>A launch tube that it rides up first; none unless given.</summary>
@@ -52,7 +54,8 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
     internal List<Finding> InputFindings()
     {
         List<Finding> all = [.. FiringChecks.All(Charge, Nozzle, Flow, Site.Pressure), .. Site.Validate()];
-        var mass = new ValidRange<Mass>(1.Grams(), 200.Kilograms()).Find(DryMass, "dry mass", "It is the vehicle without water and gas; check its unit.");
+        var mass = new ValidRange<Mass>(1.Grams(), 200.Kilograms()).Find(DryMass, "dry mass",
+            "It is the vehicle without water and gas; check its unit.");
         if (mass is not null) all.Add(mass);
         if (DragUnderThrust is { } jetOn && Math.Abs(jetOn.AreaM2 / Drag.AreaM2 - 1) > 1e-9)
         {
@@ -71,7 +74,8 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         return IsConstant ? VerticalFlightRecord.Fly(this, ConstantLaw) : VerticalFlightRecord.Fly(this, TabulatedLaw);
     }
 
-    /// <summary>Flies it to the top with nothing recorded, relative tolerance 1e-6, which keeps its numbers within 1e-4 of the recorded flight: for maps, searches and scatter. Source: as <see cref="Fly"/>.</summary>
+    /// <summary>Flies it to the top with nothing recorded, relative tolerance 1e-6, which keeps its numbers within 1e-4 of the recorded
+    /// flight: for maps, searches and scatter. Source: as <see cref="Fly"/>.</summary>
     /// <exception cref="InvalidDesignException">Something about it is out of range.</exception>
     public VerticalFlightPeak Peak()
     {
@@ -103,7 +107,8 @@ public sealed record VerticalFlight(Charge Charge, Nozzle Nozzle, Mass DryMass, 
         var (apogee, time) = VerticalRun.ToApogee(setup, mount, settings, ref end);
         return end.Failed || end.StoppedOnTube || MaximumMach(mount, end) > DragCurve.MaximumMach
             ? new(ResultStatus.Failed, double.NaN, double.NaN, double.NaN, double.NaN, end.Evaluations)
-            : new(ComesDownCharged(setup, mount, end) ? ResultStatus.Failed : ResultStatus.Completed, apogee, time, end.FastestSpeed, end.EndTime, end.Evaluations);
+            : new(ComesDownCharged(setup, mount, end) ? ResultStatus.Failed : ResultStatus.Completed, apogee, time, end.FastestSpeed,
+                end.EndTime, end.Evaluations);
     }
 
     /// <summary>Whether it comes to rest in the air and lands with water and pressure aboard.</summary>

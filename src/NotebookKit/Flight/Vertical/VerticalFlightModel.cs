@@ -16,11 +16,13 @@ internal static class VerticalFlightModel
             $"Vertical flight; {firing.Name.ToLowerInvariant()}",
             [
                 flight.LaunchTube is null
-                    ? $"Straight up, free from the moment of release: no rail, wind or tilt. Gravity is {StandardConstants.Gravity} m/s² throughout."
+                    ? $"Straight up, free from the moment of release: no rail, wind or tilt. Gravity is {StandardConstants.Gravity} "
+                        + "m/s² throughout."
                     : "Straight up, first along the launch tube like a cylinder on a piston, without leak or friction, then free: "
                         + $"no rail, wind or tilt. Gravity is {StandardConstants.Gravity} m/s² throughout.",
                 $"Air: {flight.Site.Atmosphere.Name}; the pressure outside the nozzle and the drag are those of the height reached.",
-                $"Drag coefficient: {flight.Drag.Name}" + (flight.DragUnderThrust is { } jetOn ? $"; while the jet runs: {jetOn.Name}." : ", with and without jet."),
+                $"Drag coefficient: {flight.Drag.Name}" + (flight.DragUnderThrust is { } jetOn ? $"; while the jet runs: {jetOn.Name}."
+                    : ", with and without jet."),
                 "Mass is dry vehicle, water and gas; both leave with the jet, what is left stays aboard.",
                 .. firing.Assumptions,
             ],

@@ -5,7 +5,8 @@ namespace NotebookKit.Flight.Vertical;
 
 /// <summary>The few numbers of a vertical flight that a search or a map needs, without any curve.</summary>
 /// <param name="Status">
-/// Whether it may be used; the numbers are NaN where not, but for a vehicle that comes down with water and pressure aboard: they are those of where it
+/// Whether it may be used; the numbers are NaN where not, but for a vehicle that comes down with water and pressure aboard: they are those
+/// of where it
 /// comes to rest, and no flight.
 /// </param>
 /// <param name="ApogeeMetres">Height above the pad [m]; 0 or above.</param>
@@ -14,7 +15,8 @@ namespace NotebookKit.Flight.Vertical;
 /// <param name="EndOfJetSeconds">End of the jet from release [s], the top where the jet still runs then; 0 or above.</param>
 /// <param name="Evaluations">Right-hand sides computed; 0 or above.</param>
 public readonly record struct VerticalFlightPeak(
-    ResultStatus Status, double ApogeeMetres, double ApogeeSeconds, double MaximumSpeedMetresPerSecond, double EndOfJetSeconds, int Evaluations)
+    ResultStatus Status, double ApogeeMetres, double ApogeeSeconds, double MaximumSpeedMetresPerSecond, double EndOfJetSeconds,
+        int Evaluations)
 {
     /// <summary>Height above the pad.</summary>
     public Length Apogee => Length.FromMeters(ApogeeMetres);

@@ -12,7 +12,8 @@ namespace NotebookKit.Flight.Vertical;
 public sealed record VerticalFlightResult : IResult
 {
     internal VerticalFlightResult(
-        VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS, bool comesDownCharged,
+        VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS,
+            bool comesDownCharged,
         Func<double, double> speedOfSoundAt)
     {
         Flight = flight;
@@ -54,12 +55,16 @@ public sealed record VerticalFlightResult : IResult
         FirstAcceleration = UnitsNet.Acceleration.FromMetersPerSecondSquared(rows.Count > 0 ? rows[0].Acceleration : 0);
         ComesDownCharged = comesDownCharged;
         var gauge = end.EndPressure - law.Pressure(elevation + end.EndHeight, out _);
-        Rest = end.TopReached && gauge >= ChargedLanding.GonePa ? new ChargedRest(end.EndTime, end.EndHeight, end.WaterLeftKg, gauge) : null;
-        WaterOut = double.IsFinite(end.WaterOutTime) && end.WaterLeftKg <= 0 ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
+        Rest = end.TopReached && gauge >= ChargedLanding.GonePa ? new ChargedRest(end.EndTime, end.EndHeight, end.WaterLeftKg, gauge) :
+            null;
+        WaterOut = double.IsFinite(end.WaterOutTime) && end.WaterLeftKg <= 0
+            ? new(end.WaterOutTime.Seconds(), end.WaterOutHeight.Metres(), end.WaterOutSpeed.MetresPerSecond()) : null;
         EndOfJet = new(end.EndTime.Seconds(), end.EndHeight.Metres(), end.EndSpeed.MetresPerSecond());
-        Events = [.. Curve.Events.Append(new("maximum speed", MaximumSpeedTime)).OrderBy(e => e.Time.Seconds), new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
+        Events = [.. Curve.Events.Append(new("maximum speed", MaximumSpeedTime)).OrderBy(e => e.Time.Seconds),
+            new(ComesDownCharged ? "comes to rest" : "apogee", ApogeeTime)];
 
-        List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow, end.WaterSpent || (end.TopReached && end.WaterLeftKg > 0 && gauge < ChargedLanding.GonePa), end.WaterLeftKg)];
+        List<Finding> findings = [.. FiringModel.Warnings(flight.Charge, flight.Flow,
+            end.WaterSpent || (end.TopReached && end.WaterLeftKg > 0 && gauge < ChargedLanding.GonePa), end.WaterLeftKg)];
         if (tooFast)
         {
             findings.Add(FlightFindings.MachBeyondDragModel(greatestMach, DragCurve.MaximumMach));
@@ -184,18 +189,22 @@ public sealed record VerticalFlightResult : IResult
                 .. ComesDownCharged
                     ? [new ResultLine("Comes to rest", Apogee.Show(), $"{ApogeeTime.Show()} after release; not a flight")]
                     : new[] { new ResultLine("Apogee above pad", Apogee.Show()), new ResultLine("Time of apogee", ApogeeTime.Show()) },
-                new("Maximum speed", MaximumSpeed.Show(), $"at {Digits.Round(MaximumSpeedTime.Seconds * 1e3)} ms, Mach {Digits.Round(Mach.Values.Max(), 2)}"),
+                new("Maximum speed", MaximumSpeed.Show(), $"at {Digits.Round(MaximumSpeedTime.Seconds * 1e3)} ms, Mach "
+                    + $"{Digits.Round(Mach.Values.Max(), 2)}"),
                 new("Acceleration at release", $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared)} m/s²",
                     $"{Digits.Round(FirstAcceleration.MetersPerSecondSquared / StandardConstants.Gravity, 2)} g"),
                 new("Peak thrust", Curve.PeakThrust.Show()),
                 new("Impulse", $"{Digits.Round(Curve.Impulse.NewtonSeconds)} N s"),
-                .. WaterOut is { } water ? [new ResultLine("Water out", $"{Digits.Round(water.Time.Seconds * 1e3)} ms", $"{water.Speed.Show()}, {water.Height.Show()}")] : Array.Empty<ResultLine>(),
-                .. Rest is { } rest ? [new ResultLine("Still aboard at apogee", ChargedLanding.Aboard(rest.WaterKg, rest.GaugePa))] : new[] { EndLine },
+                .. WaterOut is { } water ? [new ResultLine("Water out", $"{Digits.Round(water.Time.Seconds * 1e3)} ms",
+                    $"{water.Speed.Show()}, {water.Height.Show()}")] : Array.Empty<ResultLine>(),
+                .. Rest is { } rest ? [new ResultLine("Still aboard at apogee", ChargedLanding.Aboard(rest.WaterKg, rest.GaugePa))]
+                    : new[] { EndLine },
             ];
 
     private ChargedRest? Rest { get; }
 
-    private ResultLine EndLine => new("End of jet", $"{Digits.Round(EndOfJet.Time.Seconds * 1e3)} ms", $"{EndOfJet.Speed.Show()}, {EndOfJet.Height.Show()}");
+    private ResultLine EndLine => new("End of jet", $"{Digits.Round(EndOfJet.Time.Seconds * 1e3)} ms",
+        $"{EndOfJet.Speed.Show()}, {EndOfJet.Height.Show()}");
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings { get; }

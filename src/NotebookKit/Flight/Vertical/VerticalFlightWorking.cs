@@ -15,7 +15,8 @@ internal static class VerticalFlightWorking
         var mass = dry + setup.WaterKg + setup.StartGasKg;
         var thrust = setup.FirstThrust;
         steps.Add(new("Mass at release", @"m = m_{dry} + m_w + m_g",
-            $"{Digits.Round(dry, 4)} kg + {Digits.Round(setup.WaterKg, 4)} kg + {Digits.Round(setup.StartGasKg, 4)} kg", $"{Digits.Round(mass, 4)} kg", VerticalFlightModel.Newton));
+            $"{Digits.Round(dry, 4)} kg + {Digits.Round(setup.WaterKg, 4)} kg + {Digits.Round(setup.StartGasKg, 4)} kg",
+                $"{Digits.Round(mass, 4)} kg", VerticalFlightModel.Newton));
         steps.Add(new("Acceleration at release", @"a = \frac{F}{m} - g",
             $"{Digits.Round(thrust, 4)} N / {Digits.Round(mass, 4)} kg − {Digits.Round(StandardConstants.Gravity, 4)} m/s²",
             $"{Digits.Round(thrust / mass - StandardConstants.Gravity, 4)} m/s²", VerticalFlightModel.Newton));

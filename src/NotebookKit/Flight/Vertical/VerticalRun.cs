@@ -7,7 +7,8 @@ namespace NotebookKit.Flight.Vertical;
 internal static class VerticalRun
 {
     /// <summary>Flies to the top with nothing recorded; heights and times [m, s].</summary>
-    public static (double ApogeeM, double TimeS) ToApogee<TDrag>(in FiringSetup setup, FreeMount<TDrag> mount, OdeSettings settings, ref FiringEnd end)
+    public static (double ApogeeM, double TimeS) ToApogee<TDrag>(in FiringSetup setup, FreeMount<TDrag> mount, OdeSettings settings,
+        ref FiringEnd end)
         where TDrag : struct, IDragLaw
     {
         var runner = new Runner<TDrag> { Settings = settings, End = end };
@@ -30,7 +31,8 @@ internal static class VerticalRun
         var events = default(ApogeeEvents);
         Span<double> y = [end.EndHeight, end.EndSpeed];
         Span<double> absolute = [settings.RelativeTolerance, settings.RelativeTolerance];
-        var result = OdeDriver.Integrate(ref phase, ref events, ref observer, end.EndTime, end.EndTime + Firing.LongestS, y, settings, absolute);
+        var result = OdeDriver.Integrate(ref phase, ref events, ref observer, end.EndTime, end.EndTime + Firing.LongestS, y, settings,
+            absolute);
         end.Account(result, "coast");
         return end.Failed ? (double.NaN, double.NaN) : (y[0], result.Time);
     }

@@ -21,7 +21,8 @@ internal abstract record LinedJson(int Line)
     public static LinedJson Parse(string text)
     {
         var bytes = Encoding.UTF8.GetBytes(text);
-        var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
+        var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip,
+            AllowTrailingCommas = true });
         reader.Read();
         var value = Value(ref reader, bytes);
         // Reading on finds anything left over after the first value.

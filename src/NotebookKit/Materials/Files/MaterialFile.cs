@@ -9,7 +9,8 @@ namespace NotebookKit.Materials.Files;
 /// a new name needs all of its properties, or <c>"like"</c> another.
 /// </summary>
 /// <remarks>
-/// A property is <c>"4600 MPa"</c>, or <c>{ "value": "4600 MPa", "spread": "4 %", "source": "strand tests, March", "kind": "measured" }</c>.
+/// A property is <c>"4600 MPa"</c>, or <c>{ "value": "4600 MPa", "spread": "4 %", "source": "strand tests, March", "kind": "measured"
+/// }</c>.
 /// Either all of a file is taken or nothing of it.
 /// </remarks>
 public static class MaterialFile
@@ -33,7 +34,8 @@ public static class MaterialFile
     /// <exception cref="InvalidDesignException">The file has mistakes; every one is named with its line.</exception>
     public static MaterialLibrary Read(string path, MaterialLibrary? library = null)
     {
-        if (!File.Exists(path)) throw new FileNotFoundException($"There is no material file \"{path}\". Check the path, or start from MaterialFile.Example.", path);
+        if (!File.Exists(path)) throw new FileNotFoundException($"There is no material file \"{path}\". Check the path, or start from "
+            + "MaterialFile.Example.", path);
         return Parse(File.ReadAllText(path), Path.GetFileName(path), library);
     }
 

@@ -27,7 +27,8 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
     {
         if ((formerly is null ? Find(name) : Find(name) ?? Peek(formerly)) is not { } found) return starting ?? Missing<Property<T>>(name);
         if (found.Value is LinedJson.Scalar scalar)
-            return Read<T>(scalar, name) is { } plain ? new Property<T>(plain, starting?.Spread ?? 0, new Source("", $"{file}, line {scalar.Line}", null, "", SourceKind.Measured), Origin(scalar.Line)) : null;
+            return Read<T>(scalar, name) is { } plain ? new Property<T>(plain, starting?.Spread ?? 0,
+                new Source("", $"{file}, line {scalar.Line}", null, "", SourceKind.Measured), Origin(scalar.Line)) : null;
         if (found.Value is not LinedJson.Members inner)
         {
             Say(found.Line, $"\"{name}\" must be a text like \"12 MPa\", or an object with \"value\", \"spread\", \"source\" and \"kind\"");
@@ -52,7 +53,8 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
                 case "spread": spread = Read<Ratio>(text, $"spread of {name}")?.DecimalFractions ?? spread; break;
                 case "source": source = text.Text; break;
                 case "kind": kind = Kind(text); break;
-                default: Say(line, $"\"{member}\" isn't part of a property; it takes \"value\", \"spread\", \"source\" and \"kind\""); break;
+                default: Say(line, $"\"{member}\" isn't part of a property; it takes \"value\", \"spread\", \"source\" "
+                    + "and \"kind\""); break;
             }
         }
 
@@ -102,14 +104,16 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
     public void FindUnknown()
     {
         foreach (var (name, line, _) in members.Entries.Where(m => !_asked.Contains(m.Name)))
-            Say(line, $"\"{name}\" isn't known here; this kind of material takes {string.Join(", ", _asked.Order(StringComparer.Ordinal))}");
+            Say(line, $"\"{name}\" isn't known here; this kind of material takes "
+                + $"{string.Join(", ", _asked.Order(StringComparer.Ordinal))}");
     }
 
     /// <summary>An error at a member.</summary>
     public void Error(string name, string what) => Say(Find(name)?.Line ?? members.Line, $"\"{name}\" {what}");
 
     // A former name is read without being offered: only a file that uses it has it among the names asked for.
-    private (int Line, LinedJson Value)? Peek(string name) => members.Entries.Any(m => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase)) ? Find(name) : null;
+    private (int Line, LinedJson Value)? Peek(string name) => members.Entries.Any(m => string.Equals(m.Name, name,
+        StringComparison.OrdinalIgnoreCase)) ? Find(name) : null;
 
     private (int Line, LinedJson Value)? Find(string name)
     {
@@ -130,8 +134,10 @@ internal sealed class MaterialFileEntry(string file, LinedJson.Members members, 
     {
         // "from memory" is what files of the release before this one say.
         if (string.Equals(text.Text, "from memory", StringComparison.OrdinalIgnoreCase)) return SourceKind.Unverified;
-        if (Enum.TryParse<SourceKind>(text.Text.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true, out var kind) && Enum.IsDefined(kind)) return kind;
-        Say(text.Line, $"kind: \"{text.Text}\" isn't one of measured, data sheet, standard, published, typical, unverified, common practice");
+        if (Enum.TryParse<SourceKind>(text.Text.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true, out var kind)
+            && Enum.IsDefined(kind)) return kind;
+        Say(text.Line, $"kind: \"{text.Text}\" isn't one of measured, data sheet, standard, published, typical, unverified, "
+            + "common practice");
         return SourceKind.Measured;
     }
 

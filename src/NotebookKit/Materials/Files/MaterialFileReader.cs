@@ -101,7 +101,8 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
         var shear = e.Property("shear strength", b?.ShearStrength);
         var service = e.Property("service temperature", b?.ServiceTemperature);
         var glass = e.OptionalProperty("glass temperature", b?.GlassTemperature);
-        return density is null || modulus is null || poisson is null || tension is null || compression is null || shear is null || service is null
+        return density is null || modulus is null || poisson is null || tension is null || compression is null || shear is null
+            || service is null
             ? null
             : new Resin(name, density, modulus, poisson, tension, compression, shear, service) { GlassTemperature = glass };
     }
@@ -115,7 +116,8 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
         var strain = e.Property("usable strain", b?.UsableStrain);
         var expansion = e.Property("thermal expansion", b?.ThermalExpansion);
         var service = e.Property("service temperature", b?.ServiceTemperature);
-        return density is null || modulus is null || poisson is null || yield is null || strain is null || expansion is null || service is null
+        return density is null || modulus is null || poisson is null || yield is null || strain is null || expansion is null
+            || service is null
             ? null
             : new IsotropicMaterial(name, density, modulus, poisson, yield, strain, expansion, service);
     }
@@ -165,7 +167,8 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
         var weight = e.Property("areal weight", b?.ArealWeight);
         var warp = e.Value<Ratio>("warp share", b?.WarpShare);
         var width = e.Value<Length>("roll width", b?.RollWidth);
-        return fibre is null || weight is null || warp is null || width is null ? null : new Cloth(name, fibre, weight, warp.Value, width.Value);
+        return fibre is null || weight is null || warp is null || width is null ? null
+            : new Cloth(name, fibre, weight, warp.Value, width.Value);
     }
 
     private void Error(int line, string what) => findings.Add(MaterialsFindings.LineIsWrong(file, line, what));

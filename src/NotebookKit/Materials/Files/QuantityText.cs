@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Materials.Files;
 
-/// <summary>Reads "4.6 GPa", "400 tex", "12 oz/yd²" as a user writes them in a file. A bare number is refused: the unit is the half of it that kills.</summary>
+/// <summary>Reads "4.6 GPa", "400 tex", "12 oz/yd²" as a user writes them in a file. A bare number is refused: the unit is the half of it
+/// that kills.</summary>
 internal static partial class QuantityText
 {
     /// <summary>Units taken for each quantity, as they are written.</summary>
@@ -31,7 +32,8 @@ internal static partial class QuantityText
         var match = Parts().Match(text.Trim());
         if (!match.Success || UnitText.Number(match.Groups[1].Value) is not { } number || match.Groups[2].Value.StartsWith(','))
         {
-            wrong = $"\"{text}\" isn't a number{(typeof(T) == typeof(double) ? "" : " with a unit")}; write a decimal point, no comma{Example<T>()}";
+            wrong = $"\"{text}\" isn't a number{(typeof(T) == typeof(double) ? "" : " with a unit")}; write a decimal point, no "
+                + $"comma{Example<T>()}";
             return false;
         }
 

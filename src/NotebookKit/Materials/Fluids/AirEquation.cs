@@ -2,8 +2,10 @@ namespace NotebookKit.Materials.Fluids;
 
 /// <summary>Numbers of the equation of state of dry air as one pseudo-pure gas.</summary>
 /// <remarks>
-/// Source: E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend, Thermodynamic properties of air and mixtures of nitrogen, argon, and
-/// oxygen from 60 to 2000 K at pressures to 2000 MPa, J. Phys. Chem. Ref. Data 29 (2000) 331, Tables 12 and 13. Constant and linear ideal terms set the zeros only.
+/// Source: E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend, Thermodynamic properties of air and mixtures of nitrogen, argon,
+/// and
+/// oxygen from 60 to 2000 K at pressures to 2000 MPa, J. Phys. Chem. Ref. Data 29 (2000) 331, Tables 12 and 13. Constant and linear ideal
+/// terms set the zeros only.
 /// </remarks>
 internal static class AirEquation
 {
@@ -13,7 +15,8 @@ internal static class AirEquation
         ReducingKelvins = 132.6312,
         ReducingDensity = 10447.7 * 0.02896546,
         IdealLogarithm = 2.490888032,
-        IdealPowers = [(6.057194e-8, -3), (-2.10274769e-5, -2), (-1.58860716e-4, -1), (-13.841928076, 0), (17.275266575, 1), (-1.9536342e-4, 1.5)],
+        IdealPowers = [(6.057194e-8, -3), (-2.10274769e-5, -2), (-1.58860716e-4, -1), (-13.841928076, 0), (17.275266575, 1),
+            (-1.9536342e-4, 1.5)],
         IdealVibrations = [(0.791309509, 25.36365), (0.212236768, 16.90741)],
         IdealExponentials = [(-0.197938904, 87.31279, 2.0 / 3)],
         Powers =

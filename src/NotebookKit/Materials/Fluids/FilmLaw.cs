@@ -1,6 +1,7 @@
 namespace NotebookKit.Materials.Fluids;
 
-/// <summary>By which law of free convection a vessel's wall and the gas in it exchange heat; a vessel that stands has another than one that lies.</summary>
+/// <summary>By which law of free convection a vessel's wall and the gas in it exchange heat; a vessel that stands has another than one that
+/// lies.</summary>
 /// <remarks>Source: S. W. Churchill, H. H. S. Chu, 1975 (standing); P. L. Woodfield, M. Monde, Y. Mitsutake, 2007 (lying).</remarks>
 public enum FilmLaw
 {
@@ -11,7 +12,8 @@ public enum FilmLaw
     Vertical,
 
     /// <summary>
-    /// The vessel lies: measured in horizontal vessels while hydrogen, nitrogen and argon were let in and out, Nu = 0.104 Ra^0.352 on the bore.
+    /// The vessel lies: measured in horizontal vessels while hydrogen, nitrogen and argon were let in and out, Nu = 0.104 Ra^0.352 on the
+    /// bore.
     /// Source: P. L. Woodfield, M. Monde, Y. Mitsutake, J. Thermal Sci. Tech. 2 (2007) 180, unverified: confirm.
     /// </summary>
     Horizontal,

@@ -9,10 +9,12 @@ internal static class FreeConvection
 {
 
     public static Source Plate { get; } = new(
-        "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass Transfer 18, 1323", 1975, "eq. 9", SourceKind.Unverified);
+        "S. W. Churchill, H. H. S. Chu", "Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. "
+            + "Heat Mass Transfer 18, 1323", 1975, "eq. 9", SourceKind.Unverified);
 
     public static Source InVessel { get; } = new(
-        "P. L. Woodfield, M. Monde, Y. Mitsutake", "Measurement of averaged heat transfer coefficients in high-pressure vessel during charging with hydrogen, nitrogen or argon gas, J. Thermal Sci. Tech. 2, 180",
+        "P. L. Woodfield, M. Monde, Y. Mitsutake", "Measurement of averaged heat transfer coefficients in high-pressure vessel during "
+            + "charging with hydrogen, nitrogen or argon gas, J. Thermal Sci. Tech. 2, 180",
         2007, "free-convection term", SourceKind.Unverified);
 
     public static Source SourceOf(FilmLaw law) => law == FilmLaw.Horizontal ? InVessel : Plate;
@@ -33,7 +35,8 @@ internal static class FreeConvection
     /// <param name="differenceK">Wall less gas [K].</param>
     /// <param name="boreM">Bore [m].</param>
     /// <param name="stirring">Nusselt number of the jet [-].</param>
-    public static double Coefficient(FilmLaw law, in GasPoint film, double viscosity, double conductivity, double differenceK, double boreM, double stirring)
+    public static double Coefficient(FilmLaw law, in GasPoint film, double viscosity, double conductivity, double differenceK,
+        double boreM, double stirring)
     {
         var prandtl = viscosity * film.Cp / conductivity;
         var grashof = StandardConstants.Gravity * Math.Abs(film.Expansivity * differenceK) * boreM * boreM * boreM

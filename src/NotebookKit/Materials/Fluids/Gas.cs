@@ -4,14 +4,16 @@ using UnitsNet;
 
 namespace NotebookKit.Materials.Fluids;
 
-/// <summary>A gas as an ideal gas with constant heat capacities: what filling and venting are computed with unless real-gas properties are asked for.</summary>
+/// <summary>A gas as an ideal gas with constant heat capacities: what filling and venting are computed with unless real-gas properties are
+/// asked for.</summary>
 /// <param name="Name">Name of the gas.</param>
 /// <param name="GasConstant">Specific gas constant; above 0.</param>
 /// <param name="HeatCapacityRatio">Ratio of heat capacities [-]; 1.05 to 1.7.</param>
 /// <param name="Source">Where the numbers come from.</param>
 public sealed record Gas(string Name, SpecificEntropy GasConstant, double HeatCapacityRatio, Source Source)
 {
-    /// <summary>The same gas by its equation of state, where one is at hand: for real-gas runs, and for viscosity and conductivity.</summary>
+    /// <summary>The same gas by its equation of state, where one is at hand: for real-gas runs, and for viscosity and
+    /// conductivity.</summary>
     public RealGas? Real { get; init; }
 
     /// <summary>Dry air, R = 287.052 87 J/(kg·K), γ = 1.4. Source: U.S. Standard Atmosphere, 1976.</summary>
@@ -42,7 +44,8 @@ public sealed record Gas(string Name, SpecificEntropy GasConstant, double HeatCa
         }
     }
 
-    /// <summary>Downstream over upstream pressure at which an ideal nozzle just chokes [-]: (2/(γ+1))^(γ/(γ−1)), 0.5283 for air. Source: NACA Report 1135, 1953.</summary>
+    /// <summary>Downstream over upstream pressure at which an ideal nozzle just chokes [-]: (2/(γ+1))^(γ/(γ−1)), 0.5283 for air. Source:
+    /// NACA Report 1135, 1953.</summary>
     public double CriticalPressureRatio
     {
         get

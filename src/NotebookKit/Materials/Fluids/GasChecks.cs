@@ -7,7 +7,8 @@ namespace NotebookKit.Materials.Fluids;
 /// <summary>What any formula for flowing gas asks of the gas ahead of it.</summary>
 internal static class GasChecks
 {
-    public static readonly ValidRange<AbsolutePressure> Pressures = new(AbsolutePressure.FromPascals(100), AbsolutePressure.FromPascals(2e8));
+    public static readonly ValidRange<AbsolutePressure> Pressures = new(AbsolutePressure.FromPascals(100),
+        AbsolutePressure.FromPascals(2e8));
 
     public static readonly ValidRange<Temperature> Temperatures = new(Temperature.FromKelvins(50), Temperature.FromKelvins(2000));
 
@@ -42,7 +43,8 @@ internal static class GasChecks
             Ratios.Find(gas.HeatCapacityRatio, RatioName(gas), RatioWhy),
         }.OfType<Finding>();
 
-    private const string ConstantWhy = "It is 8314.46 J/(kmol K) over the molar mass.", RatioWhy = "A gas of single atoms has 5/3, air and nitrogen 1.40, hydrogen 1.41.";
+    private const string ConstantWhy = "It is 8314.46 J/(kmol K) over the molar mass.",
+        RatioWhy = "A gas of single atoms has 5/3, air and nitrogen 1.40, hydrogen 1.41.";
 
     private static readonly ValidRange<double> GasConstants = new(50, 5000), Ratios = new(1.05, 1.7);
 

@@ -1,9 +1,12 @@
 namespace NotebookKit.Materials.Fluids;
 
-/// <summary>Viscosity and thermal conductivity of a gas: dilute gas by a collision integral, dense gas by a residual where one is given.</summary>
+/// <summary>Viscosity and thermal conductivity of a gas: dilute gas by a collision integral, dense gas by a residual where one is
+/// given.</summary>
 /// <remarks>
-/// Source: E. W. Lemmon, R. T. Jacobsen, Viscosity and thermal conductivity equations for nitrogen, oxygen, argon, and air, Int. J. Thermophys.
-/// 25 (2004) 21 (air, nitrogen; critical enhancement left out); C. D. Muzny et al., J. Chem. Eng. Data 58 (2013) 969 and M. J. Assael et al.,
+/// Source: E. W. Lemmon, R. T. Jacobsen, Viscosity and thermal conductivity equations for nitrogen, oxygen, argon, and air, Int. J.
+/// Thermophys.
+/// 25 (2004) 21 (air, nitrogen; critical enhancement left out); C. D. Muzny et al., J. Chem. Eng. Data 58 (2013) 969 and M. J. Assael et
+/// al.,
 /// J. Phys. Chem. Ref. Data 40 (2011) 033101 (hydrogen, dilute part only).
 /// </remarks>
 internal sealed class GasTransport
@@ -25,7 +28,8 @@ internal sealed class GasTransport
         Dilute = (0.0266958, 28.9586, 0.360, 103.3, [0.431, -0.4623, 0.08406, 0.005341, -0.00331]),
         ViscosityTerms = [(10.72, 0.2, 1, 0), (1.122, 0.05, 4, 0), (0.002019, 2.4, 9, 0), (-8.876, 0.6, 1, 1), (-0.02916, 3.6, 8, 1)],
         DiluteConductivity = (eta, tau) => 1e-3 * (1.308 * eta + 1.405 * Math.Pow(tau, -1.1) - 1.036 * Math.Pow(tau, -0.3)),
-        ConductivityTerms = [(8.743, 0.1, 1, 0), (14.76, 0, 2, 0), (-16.62, 0.5, 3, 2), (3.793, 2.7, 7, 2), (-6.142, 0.3, 7, 2), (-0.3778, 1.3, 11, 2)],
+        ConductivityTerms = [(8.743, 0.1, 1, 0), (14.76, 0, 2, 0), (-16.62, 0.5, 3, 2), (3.793, 2.7, 7, 2), (-6.142, 0.3, 7, 2),
+            (-0.3778, 1.3, 11, 2)],
     };
 
     public static GasTransport Nitrogen { get; } = new()
@@ -33,7 +37,8 @@ internal sealed class GasTransport
         Dilute = (0.0266958, 28.01348, 0.3656, 98.94, [0.431, -0.4623, 0.08406, 0.005341, -0.00331]),
         ViscosityTerms = [(10.72, 0.1, 2, 0), (0.03989, 0.25, 10, 1), (0.001208, 3.2, 12, 1), (-7.402, 0.9, 2, 2), (4.620, 0.3, 1, 3)],
         DiluteConductivity = (eta, tau) => 1e-3 * (1.511 * eta + 2.117 / tau - 3.332 * Math.Pow(tau, -0.7)),
-        ConductivityTerms = [(8.862, 0, 1, 0), (31.11, 0.03, 2, 0), (-73.13, 0.2, 3, 1), (20.03, 0.8, 4, 2), (-0.7096, 0.6, 8, 2), (0.2672, 1.9, 10, 2)],
+        ConductivityTerms = [(8.862, 0, 1, 0), (31.11, 0.03, 2, 0), (-73.13, 0.2, 3, 1), (20.03, 0.8, 4, 2), (-0.7096, 0.6, 8, 2),
+            (0.2672, 1.9, 10, 2)],
     };
 
     public static GasTransport Hydrogen { get; } = new()
@@ -48,10 +53,12 @@ internal sealed class GasTransport
     };
 
     /// <summary>Viscosity, Pa·s.</summary>
-    public double Viscosity(double kelvins, double tau, double delta) => 1e-6 * (DiluteViscosity(kelvins) + Sum(ViscosityTerms, tau, delta));
+    public double Viscosity(double kelvins, double tau, double delta)
+        => 1e-6 * (DiluteViscosity(kelvins) + Sum(ViscosityTerms, tau, delta));
 
     /// <summary>Thermal conductivity, W/(m·K).</summary>
-    public double Conductivity(double kelvins, double tau, double delta) => DiluteConductivity(DiluteViscosity(kelvins), tau) + 1e-3 * Sum(ConductivityTerms, tau, delta);
+    public double Conductivity(double kelvins, double tau, double delta) => DiluteConductivity(DiluteViscosity(kelvins), tau)
+        + 1e-3 * Sum(ConductivityTerms, tau, delta);
 
     private double DiluteViscosity(double kelvins)
     {

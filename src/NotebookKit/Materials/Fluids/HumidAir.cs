@@ -6,7 +6,8 @@ namespace NotebookKit.Materials.Fluids;
 
 /// <summary>Air over water, saturated with its vapour: how much vapour is in it.</summary>
 /// <remarks>
-/// Vapour and air are ideal gases side by side; dissolving, and the few per cent that pressure adds to vapour pressure (some 5 % at 60 bar, from
+/// Vapour and air are ideal gases side by side; dissolving, and the few per cent that pressure adds to vapour pressure (some 5 % at 60 bar,
+/// from
 /// memory), are left out. Source: W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783 (vapour pressure); Dalton's law.
 /// </remarks>
 /// <param name="Pressure">Pressure of air and vapour together; above the vapour pressure.</param>
@@ -20,7 +21,8 @@ public sealed record HumidAir(AbsolutePressure Pressure, Temperature Temperature
     public IReadOnlyList<Finding> Validate() =>
         new[]
         {
-            Water.Range.Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the air", "Water freezes below 0 °C; above 60 °C a laminating resin has lost its strength."),
+            Water.Range.Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the air",
+                "Water freezes below 0 °C; above 60 °C a laminating resin has lost its strength."),
             Pressure.Pascals > 20_000 ? null : MaterialsFindings.PressureOutOfRange(Pressure),
         }.OfType<Finding>().ToList();
 
@@ -53,7 +55,8 @@ public sealed record HumidAir(AbsolutePressure Pressure, Temperature Temperature
         get
         {
             var ratio = HumidityRatio;
-            return SpecificEntropy.FromJoulesPerKilogramKelvin(Gas.Air.GasConstant.JoulesPerKilogramKelvin * (1 + ratio / MassRatio) / (1 + ratio));
+            return SpecificEntropy.FromJoulesPerKilogramKelvin(Gas.Air.GasConstant.JoulesPerKilogramKelvin * (1 + ratio / MassRatio) / (1
+                + ratio));
         }
     }
 

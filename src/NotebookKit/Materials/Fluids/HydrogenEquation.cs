@@ -2,7 +2,8 @@ namespace NotebookKit.Materials.Fluids;
 
 /// <summary>Numbers of the equation of state of normal hydrogen.</summary>
 /// <remarks>
-/// Source: J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon, Fundamental equations of state for parahydrogen, normal hydrogen, and
+/// Source: J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon, Fundamental equations of state for parahydrogen, normal
+/// hydrogen, and
 /// orthohydrogen, J. Phys. Chem. Ref. Data 38 (2009) 721.
 /// </remarks>
 internal static class HydrogenEquation
@@ -14,7 +15,8 @@ internal static class HydrogenEquation
         ReducingDensity = 15508 * 0.00201588,
         IdealLogarithm = 1.5,
         IdealPowers = [(-1.4579856475, 0), (1.888076782, 1)],
-        IdealVibrations = [(1.616, 16.0205159149), (-0.4117, 22.6580178006), (-0.792, 60.0090511389), (0.758, 74.9434303817), (1.217, 206.9392065168)],
+        IdealVibrations = [(1.616, 16.0205159149), (-0.4117, 22.6580178006), (-0.792, 60.0090511389), (0.758, 74.9434303817),
+            (1.217, 206.9392065168)],
         Powers =
         [
             (-6.93643, 0.6844, 1, 0), (0.01, 1, 4, 0), (2.1101, 0.989, 1, 0), (4.52059, 0.489, 1, 0), (0.732564, 0.803, 2, 0),

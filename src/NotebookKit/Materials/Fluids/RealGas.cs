@@ -27,15 +27,19 @@ public sealed record RealGas
 
     /// <summary>Dry air. Source: Lemmon et al. 2000.</summary>
     public static RealGas Air { get; } = new("air", AirEquation.Create(), GasTransport.Air, 135, new(
-        "E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend", "Thermodynamic properties of air and mixtures of nitrogen, argon, and oxygen, J. Phys. Chem. Ref. Data 29, 331", 2000, "Tables 12 and 13"));
+        "E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend",
+            "Thermodynamic properties of air and mixtures of nitrogen, argon, and oxygen, J. Phys. Chem. Ref. Data 29, 331", 2000,
+            "Tables 12 and 13"));
 
     /// <summary>Nitrogen. Source: Span et al. 2000.</summary>
     public static RealGas Nitrogen { get; } = new("nitrogen", NitrogenEquation.Create(), GasTransport.Nitrogen, 128, new(
-        "R. Span, E. W. Lemmon, R. T. Jacobsen, W. Wagner, A. Yokozeki", "A reference equation of state for nitrogen, J. Phys. Chem. Ref. Data 29, 1361", 2000));
+        "R. Span, E. W. Lemmon, R. T. Jacobsen, W. Wagner, A. Yokozeki",
+            "A reference equation of state for nitrogen, J. Phys. Chem. Ref. Data 29, 1361", 2000));
 
     /// <summary>Normal hydrogen. Source: Leachman et al. 2009.</summary>
     public static RealGas Hydrogen { get; } = new("hydrogen", HydrogenEquation.Create(), GasTransport.Hydrogen, 60, new(
-        "J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon", "Fundamental equations of state for normal hydrogen, J. Phys. Chem. Ref. Data 38, 721", 2009));
+        "J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon",
+            "Fundamental equations of state for normal hydrogen, J. Phys. Chem. Ref. Data 38, 721", 2009));
 
     /// <summary>Name of the gas.</summary>
     public string Name { get; }
@@ -70,12 +74,14 @@ public sealed record RealGas
     public RealGasState AtDensity(Density density, Temperature temperature)
     {
         new ValidRange<Density>(Density.FromKilogramsPerCubicMeter(1e-6), Density.FromKilogramsPerCubicMeter(2 * _equation.ReducingDensity))
-            .Check(density.ToUnit(UnitsNet.Units.DensityUnit.KilogramPerCubicMeter), $"density of {Name}", "The equation is used for gas and supercritical states only.");
+            .Check(density.ToUnit(UnitsNet.Units.DensityUnit.KilogramPerCubicMeter), $"density of {Name}",
+                "The equation is used for gas and supercritical states only.");
         CheckTemperature(temperature);
         return State(_equation.At(temperature.Kelvins, density.KilogramsPerCubicMeter));
     }
 
-    /// <summary>The state after a drop of pressure in a regulator: same enthalpy. Source: the gas's equation of state; Joule-Thomson throttling.</summary>
+    /// <summary>The state after a drop of pressure in a regulator: same enthalpy. Source: the gas's equation of state; Joule-Thomson
+    /// throttling.</summary>
     /// <param name="before">State ahead of the regulator.</param>
     /// <param name="pressure">Pressure behind it; 1 Pa to the pressure ahead.</param>
     /// <exception cref="ArgumentException">The state is of another gas.</exception>
@@ -83,7 +89,8 @@ public sealed record RealGas
     public RealGasState Throttled(RealGasState before, AbsolutePressure pressure)
     {
         Own(before);
-        new ValidRange<AbsolutePressure>(PressureRange.Minimum, before.Pressure).Check(pressure, $"pressure of {Name} behind the regulator", "A regulator lowers the pressure.");
+        new ValidRange<AbsolutePressure>(PressureRange.Minimum, before.Pressure).Check(pressure,
+            $"pressure of {Name} behind the regulator", "A regulator lowers the pressure.");
         var enthalpy = before.Point.Enthalpy;
         return State(AtTemperatureWhere(k => PointAtPressure(pressure.Pascals, k), p => p.Enthalpy - enthalpy, "throttling"));
     }
@@ -113,7 +120,8 @@ public sealed record RealGas
     }
 
     /// <summary>
-    /// The state of a rigid vessel charged without loss of heat to a pressure, from a line at constant enthalpy: m₂ u₂ = m₁ u₁ + (m₂ − m₁) h.
+    /// The state of a rigid vessel charged without loss of heat to a pressure, from a line at constant enthalpy: m₂ u₂ = m₁ u₁ + (m₂ − m₁)
+    /// h.
     /// Source: energy balance of charging (Cengel and Boles 2006); the gas's equation of state.
     /// </summary>
     /// <param name="before">State in the vessel at the start; a few pascals for an evacuated one.</param>
@@ -146,17 +154,20 @@ public sealed record RealGas
 
     /// <summary>
     /// Choked mass flow per throat area, inlet pressure and 1/√(R T) [-]: 0.685 for an ideal diatomic gas, 2.4 % more for air at 60 bar.
-    /// Found where the flow along the isentrope reaches the speed of sound. Source: the gas's equation of state; ISO 9300, 2005 (definition of C*, unverified).
+    /// Found where the flow along the isentrope reaches the speed of sound. Source: the gas's equation of state; ISO 9300, 2005 (definition
+    /// of C*, unverified).
     /// </summary>
     /// <param name="inlet">State at rest ahead of the nozzle; to about 600 bar at room temperature.</param>
     /// <exception cref="ArgumentException">The state is of another gas.</exception>
-    /// <exception cref="OutOfRangeException">The gas turns liquid on its way to the throat, or is so dense that no throat is found.</exception>
+    /// <exception cref="OutOfRangeException">The gas turns liquid on its way to the throat, or is so dense that no throat is
+    /// found.</exception>
     public double CriticalFlowFactor(RealGasState inlet)
     {
         Own(inlet);
         var stagnation = inlet.Point;
         GasPoint At(double pressureRatio) =>
-            AtTemperatureWhere(k => PointAtPressure(stagnation.Pascals * pressureRatio, k), p => p.Entropy - stagnation.Entropy, "critical flow");
+            AtTemperatureWhere(k => PointAtPressure(stagnation.Pascals * pressureRatio, k), p => p.Entropy - stagnation.Entropy,
+                "critical flow");
         double Excess(double ratio)
         {
             var p = At(ratio);
@@ -164,7 +175,8 @@ public sealed record RealGas
         }
 
         if (!BracketedRoot.TrySolve(Excess, 0.4, 0.65, 1e-12, out var root))
-            throw new OutOfRangeException($"pressure of {Name} ahead of the nozzle", inlet.Pressure.ToString(), PressureRange.Minimum.ToString(), "some 600 bar absolute", "Denser gas flows as a liquid does.");
+            throw new OutOfRangeException($"pressure of {Name} ahead of the nozzle", inlet.Pressure.ToString(),
+                PressureRange.Minimum.ToString(), "some 600 bar absolute", "Denser gas flows as a liquid does.");
         var throat = At(root.Root);
         return throat.Density * throat.SoundSpeed * Math.Sqrt(_equation.GasConstant * stagnation.Kelvins) / stagnation.Pascals;
     }
@@ -188,7 +200,8 @@ public sealed record RealGas
         return (_transport.Viscosity(kelvins, tau, delta), _transport.Conductivity(kelvins, tau, delta));
     }
 
-    /// <summary>Above the critical temperature pressure rises with density all the way: Newton from the ideal gas, never past twice the last density.</summary>
+    /// <summary>Above the critical temperature pressure rises with density all the way: Newton from the ideal gas, never past twice the
+    /// last density.</summary>
     internal GasPoint PointAtPressure(double pascals, double kelvins)
     {
         var density = pascals / (_equation.GasConstant * kelvins);
@@ -206,7 +219,8 @@ public sealed record RealGas
     private void Own(RealGasState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        if (!Equals(state.Gas)) throw new ArgumentException($"The state is of {state.Gas.Name}; it must be of {Name}, whose equation this is.", nameof(state));
+        if (!Equals(state.Gas)) throw new ArgumentException($"The state is of {state.Gas.Name}; it must be of {Name}, whose "
+            + "equation this is.", nameof(state));
     }
 
     private RealGasState State(GasPoint point) => new(this, point);
@@ -214,10 +228,12 @@ public sealed record RealGas
     private GasPoint AtTemperatureWhere(Func<double, GasPoint> point, Func<GasPoint, double> excess, string what)
     {
         if (!BracketedRoot.TrySolve(k => excess(point(k)), _lowestK, 900, 1e-10, out var root))
-            throw new OutOfRangeException($"temperature after {what} of {Name}", "outside", $"{_lowestK} K", "900 K", "Outside it the gas turns liquid or the equation isn't used: take a smaller change of pressure.");
+            throw new OutOfRangeException($"temperature after {what} of {Name}", "outside", $"{_lowestK} K", "900 K",
+                "Outside it the gas turns liquid or the equation isn't used: take a smaller change of pressure.");
         return point(root.Root);
     }
 
     private void CheckTemperature(Temperature temperature) =>
-        TemperatureRange.Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.Kelvin), $"temperature of {Name}", "The equation is used for gas and supercritical states only.");
+        TemperatureRange.Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.Kelvin), $"temperature of {Name}",
+            "The equation is used for gas and supercritical states only.");
 }

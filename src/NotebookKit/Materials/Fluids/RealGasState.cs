@@ -4,7 +4,8 @@ using UnitsNet;
 namespace NotebookKit.Materials.Fluids;
 
 /// <summary>A real gas at one pressure and temperature, with everything its equation of state says there.</summary>
-/// <remarks>Source: as <see cref="RealGas"/>; viscosity and conductivity of Lemmon and Jacobsen 2004, Muzny et al. 2013, Assael et al. 2011.</remarks>
+/// <remarks>Source: as <see cref="RealGas"/>; viscosity and conductivity of Lemmon and Jacobsen 2004, Muzny et al. 2013, Assael et al.
+/// 2011.</remarks>
 public sealed record RealGasState
 {
     internal RealGasState(RealGas gas, GasPoint point)
@@ -53,10 +54,12 @@ public sealed record RealGasState
     public DynamicViscosity Viscosity => DynamicViscosity.FromPascalSeconds(Gas.Transport(Point.Kelvins, Point.Density).Viscosity);
 
     /// <summary>Thermal conductivity.</summary>
-    public ThermalConductivity Conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Gas.Transport(Point.Kelvins, Point.Density).Conductivity);
+    public ThermalConductivity Conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Gas.Transport(Point.Kelvins,
+        Point.Density).Conductivity);
 
     /// <summary>For example "air at 60 bar absolute, 293 K: 72.2 kg/m³".</summary>
-    public override string ToString() => $"{Gas.Name} at {Pressure}, {Digits.Round(Point.Kelvins)} K: {Digits.Round(Point.Density, 4)} kg/m³";
+    public override string ToString() => $"{Gas.Name} at {Pressure}, {Digits.Round(Point.Kelvins)} K: "
+        + $"{Digits.Round(Point.Density, 4)} kg/m³";
 
     internal GasPoint Point { get; }
 }

@@ -8,7 +8,8 @@ namespace NotebookKit.Materials.Fluids;
 /// <remarks>
 /// Source: G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97,
 /// for density and compressibility at 1 atm; W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, for the vapour pressure.
-/// Compressibility falls by about 5 % to 90 bar; the value at 1 atm makes the water slightly too soft, so the water to pump is slightly high.
+/// Compressibility falls by about 5 % to 90 bar; the value at 1 atm makes the water slightly too soft, so the water to pump is slightly
+/// high.
 /// </remarks>
 public sealed record Water
 {
@@ -19,7 +20,8 @@ public sealed record Water
     /// <exception cref="OutOfRangeException">The temperature is outside 0 °C to 60 °C.</exception>
     public Water(Temperature temperature)
     {
-        Temperature = Range.Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "water temperature", "Water freezes below 0 °C, and above 60 °C a laminating resin has lost its strength.");
+        Temperature = Range.Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "water temperature",
+            "Water freezes below 0 °C, and above 60 °C a laminating resin has lost its strength.");
         _celsius = temperature.DegreesCelsius;
     }
 
@@ -34,7 +36,8 @@ public sealed record Water
 
     /// <summary>Where density and compressibility come from.</summary>
     public static Source Source { get; } = new(
-        "G. S. Kell", "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20, 97", 1975, "equation 16 and Table V");
+        "G. S. Kell", "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20, 97",
+            1975, "equation 16 and Table V");
 
     /// <summary>Density at 1 atm. Source: Kell 1975, equation 16.</summary>
     public Density Density => Density.FromKilogramsPerCubicMeter(DensityAt(_celsius));
@@ -45,7 +48,8 @@ public sealed record Water
         get
         {
             var t = _celsius;
-            var perBar = 1e-6 * (50.88496 + t * (0.6163813 + t * (1.459187e-3 + t * (20.08438e-6 + t * (-58.47727e-9 + t * 410.4110e-12))))) / (1 + 19.67348e-3 * t);
+            var perBar = 1e-6 * (50.88496 + t * (0.6163813 + t * (1.459187e-3
+                + t * (20.08438e-6 + t * (-58.47727e-9 + t * 410.4110e-12))))) / (1 + 19.67348e-3 * t);
             return Pressure.FromPascals(1e5 / perBar);
         }
     }
@@ -79,7 +83,9 @@ public sealed record Water
     /// <summary>For example "water at 20 °C".</summary>
     public override string ToString() => $"water at {Temperature.Show()}";
 
-    // 16.879850e-3 in the denominator meets the tabulated 998.204 kg/m³ at 20 °C; the often copied 16.897850e-3 is a slip of digits and 0.27 kg/m³ low.
+    // 16.879850e-3 in the denominator meets the tabulated 998.204 kg/m³ at 20 °C; the often copied 16.897850e-3 is a slip of digits and
+    // 0.27 kg/m³ low.
     private static double DensityAt(double t) =>
-        (999.83952 + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))))) / (1 + 16.879850e-3 * t);
+        (999.83952 + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))))) / (1
+            + 16.879850e-3 * t);
 }

@@ -24,7 +24,8 @@ public sealed record Adhesive(
     /// <inheritdoc/>
     public IReadOnlyList<string> Overrides => OverrideList.Of(
         Name, (Density, "density"), (ShearModulus, "shear modulus"), (OnTreatedMetal, "strength on treated metal"),
-        (OnAbradedMetal, "strength on abraded metal"), (OnAbradedLaminate, "strength on abraded laminate"), (OnAbradedPlastic, "strength on abraded plastic"));
+        (OnAbradedMetal, "strength on abraded metal"), (OnAbradedLaminate, "strength on abraded laminate"),
+            (OnAbradedPlastic, "strength on abraded plastic"));
 
     /// <summary>Lap-shear strength on one kind of surface.</summary>
     /// <param name="surface">What it holds on to.</param>
@@ -34,7 +35,8 @@ public sealed record Adhesive(
         BondSurface.AbradedMetal => OnAbradedMetal,
         BondSurface.AbradedLaminate => OnAbradedLaminate,
         BondSurface.AbradedPlastic => OnAbradedPlastic,
-        _ => throw new ArgumentOutOfRangeException(nameof(surface), $"bond surface is {surface}; it must be one of {string.Join(", ", Enum.GetNames<BondSurface>())}."),
+        _ => throw new ArgumentOutOfRangeException(nameof(surface),
+            $"bond surface is {surface}; it must be one of {string.Join(", ", Enum.GetNames<BondSurface>())}."),
     };
 
     /// <inheritdoc/>
@@ -44,8 +46,10 @@ public sealed record Adhesive(
         const string why = "Lap-shear coupons of two-part epoxies give 1 to 35 MPa, least on plastics.";
         return
         [
-            .. Density.Find(Name, "density", new(800.KilogramsPerCubicMetre(), 3000.KilogramsPerCubicMetre()), "Structural epoxies are 1100 to 1500 kg/m³."),
-            .. ShearModulus.Find(Name, "shear modulus", new(10.Megapascals(), 5000.Megapascals()), "Structural epoxies are 300 to 1500 MPa."),
+            .. Density.Find(Name, "density", new(800.KilogramsPerCubicMetre(), 3000.KilogramsPerCubicMetre()),
+                "Structural epoxies are 1100 to 1500 kg/m³."),
+            .. ShearModulus.Find(Name, "shear modulus", new(10.Megapascals(), 5000.Megapascals()),
+                "Structural epoxies are 300 to 1500 MPa."),
             .. OnTreatedMetal.Find(Name, "strength on treated metal", strength, why),
             .. OnAbradedMetal.Find(Name, "strength on abraded metal", strength, why),
             .. OnAbradedLaminate.Find(Name, "strength on abraded laminate", strength, why),

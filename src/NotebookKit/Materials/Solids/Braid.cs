@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Materials.Solids;
 
-/// <summary>A biaxial braided sleeve as it is bought: at its nominal diameter its yarns lie at its nominal angle; over any other body they turn.</summary>
+/// <summary>A biaxial braided sleeve as it is bought: at its nominal diameter its yarns lie at its nominal angle; over any other body they
+/// turn.</summary>
 /// <param name="Name">Name it is looked up by.</param>
 /// <param name="Fibre">What its yarns are made of.</param>
 /// <param name="NominalDiameter">Diameter at which the yarns lie at the nominal angle; 3 to 1000 mm.</param>
@@ -33,8 +34,10 @@ public sealed record Braid(
             .. YarnWidth.Find(Name, "yarn width", new(0.1.Millimetres(), 20.Millimetres()), "Measure it on the sleeve lying flat."),
             .. Fibre.Validate(),
         ];
-        Add(new ValidRange<Length>(3.Millimetres(), 1000.Millimetres()).Find(NominalDiameter, $"{Name}: nominal diameter", "It is printed on the sleeve's label."));
-        Add(new ValidRange<Angle>(10.Degrees(), 80.Degrees()).Find(NominalAngle, $"{Name}: nominal angle", "Most biaxial sleeves are 45° at their nominal diameter."));
+        Add(new ValidRange<Length>(3.Millimetres(), 1000.Millimetres()).Find(NominalDiameter, $"{Name}: nominal diameter",
+            "It is printed on the sleeve's label."));
+        Add(new ValidRange<Angle>(10.Degrees(), 80.Degrees()).Find(NominalAngle, $"{Name}: nominal angle",
+            "Most biaxial sleeves are 45° at their nominal diameter."));
         if (Carriers is < 4 or > 2000 || Carriers % 2 != 0)
             findings.Add(MaterialsFindings.CarrierCountOutOfRange(Name, Carriers));
         return findings;

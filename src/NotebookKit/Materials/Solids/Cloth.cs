@@ -20,11 +20,14 @@ public sealed record Cloth(string Name, Fibre Fibre, Property<AreaDensity> Areal
     {
         List<Finding> findings =
         [
-            .. ArealWeight.Find(Name, "areal weight", new(5.Gsm(), 2000.Gsm()), "Light glass is near 80, common carbon twill near 200 g/m²."),
+            .. ArealWeight.Find(Name, "areal weight", new(5.Gsm(), 2000.Gsm()),
+                "Light glass is near 80, common carbon twill near 200 g/m²."),
             .. Fibre.Validate(),
         ];
-        if (new ValidRange<Ratio>(0.Percent(), 100.Percent()).Find(WarpShare, $"{Name}: warp share", "A balanced cloth has 50 %.") is { } warp) findings.Add(warp);
-        if (new ValidRange<Length>(5.Millimetres(), 5000.Millimetres()).Find(RollWidth, $"{Name}: roll width", "Measure the roll.") is { } width) findings.Add(width);
+        if (new ValidRange<Ratio>(0.Percent(), 100.Percent()).Find(WarpShare, $"{Name}: warp share", "A balanced cloth has 50 %.")
+            is { } warp) findings.Add(warp);
+        if (new ValidRange<Length>(5.Millimetres(), 5000.Millimetres()).Find(RollWidth, $"{Name}: roll width", "Measure the roll.")
+            is { } width) findings.Add(width);
         return findings;
     }
 

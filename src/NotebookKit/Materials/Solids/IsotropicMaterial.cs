@@ -23,7 +23,8 @@ public sealed record IsotropicMaterial(
     Property<CoefficientOfThermalExpansion> ThermalExpansion,
     Property<Temperature> ServiceTemperature) : IMaterial
 {
-    /// <summary>Whether it holds its yield stress for as long as it is asked to; told by a modulus above 20 GPa, which no plastic has.</summary>
+    /// <summary>Whether it holds its yield stress for as long as it is asked to; told by a modulus above 20 GPa, which no plastic
+    /// has.</summary>
     public bool IsMetal => Modulus.Value.Gigapascals > 20;
 
     /// <inheritdoc/>
@@ -34,12 +35,16 @@ public sealed record IsotropicMaterial(
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Validate() =>
     [
-        .. Density.Find(Name, "density", new(500.KilogramsPerCubicMetre(), 20_000.KilogramsPerCubicMetre()), "PET is near 1350, aluminium 2700 kg/m³."),
+        .. Density.Find(Name, "density", new(500.KilogramsPerCubicMetre(), 20_000.KilogramsPerCubicMetre()),
+            "PET is near 1350, aluminium 2700 kg/m³."),
         .. Modulus.Find(Name, "modulus", new(0.1.Gigapascals(), 250.Gigapascals()), "Liner plastics are 2 to 4, aluminium 69 GPa."),
         .. PoissonRatio.Find(Name, "Poisson's ratio", new(0, 0.49), "Plastics are near 0.38, aluminium 0.33."),
-        .. YieldStrength.Find(Name, "yield strength", new(1.Megapascals(), 2000.Megapascals()), "Liner plastics are 40 to 60, 6061-T6 aluminium 240 MPa."),
-        .. UsableStrain.Find(Name, "usable strain", new(0.1.Percent(), 100.Percent()), "Take it well below the break elongation of the data sheet."),
-        .. ThermalExpansion.Find(Name, "thermal expansion", new(CoefficientOfThermalExpansion.FromPerKelvin(0), CoefficientOfThermalExpansion.FromPerKelvin(300e-6)), "Aluminium is 23.6, plastics 60 to 80 µm/(m·K)."),
+        .. YieldStrength.Find(Name, "yield strength", new(1.Megapascals(), 2000.Megapascals()),
+            "Liner plastics are 40 to 60, 6061-T6 aluminium 240 MPa."),
+        .. UsableStrain.Find(Name, "usable strain", new(0.1.Percent(), 100.Percent()),
+            "Take it well below the break elongation of the data sheet."),
+        .. ThermalExpansion.Find(Name, "thermal expansion", new(CoefficientOfThermalExpansion.FromPerKelvin(0),
+            CoefficientOfThermalExpansion.FromPerKelvin(300e-6)), "Aluminium is 23.6, plastics 60 to 80 µm/(m·K)."),
         .. ServiceTemperature.Find(Name, "service temperature", new((-50).Celsius(), 400.Celsius()), "PET softens from about 70 °C."),
     ];
 

@@ -60,7 +60,8 @@ public sealed class MaterialLibrary
     /// <exception cref="UnknownMaterialException">There is none of that name.</exception>
     public Adhesive Adhesive(string name) => Get<Adhesive>("adhesive", name);
 
-    /// <summary>The library with these materials added; one of the same name is replaced, and sleeves and cloths made of a replaced fibre follow it.</summary>
+    /// <summary>The library with these materials added; one of the same name is replaced, and sleeves and cloths made of a replaced fibre
+    /// follow it.</summary>
     /// <param name="materials">Materials to add.</param>
     /// <exception cref="InvalidDesignException">A material has values out of range, or takes the name of another kind.</exception>
     public MaterialLibrary With(params IReadOnlyList<IMaterial> materials)
@@ -99,5 +100,6 @@ public sealed class MaterialLibrary
     /// <summary>Edits from one name to the other, words shared counting as near.</summary>
     private static int Distance(string asked, string known) =>
         EditDistance.Between(asked, known)
-        - 8 * asked.Split(' ', StringSplitOptions.RemoveEmptyEntries).Count(word => known.Contains(word, StringComparison.OrdinalIgnoreCase));
+        - 8 * asked.Split(' ', StringSplitOptions.RemoveEmptyEntries).Count(word => known.Contains(word,
+            StringComparison.OrdinalIgnoreCase));
 }

@@ -43,7 +43,8 @@ public sealed record Property<T>(T Value, double Spread, Source Source, string O
         if (range.Contains(Value) && SpreadRange.Contains(Spread)) return [];
         var findings = new List<Finding>();
         if (range.Find(Value, $"{material}: {name}", why) is { } value) findings.Add(value);
-        if (SpreadRange.Find(Spread, $"{material}: spread of {name}", "It is the coefficient of variation, 0.05 for 5 %.") is { } spread) findings.Add(spread);
+        if (SpreadRange.Find(Spread, $"{material}: spread of {name}", "It is the coefficient of variation, 0.05 for 5 %.")
+            is { } spread) findings.Add(spread);
         return findings;
     }
 

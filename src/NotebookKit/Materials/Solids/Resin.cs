@@ -23,7 +23,8 @@ public sealed record Resin(
     Property<Pressure> ShearStrength,
     Property<Temperature> ServiceTemperature) : IMaterial
 {
-    /// <summary>Glass temperature of the cured resin, dry; 40 to 300 °C. None where it isn't given: then nothing says what heat leaves of its strength.</summary>
+    /// <summary>Glass temperature of the cured resin, dry; 40 to 300 °C. None where it isn't given: then nothing says what heat leaves of
+    /// its strength.</summary>
     public Property<Temperature>? GlassTemperature { get; init; }
 
     /// <inheritdoc/>
@@ -35,7 +36,8 @@ public sealed record Resin(
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Validate() =>
     [
-        .. Density.Find(Name, "density", new(800.KilogramsPerCubicMetre(), 2500.KilogramsPerCubicMetre()), "Cured epoxy is near 1150 kg/m³."),
+        .. Density.Find(Name, "density", new(800.KilogramsPerCubicMetre(), 2500.KilogramsPerCubicMetre()),
+            "Cured epoxy is near 1150 kg/m³."),
         .. Modulus.Find(Name, "modulus", new(0.1.Gigapascals(), 20.Gigapascals()), "Cured epoxy is near 3 GPa."),
         .. PoissonRatio.Find(Name, "Poisson's ratio", new(0, 0.49), "Cured epoxy is near 0.35."),
         .. TensileStrength.Find(Name, "tensile strength", new(1.Megapascals(), 300.Megapascals()), "Cured epoxy is 50 to 80 MPa."),

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace NotebookKit.Materials.Solids;
 
-/// <summary>Typical values of the classes of material in use, each with where it comes from. Constructions of sleeves and cloths are of this project's choosing.</summary>
+/// <summary>Typical values of the classes of material in use, each with where it comes from. Constructions of sleeves and cloths are of
+/// this project's choosing.</summary>
 internal static class TypicalMaterials
 {
     private const string SleeveWhy = "sleeve construction of this project's choosing, typical of its class: weigh and measure your own";
@@ -22,7 +23,8 @@ internal static class TypicalMaterials
         Name = "carbon T700 class",
         Density = Property.DataSheet(1800.KilogramsPerCubicMetre(), 0.01, "trade article repeating the maker's data, T700S class"),
         LongitudinalModulus = Property.DataSheet(230.Gigapascals(), 0.03, "trade article repeating the maker's data, T700S class"),
-        TensileStrength = Property.DataSheet(4900.Megapascals(), 0.05, "trade article repeating the maker's data, T700S class, impregnated strand"),
+        TensileStrength = Property.DataSheet(4900.Megapascals(), 0.05,
+            "trade article repeating the maker's data, T700S class, impregnated strand"),
     };
 
     private static readonly Fibre EGlass = new(
@@ -44,7 +46,8 @@ internal static class TypicalMaterials
         Property.Unverified(45.Megapascals(), 0.15, "room-cured laminating epoxies, about three quarters of tension"),
         Property.DataSheet(50.Celsius(), 0, "a laminating-resin data sheet, 2017: +50 °C without post-cure, +80 °C with"))
     {
-        GlassTemperature = Property.Unverified(60.Celsius(), 0, "laminating epoxies cured at room temperature, 50 to 75 °C; measure your own"),
+        GlassTemperature = Property.Unverified(60.Celsius(), 0,
+            "laminating epoxies cured at room temperature, 50 to 75 °C; measure your own"),
     };
 
     private static readonly Resin PostCured = Epoxy with
@@ -52,7 +55,8 @@ internal static class TypicalMaterials
         Name = "laminating epoxy, post-cured",
         TensileStrength = Property.Unverified(70.Megapascals(), 0.10, "post-cured laminating epoxies, 65 to 80 MPa"),
         ServiceTemperature = Property.DataSheet(80.Celsius(), 0, "a laminating-resin data sheet, 2017: +80 °C with post-cure"),
-        GlassTemperature = Property.Unverified(80.Celsius(), 0, "laminating epoxies post-cured at 60 °C or more, 80 to 95 °C; measure your own"),
+        GlassTemperature = Property.Unverified(80.Celsius(), 0,
+            "laminating epoxies post-cured at 60 °C or more, 80 to 95 °C; measure your own"),
     };
 
     private static readonly IsotropicMaterial Pet = new(
@@ -69,7 +73,8 @@ internal static class TypicalMaterials
     {
         Name = "PET bottle wall",
         Modulus = Property.Unverified(4.0.Gigapascals(), 0.15, "stretch-blown wall, 4 to 6 GPa, low end"),
-        YieldStrength = Property.Unverified(80.Megapascals(), 0.15, "stretch-blown wall: hoop strength 150 to 200 MPa, axial about half of it; half of the low end taken"),
+        YieldStrength = Property.Unverified(80.Megapascals(), 0.15,
+            "stretch-blown wall: hoop strength 150 to 200 MPa, axial about half of it; half of the low end taken"),
         UsableStrain = Property.Unverified(10.Percent(), 0.20, "stretch-blown wall has used up most of its stretch"),
     };
 
@@ -139,7 +144,8 @@ internal static class TypicalMaterials
     private static Cloth Woven(string name, Fibre fibre, double gsm, double warpPercent, double widthMillimetres) => new(
         name, fibre, Property.Typical(gsm.Gsm(), 0.03, "trade weight"), warpPercent.Percent(), widthMillimetres.Millimetres());
 
-    private static Adhesive Glue(string name, double density, double shearMegapascals, double treated, double abraded, double laminate, double plastic, string what)
+    private static Adhesive Glue(string name, double density, double shearMegapascals, double treated, double abraded, double laminate,
+        double plastic, string what)
     {
         return new Adhesive(
             name,
@@ -150,6 +156,7 @@ internal static class TypicalMaterials
             On(laminate, "abraded laminate, lap-shear coupons 6 to 25 MPa"),
             On(plastic, "PET, PVC, polycarbonate, abraded: 1 to 8 MPa, the plastic's surface governs"));
 
-        Property<Pressure> On(double megapascals, string surface) => Property.Unverified(megapascals.Megapascals(), 0.30, $"{what} on {surface}");
+        Property<Pressure> On(double megapascals, string surface)
+            => Property.Unverified(megapascals.Megapascals(), 0.30, $"{what} on {surface}");
     }
 }

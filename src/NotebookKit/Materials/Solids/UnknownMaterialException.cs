@@ -8,7 +8,8 @@ public sealed class UnknownMaterialException : ArgumentException
     /// <param name="name">Name asked for.</param>
     /// <param name="nearest">Names that come nearest.</param>
     public UnknownMaterialException(string kind, string name, IReadOnlyList<string> nearest)
-        : base($"There is no {kind} named \"{name}\" in the material library. Nearest: {string.Join(", ", nearest.Select(n => $"\"{n}\""))}. Add your own with library.With(...) or a material file.")
+        : base($"There is no {kind} named \"{name}\" in the material library. Nearest: "
+            + $"{string.Join(", ", nearest.Select(n => $"\"{n}\""))}. Add your own with library.With(...) or a material file.")
     {
         Kind = kind;
         Name = name;

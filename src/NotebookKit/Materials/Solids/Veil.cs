@@ -9,7 +9,8 @@ namespace NotebookKit.Materials.Solids;
 /// <param name="ArealWeight">Dry weight of a square metre; 2 to 300 g/m².</param>
 /// <param name="FibreDensity">Density of its fibre; 500 to 5000 kg/m³.</param>
 /// <param name="FibreFraction">Fibre volume fraction it comes to when wet out, low because it is fluffy; 2 to 60 %.</param>
-public sealed record Veil(string Name, Property<AreaDensity> ArealWeight, Property<Density> FibreDensity, Property<Ratio> FibreFraction) : IMaterial
+public sealed record Veil(string Name, Property<AreaDensity> ArealWeight, Property<Density> FibreDensity, Property<Ratio> FibreFraction)
+    : IMaterial
 {
     /// <inheritdoc/>
     public IReadOnlyList<string> Overrides => OverrideList.Of(
@@ -19,8 +20,10 @@ public sealed record Veil(string Name, Property<AreaDensity> ArealWeight, Proper
     public IReadOnlyList<Finding> Validate() =>
     [
         .. ArealWeight.Find(Name, "areal weight", new(2.Gsm(), 300.Gsm()), "A surfacing veil is 20 to 50 g/m²."),
-        .. FibreDensity.Find(Name, "fibre density", new(500.KilogramsPerCubicMetre(), 5000.KilogramsPerCubicMetre()), "Glass is near 2550, polyester near 1380 kg/m³."),
-        .. FibreFraction.Find(Name, "fibre fraction", new(2.Percent(), 60.Percent()), "A veil takes up about five times its own volume of resin."),
+        .. FibreDensity.Find(Name, "fibre density", new(500.KilogramsPerCubicMetre(), 5000.KilogramsPerCubicMetre()),
+            "Glass is near 2550, polyester near 1380 kg/m³."),
+        .. FibreFraction.Find(Name, "fibre fraction", new(2.Percent(), 60.Percent()),
+            "A veil takes up about five times its own volume of resin."),
     ];
 
     /// <summary>Its name.</summary>

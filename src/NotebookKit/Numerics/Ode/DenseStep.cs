@@ -1,6 +1,7 @@
 namespace NotebookKit.Numerics.Ode;
 
-/// <summary>An accepted step with its continuous solution of order 4: the state anywhere between its ends. Valid while it is being handed over.</summary>
+/// <summary>An accepted step with its continuous solution of order 4: the state anywhere between its ends. Valid while it is being handed
+/// over.</summary>
 /// <remarks>Source: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.6.</remarks>
 public readonly ref struct DenseStep
 {

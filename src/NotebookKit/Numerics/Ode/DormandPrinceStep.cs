@@ -33,9 +33,11 @@ internal static class DormandPrinceStep
         system.Derivatives(t + h, newState, k7);
     }
 
-    /// <summary>Root-mean-square of the embedded error over its allowance; above 1 the step is rejected; NaN where a number stopped being one.</summary>
+    /// <summary>Root-mean-square of the embedded error over its allowance; above 1 the step is rejected; NaN where a number stopped being
+    /// one.</summary>
     public static double ErrorNorm(
-        double h, ReadOnlySpan<double> y, ReadOnlySpan<double> newState, ReadOnlySpan<double> stages, double relative, ReadOnlySpan<double> absolute)
+        double h, ReadOnlySpan<double> y, ReadOnlySpan<double> newState, ReadOnlySpan<double> stages, double relative,
+            ReadOnlySpan<double> absolute)
     {
         var n = y.Length;
         var sum = 0.0;
@@ -51,7 +53,8 @@ internal static class DormandPrinceStep
     }
 
     /// <summary>Coefficients of the interpolant of order 4, five rows of n.</summary>
-    public static void Interpolant(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> newState, ReadOnlySpan<double> stages, Span<double> coefficients)
+    public static void Interpolant(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> newState, ReadOnlySpan<double> stages,
+        Span<double> coefficients)
     {
         var n = y.Length;
         for (var i = 0; i < n; i++)

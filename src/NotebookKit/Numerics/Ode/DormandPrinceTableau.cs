@@ -1,9 +1,11 @@
 namespace NotebookKit.Numerics.Ode;
 
-/// <summary>Numbers of the embedded Runge-Kutta pair of order 5(4) with seven stages, the last of which is the first of the next step.</summary>
+/// <summary>Numbers of the embedded Runge-Kutta pair of order 5(4) with seven stages, the last of which is the first of the next
+/// step.</summary>
 /// <remarks>
 /// Source: J. R. Dormand, P. J. Prince, A family of embedded Runge-Kutta formulae, J. Comput. Appl. Math. 6 (1980) 19-26, RK5(4)7M;
-/// dense output of order 4: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.6 and code DOPRI5.
+/// dense output of order 4: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.6 and code
+/// DOPRI5.
 /// </remarks>
 internal static class DormandPrinceTableau
 {

@@ -23,7 +23,8 @@ internal static class EventLocator
         return BracketedRoot.Polish(ref function, step.Start, before, step.End, after, 0, 100).Root;
     }
 
-    private readonly ref struct AlongStep<TEvents>(ref TEvents events, int index, DenseStep step, Span<double> state, Span<double> slope) : IScalarFunction
+    private readonly ref struct AlongStep<TEvents>(ref TEvents events, int index, DenseStep step, Span<double> state, Span<double> slope)
+        : IScalarFunction
         where TEvents : struct, IOdeEvents
     {
         private readonly ref TEvents _events = ref events;

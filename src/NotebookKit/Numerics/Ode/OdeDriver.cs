@@ -35,7 +35,8 @@ public static class OdeDriver
     /// <param name="observer">Sees every accepted step.</param>
     /// <param name="from">Start of the interval [unit of t]; finite.</param>
     /// <param name="to">End of the interval [unit of t]; finite, before or after the start.</param>
-    /// <param name="state">State at the start; holds the state at the end afterwards, or the last good one where the integration failed.</param>
+    /// <param name="state">State at the start; holds the state at the end afterwards, or the last good one where the integration
+    /// failed.</param>
     /// <param name="settings">Error control and limits.</param>
     /// <param name="absoluteTolerance">Error allowed per step whatever the size of each unknown, above 0 [unit of each unknown].</param>
     /// <exception cref="ArgumentException">A length does not match, a bound is not finite, or a tolerance is not above 0.</exception>
@@ -103,7 +104,8 @@ public static class OdeDriver
         }
         else
         {
-            step = StepControl.FirstStep(ref system, t, direction, state, stages[..n], relative, absolute, longest, trial, stages.Slice(n, n));
+            step = StepControl.FirstStep(ref system, t, direction, state, stages[..n], relative, absolute, longest, trial,
+                stages.Slice(n, n));
             evaluations++;
         }
 
@@ -113,7 +115,8 @@ public static class OdeDriver
         while (true)
         {
             run.ThrowIfStopped();
-            if (accepted + rejected >= settings.MaximumSteps) return new(OdeStatus.TooManySteps, t, -1, accepted, rejected, evaluations, step);
+            if (accepted + rejected >= settings.MaximumSteps) return new(OdeStatus.TooManySteps, t, -1, accepted, rejected, evaluations,
+                step);
             var remaining = Math.Abs(to - t);
             var isLast = step >= remaining * (1 - 1e-12);
             var h = direction * (isLast ? remaining : step);
@@ -127,7 +130,8 @@ public static class OdeDriver
                 step = Math.Abs(h) * StepControl.AfterRejected(error);
                 lastWasRejected = true;
                 if (step <= Math.Max(settings.MinimumStep, 16 * double.Epsilon + 4e-16 * Math.Max(Math.Abs(t), Math.Abs(h))))
-                    return new(double.IsFinite(error) ? OdeStatus.StepTooSmall : OdeStatus.NonFinite, t, -1, accepted, rejected, evaluations, step);
+                    return new(double.IsFinite(error) ? OdeStatus.StepTooSmall : OdeStatus.NonFinite, t, -1, accepted, rejected,
+                        evaluations, step);
                 continue;
             }
 
@@ -225,15 +229,18 @@ public static class OdeDriver
         if (dimension < 1 || state.Length != dimension)
             throw new ArgumentException($"the state has {state.Length} elements; it must have the system's {dimension}.", nameof(state));
         if (absoluteTolerance.Length != dimension)
-            throw new ArgumentException($"there are {absoluteTolerance.Length} absolute tolerances; there must be {dimension}.", nameof(absoluteTolerance));
+            throw new ArgumentException($"there are {absoluteTolerance.Length} absolute tolerances; there must be {dimension}.",
+                nameof(absoluteTolerance));
         if (!double.IsFinite(from) || !double.IsFinite(to))
             throw new ArgumentException($"the interval is {from} to {to}; both ends must be finite.", nameof(to));
         if (events > EventLocator.MaximumEvents)
-            throw new ArgumentException($"there are {events} events; at most {EventLocator.MaximumEvents} can be watched at once.", nameof(events));
+            throw new ArgumentException($"there are {events} events; at most {EventLocator.MaximumEvents} can be watched at once.",
+                nameof(events));
         foreach (var tolerance in absoluteTolerance)
         {
             if (!(tolerance > 0) || !double.IsFinite(tolerance))
-                throw new ArgumentException($"an absolute tolerance is {tolerance}; it must be finite and above 0.", nameof(absoluteTolerance));
+                throw new ArgumentException($"an absolute tolerance is {tolerance}; it must be finite and above 0.",
+                    nameof(absoluteTolerance));
         }
     }
 }

@@ -9,7 +9,8 @@ namespace NotebookKit.Numerics.Ode;
 /// <param name="AcceptedSteps">Steps taken; 0 or more.</param>
 /// <param name="RejectedSteps">Steps tried and thrown away; 0 or more.</param>
 /// <param name="Evaluations">Right-hand sides computed; 0 or more.</param>
-/// <param name="SuggestedStep">Step that the error control would try next [unit of t], 0 or above; a good first step for what follows.</param>
+/// <param name="SuggestedStep">Step that the error control would try next [unit of t], 0 or above; a good first step for what
+/// follows.</param>
 public readonly record struct OdeResult(
     OdeStatus Status, double Time, int TerminalEvent, int AcceptedSteps, int RejectedSteps, int Evaluations, double SuggestedStep)
 {
@@ -20,7 +21,8 @@ public readonly record struct OdeResult(
     public string Message => Status switch
     {
         OdeStatus.Completed => "The end of the interval was reached.",
-        OdeStatus.EndedByEvent => string.Create(CultureInfo.InvariantCulture, $"Event {TerminalEvent} ended the integration at t = {Time:G6}."),
+        OdeStatus.EndedByEvent => string.Create(CultureInfo.InvariantCulture,
+            $"Event {TerminalEvent} ended the integration at t = {Time:G6}."),
         OdeStatus.TooManySteps => string.Create(CultureInfo.InvariantCulture,
             $"{AcceptedSteps} steps were taken up to t = {Time:G6} without reaching the end; loosen the tolerance or allow more steps."),
         OdeStatus.StepTooSmall => string.Create(CultureInfo.InvariantCulture,

@@ -19,7 +19,8 @@ public sealed record OdeSettings
         get => _relativeTolerance;
         init => _relativeTolerance = value is >= 1e-13 and <= 0.1
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), $"relative tolerance is {value}; it must be 1e-13 to 0.1: below that, rounding rules.");
+            : throw new ArgumentOutOfRangeException(nameof(value),
+                $"relative tolerance is {value}; it must be 1e-13 to 0.1: below that, rounding rules.");
     }
 
     /// <summary>First step to try [unit of t]; above 0, or 0 to let the method choose.</summary>

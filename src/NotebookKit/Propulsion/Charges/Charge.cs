@@ -32,7 +32,8 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
     /// <summary>Mass of the gas in given surroundings. Source: ideal gas law.</summary>
     /// <param name="ambient">Air pressure around the vessel; above 0.</param>
     public Mass GasMass(AbsolutePressure ambient) =>
-        (Pressure.ToAbsolute(ambient).Pascals * GasSpace.CubicMeters / (Gas.GasConstant.JoulesPerKilogramKelvin * GasTemperature.Kelvins)).Kilograms();
+        (Pressure.ToAbsolute(ambient).Pascals * GasSpace.CubicMeters / (Gas.GasConstant.JoulesPerKilogramKelvin *
+            GasTemperature.Kelvins)).Kilograms();
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
@@ -40,12 +41,14 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
         List<Finding?> all =
         [
             new ValidRange<Volume>(1.Millilitres(), 100.Litres()).Find(Chamber.Volume, "internal volume of the vessel", "Check its unit."),
-            new ValidRange<Length>(5.Millimetres(), 1.Metres()).Find(Chamber.Bore, "bore of the vessel", "It is the internal diameter; check its unit."),
+            new ValidRange<Length>(5.Millimetres(), 1.Metres()).Find(Chamber.Bore, "bore of the vessel",
+                "It is the internal diameter; check its unit."),
             new ValidRange<Ratio>(0.Percent(), 95.Percent()).Find(
                 WaterFraction, "water fraction", "With more water there is no gas left that could drive it out."),
             new ValidRange<Temperature>((-20).Celsius(), 60.Celsius()).Find(
                 GasTemperature, "gas temperature", "Colder than that nobody fires water; warmer softens the vessel's resin."),
-            new ValidRange<Density>(900.KilogramsPerCubicMetre(), 1300.KilogramsPerCubicMetre()).Find(WaterDensity, "density of the water", "Salt water has up to 1030 kg/m³."),
+            new ValidRange<Density>(900.KilogramsPerCubicMetre(), 1300.KilogramsPerCubicMetre()).Find(WaterDensity, "density of the water",
+                "Salt water has up to 1030 kg/m³."),
             Chamber.RatedPressure <= GaugePressure.Zero
                 ? PropulsionFindings.RatedPressureOfVesselOutOfRange(Chamber.RatedPressure)
                 : PressureFinding(),

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Propulsion.Charges;
 
-/// <summary>A tube on the pad that reaches up through the nozzle into the vessel: the vehicle rides up it like a cylinder on a piston before any water leaves.</summary>
+/// <summary>A tube on the pad that reaches up through the nozzle into the vessel: the vehicle rides up it like a cylinder on a piston
+/// before any water leaves.</summary>
 /// <remarks>
 /// F = (p − pa) A, the gas expanding by A x; no leak and no friction. Source: first law for the gas; own derivation, checked by energy.
 /// </remarks>
@@ -26,9 +27,12 @@ public sealed record LaunchTube(Length Diameter, Length Stroke)
     {
         Finding?[] all =
         [
-            new ValidRange<Length>(2.Millimetres(), 100.Millimetres()).Find(Diameter, "diameter of the launch tube", "It has to pass the nozzle."),
-            new ValidRange<Length>(10.Millimetres(), 3.Metres()).Find(Stroke, "stroke of the launch tube", "It reaches up inside the vessel."),
-            new ValidRange<Volume>(Volume.Zero, Displaced).Find(Hollow, "gas space inside the launch tube", "It can't hold more than its outside measures."),
+            new ValidRange<Length>(2.Millimetres(), 100.Millimetres()).Find(Diameter, "diameter of the launch tube",
+                "It has to pass the nozzle."),
+            new ValidRange<Length>(10.Millimetres(), 3.Metres()).Find(Stroke, "stroke of the launch tube",
+                "It reaches up inside the vessel."),
+            new ValidRange<Volume>(Volume.Zero, Displaced).Find(Hollow, "gas space inside the launch tube",
+                "It can't hold more than its outside measures."),
         ];
         return [.. all.OfType<Finding>()];
     }

@@ -8,7 +8,8 @@ namespace NotebookKit.Propulsion.ClosedForms;
 
 /// <summary>Closed forms for water driven out of a vessel at rest: to check a computation against, and to teach with.</summary>
 /// <remarks>
-/// Frictionless, quasi-steady unless said. Source: Bernoulli's equation and the momentum theorem, F. M. White, Fluid Mechanics; emptying times by
+/// Frictionless, quasi-steady unless said. Source: Bernoulli's equation and the momentum theorem, F. M. White, Fluid Mechanics; emptying
+/// times by
 /// integration of p Vⁿ = const (own derivation, equal to quadrature to 1e-13).
 /// </remarks>
 public static class WaterExpulsion
@@ -29,7 +30,8 @@ public static class WaterExpulsion
         return Math.Sqrt(2 * NotNegative(difference) / (Dense(water) * (1 - areaRatio * areaRatio))).MetresPerSecond();
     }
 
-    /// <summary>Jet speed with a head of water, √(2 (Δp + ρ (g + a) h)/ρ). Source: Bernoulli in an accelerated frame; effect described by C. J. Gommes, Am. J. Phys. 78 (2010) 236.</summary>
+    /// <summary>Jet speed with a head of water, √(2 (Δp + ρ (g + a) h)/ρ). Source: Bernoulli in an accelerated frame; effect described by
+    /// C. J. Gommes, Am. J. Phys. 78 (2010) 236.</summary>
     /// <param name="difference">Gas pressure above ambient; 0 or above.</param>
     /// <param name="water">Density of the water; 500 to 2000 kg/m³.</param>
     /// <param name="head">Height of the water above the nozzle; 0 to 100 m.</param>
@@ -71,7 +73,8 @@ public static class WaterExpulsion
     }
 
     /// <summary>
-    /// Time to drive the water out while the gas expands as p Vⁿ: K/(n A c) ΔB(x; 1/n + 1/2, 1/2), with K = V₀ (p₀/pa)^(1/n), c = √(2 pa/ρ), x = (V/K)ⁿ and
+    /// Time to drive the water out while the gas expands as p Vⁿ: K/(n A c) ΔB(x; 1/n + 1/2, 1/2), with K = V₀ (p₀/pa)^(1/n), c = √(2
+    /// pa/ρ), x = (V/K)ⁿ and
     /// B the incomplete beta function; φ neglected. Source: own derivation from Bernoulli and p Vⁿ = const.
     /// </summary>
     /// <param name="start">Gas pressure at the start; above ambient, to 2000 bar absolute.</param>
@@ -93,7 +96,8 @@ public static class WaterExpulsion
         var c = Math.Sqrt(2 * ambient.Pascals / Dense(water));
         double from = Math.Pow(gasAtStart.CubicMeters / full, n), to = Math.Pow(gasAtEnd.CubicMeters / full, n);
         if (!(to < 1))
-            throw new OutOfRangeException("gas volume when the water is out", gasAtEnd.Show(4), gasAtStart.Show(4), Volume.FromLiters(full * 1e3).Show(4), "Beyond it the gas is at ambient pressure and drives nothing.");
+            throw new OutOfRangeException("gas volume when the water is out", gasAtEnd.Show(4), gasAtStart.Show(4),
+                Volume.FromLiters(full * 1e3).Show(4), "Beyond it the gas is at ambient pressure and drives nothing.");
         double a = 1 / n + 0.5, beta = SpecialFunctions.Beta(a, 0.5);
         var difference = beta * (SpecialFunctions.BetaRegularized(a, 0.5, to) - SpecialFunctions.BetaRegularized(a, 0.5, from));
         return (full / (n * jet.SquareMeters * c) * difference).Seconds();
@@ -107,7 +111,8 @@ public static class WaterExpulsion
     /// <param name="jet">Area of the jet; 0.0001 mm² to 1 m².</param>
     /// <param name="water">Density of the water; 500 to 2000 kg/m³.</param>
     /// <exception cref="OutOfRangeException">An input is outside.</exception>
-    public static Duration EmptyingTimeInVacuum(AbsolutePressure start, Volume gasAtStart, Volume gasAtEnd, double exponent, Area jet, Density water)
+    public static Duration EmptyingTimeInVacuum(AbsolutePressure start, Volume gasAtStart, Volume gasAtEnd, double exponent, Area jet,
+        Density water)
     {
         var n = Exponents.Check(exponent, "polytropic exponent", "1 is isothermal, 1.4 adiabatic air.");
         Growing(gasAtStart, gasAtEnd);
@@ -118,7 +123,8 @@ public static class WaterExpulsion
     }
 
     /// <summary>
-    /// Impulse of the water while the gas expands as p Vⁿ: ∫ √(2 ρ (p − pa)) dV, on whatever nozzle; φ neglected. Water that the gas is too weak for stays and
+    /// Impulse of the water while the gas expands as p Vⁿ: ∫ √(2 ρ (p − pa)) dV, on whatever nozzle; φ neglected. Water that the gas is too
+    /// weak for stays and
     /// gives none. Source: momentum theorem; quadrature.
     /// </summary>
     /// <param name="start">Gas pressure at the start; above ambient, to 2000 bar absolute.</param>
@@ -142,14 +148,16 @@ public static class WaterExpulsion
         return Impulse.FromNewtonSeconds(integral);
     }
 
-    /// <summary>Work that the gas does beyond pushing the outside air back, from one volume to another. Source: ∫ (p − pa) dV for p Vⁿ = const.</summary>
+    /// <summary>Work that the gas does beyond pushing the outside air back, from one volume to another. Source: ∫ (p − pa) dV for p Vⁿ =
+    /// const.</summary>
     /// <param name="start">Gas pressure at the start; 100 Pa to 2000 bar absolute.</param>
     /// <param name="gasAtStart">Gas volume at the start; 1 mL to 10 m³.</param>
     /// <param name="gasAtEnd">Gas volume at the end; at or above that at the start.</param>
     /// <param name="exponent">Polytropic exponent n [-]; 1 to 1.7.</param>
     /// <param name="ambient">Air pressure outside; 0 or above.</param>
     /// <exception cref="OutOfRangeException">An input is outside.</exception>
-    public static Energy ExpansionWork(AbsolutePressure start, Volume gasAtStart, Volume gasAtEnd, double exponent, AbsolutePressure ambient)
+    public static Energy ExpansionWork(AbsolutePressure start, Volume gasAtStart, Volume gasAtEnd, double exponent,
+        AbsolutePressure ambient)
     {
         var n = Exponents.Check(exponent, "polytropic exponent", "1 is isothermal, 1.4 adiabatic air.");
         Growing(gasAtStart, gasAtEnd);
@@ -159,7 +167,8 @@ public static class WaterExpulsion
         return (work - ambient.Pascals * (v1 - v0)).Joules();
     }
 
-    /// <summary>Work that the gas could do at most by expanding down to ambient. Source: as <see cref="ExpansionWork"/>, to the volume at ambient pressure.</summary>
+    /// <summary>Work that the gas could do at most by expanding down to ambient. Source: as <see cref="ExpansionWork"/>, to the volume at
+    /// ambient pressure.</summary>
     /// <param name="start">Gas pressure at the start; above ambient, to 2000 bar absolute.</param>
     /// <param name="gas">Gas volume at the start; 1 mL to 10 m³.</param>
     /// <param name="exponent">Polytropic exponent n [-]; 1 to 1.7.</param>
@@ -172,7 +181,8 @@ public static class WaterExpulsion
         return ExpansionWork(start, gas, gas * Math.Pow(start / ambient, 1 / exponent), exponent, ambient);
     }
 
-    /// <summary>Speed gained by throwing out all water at one jet speed, without gravity and drag: u ln((m_dry + m_w)/m_dry). Source: K. E. Tsiolkovsky 1903.</summary>
+    /// <summary>Speed gained by throwing out all water at one jet speed, without gravity and drag: u ln((m_dry + m_w)/m_dry). Source: K. E.
+    /// Tsiolkovsky 1903.</summary>
     /// <param name="jet">Jet speed; 0 to 2000 m/s.</param>
     /// <param name="dry">Mass without water; 1 g to 10 t.</param>
     /// <param name="water">Mass of the water; 0 to 10 t.</param>
@@ -197,13 +207,15 @@ public static class WaterExpulsion
     public static Duration StartingTimeConstant(GaugePressure difference, Density water, Length head, double areaRatio)
     {
         new ValidRange<double>(1e-6, 0.95).Check(areaRatio, "area ratio of jet and bore", "Without flow area nothing starts.");
-        new ValidRange<GaugePressure>(GaugePressure.FromPascals(100), 1000.BarGauge()).Check(difference, "pressure above ambient", "Without it no jet starts.");
+        new ValidRange<GaugePressure>(GaugePressure.FromPascals(100), 1000.BarGauge()).Check(difference, "pressure above ambient",
+            "Without it no jet starts.");
         new ValidRange<Length>(Length.Zero, 100.Metres()).Check(head, "height of the water", CheckUnit);
         var final = JetSpeed(difference, water, areaRatio).MetersPerSecond;
         return (2 * areaRatio * head.Meters / (final * (1 - areaRatio * areaRatio))).Seconds();
     }
 
-    /// <summary>Gas share of the volume that gives the greatest water impulse at a given pressure and no ambient: (n/2)^(1/(1 − n/2)). Source: derivative of the impulse in vacuum.</summary>
+    /// <summary>Gas share of the volume that gives the greatest water impulse at a given pressure and no ambient: (n/2)^(1/(1 − n/2)).
+    /// Source: derivative of the impulse in vacuum.</summary>
     /// <param name="exponent">Polytropic exponent n [-]; 1 to 1.7.</param>
     /// <exception cref="OutOfRangeException">The exponent is outside.</exception>
     public static Ratio GasShareForMaximumImpulseInVacuum(double exponent)
@@ -212,7 +224,8 @@ public static class WaterExpulsion
         return Ratio.FromDecimalFractions(Math.Pow(n / 2, 1 / (1 - n / 2)));
     }
 
-    /// <summary>Gas share of the volume that gives the greatest expansion work at a given pressure and no ambient: n^(−1/(n − 1)). Source: derivative of the work.</summary>
+    /// <summary>Gas share of the volume that gives the greatest expansion work at a given pressure and no ambient: n^(−1/(n − 1)). Source:
+    /// derivative of the work.</summary>
     /// <param name="exponent">Polytropic exponent n [-]; 1 to 1.7.</param>
     /// <exception cref="OutOfRangeException">The exponent is outside.</exception>
     public static Ratio GasShareForMaximumWork(double exponent)
@@ -221,27 +234,32 @@ public static class WaterExpulsion
         return Ratio.FromDecimalFractions(n == 1 ? Math.Exp(-1) : Math.Pow(n, -1 / (n - 1)));
     }
 
-    private const string CheckUnit = "Check its unit.", JetName = "area of the jet", StartName = "gas pressure at the start", StartWhy = "It is absolute; a vacuum drives nothing.";
+    private const string CheckUnit = "Check its unit.", JetName = "area of the jet", StartName = "gas pressure at the start",
+        StartWhy = "It is absolute; a vacuum drives nothing.";
 
     // Volume to which the gas grows until it is at ambient pressure, m³.
     private static double SpentM3(AbsolutePressure start, Volume gas, double exponent, AbsolutePressure ambient) =>
         gas.CubicMeters * Math.Pow(start / ambient, 1 / exponent);
 
     private static double Dense(Density water) =>
-        new ValidRange<Density>(500.KilogramsPerCubicMetre(), 2000.KilogramsPerCubicMetre()).Check(water, "density of the water", CheckUnit).KilogramsPerCubicMeter;
+        new ValidRange<Density>(500.KilogramsPerCubicMetre(), 2000.KilogramsPerCubicMetre()).Check(water, "density of the water",
+            CheckUnit).KilogramsPerCubicMeter;
 
     private static void Growing(Volume start, Volume end)
     {
         new ValidRange<Volume>(1.Millilitres(), 10.CubicMetres()).Check(start, "gas volume at the start", CheckUnit);
-        new ValidRange<Volume>(start, 100_000.CubicMetres()).Check(end, "gas volume at the end", "Water that leaves makes room for the gas.");
+        new ValidRange<Volume>(start, 100_000.CubicMetres()).Check(end, "gas volume at the end",
+            "Water that leaves makes room for the gas.");
     }
 
     private static void Driving(AbsolutePressure start, AbsolutePressure ambient)
     {
         Pressures.Check(start, StartName, StartWhy);
-        new ValidRange<AbsolutePressure>(Pressures.Minimum, start).Check(ambient, "air pressure outside", "It is absolute and below the gas pressure; against a vacuum there is a closed form of its own.");
+        new ValidRange<AbsolutePressure>(Pressures.Minimum, start).Check(ambient, "air pressure outside",
+            "It is absolute and below the gas pressure; against a vacuum there is a closed form of its own.");
     }
 
     private static double NotNegative(GaugePressure difference) =>
-        new ValidRange<GaugePressure>(GaugePressure.Zero, 1000.BarGauge()).Check(difference, "pressure above ambient", "Water doesn't leave against a higher pressure.").Pascals;
+        new ValidRange<GaugePressure>(GaugePressure.Zero, 1000.BarGauge()).Check(difference, "pressure above ambient",
+            "Water doesn't leave against a higher pressure.").Pascals;
 }

@@ -19,7 +19,8 @@ namespace NotebookKit.Propulsion.Firings;
 /// <param name="GasAtEnd">Internal energy of the gas still in the vessel; above 0.</param>
 /// <param name="Available">What the gas could give at most by expanding to ambient without heat; the "stored energy"; above 0.</param>
 public sealed record EnergyBudget(
-    Energy GasAtStart, Energy HeatTakenIn, Energy LaunchTube, Energy WaterColumn, Energy WaterJet, Energy NozzleLoss, Energy OutsideAir, Energy CarriedOut, Energy GasJet,
+    Energy GasAtStart, Energy HeatTakenIn, Energy LaunchTube, Energy WaterColumn, Energy WaterJet, Energy NozzleLoss, Energy OutsideAir,
+        Energy CarriedOut, Energy GasJet,
     Energy GasAtEnd, Energy Available)
 {
     /// <summary>Sum of what was given.</summary>

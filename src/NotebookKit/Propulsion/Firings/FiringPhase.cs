@@ -4,7 +4,8 @@ using UnitsNet;
 namespace NotebookKit.Propulsion.Firings;
 
 /// <summary>One phase of a firing: water leaving, or gas leaving.</summary>
-/// <remarks>Source: impulse is thrust integrated with the equations of motion; specific impulse is impulse over weight expelled (definition).</remarks>
+/// <remarks>Source: impulse is thrust integrated with the equations of motion; specific impulse is impulse over weight expelled
+/// (definition).</remarks>
 /// <param name="Name">"water" or "gas".</param>
 /// <param name="Start">Beginning, from release; 0 or above.</param>
 /// <param name="End">End, from release; at or above the beginning.</param>
@@ -20,5 +21,6 @@ public sealed record FiringPhase(string Name, Duration Start, Duration End, Impu
     public Force MeanThrust => (Length.Seconds > 0 ? Impulse.NewtonSeconds / Length.Seconds : 0).Newtons();
 
     /// <summary>Impulse over weight expelled, in seconds as the trade says it.</summary>
-    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardConstants.Gravity) : 0).Seconds();
+    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardConstants.Gravity)
+        : 0).Seconds();
 }

@@ -29,7 +29,8 @@ internal sealed class FiringRecord
     public ThrustCurve Curve(in FiringSetup setup)
     {
         List<FiringEvent> events = [];
-        if (!double.IsNaN(End.TubeEndTime)) events.Add(new(End.StoppedOnTube ? "stopped on launch tube" : "launch tube left", End.TubeEndTime.Seconds()));
+        if (!double.IsNaN(End.TubeEndTime)) events.Add(new(End.StoppedOnTube ? "stopped on launch tube" : "launch tube left",
+            End.TubeEndTime.Seconds()));
         // A vehicle that comes to rest with its jet on ends the phase, not the water or the jet.
         if (double.IsFinite(End.WaterOutTime) && End.WaterLeftKg <= 0) events.Add(new("water out", End.WaterOutTime.Seconds()));
         else if (End.WaterSpent) events.Add(new("pressure spent", End.WaterOutTime.Seconds()));
@@ -52,7 +53,8 @@ internal sealed class FiringRecord
                 ? Phase("water", End.JetStartTime, End.WaterOutTime, End.Budget.WaterImpulse, setup.WaterKg - End.WaterLeftKg)
                 : null,
             GasPhase = End.HadAir ? Phase("gas", gasStart, End.EndTime, End.Budget.AirImpulse, setup.GasKg - End.EndGasKg) : null,
-            PeakThrust = jet.Where(r => r.Stage is FiringStage.Water or FiringStage.Gas).Select(r => r.Thrust).DefaultIfEmpty().Max().Newtons(),
+            PeakThrust = jet.Where(r => r.Stage is FiringStage.Water
+                or FiringStage.Gas).Select(r => r.Thrust).DefaultIfEmpty().Max().Newtons(),
         };
     }
 
@@ -73,8 +75,10 @@ internal sealed class FiringRecord
         var phi2 = setup.WaterJet.AreaRatio * setup.WaterJet.AreaRatio;
         var loss = ledger.WaterJetEnergy * (setup.WaterJet.Loss - (1 - phi2));
         return new(
-            start.Joules(), heat.Joules(), ledger.TubeWork.Joules(), (ledger.ColumnWork + phi2 * ledger.WaterJetEnergy).Joules(), ledger.WaterJetEnergy.Joules(), loss.Joules(),
-            ledger.OutsideWork.Joules(), ledger.EnthalpyOut.Joules(), ledger.AirJetEnergy.Joules(), End.EndEnergy.Joules(), End.Available.Joules());
+            start.Joules(), heat.Joules(), ledger.TubeWork.Joules(), (ledger.ColumnWork + phi2 * ledger.WaterJetEnergy).Joules(),
+                ledger.WaterJetEnergy.Joules(), loss.Joules(),
+            ledger.OutsideWork.Joules(), ledger.EnthalpyOut.Joules(), ledger.AirJetEnergy.Joules(), End.EndEnergy.Joules(),
+                End.Available.Joules());
     }
 
     public static Series Column(string name, string unit, IReadOnlyList<FiringRow> rows, Func<FiringRow, double> value)
@@ -90,7 +94,8 @@ internal sealed class FiringRecord
 
 /// <summary>One moment of a firing in SI.</summary>
 internal readonly record struct FiringRow(
-    FiringStage Stage, double Time, double Height, double Speed, double Acceleration, double Thrust, double Pressure, double Temperature, double WaterKg,
+    FiringStage Stage, double Time, double Height, double Speed, double Acceleration, double Thrust, double Pressure, double Temperature,
+        double WaterKg,
     double GasKg, double MassFlow);
 
 /// <summary>What a vessel is doing.</summary>

@@ -22,7 +22,8 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         var gas = new TrajectoryBuilder(air.Core + AirBudget.Length);
         var observers = new FiringObservers<TrajectoryRecorder>
         {
-            Tube = new(tube, PointsPerStep), Start = new(start, PointsPerStep), Water = new(water, PointsPerStep), Air = new(gas, PointsPerStep),
+            Tube = new(tube, PointsPerStep), Start = new(start, PointsPerStep), Water = new(water, PointsPerStep),
+                Air = new(gas, PointsPerStep),
         };
         Firing.Run(setup, mount, air, ref observers, withLedger: true, settings, ref End);
 
@@ -45,12 +46,14 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
             if (i >= 0) tube.State(i)[..2].CopyTo(y);
             phase.Derivatives(0, y, slope);
             rows.Add(new(
-                FiringStage.Tube, i < 0 ? 0 : tube.Time(i), y[0], y[1], slope[1], phase.Thrust(y), phase.Pressure(y[0]), phase.Temperature(y[0]),
+                FiringStage.Tube, i < 0 ? 0 : tube.Time(i), y[0], y[1], slope[1], phase.Thrust(y), phase.Pressure(y[0]),
+                    phase.Temperature(y[0]),
                 setup.WaterKg, setup.StartGasKg, 0));
         }
     }
 
-    private readonly void AddWater(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder start, TrajectoryBuilder water)
+    private readonly void AddWater(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder start,
+        TrajectoryBuilder water)
     {
         var phase = Firing.WaterPhaseOf(setup, expansion, mount, withLedger: false);
         Span<double> slope = stackalloc double[WaterPhase<TMount>.Core];
@@ -61,7 +64,9 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
             phase.Starting(y[0], y[1], y[2], y[3], out var now);
             var acceleration = mount.IsHeld ? 0 : (now.Thrust - now.Drag) / now.Mass - mount.Gravity;
             rows.Add(new(
-                i < 0 || start.Time(i) < End.EstablishedTime ? FiringStage.Start : FiringStage.Water, i < 0 ? End.JetStartTime : start.Time(i), y[0], y[1], acceleration, now.Thrust, now.Pressure, expansion.Temperature(y[2]),
+                i < 0 || start.Time(i) < End.EstablishedTime ? FiringStage.Start : FiringStage.Water,
+                    i < 0 ? End.JetStartTime : start.Time(i), y[0], y[1], acceleration, now.Thrust, now.Pressure,
+                    expansion.Temperature(y[2]),
                 phase.WaterKg(y[2]), setup.GasKg, y[3] * setup.WaterJet.JetAreaM2 * phase.Density));
         }
 
@@ -72,7 +77,8 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
             phase.Derivatives(0, y, slope);
             phase.Jet(y, out var pressure, out var thrust);
             rows.Add(new(
-                FiringStage.Water, i < 0 ? End.HandOverTime : water.Time(i), y[0], y[1], slope[1], thrust, pressure, expansion.Temperature(y[2]),
+                FiringStage.Water, i < 0 ? End.HandOverTime : water.Time(i), y[0], y[1], slope[1], thrust, pressure,
+                    expansion.Temperature(y[2]),
                 phase.WaterKg(y[2]), setup.GasKg, slope[2] * phase.Density));
         }
     }

@@ -9,7 +9,8 @@ namespace NotebookKit.Propulsion.Firings;
 
 /// <summary>A vessel fired on a stand that holds it still.</summary>
 /// <remarks>
-/// The equations are those of a flight with the vehicle held. Source: Bernoulli for the water; isentropic converging nozzle, NACA Report 1135 (1953), for the gas.
+/// The equations are those of a flight with the vehicle held. Source: Bernoulli for the water; isentropic converging nozzle, NACA Report
+/// 1135 (1953), for the gas.
 /// </remarks>
 /// <param name="Charge">What is in the vessel.</param>
 /// <param name="Nozzle">What it leaves through.</param>

@@ -61,7 +61,8 @@ public sealed record StaticFiringResult : IResult
                 new("Mean specific impulse", Curve.SpecificImpulse.Show()),
             ];
             lines.AddRange(Curve.Events.Select(e => new ResultLine(Capital(e.Name), $"{Digits.Round(e.Time.Seconds * 1e3)} ms")));
-            lines.Add(new("Stored energy", $"{Digits.Round(Energy.Available.Joules / 1e3)} kJ", $"{Digits.Round(Energy.WaterShare.Percent, 2)} % of it leaves with the water"));
+            lines.Add(new("Stored energy", $"{Digits.Round(Energy.Available.Joules / 1e3)} kJ",
+                $"{Digits.Round(Energy.WaterShare.Percent, 2)} % of it leaves with the water"));
             lines.Add(new("Rated pressure of the vessel", Firing.Charge.Chamber.RatedPressure.ToString(), Firing.Charge.Chamber.RestsOn));
             return lines;
         }
@@ -77,7 +78,8 @@ public sealed record StaticFiringResult : IResult
     public Working Working { get; }
 
     private string Split() =>
-        $"water {Digits.Round(Curve.WaterPhase?.Impulse.NewtonSeconds ?? 0)} N s, gas {Digits.Round(Curve.GasPhase?.Impulse.NewtonSeconds ?? 0)} N s";
+        $"water {Digits.Round(Curve.WaterPhase?.Impulse.NewtonSeconds ?? 0)} N s, gas "
+            + $"{Digits.Round(Curve.GasPhase?.Impulse.NewtonSeconds ?? 0)} N s";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -43,11 +43,13 @@ public sealed record ThrustCurve
     /// <summary>The gas phase; none where the pressure was spent before.</summary>
     public FiringPhase? GasPhase { get; init; }
 
-    /// <summary>Greatest thrust of the established jet; the ride up a launch tube and the first tenths of a millisecond of an unsteady jet are left out.</summary>
+    /// <summary>Greatest thrust of the established jet; the ride up a launch tube and the first tenths of a millisecond of an unsteady jet
+    /// are left out.</summary>
     public required Force PeakThrust { get; init; }
 
     /// <summary>Thrust integrated over all phases.</summary>
-    public Impulse Impulse => (TubePhase?.Impulse ?? Impulse.Zero) + (WaterPhase?.Impulse ?? Impulse.Zero) + (GasPhase?.Impulse ?? Impulse.Zero);
+    public Impulse Impulse => (TubePhase?.Impulse ?? Impulse.Zero) + (WaterPhase?.Impulse ?? Impulse.Zero)
+        + (GasPhase?.Impulse ?? Impulse.Zero);
 
     /// <summary>Mass that left.</summary>
     public Mass Expelled => (WaterPhase?.Expelled ?? Mass.Zero) + (GasPhase?.Expelled ?? Mass.Zero);
@@ -56,11 +58,13 @@ public sealed record ThrustCurve
     public Duration End => GasPhase?.End ?? WaterPhase?.End ?? Duration.Zero;
 
     /// <summary>Impulse over weight expelled, in seconds as the trade says it.</summary>
-    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardConstants.Gravity) : 0).Seconds();
+    public Duration SpecificImpulse => (Expelled.Kilograms > 0 ? Impulse.NewtonSeconds / (Expelled.Kilograms * StandardConstants.Gravity)
+        : 0).Seconds();
 }
 
 /// <summary>Something that happens while a vessel fires or flies.</summary>
-/// <param name="Name">What: "water out", "flow unchoked", "pressure spent", "end of jet", "maximum speed", "apogee", "comes to rest".</param>
+/// <param name="Name">What: "water out", "flow unchoked", "pressure spent", "end of jet", "maximum speed", "apogee", "comes to
+/// rest".</param>
 /// <param name="Time">When, from release; 0 or above.</param>
 public sealed record FiringEvent(string Name, Duration Time)
 {

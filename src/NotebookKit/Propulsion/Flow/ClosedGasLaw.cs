@@ -1,7 +1,8 @@
 namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>
-/// Pressure and temperature of the closed gas against its volume: p Vⁿ constant for an ideal gas, or a tabulated expansion. Which of the two never changes
+/// Pressure and temperature of the closed gas against its volume: p Vⁿ constant for an ideal gas, or a tabulated expansion. Which of the
+/// two never changes
 /// along a flight, so the test for it costs nothing.
 /// </summary>
 internal readonly struct ClosedGasLaw
@@ -29,13 +30,16 @@ internal readonly struct ClosedGasLaw
 
     /// <summary>Pressure [Pa] at a volume [m³].</summary>
     public double Pressure(double volumeM3) =>
-        _table is null ? _startPressurePa * Math.Pow(_startVolumeM3 / volumeM3, _exponent) : _table.Pressure(Math.Log(volumeM3 / _startVolumeM3));
+        _table is null ? _startPressurePa * Math.Pow(_startVolumeM3 / volumeM3, _exponent)
+            : _table.Pressure(Math.Log(volumeM3 / _startVolumeM3));
 
     /// <summary>Temperature [K] at a volume [m³].</summary>
     public double Temperature(double volumeM3) =>
-        _table is null ? _startTemperatureK * Math.Pow(_startVolumeM3 / volumeM3, _exponent - 1) : _table.Temperature(Math.Log(volumeM3 / _startVolumeM3));
+        _table is null ? _startTemperatureK * Math.Pow(_startVolumeM3 / volumeM3, _exponent - 1)
+            : _table.Temperature(Math.Log(volumeM3 / _startVolumeM3));
 
-    /// <summary>Internal energy given up since the start, had none entered as heat [J]; NaN where the exponent itself implies heat.</summary>
+    /// <summary>Internal energy given up since the start, had none entered as heat [J]; NaN where the exponent itself implies
+    /// heat.</summary>
     public double EnergyGivenUp(double volumeM3)
     {
         if (_table is not null) return _startVolumeM3 / _table.StartVolume * _table.EnergyGivenUp(Math.Log(volumeM3 / _startVolumeM3));
@@ -55,7 +59,8 @@ internal readonly struct ClosedGasLaw
         }
 
         var expanded = _startVolumeM3 * Math.Pow(_startPressurePa / ambientPa, 1 / _heatCapacityRatio);
-        return (_startPressurePa * _startVolumeM3 - ambientPa * expanded) / (_heatCapacityRatio - 1) - ambientPa * (expanded - _startVolumeM3);
+        return (_startPressurePa * _startVolumeM3 - ambientPa * expanded) / (_heatCapacityRatio - 1) - ambientPa * (expanded -
+            _startVolumeM3);
     }
 
     /// <summary>The same law for another amount of the same gas, given by the volume it had at the start [m³].</summary>

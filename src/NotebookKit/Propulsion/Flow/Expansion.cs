@@ -23,13 +23,15 @@ public sealed record Expansion
     public static Expansion Adiabatic { get; } = new(ExpansionKind.Adiabatic, "adiabatic", null);
 
     /// <summary>
-    /// No heat enters, and the gas follows its reference equation of state: right for 30 to 90 bar, where air is stiffer than γ = 1.4 tells.
+    /// No heat enters, and the gas follows its reference equation of state: right for 30 to 90 bar, where air is stiffer than γ = 1.4
+    /// tells.
     /// Source: E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331 for air.
     /// </summary>
     public static Expansion RealGas { get; } = new(ExpansionKind.RealGas, "real gas, no heat", null);
 
     /// <summary>
-    /// No heat enters, but the air is saturated with vapour that condenses while it cools; droplets stay with the air, ice is left out. Matters below
+    /// No heat enters, but the air is saturated with vapour that condenses while it cools; droplets stay with the air, ice is left out.
+    /// Matters below
     /// 10 bar and over warm water. Source: reversible saturated adiabat; vapour pressure of D. Bolton, Mon. Weather Rev. 108 (1980) 1046.
     /// </summary>
     public static Expansion MoistAir { get; } = new(ExpansionKind.MoistAir, "moist air with condensation", null);
@@ -49,7 +51,8 @@ public sealed record Expansion
     public static Expansion Polytropic(double exponent) => new(
         ExpansionKind.Polytropic,
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"polytropic, n = {exponent:0.###}"),
-        new ValidRange<double>(1, 1.7).Check(exponent, "polytropic exponent", "1 is isothermal, 1.4 adiabatic air, about 1.48 real air from 60 bar."));
+        new ValidRange<double>(1, 1.7).Check(exponent, "polytropic exponent",
+            "1 is isothermal, 1.4 adiabatic air, about 1.48 real air from 60 bar."));
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -3,7 +3,8 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>
-/// An expansion without heat as a table over x = ln(v/v₀), v the volume of a kilogram: pressure, temperature and energy given up, going on past the
+/// An expansion without heat as a table over x = ln(v/v₀), v the volume of a kilogram: pressure, temperature and energy given up, going on
+/// past the
 /// last entry with that entry's exponent.
 /// </summary>
 internal sealed class ExpansionTable
@@ -21,11 +22,13 @@ internal sealed class ExpansionTable
     /// <param name="startVolume">v₀ [m³/kg].</param>
     /// <param name="step">Step of x [-].</param>
     /// <param name="entries">ln p, −d ln p/dx, ln T, −d ln T/dx, energy given up [J/kg] of each entry.</param>
-    public ExpansionTable(double startVolume, double step, IReadOnlyList<(double LogPressure, double Exponent, double LogTemperature, double Cooling, double Energy)> entries)
+    public ExpansionTable(double startVolume, double step, IReadOnlyList<(double LogPressure, double Exponent, double LogTemperature,
+        double Cooling, double Energy)> entries)
     {
         StartVolume = startVolume;
         var n = entries.Count;
-        double[] logPressure = new double[n], pressureSlope = new double[n], logTemperature = new double[n], temperatureSlope = new double[n];
+        double[] logPressure = new double[n], pressureSlope = new double[n], logTemperature = new double[n],
+            temperatureSlope = new double[n];
         double[] energy = new double[n], energySlope = new double[n];
         for (var i = 0; i < n; i++)
         {

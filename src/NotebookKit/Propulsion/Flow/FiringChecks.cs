@@ -10,7 +10,8 @@ internal static class FiringChecks
     // Beyond a quarter of the bore the column speeds up with its jet and the surface is no longer flat.
     private const double WidestMovingColumn = 0.25;
 
-    /// <summary>What a flight along a curved path can't take: the unsteady jet and heat from the wall belong to vertical flights and stands.</summary>
+    /// <summary>What a flight along a curved path can't take: the unsteady jet and heat from the wall belong to vertical flights and
+    /// stands.</summary>
     public static IReadOnlyList<Finding> QuasiSteady(FlowModel flow)
     {
         List<Finding> all = [];
@@ -22,7 +23,8 @@ internal static class FiringChecks
     }
 
     /// <summary>
-    /// Largest jet area over bore area [-]. Free in flight, ρ (Loss/2 − ρ A h/M) u² = Δp + ...: with all mass in the water, ρ A h/M is the area ratio φ,
+    /// Largest jet area over bore area [-]. Free in flight, ρ (Loss/2 − ρ A h/M) u² = Δp + ...: with all mass in the water, ρ A h/M is the
+    /// area ratio φ,
     /// and (1 − φ²)/2 − φ is above zero up to φ = √2 − 1.
     /// </summary>
     public const double MaximumJetShare = 0.41;
@@ -38,9 +40,11 @@ internal static class FiringChecks
             all.Add(PropulsionFindings.NoEquationOfStateForGas(charge.Gas.Name));
         }
 
-        if (flow.WaterPhase.Kind == ExpansionKind.MoistAir && (charge.Gas != Materials.Fluids.Gas.Air || charge.GasTemperature.DegreesCelsius < 0))
+        if (flow.WaterPhase.Kind == ExpansionKind.MoistAir && (charge.Gas != Materials.Fluids.Gas.Air
+            || charge.GasTemperature.DegreesCelsius < 0))
             all.Add(PropulsionFindings.MoistAirNeedsAirOverWater(charge.Gas.Name, charge.GasTemperature));
-        var jet = nozzle.WaterContractionCoefficient * nozzle.Throat.Meters * nozzle.Throat.Meters / (charge.Chamber.Bore.Meters * charge.Chamber.Bore.Meters);
+        var jet = nozzle.WaterContractionCoefficient * nozzle.Throat.Meters * nozzle.Throat.Meters / (charge.Chamber.Bore.Meters *
+            charge.Chamber.Bore.Meters);
         if (flow.Water != WaterFlow.QuasiSteady && jet > WidestMovingColumn && nozzle.Throat < charge.Chamber.Bore)
         {
             all.Add(PropulsionFindings.JetTooWideForMovingColumn(nozzle.Throat, jet, WidestMovingColumn));

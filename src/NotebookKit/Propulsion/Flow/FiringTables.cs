@@ -3,7 +3,8 @@ using NotebookKit.Propulsion.Charges;
 
 namespace NotebookKit.Propulsion.Flow;
 
-/// <summary>What has to be tabulated before a firing: nothing for an ideal gas. Depends on gas, pressure and temperature alone, so that a map shares it.</summary>
+/// <summary>What has to be tabulated before a firing: nothing for an ideal gas. Depends on gas, pressure and temperature alone, so that a
+/// map shares it.</summary>
 internal sealed class FiringTables
 {
     private FiringTables()
@@ -21,7 +22,8 @@ internal sealed class FiringTables
     /// <summary>The real gas.</summary>
     public RealGas? Gas { get; private init; }
 
-    /// <summary>Internal energy of the real gas that counts as zero [J/kg]: that of 0 K, had it kept the heat capacity it has thin at release.</summary>
+    /// <summary>Internal energy of the real gas that counts as zero [J/kg]: that of 0 K, had it kept the heat capacity it has thin at
+    /// release.</summary>
     public double EnergyZero { get; private init; }
 
     /// <summary>Internal energy at release on that zero [J/kg].</summary>
@@ -51,5 +53,6 @@ internal sealed class FiringTables
 
     /// <summary>The equation of state for a gas; none where there is none.</summary>
     public static RealGas? RealGasOf(Gas gas) =>
-        gas == Materials.Fluids.Gas.Air ? RealGas.Air : gas == Materials.Fluids.Gas.Nitrogen ? RealGas.Nitrogen : gas == Materials.Fluids.Gas.Hydrogen ? RealGas.Hydrogen : null;
+        gas == Materials.Fluids.Gas.Air ? RealGas.Air : gas == Materials.Fluids.Gas.Nitrogen ? RealGas.Nitrogen
+            : gas == Materials.Fluids.Gas.Hydrogen ? RealGas.Hydrogen : null;
 }

@@ -7,12 +7,14 @@ namespace NotebookKit.Propulsion.Flow;
 public sealed record FlowModel
 {
     /// <summary>
-    /// The plainest whole model: ideal gas, adiabatic in both phases, quasi-steady jet without head. Source: Bernoulli; isentropic nozzle flow.
+    /// The plainest whole model: ideal gas, adiabatic in both phases, quasi-steady jet without head. Source: Bernoulli; isentropic nozzle
+    /// flow.
     /// </summary>
     public static FlowModel Plain { get; } = new();
 
     /// <summary>
-    /// Real gas by its equation of state in both phases, quasi-steady jet: the default, because from 30 to 90 bar the pressure of real air late in the water
+    /// Real gas by its equation of state in both phases, quasi-steady jet: the default, because from 30 to 90 bar the pressure of real air
+    /// late in the water
     /// phase is 3 % to 5 % below that of an ideal gas, which is more than head, inertia and moisture together change.
     /// Source: as <see cref="Expansion.RealGas"/>.
     /// </summary>
@@ -37,7 +39,8 @@ public sealed record FlowModel
     public Expansion AirPhase { get; init; } = Expansion.Adiabatic;
 
     /// <summary>
-    /// Gas pressure over ambient at which the jet is taken to have ended [-]; 1.0001 to 1.5. 1.001 unless given: the end itself is approached
+    /// Gas pressure over ambient at which the jet is taken to have ended [-]; 1.0001 to 1.5. 1.001 unless given: the end itself is
+    /// approached
     /// ever more slowly, so it has to be agreed.
     /// </summary>
     public double EndPressureRatio { get; init; } = 1.001;
@@ -47,7 +50,8 @@ public sealed record FlowModel
     {
         List<Finding?> all =
         [
-            new ValidRange<double>(1.0001, 1.5).Find(EndPressureRatio, "end pressure ratio", "Below it the jet would never end, above it thrust would be thrown away."),
+            new ValidRange<double>(1.0001, 1.5).Find(EndPressureRatio, "end pressure ratio",
+                "Below it the jet would never end, above it thrust would be thrown away."),
         ];
         if (WallWarming is not null) all.AddRange(WallWarming.Validate());
         if (WaterPhase.Kind == ExpansionKind.RealGas != (AirPhase.Kind == ExpansionKind.RealGas))

@@ -43,7 +43,8 @@ public static class GasFlow
         return Math.Pow(2 / (gamma + 1) / TemperatureRatio(mach, gamma), (gamma + 1) / (2 * (gamma - 1))) / mach;
     }
 
-    /// <summary>Back pressure over stagnation pressure at and below which a converging nozzle is sonic [-]. Source: NACA Report 1135, eq. 44 at Mach 1.</summary>
+    /// <summary>Back pressure over stagnation pressure at and below which a converging nozzle is sonic [-]. Source: NACA Report 1135, eq.
+    /// 44 at Mach 1.</summary>
     /// <param name="gamma">Ratio of specific heats γ [-]; above 1, at most 5/3.</param>
     /// <exception cref="OutOfRangeException">The ratio is outside.</exception>
     public static double CriticalPressureRatio(double gamma = 1.4) => PressureRatio(1, gamma);
@@ -55,8 +56,10 @@ public static class GasFlow
     /// <param name="back">Pressure outside; 0 or above. At or above the gas pressure nothing flows.</param>
     /// <param name="gas">The gas.</param>
     /// <exception cref="OutOfRangeException">Pressure, temperature, area or a constant of the gas is outside.</exception>
-    public static MassFlow MassFlow(AbsolutePressure stagnation, Temperature temperature, Area effectiveArea, AbsolutePressure back, Gas gas) =>
-        UnitsNet.MassFlow.FromKilogramsPerSecond(Jet(stagnation, temperature, effectiveArea, gas).MassFlow(stagnation.Pascals, temperature.Kelvins, back.Pascals, out _));
+    public static MassFlow MassFlow(AbsolutePressure stagnation, Temperature temperature, Area effectiveArea, AbsolutePressure back,
+        Gas gas) =>
+        UnitsNet.MassFlow.FromKilogramsPerSecond(Jet(stagnation, temperature, effectiveArea, gas).MassFlow(stagnation.Pascals,
+            temperature.Kelvins, back.Pascals, out _));
 
     /// <summary>Thrust of a converging nozzle, ṁ u_e + (p_e − p_a) A. Source: momentum theorem; NACA Report 1135.</summary>
     /// <param name="stagnation">Gas pressure at rest; 100 Pa to 2000 bar absolute.</param>

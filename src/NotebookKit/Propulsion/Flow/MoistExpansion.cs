@@ -5,8 +5,10 @@ namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>Makes the table of saturated air that expands with its droplets and without heat.</summary>
 /// <remarks>
-/// First law for one cubic metre at the start: U = m_a cv T + m_w c T + m_v (L − R_v T), dU = −p dV; vapour saturated as long as there is water in the air
-/// to condense. Source: reversible saturated adiabat, any textbook of meteorology; D. Bolton, Mon. Weather Rev. 108 (1980) 1046, eq. 10 (vapour pressure).
+/// First law for one cubic metre at the start: U = m_a cv T + m_w c T + m_v (L − R_v T), dU = −p dV; vapour saturated as long as there is
+/// water in the air
+/// to condense. Source: reversible saturated adiabat, any textbook of meteorology; D. Bolton, Mon. Weather Rev. 108 (1980) 1046, eq. 10
+/// (vapour pressure).
 /// </remarks>
 internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSystem
 {
@@ -67,7 +69,8 @@ internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSyst
     private double Vapour(double volume, double temperature, out double byTemperature, out double byLogVolume)
     {
         // Below some -150 °C the fit means nothing and no vapour is left.
-        var saturated = temperature > 120 ? Saturation(temperature, out var logSlope) * volume / (VapourConstant * temperature) : logSlope = 0;
+        var saturated = temperature > 120 ? Saturation(temperature, out var logSlope) * volume / (VapourConstant * temperature)
+            : logSlope = 0;
         // Saturated at the start, and more so the further it expands; rounding must not call that dry.
         if (saturated > waterKg * (1 + 1e-9))
         {

@@ -2,9 +2,11 @@ using NotebookKit.Materials.Fluids;
 
 namespace NotebookKit.Propulsion.Flow;
 
-/// <summary>The jet of a converging nozzle straight from an equation of state, for a gas whose entropy changes as the wall warms it.</summary>
+/// <summary>The jet of a converging nozzle straight from an equation of state, for a gas whose entropy changes as the wall warms
+/// it.</summary>
 /// <remarks>
-/// The throat is first guessed with a constant isentropic exponent, then put back on the isentrope to first order. Mass flux and momentum are at
+/// The throat is first guessed with a constant isentropic exponent, then put back on the isentrope to first order. Mass flux and momentum
+/// are at
 /// their maximum at the throat, so that what is left is of second order: below 2e-4 up to 200 bar against the exact throat.
 /// </remarks>
 internal static class RealThroat

@@ -12,7 +12,8 @@ namespace NotebookKit.Propulsion.Flow;
 /// </remarks>
 public sealed record WallWarming
 {
-    /// <summary>Free convection from the wall of a standing vessel that keeps its temperature. Source: <see cref="FilmLaw.Vertical"/>.</summary>
+    /// <summary>Free convection from the wall of a standing vessel that keeps its temperature. Source:
+    /// <see cref="FilmLaw.Vertical"/>.</summary>
     public static WallWarming FreeConvection { get; } = new();
 
     /// <summary>A film coefficient of one's own instead of free convection; above 0, at most 5000 W/(m² K).</summary>
@@ -36,7 +37,8 @@ public sealed record WallWarming
         Finding?[] all =
         [
             FilmCoefficient is { } film
-                ? new ValidRange<double>(0.1, 5000).Find(film.WattsPerSquareMeterKelvin, "film coefficient in W/(m² K)", "Gas in a vessel has 5 to 500.")
+                ? new ValidRange<double>(0.1, 5000).Find(film.WattsPerSquareMeterKelvin, "film coefficient in W/(m² K)",
+                    "Gas in a vessel has 5 to 500.")
                 : null,
             new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the law as it stands."),
             Enum.IsDefined(Law) ? null : PropulsionFindings.FilmLawUnknown(Law.ToString(), Enum.GetNames<FilmLaw>()),

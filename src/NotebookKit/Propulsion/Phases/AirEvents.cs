@@ -2,7 +2,8 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Watches for the end of choked flow, the agreed end of the jet, the top of the flight and the maximum speed while gas leaves.</summary>
+/// <summary>Watches for the end of choked flow, the agreed end of the jet, the top of the flight and the maximum speed while gas
+/// leaves.</summary>
 internal struct AirEvents<TAir>(TAir phase, double endPressureRatio) : IOdeEvents
     where TAir : struct, IAirPhase<TAir>
 {

@@ -4,7 +4,8 @@ using NotebookKit.Propulsion.Flow;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
-/// Runs the phases on a mount: launch tube, start of the jet, water, gas. The same code fires a vessel on a stand and carries one up. Allocates nothing
+/// Runs the phases on a mount: launch tube, start of the jet, water, gas. The same code fires a vessel on a stand and carries one up.
+/// Allocates nothing
 /// unless an observer does.
 /// </summary>
 internal static class Firing
@@ -13,7 +14,8 @@ internal static class Firing
     public const double LongestS = 36_000;
 
     /// <summary>
-    /// Jet over bore area from which the lag of the column is no longer small beside the emptying: lag over emptying time is 2 φ², and the established jet
+    /// Jet over bore area from which the lag of the column is no longer small beside the emptying: lag over emptying time is 2 φ², and the
+    /// established jet
     /// is good to its third power.
     /// </summary>
     private const double WideNozzle = 0.05;
@@ -89,10 +91,12 @@ internal static class Firing
 
     public static TubePhase<TMount> TubePhaseOf<TMount>(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, bool withLedger)
         where TMount : struct, IMount =>
-        new(expansion, mount, setup.StartM3, setup.TubeAreaM2, setup.TubeStrokeM, mount.DryMassKg + setup.WaterKg + setup.StartGasKg, withLedger);
+        new(expansion, mount, setup.StartM3, setup.TubeAreaM2, setup.TubeStrokeM, mount.DryMassKg + setup.WaterKg + setup.StartGasKg,
+            withLedger);
 
     private static void Tube<TMount, TObserver>(
-        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
+        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref TObserver observer, bool withLedger, OdeSettings settings,
+            ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
@@ -115,7 +119,8 @@ internal static class Firing
     }
 
     private static void Water<TMount, TObserver>(
-        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref FiringObservers<TObserver> observers, bool withLedger, OdeSettings settings, ref FiringEnd end)
+        in FiringSetup setup, ClosedGasLaw expansion, TMount mount, ref FiringObservers<TObserver> observers, bool withLedger,
+            OdeSettings settings, ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {
@@ -143,7 +148,8 @@ internal static class Firing
         }
 
         var events = new WaterEvents<TMount>(phase, setup.EndPressureRatio, setup.ChamberM3);
-        var result = OdeDriver.Integrate(ref phase, ref events, ref observers.Water, end.EndTime, end.EndTime + LongestS, y, settings, absolute);
+        var result = OdeDriver.Integrate(ref phase, ref events, ref observers.Water, end.EndTime, end.EndTime + LongestS, y, settings,
+            absolute);
         end.Account(result, "water phase");
         end.EndTime = result.Time;
         end.Offer(events.FastestTime, events.FastestSpeed, events.FastestHeight);
@@ -151,7 +157,8 @@ internal static class Firing
         EndWater(result.TerminalEvent, phase, expansion, y, ref end);
     }
 
-    private static void EndWater<TMount>(int way, WaterPhase<TMount> phase, ClosedGasLaw expansion, ReadOnlySpan<double> y, ref FiringEnd end)
+    private static void EndWater<TMount>(int way, WaterPhase<TMount> phase, ClosedGasLaw expansion, ReadOnlySpan<double> y,
+        ref FiringEnd end)
         where TMount : struct, IMount
     {
         end.WaterSpent = way == WaterEvents<TMount>.Spent;
@@ -167,11 +174,13 @@ internal static class Firing
     }
 
     /// <summary>
-    /// Lets the water column gather speed, then hands on. Behind a narrow nozzle the lag is soon nothing beside the emptying and the established jet takes
+    /// Lets the water column gather speed, then hands on. Behind a narrow nozzle the lag is soon nothing beside the emptying and the
+    /// established jet takes
     /// over; behind a wide one the whole equation is followed until next to no water is left.
     /// </summary>
     private static int StartJet<TMount, TObserver>(
-        in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings, ref FiringEnd end)
+        in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings,
+            ref FiringEnd end)
         where TMount : struct, IMount
         where TObserver : struct, IOdeObserver
     {

@@ -11,8 +11,10 @@ internal static class FiringDispatch
         if (tables.Gas is null)
             runner.Run(setup, mount, new IdealAirPhase<TMount>(setup.AirJet, mount, setup.ChamberM3, setup.AirExponent, 0, false));
         else if (setup.Wall is { } wall)
-            runner.Run(setup, mount, new HeatedAirPhase<TMount>(tables.Gas, wall, mount, setup.AirAreaM2, setup.ChamberM3, tables.EnergyZero, 0, false));
+            runner.Run(setup, mount, new HeatedAirPhase<TMount>(tables.Gas, wall, mount, setup.AirAreaM2, setup.ChamberM3,
+                tables.EnergyZero, 0, false));
         else
-            runner.Run(setup, mount, new RealAirPhase<TMount>(tables.Jet!, mount, setup.AirAreaM2, setup.ChamberM3, tables.StartEnergy, 0, false));
+            runner.Run(setup, mount, new RealAirPhase<TMount>(tables.Jet!, mount, setup.AirAreaM2, setup.ChamberM3, tables.StartEnergy, 0,
+                false));
     }
 }

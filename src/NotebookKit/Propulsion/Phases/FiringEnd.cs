@@ -2,7 +2,8 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Where water and gas left off: the marks of all phases and the state that a coast starts from. Times [s], SI throughout.</summary>
+/// <summary>Where water and gas left off: the marks of all phases and the state that a coast starts from. Times [s], SI
+/// throughout.</summary>
 internal struct FiringEnd
 {
     public FiringEnd()

@@ -111,7 +111,8 @@ internal readonly struct FiringSetup
     public double WaterKg => WaterJet.Density * (ChamberM3 - GasM3);
 
     /// <summary>Expansion of the gas at release.</summary>
-    public ClosedGasLaw ClosedGas => Tables.Closed is { } table ? new(table, StartM3) : new(PressurePa, TemperatureK, StartM3, WaterExponent, Gamma);
+    public ClosedGasLaw ClosedGas => Tables.Closed is { } table ? new(table, StartM3)
+        : new(PressurePa, TemperatureK, StartM3, WaterExponent, Gamma);
 
     /// <summary>The jet of an ideal gas.</summary>
     public AirJet AirJet => new(AirAreaM2, GasConstant, Gamma);

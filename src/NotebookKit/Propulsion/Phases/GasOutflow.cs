@@ -2,7 +2,8 @@ using NotebookKit.Propulsion.Flow;
 
 namespace NotebookKit.Propulsion.Phases;
 
-/// <summary>Gas leaving a vessel without heat from its wall, for any path of flight: ideal by its exponent, or real on one isentrope.</summary>
+/// <summary>Gas leaving a vessel without heat from its wall, for any path of flight: ideal by its exponent, or real on one
+/// isentrope.</summary>
 internal readonly struct GasOutflow(FiringSetup setup)
 {
     private readonly AirJet _ideal = setup.AirJet;
@@ -16,7 +17,8 @@ internal readonly struct GasOutflow(FiringSetup setup)
         _real is null ? massKg * _ideal.GasConstant * temperatureK / _chamberM3 : _real.Table.Pressure(Position(massKg));
 
     /// <summary>Mass flow [kg/s], with pressure [Pa], thrust [N] and rate of temperature [K/s].</summary>
-    public double MassFlow(double massKg, double temperatureK, double ambientPa, out double pressurePa, out double thrustN, out double kelvinRate)
+    public double MassFlow(double massKg, double temperatureK, double ambientPa, out double pressurePa, out double thrustN,
+        out double kelvinRate)
     {
         double flow;
         if (_real is null)

@@ -5,7 +5,8 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Real gas leaving while the wall gives it heat. Own unknowns: gas temperature and wall temperature [K].</summary>
 /// <remarks>
-/// m cv dT/dt = Q − ṁ T (∂p/∂T)/ρ, the first law for an open vessel in terms of temperature and density. Source: any textbook of thermodynamics;
+/// m cv dT/dt = Q − ṁ T (∂p/∂T)/ρ, the first law for an open vessel in terms of temperature and density. Source: any textbook of
+/// thermodynamics;
 /// film coefficient of <see cref="WallWarming"/>.
 /// </remarks>
 internal readonly struct HeatedAirPhase<TMount>(
@@ -19,7 +20,8 @@ internal readonly struct HeatedAirPhase<TMount>(
 
     public bool IsHeld => mount.IsHeld;
 
-    public HeatedAirPhase<TMount> Carrying(double waterKg, bool ledger) => new(gas, wall, mount, areaM2, chamberM3, energyZero, waterKg, ledger);
+    public HeatedAirPhase<TMount> Carrying(double waterKg, bool ledger)
+        => new(gas, wall, mount, areaM2, chamberM3, energyZero, waterKg, ledger);
 
     public void Begin(Span<double> y, double gasKg, double pressurePa, double temperatureK)
     {

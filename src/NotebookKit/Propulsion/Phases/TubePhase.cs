@@ -4,11 +4,13 @@ using NotebookKit.Propulsion.Flow;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
-/// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the budget: impulse [N s], gas work, work against the air outside,
+/// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the budget: impulse [N s], gas work, work against the
+/// air outside,
 /// work against drag [J].
 /// </summary>
 internal readonly struct TubePhase<TMount>(
-    ClosedGasLaw expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem, IOdeEvents
+    ClosedGasLaw expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem,
+        IOdeEvents
     where TMount : struct, IMount
 {
     public const int Core = 2, Budget = 4;
@@ -39,7 +41,8 @@ internal readonly struct TubePhase<TMount>(
 
     public OdeEventRule Rule(int index) => new(index == 0 ? OdeEventDirection.Rising : OdeEventDirection.Falling, true);
 
-    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index == 0 ? y[0] - strokeM : y[1] + 1e-12;
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index == 0 ? y[0] - strokeM : y[1] +
+        1e-12;
 
     public void Located(int index, double t, ReadOnlySpan<double> y)
     {

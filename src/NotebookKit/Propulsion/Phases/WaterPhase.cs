@@ -4,11 +4,14 @@ using NotebookKit.Propulsion.Flow;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
-/// Water leaving with its jet established. Unknowns: height [m], speed [m/s], gas volume [m³]; then, where wanted, the budget: impulse [N s], gas work,
-/// work against the air outside, jet energy, work of head and inertia of the column, jet energy seen from the ground, work against drag [J].
+/// Water leaving with its jet established. Unknowns: height [m], speed [m/s], gas volume [m³]; then, where wanted, the budget: impulse [N
+/// s], gas work,
+/// work against the air outside, jet energy, work of head and inertia of the column, jet energy seen from the ground, work against drag
+/// [J].
 /// </summary>
 /// <remarks>
-/// In the inertial mode the column's lag, some 1e-4 s, is short against the emptying: the jet follows its momentary equilibrium, corrected twice by the rate
+/// In the inertial mode the column's lag, some 1e-4 s, is short against the emptying: the jet follows its momentary equilibrium, corrected
+/// twice by the rate
 /// at which that equilibrium itself changes. The error is of third order in lag over emptying time.
 /// </remarks>
 internal readonly struct WaterPhase<TMount>(
@@ -65,7 +68,8 @@ internal readonly struct WaterPhase<TMount>(
         else
         {
             var push = jet.Density * jet.JetAreaM2 * jetSpeed * jetSpeed * (1 - jet.AreaRatio) - now.Drag;
-            drive = now.Pressure - now.Ambient + jet.Density * column / now.Mass * push - 0.5 * jet.Density * jet.Loss * jetSpeed * jetSpeed;
+            drive = now.Pressure - now.Ambient + jet.Density * column / now.Mass * push - 0.5 * jet.Density * jet.Loss * jetSpeed *
+                jetSpeed;
             resistance *= 1 - water / now.Mass;
         }
 
@@ -97,7 +101,8 @@ internal readonly struct WaterPhase<TMount>(
         // One small step of the path ahead: two millionths of the gas volume.
         var step = Probe * gasVolume / flow;
         var acceleration = mount.IsHeld ? 0 : (now.Thrust - now.Drag) / now.Mass - mount.Gravity;
-        double heightAhead = height + step * (mount.IsHeld ? 0 : speed), speedAhead = speed + step * acceleration, volumeAhead = gasVolume + step * flow;
+        double heightAhead = height + step * (mount.IsHeld ? 0 : speed), speedAhead = speed + step * acceleration,
+            volumeAhead = gasVolume + step * flow;
         var first = Lagging(height, speed, gasVolume, now, step);
         var ahead = Lagging(heightAhead, speedAhead, volumeAhead, Equilibrium(heightAhead, speedAhead, volumeAhead), step);
         return Equilibrium(height, speed, gasVolume, (ahead.Speed - first.Speed) / step);
@@ -126,7 +131,8 @@ internal readonly struct WaterPhase<TMount>(
         var column = Column(gasVolume);
         if (mode == WaterJetMode.Head)
         {
-            now.Speed = mount.IsHeld ? jet.SpeedHeld(difference, column, mount.Gravity) : jet.SpeedFree(difference, column, now.Drag, now.Mass);
+            now.Speed = mount.IsHeld ? jet.SpeedHeld(difference, column, mount.Gravity)
+                : jet.SpeedFree(difference, column, now.Drag, now.Mass);
             now.Thrust = jet.Density * jet.JetAreaM2 * now.Speed * now.Speed;
             now.ColumnPressure = jet.Density * column * (mount.IsHeld ? mount.Gravity : (now.Thrust - now.Drag) / now.Mass);
             return now;

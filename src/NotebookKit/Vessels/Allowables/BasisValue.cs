@@ -9,12 +9,14 @@ namespace NotebookKit.Vessels.Allowables;
 /// <param name="Mean">Mean burst.</param>
 /// <param name="Spread">Coefficient of variation [-].</param>
 /// <param name="BBasis">Nine vessels in ten are stronger, with 95 % confidence.</param>
-/// <param name="ABasis">Ninety-nine in a hundred are stronger, with 95 % confidence; none where the tests are too few or too many for the method.</param>
+/// <param name="ABasis">Ninety-nine in a hundred are stronger, with 95 % confidence; none where the tests are too few or too many for the
+/// method.</param>
 /// <param name="Findings">What has to be said.</param>
 /// <param name="Working">How it was worked out.</param>
 /// <remarks>Source: MIL-HDBK-17-1F (now CMH-17 Volume 1, ch. 8).</remarks>
 public sealed record BasisValue(
-    string Distribution, int Tests, GaugePressure Mean, double Spread, GaugePressure BBasis, GaugePressure? ABasis, IReadOnlyList<Finding> Findings, Working Working) : IResult
+    string Distribution, int Tests, GaugePressure Mean, double Spread, GaugePressure BBasis, GaugePressure? ABasis,
+        IReadOnlyList<Finding> Findings, Working Working) : IResult
 {
     private static readonly ModelCard Card = new(
         "Basis values of a few bursts",
@@ -40,6 +42,7 @@ public sealed record BasisValue(
         new("Bursts", Tests.ToString(System.Globalization.CultureInfo.InvariantCulture)),
         new("Mean", Mean.ToString(), $"spread {Digits.Round(100 * Spread)} %"),
         new("B-basis", BBasis.ToString(), $"nine in ten are stronger, with 95 % confidence; {Digits.Round(BBasis / Mean)} of the mean"),
-        .. ABasis is { } a ? [new ResultLine("A-basis", a.ToString(), "ninety-nine in a hundred are stronger, with 95 % confidence")] : Array.Empty<ResultLine>(),
+        .. ABasis is { } a ? [new ResultLine("A-basis", a.ToString(), "ninety-nine in a hundred are stronger, with 95 % confidence")]
+            : Array.Empty<ResultLine>(),
     ];
 }

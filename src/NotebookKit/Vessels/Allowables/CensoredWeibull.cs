@@ -10,7 +10,8 @@ namespace NotebookKit.Vessels.Allowables;
 /// <param name="LocationError">Standard error of the scale's logarithm [-].</param>
 /// <param name="SpreadError">Standard error of one over the shape [-].</param>
 /// <remarks>Source: Meeker and Escobar, Statistical Methods for Reliability Data, 1998, ch. 8 (likelihood, observed information).</remarks>
-public sealed record CensoredWeibull(WeibullFit Fit, int Failures, int Survivors, double LogLikelihood, double LocationError, double SpreadError)
+public sealed record CensoredWeibull(WeibullFit Fit, int Failures, int Survivors, double LogLikelihood, double LocationError,
+    double SpreadError)
 {
     /// <summary>Logarithm of the scale, μ [logarithm of the data's unit].</summary>
     public double Location => Math.Log(Fit.Scale);
@@ -30,12 +31,14 @@ public sealed record CensoredWeibull(WeibullFit Fit, int Failures, int Survivors
     {
         ArgumentNullException.ThrowIfNull(failed);
         ArgumentNullException.ThrowIfNull(survived);
-        if (failed.Count < 2) throw new ArgumentException($"A Weibull fit needs at least two failures; there {(failed.Count == 1 ? "is one" : "are none")}. Take a known shape for fewer.", nameof(failed));
+        if (failed.Count < 2) throw new ArgumentException("A Weibull fit needs at least two failures; there "
+            + $"{(failed.Count == 1 ? "is one" : "are none")}. Take a known shape for fewer.", nameof(failed));
         var all = new double[failed.Count + survived.Count];
         for (var i = 0; i < all.Length; i++)
         {
             all[i] = i < failed.Count ? failed[i] : survived[i - failed.Count];
-            if (!(all[i] > 0) || !double.IsFinite(all[i])) throw new ArgumentException("A Weibull fit takes finite values above 0; check the list for a zero, a negative or a missing one.", nameof(failed));
+            if (!(all[i] > 0) || !double.IsFinite(all[i])) throw new ArgumentException("A Weibull fit takes finite values above 0; check "
+                + "the list for a zero, a negative or a missing one.", nameof(failed));
         }
 
         // Scaled by the largest, so that a power never overflows.
@@ -43,7 +46,8 @@ public sealed record CensoredWeibull(WeibullFit Fit, int Failures, int Survivors
         for (var i = 0; i < all.Length; i++) all[i] = Math.Log(all[i] / largest);
         var r = failed.Count;
         var mean = all.AsSpan(0, r).ToArray().Average();
-        if (mean > -1e-9) throw new ArgumentException("All failures lie at the largest value; no shape fits them. Add tests that failed lower, or take a known shape.", nameof(failed));
+        if (mean > -1e-9) throw new ArgumentException("All failures lie at the largest value; no shape fits them. Add tests that failed "
+            + "lower, or take a known shape.", nameof(failed));
         // Zero at the likelihood's top: weighted mean of all logarithms less 1/β less the failures' mean.
         var shape = BracketedRoot.Solve(b => Moment(all, b, 1) / Moment(all, b, 0) - 1 / b - mean, 1e-3, 1e5, 1e-11);
         var scaled = Math.Pow(Moment(all, shape, 0) / r, 1 / shape);
@@ -62,7 +66,8 @@ public sealed record CensoredWeibull(WeibullFit Fit, int Failures, int Survivors
         double muMu = r * shape * shape, muSigma = first * shape * shape, sigmaSigma = (r + second) * shape * shape;
         var determinant = muMu * sigmaSigma - muSigma * muSigma;
         return new CensoredWeibull(
-            fit, r, survived.Count, logFailures + r * Math.Log(shape) - r, Math.Sqrt(sigmaSigma / determinant), Math.Sqrt(muMu / determinant));
+            fit, r, survived.Count, logFailures + r * Math.Log(shape) - r, Math.Sqrt(sigmaSigma / determinant),
+                Math.Sqrt(muMu / determinant));
     }
 
     private static double Moment(double[] logs, double shape, int power)

@@ -22,7 +22,8 @@ public sealed class CompetingModes
     /// <summary>The fit of each mode.</summary>
     public IReadOnlyDictionary<string, CensoredWeibull> Modes { get; }
 
-    /// <summary>Logarithm of the likelihood of all modes together [-]; not to be compared with that of a fit that leaves the modes out.</summary>
+    /// <summary>Logarithm of the likelihood of all modes together [-]; not to be compared with that of a fit that leaves the modes
+    /// out.</summary>
     public double LogLikelihood => Modes.Values.Sum(m => m.LogLikelihood);
 
     /// <summary>Fits every mode that occurs. Source: Meeker and Escobar 1998, ch. 15.</summary>
@@ -32,10 +33,12 @@ public sealed class CompetingModes
     {
         ArgumentNullException.ThrowIfNull(observations);
         var names = observations.Select(o => o.Mode).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
-        if (names.Count == 0) throw new ArgumentException("Nothing has failed; competing modes need at least two failures of each. See NoFailureBelief for tests without a failure.", nameof(observations));
+        if (names.Count == 0) throw new ArgumentException("Nothing has failed; competing modes need at least two failures of each. See "
+            + "NoFailureBelief for tests without a failure.", nameof(observations));
         return new CompetingModes(
             [.. observations.OrderBy(o => o.Value)],
-            names.ToDictionary(n => n, n => CensoredWeibull.Of([.. observations.Where(o => o.Mode == n).Select(o => o.Value)], [.. observations.Where(o => o.Mode != n).Select(o => o.Value)]), StringComparer.Ordinal));
+            names.ToDictionary(n => n, n => CensoredWeibull.Of([.. observations.Where(o => o.Mode == n).Select(o => o.Value)],
+                [.. observations.Where(o => o.Mode != n).Select(o => o.Value)]), StringComparer.Ordinal));
     }
 
     /// <summary>Share that has not failed by any mode [-]. Source: product of the modes' reliabilities.</summary>
@@ -54,7 +57,8 @@ public sealed class CompetingModes
         return BracketedRoot.Solve(v => Reliability(v) - (1 - share), low, high * 1.0001, 1e-10 * high);
     }
 
-    /// <summary>Share that has failed by one mode before any other, up to a value [-]. Source: integral of the mode's hazard times the reliability.</summary>
+    /// <summary>Share that has failed by one mode before any other, up to a value [-]. Source: integral of the mode's hazard times the
+    /// reliability.</summary>
     /// <param name="mode">The mode.</param>
     /// <param name="value">Value, 0 or above [the unit of the data].</param>
     /// <exception cref="ArgumentException">No test failed by that mode.</exception>
@@ -88,7 +92,8 @@ public sealed class CompetingModes
     }
 
     private CensoredWeibull Fit(string mode) =>
-        Modes.TryGetValue(mode, out var fit) ? fit : throw new ArgumentException($"No test failed by \"{mode}\"; modes are {string.Join(", ", Modes.Keys)}.", nameof(mode));
+        Modes.TryGetValue(mode, out var fit) ? fit : throw new ArgumentException($"No test failed by \"{mode}\"; modes are "
+            + $"{string.Join(", ", Modes.Keys)}.", nameof(mode));
 
     private (double Surviving, double Failed) Count(string? mode, double value)
     {

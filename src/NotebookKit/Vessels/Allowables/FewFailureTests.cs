@@ -19,7 +19,8 @@ public static class FewFailureTests
         new ValidRange<int>(0, tests).Check(failures, "number of failures", "No more can fail than are tested.");
         Confidence(confidence);
         if (failures == tests) return 1;
-        return failures == 0 ? SampleSize.BoundWhereNoneWasSeen(tests, confidence) : Beta.InvCDF(failures + 1, tests - failures, confidence);
+        return failures == 0 ? SampleSize.BoundWhereNoneWasSeen(tests, confidence)
+            : Beta.InvCDF(failures + 1, tests - failures, confidence);
     }
 
     /// <summary>Fewest tests, with so many failures among them, that show a chance of failure. Source: Clopper and Pearson 1934.</summary>
@@ -29,7 +30,8 @@ public static class FewFailureTests
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
     public static int Needed(double chance, int failures, double confidence)
     {
-        new ValidRange<double>(1e-6, 0.5).Check(chance, "chance of failure to show", "Rarer than one in a million nobody can show by counting.");
+        new ValidRange<double>(1e-6, 0.5).Check(chance, "chance of failure to show",
+            "Rarer than one in a million nobody can show by counting.");
         new ValidRange<int>(0, 20).Check(failures, "number of failures", "With more, find out why they fail.");
         Confidence(confidence);
         if (failures == 0) return ZeroFailureTests.Needed(1 - chance, confidence);
@@ -45,5 +47,6 @@ public static class FewFailureTests
         return high;
     }
 
-    private static double Confidence(double confidence) => new ValidRange<double>(0.5, 0.999999).Check(confidence, "confidence", "0.95 is usual.");
+    private static double Confidence(double confidence) => new ValidRange<double>(0.5, 0.999999).Check(confidence, "confidence",
+        "0.95 is usual.");
 }

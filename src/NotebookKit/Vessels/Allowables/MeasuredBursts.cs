@@ -38,10 +38,15 @@ public sealed record MeasuredBursts(IReadOnlyList<GaugePressure> Bursts)
         if (n < 5) findings.Add(VesselsFindings.BasisRestsOnFewBursts(n, b));
         return new BasisValue("normal", n, mean, Spread, lowB, lowA, findings, new Working("Basis values, normal",
         [
-            new("Mean and standard deviation", @"\bar p,\quad s = \sqrt{\frac{\sum(p_i-\bar p)^2}{n-1}}", string.Join(", ", Bursts.Select(p => Digits.Round(p.Bar))) + " bar", $"{Digits.Round(mean.Bar, 4)} bar, {Digits.Round(deviation, 4)} bar", AllowableSources.Normal),
-            new("Factor for the B-basis", @"k_B = t'_{0.95}(n-1,\ z_{0.90}\sqrt n)/\sqrt n", $"n = {n}", Digits.Round(b, 5), AllowableSources.Normal),
-            new("B-basis", @"B = \bar p - k_B\,s", $"{Digits.Round(mean.Bar, 4)} − {Digits.Round(b, 4)} × {Digits.Round(deviation, 4)} bar", lowB.ToString(), AllowableSources.Normal),
-            new("A-basis", @"A = \bar p - k_A\,s", $"{Digits.Round(mean.Bar, 4)} − {Digits.Round(a, 4)} × {Digits.Round(deviation, 4)} bar", lowA.ToString(), AllowableSources.Normal),
+            new("Mean and standard deviation", @"\bar p,\quad s = \sqrt{\frac{\sum(p_i-\bar p)^2}{n-1}}",
+                string.Join(", ", Bursts.Select(p => Digits.Round(p.Bar))) + " bar",
+                $"{Digits.Round(mean.Bar, 4)} bar, {Digits.Round(deviation, 4)} bar", AllowableSources.Normal),
+            new("Factor for the B-basis", @"k_B = t'_{0.95}(n-1,\ z_{0.90}\sqrt n)/\sqrt n", $"n = {n}", Digits.Round(b, 5),
+                AllowableSources.Normal),
+            new("B-basis", @"B = \bar p - k_B\,s", $"{Digits.Round(mean.Bar, 4)} − {Digits.Round(b, 4)} × "
+                + $"{Digits.Round(deviation, 4)} bar", lowB.ToString(), AllowableSources.Normal),
+            new("A-basis", @"A = \bar p - k_A\,s", $"{Digits.Round(mean.Bar, 4)} − {Digits.Round(a, 4)} × "
+                + $"{Digits.Round(deviation, 4)} bar", lowA.ToString(), AllowableSources.Normal),
         ]));
     }
 
@@ -55,12 +60,18 @@ public sealed record MeasuredBursts(IReadOnlyList<GaugePressure> Bursts)
         var factorB = WeibullFactor.BBasis(n);
         var fit = WeibullFit.Of([.. Bursts.Select(b => b.Bar)]);
         double tenth = fit.Quantile(0.10), b = tenth * Math.Exp(-factorB / (fit.Shape * Math.Sqrt(n)));
-        GaugePressure? a = n <= 30 ? GaugePressure.FromBar(fit.Quantile(0.01) * Math.Exp(-WeibullFactor.ABasis(n) / (fit.Shape * Math.Sqrt(n)))) : null;
+        GaugePressure? a = n <= 30 ? GaugePressure.FromBar(fit.Quantile(0.01) * Math.Exp(-WeibullFactor.ABasis(n) / (fit.Shape *
+            Math.Sqrt(n)))) : null;
         return new BasisValue("Weibull", n, Mean, fit.Spread, GaugePressure.FromBar(b), a, [], new Working("Basis values, Weibull",
         [
-            new("Scale and shape by maximum likelihood", @"\hat\alpha,\ \hat\beta", string.Join(", ", Bursts.Select(p => Digits.Round(p.Bar))) + " bar", $"{Digits.Round(fit.Scale, 4)} bar, {Digits.Round(fit.Shape, 4)}", AllowableSources.Weibull),
-            new("One in ten below", @"q = \hat\alpha\,(0.10536)^{1/\hat\beta}", $"{Digits.Round(fit.Scale, 4)} bar × 0.10536^(1/{Digits.Round(fit.Shape, 4)})", $"{Digits.Round(tenth, 4)} bar", AllowableSources.Weibull),
-            new("B-basis", @"B = q\,e^{-V/(\hat\beta\sqrt n)}", $"V = {Digits.Round(factorB, 4)}, n = {n}", GaugePressure.FromBar(b).ToString(), AllowableSources.Weibull),
+            new("Scale and shape by maximum likelihood", @"\hat\alpha,\ \hat\beta",
+                string.Join(", ", Bursts.Select(p => Digits.Round(p.Bar))) + " bar",
+                $"{Digits.Round(fit.Scale, 4)} bar, {Digits.Round(fit.Shape, 4)}", AllowableSources.Weibull),
+            new("One in ten below", @"q = \hat\alpha\,(0.10536)^{1/\hat\beta}",
+                $"{Digits.Round(fit.Scale, 4)} bar × 0.10536^(1/{Digits.Round(fit.Shape, 4)})", $"{Digits.Round(tenth, 4)} bar",
+                AllowableSources.Weibull),
+            new("B-basis", @"B = q\,e^{-V/(\hat\beta\sqrt n)}", $"V = {Digits.Round(factorB, 4)}, n = {n}",
+                GaugePressure.FromBar(b).ToString(), AllowableSources.Weibull),
         ]));
     }
 }

@@ -4,7 +4,8 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Vessels.Allowables;
 
 /// <summary>What may still be believed of a chance or a rate of failure where nothing has failed. Never 0.</summary>
-/// <remarks>Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, §2.4 (beta, binomial), §2.6 (gamma, Poisson), §2.8 (Jeffreys).</remarks>
+/// <remarks>Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, §2.4 (beta, binomial), §2.6 (gamma, Poisson), §2.8
+/// (Jeffreys).</remarks>
 public static class NoFailureBelief
 {
     private static readonly ValidRange<double> Confidences = new(0.001, 0.9999);
@@ -13,7 +14,8 @@ public static class NoFailureBelief
     /// <param name="passes">Tests passed, none failed; 0 to 1 000 000.</param>
     /// <param name="prior">What was believed before.</param>
     /// <exception cref="OutOfRangeException">The number is out of range.</exception>
-    public static double ExpectedChance(int passes, NoFailurePrior prior = NoFailurePrior.Jeffreys) => Half(prior) / (Passes(passes) + 2 * Half(prior));
+    public static double ExpectedChance(int passes, NoFailurePrior prior = NoFailurePrior.Jeffreys)
+        => Half(prior) / (Passes(passes) + 2 * Half(prior));
 
     /// <summary>Chance of failure that the true one doesn't exceed with a confidence [-]. Source: quantile of Beta(a, n + a).</summary>
     /// <param name="passes">Tests passed, none failed; 0 to 1 000 000.</param>
@@ -36,7 +38,8 @@ public static class NoFailureBelief
         return product;
     }
 
-    /// <summary>Rate of events that the true one doesn't exceed with a confidence, where none has come [one over the unit of exposure]. Source: quantile of Gamma(a, exposure).</summary>
+    /// <summary>Rate of events that the true one doesn't exceed with a confidence, where none has come [one over the unit of exposure].
+    /// Source: quantile of Gamma(a, exposure).</summary>
     /// <param name="exposure">Exposure without an event, above 0 [hours, fills, flights].</param>
     /// <param name="confidence">Confidence [-]; 0.001 to 0.9999.</param>
     /// <param name="prior">What was believed before.</param>
@@ -48,5 +51,6 @@ public static class NoFailureBelief
 
     private static double Half(NoFailurePrior prior) => prior == NoFailurePrior.Jeffreys ? 0.5 : 1;
 
-    private static int Passes(int passes) => new ValidRange<int>(0, 1_000_000).Check(passes, "number of passes", "Count the tests that were passed.");
+    private static int Passes(int passes) => new ValidRange<int>(0, 1_000_000).Check(passes, "number of passes",
+        "Count the tests that were passed.");
 }

@@ -39,15 +39,18 @@ public sealed record NormalBelief(double Mean, double EquivalentTests, double Fr
     {
         ArgumentNullException.ThrowIfNull(values);
         InvalidDesignException.ThrowIfAny("Belief", Validate());
-        if (values.Any(v => !double.IsFinite(v))) throw new ArgumentException("A value isn't a finite number; check the list for a missing one.", nameof(values));
+        if (values.Any(v => !double.IsFinite(v))) throw new ArgumentException("A value isn't a finite number; check the list for a "
+            + "missing one.", nameof(values));
         if (values.Count == 0) return this;
         double n = values.Count, mean = values.Average(), squares = values.Sum(v => (v - mean) * (v - mean));
         double worth = EquivalentTests + n, freedom = Freedom + n;
-        var sum = Math.Max(Freedom, 0) * Deviation * Deviation + squares + (EquivalentTests == 0 ? 0 : EquivalentTests * n / worth * (mean - Mean) * (mean - Mean));
+        var sum = Math.Max(Freedom, 0) * Deviation * Deviation + squares
+            + (EquivalentTests == 0 ? 0 : EquivalentTests * n / worth * (mean - Mean) * (mean - Mean));
         return new NormalBelief((EquivalentTests * Mean + n * mean) / worth, worth, freedom, freedom > 0 ? Math.Sqrt(sum / freedom) : 0);
     }
 
-    /// <summary>Value that the next one falls below with a chance [the unit of the data]. Source: Gelman et al. 2013, §3.2, Student's t.</summary>
+    /// <summary>Value that the next one falls below with a chance [the unit of the data]. Source: Gelman et al. 2013, §3.2, Student's
+    /// t.</summary>
     /// <param name="chance">Chance [-]; 0.0001 to 0.9999.</param>
     /// <exception cref="OutOfRangeException">The chance is out of range.</exception>
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>
@@ -69,7 +72,8 @@ public sealed record NormalBelief(double Mean, double EquivalentTests, double Fr
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>
     public double MeanBelow(double value) => StudentT.CDF(Mean, Known().Deviation / Math.Sqrt(EquivalentTests), Freedom, value);
 
-    /// <summary>Standard deviation that a share of the belief lies below [the unit of the data]. Source: Gelman et al. 2013, §3.2, scaled inverse chi-squared.</summary>
+    /// <summary>Standard deviation that a share of the belief lies below [the unit of the data]. Source: Gelman et al. 2013, §3.2, scaled
+    /// inverse chi-squared.</summary>
     /// <param name="share">Share [-]; 0.0001 to 0.9999.</param>
     /// <exception cref="OutOfRangeException">The share is out of range.</exception>
     /// <exception cref="InvalidDesignException">Too little is known for an answer.</exception>

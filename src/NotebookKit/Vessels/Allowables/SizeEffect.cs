@@ -18,7 +18,8 @@ public static class SizeEffect
     /// <param name="modulus">Weibull modulus m [-]; 1 to 500.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
     public static double Factor(double sizeRatio, double modulus) =>
-        Math.Pow(new ValidRange<double>(1e-9, 1e9).Check(sizeRatio, "size ratio", "It is the larger stressed volume over the smaller."), -1 / Modulus(modulus));
+        Math.Pow(new ValidRange<double>(1e-9, 1e9).Check(sizeRatio, "size ratio", "It is the larger stressed volume over the smaller."),
+            -1 / Modulus(modulus));
 
     /// <summary>Coefficient of variation of a Weibull modulus [-]. Source: first two moments, Weibull 1951.</summary>
     /// <param name="modulus">Weibull modulus m [-]; 1 to 500.</param>

@@ -6,7 +6,8 @@ using NotebookKit.Provenance;
 
 namespace NotebookKit.Vessels.Allowables;
 
-/// <summary>How many standard deviations below the mean of a few tests one has to go, to be sure that a share of all vessels is stronger.</summary>
+/// <summary>How many standard deviations below the mean of a few tests one has to go, to be sure that a share of all vessels is
+/// stronger.</summary>
 /// <remarks>
 /// k = t′(n − 1, z√n)/√n with the quantile of the non-central t distribution, taken exactly: the handbook's closed approximations are
 /// 10 % unsafe at three tests. Source: MIL-HDBK-17-1F (now CMH-17 Volume 1, ch. 8), §8.5 and Tables 8.5.10, 8.5.11.
@@ -18,7 +19,8 @@ public static class ToleranceFactor
     /// <exception cref="OutOfRangeException">The number is out of range.</exception>
     public static double BBasis(int tests) => OneSided(tests, 0.90, 0.95);
 
-    /// <summary>A-basis factor: ninety-nine in a hundred are stronger, with 95 % confidence [-]. Source: MIL-HDBK-17-1F, Table 8.5.11.</summary>
+    /// <summary>A-basis factor: ninety-nine in a hundred are stronger, with 95 % confidence [-]. Source: MIL-HDBK-17-1F, Table
+    /// 8.5.11.</summary>
     /// <param name="tests">Number of tests; 2 to 10 000.</param>
     /// <exception cref="OutOfRangeException">The number is out of range.</exception>
     public static double ABasis(int tests) => OneSided(tests, 0.99, 0.95);
@@ -39,7 +41,8 @@ public static class ToleranceFactor
         return BracketedRoot.Solve(k => NonCentralT(k * root, tests - 1, shift) - confidence, 0, 1e6, 1e-9);
     }
 
-    /// <summary>Probability that a non-central t variable is at most t [-], by quadrature over the spread of the standard deviation.</summary>
+    /// <summary>Probability that a non-central t variable is at most t [-], by quadrature over the spread of the standard
+    /// deviation.</summary>
     internal static double NonCentralT(double t, int freedom, double shift)
     {
         double half = freedom / 2.0, logScale = Math.Log(2) + half * Math.Log(half) - SpecialFunctions.GammaLn(half);

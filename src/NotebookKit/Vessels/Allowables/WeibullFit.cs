@@ -14,8 +14,10 @@ public sealed record WeibullFit(double Scale, double Shape)
     public static WeibullFit Of(IReadOnlyList<double> values)
     {
         ArgumentNullException.ThrowIfNull(values);
-        if (values.Count < 2) throw new ArgumentException($"A Weibull fit needs at least two values; there {(values.Count == 1 ? "is one" : "are none")}.", nameof(values));
-        if (values.Any(v => !(v > 0) || !double.IsFinite(v))) throw new ArgumentException("A Weibull fit takes finite values above 0; check the list for a zero, a negative or a missing one.", nameof(values));
+        if (values.Count < 2) throw new ArgumentException("A Weibull fit needs at least two values; there "
+            + $"{(values.Count == 1 ? "is one" : "are none")}.", nameof(values));
+        if (values.Any(v => !(v > 0) || !double.IsFinite(v))) throw new ArgumentException("A Weibull fit takes finite values above 0; "
+            + "check the list for a zero, a negative or a missing one.", nameof(values));
         // Scaled by the largest, so that a power never overflows.
         var largest = values.Max();
         var logs = values.Select(v => Math.Log(v / largest)).ToArray();

@@ -14,13 +14,15 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (new ValidRange<double>(0.1, 100).Find(Shape, "Weibull shape", "10 is 12 %, 20 is 6 % of scatter.") is { } shape) findings.Add(shape);
+        if (new ValidRange<double>(0.1, 100).Find(Shape, "Weibull shape", "10 is 12 %, 20 is 6 % of scatter.")
+            is { } shape) findings.Add(shape);
         if (!(Failures > 0 && Exposure > 0 && double.IsFinite(Failures * Exposure)))
             findings.Add(VesselsFindings.RateBeliefOutOfRange(Failures, Exposure));
         return findings;
     }
 
-    /// <summary>Belief after tests. Source: Martz and Waller 1982: failures add to A, every value to the power of the shape adds to B.</summary>
+    /// <summary>Belief after tests. Source: Martz and Waller 1982: failures add to A, every value to the power of the shape adds to
+    /// B.</summary>
     /// <param name="failed">Values at which something failed, each above 0 [one unit for all].</param>
     /// <param name="survived">Values reached without a failure, each above 0 [the same unit].</param>
     /// <exception cref="InvalidDesignException">The belief isn't valid.</exception>
@@ -28,7 +30,8 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
     public WeibullRateBelief Learn(IReadOnlyList<double> failed, IReadOnlyList<double> survived)
     {
         InvalidDesignException.ThrowIfAny("Belief", Validate());
-        if (failed.Concat(survived).Any(v => !(v > 0) || !double.IsFinite(v))) throw new ArgumentException("A value is 0, below or missing; check the list.", nameof(failed));
+        if (failed.Concat(survived).Any(v => !(v > 0) || !double.IsFinite(v))) throw new
+            ArgumentException("A value is 0, below or missing; check the list.", nameof(failed));
         return this with { Failures = Failures + failed.Count, Exposure = Exposure + failed.Concat(survived).Sum(v => Math.Pow(v, Shape)) };
     }
 
@@ -36,7 +39,8 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
     /// <param name="value">Value, 0 or above [the unit of the data].</param>
     public double Reliability(double value) => Math.Pow(Exposure / (Exposure + Math.Pow(value, Shape)), Failures);
 
-    /// <summary>Reliability at the mean rate, which leaves out what isn't known of it [-]. Source: definition of the distribution.</summary>
+    /// <summary>Reliability at the mean rate, which leaves out what isn't known of it [-]. Source: definition of the
+    /// distribution.</summary>
     /// <param name="value">Value, 0 or above [the unit of the data].</param>
     public double ReliabilityAtMeanRate(double value) => Math.Exp(-Failures / Exposure * Math.Pow(value, Shape));
 
@@ -45,5 +49,6 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
     /// <param name="confidence">Confidence [-]; 0.001 to 0.9999.</param>
     /// <exception cref="OutOfRangeException">The confidence is out of range.</exception>
     public double ReliabilityAtLeast(double value, double confidence) =>
-        Math.Exp(-Gamma.InvCDF(Failures, Exposure, new ValidRange<double>(0.001, 0.9999).Check(confidence, "confidence", "0.95 is usual.")) * Math.Pow(value, Shape));
+        Math.Exp(-Gamma.InvCDF(Failures, Exposure, new ValidRange<double>(0.001, 0.9999).Check(confidence, "confidence",
+            "0.95 is usual.")) * Math.Pow(value, Shape));
 }

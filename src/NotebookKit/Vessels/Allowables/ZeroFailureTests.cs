@@ -13,7 +13,8 @@ public static class ZeroFailureTests
 {
     private static readonly ValidRange<double> Share = new(0.001, 0.999999);
 
-    /// <summary>Tests without a failure that show a reliability: ln(1 − C)/ln R, rounded up; classical. Source: success-run theorem.</summary>
+    /// <summary>Tests without a failure that show a reliability: ln(1 − C)/ln R, rounded up; classical. Source: success-run
+    /// theorem.</summary>
     /// <param name="reliability">Reliability to show [-]; 0.001 to 0.999999.</param>
     /// <param name="confidence">Confidence [-]; 0.001 to 0.999999.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
@@ -29,20 +30,25 @@ public static class ZeroFailureTests
     /// <param name="passes">Tests passed, none failed; 1 to 1 000 000.</param>
     /// <param name="confidence">Confidence [-]; 0.001 to 0.999999.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
-    public static double Shown(int passes, double confidence) => Math.Pow(1 - Share.Check(confidence, "confidence", "0.95 is usual."), 1.0 / Passes(passes));
+    public static double Shown(int passes, double confidence)
+        => Math.Pow(1 - Share.Check(confidence, "confidence", "0.95 is usual."), 1.0 / Passes(passes));
 
-    /// <summary>Reliability that passes show, Bayes with a uniform prior: (1 − C)^(1/(n + 1)) [-]. Source: success-run theorem with Beta(1, 1).</summary>
+    /// <summary>Reliability that passes show, Bayes with a uniform prior: (1 − C)^(1/(n + 1)) [-]. Source: success-run theorem with Beta(1,
+    /// 1).</summary>
     /// <param name="passes">Tests passed, none failed; 1 to 1 000 000.</param>
     /// <param name="confidence">Confidence [-]; 0.001 to 0.999999.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
-    public static double ShownByBayes(int passes, double confidence) => Math.Pow(1 - Share.Check(confidence, "confidence", "0.95 is usual."), 1.0 / (Passes(passes) + 1));
+    public static double ShownByBayes(int passes, double confidence)
+        => Math.Pow(1 - Share.Check(confidence, "confidence", "0.95 is usual."), 1.0 / (Passes(passes) + 1));
 
-    /// <summary>Expected reliability after passes, Bayes with a uniform prior: (n + 1)/(n + 2) [-]. Source: Laplace's rule of succession.</summary>
+    /// <summary>Expected reliability after passes, Bayes with a uniform prior: (n + 1)/(n + 2) [-]. Source: Laplace's rule of
+    /// succession.</summary>
     /// <param name="passes">Tests passed, none failed; 1 to 1 000 000.</param>
     /// <exception cref="OutOfRangeException">The number is out of range.</exception>
     public static double ExpectedByBayes(int passes) => (Passes(passes) + 1.0) / (passes + 2.0);
 
-    /// <summary>Probability that the reliability is above a value, Bayes with a uniform prior: 1 − Rⁿ⁺¹ [-]. Source: Beta(n + 1, 1).</summary>
+    /// <summary>Probability that the reliability is above a value, Bayes with a uniform prior: 1 − Rⁿ⁺¹ [-]. Source: Beta(n + 1,
+    /// 1).</summary>
     /// <param name="passes">Tests passed, none failed; 1 to 1 000 000.</param>
     /// <param name="reliability">Reliability [-]; 0.001 to 0.999999.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
@@ -65,5 +71,6 @@ public static class ZeroFailureTests
         return Math.Pow(1 - Share.Check(confidence, "confidence", "0.95 is usual."), 1 / (Passes(passes) * Math.Pow(overload, shape)));
     }
 
-    private static int Passes(int passes) => new ValidRange<int>(1, 1_000_000).Check(passes, "number of passes", "Without a test nothing is shown.");
+    private static int Passes(int passes) => new ValidRange<int>(1, 1_000_000).Check(passes, "number of passes",
+        "Without a test nothing is shown.");
 }

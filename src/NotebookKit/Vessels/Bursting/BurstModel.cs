@@ -76,7 +76,8 @@ internal static class BurstModel
         void Add(string name, VesselEnd end)
         {
             // A closure under carried sleeves is held by them; on its own it only has to keep its shape.
-            parts.Add(new PartMargin($"{name}, {end.Closure.Shape}", end.Closure.YieldPressure(vessel.Liner.Bore), $"{end.Closure.Material.Name} yields"));
+            parts.Add(new PartMargin($"{name}, {end.Closure.Shape}", end.Closure.YieldPressure(vessel.Liner.Bore),
+                $"{end.Closure.Material.Name} yields"));
             foreach (var joint in end.Joints)
                 parts.Add(new PartMargin($"{name}, {joint.Name}", GaugePressure.FromPascals(joint.FailurePascals(context)), joint.Cause()));
         }
@@ -127,29 +128,38 @@ internal static class BurstModel
         {
             var load = prediction.WallBurst.AsDifference().ToUnit(PressureUnit.Megapascal);
             steps.Add(new(
-                "Mean hoop stress in the plies at the wall's burst", @"\sigma_h = \frac{p\,R}{t}", $"{load.Show()} × {radius} / {Digits.Round(1000 * wall.Thickness)} mm",
-                Pressure.FromMegapascals(prediction.WallBurst.Pascals * wall.Radius / wall.Thickness / 1e6).Show(), VesselSources.ThinWall));
+                "Mean hoop stress in the plies at the wall's burst", @"\sigma_h = \frac{p\,R}{t}",
+                    $"{load.Show()} × {radius} / {Digits.Round(1000 * wall.Thickness)} mm",
+                Pressure.FromMegapascals(prediction.WallBurst.Pascals * wall.Radius / wall.Thickness / 1e6).Show(),
+                    VesselSources.ThinWall));
             steps.Add(new(
                 "Netting analysis", @"p = \frac{1}{R}\min\left(\sum\sigma_f t_f\sin^2\theta,\ 2\sum\sigma_f t_f\cos^2\theta\right)",
-                string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at {Digits.Round(l.Angle * 180 / Math.PI)}°"))
-                + (wall.MetalLinerForce > 0 ? $", {Digits.Round(wall.MetalLinerForce / 1000)} N/mm of metal liner at its yield" : "") + $", R = {radius}",
+                string.Join(" + ", prediction.Layers.Select(l => $"{Digits.Round(l.NettingStrength * l.Thickness / 1000)} N/mm at "
+                    + $"{Digits.Round(l.Angle * 180 / Math.PI)}°"))
+                + (wall.MetalLinerForce > 0 ? $", {Digits.Round(wall.MetalLinerForce / 1000)} N/mm of metal liner at its yield" : "")
+                    + $", R = {radius}",
                 prediction.Netting.ToString(), VesselSources.Netting));
         }
 
         foreach (var step in prediction.Steps)
-            steps.Add(new(Words(step.Mode), @"p = N_h/R", $"{step.Ply}, {prediction.Criterion}", step.Pressure.ToString(), VesselSources.Jones));
+            steps.Add(new(Words(step.Mode), @"p = N_h/R", $"{step.Ply}, {prediction.Criterion}", step.Pressure.ToString(),
+                VesselSources.Jones));
         var context = wall.Context(prediction.Layers);
         AddEnd("Nozzle end", vessel.NozzleEnd);
         AddEnd("Forward end", vessel.ForwardEnd);
-        steps.Add(new("Weakest part", @"p_b = \min_i p_i", string.Join("; ", prediction.Parts.Select(p => $"{p.Name} {Digits.Round(p.Burst.Bar)} bar")), prediction.Burst.ToString(), VesselSources.Equilibrium));
+        steps.Add(new("Weakest part", @"p_b = \min_i p_i", string.Join("; ",
+            prediction.Parts.Select(p => $"{p.Name} {Digits.Round(p.Burst.Bar)} bar")), prediction.Burst.ToString(),
+            VesselSources.Equilibrium));
         return new Working(prediction.Title, steps);
 
         void AddEnd(string name, VesselEnd end)
         {
             var (formula, source) = end.Closure.YieldFormula();
             steps.Add(new($"{name}: {end.Closure.Shape} yields", formula,
-                $"{end.Closure.Material.YieldStrength.Value.Show()}, wall {end.Closure.Wall.Show()}, bore {vessel.Liner.Bore.Show()}", end.Closure.YieldPressure(vessel.Liner.Bore).ToString(), source));
-            steps.Add(new($"{name}: thrust at the burst", @"F = p\,\frac{\pi d^2}{4}", $"{prediction.Burst} × π/4 × ({vessel.Liner.Bore.Show()})²",
+                $"{end.Closure.Material.YieldStrength.Value.Show()}, wall {end.Closure.Wall.Show()}, bore {vessel.Liner.Bore.Show()}",
+                    end.Closure.YieldPressure(vessel.Liner.Bore).ToString(), source));
+            steps.Add(new($"{name}: thrust at the burst", @"F = p\,\frac{\pi d^2}{4}",
+                $"{prediction.Burst} × π/4 × ({vessel.Liner.Bore.Show()})²",
                 Force.FromNewtons(prediction.Burst.Pascals * context.BoreArea).Show(), VesselSources.Equilibrium));
             foreach (var joint in end.Joints) steps.AddRange(joint.Work(context).Select(s => s with { What = $"{name}: {s.What}" }));
         }
@@ -164,14 +174,17 @@ internal static class BurstModel
         var name = $"{prediction.Layup.NameOf(layer.Ply)} at {Digits.Round(layer.Angle * 180 / Math.PI)}°";
         steps.Add(new(
             $"Stiffness along the fibres, {name}", @"E_1 = E_f V_f + E_m (1-V_f)",
-            $"{fibre.LongitudinalModulus.Value.Show()} × {Digits.Round(vf)} + {resin.Modulus.Value.Show()} × {Digits.Round(1 - vf)}", Gpa(layer.E1), VesselSources.Kaw with { Where = "Eq. 3.34" }));
+            $"{fibre.LongitudinalModulus.Value.Show()} × {Digits.Round(vf)} + {resin.Modulus.Value.Show()} × {Digits.Round(1 - vf)}",
+                Gpa(layer.E1), VesselSources.Kaw with { Where = "Eq. 3.34" }));
         steps.Add(new(
             $"Strength along the fibres, {name}", @"X_t = \eta\,\sigma_f\left(V_f + \frac{E_m}{E_f}(1-V_f)\right)",
-            $"{prediction.Vessel.Fabrication.Efficiency.Show()} × {fibre.TensileStrength.Value.Show()} × ({Digits.Round(vf)} + {Digits.Round(resin.Modulus.Value / fibre.LongitudinalModulus.Value)} × {Digits.Round(1 - vf)})",
+            $"{prediction.Vessel.Fabrication.Efficiency.Show()} × {fibre.TensileStrength.Value.Show()} × ({Digits.Round(vf)} + "
+                + $"{Digits.Round(resin.Modulus.Value / fibre.LongitudinalModulus.Value)} × {Digits.Round(1 - vf)})",
             Mpa(layer.Strength.Xt), VesselSources.Kaw with { Where = "Eq. 3.163, with the fabrication efficiency" }));
         steps.Add(new(
             $"Stiffness across and in shear, {name}", @"E_2 = \frac{E_m}{1-\sqrt{V_f}\,(1-E_m/E_{2f})},\quad G_{12} = \frac{G_m}{1-\sqrt{V_f}\,(1-G_m/G_f)}",
-            $"Em {resin.Modulus.Value.Show()}, E2f {fibre.TransverseModulus.Value.Show()}, Gf {fibre.ShearModulus.Value.Show()}, Vf {Digits.Round(vf)}",
+            $"Em {resin.Modulus.Value.Show()}, E2f {fibre.TransverseModulus.Value.Show()}, Gf {fibre.ShearModulus.Value.Show()}, Vf "
+                + $"{Digits.Round(vf)}",
             $"{Gpa(layer.E2)}, {Gpa(layer.G12)}", VesselSources.Chamis));
     }
 

@@ -29,14 +29,17 @@ public sealed partial record BurstPrediction
             return
             [
                 new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
-                new("Lower-bound burst", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band" : "the fibres as laid alone"),
-                new("First-ply failure (first resin crack)", FirstPlyFailure.ToString(), Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
+                new("Lower-bound burst", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band"
+                    : "the fibres as laid alone"),
+                new("First-ply failure (first resin crack)", FirstPlyFailure.ToString(),
+                    Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
                 .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
                 new("Strain at the wall's burst", BurstStrain.ToString()),
                 new("Netting analysis", checks.Netting.ToString(), "fibres alone, as laid"),
                 new("Isotropic wall, thin", checks.ThinWall.ToString(), "the same fibre in every direction alike"),
                 new("Isotropic wall, thick", checks.ThickWall.ToString(), "by Lamé"),
-                new("Fabrication efficiency", Vessel.Fabrication.Efficiency.Show(), $"range {Vessel.Fabrication.EfficiencyLow.Show()} to {Vessel.Fabrication.EfficiencyHigh.Show()}"),
+                new("Fabrication efficiency", Vessel.Fabrication.Efficiency.Show(),
+                    $"range {Vessel.Fabrication.EfficiencyLow.Show()} to {Vessel.Fabrication.EfficiencyHigh.Show()}"),
             ];
         }
     }
@@ -69,9 +72,12 @@ public sealed partial record BurstPrediction
     private string MatrixSentence()
     {
         var turned = string.Join(", ", Turned.Select(t => $"{t.Ply} from {t.Laid.Show()} to {t.AtBurst.Show()}"));
-        var turning = turned.Length > 0 && BurstStrain.Hoop.Percent > 3 ? $" Fibres turn before they lock: {turned}; the body grows {BurstStrain.Hoop.Show(2)} around and {BurstStrain.Axial.Show(2)} along." : "";
+        var turning = turned.Length > 0 && BurstStrain.Hoop.Percent > 3
+            ? $" Fibres turn before they lock: {turned}; the body grows {BurstStrain.Hoop.Show(2)} around and "
+            + $"{BurstStrain.Axial.Show(2)} along." : "";
         var band = WallLow < WallBurst ? $"{WallLow} to {WallBurst}" : $"up to {WallBurst}";
-        return $"Matrix-dominated, wide band: the wall holds {band}, not one number. The fibres as laid aren't in balance: resin and turning fibres make up the rest.{turning} "
+        return $"Matrix-dominated, wide band: the wall holds {band}, not one number. The fibres as laid aren't in balance: resin and "
+            + $"turning fibres make up the rest.{turning} "
             + "Lay the sleeve nearer 54.7° or add a hoop or cloth ply; it is rated on the low end.";
     }
 
@@ -82,10 +88,13 @@ public sealed partial record BurstPrediction
         if (Math.Abs(difference) < 0.08 * WallBurst.Pascals) return null;
         var percent = Digits.Round(100 * Math.Abs(difference) / WallBurst.Pascals, 2);
         if (difference < 0)
-            return $"The laminate answer is {percent} % of itself below netting analysis ({Netting}): {(Outcome.Mode == FailureMode.LinerTear ? "the liner tears before the fibres reach their strength" : "the plies don't all reach their strength at the same strain")}.";
+            return $"The laminate answer is {percent} % of itself below netting analysis ({Netting}): "
+                + $"{(Outcome.Mode == FailureMode.LinerTear ? "the liner tears before the fibres reach their strength" : "the plies don't all reach their strength at the same strain")}.";
         var liner = 100 * Outcome.LinerShare;
-        return $"The laminate answer is {percent} % of itself above netting analysis of the fibres as laid ({Netting}): the liner carries {Digits.Round(liner, 2)} %, "
-            + (IsMatrixDominated ? "and turning fibres and what is left of the resin carry the rest." : "and resin along the fibres, and fibres that turn a little, carry the rest.");
+        return $"The laminate answer is {percent} % of itself above netting analysis of the fibres as laid ({Netting}): the liner "
+            + $"carries {Digits.Round(liner, 2)} %, "
+            + (IsMatrixDominated ? "and turning fibres and what is left of the resin carry the rest."
+                : "and resin along the fibres, and fibres that turn a little, carry the rest.");
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

@@ -15,17 +15,22 @@ public sealed partial record BurstPrediction : IResult
         "Tube wall, ply by ply, and its ends",
         [
             "Closed thin cylinder: p·R around, p·R/2 along, no bending; R is the middle of the plies.",
-            "Each family of fibres is a unidirectional ply by the rule of mixtures and Chamis; crimp is part of the fabrication efficiency.",
+            "Each family of fibres is a unidirectional ply by the rule of mixtures and Chamis; crimp is part of the "
+                + "fabrication efficiency.",
             "Resin that cracks leaves the ply 1 % of its stiffness across; plies then fail one by one until fibres or liner give way.",
             "A sleeve off its balance angle turns towards it once its resin has cracked, and the pressure follows the shape.",
-            "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one carries is left out of the lower-bound burst.",
+            "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one "
+                + "carries is left out of the lower-bound burst.",
             "Each part of the ends carries the whole thrust; the weakest part bursts the vessel.",
         ],
-        "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, or held by cloth or hoop wraps, are predicted; others are bracketed.",
-        [VesselSources.Kaw, VesselSources.Chamis, VesselSources.Jones, VesselSources.Netting, VesselSources.Delivered, VesselSources.ShearLag]);
+        "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, "
+            + "or held by cloth or hoop wraps, are predicted; others are bracketed.",
+        [VesselSources.Kaw, VesselSources.Chamis, VesselSources.Jones, VesselSources.Netting, VesselSources.Delivered,
+            VesselSources.ShearLag]);
 
     internal BurstPrediction(
-        Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, WallOutcome outcome, WallOutcome? fibresAlone, List<WallEvent> trace, double nettingPascals, IReadOnlyList<PartMargin> ends)
+        Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, WallOutcome outcome, WallOutcome? fibresAlone,
+            List<WallEvent> trace, double nettingPascals, IReadOnlyList<PartMargin> ends)
     {
         Layup = layup;
         Criterion = criterion;
@@ -34,7 +39,8 @@ public sealed partial record BurstPrediction : IResult
         Outcome = outcome;
         Trace = trace;
         WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
-        FirstPlyFailure = double.IsNaN(outcome.FirstPlyFailure) ? WallBurst : GaugePressure.FromPascals(outcome.FirstPlyFailure / wall.Radius);
+        FirstPlyFailure = double.IsNaN(outcome.FirstPlyFailure) ? WallBurst
+            : GaugePressure.FromPascals(outcome.FirstPlyFailure / wall.Radius);
         IsMatrixDominated = BurstModel.IsLeaning(outcome, nettingPascals, wall);
         Netting = GaugePressure.FromPascals(nettingPascals);
         WallLow = GaugePressure.FromPascals(BurstModel.LowPascals(wall, outcome, fibresAlone, nettingPascals));
@@ -85,7 +91,8 @@ public sealed partial record BurstPrediction : IResult
 
     /// <summary>
     /// Whether the wall leans on resin that would have to follow more strain than resin can, or owes over 15 % of its burst to more than
-    /// its fibres as laid and its liner: a band, not a prediction. Source: the shear curve of an epoxy ply ends at 4 %, Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998.
+    /// its fibres as laid and its liner: a band, not a prediction. Source: the shear curve of an epoxy ply ends at 4 %, Soden, Hinton and
+    /// Kaddour, Compos. Sci. Technol. 58, 1998.
     /// </summary>
     public bool IsMatrixDominated { get; }
 
@@ -123,7 +130,8 @@ public sealed partial record BurstPrediction : IResult
 
     private List<WallEvent> Trace { get; }
 
-    internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0 ? Layup.NameOf(ply) : "wall";
+    internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0
+        ? Layup.NameOf(ply) : "wall";
 
     private string WallCause => Outcome.Mode switch
     {

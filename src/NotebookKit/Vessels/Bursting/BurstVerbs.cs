@@ -21,5 +21,6 @@ public static class BurstVerbs
     /// <param name="pressure">Gauge pressure; 0 to below its burst.</param>
     /// <exception cref="InvalidDesignException">The design isn't valid.</exception>
     /// <exception cref="OutOfRangeException">The wall doesn't reach the pressure.</exception>
-    public static VesselExpansion Expansion(this PressureVessel vessel, GaugePressure pressure) => ExpansionModel.At(vessel, vessel.Layup(), pressure);
+    public static VesselExpansion Expansion(this PressureVessel vessel, GaugePressure pressure)
+        => ExpansionModel.At(vessel, vessel.Layup(), pressure);
 }

@@ -27,7 +27,8 @@ internal static class ExpansionModel
         var sound = trace[0].LineLoad >= load;
         WallState state;
         if (sound) state = engine.Sound(load);
-        else if (!engine.TryHold(load, out state)) throw new OutOfRangeException("pressure", pressure.ToString(), "0 bar gauge", $"below {GaugePressure.FromPascals(burst)}", "The wall bursts there by this prediction.");
+        else if (!engine.TryHold(load, out state)) throw new OutOfRangeException("pressure", pressure.ToString(), "0 bar gauge",
+            $"below {GaugePressure.FromPascals(burst)}", "The wall bursts there by this prediction.");
 
         var plies = new List<PlyLoading>();
         for (var i = 0; i < wall.Count; i++)
@@ -43,7 +44,8 @@ internal static class ExpansionModel
         var steps = trace.Where(e => e.LineLoad < load).Select(e => new BurstStep(
             GaugePressure.FromPascals(e.LineLoad / wall.Radius), e.Mode,
             e.Mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : e.Ply >= 0 ? layup.NameOf(e.Ply) : "wall"));
-        return new VesselExpansion(vessel, pressure, TubeStrain.Of(state.Hoop, state.Axial), plies, sound, [.. steps], ForcePerLength.FromNewtonsPerMeter(load));
+        return new VesselExpansion(vessel, pressure, TubeStrain.Of(state.Hoop, state.Axial), plies, sound, [.. steps],
+            ForcePerLength.FromNewtonsPerMeter(load));
     }
 
     private static Pressure Mpa(double pascals) => Pressure.FromMegapascals(pascals / 1e6);

@@ -9,4 +9,5 @@ namespace NotebookKit.Vessels.Bursting;
 /// <param name="AngleShift">Angle of sleeves less its mean [rad].</param>
 /// <param name="FibreThickness">Fibre laid over its mean [-].</param>
 internal readonly record struct LayerFactors(
-    double Efficiency, double FibreStrength = 1, double FibreModulus = 1, double ResinStrength = 1, double FractionShift = 0, double AngleShift = 0, double FibreThickness = 1);
+    double Efficiency, double FibreStrength = 1, double FibreModulus = 1, double ResinStrength = 1, double FractionShift = 0,
+        double AngleShift = 0, double FibreThickness = 1);

@@ -17,14 +17,17 @@ namespace NotebookKit.Vessels.Bursting;
 /// <param name="HoopForce">Pull around, p·R, a width.</param>
 /// <remarks>
 /// Sound wall: {ε} = A⁻¹{N} with N = pR around and pR/2 along; ΔV/V = (1 + εh)²(1 + εa) − 1, which is 2εh + εa for small strains. The
-/// ends are taken as stiff. Source: Timoshenko; Roark, Formulas for Stress and Strain; Jones, Mechanics of Composite Materials, 2nd ed. 1999, ch. 4.
+/// ends are taken as stiff. Source: Timoshenko; Roark, Formulas for Stress and Strain; Jones, Mechanics of Composite Materials, 2nd ed.
+/// 1999, ch. 4.
 /// </remarks>
 public sealed record VesselExpansion(
-    PressureVessel Vessel, GaugePressure Pressure, TubeStrain Strain, IReadOnlyList<PlyLoading> Plies, bool IsSound, IReadOnlyList<BurstStep> Steps, ForcePerLength HoopForce) : IResult
+    PressureVessel Vessel, GaugePressure Pressure, TubeStrain Strain, IReadOnlyList<PlyLoading> Plies, bool IsSound,
+        IReadOnlyList<BurstStep> Steps, ForcePerLength HoopForce) : IResult
 {
     private static readonly ModelCard Card = new(
         "Growth of a closed tube",
-        ["Straight part only; the ends are stiff.", "Before first-ply failure the wall is linear and elastic; past it, the ply-by-ply path of the burst model.", "Short time: plastic liners creep."],
+        ["Straight part only; the ends are stiff.", "Before first-ply failure the wall is linear and elastic; past it, the ply-by-ply "
+            + "path of the burst model.", "Short time: plastic liners creep."],
         "Up to the burst of the wall; the elastic answer up to first-ply failure or yield.",
         [VesselSources.TubeGrowth, VesselSources.Jones]);
 
@@ -70,16 +73,21 @@ public sealed record VesselExpansion(
         new("Strain around", Strain.Hoop.Show(), $"bore grows {BoreIncrease.Show()}"),
         new("Strain along", Strain.Axial.Show(), $"length grows {LengthIncrease.Show()}"),
         new("Growth of volume", ElasticExpansion.Show(), $"{Strain.Volume.Show()}, {Digits.Round(CompliancePerBar)} mL/bar"),
-        .. Plies.Select(p => new ResultLine($"{p.Ply} at {p.Angle.Show()}", p.Stress.ToString(), $"fibres use {p.FibreUse.Show(2)} of what fabrication delivers{(p.IsCracked ? ", resin cracked" : "")}")),
+        .. Plies.Select(p => new ResultLine($"{p.Ply} at {p.Angle.Show()}", p.Stress.ToString(),
+            $"fibres use {p.FibreUse.Show(2)} of what fabrication delivers{(p.IsCracked ? ", resin cracked" : "")}")),
     ];
 
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Pull around and along", @"N_h = p\,R,\quad N_a = \frac{p\,R}{2}", $"{Pressure} × R", $"{HoopForce.ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}, {(HoopForce / 2).ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}", VesselSources.ThinWall),
-        new("Strain", @"\{\varepsilon\} = A^{-1}\{N\}", "A of plies and liner together", $"{Strain.Hoop.Show()} around, {Strain.Axial.Show()} along", VesselSources.Jones),
+        new("Pull around and along", @"N_h = p\,R,\quad N_a = \frac{p\,R}{2}", $"{Pressure} × R",
+            $"{HoopForce.ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}, "
+            + $"{(HoopForce / 2).ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}", VesselSources.ThinWall),
+        new("Strain", @"\{\varepsilon\} = A^{-1}\{N\}", "A of plies and liner together",
+            $"{Strain.Hoop.Show()} around, {Strain.Axial.Show()} along", VesselSources.Jones),
         new("Growth of volume", @"\frac{\Delta V}{V} = (1+\varepsilon_h)^2(1+\varepsilon_a)-1 \approx 2\varepsilon_h+\varepsilon_a",
-            $"straight part {Volume.FromLiters(1000 * Straight).Show()}", $"{Strain.Volume.Show()}, {ElasticExpansion.Show()}", VesselSources.TubeGrowth),
+            $"straight part {Volume.FromLiters(1000 * Straight).Show()}", $"{Strain.Volume.Show()}, {ElasticExpansion.Show()}",
+                VesselSources.TubeGrowth),
     ]);
 
     private static string Words(BurstStep step) => step.Mode switch

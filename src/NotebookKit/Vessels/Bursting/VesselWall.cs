@@ -37,7 +37,8 @@ internal sealed class VesselWall
         Thickness = thickness;
         _residual = vessel.Fabrication.CrackedStiffness.DecimalFractions;
         _liner = liner.Material is { } m && (vessel.Fabrication.CountsLiner || _seeds.Length == 0)
-            ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals, m.UsableStrain.Value.DecimalFractions, liner.Wall.Meters)
+            ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals,
+                m.UsableStrain.Value.DecimalFractions, liner.Wall.Meters)
             : default;
         MetalLinerForce = liner.Material is { IsMetal: true } ? _liner.YieldStrength * _liner.Thickness : 0;
         LeansOnPlastic = _seeds.Length > 0 && _liner.Thickness > 0 && liner.Material is { IsMetal: false };
@@ -82,7 +83,8 @@ internal sealed class VesselWall
         Set(engine, factors, criterion, _liner with { YieldStrength = _liner.YieldStrength * linerFactor });
 
     /// <summary>The same as if the liner only kept the water in.</summary>
-    public void SetWithoutLiner(WallEngine engine, in LayerFactors factors, FailureCriterion criterion) => Set(engine, factors, criterion, default(LinerLayer));
+    public void SetWithoutLiner(WallEngine engine, in LayerFactors factors, FailureCriterion criterion)
+        => Set(engine, factors, criterion, default(LinerLayer));
 
     private void Set(WallEngine engine, in LayerFactors factors, FailureCriterion criterion, in LinerLayer liner)
     {

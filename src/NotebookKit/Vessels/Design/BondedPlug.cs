@@ -41,10 +41,12 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
     public override IReadOnlyList<Finding> Validate(Length bore)
     {
         List<Finding> findings = [.. Adhesive.Validate()];
-        Add(new ValidRange<Length>(3.Millimetres(), 300.Millimetres()).Find(Overlap, "overlap of the bonded plug", "Half to one bore is usual."));
+        Add(new ValidRange<Length>(3.Millimetres(), 300.Millimetres()).Find(Overlap, "overlap of the bonded plug",
+            "Half to one bore is usual."));
         Add(new ValidRange<Length>(0.05.Millimetres(), 3.Millimetres()).Find(BondLine, "bond line of the plug", "0.1 to 0.5 mm is usual."));
         Add(new ValidRange<Length>(0.2.Millimetres(), 100.Millimetres()).Find(SkirtWall, "skirt wall of the plug", "2 to 5 mm is usual."));
-        Add(new ValidRange<Pressure>(0.1.Gigapascals(), 250.Gigapascals()).Find(PlugModulus, "modulus of the plug", "Aluminium is 69 GPa."));
+        Add(new ValidRange<Pressure>(0.1.Gigapascals(), 250.Gigapascals()).Find(PlugModulus, "modulus of the plug",
+            "Aluminium is 69 GPa."));
         if (findings.All(f => f.Severity != FindingSeverity.Error)) findings.Add(Finding.Warning(NotModelled));
         return findings;
 
@@ -56,5 +58,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
 
     /// <summary>What the bond's pressure leaves out, said wherever it is computed.</summary>
     internal const string NotModelled =
-        "The plug's bond is computed in shear alone: peel from the wall growing past a stiff plug, and the bond of the liner to the plies, which is in series with it, are not modelled. Carry the plies over the plug or lock it mechanically, and let the proof judge.";
+        "The plug's bond is computed in shear alone: peel from the wall growing past a stiff plug, and the bond of the liner to the "
+            + "plies, which is in series with it, are not modelled. Carry the plies over the plug or lock it mechanically, and let the "
+            + "proof judge.";
 }

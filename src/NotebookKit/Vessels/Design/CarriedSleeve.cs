@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;
 
-/// <summary>The sleeves are carried over the closure and hold it in: no bond takes the thrust. Cloth and hoop wraps stop at the straight part.</summary>
+/// <summary>The sleeves are carried over the closure and hold it in: no bond takes the thrust. Cloth and hoop wraps stop at the straight
+/// part.</summary>
 /// <remarks>Source: common practice, no source, for the share it delivers.</remarks>
 public sealed record CarriedSleeve : EndJoint
 {
@@ -16,5 +17,6 @@ public sealed record CarriedSleeve : EndJoint
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Length bore) =>
-        new ValidRange<Ratio>(30.Percent(), 100.Percent()).Find(Delivers, "share delivered over the closure", "85 % is assumed; a sharp edge takes more away.") is { } finding ? [finding] : [];
+        new ValidRange<Ratio>(30.Percent(), 100.Percent()).Find(Delivers, "share delivered over the closure",
+            "85 % is assumed; a sharp edge takes more away.") is { } finding ? [finding] : [];
 }

@@ -38,8 +38,10 @@ public abstract record Closure(IsotropicMaterial Material, Length Wall)
     public virtual IReadOnlyList<Finding> Validate(Length bore)
     {
         List<Finding> findings = [.. Material.Validate()];
-        if (new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(Wall, $"wall of the {Shape}", "Turned closures are 3 to 10 mm.") is { } wall) findings.Add(wall);
-        if (new ValidRange<Length>(0.Millimetres(), bore * 0.95).Find(Opening, $"opening in the {Shape}", "A hole has to leave a rim inside the bore.") is { } opening) findings.Add(opening);
+        if (new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(Wall, $"wall of the {Shape}",
+            "Turned closures are 3 to 10 mm.") is { } wall) findings.Add(wall);
+        if (new ValidRange<Length>(0.Millimetres(), bore * 0.95).Find(Opening, $"opening in the {Shape}",
+            "A hole has to leave a rim inside the bore.") is { } opening) findings.Add(opening);
         return findings;
     }
 }

@@ -25,7 +25,8 @@ public sealed record ClothWrap(Cloth Cloth, int Turns = 1, ClothLay Lay = ClothL
     {
         List<Finding> findings = [.. base.Validate(), .. Cloth.Validate()];
         if (Turns is < 1 or > 20) findings.Add(VesselsFindings.TurnsOutOfRange(Name, Turns));
-        if (new ValidRange<Length>(0.Millimetres(), 500.Millimetres()).Find(Overlap, $"overlap of {Name}", "25 mm is common practice.") is { } overlap) findings.Add(overlap);
+        if (new ValidRange<Length>(0.Millimetres(), 500.Millimetres()).Find(Overlap, $"overlap of {Name}", "25 mm is common practice.")
+            is { } overlap) findings.Add(overlap);
         else if (Overlap < 15.Millimetres())
             findings.Add(VesselsFindings.OverlapTooShort(Name, Overlap));
         if (Lay == ClothLay.Bias && Math.Abs(Cloth.WarpShare.DecimalFractions - 0.5) > 0.02)

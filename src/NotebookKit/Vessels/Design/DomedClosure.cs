@@ -27,7 +27,8 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
     public override string Shape => "domed closure";
 
     /// <inheritdoc/>
-    public override Volume VolumeInside(Length bore) => Volume.FromCubicMeters(2.0 / 3 * Math.PI * bore.Meters * bore.Meters / 4 * Depth.Meters);
+    public override Volume VolumeInside(Length bore) => Volume.FromCubicMeters(2.0 / 3 * Math.PI * bore.Meters * bore.Meters / 4 *
+        Depth.Meters);
 
     /// <inheritdoc/>
     public override Volume Solid(Length bore)
@@ -54,7 +55,8 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
     public override IReadOnlyList<Finding> Validate(Length bore)
     {
         List<Finding> findings = [.. base.Validate(bore)];
-        if (new ValidRange<Length>(bore / 5, bore).Find(Depth, "depth of the dome", "Flatter ones buckle at the rim; deeper ones are cones.") is { } depth) findings.Add(depth);
+        if (new ValidRange<Length>(bore / 5, bore).Find(Depth, "depth of the dome",
+            "Flatter ones buckle at the rim; deeper ones are cones.") is { } depth) findings.Add(depth);
         else if (bore / 2 / Depth > Math.Sqrt(2))
             findings.Add(VesselsFindings.DomeIsTooFlat(1 / Math.Sqrt(2)));
         return findings;

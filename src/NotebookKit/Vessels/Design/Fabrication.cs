@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;
 
-/// <summary>How well the vessel is made: what share of the fibre's strength it delivers, how much fibre the plies hold, and how far both scatter.</summary>
+/// <summary>How well the vessel is made: what share of the fibre's strength it delivers, how much fibre the plies hold, and how far both
+/// scatter.</summary>
 /// <remarks>
 /// Source: strength against fibre in a flat coupon 0.83 to 0.88, from a fibre maker's data sheet (T300 class, 1760 to 1860 MPa at 60 %
 /// of 3530 MPa); two-dimensional braid 10 to 30 % below tape, Cox and Flanagan, NASA CR-4750, 1997, §3.4.2. Their product is 0.58 to
@@ -54,9 +55,11 @@ public sealed record Fabrication
         Add(CompositeLimits.FindEfficiency(EfficiencyHigh));
         if (!(EfficiencyLow <= Efficiency && Efficiency <= EfficiencyHigh))
             findings.Add(VesselsFindings.FabricationEfficiencyOutOfOrder(EfficiencyLow, Efficiency, EfficiencyHigh));
-        Add(new ValidRange<double>(0, 0.4).Find(VesselSpread, "spread from vessel to vessel", "It is the coefficient of variation, 0.10 for 10 %."));
+        Add(new ValidRange<double>(0, 0.4).Find(VesselSpread, "spread from vessel to vessel",
+            "It is the coefficient of variation, 0.10 for 10 %."));
         Add(CompositeLimits.FindFibreFraction(FibreFraction, "fibre volume fraction"));
-        Add(new ValidRange<Ratio>(0.Percent(), 15.Percent()).Find(FibreFractionSpread, "spread of the fibre volume fraction", "3 % is usual by hand."));
+        Add(new ValidRange<Ratio>(0.Percent(), 15.Percent()).Find(FibreFractionSpread, "spread of the fibre volume fraction",
+            "3 % is usual by hand."));
         Add(new ValidRange<Angle>(0.Degrees(), 10.Degrees()).Find(AngleSpread, "spread of the angle", "1° to 2° is usual by hand."));
         Add(new ValidRange<Ratio>(0.01.Percent(), 100.Percent()).Find(CrackedStiffness, "cracked stiffness", "1 % is the usual choice."));
         return findings;

@@ -22,14 +22,16 @@ public sealed record Liner(IsotropicMaterial? Material, Length Bore, Length Wall
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        if (new ValidRange<Length>(5.Millimetres(), 500.Millimetres()).Find(Bore, "liner bore", "Vessels here are 10 to 200 mm across.") is { } bore) findings.Add(bore);
+        if (new ValidRange<Length>(5.Millimetres(), 500.Millimetres()).Find(Bore, "liner bore", "Vessels here are 10 to 200 mm across.")
+            is { } bore) findings.Add(bore);
         if (Material is null)
         {
             if (Wall.Meters != 0) findings.Add(VesselsFindings.LinerMaterialIsNotGiven(Wall));
             return findings;
         }
 
-        if (new ValidRange<Length>(0.05.Millimetres(), 20.Millimetres()).Find(Wall, "liner wall", "A bottle wall is 0.3, a thin pipe 1 to 2 mm.") is { } wall) findings.Add(wall);
+        if (new ValidRange<Length>(0.05.Millimetres(), 20.Millimetres()).Find(Wall, "liner wall",
+            "A bottle wall is 0.3, a thin pipe 1 to 2 mm.") is { } wall) findings.Add(wall);
         else if (Wall > Bore / 4) findings.Add(VesselsFindings.LinerWallTooThick(Wall, Bore));
         findings.AddRange(Material.Validate());
         return findings;

@@ -17,5 +17,6 @@ public abstract record Ply
 
     /// <summary>All that is wrong with it, the diameter it lies on apart.</summary>
     public virtual IReadOnlyList<Finding> Validate() =>
-        FibreFraction is { } fraction && CompositeLimits.FindFibreFraction(fraction, $"fibre volume fraction of {Name}") is { } finding ? [finding] : [];
+        FibreFraction is { } fraction && CompositeLimits.FindFibreFraction(fraction, $"fibre volume fraction of {Name}") is { } finding
+            ? [finding] : [];
 }

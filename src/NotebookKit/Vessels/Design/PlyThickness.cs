@@ -37,13 +37,15 @@ internal static class PlyThickness
 
     /// <summary>Thickness of a veil, all turns, at its own fibre fraction [m].</summary>
     public static double Of(VeilWrap veil) =>
-        veil.Turns * veil.Veil.ArealWeight.Value.KilogramsPerSquareMeter / (veil.Veil.FibreDensity.Value.KilogramsPerCubicMeter * FractionOf(veil).DecimalFractions);
+        veil.Turns * veil.Veil.ArealWeight.Value.KilogramsPerSquareMeter / (veil.Veil.FibreDensity.Value.KilogramsPerCubicMeter *
+            FractionOf(veil).DecimalFractions);
 
     /// <summary>A veil holds more resin than the plies: its own fibre fraction where none is given.</summary>
     public static Ratio FractionOf(VeilWrap veil) => veil.FibreFraction ?? veil.Veil.FibreFraction.Value;
 
     /// <summary>Dry fibre of a sleeve along the vessel [kg/m].</summary>
-    public static double SleeveMass(SleeveFit fit) => fit.Braid.Carriers * fit.Braid.Yarn.Value.KilogramsPerMeter / Math.Cos(fit.Angle.Radians);
+    public static double SleeveMass(SleeveFit fit) => fit.Braid.Carriers * fit.Braid.Yarn.Value.KilogramsPerMeter /
+        Math.Cos(fit.Angle.Radians);
 
     private static double Of(Ply ply, Length under, Ratio fraction) => ply switch
     {
@@ -54,8 +56,10 @@ internal static class PlyThickness
     };
 
     private static double Of(Cloth cloth, int layers, Ratio fraction) =>
-        layers * cloth.ArealWeight.Value.KilogramsPerSquareMeter / (cloth.Fibre.Density.Value.KilogramsPerCubicMeter * fraction.DecimalFractions);
+        layers * cloth.ArealWeight.Value.KilogramsPerSquareMeter / (cloth.Fibre.Density.Value.KilogramsPerCubicMeter *
+            fraction.DecimalFractions);
 
     /// <summary>Thickness of a ring of an area on a diameter [m].</summary>
-    private static double Ring(double diameter, double area) => 2 * area / Math.PI / (diameter + Math.Sqrt(diameter * diameter + 4 * area / Math.PI));
+    private static double Ring(double diameter, double area)
+        => 2 * area / Math.PI / (diameter + Math.Sqrt(diameter * diameter + 4 * area / Math.PI));
 }

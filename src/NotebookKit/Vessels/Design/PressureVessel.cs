@@ -14,10 +14,12 @@ namespace NotebookKit.Vessels.Design;
 /// <param name="NozzleEnd">Nozzle end.</param>
 /// <param name="ForwardEnd">Forward end.</param>
 /// <remarks>
-/// The design alone: what is done with it, laying, bursting, rating, sampling, are verbs of the floors above. Source: geometry; each verb's result
+/// The design alone: what is done with it, laying, bursting, rating, sampling, are verbs of the floors above. Source: geometry; each verb's
+/// result
 /// names its own.
 /// </remarks>
-public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd NozzleEnd, VesselEnd ForwardEnd)
+public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd NozzleEnd,
+    VesselEnd ForwardEnd)
 {
     /// <summary>How well it is made.</summary>
     public Fabrication Fabrication { get; init; } = Fabrication.HandLaid;
@@ -38,15 +40,18 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     [
         .. new[] { Liner.Material?.Overrides, Resin.Overrides, NozzleEnd.Closure.Material.Overrides, ForwardEnd.Closure.Material.Overrides }
             .Concat(Plies.Select(p => (IReadOnlyList<string>?)p.Overrides))
-            .Concat(NozzleEnd.Joints.Concat(ForwardEnd.Joints).OfType<BondedPlug>().Select(b => (IReadOnlyList<string>?)b.Adhesive.Overrides))
+            .Concat(NozzleEnd.Joints.Concat(ForwardEnd.Joints).OfType<BondedPlug>().Select(b =>
+                (IReadOnlyList<string>?)b.Adhesive.Overrides))
             .SelectMany(o => o ?? []).Distinct(),
     ];
 
     /// <summary>All that is wrong, or worth knowing, before anything is computed.</summary>
     public IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. Liner.Validate(), .. Resin.Validate(), .. Fabrication.Validate(), .. Plies.SelectMany(p => p.Validate())];
-        if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.") is { } length) findings.Add(length);
+        List<Finding> findings = [.. Liner.Validate(), .. Resin.Validate(), .. Fabrication.Validate(),
+            .. Plies.SelectMany(p => p.Validate())];
+        if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.")
+            is { } length) findings.Add(length);
         if (Plies.Count == 0 && Liner.Material is null) findings.Add(VesselsFindings.VesselHasNeitherLinerNorPly());
         if (Plies.Count > 40) findings.Add(VesselsFindings.TooManyPlies(Plies.Count));
         if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(PlyThickness.FindDiameters(this));
@@ -63,8 +68,10 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         var forward = ForwardEnd.Validate("forward end", Liner.Bore).ToList();
         foreach (var finding in NozzleEnd.Validate("nozzle end", Liner.Bore))
         {
-            var twin = finding.Message.StartsWith(OfNozzle, StringComparison.Ordinal) ? finding with { Message = OfForward + finding.Message[OfNozzle.Length..] } : null;
-            yield return twin is not null && forward.Remove(twin) ? finding with { Message = OfBoth + finding.Message[OfNozzle.Length..] } : finding;
+            var twin = finding.Message.StartsWith(OfNozzle, StringComparison.Ordinal)
+                ? finding with { Message = OfForward + finding.Message[OfNozzle.Length..] } : null;
+            yield return twin is not null && forward.Remove(twin) ? finding with { Message = OfBoth + finding.Message[OfNozzle.Length..] }
+                : finding;
         }
 
         foreach (var finding in forward) yield return finding;

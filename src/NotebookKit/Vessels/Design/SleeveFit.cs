@@ -19,7 +19,8 @@ namespace NotebookKit.Vessels.Design;
 /// Braiding, 1989; Du and Popper, J. Text. Inst. 85, 1994, p. 316; Zhang et al., J. Text. Inst. 88, 1997, p. 41.
 /// </remarks>
 public sealed record SleeveFit(
-    Braid Braid, Length Diameter, Angle Angle, AreaDensity ArealWeight, double LengthFactor, Ratio Coverage, Length YarnPitch, (Angle Lowest, Angle Highest)? JammingAngles)
+    Braid Braid, Length Diameter, Angle Angle, AreaDensity ArealWeight, double LengthFactor, Ratio Coverage, Length YarnPitch,
+        (Angle Lowest, Angle Highest)? JammingAngles)
 {
     /// <summary>Whether its yarns have less room than they are wide. Real sleeves go somewhat past it: tows narrow and thicken.</summary>
     public bool IsJammed => YarnPitch < Braid.YarnWidth.Value;
@@ -39,7 +40,8 @@ public sealed record SleeveFit(
         ArgumentNullException.ThrowIfNull(braid);
         InvalidDesignException.ThrowIfAny(braid.Name, braid.Validate());
         if (FindDiameter(braid, diameter) is not null)
-            throw new OutOfRangeException($"diameter under {braid.Name}", diameter.Show(4), MinimumDiameter(braid).Show(4), $"below {MaximumDiameter(braid).Show(4)}", DiameterWhy);
+            throw new OutOfRangeException($"diameter under {braid.Name}", diameter.Show(4), MinimumDiameter(braid).Show(4),
+                $"below {MaximumDiameter(braid).Show(4)}", DiameterWhy);
 
         var sine = SineAt(braid, diameter.Meters);
         var cosine = Math.Sqrt(1 - sine * sine);
@@ -68,7 +70,8 @@ public sealed record SleeveFit(
         return braid.NominalDiameter * (Math.Sin(angle.Radians) / Math.Sin(braid.NominalAngle.Radians));
     }
 
-    /// <summary>Diameter at which the yarns would lie square to the axis and the sleeve would have no length left. Source: as the type.</summary>
+    /// <summary>Diameter at which the yarns would lie square to the axis and the sleeve would have no length left. Source: as the
+    /// type.</summary>
     /// <param name="braid">The sleeve.</param>
     public static Length MaximumDiameter(Braid braid) => DiameterAt(braid, 90.Degrees());
 

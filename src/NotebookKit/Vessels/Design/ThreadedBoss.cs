@@ -18,8 +18,10 @@ public sealed record ThreadedBoss(IsotropicMaterial Material, Length PitchDiamet
     public override IReadOnlyList<Finding> Validate(Length bore)
     {
         List<Finding> findings = [.. Material.Validate()];
-        if (new ValidRange<Length>(2.Millimetres(), 500.Millimetres()).Find(PitchDiameter, "pitch diameter of the boss", "Measure the thread.") is { } pitch) findings.Add(pitch);
-        if (new ValidRange<Length>(1.Millimetres(), 200.Millimetres()).Find(Engagement, "engagement of the boss", "Three turns at the least.") is { } engagement) findings.Add(engagement);
+        if (new ValidRange<Length>(2.Millimetres(), 500.Millimetres()).Find(PitchDiameter, "pitch diameter of the boss",
+            "Measure the thread.") is { } pitch) findings.Add(pitch);
+        if (new ValidRange<Length>(1.Millimetres(), 200.Millimetres()).Find(Engagement, "engagement of the boss",
+            "Three turns at the least.") is { } engagement) findings.Add(engagement);
         return findings;
     }
 }

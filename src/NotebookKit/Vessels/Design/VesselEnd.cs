@@ -34,7 +34,8 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
         {
             // The skirt inside the overlap, of the closure's material.
             double outer = bore.Meters / 2, inner = Math.Max(outer - plug.SkirtWall.Meters, 0);
-            mass += Volume.FromCubicMeters(Math.PI * (outer * outer - inner * inner) * plug.Overlap.Meters) * Closure.Material.Density.Value;
+            mass += Volume.FromCubicMeters(Math.PI * (outer * outer - inner * inner) * plug.Overlap.Meters) *
+                Closure.Material.Density.Value;
         }
 
         return mass;
@@ -50,7 +51,8 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
         if (CarriesSleeves && Closure is FlatClosure)
             findings.Add(VesselsFindings.SleeveIsCarriedOverSharpEdge(Joints.OfType<CarriedSleeve>().First().Delivers, EdgeRadius));
         Add(new ValidRange<Mass>(0.Grams(), 20.Kilograms()).Find(Fittings, "mass of fittings", "Weigh them."));
-        if (Weighed is { } weighed) Add(new ValidRange<Mass>(0.Grams(), 50.Kilograms()).Find(weighed, "weighed mass", "Weigh the whole end."));
+        if (Weighed is { } weighed) Add(new ValidRange<Mass>(0.Grams(), 50.Kilograms()).Find(weighed, "weighed mass",
+            "Weigh the whole end."));
         return [.. findings.Select(f => f with { Message = $"{char.ToUpperInvariant(name[0])}{name[1..]}: {f.Message}" })];
 
         void Add(Finding? finding)

@@ -17,17 +17,21 @@ namespace NotebookKit.Vessels.Ends;
 /// 1938; reviewed by da Silva et al., Int. J. Adhes. Adhes. 29, 2009. For tubes: Lubkin and Reissner, Trans. ASME 78, 1956.
 /// </remarks>
 public sealed record ShearLag(
-    Pressure FirstModulus, Length FirstThickness, Pressure SecondModulus, Length SecondThickness, Pressure AdhesiveShearModulus, Length BondLine, Length Overlap)
+    Pressure FirstModulus, Length FirstThickness, Pressure SecondModulus, Length SecondThickness, Pressure AdhesiveShearModulus,
+        Length BondLine, Length Overlap)
 {
     /// <summary>All that is wrong with the joint.</summary>
     public IReadOnlyList<Finding> Validate()
     {
         var findings = new List<Finding>();
-        Add(new ValidRange<Pressure>(1.Megapascals(), 1000.Gigapascals()).Find(FirstModulus, "modulus of the first strip", "Aluminium is 69 GPa."));
+        Add(new ValidRange<Pressure>(1.Megapascals(), 1000.Gigapascals()).Find(FirstModulus, "modulus of the first strip",
+            "Aluminium is 69 GPa."));
         Add(new ValidRange<Length>(1.Micrometres(), 1.Metres()).Find(FirstThickness, "thickness of the first strip", "Give the wall."));
-        Add(new ValidRange<Pressure>(1.Megapascals(), 1000.Gigapascals()).Find(SecondModulus, "modulus of the second strip", "Aluminium is 69 GPa."));
+        Add(new ValidRange<Pressure>(1.Megapascals(), 1000.Gigapascals()).Find(SecondModulus, "modulus of the second strip",
+            "Aluminium is 69 GPa."));
         Add(new ValidRange<Length>(1.Micrometres(), 1.Metres()).Find(SecondThickness, "thickness of the second strip", "Give the wall."));
-        Add(new ValidRange<Pressure>(1.Megapascals(), 10_000.Megapascals()).Find(AdhesiveShearModulus, "shear modulus of the adhesive", "Epoxies are 300 to 1500 MPa."));
+        Add(new ValidRange<Pressure>(1.Megapascals(), 10_000.Megapascals()).Find(AdhesiveShearModulus, "shear modulus of the adhesive",
+            "Epoxies are 300 to 1500 MPa."));
         Add(new ValidRange<Length>(0.01.Millimetres(), 5.Millimetres()).Find(BondLine, "bond line", "0.1 to 0.5 mm is usual."));
         Add(new ValidRange<Length>(1.Millimetres(), 1000.Millimetres()).Find(Overlap, "overlap", "10 to 60 mm is usual."));
         return findings;
@@ -65,10 +69,12 @@ public sealed record ShearLag(
     public Pressure At(ForcePerLength load, Length place)
     {
         InvalidDesignException.ThrowIfAny("Bonded overlap", Validate());
-        var x = new ValidRange<Length>(Overlap / -2, Overlap / 2).Check(place, "place along the overlap", "Measure from its middle.").Meters;
+        var x = new ValidRange<Length>(Overlap / -2, Overlap / 2).Check(place, "place along the overlap",
+            "Measure from its middle.").Meters;
         var half = Rate * Overlap.Meters / 2;
         var asymmetry = (Stiffness1 - Stiffness2) / (Stiffness1 + Stiffness2);
-        return Pressure.FromPascals(load.NewtonsPerMeter * Rate / 2 * (Math.Cosh(Rate * x) / Math.Sinh(half) + asymmetry * Math.Sinh(Rate * x) / Math.Cosh(half)));
+        return Pressure.FromPascals(load.NewtonsPerMeter * Rate / 2 * (Math.Cosh(Rate * x) / Math.Sinh(half)
+            + asymmetry * Math.Sinh(Rate * x) / Math.Cosh(half)));
     }
 
     /// <summary>Peak over mean for stiffnesses a width [N/m] and ω·l [-].</summary>
@@ -78,7 +84,8 @@ public sealed record ShearLag(
         return Math.Max(atFirst, atSecond);
     }
 
-    /// <summary>Shear over its mean where the second part ends, in the middle, and where the first ends, for stiffnesses a width [N/m] and ω·l [-].</summary>
+    /// <summary>Shear over its mean where the second part ends, in the middle, and where the first ends, for stiffnesses a width [N/m] and
+    /// ω·l [-].</summary>
     internal static (double AtFirst, double Middle, double AtSecond) PlacesOverMean(double first, double second, double rateLength)
     {
         var half = rateLength / 2;

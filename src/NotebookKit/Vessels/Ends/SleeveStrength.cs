@@ -20,7 +20,8 @@ internal static class SleeveStrength
     {
         yield return new WorkingStep(
             "Sleeve carried over the closure tears", @"p = \frac{2\,\sum\sigma_f t_f\cos^2\theta}{R}\,\eta_{end}",
-            $"2 × {Digits.Round(context.SleeveAxialStrength / 1000)} N/mm / {Digits.Round(1000 * context.SleeveRadius)} mm × {sleeve.Delivers.Show()}",
+            $"2 × {Digits.Round(context.SleeveAxialStrength / 1000)} N/mm / {Digits.Round(1000 * context.SleeveRadius)} mm × "
+                + $"{sleeve.Delivers.Show()}",
             GaugePressure.FromPascals(FailurePascals(sleeve, context)).ToString(), VesselSources.Netting);
     }
 }

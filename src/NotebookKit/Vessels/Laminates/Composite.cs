@@ -72,7 +72,8 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
             Pressure.FromPascals(CompressionShare * along),
             Pressure.FromPascals(MicromechanicsFormulas.MatrixStrength(Resin.TensileStrength.Value.Pascals, ef, em, Fraction)),
             Pressure.FromPascals(MicromechanicsFormulas.MatrixStrength(Resin.CompressiveStrength.Value.Pascals, ef, em, Fraction)),
-            Pressure.FromPascals(MicromechanicsFormulas.MatrixStrength(Resin.ShearStrength.Value.Pascals, Fibre.ShearModulus.Value.Pascals, gm, Fraction)));
+            Pressure.FromPascals(MicromechanicsFormulas.MatrixStrength(Resin.ShearStrength.Value.Pascals, Fibre.ShearModulus.Value.Pascals,
+                gm, Fraction)));
     }
 
     /// <summary>Cured thickness of an areal weight of dry fibre. Source: mass of fibre over density and volume fraction.</summary>
@@ -93,7 +94,8 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
     {
         ArgumentNullException.ThrowIfNull(fibre);
         ArgumentNullException.ThrowIfNull(resin);
-        var share = new ValidRange<Ratio>(0.Percent(), 100.Percent()).Check(fibreMassFraction, "fibre mass fraction", "Weigh the dry fibre and the cured part.").DecimalFractions;
+        var share = new ValidRange<Ratio>(0.Percent(), 100.Percent()).Check(fibreMassFraction, "fibre mass fraction",
+            "Weigh the dry fibre and the cured part.").DecimalFractions;
         var fibreVolume = share / fibre.Density.Value.KilogramsPerCubicMeter;
         var resinVolume = (1 - share) / resin.Density.Value.KilogramsPerCubicMeter;
         return Ratio.FromPercent(100 * fibreVolume / (fibreVolume + resinVolume));

@@ -15,6 +15,7 @@ public enum FailureCriterion
     /// <summary>Tsai-Wu with F12 = −½√(F11·F22). Source: Tsai and Wu, J. Compos. Mater. 5, 1971; Kaw 2006, Eq. 2.152.</summary>
     TsaiWu,
 
-    /// <summary>Fibre and resin failure told apart, transverse shear strength taken as half of Yc. Source: Hashin, J. Appl. Mech. 47, 1980, p. 329.</summary>
+    /// <summary>Fibre and resin failure told apart, transverse shear strength taken as half of Yc. Source: Hashin, J. Appl. Mech. 47, 1980,
+    /// p. 329.</summary>
     Hashin,
 }

@@ -18,7 +18,8 @@ public sealed record Lamina(Pressure Longitudinal, Pressure Transverse, Pressure
     /// <param name="angle">Angle of the fibres from the load's x axis; any.</param>
     public OffAxisConstants At(Angle angle) => OffAxisConstants.Of(this, angle);
 
-    /// <summary>Reduced stiffness of the ply turned by an angle; indices as printed, Q̄16 is <c>Stiffness(angle, 1, 6)</c>. Source: Kaw 2006, Eq. 2.104.</summary>
+    /// <summary>Reduced stiffness of the ply turned by an angle; indices as printed, Q̄16 is <c>Stiffness(angle, 1, 6)</c>. Source: Kaw
+    /// 2006, Eq. 2.104.</summary>
     /// <param name="angle">Angle of the fibres from the x axis; any.</param>
     /// <param name="row">1, 2 or 6.</param>
     /// <param name="column">1, 2 or 6.</param>
@@ -33,10 +34,13 @@ public sealed record Lamina(Pressure Longitudinal, Pressure Transverse, Pressure
     public static PlyStress Resolve(Angle angle, Pressure x, Pressure y, Pressure xy)
     {
         var (s, c) = Math.SinCos(angle.Radians);
-        return new PlyStress(x * (c * c) + y * (s * s) + xy * (2 * s * c), x * (s * s) + y * (c * c) - xy * (2 * s * c), (y - x) * (s * c) + xy * (c * c - s * s));
+        return new PlyStress(x * (c * c) + y * (s * s) + xy * (2 * s * c), x * (s * s) + y * (c * c) - xy * (2 * s * c),
+            (y - x) * (s * c) + xy * (c * c - s * s));
     }
 
     /// <summary>For example "E1 105 GPa, E2 6.48 GPa, G12 2.93 GPa, ν12 0.283".</summary>
     public override string ToString() =>
-        $"E1 {Longitudinal.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, E2 {Transverse.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, G12 {Shear.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, ν12 {Digits.Round(PoissonRatio)}";
+        $"E1 {Longitudinal.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, E2 "
+            + $"{Transverse.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, G12 "
+            + $"{Shear.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal).Show()}, ν12 {Digits.Round(PoissonRatio)}";
 }

@@ -6,7 +6,8 @@ namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>A stack of plies by classical laminate theory: plane stress, plies bonded, straight normals.</summary>
 /// <param name="Plies">Plies from the first face on; z runs the same way, from the middle of the stack.</param>
-/// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, ch. 4; Jones, Mechanics of Composite Materials, 2nd ed. 1999, ch. 4.</remarks>
+/// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, ch. 4; Jones, Mechanics of Composite Materials, 2nd ed. 1999, ch.
+/// 4.</remarks>
 public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
 {
     /// <summary>Total thickness.</summary>
@@ -20,9 +21,11 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
         for (var i = 0; i < Plies.Count; i++)
         {
             var ply = Plies[i];
-            if (new ValidRange<Length>(1.Micrometres(), 100.Millimetres()).Find(ply.Thickness, $"thickness of ply {i + 1}", "A wetted ply is 0.1 to 1 mm.") is { } thickness)
+            if (new ValidRange<Length>(1.Micrometres(), 100.Millimetres()).Find(ply.Thickness, $"thickness of ply {i + 1}",
+                "A wetted ply is 0.1 to 1 mm.") is { } thickness)
                 findings.Add(thickness);
-            if (new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of ply {i + 1}", "Measure it from the axis.") is { } angle)
+            if (new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of ply {i + 1}", "Measure it from the axis.")
+                is { } angle)
                 findings.Add(angle);
             var lamina = ply.Lamina;
             if (!(lamina.Longitudinal.Pascals > 0 && lamina.Transverse.Pascals > 0 && lamina.Shear.Pascals > 0 && lamina.PoissonRatio >= 0
@@ -55,7 +58,8 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
         return new LaminateStiffness(a, b, d, Thickness.Meters);
     }
 
-    /// <summary>In-plane moduli of the whole stack, no bending allowed, as in the wall of a tube. Source: Kaw 2006, §4.4; Jones 1999, ch. 4.</summary>
+    /// <summary>In-plane moduli of the whole stack, no bending allowed, as in the wall of a tube. Source: Kaw 2006, §4.4; Jones 1999, ch.
+    /// 4.</summary>
     /// <exception cref="InvalidDesignException">The stack isn't valid.</exception>
     public OffAxisConstants Constants()
     {

@@ -12,7 +12,8 @@ namespace NotebookKit.Vessels.Laminates;
 /// <param name="HoopCoupling">Shear that a pull along y brings, my = −S̄26·E1 for a ply; 0 for a balanced wall [-].</param>
 /// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, §2.6 and §4.4.</remarks>
 public sealed record OffAxisConstants(
-    Pressure Axial, Pressure Hoop, Pressure Shear, double AxialPoissonRatio, double HoopPoissonRatio, double AxialCoupling, double HoopCoupling)
+    Pressure Axial, Pressure Hoop, Pressure Shear, double AxialPoissonRatio, double HoopPoissonRatio, double AxialCoupling,
+        double HoopCoupling)
 {
     internal static OffAxisConstants Of(Lamina lamina, Angle angle) =>
         Of(PlaneStiffness.Of(lamina).Rotated(angle.Radians).Inverse(), lamina.Longitudinal.Pascals);

@@ -4,5 +4,6 @@ namespace NotebookKit.Vessels.Laminates;
 internal readonly record struct StrengthPascals(double Xt, double Xc, double Yt, double Yc, double S)
 {
     public static StrengthPascals Of(PlyStrength strength) => new(
-        strength.LongitudinalTension.Pascals, strength.LongitudinalCompression.Pascals, strength.TransverseTension.Pascals, strength.TransverseCompression.Pascals, strength.Shear.Pascals);
+        strength.LongitudinalTension.Pascals, strength.LongitudinalCompression.Pascals, strength.TransverseTension.Pascals,
+            strength.TransverseCompression.Pascals, strength.Shear.Pascals);
 }

@@ -26,14 +26,18 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
         [
             .. new Laminate([.. Plies.Select(p => new LaminatePly(p.Lamina, p.Angle, p.Thickness))]).Validate(),
         ];
-        if (new ValidRange<Length>(2.Millimetres(), 5000.Millimetres()).Find(Radius, "radius", "Give the mean radius of the wall.") is { } radius) findings.Add(radius);
-        if (new ValidRange<Ratio>(0.01.Percent(), 100.Percent()).Find(CrackedStiffness, "cracked stiffness", "1 % is the usual choice.") is { } cracked) findings.Add(cracked);
+        if (new ValidRange<Length>(2.Millimetres(), 5000.Millimetres()).Find(Radius, "radius", "Give the mean radius of the wall.")
+            is { } radius) findings.Add(radius);
+        if (new ValidRange<Ratio>(0.01.Percent(), 100.Percent()).Find(CrackedStiffness, "cracked stiffness", "1 % is the usual choice.")
+            is { } cracked) findings.Add(cracked);
         foreach (var ply in Plies)
         {
-            if (new ValidRange<Angle>(0.Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of {ply.Name}", "Both signs are laid; give the angle from the axis.") is { } angle)
+            if (new ValidRange<Angle>(0.Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of {ply.Name}",
+                "Both signs are laid; give the angle from the axis.") is { } angle)
                 findings.Add(angle);
             var s = ply.Strength;
-            if (!(s.LongitudinalTension.Pascals > 0 && s.LongitudinalCompression.Pascals > 0 && s.TransverseTension.Pascals > 0 && s.TransverseCompression.Pascals > 0 && s.Shear.Pascals > 0))
+            if (!(s.LongitudinalTension.Pascals > 0 && s.LongitudinalCompression.Pascals > 0 && s.TransverseTension.Pascals > 0
+                && s.TransverseCompression.Pascals > 0 && s.Shear.Pascals > 0))
                 findings.Add(VesselsFindings.PlyStrengthRefused(ply.Name, s.ToString()));
         }
 
@@ -61,7 +65,8 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
     /// <exception cref="InvalidDesignException">The wall isn't valid.</exception>
     public WallFailure Burst(FailureCriterion criterion = FailureCriterion.MaximumStress) => Fail(WallLoad.ClosedTube, criterion);
 
-    /// <summary>Load at which the wall fails under hoop and axial stress in a fixed ratio, fibres not turning. Source: as the type.</summary>
+    /// <summary>Load at which the wall fails under hoop and axial stress in a fixed ratio, fibres not turning. Source: as the
+    /// type.</summary>
     /// <param name="hoop">Share around [-]; 0 or above.</param>
     /// <param name="axial">Share along [-]; 0 or above, one of the two above 0.</param>
     /// <param name="criterion">Failure criterion of the sound ply.</param>
@@ -72,7 +77,8 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
         var range = new ValidRange<double>(0, 1e6);
         range.Check(hoop, "hoop share", "Give the ratio of the stresses, for example 2 to 1.");
         range.Check(axial, "axial share", "Give the ratio of the stresses, for example 2 to 1.");
-        if (hoop + axial <= 0) throw new OutOfRangeException("hoop and axial share together", "0", "above 0", "any", "A wall without load doesn't fail.");
+        if (hoop + axial <= 0) throw new OutOfRangeException("hoop and axial share together", "0", "above 0", "any",
+            "A wall without load doesn't fail.");
         return Fail(new WallLoad(hoop, axial, false), criterion);
     }
 

@@ -5,7 +5,8 @@ internal readonly record struct Utilisation(double Value, FailureMode Mode)
 {
     public static Utilisation Of(FailureCriterion criterion, in StrengthPascals strength, double s1, double s2, double t, bool matrixIntact)
     {
-        var fibre = new Utilisation(s1 >= 0 ? s1 / strength.Xt : -s1 / strength.Xc, s1 >= 0 ? FailureMode.FibreTension : FailureMode.FibreCompression);
+        var fibre = new Utilisation(s1 >= 0 ? s1 / strength.Xt : -s1 / strength.Xc,
+            s1 >= 0 ? FailureMode.FibreTension : FailureMode.FibreCompression);
         // With the resin cracked only the fibres are left to fail, each on its own.
         if (!matrixIntact) return fibre;
         return criterion switch
@@ -13,7 +14,8 @@ internal readonly record struct Utilisation(double Value, FailureMode Mode)
             FailureCriterion.MaximumStress => MaximumStress(fibre, strength, s2, t),
             FailureCriterion.TsaiHill => TsaiHill(fibre, strength.Xt, strength.Xt, strength.Yt, strength.S, s1, s2, t),
             FailureCriterion.ModifiedTsaiHill => TsaiHill(
-                fibre, s1 >= 0 ? strength.Xt : strength.Xc, s2 >= 0 ? strength.Xt : strength.Xc, s2 >= 0 ? strength.Yt : strength.Yc, strength.S, s1, s2, t),
+                fibre, s1 >= 0 ? strength.Xt : strength.Xc, s2 >= 0 ? strength.Xt : strength.Xc, s2 >= 0 ? strength.Yt : strength.Yc,
+                    strength.S, s1, s2, t),
             FailureCriterion.TsaiWu => TsaiWu(fibre, strength, s1, s2, t),
             _ => Hashin(fibre, strength, s1, s2, t),
         };
@@ -44,7 +46,8 @@ internal readonly record struct Utilisation(double Value, FailureMode Mode)
         // The reserve R solves quadratic·R² + linear·R = 1; its inverse needs no division by a vanishing quadratic.
         var value = 0.5 * (linear + Math.Sqrt(linear * linear + 4 * Math.Max(quadratic, 0)));
         var across = s2 >= 0 ? s2 / strength.Yt : -s2 / strength.Yc;
-        return new(value, fibre.Value * fibre.Value > across * across + t * t / (strength.S * strength.S) ? fibre.Mode : FailureMode.Matrix);
+        return new(value, fibre.Value * fibre.Value > across * across + t * t / (strength.S * strength.S) ? fibre.Mode
+            : FailureMode.Matrix);
     }
 
     private static Utilisation Hashin(Utilisation fibre, in StrengthPascals strength, double s1, double s2, double t)

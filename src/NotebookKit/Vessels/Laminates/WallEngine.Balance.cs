@@ -10,7 +10,8 @@ internal sealed partial class WallEngine
         return (plane * (x + _liner.PoissonRatio * y), plane * (y + _liner.PoissonRatio * x));
     }
 
-    /// <summary>The larger of the liner's shares of the pull along and around; a plastic liner over a sleeve carries more of the one along.</summary>
+    /// <summary>The larger of the liner's shares of the pull along and around; a plastic liner over a sleeve carries more of the one
+    /// along.</summary>
     private static double Share(double linerAxial, double axial, double linerHoop, double hoop) =>
         Math.Max(axial > 0 ? linerAxial / axial : 0, hoop > 0 ? linerHoop / hoop : 0);
 

@@ -200,7 +200,8 @@ internal sealed partial class WallEngine
         }
 
         return Math.Min(
-            _load.Hoop > 0 ? around / _load.Hoop : double.PositiveInfinity, _load.Axial > 0 ? along / _load.Axial : double.PositiveInfinity);
+            _load.Hoop > 0 ? around / _load.Hoop : double.PositiveInfinity,
+                _load.Axial > 0 ? along / _load.Axial : double.PositiveInfinity);
     }
 
     private bool AnySound()
@@ -252,7 +253,8 @@ internal sealed partial class WallEngine
         _hoopLeads = a11 * _load.Hoop - a12 * _load.Axial >= a22 * _load.Axial - a12 * _load.Hoop;
     }
 
-    /// <summary>The next thing that gives way as the wall in its present state is strained, and the largest load on the way there.</summary>
+    /// <summary>The next thing that gives way as the wall in its present state is strained, and the largest load on the way
+    /// there.</summary>
     private (WallState State, double Load, FailureMode Mode, int Layer) NextEvent()
     {
         double low = 0, lowUse = 0, high = 2e-4, peak = 0;

@@ -15,9 +15,11 @@ namespace NotebookKit.Vessels.Laminates;
 /// </param>
 /// <param name="Strain">Strain of the wall at the end.</param>
 /// <param name="Steps">All that gives way, in order.</param>
-/// <remarks>Stresses are load over thickness around the tube, or along where nothing pulls around. Source: as <see cref="TubeWall"/>.</remarks>
+/// <remarks>Stresses are load over thickness around the tube, or along where nothing pulls around. Source: as
+/// <see cref="TubeWall"/>.</remarks>
 public sealed record WallFailure(
-    Pressure FirstPlyFailure, Pressure Last, Pressure Netting, FailureMode Mode, string Ply, Ratio ResinStrain, bool IsMatrixDominated, TubeStrain Strain, IReadOnlyList<DamageStep> Steps)
+    Pressure FirstPlyFailure, Pressure Last, Pressure Netting, FailureMode Mode, string Ply, Ratio ResinStrain, bool IsMatrixDominated,
+        TubeStrain Strain, IReadOnlyList<DamageStep> Steps)
 {
     /// <summary>
     /// Strain past which resin no longer follows as a solid: the end of the measured shear curve of an epoxy ply.
@@ -25,7 +27,8 @@ public sealed record WallFailure(
     /// </summary>
     internal const double FollowableResinStrain = 0.04;
 
-    /// <summary>Part of its end that a wall may owe to resin and turning fibres before it is called matrix-dominated. Common practice, no source.</summary>
+    /// <summary>Part of its end that a wall may owe to resin and turning fibres before it is called matrix-dominated. Common practice, no
+    /// source.</summary>
     internal const double LeaningShare = 0.15;
 
     /// <summary>Whether a wall leans on more than its fibres as laid and its liner.</summary>
@@ -52,7 +55,8 @@ public sealed record WallFailure(
     }
 
     /// <summary>
-    /// Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along. A liner at its yield
+    /// Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along. A liner at its
+    /// yield
     /// takes whatever state on the von Mises ellipse helps most, which by the lower-bound theorem it can hold.
     /// </summary>
     internal static double NettingLoad(ReadOnlySpan<WallLayer> layers, in WallLoad load, double linerForce = 0)

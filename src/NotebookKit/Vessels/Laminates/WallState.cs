@@ -1,7 +1,8 @@
 namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>Strain of a wall in balance with its load.</summary>
-/// <param name="X">Strain along [-]: Green's, so that turning fibres are followed exactly, or the small strain where shape isn't followed.</param>
+/// <param name="X">Strain along [-]: Green's, so that turning fibres are followed exactly, or the small strain where shape isn't
+/// followed.</param>
 /// <param name="Y">Strain around [-], of the same kind.</param>
 /// <param name="IsSmall">Whether the strains are small strains.</param>
 /// <param name="LineLoad">Load in balance with it [N/m].</param>

@@ -15,7 +15,8 @@ namespace NotebookKit.Vessels.Laying;
 /// <param name="Findings">What has to be said.</param>
 /// <remarks>Source: as <see cref="SleeveFit"/>; thickness and mass from areal weight, densities and fibre volume fraction.</remarks>
 public sealed record Layup(
-    PressureVessel Vessel, IReadOnlyList<PlyGeometry> Plies, Mass LinerMass, Mass EndsMass, Length CentreOfMass, IReadOnlyList<Finding> Findings) : IResult
+    PressureVessel Vessel, IReadOnlyList<PlyGeometry> Plies, Mass LinerMass, Mass EndsMass, Length CentreOfMass,
+        IReadOnlyList<Finding> Findings) : IResult
 {
     private static readonly ModelCard Card = new(
         "Layup geometry",
@@ -43,7 +44,8 @@ public sealed record Layup(
     public Mass Mass => FibreMass + ResinMass + LinerMass + EndsMass;
 
     /// <summary>Mass of liner and plies a length of the straight part.</summary>
-    public LinearDensity WallMassPerLength => LinearDensity.FromGramsPerMeter((FibreMass + ResinMass + LinerMass).Grams / LayupModel.WallLength(Vessel).Meters);
+    public LinearDensity WallMassPerLength => LinearDensity.FromGramsPerMeter((FibreMass + ResinMass
+        + LinerMass).Grams / LayupModel.WallLength(Vessel).Meters);
 
     /// <summary>Name of a ply, with its number where another has the same name.</summary>
     /// <param name="ply">Which ply, counted from the inside; 0 to the number of plies less one.</param>
@@ -71,9 +73,12 @@ public sealed record Layup(
         .. Plies.Select((p, i) => new ResultLine(
             NameOf(i), $"{p.FibreDirections}, {p.Thickness.ToUnit(LengthUnit.Millimeter).Show()}",
             p.Fit is { } fit
-                ? $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, covers {fit.Coverage.Show(2)}, cut {p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}"
-                : $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, cut {p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutWidth is { } around ? $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),
-        new("Outer diameter", OuterDiameter.ToUnit(LengthUnit.Millimeter).Show(), $"bore {Vessel.Liner.Bore.ToUnit(LengthUnit.Millimeter).Show()}"),
+                ? $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, covers {fit.Coverage.Show(2)}, cut "
+                    + $"{p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}"
+                : $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, cut "
+                    + $"{p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutWidth is { } around ? $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),
+        new("Outer diameter", OuterDiameter.ToUnit(LengthUnit.Millimeter).Show(),
+            $"bore {Vessel.Liner.Bore.ToUnit(LengthUnit.Millimeter).Show()}"),
         new("Volume inside", Vessel.Volume.Show()),
         new("Fibre", FibreMass.Show()),
         new("Resin", ResinMass.Show(), "in the plies, nothing wasted"),

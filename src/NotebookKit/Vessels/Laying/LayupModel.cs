@@ -10,7 +10,8 @@ namespace NotebookKit.Vessels.Laying;
 /// <summary>Lays the plies of a vessel one over the other.</summary>
 internal static class LayupModel
 {
-    /// <summary>Overlap wanted over the overlap at which mean shear comes to the resin's strength [-]; common practice, no source.</summary>
+    /// <summary>Overlap wanted over the overlap at which mean shear comes to the resin's strength [-]; common practice, no
+    /// source.</summary>
     private const double OverlapReserve = 3;
 
     /// <summary>Length of liner and wraps: the straight part and the reach of both joints.</summary>
@@ -29,7 +30,8 @@ internal static class LayupModel
         var bore = vessel.Liner.Bore;
         var wallLength = WallLength(vessel).Meters;
         var liner = vessel.Liner.Material is { } material
-            ? Math.PI * (vessel.Liner.Bore.Meters + vessel.Liner.Wall.Meters) * vessel.Liner.Wall.Meters * wallLength * material.Density.Value.KilogramsPerCubicMeter
+            ? Math.PI * (vessel.Liner.Bore.Meters + vessel.Liner.Wall.Meters) * vessel.Liner.Wall.Meters * wallLength *
+                material.Density.Value.KilogramsPerCubicMeter
             : 0;
         double nozzle = vessel.NozzleEnd.MassOf(bore).Kilograms, forward = vessel.ForwardEnd.MassOf(bore).Kilograms;
         var plyMass = plies.Sum(p => p.FibreMass.Kilograms + p.ResinMass.Kilograms);
@@ -41,7 +43,8 @@ internal static class LayupModel
         List<Finding> findings = [.. validation, .. plies.SelectMany(p => p.Findings)];
         findings.AddRange(vessel.OwnValues);
         return new Layup(
-            vessel, plies, Mass.FromGrams(1000 * liner), Mass.FromGrams(1000 * (nozzle + forward)), Length.FromMillimeters(total > 0 ? 1000 * moment / total : 0), findings);
+            vessel, plies, Mass.FromGrams(1000 * liner), Mass.FromGrams(1000 * (nozzle + forward)),
+                Length.FromMillimeters(total > 0 ? 1000 * moment / total : 0), findings);
     }
 
     public static Working Work(Layup layup)
@@ -54,17 +57,20 @@ internal static class LayupModel
                 var braid = fit.Braid;
                 steps.Add(new(
                     $"Angle of {braid.Name}", @"\sin\theta = \frac{D}{D_0}\,\sin\theta_0",
-                    $"{Mm(ply.InnerDiameter)} / {Mm(braid.NominalDiameter)} × sin {braid.NominalAngle.Show()}", $"{fit.Angle.Show()}", VesselSources.Braiding));
+                    $"{Mm(ply.InnerDiameter)} / {Mm(braid.NominalDiameter)} × sin {braid.NominalAngle.Show()}", $"{fit.Angle.Show()}",
+                        VesselSources.Braiding));
                 steps.Add(new(
                     $"Areal weight of {braid.Name}", @"w = \frac{N\,\lambda}{\pi D\cos\theta}",
-                    $"{braid.Carriers} × {Digits.Round(braid.Yarn.Value.KilogramsPerMeter * 1e6)} tex / (π × {Mm(ply.InnerDiameter + ply.Thickness)} × cos {fit.Angle.Show()})",
+                    $"{braid.Carriers} × {Digits.Round(braid.Yarn.Value.KilogramsPerMeter * 1e6)} tex / (π × "
+                        + $"{Mm(ply.InnerDiameter + ply.Thickness)} × cos {fit.Angle.Show()})",
                     ply.ArealWeight.Show(), VesselSources.Braiding));
             }
 
             if (FibreOf(ply.Ply) is { } fibre)
             {
                 steps.Add(new(
-                    $"Thickness of {ply.Ply.Name}", @"t = \frac{w}{\rho_f\,V_f}", $"{ply.ArealWeight.Show()} / ({fibre.Density.Value.Show(4)} × {ply.FibreFraction.Show()})",
+                    $"Thickness of {ply.Ply.Name}", @"t = \frac{w}{\rho_f\,V_f}",
+                        $"{ply.ArealWeight.Show()} / ({fibre.Density.Value.Show(4)} × {ply.FibreFraction.Show()})",
                     Mm(ply.Thickness), new Source("", "mass of fibre over density and volume fraction", null)));
             }
         }
@@ -99,8 +105,10 @@ internal static class LayupModel
                     + (vessel.ForwardEnd.CarriesSleeves ? vessel.ForwardEnd.Closure.Meridian(vessel.Liner.Bore).Meters : 0);
                 var mass = perLength * covered;
                 return new PlyGeometry(
-                    ply, under, fit.Angle, $"±{fit.Angle.Show()}", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * perLength / (Math.PI * (d + thickness))), fraction,
-                    Millimetres(covered / fit.LengthFactor), null, Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), fit, FindFit(fit));
+                    ply, under, fit.Angle, $"±{fit.Angle.Show()}", Millimetres(thickness),
+                        AreaDensity.FromGramsPerSquareMeter(1000 * perLength / (Math.PI * (d + thickness))), fraction,
+                    Millimetres(covered / fit.LengthFactor), null, Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), fit,
+                        FindFit(fit));
             }
 
             case ClothWrap wrap:
@@ -112,7 +120,8 @@ internal static class LayupModel
                 var mass = weight * around * length;
                 return new PlyGeometry(
                     ply, under, wrap.Lay == ClothLay.Bias ? Angle.FromDegrees(45) : null, wrap.Lay == ClothLay.Bias ? "±45°" : "0°/90°",
-                    Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * wrap.Turns * weight), fraction, Millimetres(length), Millimetres(around),
+                    Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * wrap.Turns * weight), fraction, Millimetres(length),
+                        Millimetres(around),
                     Grams(mass), Grams(Resin(mass, fibre, fraction, resin)), null, FindOverlap(vessel, wrap));
             }
 
@@ -124,8 +133,10 @@ internal static class LayupModel
                 var area = Math.PI * (d + thickness) * length * hoop.Layers;
                 var angle = Angle.FromDegrees(hoop.AngleRadians(d) * 180 / Math.PI);
                 return new PlyGeometry(
-                    ply, under, angle, $"±{angle.Show()}", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * hoop.Layers * weight), fraction,
-                    Millimetres(area / hoop.Tape.RollWidth.Meters), null, Grams(weight * area), Grams(Resin(weight * area, fibre, fraction, resin)), null,
+                    ply, under, angle, $"±{angle.Show()}", Millimetres(thickness),
+                        AreaDensity.FromGramsPerSquareMeter(1000 * hoop.Layers * weight), fraction,
+                    Millimetres(area / hoop.Tape.RollWidth.Meters), null, Grams(weight * area),
+                        Grams(Resin(weight * area, fibre, fraction, resin)), null,
                     hoop.Layers % 2 == 0 ? [] : [VesselsFindings.OddLayersLeaveTwist(ply.Name, hoop.Layers)]);
             }
 
@@ -138,14 +149,16 @@ internal static class LayupModel
                 var thickness = PlyThickness.Of(veil);
                 var mass = weight * Math.PI * (d + thickness) * length;
                 return new PlyGeometry(
-                    ply, under, null, "no strength counted", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * weight), own, Millimetres(length),
+                    ply, under, null, "no strength counted", Millimetres(thickness), AreaDensity.FromGramsPerSquareMeter(1000 * weight),
+                        own, Millimetres(length),
                     Millimetres(veil.Turns * Math.PI * (d + thickness)), Grams(mass), Grams(Resin(mass, fibre, own, resin)), null, []);
             }
         }
     }
 
     /// <summary>
-    /// Shear in the overlap while one layer of cloth pulls around as hard as its fibres can: σ_f η w_h/ρ_f over the overlap's length. Source: balance of
+    /// Shear in the overlap while one layer of cloth pulls around as hard as its fibres can: σ_f η w_h/ρ_f over the overlap's length.
+    /// Source: balance of
     /// forces; the mean over the length, its ends shear more.
     /// </summary>
     private static List<Finding> FindOverlap(PressureVessel vessel, ClothWrap wrap)
@@ -159,8 +172,12 @@ internal static class LayupModel
         var resin = vessel.Resin.ShearStrength.Value;
         var needed = Length.FromMillimeters(1000 * pull / resin.Pascals);
         if (wrap.Overlap >= OverlapReserve * needed) return [];
-        var shear = wrap.Overlap.Meters > 0 ? $"at a mean shear of {Pressure.FromMegapascals(pull / wrap.Overlap.Meters / 1e6).Show()}" : "over no length at all";
-        var sentence = $"The overlap of {wrap.Name}, {Mm(wrap.Overlap)}, has to hand on {Digits.Round(pull / 1000)} N/mm of hoop pull when its fibres break, {shear}; the resin has {resin.Show()} in shear and the ends take more than the mean. Lap {Mm(Length.FromMillimeters(Math.Ceiling(OverlapReserve * needed.Millimeters)))} or more (a reserve of {OverlapReserve} is common practice, no source)";
+        var shear = wrap.Overlap.Meters > 0 ? $"at a mean shear of {Pressure.FromMegapascals(pull / wrap.Overlap.Meters / 1e6).Show()}"
+            : "over no length at all";
+        var sentence = $"The overlap of {wrap.Name}, {Mm(wrap.Overlap)}, has to hand on {Digits.Round(pull / 1000)} N/mm of hoop pull "
+            + $"when its fibres break, {shear}; the resin has {resin.Show()} in shear and the ends take more than the mean. Lap "
+            + $"{Mm(Length.FromMillimeters(Math.Ceiling(OverlapReserve * needed.Millimeters)))} or more (a reserve of {OverlapReserve} "
+            + "is common practice, no source)";
         return [wrap.Overlap < needed ? VesselsFindings.LapLetsGoBeforeCloth(sentence) : Finding.Warning($"{sentence}.")];
     }
 

@@ -14,7 +14,8 @@ public sealed record Rating : IResult
     private readonly GaugePressure _proof;
 
     internal Rating(
-        BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, string limitedBy, GaugePressure maximumExpected, IReadOnlyList<Finding> findings, Working working)
+        BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, string limitedBy,
+            GaugePressure maximumExpected, IReadOnlyList<Finding> findings, Working working)
     {
         Prediction = prediction;
         Rules = rules;
@@ -71,7 +72,8 @@ public sealed record Rating : IResult
     /// <inheritdoc/>
     public ModelCard Model => new(
         $"Rating by {Rules.Name}",
-        [$"Written for {Rules.Covers}.", RuleSets.NoneCovers, $"Rests on {Basis}.", $"No part or ply is proved past {Rules.MaximumProofUse.Show()} of its strength (common practice, no source)."],
+        [$"Written for {Rules.Covers}.", RuleSets.NoneCovers, $"Rests on {Basis}.",
+            $"No part or ply is proved past {Rules.MaximumProofUse.Show()} of its strength (common practice, no source)."],
         "As its burst prediction. A rating lapses with damage, heat, and time.",
         [Rules.Source]);
 
@@ -96,7 +98,8 @@ public sealed record Rating : IResult
             new("Limited by", LimitedBy),
             new("Rule set", Rules.Name, Rules.Source.ToString()),
         ]
-        : [new("Rating", "refused", "see the findings"), new("Design burst", DesignBurst.ToString(), Basis), new("Rule set", Rules.Name, Rules.Source.ToString())];
+        : [new("Rating", "refused", "see the findings"), new("Design burst", DesignBurst.ToString(), Basis),
+            new("Rule set", Rules.Name, Rules.Source.ToString())];
 
     /// <inheritdoc/>
     public Working Working { get; }

@@ -10,7 +10,8 @@ internal static class RatingModel
 {
     private static readonly ValidRange<GaugePressure> Wanted = new(0.5.BarGauge(), 300.BarGauge());
 
-    public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure? wanted, IReadOnlyList<VesselTest> tests)
+    public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis,
+        GaugePressure? wanted, IReadOnlyList<VesselTest> tests)
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var findings = new List<Finding>();
@@ -22,7 +23,8 @@ internal static class RatingModel
         if (wanted is { } asked)
         {
             expected = asked * rules.Overshoot;
-            if (Wanted.Find(asked, "working pressure wanted", "Club vessels work at 5 to 90 bar; was another unit meant?") is { } range) findings.Add(range);
+            if (Wanted.Find(asked, "working pressure wanted", "Club vessels work at 5 to 90 bar; was another unit meant?")
+                is { } range) findings.Add(range);
             else if (expected > highest)
             {
                 findings.Add(VesselsFindings.WorkingPressureNotAllowed(
@@ -31,18 +33,22 @@ internal static class RatingModel
             }
         }
 
-        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, proved, rules, designBurst, rules.Proof * expected);
+        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, proved, rules, designBurst,
+            rules.Proof * expected);
         findings.AddRange(EvidenceCheck.Find(prediction.Vessel, tests));
         findings.AddRange(EvidenceCheck.FindProof(prediction.Vessel, tests, rules.Proof * expected));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.Unverified) findings.Add(VesselsFindings.FactorsAreUnverified(rules.Name));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
         findings.AddRange(prediction.Vessel.OwnValues);
-        return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings, Work(prediction, rules, designBurst, basis, expected));
+        return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings,
+            Work(prediction, rules, designBurst, basis, expected));
     }
 
-    /// <summary>A proof of the vessel as it is taken to be made, that takes a ply or a part past its allowed share does damage that no later look will find.</summary>
-    private static void FindProof(List<Finding> findings, BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, GaugePressure proof)
+    /// <summary>A proof of the vessel as it is taken to be made, that takes a ply or a part past its allowed share does damage that no
+    /// later look will find.</summary>
+    private static void FindProof(List<Finding> findings, BurstPrediction prediction, RuleSet rules, GaugePressure designBurst,
+        GaugePressure proof)
     {
         var limit = rules.MaximumProofUse.DecimalFractions;
         if (proof >= prediction.WallBurst)
@@ -74,12 +80,18 @@ internal static class RatingModel
         }
     }
 
-    private static Working Work(BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure expected) => new($"Rating by {rules.Name}",
+    private static Working Work(BurstPrediction prediction, RuleSet rules, GaugePressure designBurst, string basis, GaugePressure expected)
+        => new($"Rating by {rules.Name}",
     [
         new("Design burst", @"p_b", basis, designBurst.ToString(), VesselSources.Jones),
-        new("Maximum expected pressure", @"p_{MEOP} = \frac{p_b}{k_b}", $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted or as the rules go" : "")}", expected.ToString(), rules.Source),
-        new("Working pressure", @"p_w = \frac{p_{MEOP}}{k_o}", $"{expected} / {Digits.Round(rules.Overshoot)}", (expected / rules.Overshoot).ToString(), Source.CommonPractice("Five per cent for regulator creep and warming")),
-        new("Proof pressure", @"p_p = k_p\,p_{MEOP}", $"{Digits.Round(rules.Proof)} × {expected}", (rules.Proof * expected).ToString(), rules.Source),
-        new("Share of the design burst at the proof", @"\frac{p_p}{p_b}", $"{rules.Proof * expected} / {designBurst}", $"{Digits.Round(100 * (rules.Proof * expected / designBurst))} %, limit {rules.MaximumProofUse.Show()}", Source.CommonPractice("Two thirds as the highest use in a proof")),
+        new("Maximum expected pressure", @"p_{MEOP} = \frac{p_b}{k_b}",
+            $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted or as the rules go" : "")}", expected.ToString(), rules.Source),
+        new("Working pressure", @"p_w = \frac{p_{MEOP}}{k_o}", $"{expected} / {Digits.Round(rules.Overshoot)}",
+            (expected / rules.Overshoot).ToString(), Source.CommonPractice("Five per cent for regulator creep and warming")),
+        new("Proof pressure", @"p_p = k_p\,p_{MEOP}", $"{Digits.Round(rules.Proof)} × {expected}", (rules.Proof * expected).ToString(),
+            rules.Source),
+        new("Share of the design burst at the proof", @"\frac{p_p}{p_b}", $"{rules.Proof * expected} / {designBurst}",
+            $"{Digits.Round(100 * (rules.Proof * expected / designBurst))} %, limit {rules.MaximumProofUse.Show()}",
+            Source.CommonPractice("Two thirds as the highest use in a proof")),
     ]);
 }

@@ -12,7 +12,8 @@ namespace NotebookKit.Vessels.Ratings;
 /// <param name="Covers">What vessels it was written for.</param>
 public sealed record RuleSet(string Name, double Proof, double Burst, Source Source, string Covers)
 {
-    /// <summary>Maximum expected pressure over working pressure [-]: regulator creep, warming in the sun; 1 to 1.5. Common practice, no source.</summary>
+    /// <summary>Maximum expected pressure over working pressure [-]: regulator creep, warming in the sun; 1 to 1.5. Common practice, no
+    /// source.</summary>
     public double Overshoot { get; init; } = 1.05;
 
     /// <summary>Largest share of its strength that any part or ply may be proved at; 30 to 95 %. Common practice, no source.</summary>
@@ -29,8 +30,10 @@ public sealed record RuleSet(string Name, double Proof, double Burst, Source Sou
         Add(new ValidRange<double>(1, 10).Find(Burst, $"{Name}: burst factor", "2.25 to 3.65 is usual, 5 to 6 for contact-moulded walls."));
         if (!(Burst > Proof)) findings.Add(VesselsFindings.BurstFactorBelowProofFactor(Name, Burst, Proof));
         Add(new ValidRange<double>(1, 1.5).Find(Overshoot, $"{Name}: overshoot", "5 % is common practice."));
-        if (MaximumPressure is { } most) Add(new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(most, $"{Name}: maximum pressure", "Leave it out where the rules set none."));
-        Add(new ValidRange<Ratio>(30.Percent(), 95.Percent()).Find(MaximumProofUse, $"{Name}: highest use in a proof", "Two thirds is common practice."));
+        if (MaximumPressure is { } most) Add(new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(most,
+            $"{Name}: maximum pressure", "Leave it out where the rules set none."));
+        Add(new ValidRange<Ratio>(30.Percent(), 95.Percent()).Find(MaximumProofUse, $"{Name}: highest use in a proof",
+            "Two thirds is common practice."));
         return findings;
 
         void Add(Finding? finding)

@@ -13,7 +13,8 @@ namespace NotebookKit.Vessels.Search;
 /// <param name="Vessel">The vessel; its own sleeves and wraps are replaced, its veils stay outermost.</param>
 /// <param name="Sleeves">Sleeves in stock.</param>
 /// <param name="Wraps">Cloth and hoop wraps in stock; they go over the sleeves.</param>
-/// <remarks>Source: burst and rating as <see cref="BurstPrediction"/>; a layup is a choice where none is both lighter and stronger (Pareto).</remarks>
+/// <remarks>Source: burst and rating as <see cref="BurstPrediction"/>; a layup is a choice where none is both lighter and stronger
+/// (Pareto).</remarks>
 public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sleeves, IReadOnlyList<Ply> Wraps)
 {
     private const int MostOptions = 5000;
@@ -41,7 +42,8 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         if (MaximumSleeves is < 0 or > 6) findings.Add(VesselsFindings.MostSleevesOutOfRange(MaximumSleeves));
         if (MaximumWraps is < 0 or > 6) findings.Add(VesselsFindings.MostWrapsOutOfRange(MaximumWraps));
         if (Wraps.Any(w => w is BraidedSleeve or VeilWrap)) findings.Add(VesselsFindings.WrapKindRefused());
-        if (RequiredPressure is { } wanted && new ValidRange<GaugePressure>(0.5.BarGauge(), 300.BarGauge()).Find(wanted, "working pressure wanted", "Club vessels work at 5 to 90 bar.") is { } range) findings.Add(range);
+        if (RequiredPressure is { } wanted && new ValidRange<GaugePressure>(0.5.BarGauge(), 300.BarGauge()).Find(wanted,
+            "working pressure wanted", "Club vessels work at 5 to 90 bar.") is { } range) findings.Add(range);
         if (findings.Count == 0 && Count(Sleeves.Count, MaximumSleeves) * Count(Wraps.Count, MaximumWraps) > MostOptions)
             findings.Add(VesselsFindings.StockMakesTooManyLayups(MostOptions));
         return findings;
@@ -58,7 +60,8 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
             .. from sleeves in Combinations(Sleeves.Count, MaximumSleeves)
                from wraps in Combinations(Wraps.Count, MaximumWraps)
                where sleeves.Length + wraps.Length > 0
-               select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]), .. veils] },
+               select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]),
+                   .. veils] },
         ];
         var options = new LayupOption[vessels.Count];
         var run = WorkRun.Current;
@@ -80,8 +83,10 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         var mass = prediction.Layup.Mass;
         var limit = rating.LimitedBy;
         if (!rating.IsRated)
-            return new LayupOption(name, vessel, mass, null, limit, "Not rated: " + string.Join(" ", rating.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
-        var whyNot = RequiredPressure is { } wanted && rating.WorkingPressure < wanted ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."
+            return new LayupOption(name, vessel, mass, null, limit,
+                "Not rated: " + string.Join(" ", rating.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
+        var whyNot = RequiredPressure is { } wanted && rating.WorkingPressure < wanted
+            ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."
             : Heaviest is { } heaviest && mass > heaviest ? $"Weighs {mass.Show()}, over the {heaviest.Show()} that will do."
             : "";
         return new LayupOption(name, vessel, mass, rating.WorkingPressure, limit, whyNot);
@@ -115,7 +120,8 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         {
             foreach (var choice in layer) yield return choice;
             if (size == most) yield break;
-            layer = [.. layer.SelectMany(c => Enumerable.Range(c.Length > 0 ? c[^1] : 0, stock - (c.Length > 0 ? c[^1] : 0)).Select(i => (int[])[.. c, i]))];
+            layer = [.. layer.SelectMany(c => Enumerable.Range(c.Length > 0 ? c[^1] : 0,
+                stock - (c.Length > 0 ? c[^1] : 0)).Select(i => (int[])[.. c, i]))];
         }
     }
 

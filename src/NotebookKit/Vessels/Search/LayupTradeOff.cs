@@ -23,7 +23,8 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Every layup in stock, rated and weighed",
-        ["Sleeves first, wraps over them, the vessel's own veil outermost.", $"Rated by {Search.Rules.Name} on the low end of the predicted burst.", RuleSets.NoneCovers],
+        ["Sleeves first, wraps over them, the vessel's own veil outermost.",
+            $"Rated by {Search.Rules.Name} on the low end of the predicted burst.", RuleSets.NoneCovers],
         "As the burst prediction.",
         [VesselSources.Jones, VesselSources.Netting, Search.Rules.Source]);
 
@@ -34,7 +35,8 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
     public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => [.. Choices.Select(o => new ResultLine(o.Name, o.Rated!.Value.ToString(), $"{o.Mass!.Value.Show()}, limited by the {o.Limit}"))];
+    public IReadOnlyList<ResultLine> Lines => [.. Choices.Select(o => new ResultLine(o.Name, o.Rated!.Value.ToString(),
+        $"{o.Mass!.Value.Show()}, limited by the {o.Limit}"))];
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Findings
@@ -53,5 +55,6 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
 
     /// <inheritdoc/>
     public Working Working => new(Title, [.. Choices.Select(o => new WorkingStep(
-        o.Name, @"p_w = \frac{p_b}{k_b\,k_o}", $"{Digits.Round(Search.Rules.Burst)} × {Digits.Round(Search.Rules.Overshoot)} below its low burst", $"{o.Rated}, {o.Mass!.Value.Show()}", Search.Rules.Source))]);
+        o.Name, @"p_w = \frac{p_b}{k_b\,k_o}", $"{Digits.Round(Search.Rules.Burst)} × {Digits.Round(Search.Rules.Overshoot)} below "
+            + "its low burst", $"{o.Rated}, {o.Mass!.Value.Show()}", Search.Rules.Source))]);
 }

@@ -29,7 +29,8 @@ public sealed record EllipsoidalDome(Length Radius, Length Depth, Length Wall)
         return Pressure.FromPascals(p * a / (2 * t));
     }
 
-    /// <summary>Hoop stress at the equator: (pa/t)(1 − a²/(2b²)); below 0 for a dome flatter than a/b = √2, which can then buckle. Source: Roark.</summary>
+    /// <summary>Hoop stress at the equator: (pa/t)(1 − a²/(2b²)); below 0 for a dome flatter than a/b = √2, which can then buckle. Source:
+    /// Roark.</summary>
     /// <param name="pressure">Pressure inside; 0 to 2000 bar.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
     public Pressure EquatorHoop(GaugePressure pressure)
@@ -39,7 +40,8 @@ public sealed record EllipsoidalDome(Length Radius, Length Depth, Length Wall)
     }
 
     /// <summary>
-    /// Pressure at which the equivalent stress (von Mises) at crown or equator comes to a strength. At the rim of a flat dome the hoop stress
+    /// Pressure at which the equivalent stress (von Mises) at crown or equator comes to a strength. At the rim of a flat dome the hoop
+    /// stress
     /// pushes while the meridian pulls, which yields sooner than either would alone. Source: Roark; von Mises, as in Shigley.
     /// </summary>
     /// <param name="strength">Strength; 0.01 to 20 000 MPa.</param>

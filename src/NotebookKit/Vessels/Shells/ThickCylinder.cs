@@ -34,7 +34,8 @@ public sealed record ThickCylinder(Length InnerRadius, Length OuterRadius, Gauge
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>
     public Pressure AxialStress() => Pressure.FromPascals(Constants(InnerRadius).Mean);
 
-    /// <summary>Pressure at which the hoop stress at the inner wall comes to a stress, nothing outside. Source: Shigley, thick-walled cylinders.</summary>
+    /// <summary>Pressure at which the hoop stress at the inner wall comes to a stress, nothing outside. Source: Shigley, thick-walled
+    /// cylinders.</summary>
     /// <param name="stress">Strength; 0.01 to 20 000 MPa.</param>
     /// <param name="innerRadius">Inner radius; 1 to 10 000 mm.</param>
     /// <param name="outerRadius">Outer radius; above the inner one.</param>
@@ -48,7 +49,8 @@ public sealed record ThickCylinder(Length InnerRadius, Length OuterRadius, Gauge
 
     private static double Outer(Length inner, Length outer) => outer > inner
         ? ShellInput.Radius(outer, "outer radius")
-        : throw new OutOfRangeException("outer radius", outer.Show(4), $"above {inner.Show(4)}", "10 000 mm", "The outer radius is the inner one plus the wall.");
+        : throw new OutOfRangeException("outer radius", outer.Show(4), $"above {inner.Show(4)}", "10 000 mm",
+            "The outer radius is the inner one plus the wall.");
 
     private (double Mean, double Swing) Constants(Length radius)
     {

@@ -22,7 +22,8 @@ public static class ThinCylinder
     /// <exception cref="Provenance.OutOfRangeException">An input is out of range.</exception>
     public static Pressure AxialStress(GaugePressure pressure, Length radius, Length wall) => HoopStress(pressure, radius, wall) / 2;
 
-    /// <summary>Pressure at which the hoop stress at the mean radius comes to a stress: 2tσ/(d + t). Source: Shigley, thin-walled vessels.</summary>
+    /// <summary>Pressure at which the hoop stress at the mean radius comes to a stress: 2tσ/(d + t). Source: Shigley, thin-walled
+    /// vessels.</summary>
     /// <param name="stress">Allowable stress or strength; 0.01 to 20 000 MPa.</param>
     /// <param name="innerDiameter">Inner diameter; 2 to 20 000 mm.</param>
     /// <param name="wall">Wall; above 0.</param>
@@ -30,7 +31,8 @@ public static class ThinCylinder
     public static GaugePressure PressureFor(Pressure stress, Length innerDiameter, Length wall) => GaugePressure.FromPascals(
         2 * ShellInput.Wall(wall) * ShellInput.Stress(stress) / (2 * ShellInput.Radius(innerDiameter / 2, "inner radius") + wall.Meters));
 
-    /// <summary>Strain of the closed cylinder: around (pr/Et)(1 − ν/2), along (pr/Et)(½ − ν). Source: Timoshenko; Roark, Formulas for Stress and Strain.</summary>
+    /// <summary>Strain of the closed cylinder: around (pr/Et)(1 − ν/2), along (pr/Et)(½ − ν). Source: Timoshenko; Roark, Formulas for
+    /// Stress and Strain.</summary>
     /// <param name="pressure">Pressure inside; 0 to 2000 bar.</param>
     /// <param name="radius">Mean radius; 1 to 10 000 mm.</param>
     /// <param name="wall">Wall; above 0.</param>
@@ -39,7 +41,8 @@ public static class ThinCylinder
     /// <exception cref="Provenance.OutOfRangeException">An input is out of range.</exception>
     public static Laminates.TubeStrain Expand(GaugePressure pressure, Length radius, Length wall, Pressure modulus, double poissonRatio)
     {
-        var e = new Provenance.ValidRange<Pressure>(1.Megapascals(), 1000.Gigapascals()).Check(modulus, "modulus", "Aluminium is 69 GPa.").Pascals;
+        var e = new Provenance.ValidRange<Pressure>(1.Megapascals(), 1000.Gigapascals()).Check(modulus, "modulus",
+            "Aluminium is 69 GPa.").Pascals;
         var nu = new Provenance.ValidRange<double>(0, 0.5).Check(poissonRatio, "Poisson's ratio", "Aluminium is 0.33.");
         var unit = HoopStress(pressure, radius, wall).Pascals / e;
         return Laminates.TubeStrain.Of(unit * (1 - nu / 2), unit * (0.5 - nu));

@@ -24,7 +24,8 @@ internal static class EvidenceCheck
             var most = test switch
             {
                 BurstTest { WallBurst: true } => high.WallBurst,
-                BurstTest => GaugePressure.FromPascals(high.Parts.Skip(1).Select(p => p.Burst.Pascals).DefaultIfEmpty(high.WallBurst.Pascals).Max()),
+                BurstTest => GaugePressure.FromPascals(high.Parts.Skip(1).Select(p =>
+                    p.Burst.Pascals).DefaultIfEmpty(high.WallBurst.Pascals).Max()),
                 _ => high.Burst,
             };
             if (test.Pressure > most)
@@ -32,12 +33,16 @@ internal static class EvidenceCheck
         }
     }
 
-    /// <summary>Errors where the proof of a rating would reach a pressure that has burst a vessel of the same wall or the same end.</summary>
+    /// <summary>Errors where the proof of a rating would reach a pressure that has burst a vessel of the same wall or the same
+    /// end.</summary>
     public static IEnumerable<Finding> FindProof(PressureVessel vessel, IReadOnlyList<VesselTest> tests, GaugePressure proof) =>
-        tests.Distinct().OfType<BurstTest>().Where(t => t.Pressure <= proof && (t.WallBurst ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t => VesselsFindings.PartOfSameDesignGaveWay(
+        tests.Distinct().OfType<BurstTest>().Where(t => t.Pressure <= proof
+            && (t.WallBurst ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t
+            => VesselsFindings.PartOfSameDesignGaveWay(
             t.WallBurst, t.Id, t.Pressure, proof));
 
-    /// <summary>Whether two vessels share an end: the same closure, held the same way, in the same bore. What the model makes of it doesn't count.</summary>
+    /// <summary>Whether two vessels share an end: the same closure, held the same way, in the same bore. What the model makes of it doesn't
+    /// count.</summary>
     public static bool SharesEnd(PressureVessel one, PressureVessel other)
     {
         if (ReferenceEquals(one, other)) return true;
@@ -47,7 +52,8 @@ internal static class EvidenceCheck
 
     private static Finding OfEnd(PressureVessel vessel, VesselTest test, PartMargin end)
     {
-        var seen = $"Vessel {test.Id} let go at an end, bond or fitting at {test.Pressure}, where its weakest, the {end.Name}, was predicted to hold to {end.Burst}";
+        var seen = $"Vessel {test.Id} let go at an end, bond or fitting at {test.Pressure}, where its weakest, the {end.Name}, was "
+            + $"predicted to hold to {end.Burst}";
         return SharesEnd(vessel, test.Vessel)
             ? VesselsFindings.EndModelIsContradicted(seen, vessel.Name)
             : VesselsFindings.OtherEndsShareContradictedModel(seen, vessel.Name);
@@ -64,12 +70,14 @@ internal static class EvidenceCheck
     private static bool IsSame(VesselEnd one, int sleeves, VesselEnd other, int otherSleeves) =>
         one.Closure.Shape == other.Closure.Shape && one.Closure.Material.Name == other.Closure.Material.Name
         && Same(one.Closure.Wall, other.Closure.Wall) && Same(one.Closure.Opening, other.Closure.Opening)
-        && one.Joints.Count == other.Joints.Count && one.Joints.Zip(other.Joints, (a, b) => IsSame(a, sleeves, b, otherSleeves)).All(s => s);
+        && one.Joints.Count == other.Joints.Count && one.Joints.Zip(other.Joints,
+            (a, b) => IsSame(a, sleeves, b, otherSleeves)).All(s => s);
 
     // A share that a bent sleeve delivers is the model's, not the end's: another figure is no other end.
     private static bool IsSame(EndJoint one, int sleeves, EndJoint other, int otherSleeves) => (one, other) switch
     {
-        (BondedPlug a, BondedPlug b) => Same(a.Overlap, b.Overlap) && a.Adhesive.Name == b.Adhesive.Name && a.VesselSurface == b.VesselSurface
+        (BondedPlug a, BondedPlug b) => Same(a.Overlap, b.Overlap) && a.Adhesive.Name == b.Adhesive.Name
+            && a.VesselSurface == b.VesselSurface
             && a.PlugSurface == b.PlugSurface && Same(a.BondLine, b.BondLine) && Same(a.SkirtWall, b.SkirtWall),
         (CarriedSleeve, CarriedSleeve) => sleeves == otherSleeves,
         _ => one.Equals(other),

@@ -11,7 +11,8 @@ using UnitsNet;
 namespace NotebookKit.Vessels.Uncertainty;
 
 /// <summary>Bursts of many vessels made to one design, with everything that scatters drawn anew for each.</summary>
-/// <remarks>Source: Monte Carlo over the model of <see cref="BurstPrediction"/>; basis values by their definition in MIL-HDBK-17-1F, ch. 8.</remarks>
+/// <remarks>Source: Monte Carlo over the model of <see cref="BurstPrediction"/>; basis values by their definition in MIL-HDBK-17-1F, ch.
+/// 8.</remarks>
 public sealed class BurstDistribution : IResult
 {
     private readonly double[] _sorted;
@@ -19,7 +20,8 @@ public sealed class BurstDistribution : IResult
     private readonly BurstSampler _sampler;
     private readonly double[] _bursts;
 
-    private BurstDistribution(PressureVessel vessel, EfficiencyBelief belief, ulong seed, BurstPrediction prediction, BurstSampler sampler, (double[] Bursts, byte[] Parts) run, double[] low)
+    private BurstDistribution(PressureVessel vessel, EfficiencyBelief belief, ulong seed, BurstPrediction prediction, BurstSampler sampler,
+        (double[] Bursts, byte[] Parts) run, double[] low)
     {
         Vessel = vessel;
         Belief = belief;
@@ -124,7 +126,8 @@ public sealed class BurstDistribution : IResult
     }
 
     /// <summary>
-    /// What the vessel may be used at under a rule set, resting on the B-basis; refused where a test contradicts the model of its ends. The tests that
+    /// What the vessel may be used at under a rule set, resting on the B-basis; refused where a test contradicts the model of its ends. The
+    /// tests that
     /// the belief rests on are looked at without being given again. Source: see the result's model card.
     /// </summary>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
@@ -135,7 +138,9 @@ public sealed class BurstDistribution : IResult
     {
         InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
         var rating = RatingModel.Rate(
-            Prediction, Prediction, rules ?? RuleSets.Club, BBasis, $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}", wanted, [.. Belief.Tests, .. evidence?.Tests ?? []]);
+            Prediction, Prediction, rules ?? RuleSets.Club, BBasis,
+                $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}",
+                wanted, [.. Belief.Tests, .. evidence?.Tests ?? []]);
         return rating.IsRated
             ? rating with
             {
@@ -158,7 +163,8 @@ public sealed class BurstDistribution : IResult
         "Monte Carlo over the burst prediction",
         [
             "Drawn anew for each vessel: " + string.Join(", ", BurstSampler.Variables) + ".",
-            "Factors are lognormal about 1; fibre fraction and angle normal; the wall anywhere between netting of its fibres as laid and the laminate answer.",
+            "Factors are lognormal about 1; fibre fraction and angle normal; the wall anywhere between netting of its fibres as laid and "
+                + "the laminate answer.",
             "Every material property has its own spread, the same for all plies of one vessel.",
         ],
         "As the burst prediction. Chances rarer than one in a thousand rest on the shape of the assumed distributions.",
@@ -193,21 +199,27 @@ public sealed class BurstDistribution : IResult
         new("A-basis", ABasis.ToString(), "ninety-nine in a hundred are stronger"),
         .. WeakestParts.Select(p => new ResultLine($"Weakest: {p.Part}", p.Share.Show(2))),
         new("Efficiency", Belief.ToString(), Belief.Name),
-        new("Samples", Samples.ToString(System.Globalization.CultureInfo.InvariantCulture), $"seed {Seed.ToString(System.Globalization.CultureInfo.InvariantCulture)}"),
+        new("Samples", Samples.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            $"seed {Seed.ToString(System.Globalization.CultureInfo.InvariantCulture)}"),
     ];
 
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Burst of each sample", @"p_i = \min(\text{wall},\ \text{ends})", $"{Samples} samples, seed {Seed}", $"{Digits.Round(_sorted[0] / 1e5)} to {Digits.Round(_sorted[^1] / 1e5)} bar", VesselSources.Jones),
-        new("Mean and spread", @"\bar p,\ s/\bar p", $"n = {Samples}", $"{Mean}, {Digits.Round(100 * Spread)} %", new Source("", "sample mean and standard deviation", null)),
-        new("Efficiency for the basis values", @"\eta_{0.05}", Belief.ToString(), Belief.Quantile(0.05).Show(), Allowables.AllowableSources.Handbook),
-        new("B-basis", @"B = p_{0.10}\,|\,\eta_{0.05}", "the tenth quantile of samples at that efficiency", BBasis.ToString(), Allowables.AllowableSources.Handbook),
+        new("Burst of each sample", @"p_i = \min(\text{wall},\ \text{ends})", $"{Samples} samples, seed {Seed}",
+            $"{Digits.Round(_sorted[0] / 1e5)} to {Digits.Round(_sorted[^1] / 1e5)} bar", VesselSources.Jones),
+        new("Mean and spread", @"\bar p,\ s/\bar p", $"n = {Samples}", $"{Mean}, {Digits.Round(100 * Spread)} %",
+            new Source("", "sample mean and standard deviation", null)),
+        new("Efficiency for the basis values", @"\eta_{0.05}", Belief.ToString(), Belief.Quantile(0.05).Show(),
+            Allowables.AllowableSources.Handbook),
+        new("B-basis", @"B = p_{0.10}\,|\,\eta_{0.05}", "the tenth quantile of samples at that efficiency", BBasis.ToString(),
+            Allowables.AllowableSources.Handbook),
     ]);
 
     internal static BurstDistribution Sample(PressureVessel vessel, int samples, ulong seed, EfficiencyBelief? belief, int threads)
     {
-        new ValidRange<int>(100, 2_000_000).Check(samples, "number of samples", "20 000 is usual; fewer can't show a chance of one in a hundred.");
+        new ValidRange<int>(100, 2_000_000).Check(samples, "number of samples",
+            "20 000 is usual; fewer can't show a chance of one in a hundred.");
         var prediction = vessel.Burst();
         belief ??= EfficiencyBelief.Of(vessel.Fabrication);
         var sampler = new BurstSampler(vessel, prediction.Layup, seed);

@@ -7,14 +7,17 @@ using NotebookKit.Vessels.Laying;
 
 namespace NotebookKit.Vessels.Uncertainty;
 
-/// <summary>Breaks a vessel many times over with everything that scatters drawn anew; the same seed gives the same bursts on any number of threads.</summary>
+/// <summary>Breaks a vessel many times over with everything that scatters drawn anew; the same seed gives the same bursts on any number of
+/// threads.</summary>
 internal sealed class BurstSampler
 {
     /// <summary>Everything that is drawn, in the order of its random variable.</summary>
     public static IReadOnlyList<string> Variables { get; } =
     [
-        "fabrication efficiency, not known", "making, vessel to vessel", "fibre strength", "fibre modulus", "resin strength", "fibre fraction", "angle of the sleeves",
-        "fibre laid", "liner yield strength", "nozzle bond", "forward bond", "closure strength", "place between the fibres as laid and the laminate",
+        "fabrication efficiency, not known", "making, vessel to vessel", "fibre strength", "fibre modulus", "resin strength",
+            "fibre fraction", "angle of the sleeves",
+        "fibre laid", "liner yield strength", "nozzle bond", "forward bond", "closure strength",
+            "place between the fibres as laid and the laminate",
     ];
 
     private readonly PressureVessel _vessel;
@@ -58,7 +61,8 @@ internal sealed class BurstSampler
     }
 
     /// <summary>Standard normal or, for the last one, uniform number of a variable.</summary>
-    public double Draw(long sample, int variable) => variable == Variables.Count - 1 ? _samples.Uniform(sample, variable) : _samples.Normal(sample, variable);
+    public double Draw(long sample, int variable) => variable == Variables.Count - 1 ? _samples.Uniform(sample, variable)
+        : _samples.Normal(sample, variable);
 
     /// <summary>Bursts the vessel so many times.</summary>
     /// <param name="count">How many times.</param>
@@ -67,7 +71,8 @@ internal sealed class BurstSampler
     /// <param name="threads">Most threads; −1 for as many as there are.</param>
     /// <param name="wallOnly">Whether the ends are left out.</param>
     /// <returns>Burst [Pa] and the number of the weakest part, 0 the wall.</returns>
-    public (double[] Bursts, byte[] Parts) Run(int count, Func<double, double> efficiency, bool lowEnd, int threads = -1, bool wallOnly = false)
+    public (double[] Bursts, byte[] Parts) Run(int count, Func<double, double> efficiency, bool lowEnd, int threads = -1,
+        bool wallOnly = false)
     {
         var bursts = new double[count];
         var parts = new byte[count];

@@ -36,7 +36,8 @@ public sealed class EfficiencyBelief
     /// <summary>Expected efficiency. Source: mean of the grid.</summary>
     public Ratio Mean => Ratio.FromPercent(100 * Grid.Zip(Weights, (x, w) => x * w).Sum());
 
-    /// <summary>Spread of the belief: its standard deviation in the logarithm, close to a coefficient of variation [-]. Source: second moment of the grid.</summary>
+    /// <summary>Spread of the belief: its standard deviation in the logarithm, close to a coefficient of variation [-]. Source: second
+    /// moment of the grid.</summary>
     public double Spread
     {
         get
@@ -52,7 +53,8 @@ public sealed class EfficiencyBelief
     /// <summary>Density of the belief, for drawing it [1/%].</summary>
     public Series Density => new("Belief", "1/%", [.. Grid.Select((x, i) => Weights[i] / (100 * x * Step))]);
 
-    /// <summary>What is believed before any test: median and the two ends of the fabrication, in the logarithm two half normals. Source: as <see cref="Fabrication"/>.</summary>
+    /// <summary>What is believed before any test: median and the two ends of the fabrication, in the logarithm two half normals. Source: as
+    /// <see cref="Fabrication"/>.</summary>
     /// <param name="fabrication">How well the vessel is made.</param>
     public static EfficiencyBelief Of(Fabrication fabrication)
     {

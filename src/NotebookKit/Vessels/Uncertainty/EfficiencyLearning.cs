@@ -20,7 +20,8 @@ internal static class EfficiencyLearning
         // One burst of a twin just where the prediction puts it, on top of what is known now.
         var imagined = new BurstTest(vessel, "a twin", Quantities.GaugePressure.FromPascals(Math.Exp(own.LogMedian(Math.Log(posterior.At(0.5))))));
         var after = Update(posterior, [imagined], models, "after one burst more");
-        return new EfficiencyUpdate(vessel, used, prior, posterior, Surprise(prior, used, models), EffectiveBursts(prior, posterior, own.Sigma), own.Sigma, imagined.Pressure, after);
+        return new EfficiencyUpdate(vessel, used, prior, posterior, Surprise(prior, used, models),
+            EffectiveBursts(prior, posterior, own.Sigma), own.Sigma, imagined.Pressure, after);
     }
 
     /// <summary>One test a vessel: its burst, or the highest proof it held.</summary>
@@ -30,7 +31,8 @@ internal static class EfficiencyLearning
             .Select(g => g.OfType<BurstTest>().FirstOrDefault() ?? g.MaxBy(t => t.Pressure.Pascals)!),
     ];
 
-    private static EfficiencyBelief Update(EfficiencyBelief prior, List<VesselTest> tests, Dictionary<PressureVessel, WallModel> models, string name)
+    private static EfficiencyBelief Update(EfficiencyBelief prior, List<VesselTest> tests, Dictionary<PressureVessel, WallModel> models,
+        string name)
     {
         if (tests.Count == 0) return prior;
         var logs = new double[EfficiencyBelief.Grid.Count];
@@ -69,7 +71,8 @@ internal static class EfficiencyLearning
             var model = Model(models, test.Vessel);
             var below = 0.0;
             for (var i = 0; i < EfficiencyBelief.Grid.Count; i++)
-                below += prior.Weights[i] * Normal.CDF(0, 1, (Math.Log(test.Pressure.Pascals) - model.LogMedian(Math.Log(EfficiencyBelief.Grid[i]))) / model.Sigma);
+                below += prior.Weights[i] * Normal.CDF(0, 1,
+                    (Math.Log(test.Pressure.Pascals) - model.LogMedian(Math.Log(EfficiencyBelief.Grid[i]))) / model.Sigma);
             least = Math.Min(least, 2 * Math.Min(below, 1 - below));
         }
 
@@ -84,7 +87,8 @@ internal static class EfficiencyLearning
     {
         var bursts = tests.Count(t => t is BurstTest { WallBurst: true });
         var held = tests.Count - bursts;
-        return tests.Count == 0 ? "before any test" : $"after {bursts} {(bursts == 1 ? "burst" : "bursts")} and {held} {(held == 1 ? "vessel" : "vessels")} that held";
+        return tests.Count == 0 ? "before any test" : $"after {bursts} {(bursts == 1 ? "burst" : "bursts")} and {held} "
+            + $"{(held == 1 ? "vessel" : "vessels")} that held";
     }
 
     private static WallModel Model(Dictionary<PressureVessel, WallModel> models, PressureVessel vessel)

@@ -17,7 +17,8 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <param name="AfterTwin">What would be believed after a twin burst just there.</param>
 /// <remarks>Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, ch. 3 (grid posterior), §8.7 (censored data).</remarks>
 public sealed record EfficiencyUpdate(
-    PressureVessel Vessel, IReadOnlyList<VesselTest> Tests, EfficiencyBelief Prior, EfficiencyBelief Posterior, double Surprise, double EffectiveBursts,
+    PressureVessel Vessel, IReadOnlyList<VesselTest> Tests, EfficiencyBelief Prior, EfficiencyBelief Posterior, double Surprise,
+        double EffectiveBursts,
     double VesselScatter, GaugePressure TwinBurst, EfficiencyBelief AfterTwin) : IResult
 {
     private static readonly Source Text = new("Gelman et al.", "Bayesian Data Analysis, 3rd ed.", 2013, "ch. 3, §8.7");
@@ -54,8 +55,10 @@ public sealed record EfficiencyUpdate(
     [
         new("Before", Prior.ToString(), Prior.Name),
         new("Now", Posterior.ToString(), Posterior.Name),
-        new("Worth", $"{Digits.Round(EffectiveBursts, 2)} {(Math.Abs(EffectiveBursts - 1) < 0.005 ? "burst" : "bursts")}", $"effective number; walls burst {Bursts}, vessels that held {Held}"),
-        new("A twin would burst near", TwinBurst.ToString(), $"low end of the efficiency then {AfterTwin.Quantile(0.05).Show(2)} instead of {Posterior.Quantile(0.05).Show(2)}"),
+        new("Worth", $"{Digits.Round(EffectiveBursts, 2)} {(Math.Abs(EffectiveBursts - 1) < 0.005 ? "burst" : "bursts")}",
+            $"effective number; walls burst {Bursts}, vessels that held {Held}"),
+        new("A twin would burst near", TwinBurst.ToString(),
+            $"low end of the efficiency then {AfterTwin.Quantile(0.05).Show(2)} instead of {Posterior.Quantile(0.05).Show(2)}"),
     ];
 
     /// <inheritdoc/>
@@ -86,9 +89,15 @@ public sealed record EfficiencyUpdate(
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Chance of a burst at b", @"L(\eta) = \frac{1}{\sigma}\,\varphi\left(\frac{\ln b-\ln \hat p(\eta)}{\sigma}\right)", string.Join(", ", Tests.Where(t => t is BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")), $"σ = {Digits.Round(VesselScatter)}", Text),
-        new("Chance of holding p", @"L(\eta) = 1-\Phi\left(\frac{\ln p-\ln \hat p(\eta)}{\sigma}\right)", string.Join(", ", Tests.Where(t => t is not BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")), $"σ = {Digits.Round(VesselScatter)}", Text),
+        new("Chance of a burst at b", @"L(\eta) = \frac{1}{\sigma}\,\varphi\left(\frac{\ln b-\ln \hat p(\eta)}{\sigma}\right)",
+            string.Join(", ", Tests.Where(t => t is BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")),
+            $"σ = {Digits.Round(VesselScatter)}", Text),
+        new("Chance of holding p", @"L(\eta) = 1-\Phi\left(\frac{\ln p-\ln \hat p(\eta)}{\sigma}\right)",
+            string.Join(", ", Tests.Where(t => t is not BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")),
+            $"σ = {Digits.Round(VesselScatter)}", Text),
         new("Belief now", @"\pi(\eta\,|\,\text{tests}) \propto \pi(\eta)\prod L_i(\eta)", Prior.ToString(), Posterior.ToString(), Text),
-        new("Effective number of bursts", @"n = \sigma^2\left(\frac{1}{s_1^2}-\frac{1}{s_0^2}\right)", $"{Digits.Round(VesselScatter)}² × (1/{Digits.Round(Posterior.Spread)}² − 1/{Digits.Round(Prior.Spread)}²)", Digits.Round(EffectiveBursts), Text),
+        new("Effective number of bursts", @"n = \sigma^2\left(\frac{1}{s_1^2}-\frac{1}{s_0^2}\right)",
+            $"{Digits.Round(VesselScatter)}² × (1/{Digits.Round(Posterior.Spread)}² − 1/{Digits.Round(Prior.Spread)}²)",
+            Digits.Round(EffectiveBursts), Text),
     ]);
 }

@@ -17,5 +17,6 @@ public sealed record FailureChance(GaugePressure Pressure, int Failed, int Sampl
     /// <summary>For example "1 in 83", or "fewer than 1 in 6 700" where no sample failed.</summary>
     public override string ToString() => Failed == 0
         ? string.Create(CultureInfo.InvariantCulture, $"fewer than 1 in {Digits.Round(1 / AtMost, 2)}")
-        : Estimate > 0.5 ? $"{Digits.Round(100 * Estimate)} %" : string.Create(CultureInfo.InvariantCulture, $"1 in {Digits.Round(1 / Estimate, 2)}");
+        : Estimate > 0.5 ? $"{Digits.Round(100 * Estimate)} %"
+            : string.Create(CultureInfo.InvariantCulture, $"1 in {Digits.Round(1 / Estimate, 2)}");
 }

@@ -3,7 +3,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Vessels.Uncertainty;
 
 /// <summary>What is believed of one part of the vessel in hand after the tests.</summary>
-/// <remarks>Source: as <see cref="PartEvidence"/>; basis values by their definition in MIL-HDBK-17-1F, ch. 8, of a belief instead of a sample.</remarks>
+/// <remarks>Source: as <see cref="PartEvidence"/>; basis values by their definition in MIL-HDBK-17-1F, ch. 8, of a belief instead of a
+/// sample.</remarks>
 public sealed record PartBelief
 {
     internal PartBelief(PredictedPart part, PartPosterior belief, IReadOnlyList<PartTest> tests)
@@ -53,13 +54,15 @@ public sealed record PartBelief
     /// <summary>Pressure at which the part of the next vessel is as likely to have given way as not.</summary>
     public GaugePressure Next { get; }
 
-    /// <summary>Pressure at which the part of the next vessel has given way with a chance of one in a hundred: scatter and what isn't known, together.</summary>
+    /// <summary>Pressure at which the part of the next vessel has given way with a chance of one in a hundred: scatter and what isn't
+    /// known, together.</summary>
     public GaugePressure NextLow { get; }
 
     /// <summary>B-basis: nine such parts in ten are stronger, with 95 % confidence. Source: definition in MIL-HDBK-17-1F, ch. 8.</summary>
     public GaugePressure BBasis { get; }
 
-    /// <summary>A-basis: ninety-nine in a hundred are stronger, with 95 % confidence. Source: definition in MIL-HDBK-17-1F, ch. 8.</summary>
+    /// <summary>A-basis: ninety-nine in a hundred are stronger, with 95 % confidence. Source: definition in MIL-HDBK-17-1F, ch.
+    /// 8.</summary>
     public GaugePressure ABasis { get; }
 
     private GaugePressure At(double logRatio) => GaugePressure.FromPascals(Part.Burst.Pascals * Math.Exp(logRatio));

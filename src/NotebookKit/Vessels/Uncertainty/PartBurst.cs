@@ -7,7 +7,8 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <param name="Pressure">Pressure at which it gave way; 0.5 to 1000 bar gauge.</param>
 /// <param name="Failed">The part that gave way first.</param>
 /// <param name="Parts">Every part that was under load, as predicted for this very vessel.</param>
-public sealed record PartBurst(string Id, GaugePressure Pressure, string Failed, IReadOnlyList<PredictedPart> Parts) : PartTest(Id, Pressure, Parts)
+public sealed record PartBurst(string Id, GaugePressure Pressure, string Failed, IReadOnlyList<PredictedPart> Parts)
+    : PartTest(Id, Pressure, Parts)
 {
     /// <inheritdoc/>
     internal override string? FailedPart => Failed;

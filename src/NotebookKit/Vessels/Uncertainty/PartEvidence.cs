@@ -27,7 +27,8 @@ public sealed record PartEvidence(IReadOnlyList<PartTest> Tests)
         var range = new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge());
         foreach (var test in Tests)
         {
-            if (range.Find(test.Pressure, $"pressure of the test of {test.Id}", "Give the gauge reading with its unit; was psi read as bar?") is { } pressure) findings.Add(pressure);
+            if (range.Find(test.Pressure, $"pressure of the test of {test.Id}",
+                "Give the gauge reading with its unit; was psi read as bar?") is { } pressure) findings.Add(pressure);
             if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(VesselsFindings.TestHasNoVesselName());
             findings.AddRange(ValidateParts($"test of {test.Id}", test.Parts));
             if (test.FailedPart is { } failed && !test.Parts.Any(p => p.Is(failed)))
@@ -54,9 +55,11 @@ public sealed record PartEvidence(IReadOnlyList<PartTest> Tests)
     {
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(batch);
-        InvalidDesignException.ThrowIfAny("Vessel tests", [.. Validate(), .. ValidateParts("vessel in hand", parts), .. ValidateSizes(parts)]);
+        InvalidDesignException.ThrowIfAny("Vessel tests", [.. Validate(), .. ValidateParts("vessel in hand", parts),
+            .. ValidateSizes(parts)]);
         var used = PartStudy.Independent(Tests);
-        return new PartLearning(new PartStudy(parts, used, batch), used.Count > 0 ? new PartStudy(parts, PartStudy.Independent([.. Tests.Take(Tests.Count - 1)]), batch) : null, batch);
+        return new PartLearning(new PartStudy(parts, used, batch),
+            used.Count > 0 ? new PartStudy(parts, PartStudy.Independent([.. Tests.Take(Tests.Count - 1)]), batch) : null, batch);
     }
 
     internal static IEnumerable<Finding> ValidateParts(string whose, IReadOnlyList<PredictedPart> parts)
@@ -67,11 +70,13 @@ public sealed record PartEvidence(IReadOnlyList<PartTest> Tests)
             yield return VesselsFindings.PartNameIsNotUnique(whose, twice.Count(), twice.Key);
     }
 
-    internal static IEnumerable<Finding> ValidateSizes(IReadOnlyList<PredictedPart> parts, IEnumerable<PredictedPart> tested, string whose) =>
+    internal static IEnumerable<Finding> ValidateSizes(IReadOnlyList<PredictedPart> parts, IEnumerable<PredictedPart> tested,
+        string whose) =>
         from part in parts
         from other in tested
         where other.Is(part.Name) && other.Stressed.HasValue != part.Stressed.HasValue
         select VesselsFindings.StressedVolumeIsGivenOnce(part.Name, part.Stressed.HasValue, whose);
 
-    private IEnumerable<Finding> ValidateSizes(IReadOnlyList<PredictedPart> parts) => Tests.SelectMany(t => ValidateSizes(parts, t.Parts, $"test of {t.Id}"));
+    private IEnumerable<Finding> ValidateSizes(IReadOnlyList<PredictedPart> parts)
+        => Tests.SelectMany(t => ValidateSizes(parts, t.Parts, $"test of {t.Id}"));
 }

@@ -26,7 +26,8 @@ public sealed class PartLearning : IResult
         BBasis = GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.10, VesselLow.Draws)));
         ABasis = GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.01, VesselLow.Draws)));
         if (before is null) return;
-        Moves = [.. Parts.Select((p, k) => new PartMove(p.Part.Name, GaugePressure.FromPascals(p.Part.Burst.Pascals * Math.Exp(before.Beliefs[k].LowLogPoint(0.10, 0.95))), p.BBasis))
+        Moves = [.. Parts.Select((p, k) => new PartMove(p.Part.Name,
+            GaugePressure.FromPascals(p.Part.Burst.Pascals * Math.Exp(before.Beliefs[k].LowLogPoint(0.10, 0.95))), p.BBasis))
             .OrderByDescending(m => Math.Abs(Math.Log(m.After / m.Before)))];
     }
 
@@ -42,10 +43,12 @@ public sealed class PartLearning : IResult
     /// <summary>The part with the lowest B-basis.</summary>
     public PartBelief Weakest { get; }
 
-    /// <summary>B-basis of the vessel: nine in ten burst above, with 95 % confidence, whichever part is the weakest. Source: definition in MIL-HDBK-17-1F, ch. 8.</summary>
+    /// <summary>B-basis of the vessel: nine in ten burst above, with 95 % confidence, whichever part is the weakest. Source: definition in
+    /// MIL-HDBK-17-1F, ch. 8.</summary>
     public GaugePressure BBasis { get; }
 
-    /// <summary>A-basis of the vessel: ninety-nine in a hundred burst above, with 95 % confidence. Source: definition in MIL-HDBK-17-1F, ch. 8.</summary>
+    /// <summary>A-basis of the vessel: ninety-nine in a hundred burst above, with 95 % confidence. Source: definition in MIL-HDBK-17-1F,
+    /// ch. 8.</summary>
     public GaugePressure ABasis { get; }
 
     /// <summary>How far the last test of the list moved each part, the most moved first; empty without a test.</summary>
@@ -57,7 +60,8 @@ public sealed class PartLearning : IResult
     public TestChoice NextTest(params IReadOnlyList<TestOption> options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        var findings = options.SelectMany(o => o.Validate()).Concat(options.SelectMany(o => PartEvidence.ValidateSizes(_study.Parts, o.Parts, $"test \"{o.Name}\""))).ToList();
+        var findings = options.SelectMany(o => o.Validate()).Concat(options.SelectMany(o => PartEvidence.ValidateSizes(_study.Parts,
+            o.Parts, $"test \"{o.Name}\""))).ToList();
         if (options.Count == 0) findings.Add(VesselsFindings.NoTestToChoose());
         InvalidDesignException.ThrowIfAny("Tests to choose from", findings);
         return TestForesight.Choose(_study, BBasis, options);
@@ -70,16 +74,22 @@ public sealed class PartLearning : IResult
     public ModelCard Model => new(
         "Bayesian update of each part's strength and scatter on a grid",
         [
-            $"Vessels of one batch were made by the same hands, of the same materials, in the same way; the mean of another batch differs by a standard deviation of {Digits.Round(100 * PartPosterior.BatchShift)} % (common practice, no source).",
-            "The actual strength of a part is its predicted one times a ratio; it scatters from vessel to vessel as a Weibull distribution.",
+            "Vessels of one batch were made by the same hands, of the same materials, in the same way; the mean of another batch "
+                + $"differs by a standard deviation of {Digits.Round(100 * PartPosterior.BatchShift)} % (common practice, no source).",
+            "The actual strength of a part is its predicted one times a ratio; it scatters from vessel to vessel as a Weibull "
+                + "distribution.",
             "The part that gave way is a measurement of that part; every other part held at least as much.",
-            "A smaller part is stronger by the whole Weibull size effect that its scatter allows; a larger one is not taken to be weaker. Both keep the rating low.",
+            "A smaller part is stronger by the whole Weibull size effect that its scatter allows; a larger one is not taken to be "
+                + "weaker. Both keep the rating low.",
             "Parts are believed in one by one, and drawn independently for the vessel.",
             "Of one vessel only one test counts: its burst, or the highest it held.",
-            $"Before any test a part delivers {Digits.Round(PartPrior.Default.Ratio)} of its prediction within a standard deviation of {Digits.Round(100 * PartPrior.Default.RatioDoubt)} %, and scatters by {Digits.Round(100 * PartPrior.Default.Scatter)} %, where its prior says nothing else (common practice, no source).",
+            $"Before any test a part delivers {Digits.Round(PartPrior.Default.Ratio)} of its prediction within a standard deviation of "
+                + $"{Digits.Round(100 * PartPrior.Default.RatioDoubt)} %, and scatters by "
+                + $"{Digits.Round(100 * PartPrior.Default.Scatter)} %, where its prior says nothing else (common practice, no source).",
         ],
         "Actual strength 0.14 to 2.7 times the predicted one, scatter 3 to 60 %.",
-        [Grid, Modes, Size, Fibres, Source.CommonPractice("Prior of ratio and scatter, chosen so that simulated clubs err on the safe side")]);
+        [Grid, Modes, Size, Fibres, Source.CommonPractice("Prior of ratio and scatter, chosen so that simulated clubs err on "
+            + "the safe side")]);
 
     /// <inheritdoc/>
     public ResultStatus Status => ResultStatus.Completed;
@@ -94,9 +104,12 @@ public sealed class PartLearning : IResult
         new("A-basis of the vessel", ABasis.ToString(), "ninety-nine in a hundred burst above, with 95 % confidence"),
         new("Weakest part", Weakest.Part.Name, $"B-basis {Weakest.BBasis}"),
         .. Parts.Select(p => new ResultLine(
-            p.Part.Name, $"{Digits.Round(p.Ratio)} of the prediction, {Digits.Round(p.RatioLow)} to {Digits.Round(p.RatioHigh)} in nine of ten",
-            $"scatter {Digits.Round(100 * p.Scatter, 2)} %; B-basis {p.BBasis}; the next one fails below {p.NextLow} once in a hundred; gave way {p.Bursts}, held {p.Held}")),
-        .. Moves.Take(1).Select(m => new ResultLine("Last test moved most", m.Part, $"B-basis {m.Before} to {m.After}, {Digits.Round(100 * m.Change, 2)} %")),
+            p.Part.Name, $"{Digits.Round(p.Ratio)} of the prediction, {Digits.Round(p.RatioLow)} to {Digits.Round(p.RatioHigh)} "
+                + "in nine of ten",
+            $"scatter {Digits.Round(100 * p.Scatter, 2)} %; B-basis {p.BBasis}; the next one fails below {p.NextLow} once in a hundred; "
+                + $"gave way {p.Bursts}, held {p.Held}")),
+        .. Moves.Take(1).Select(m => new ResultLine("Last test moved most", m.Part,
+            $"B-basis {m.Before} to {m.After}, {Digits.Round(100 * m.Change, 2)} %")),
     ];
 
     /// <inheritdoc/>
@@ -125,7 +138,8 @@ public sealed class PartLearning : IResult
                 }
 
                 var tested = test.Parts.First(p => p.Is(test.Failed));
-                var below = PartPosterior.Before(_study.Parts[k].Before).NextBelow(Math.Log(test.Pressure / tested.Burst), PartStudy.LogSize(_study.Parts[k], tested));
+                var below = PartPosterior.Before(_study.Parts[k].Before).NextBelow(Math.Log(test.Pressure / tested.Burst),
+                    PartStudy.LogSize(_study.Parts[k], tested));
                 if (below is < 0.025 or > 0.975)
                     findings.Add(VesselsFindings.PartGaveWayFarFromBelief(test.Failed, test.Id, below, test.Pressure, tested.Burst));
             }
@@ -137,11 +151,20 @@ public sealed class PartLearning : IResult
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Chance of holding p", @"S(p) = \exp\left(-\ln 2\left(\frac{p}{\rho\,\hat p}\right)^m\frac{V}{V_0}\right)", $"{Tests.OfType<PartHeld>().Count()} tests held, and every part that did not end a test", "each a factor of the likelihood", Size),
-        new("Chance of giving way at p", @"f(p) = -\frac{dS}{dp}", string.Join(", ", Tests.OfType<PartBurst>().Select(t => $"{t.Id} {t.Failed} {t.Pressure}")), "each a factor of the likelihood", Modes),
-        new("Modulus and scatter", @"m = \frac{\pi}{\sqrt 6\,s}", $"s = {Digits.Round(100 * Weakest.Scatter)} % of the {Weakest.Part.Name}", Digits.Round(Math.PI / Math.Sqrt(6) / Weakest.Scatter), Size),
-        new("Belief now", @"\pi(\rho, s\,|\,\text{tests}) \propto \pi(\rho, s)\prod S\prod f", $"{Tests.Count} vessels", string.Join(", ", Parts.Select(p => $"{p.Part.Name} {Digits.Round(p.Ratio)}")), Grid),
-        new("B-basis of a part", @"P(p_{0.10} > B) = 0.95", $"over the belief in ρ and s of the {Weakest.Part.Name}", Weakest.BBasis.ToString(), Allowables.AllowableSources.Handbook),
-        new("B-basis of the vessel", @"\prod_k S_k(p_{0.10}) = 0.90,\quad P(p_{0.10} > B) = 0.95", $"{Parts.Count} parts, {VesselLow.Draws} draws", BBasis.ToString(), Allowables.AllowableSources.Handbook),
+        new("Chance of holding p", @"S(p) = \exp\left(-\ln 2\left(\frac{p}{\rho\,\hat p}\right)^m\frac{V}{V_0}\right)",
+            $"{Tests.OfType<PartHeld>().Count()} tests held, and every part that did "
+            + "not end a test", "each a factor of the likelihood", Size),
+        new("Chance of giving way at p", @"f(p) = -\frac{dS}{dp}",
+            string.Join(", ", Tests.OfType<PartBurst>().Select(t => $"{t.Id} {t.Failed} {t.Pressure}")), "each a factor of the likelihood",
+            Modes),
+        new("Modulus and scatter", @"m = \frac{\pi}{\sqrt 6\,s}",
+            $"s = {Digits.Round(100 * Weakest.Scatter)} % of the {Weakest.Part.Name}",
+            Digits.Round(Math.PI / Math.Sqrt(6) / Weakest.Scatter), Size),
+        new("Belief now", @"\pi(\rho, s\,|\,\text{tests}) \propto \pi(\rho, s)\prod S\prod f", $"{Tests.Count} vessels",
+            string.Join(", ", Parts.Select(p => $"{p.Part.Name} {Digits.Round(p.Ratio)}")), Grid),
+        new("B-basis of a part", @"P(p_{0.10} > B) = 0.95", $"over the belief in ρ and s of the {Weakest.Part.Name}",
+            Weakest.BBasis.ToString(), Allowables.AllowableSources.Handbook),
+        new("B-basis of the vessel", @"\prod_k S_k(p_{0.10}) = 0.90,\quad P(p_{0.10} > B) = 0.95",
+            $"{Parts.Count} parts, {VesselLow.Draws} draws", BBasis.ToString(), Allowables.AllowableSources.Handbook),
     ]);
 }

@@ -8,6 +8,7 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <param name="After">Its B-basis with it.</param>
 public sealed record PartMove(string Part, GaugePressure Before, GaugePressure After)
 {
-    /// <summary>Change over what it was [-]; above 0 where the part is believed stronger. Source: definition of a relative change.</summary>
+    /// <summary>Change over what it was [-]; above 0 where the part is believed stronger. Source: definition of a relative
+    /// change.</summary>
     public double Change => After / Before - 1;
 }

@@ -23,7 +23,8 @@ internal sealed class PartPosterior
     // The logarithm of a Weibull variable has the standard deviation (π/√6)/m.
     private static readonly double DeviationOfUnit = Math.PI / Math.Sqrt(6);
     private static readonly double MedianOfUnit = Math.Log(Math.Log(2));
-    private static readonly double[] Scatter = [.. Enumerable.Range(0, Scatters).Select(j => MinimumScatter * Math.Pow(MaximumScatter / MinimumScatter, j / (Scatters - 1.0)))];
+    private static readonly double[] Scatter = [.. Enumerable.Range(0,
+        Scatters).Select(j => MinimumScatter * Math.Pow(MaximumScatter / MinimumScatter, j / (Scatters - 1.0)))];
 
     private readonly double[] _logs;
     private Shares? _shares;
@@ -57,7 +58,8 @@ internal sealed class PartPosterior
     public PartPosterior Times(PartPosterior other) => new([.. _logs.Zip(other._logs, (a, b) => a + b)]);
 
     /// <summary>
-    /// What is shown of the mean of all batches by one batch, or of one batch by the mean of all: the ratio may differ by the batch's shift.
+    /// What is shown of the mean of all batches by one batch, or of one batch by the mean of all: the ratio may differ by the batch's
+    /// shift.
     /// Beyond the grid the likelihood is taken to go on as at its edge.
     /// </summary>
     public PartPosterior Shifted()
@@ -90,7 +92,8 @@ internal sealed class PartPosterior
     /// <param name="failed">Whether the part failed there; otherwise it held at least as much.</param>
     /// <param name="logSize">Logarithm of the stressed size of the tested part over that of the part in hand [-].</param>
     /// <remarks>
-    /// A smaller part is taken to be stronger by the whole Weibull size effect, a larger one not to be weaker: both keep the belief in the part
+    /// A smaller part is taken to be stronger by the whole Weibull size effect, a larger one not to be weaker: both keep the belief in the
+    /// part
     /// in hand low, wherever between nothing and the whole the true effect lies.
     /// </remarks>
     public PartPosterior With(double logRatio, bool failed, double logSize)
@@ -132,7 +135,8 @@ internal sealed class PartPosterior
         while (j < Scatters - 1 && All.Columns[j] < share) j++;
         var before = j == 0 ? 0 : All.Columns[j - 1];
         var part = (share - before) / Math.Max(All.Columns[j] - before, 1e-300);
-        return Math.Clamp(Scatter[j] * Math.Pow(MaximumScatter / MinimumScatter, (part - 0.5) / (Scatters - 1)), MinimumScatter, MaximumScatter);
+        return Math.Clamp(Scatter[j] * Math.Pow(MaximumScatter / MinimumScatter, (part - 0.5) / (Scatters - 1)), MinimumScatter,
+            MaximumScatter);
     }
 
     /// <summary>Logarithm of the strength ratio that a share of all such parts lies below, said with a confidence.</summary>
@@ -193,7 +197,8 @@ internal sealed class PartPosterior
     /// <summary>Logarithm of the hazard (minus the logarithm of the chance to hold) at a pressure, for a drawn pair.</summary>
     /// <param name="logPressure">Logarithm of the pressure over the predicted burst [-].</param>
     /// <param name="drawn">The drawn pair.</param>
-    public static double LogHazard(double logPressure, (double LogRatio, double Unit) drawn) => (logPressure - drawn.LogRatio) / drawn.Unit + MedianOfUnit;
+    public static double LogHazard(double logPressure, (double LogRatio, double Unit) drawn) => (logPressure - drawn.LogRatio) / drawn.Unit
+        + MedianOfUnit;
 
     /// <summary>Logarithm of the strength ratio of one part of a size, for a drawn pair [-].</summary>
     /// <param name="drawn">The drawn pair.</param>

@@ -3,10 +3,12 @@ using NotebookKit.Vessels.Design;
 
 namespace NotebookKit.Vessels.Uncertainty;
 
-/// <summary>What is believed of one part before any test: how its actual strength stands to the predicted one, and how far it scatters.</summary>
+/// <summary>What is believed of one part before any test: how its actual strength stands to the predicted one, and how far it
+/// scatters.</summary>
 /// <param name="Ratio">Middle of the ratio of actual over predicted strength [-]; 0.3 to 1.5.</param>
 /// <param name="RatioDoubt">Standard deviation of the ratio's logarithm [-]; 0.05 to 0.6.</param>
-/// <param name="Scatter">Middle of the scatter from vessel to vessel, standard deviation of the strength's logarithm [-]; 0.04 to 0.4.</param>
+/// <param name="Scatter">Middle of the scatter from vessel to vessel, standard deviation of the strength's logarithm [-]; 0.04 to
+/// 0.4.</param>
 /// <param name="ScatterDoubt">Standard deviation of the scatter's logarithm [-]; 0.05 to 1.</param>
 /// <remarks>
 /// Source: common practice, no source. Middle and doubts of <see cref="Default"/> were chosen by simulated clubs, so that a B-basis lies
@@ -16,10 +18,12 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// </remarks>
 public sealed record PartPrior(double Ratio, double RatioDoubt, double Scatter, double ScatterDoubt)
 {
-    /// <summary>Doubt of the prediction itself, beside that of the making: standard deviation of the logarithm [-]. Common practice, no source: chosen by simulated clubs.</summary>
+    /// <summary>Doubt of the prediction itself, beside that of the making: standard deviation of the logarithm [-]. Common practice, no
+    /// source: chosen by simulated clubs.</summary>
     internal const double ModelDoubt = 0.27;
 
-    /// <summary>A part of which nothing is known but its prediction: four fifths of it, nine times in ten within a factor of 1.7, scatter 8 to 34 %.</summary>
+    /// <summary>A part of which nothing is known but its prediction: four fifths of it, nine times in ten within a factor of 1.7, scatter 8
+    /// to 34 %.</summary>
     public static PartPrior Default { get; } = new(0.80, 0.32, 0.16, 0.45);
 
     /// <summary>
@@ -47,12 +51,16 @@ public sealed record PartPrior(double Ratio, double RatioDoubt, double Scatter, 
         .. new[]
         {
             new ValidRange<double>(0.3, 1.5).Find(Ratio, "ratio of actual over predicted strength", "0.8 is the default."),
-            new ValidRange<double>(0.05, 0.6).Find(RatioDoubt, "doubt of the ratio", "0.32 is the default, a standard deviation of the logarithm."),
+            new ValidRange<double>(0.05, 0.6).Find(RatioDoubt, "doubt of the ratio",
+                "0.32 is the default, a standard deviation of the logarithm."),
             new ValidRange<double>(0.04, 0.4).Find(Scatter, "scatter from vessel to vessel", "0.16 is the default."),
-            new ValidRange<double>(0.05, 1).Find(ScatterDoubt, "doubt of the scatter", "0.45 is the default, a standard deviation of the logarithm."),
+            new ValidRange<double>(0.05, 1).Find(ScatterDoubt, "doubt of the scatter",
+                "0.45 is the default, a standard deviation of the logarithm."),
         }.OfType<Finding>(),
     ];
 
-    /// <summary>Whether a bound on it may be less safe than the simulated clubs have shown: it expects more, doubts less, or scatters less than the default.</summary>
-    internal bool IsBolder => Ratio > Default.Ratio || RatioDoubt < Default.RatioDoubt - 0.01 || Scatter < Default.Scatter || ScatterDoubt < Default.ScatterDoubt;
+    /// <summary>Whether a bound on it may be less safe than the simulated clubs have shown: it expects more, doubts less, or scatters less
+    /// than the default.</summary>
+    internal bool IsBolder => Ratio > Default.Ratio || RatioDoubt < Default.RatioDoubt - 0.01 || Scatter < Default.Scatter
+        || ScatterDoubt < Default.ScatterDoubt;
 }

@@ -15,7 +15,8 @@ internal sealed class PartStudy
         Beliefs = [.. parts.Select(p => own.Aggregate(Before(p, others), (belief, test) => With(belief, p, test)))];
     }
 
-    private PartStudy(IReadOnlyList<PredictedPart> parts, IReadOnlyList<PartTest> tests, PartPosterior[] beliefs) => (Parts, Tests, Beliefs) = (parts, tests, beliefs);
+    private PartStudy(IReadOnlyList<PredictedPart> parts, IReadOnlyList<PartTest> tests, PartPosterior[] beliefs)
+        => (Parts, Tests, Beliefs) = (parts, tests, beliefs);
 
     public IReadOnlyList<PredictedPart> Parts { get; }
 
@@ -27,7 +28,8 @@ internal sealed class PartStudy
     public static IReadOnlyList<PartTest> Independent(IReadOnlyList<PartTest> tests)
     {
         var best = tests.GroupBy(t => t.Id.Trim(), StringComparer.OrdinalIgnoreCase)
-            .SelectMany(g => g.OfType<PartBurst>().Cast<PartTest>().Take(1).DefaultIfEmpty(g.MaxBy(t => t.Pressure.Pascals)!)).ToHashSet(ReferenceEqualityComparer.Instance);
+            .SelectMany(g => g.OfType<PartBurst>().Cast<PartTest>().Take(1).DefaultIfEmpty(g.MaxBy(t =>
+                t.Pressure.Pascals)!)).ToHashSet(ReferenceEqualityComparer.Instance);
         return [.. tests.Where(best.Contains)];
     }
 
@@ -35,13 +37,16 @@ internal sealed class PartStudy
     public PartStudy With(PartTest test) => new(Parts, [.. Tests, test], [.. Beliefs.Select((b, k) => With(b, Parts[k], test))]);
 
     /// <summary>Logarithm of the pressure [ln Pa] that a share of such vessels bursts below, with 95 % confidence.</summary>
-    public double LowLogPascals(double share, int draws) => VesselLow.LogPoint([.. Beliefs.Select((b, k) => (b, Parts[k].LogBurst))], share, 0.95, draws);
+    public double LowLogPascals(double share, int draws) => VesselLow.LogPoint([.. Beliefs.Select((b, k) => (b, Parts[k].LogBurst))],
+        share, 0.95, draws);
 
-    /// <summary>Logarithm of the stressed volume of a tested part over that of the part in hand [-]; 0 where the part doesn't grow with the vessel.</summary>
+    /// <summary>Logarithm of the stressed volume of a tested part over that of the part in hand [-]; 0 where the part doesn't grow with the
+    /// vessel.</summary>
     public static double LogSize(PredictedPart part, PredictedPart tested) =>
         part.Stressed is { } own && tested.Stressed is { } other ? Math.Log(other.CubicMeters / own.CubicMeters) : 0;
 
-    /// <summary>Each other batch shows the mean of all batches within its own shift, and that mean shows the batch in hand within another.</summary>
+    /// <summary>Each other batch shows the mean of all batches within its own shift, and that mean shows the batch in hand within
+    /// another.</summary>
     private static PartPosterior Before(PredictedPart part, List<IGrouping<string, PartTest>> others)
     {
         var prior = PartPosterior.Before(part.Before);
@@ -51,10 +56,12 @@ internal sealed class PartStudy
                 .Aggregate((a, b) => a.Times(b)).Shifted());
     }
 
-    private static bool IsOf(PartTest test, string batch) => string.Equals(test.Batch.Trim(), batch.Trim(), StringComparison.OrdinalIgnoreCase);
+    private static bool IsOf(PartTest test, string batch) => string.Equals(test.Batch.Trim(), batch.Trim(),
+        StringComparison.OrdinalIgnoreCase);
 
     private static PartPosterior With(PartPosterior belief, PredictedPart part, PartTest test) =>
         test.Parts.FirstOrDefault(p => p.Is(part.Name)) is { } tested
-            ? belief.With(Math.Log(test.Pressure.Pascals) - tested.LogBurst, test.FailedPart is { } failed && part.Is(failed), LogSize(part, tested))
+            ? belief.With(Math.Log(test.Pressure.Pascals) - tested.LogBurst, test.FailedPart is { } failed && part.Is(failed),
+                LogSize(part, tested))
             : belief;
 }

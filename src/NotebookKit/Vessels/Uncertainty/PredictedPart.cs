@@ -11,7 +11,8 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <remarks>Source: as <see cref="BurstPrediction"/>.</remarks>
 public sealed record PredictedPart(string Name, GaugePressure Burst)
 {
-    /// <summary>Stressed volume, of a wall that of its plies, 1 mm³ to 1 m³; none where the part doesn't grow with the vessel, as an end.</summary>
+    /// <summary>Stressed volume, of a wall that of its plies, 1 mm³ to 1 m³; none where the part doesn't grow with the vessel, as an
+    /// end.</summary>
     public Volume? Stressed { get; init; }
 
     /// <summary>What is believed of it before any test; the default prior where none is given.</summary>
@@ -22,8 +23,10 @@ public sealed record PredictedPart(string Name, GaugePressure Burst)
     {
         var findings = new List<Finding>();
         if (string.IsNullOrWhiteSpace(Name)) findings.Add(VesselsFindings.PartHasNoName());
-        if (new ValidRange<GaugePressure>(0.5.BarGauge(), 5000.BarGauge()).Find(Burst, $"predicted burst of the {Name}", "Take it from the burst prediction of the very vessel.") is { } burst) findings.Add(burst);
-        if (Stressed is { } stressed && new ValidRange<Volume>(Volume.FromCubicMillimeters(1), Volume.FromCubicMeters(1)).Find(stressed, $"stressed volume of the {Name}", "It is area times thickness of what bears the load.") is { } size) findings.Add(size);
+        if (new ValidRange<GaugePressure>(0.5.BarGauge(), 5000.BarGauge()).Find(Burst, $"predicted burst of the {Name}",
+            "Take it from the burst prediction of the very vessel.") is { } burst) findings.Add(burst);
+        if (Stressed is { } stressed && new ValidRange<Volume>(Volume.FromCubicMillimeters(1), Volume.FromCubicMeters(1)).Find(stressed,
+            $"stressed volume of the {Name}", "It is area times thickness of what bears the load.") is { } size) findings.Add(size);
         if (Prior is { } prior) findings.AddRange(prior.Validate());
         return findings;
     }

@@ -6,10 +6,12 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <summary>Tests that might be made next, the one that raises the rating most for its work first.</summary>
 /// <param name="Now">B-basis of the vessel now.</param>
 /// <param name="Worths">What each test may be expected to bring, best for its work first.</param>
-/// <remarks>Source: Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961 (expected value of sample information), unverified.</remarks>
+/// <remarks>Source: Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961 (expected value of sample information),
+/// unverified.</remarks>
 public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worths) : IResult
 {
-    private static readonly Source Book = new("Raiffa and Schlaifer", "Applied Statistical Decision Theory", 1961, "", SourceKind.Unverified);
+    private static readonly Source Book = new("Raiffa and Schlaifer", "Applied Statistical Decision Theory", 1961, "",
+        SourceKind.Unverified);
 
     /// <summary>The test that raises the B-basis most for its work.</summary>
     public TestGain Best => Worths[0];
@@ -20,7 +22,8 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
     /// <inheritdoc/>
     public ModelCard Model => new(
         "Expected gain of the B-basis by one more test",
-        ["Outcomes are drawn from what is believed now, and the belief is updated by each.", "The test does no damage that is not seen.", "Work is as given; water, cover and a remote pump are at hand."],
+        ["Outcomes are drawn from what is believed now, and the belief is updated by each.", "The test does no damage that is not seen.",
+            "Work is as given; water, cover and a remote pump are at hand."],
         "As the evidence that it starts from; 64 outcomes a test, so that gains closer than about a tenth can't be told apart.",
         [Book]);
 
@@ -36,7 +39,8 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
         new("B-basis of the vessel now", Now.ToString()),
         .. Worths.Select(w => new ResultLine(
             w.Option.Name, $"{Digits.Round(w.GainPerHour, 2)} bar for each hour",
-            $"{w.Expected} expected after {w.Option.Work.Show(2)}; chance that the B-basis falls {Digits.Round(100 * w.ChanceOfLess, 2)} %")),
+            $"{w.Expected} expected after {w.Option.Work.Show(2)}; chance that the B-basis falls "
+                + $"{Digits.Round(100 * w.ChanceOfLess, 2)} %")),
     ];
 
     /// <inheritdoc/>
@@ -48,6 +52,7 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
     /// <inheritdoc/>
     public Working Working => new(Title,
     [
-        new("Gain", @"g = \frac{E[B\,|\,\text{outcome}]-B}{t}", $"({Best.Expected} − {Now}) / {Best.Option.Work.Show(2)}", $"{Digits.Round(Best.GainPerHour, 2)} bar/h", Book),
+        new("Gain", @"g = \frac{E[B\,|\,\text{outcome}]-B}{t}", $"({Best.Expected} − {Now}) / {Best.Option.Work.Show(2)}",
+            $"{Digits.Round(Best.GainPerHour, 2)} bar/h", Book),
     ]);
 }

@@ -15,7 +15,8 @@ internal static class TestForesight
     public static TestChoice Choose(PartStudy now, GaugePressure bBasis, IReadOnlyList<TestOption> options)
     {
         var before = Math.Exp(now.LowLogPascals(0.10, Draws));
-        var known = options.SelectMany(o => o.Parts).Where(p => !now.Parts.Any(own => own.Is(p.Name))).DistinctBy(p => p.Name.Trim(), StringComparer.OrdinalIgnoreCase)
+        var known = options.SelectMany(o => o.Parts).Where(p => !now.Parts.Any(own => own.Is(p.Name))).DistinctBy(p => p.Name.Trim(),
+            StringComparer.OrdinalIgnoreCase)
             .ToDictionary(p => p.Name.Trim(), p => PartPosterior.Before(p.Before), StringComparer.OrdinalIgnoreCase);
         for (var k = 0; k < now.Parts.Count; k++) known[now.Parts[k].Name.Trim()] = now.Beliefs[k];
         var run = WorkRun.Current;
@@ -29,7 +30,8 @@ internal static class TestForesight
             });
             // Fewer draws here than for the B-basis itself: what they say of it is how it changes.
             var expected = bBasis * (after.Average() / before);
-            return new TestGain(option, expected, (expected.Bar - bBasis.Bar) / option.Work.Hours, after.Count(a => a < before * (1 - 1e-9)) / (double)Outcomes);
+            return new TestGain(option, expected, (expected.Bar - bBasis.Bar) / option.Work.Hours,
+                after.Count(a => a < before * (1 - 1e-9)) / (double)Outcomes);
         });
         return new TestChoice(bBasis, [.. worths.OrderByDescending(w => w.GainPerHour)]);
     }
@@ -49,6 +51,7 @@ internal static class TestForesight
         }
 
         var burst = GaugePressure.FromPascals(Math.Exp(weakest));
-        return option.Proof is { } proof && proof < burst ? new PartHeld("next", proof, option.Parts) : new PartBurst("next", burst, failed, option.Parts);
+        return option.Proof is { } proof && proof < burst ? new PartHeld("next", proof, option.Parts)
+            : new PartBurst("next", burst, failed, option.Parts);
     }
 }

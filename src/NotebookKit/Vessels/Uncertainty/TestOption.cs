@@ -18,8 +18,10 @@ public sealed record TestOption(string Name, Duration Work, IReadOnlyList<Predic
     {
         var findings = new List<Finding>();
         if (string.IsNullOrWhiteSpace(Name)) findings.Add(VesselsFindings.TestOptionHasNoName());
-        if (new ValidRange<Duration>(Duration.FromMinutes(10), Duration.FromHours(1000)).Find(Work, $"work of \"{Name}\"", "Count the making of what is tested.") is { } work) findings.Add(work);
-        if (Proof is { } proof && new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(proof, $"proof pressure of \"{Name}\"", "Give the gauge reading with its unit.") is { } pressure) findings.Add(pressure);
+        if (new ValidRange<Duration>(Duration.FromMinutes(10), Duration.FromHours(1000)).Find(Work, $"work of \"{Name}\"",
+            "Count the making of what is tested.") is { } work) findings.Add(work);
+        if (Proof is { } proof && new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge()).Find(proof,
+            $"proof pressure of \"{Name}\"", "Give the gauge reading with its unit.") is { } pressure) findings.Add(pressure);
         findings.AddRange(PartEvidence.ValidateParts($"test \"{Name}\"", Parts));
         return findings;
     }

@@ -3,7 +3,8 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Vessels.Uncertainty;
 
 /// <summary>Low burst of a vessel of several parts, each of which may be the weakest: the belief in all parts together.</summary>
-/// <remarks>Parts are believed in one by one and drawn independently. Parts made by the same hands go up and down together, which makes the weakest stronger than this.</remarks>
+/// <remarks>Parts are believed in one by one and drawn independently. Parts made by the same hands go up and down together, which makes the
+/// weakest stronger than this.</remarks>
 internal static class VesselLow
 {
     public const int Draws = 4000;
@@ -16,7 +17,8 @@ internal static class VesselLow
     /// <param name="share">Share of the vessels that burst below [-].</param>
     /// <param name="confidence">Chance that the true one lies above [-].</param>
     /// <param name="draws">How many draws; 100 to 4000.</param>
-    public static double LogPoint(IReadOnlyList<(PartPosterior Belief, double LogBurst)> parts, double share, double confidence, int draws = Draws)
+    public static double LogPoint(IReadOnlyList<(PartPosterior Belief, double LogBurst)> parts, double share, double confidence,
+        int draws = Draws)
     {
         var least = parts.Min(p => p.LogBurst + p.Belief.LowLogPoint(share, confidence));
         if (parts.Count == 1) return least;
@@ -42,7 +44,8 @@ internal static class VesselLow
         return Math.Min(least, points[i] + (place - i) * (points[i + 1] - points[i]));
     }
 
-    /// <summary>Where the hazards of all parts add up to the wanted one, in logarithms; the sum is convex, so that steps from the right don't pass the root.</summary>
+    /// <summary>Where the hazards of all parts add up to the wanted one, in logarithms; the sum is convex, so that steps from the right
+    /// don't pass the root.</summary>
     private static double Weakest((double LogMedian, double Unit)[] pairs, double wanted)
     {
         var x = double.PositiveInfinity;

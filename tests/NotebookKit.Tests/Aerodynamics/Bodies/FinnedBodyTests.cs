@@ -9,14 +9,17 @@ namespace NotebookKit.Tests.Aerodynamics.Bodies;
 public class FinnedBodyTests
 {
     private static readonly Gen<FinnedBody> Bodies = Gen.Select(
-        Gen.Double[2, 6], Gen.Double[5, 25], Gen.Int[3, 6], Gen.Double[0.5, 2], Gen.Double[0.2, 1], Gen.Double[0.4, 1.5], Gen.Double[0, 1.2],
+        Gen.Double[2, 6], Gen.Double[5, 25], Gen.Int[3, 6], Gen.Double[0.5, 2], Gen.Double[0.2, 1], Gen.Double[0.4, 1.5],
+            Gen.Double[0, 1.2],
         (nose, tube, count, root, taper, span, sweep) => new FinnedBody(
             [Nose.TangentOgive((60 * nose).Millimetres(), 60.Millimetres()), new BodyTube((60 * tube).Millimetres(), 60.Millimetres())],
-            [FinSet.Trapezoidal(count, (60 * root).Millimetres(), (60 * root * taper).Millimetres(), (60 * span).Millimetres(), (60 * sweep).Millimetres(),
+            [FinSet.Trapezoidal(count, (60 * root).Millimetres(), (60 * root * taper).Millimetres(), (60 * span).Millimetres(),
+                (60 * sweep).Millimetres(),
                 1.5.Millimetres(), (60 * (nose + tube - root)).Millimetres())]));
 
     [Fact]
-    public void A_larger_copy_has_the_same_coefficients_and_the_same_margin() => Gen.Select(Bodies, Gen.Double[0.5, 3]).Sample((body, factor) =>
+    public void A_larger_copy_has_the_same_coefficients_and_the_same_margin()
+        => Gen.Select(Bodies, Gen.Double[0.5, 3]).Sample((body, factor) =>
     {
         var (small, large) = (body.NormalForce(0.3), Scaled(body, factor).NormalForce(0.3));
         Tolerance.Relative(small.TotalSlope, large.TotalSlope, 1e-9);
@@ -69,9 +72,11 @@ public class FinnedBodyTests
         var drawn = body with { Fins = [polygon] };
         Tolerance.Relative(body.Drag(60.MetresPerSecond()).Middle, drawn.Drag(60.MetresPerSecond()).Middle, 1e-9);
         Tolerance.Relative(body.MarginAt(body.Length / 2, 8.Degrees()), drawn.MarginAt(body.Length / 2, 8.Degrees()), 1e-9);
-        var (sheet, bond) = (new FinSheet("sheet", Pressure.FromGigapascals(5), Pressure.FromMegapascals(500), Source.CommonPractice("invented")),
+        var (sheet, bond) = (new FinSheet("sheet", Pressure.FromGigapascals(5), Pressure.FromMegapascals(500),
+            Source.CommonPractice("invented")),
             new FinBond(6.Millimetres(), Pressure.FromMegapascals(10), Source.CommonPractice("invented")));
-        var (plate, drawnPlate) = (body.FinStructure(sheet, bond, 60.MetresPerSecond(), 5.MetresPerSecond()), drawn.FinStructure(sheet, bond, 60.MetresPerSecond(), 5.MetresPerSecond()));
+        var (plate, drawnPlate) = (body.FinStructure(sheet, bond, 60.MetresPerSecond(), 5.MetresPerSecond()),
+            drawn.FinStructure(sheet, bond, 60.MetresPerSecond(), 5.MetresPerSecond()));
         Tolerance.Relative(plate.Flutter.FlutterSpeed.MetersPerSecond, drawnPlate.Flutter.FlutterSpeed.MetersPerSecond, 1e-9);
         Tolerance.Relative(plate.DivergencePressure.Pascals, drawnPlate.DivergencePressure.Pascals, 1e-9);
         Tolerance.Relative(plate.BondStress.Pascals, drawnPlate.BondStress.Pascals, 1e-9);
@@ -96,7 +101,8 @@ public class FinnedBodyTests
     [Fact]
     public void A_slotted_fin_is_refused_with_where_it_goes_wrong()
     {
-        var fin = new PolygonPlanform([Corner(0, 0), Corner(20, 60), Corner(40, 60), Corner(50, 20), Corner(60, 60), Corner(90, 60), Corner(100, 0)]);
+        var fin = new PolygonPlanform([Corner(0, 0), Corner(20, 60), Corner(40, 60), Corner(50, 20), Corner(60, 60), Corner(90, 60),
+            Corner(100, 0)]);
         var finding = Assert.Single(fin.Validate());
         Assert.Contains("crossed 4 times", finding.Message, StringComparison.Ordinal);
     }
@@ -127,7 +133,8 @@ public class FinnedBodyTests
     {
         var body = new FinnedBody(
             [new BodyTube(0.Metres(), 60.Millimetres()), new BodyTube(1.Metres(), 70.Millimetres())],
-            [FinSet.Trapezoidal(7, 100.Millimetres(), 60.Millimetres(), 0.Millimetres(), 40.Millimetres(), (-1).Millimetres(), 3.Metres())]);
+            [FinSet.Trapezoidal(7, 100.Millimetres(), 60.Millimetres(), 0.Millimetres(), 40.Millimetres(), (-1).Millimetres(),
+                3.Metres())]);
         var error = Assert.Throws<InvalidDesignException>(() => body.NormalForce());
         Assert.Equal(6, error.Findings.Count(f => f.Severity == FindingSeverity.Error));
     }
@@ -154,7 +161,8 @@ public class FinnedBodyTests
         body.Parts.Select(p => p is Nose nose
             ? nose with { Length = nose.Length * factor, BaseDiameter = nose.BaseDiameter * factor }
             : (BodyPart)new BodyTube(p.Length * factor, p.DiameterAt(p.Length) * factor)).ToArray(),
-        body.Fins.Select(f => f with { Planform = f.Planform.Scaled(factor), Thickness = f.Thickness * factor, LeadingEdgeAt = f.LeadingEdgeAt * factor }).ToArray());
+        body.Fins.Select(f => f with { Planform = f.Planform.Scaled(factor), Thickness = f.Thickness * factor,
+            LeadingEdgeAt = f.LeadingEdgeAt * factor }).ToArray());
 
     [Fact]
     public void A_margin_that_was_never_there_is_gone_at_zero()

@@ -25,7 +25,8 @@ public class DragCurveTests
     [Fact]
     public void Sharp_leading_edges_are_counted_from_nothing_to_the_rounded_value()
     {
-        DragResult With(FinEdge edge) => (SampleBodies.ThreeFins with { Fins = [.. SampleBodies.ThreeFins.Fins.Select(f => f with { LeadingEdge = edge })] }).Drag(200.MetresPerSecond());
+        DragResult With(FinEdge edge) => (SampleBodies.ThreeFins
+            with { Fins = [.. SampleBodies.ThreeFins.Fins.Select(f => f with { LeadingEdge = edge })] }).Drag(200.MetresPerSecond());
         DragComponent Edges(DragResult drag) => drag.Components.Single(c => c.Name == "Fin leading edges");
         var (sharp, rounded) = (Edges(With(FinEdge.Sharp)), Edges(With(FinEdge.Rounded)));
         Assert.Equal(0, sharp.Low);
@@ -65,7 +66,8 @@ public class DragCurveTests
         var air = new AirConditions(AbsolutePressure.FromPascals(79501.4), Temperature.FromKelvins(275.1541));
         var share = 79501.4 / 101325 * (275.1541 + 110.4) / (288.15 + 110.4) * Math.Pow(288.15 / 275.1541, 2);
         var reynolds = 0.3 * 340.294 * 1.225 * 1.8 / 1.78938e-5;
-        Tolerance.Relative(Math.Pow(Math.Log10(reynolds) / Math.Log10(reynolds * share), 2.58), curve.Coefficient(0.3, air) / curve.Coefficient(0.3), 1e-5);
+        Tolerance.Relative(Math.Pow(Math.Log10(reynolds) / Math.Log10(reynolds * share), 2.58),
+            curve.Coefficient(0.3, air) / curve.Coefficient(0.3), 1e-5);
     }
 
     [Fact]
@@ -80,7 +82,8 @@ public class DragCurveTests
     [Fact]
     public void A_factor_from_a_flight_acts_at_every_height()
     {
-        var (curve, air) = (SampleBodies.ThreeFins.DragCurves().Middle, new AirConditions(AbsolutePressure.FromPascals(89876.3), 8.5.Celsius()));
+        var (curve, air) = (SampleBodies.ThreeFins.DragCurves().Middle,
+            new AirConditions(AbsolutePressure.FromPascals(89876.3), 8.5.Celsius()));
         Tolerance.Relative(1.1 * curve.Coefficient(0.3, air), curve.Times(1.1).Coefficient(0.3, air), 1e-12);
     }
 
@@ -94,7 +97,8 @@ public class DragCurveTests
 
     [Fact]
     public void A_constant_stays_constant() =>
-        Assert.All(Enumerable.Range(0, 91), i => Assert.Equal(0.45, DragCurve.Constant(0.45, 28.SquareCentimetres()).Coefficient(i / 100.0), 12));
+        Assert.All(Enumerable.Range(0, 91), i => Assert.Equal(0.45,
+            DragCurve.Constant(0.45, 28.SquareCentimetres()).Coefficient(i / 100.0), 12));
 
     [Theory]
     [InlineData(-0.01)]

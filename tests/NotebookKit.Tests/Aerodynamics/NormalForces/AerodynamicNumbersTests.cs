@@ -5,7 +5,8 @@ namespace NotebookKit.Tests.Aerodynamics.NormalForces;
 
 public class AerodynamicNumbersTests
 {
-    private static FinnedBody Canted { get; } = SampleBodies.Shouldered with { Fins = [SampleBodies.Shouldered.Fins[0] with { Cant = 0.3.Degrees() }] };
+    private static FinnedBody Canted { get; } = SampleBodies.Shouldered
+        with { Fins = [SampleBodies.Shouldered.Fins[0] with { Cant = 0.3.Degrees() }] };
 
     [Theory]
     [InlineData(0)]

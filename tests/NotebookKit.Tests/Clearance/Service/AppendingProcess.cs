@@ -18,7 +18,8 @@ internal sealed class AppendingProcess : IDisposable
     public static async Task<AppendingProcess> StartAsync(string path, string name, int count)
     {
         var start = new ProcessStartInfo("dotnet") { RedirectStandardInput = true, RedirectStandardOutput = true };
-        foreach (var argument in new[] { "exec", typeof(AppendingProgram).Assembly.Location, AppendingProgram.Command, path, name, count.ToString(CultureInfo.InvariantCulture) })
+        foreach (var argument in new[] { "exec", typeof(AppendingProgram).Assembly.Location, AppendingProgram.Command, path, name,
+            count.ToString(CultureInfo.InvariantCulture) })
             start.ArgumentList.Add(argument);
         start.Environment["DOTNET_TieredPGO"] = "0";
         var running = new AppendingProcess(Process.Start(start)!);
@@ -53,6 +54,7 @@ internal sealed class AppendingProcess : IDisposable
     private void Keep(string line)
     {
         // The last report may be cut off by the kill.
-        if (line.Split(' ') is [var number, var flight] && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var sequence)) reported.Add((sequence, flight));
+        if (line.Split(' ') is [var number, var flight] && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture,
+            out var sequence)) reported.Add((sequence, flight));
     }
 }

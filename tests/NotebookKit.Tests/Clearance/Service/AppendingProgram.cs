@@ -4,7 +4,8 @@ using NotebookKit.Clearance.Service;
 namespace NotebookKit.Tests.Clearance.Service;
 
 /// <summary>
-/// A process of its own that appends events to a record and reports each once it is written: <c>append file name count</c>. It says "ready" and waits for a line before it begins.
+/// A process of its own that appends events to a record and reports each once it is written: <c>append file name count</c>. It says "ready"
+/// and waits for a line before it begins.
 /// </summary>
 internal static class AppendingProgram
 {

@@ -34,7 +34,8 @@ public sealed class BrokenRecordTests : IDisposable
         Assert.True(sample.Read(head).IsIntact);
         Assert.True(sample.Rewritten(lines[..^1]).IsIntact);
         for (var left = 1; left < lines.Count; left++)
-            Assert.Contains("were taken away", Assert.Single(sample.Rewritten(lines[..left], head).Findings).Message, StringComparison.Ordinal);
+            Assert.Contains("were taken away", Assert.Single(sample.Rewritten(lines[..left], head).Findings).Message,
+                StringComparison.Ordinal);
         // A head of an earlier day is still in it.
         Assert.True(sample.With(new Flown("8")).Read(head).IsIntact);
     }
@@ -71,13 +72,15 @@ public sealed class BrokenRecordTests : IDisposable
 
         var fill = lines.ToList();
         fill[4] = Changed(lines[4], "36 bar gauge", "26 bar gauge");
-        Assert.Equal("Line 6 doesn't follow from line 5: that line was changed, or another was put in its place, and the record isn't to be trusted from there on.", Assert.Single(sample.Rewritten(fill).Findings).Message);
+        Assert.Equal("Line 6 doesn't follow from line 5: that line was changed, or another was put in its place, and the record isn't to "
+            + "be trusted from there on.", Assert.Single(sample.Rewritten(fill).Findings).Message);
     }
 
     [Fact]
     public void Each_fault_is_named_once_with_its_line()
     {
-        Says("Line 5 was changed after it was written", With(4, Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(lines[4]).Replace("36 bar", "26 bar", StringComparison.Ordinal))));
+        Says("Line 5 was changed after it was written", With(4,
+            Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(lines[4]).Replace("36 bar", "26 bar", StringComparison.Ordinal))));
         Says("Before line 5, a line is missing: it has number 5 where 4 is due", [.. lines[..4], .. lines[5..]]);
         Says("Before line 5, 2 lines are missing", [.. lines[..4], .. lines[6..]]);
         Says("Line 6 has number 4 where 5 is due", [.. lines[..5], lines[4]]);
@@ -93,7 +96,8 @@ public sealed class BrokenRecordTests : IDisposable
     {
         Says("Line 9 is of Godwit G-2, but this is the record of Curlew C-1", [.. lines, Next("Godwit", "G-2")]);
         Says("Line 9 can't be taken: \"soaked\" isn't a kind of event known here", [.. lines, Changed(Next(), "\"flown\"", "\"soaked\"")]);
-        Says("Line 9 can't be taken: \"flown\" has no fight; it takes flight", [.. lines, Changed(Next(), "\"flight\":", "\"flight\":\"1\",\"fight\":")]);
+        Says("Line 9 can't be taken: \"flown\" has no fight; it takes flight",
+            [.. lines, Changed(Next(), "\"flight\":", "\"flight\":\"1\",\"fight\":")]);
         Says("Line 9 has flight twice", [.. lines, Changed(Next(), "\"flight\":", "\"flight\":\"1\",\"flight\":")]);
         Says("Line 9 has \"by\" twice", [.. lines, Changed(Next(), "\"by\":", "\"by\":\"x\",\"by\":")]);
         Says("Line 9 is dated 2026-04-01, before an earlier line's 2026-05-09", [.. lines, Changed(Next(), "2026-05-20", "2026-04-01")]);

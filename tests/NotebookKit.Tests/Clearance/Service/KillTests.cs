@@ -18,7 +18,8 @@ public sealed class KillTests : IDisposable
         {
             var path = sample.Beside($"round-{round}.service.jsonl");
             var file = ServiceFile.Create(path, "Curlew", "C-1");
-            var processes = await Task.WhenAll(Enumerable.Range(0, AtOnce).Select(i => AppendingProcess.StartAsync(path, $"p{i}", int.MaxValue)));
+            var processes = await Task.WhenAll(Enumerable.Range(0,
+                AtOnce).Select(i => AppendingProcess.StartAsync(path, $"p{i}", int.MaxValue)));
             foreach (var process in processes) process.Begin();
             await Task.WhenAll(processes.Select(p => p.KillAfterAsync(random.Next(0, 9))).ToList());
             kills += processes.Length;
@@ -57,6 +58,7 @@ public sealed class KillTests : IDisposable
         Assert.Equal(2 * Each, record.Entries.Count);
         var flights = record.Events.Cast<Flown>().Select(f => f.Flight).ToList();
         foreach (var name in new[] { "first", "second" })
-            Assert.Equal(Enumerable.Range(0, Each).Select(i => $"{name}-{i}"), flights.Where(f => f.StartsWith(name, StringComparison.Ordinal)));
+            Assert.Equal(Enumerable.Range(0, Each).Select(i => $"{name}-{i}"),
+                flights.Where(f => f.StartsWith(name, StringComparison.Ordinal)));
     }
 }

@@ -10,13 +10,16 @@ public class LifeLimitsTests
     public void The_clubs_figures_are_the_cautious_ones_and_none_has_a_source()
     {
         var club = LifeLimits.Club;
-        Assert.Equal((12, 50, 100, 36), (club.MonthsBetweenProofs!.Value, club.FillsBetweenProofs!.Value, club.Pressurisations!.Value, club.MonthsOfLife!.Value));
+        Assert.Equal((12, 50, 100, 36), (club.MonthsBetweenProofs!.Value, club.FillsBetweenProofs!.Value, club.Pressurisations!.Value,
+            club.MonthsOfLife!.Value));
         Assert.Equal(20, club.TimeAtPressure!.Value.Hours, 12);
         Assert.Equal(50, club.HotAbove!.Value.DegreesCelsius, 12);
         Source[] sources =
         [
-            club.MonthsBetweenProofs.Source, club.FillsBetweenProofs.Source, club.Pressurisations.Source, club.MonthsOfLife.Source, club.TimeAtPressure.Source, club.HotAbove.Source,
-            club.AfterHardLanding.Source, club.AfterDrop.Source, club.AfterHeat.Source, club.AfterRepair.Source, club.AfterFailedInspection.Source, club.InspectEveryDayOfUse.Source,
+            club.MonthsBetweenProofs.Source, club.FillsBetweenProofs.Source, club.Pressurisations.Source, club.MonthsOfLife.Source,
+                club.TimeAtPressure.Source, club.HotAbove.Source,
+            club.AfterHardLanding.Source, club.AfterDrop.Source, club.AfterHeat.Source, club.AfterRepair.Source,
+                club.AfterFailedInspection.Source, club.InspectEveryDayOfUse.Source,
         ];
         Assert.All(sources, s => Assert.Contains("common practice, no source", s.ToString(), StringComparison.Ordinal));
         Assert.Empty(club.Validate());

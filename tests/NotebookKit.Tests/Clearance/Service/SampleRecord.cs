@@ -27,7 +27,8 @@ internal sealed class SampleRecord : IDisposable
 
     public static DateOnly Day(string day) => DateOnly.ParseExact(day, "yyyy-MM-dd");
 
-    public static Made Made(string day = "2026-02-20") => new(Day(day), "braid 12, resin 7", 310.Grams(), 412.5.Grams()) { At = Time("2026-03-01"), By = "A. Member" };
+    public static Made Made(string day = "2026-02-20") => new(Day(day), "braid 12, resin 7", 310.Grams(),
+        412.5.Grams()) { At = Time("2026-03-01"), By = "A. Member" };
 
     public static Proved Proved(string day, double bar = 54, string? writtenOn = null) =>
         new(Day(day), bar.BarGauge(), 1.5, "Club rule", "9f2c") { At = Time(writtenOn ?? day) };
@@ -51,13 +52,15 @@ internal sealed class SampleRecord : IDisposable
 
     /// <summary>A made, proved and used vessel.</summary>
     public SampleRecord Used() => With(
-        Made(), Proved("2026-03-02"), new Inspected(InspectionResult.Sound) { At = Time("2026-05-01"), By = "A. Member" }, Filled("2026-05-01"), new Flown("7") { At = Time("2026-05-01") },
+        Made(), Proved("2026-03-02"), new Inspected(InspectionResult.Sound) { At = Time("2026-05-01"), By = "A. Member" },
+            Filled("2026-05-01"), new Flown("7") { At = Time("2026-05-01") },
         new Weighed(411.Grams()) { At = Time("2026-05-02"), Notes = "dry, after \"a night\" – in the shed" }, Filled("2026-05-09", 30));
 
     public List<byte[]> Lines() =>
         [.. System.IO.File.ReadAllText(Path).TrimEnd('\n').Split('\n').Select(Encoding.UTF8.GetBytes)];
 
-    public ServiceRecord Rewritten(IEnumerable<byte[]> lines, string? knownHead = null) => Rewritten([.. lines.SelectMany(l => l.Append((byte)'\n'))], knownHead);
+    public ServiceRecord Rewritten(IEnumerable<byte[]> lines, string? knownHead = null)
+        => Rewritten([.. lines.SelectMany(l => l.Append((byte)'\n'))], knownHead);
 
     public ServiceRecord Rewritten(byte[] bytes, string? knownHead = null) => ServiceRecordReader.Read(bytes, knownHead);
 

@@ -72,13 +72,17 @@ public sealed class ServiceFileTests : IDisposable
     [Fact]
     public void A_file_that_is_not_there_or_is_no_record_is_refused()
     {
-        Assert.Contains("There is no", Assert.Throws<ServiceFileException>(() => ServiceFile.Read(sample.Beside("none"))).Message, StringComparison.Ordinal);
-        Assert.Contains("can't be written", Assert.Throws<ServiceFileException>(() => ServiceFile.Create(sample.Beside("no/folder"), "a", "b")).Message, StringComparison.Ordinal);
+        Assert.Contains("There is no", Assert.Throws<ServiceFileException>(() => ServiceFile.Read(sample.Beside("none"))).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("can't be written", Assert.Throws<ServiceFileException>(() => ServiceFile.Create(sample.Beside("no/folder"), "a",
+            "b")).Message, StringComparison.Ordinal);
         File.WriteAllText(sample.Beside("other"), "{\"a\":1}\n");
-        Assert.Contains("doesn't begin as a service record does", Assert.Throws<ServiceFileException>(() => ServiceFile.Open(sample.Beside("other"))).Message, StringComparison.Ordinal);
+        Assert.Contains("doesn't begin as a service record does",
+            Assert.Throws<ServiceFileException>(() => ServiceFile.Open(sample.Beside("other"))).Message, StringComparison.Ordinal);
         Assert.False(ServiceFile.Read(sample.Beside("other")).IsIntact);
         File.WriteAllText(sample.Beside("empty"), "");
-        Assert.Contains("no whole first line", Assert.Single(ServiceFile.Read(sample.Beside("empty")).Findings).Message, StringComparison.Ordinal);
+        Assert.Contains("no whole first line", Assert.Single(ServiceFile.Read(sample.Beside("empty")).Findings).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -94,7 +98,8 @@ public sealed class ServiceFileTests : IDisposable
 
     [Fact]
     public void An_event_in_the_future_is_refused() =>
-        Assert.Contains("lies in the future", Assert.Throws<ServiceFileException>(() => sample.File.Append(SampleRecord.Filled("2062-05-01"))).Message, StringComparison.Ordinal);
+        Assert.Contains("lies in the future", Assert.Throws<ServiceFileException>(() =>
+            sample.File.Append(SampleRecord.Filled("2062-05-01"))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Nothing_is_written_after_a_last_line_that_was_changed()
@@ -102,7 +107,8 @@ public sealed class ServiceFileTests : IDisposable
         sample.Used();
         var text = File.ReadAllText(sample.Path);
         File.WriteAllText(sample.Path, text.Replace("30 bar gauge", "31 bar gauge", StringComparison.Ordinal));
-        Assert.Contains("Line 8", Assert.Throws<ServiceFileException>(() => sample.File.Append(new Flown("8"))).Message, StringComparison.Ordinal);
+        Assert.Contains("Line 8", Assert.Throws<ServiceFileException>(() => sample.File.Append(new Flown("8"))).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,7 +126,8 @@ public sealed class ServiceFileTests : IDisposable
             // All but the line feed: the check sum shows that nothing else is missing.
             var isWhole = cut == whole.Length - 1;
             Assert.Equal(isWhole ? 7 : 6, record.Entries.Count);
-            Assert.Contains(isWhole ? "it was kept" : "is cut off and was dropped", Assert.Single(record.Findings).Message, StringComparison.Ordinal);
+            Assert.Contains(isWhole ? "it was kept" : "is cut off and was dropped", Assert.Single(record.Findings).Message,
+                StringComparison.Ordinal);
             if (cut % 16 != 0 && !isWhole) continue;
 
             var receipt = sample.File.Append(new Flown("8"));
@@ -129,7 +136,8 @@ public sealed class ServiceFileTests : IDisposable
             var after = sample.Read();
             Assert.True(after.IsIntact);
             Assert.Equal(receipt.Entry.Sequence, after.Entries.Count);
-            Assert.Equal(isWhole ? [] : [$"note: Before line 8 was written, a line that was cut off ({cut - start} bytes) was taken away: that event was never complete."], after.Findings.Select(f => f.ToString()));
+            Assert.Equal(isWhole ? [] : [$"note: Before line 8 was written, a line that was cut off ({cut - start} bytes) was taken "
+                + "away: that event was never complete."], after.Findings.Select(f => f.ToString()));
             Assert.Equal(whole[..start], File.ReadAllBytes(sample.Path)[..start]);
         }
     }
@@ -139,10 +147,14 @@ public sealed class ServiceFileTests : IDisposable
     {
         var refusal = Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Filled(0.BarGauge(), 200.Celsius(), 0.Seconds())));
         Assert.Equal(3, refusal.Findings.Count);
-        Assert.Contains("fill pressure is 0 bar gauge; it must be 0.1 bar gauge to 300 bar gauge.", refusal.Message, StringComparison.Ordinal);
-        Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Proved(SampleRecord.Day("2026-05-03"), 54.BarGauge(), 1.5, "Club rule", "9f") { At = SampleRecord.Time("2026-05-02") }));
-        Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Proved(SampleRecord.Day("2026-05-02"), 54.BarGauge(), double.NaN, "", "")));
-        Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Made(SampleRecord.Day("2026-02-20"), "b", 412.Grams(), 310.Grams())));
+        Assert.Contains("fill pressure is 0 bar gauge; it must be 0.1 bar gauge to 300 bar gauge.", refusal.Message,
+            StringComparison.Ordinal);
+        Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Proved(SampleRecord.Day("2026-05-03"), 54.BarGauge(), 1.5,
+            "Club rule", "9f") { At = SampleRecord.Time("2026-05-02") }));
+        Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Proved(SampleRecord.Day("2026-05-02"), 54.BarGauge(),
+            double.NaN, "", "")));
+        Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Made(SampleRecord.Day("2026-02-20"), "b", 412.Grams(),
+            310.Grams())));
         Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Flown("") { Notes = new string('x', 2001) }));
         Assert.Throws<InvalidDesignException>(() => sample.File.Append(new Flown("7\ud83d")));
         Assert.Throws<InvalidDesignException>(() => ServiceFile.Create(sample.Beside("new"), " ", "C-1"));
@@ -162,14 +174,16 @@ public sealed class ServiceFileTests : IDisposable
     [InlineData("it must be 1 to 3", "proved", "day=2026-05-01", "held=54 bar gauge", "factor=0.5", "rules=r", "record=f")]
     public void A_text_that_cannot_be_read_is_refused_with_a_sentence(string sentence, string kind, params string[] values)
     {
-        var refusal = Assert.Throws<InvalidDesignException>(() => ServiceEvent.Read(kind, values.ToDictionary(v => v.Split('=')[0], v => v.Split('=')[1])));
+        var refusal = Assert.Throws<InvalidDesignException>(() => ServiceEvent.Read(kind,
+            values.ToDictionary(v => v.Split('=')[0], v => v.Split('=')[1])));
         Assert.Contains(sentence, refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Units_of_the_bench_are_read()
     {
-        var fill = (Filled)ServiceEvent.Read("filled", new Dictionary<string, string> { ["pressure"] = "522 psi gauge", ["temperature"] = "64.4 °F", ["hold"] = "2 min" });
+        var fill = (Filled)ServiceEvent.Read("filled", new Dictionary<string,
+            string> { ["pressure"] = "522 psi gauge", ["temperature"] = "64.4 °F", ["hold"] = "2 min" });
         Tolerance.Relative(522 * 0.45359237 * 9.80665 / (0.0254 * 0.0254), fill.Pressure.Pascals, 1e-12);
         Tolerance.Absolute(18, fill.Temperature!.Value.DegreesCelsius, 1e-9);
         Assert.Equal(120, fill.Hold.Seconds);

@@ -71,7 +71,8 @@ public sealed class ServiceStatusTests : IDisposable
         sample.With(SampleRecord.Proved("2026-05-12"));
         if (rule == "Failed inspection")
         {
-            Assert.EndsWith("; inspect it before it is filled.", Assert.Single(sample.Status("2026-05-20").Reasons).Sentence, StringComparison.Ordinal);
+            Assert.EndsWith("; inspect it before it is filled.", Assert.Single(sample.Status("2026-05-20").Reasons).Sentence,
+                StringComparison.Ordinal);
             sample.With(new Inspected(InspectionResult.Sound) { At = At("2026-05-12") });
         }
 
@@ -82,11 +83,13 @@ public sealed class ServiceStatusTests : IDisposable
     public void An_inspection_clears_only_what_the_limits_say_it_clears()
     {
         var inspection = new LifeFigure<Recheck>(Recheck.Inspection, Source.CommonPractice("test"));
-        sample.Used().With(new Dropped(0.1.Metres()) { At = At("2026-05-10") }, new Inspected(InspectionResult.Sound) { At = At("2026-05-10") });
+        sample.Used().With(new Dropped(0.1.Metres()) { At = At("2026-05-10") },
+            new Inspected(InspectionResult.Sound) { At = At("2026-05-10") });
         Assert.Equal(ServiceStanding.Grounded, sample.Status("2026-05-20").Standing);
         Assert.Equal(ServiceStanding.InService, sample.Status("2026-05-20", LifeLimits.Club with { AfterDrop = inspection }).Standing);
         sample.With(new LandedHard { At = At("2026-05-11") });
-        Assert.Equal("Hard landing", Assert.Single(sample.Status("2026-05-20", LifeLimits.Club with { AfterDrop = inspection }).Reasons).Rule);
+        Assert.Equal("Hard landing", Assert.Single(sample.Status("2026-05-20",
+            LifeLimits.Club with { AfterDrop = inspection }).Reasons).Rule);
     }
 
     [Fact]
@@ -102,7 +105,8 @@ public sealed class ServiceStatusTests : IDisposable
     {
         sample.Used().With(SampleRecord.Proved("2026-05-12", 45), SampleRecord.Filled("2026-05-13", 31));
         var reason = Assert.Single(sample.Status("2026-05-20").Reasons);
-        Assert.Contains("31 bar gauge, above the 30 bar gauge that the proof of 2026-05-12 allows", reason.Sentence, StringComparison.Ordinal);
+        Assert.Contains("31 bar gauge, above the 30 bar gauge that the proof of 2026-05-12 allows", reason.Sentence,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -127,7 +131,8 @@ public sealed class ServiceStatusTests : IDisposable
     public void A_fill_while_grounded_is_said()
     {
         sample.Used().With(new LandedHard { At = At("2026-05-10") }, SampleRecord.Filled("2026-05-11"), SampleRecord.Proved("2026-05-12"));
-        Assert.Contains(sample.Status("2026-05-20").Findings, f => f.Message.Contains("filled while it was grounded", StringComparison.Ordinal));
+        Assert.Contains(sample.Status("2026-05-20").Findings,
+            f => f.Message.Contains("filled while it was grounded", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -150,7 +155,8 @@ public sealed class ServiceStatusTests : IDisposable
     {
         ServiceEvent[] start = [SampleRecord.Made(), SampleRecord.Proved("2026-03-02")];
         string? Rule(int fills, double minutes, int proofs) => SampleRecord.Of(
-                [.. start, .. Enumerable.Repeat(SampleRecord.Filled("2026-04-01", minutes: minutes), fills), .. Enumerable.Repeat(SampleRecord.Proved("2026-04-02"), proofs)])
+                [.. start, .. Enumerable.Repeat(SampleRecord.Filled("2026-04-01", minutes: minutes), fills),
+                    .. Enumerable.Repeat(SampleRecord.Proved("2026-04-02"), proofs)])
             .StatusOn(Day("2026-04-03"), LifeLimits.Club).Reasons.Select(r => r.Rule).SingleOrDefault();
 
         Assert.Null(Rule(49, 2, 0));
@@ -165,7 +171,8 @@ public sealed class ServiceStatusTests : IDisposable
     [Fact]
     public void A_retired_vessel_stays_retired_whatever_follows()
     {
-        sample.Used().With(new Retired("doubt") { At = At("2026-05-10") }, SampleRecord.Proved("2026-05-11"), new Inspected(InspectionResult.Sound) { At = At("2026-05-12") });
+        sample.Used().With(new Retired("doubt") { At = At("2026-05-10") }, SampleRecord.Proved("2026-05-11"),
+            new Inspected(InspectionResult.Sound) { At = At("2026-05-12") });
         var status = sample.Status("2026-05-12");
         Assert.Equal(ServiceStanding.Retired, status.Standing);
         Assert.Equal("Retired", Assert.Single(status.Reasons).Rule);
@@ -187,7 +194,8 @@ public sealed class ServiceStatusTests : IDisposable
     {
         sample.Used();
         Assert.True(sample.Status("2026-05-09").InspectionDue);
-        Assert.Contains(sample.Status("2026-05-20").Findings, f => f.Message.Contains("No inspection of 2026-05-20", StringComparison.Ordinal));
+        Assert.Contains(sample.Status("2026-05-20").Findings,
+            f => f.Message.Contains("No inspection of 2026-05-20", StringComparison.Ordinal));
         sample.With(new Inspected(InspectionResult.Sound) { At = At("2026-05-20") });
         Assert.False(sample.Status("2026-05-20").InspectionDue);
         Assert.True(sample.Status("2026-05-21").InspectionDue);
@@ -201,9 +209,11 @@ public sealed class ServiceStatusTests : IDisposable
         {
             ServiceEvent[] harmless =
             [
-                SampleRecord.Filled("2026-05-11"), new Flown("8"), new Weighed(411.Grams()), new LandedHard(), new Dropped(1.Metres()), new Repaired("x"), new Heated(60.Celsius(), 1.Hours()),
+                SampleRecord.Filled("2026-05-11"), new Flown("8"), new Weighed(411.Grams()), new LandedHard(), new Dropped(1.Metres()),
+                    new Repaired("x"), new Heated(60.Celsius(), 1.Hours()),
             ];
-            var events = new ServiceEvent[] { SampleRecord.Made(), SampleRecord.Proved("2026-03-02"), new LandedHard { At = At("2026-05-10") } }
+            var events = new ServiceEvent[] { SampleRecord.Made(), SampleRecord.Proved("2026-03-02"),
+                new LandedHard { At = At("2026-05-10") } }
                 .Concat(picks.Select(p => harmless[p] with { At = At("2026-05-11") }));
             return SampleRecord.Of(events).StatusOn(Day("2026-05-20"), LifeLimits.Club).Standing == ServiceStanding.Grounded;
         }, iter: 300);
@@ -215,8 +225,10 @@ public sealed class ServiceStatusTests : IDisposable
         var record = sample.Used().Read();
         foreach (var limits in new[]
         {
-            LifeLimits.Club with { FillsBetweenProofs = new(0, practice) }, LifeLimits.Club with { MonthsOfLife = new(-1, practice) }, LifeLimits.Club with { TimeAtPressure = new(0.Hours(), practice) },
-            LifeLimits.Club with { HotAbove = new(500.Celsius(), practice) }, LifeLimits.Club with { AfterDrop = new((Recheck)9, practice) },
+            LifeLimits.Club with { FillsBetweenProofs = new(0, practice) }, LifeLimits.Club with { MonthsOfLife = new(-1, practice) },
+                LifeLimits.Club with { TimeAtPressure = new(0.Hours(), practice) },
+            LifeLimits.Club with { HotAbove = new(500.Celsius(), practice) },
+                LifeLimits.Club with { AfterDrop = new((Recheck)9, practice) },
         })
             Assert.Throws<InvalidDesignException>(() => record.StatusOn(Day("2026-05-20"), limits));
         Assert.All(LifeLimits.All, l => Assert.Empty(l.Validate()));

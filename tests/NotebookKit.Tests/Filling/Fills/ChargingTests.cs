@@ -25,8 +25,10 @@ public class ChargingTests
     [Fact]
     public void Charging_downwards_is_refused()
     {
-        Assert.Contains("raises the pressure", Assert.Throws<OutOfRangeException>(() => Charging.TemperatureAfter(60.BarAbsolute(), 1.BarAbsolute(), 293.Kelvins(), 293.Kelvins(), Gas.Air)).Message, StringComparison.Ordinal);
-        Assert.Throws<OutOfRangeException>(() => Charging.ToSettleAt(60.BarAbsolute(), 60.BarAbsolute(), 293.Kelvins(), 293.Kelvins(), 293.Kelvins(), Gas.Air));
+        Assert.Contains("raises the pressure", Assert.Throws<OutOfRangeException>(() => Charging.TemperatureAfter(60.BarAbsolute(),
+            1.BarAbsolute(), 293.Kelvins(), 293.Kelvins(), Gas.Air)).Message, StringComparison.Ordinal);
+        Assert.Throws<OutOfRangeException>(() => Charging.ToSettleAt(60.BarAbsolute(), 60.BarAbsolute(), 293.Kelvins(), 293.Kelvins(),
+            293.Kelvins(), Gas.Air));
         Assert.Throws<OutOfRangeException>(() => Charging.Settled(0.BarAbsolute(), 400.Kelvins(), 293.Kelvins()));
     }
 
@@ -41,5 +43,6 @@ public class ChargingTests
     [Fact]
     [PublishedCase("P50", "lumped cooling with a constant film: T = Ta + (T2 − Ta) exp(−t/τ); formula only")]
     public void Cools_to_one_over_e_in_a_time_constant() =>
-        Tolerance.Relative(293 + 107 / Math.E, Charging.CooledAfter(400.Kelvins(), 293.Kelvins(), 30.Seconds(), 30.Seconds()).Kelvins, 1e-12);
+        Tolerance.Relative(293 + 107 / Math.E, Charging.CooledAfter(400.Kelvins(), 293.Kelvins(), 30.Seconds(), 30.Seconds()).Kelvins,
+            1e-12);
 }

@@ -42,10 +42,12 @@ public class FillSimulationTests
         var fill = Curlew with { Properties = GasProperties.Real };
         var result = fill.Run();
         var ambient = fill.Ambient;
-        var hot = RealGas.Air.Charged(RealGas.Air.At(ambient, fill.Temperature), RealGas.Air.At(fill.Supply.ToAbsolute(ambient), fill.Temperature), fill.Target.ToAbsolute(ambient));
+        var hot = RealGas.Air.Charged(RealGas.Air.At(ambient, fill.Temperature),
+            RealGas.Air.At(fill.Supply.ToAbsolute(ambient), fill.Temperature), fill.Target.ToAbsolute(ambient));
         Tolerance.Relative(hot.Temperature.Kelvins, result.ShutTemperature.Kelvins, 1e-6);
         Tolerance.Relative(hot.Density.KilogramsPerCubicMeter * fill.GasVolume.CubicMeters, result.GasMass.Kilograms, 1e-6);
-        Tolerance.Relative(RealGas.Air.Settled(hot, fill.Temperature).Pressure.Pascals, result.SettledPressure.ToAbsolute(ambient).Pascals, 1e-6);
+        Tolerance.Relative(RealGas.Air.Settled(hot, fill.Temperature).Pressure.Pascals, result.SettledPressure.ToAbsolute(ambient).Pascals,
+            1e-6);
     }
 
     [Fact]
@@ -65,7 +67,8 @@ public class FillSimulationTests
     {
         FillResult Film(double factor, double w) => (WithWall with
         {
-            Wall = FillWall.Of(WithWall.Chamber, WithWall.WaterFraction) with { FilmFactor = factor, Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(w), HeatCapacity = null },
+            Wall = FillWall.Of(WithWall.Chamber, WithWall.WaterFraction)
+                with { FilmFactor = factor, Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(w), HeatCapacity = null },
         }).Run();
         Tolerance.Relative(Curlew.Run().Duration.Seconds, Film(0, 100).Duration.Seconds, 1e-6);
         Tolerance.Relative((Curlew with { Heat = FillHeat.Isothermal }).Run().Duration.Seconds, Film(10, 5000).Duration.Seconds, 1e-3);
@@ -84,7 +87,8 @@ public class FillSimulationTests
     public void Refuses_to_pass_the_rating_while_hot()
     {
         var trap = WithWall with { Goal = FillGoal.AfterCooling, Target = 44.BarGauge(), Supply = 80.BarGauge() };
-        Assert.Contains("pass the vessel's rated pressure of 45 bar gauge", Assert.Throws<InvalidDesignException>(() => trap.Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("pass the vessel's rated pressure of 45 bar gauge",
+            Assert.Throws<InvalidDesignException>(() => trap.Run()).Message, StringComparison.Ordinal);
         // A hand that pulses the valve gets there.
         var pulsed = (trap with { Valve = new ValvePulses(1.Seconds(), 20.Seconds()) }).Run();
         Tolerance.Relative(44, pulsed.SettledPressure.Bar, 1e-8);
@@ -97,7 +101,8 @@ public class FillSimulationTests
     [InlineData(FillHeat.Adiabatic, GasProperties.Ideal)]
     public void A_pulse_is_not_opened_at_the_rating(FillHeat heat, GasProperties properties)
     {
-        var trap = WithWall with { Goal = FillGoal.AfterCooling, Target = 44.BarGauge(), Supply = 80.BarGauge(), Heat = heat, Properties = properties, Valve = new ValvePulses(1.Seconds(), 2.Seconds()) };
+        var trap = WithWall with { Goal = FillGoal.AfterCooling, Target = 44.BarGauge(), Supply = 80.BarGauge(), Heat = heat,
+            Properties = properties, Valve = new ValvePulses(1.Seconds(), 2.Seconds()) };
         Assert.Contains("doesn't cool below it", Assert.Throws<InvalidDesignException>(() => trap.Run()).Message, StringComparison.Ordinal);
     }
 
@@ -115,20 +120,24 @@ public class FillSimulationTests
             from wall in Gen.Bool
             select Curlew with
             {
-                Target = target.BarGauge(), Supply = (target + over).BarGauge(), Heat = wall ? FillHeat.Wall : FillHeat.Adiabatic, Properties = GasProperties.Real,
+                Target = target.BarGauge(), Supply = (target + over).BarGauge(), Heat = wall ? FillHeat.Wall : FillHeat.Adiabatic,
+                    Properties = GasProperties.Real,
                 Goal = settled ? FillGoal.AfterCooling : FillGoal.WhenShut, Cylinder = new("A", cylinder.Litres(), bar.BarGauge()),
                 Valve = pulsed ? new ValvePulses(1.Seconds(), shut.Seconds()) : null,
-                Restrictor = hosed ? new RestrictorChain(new Hose(4.Millimetres(), 5.Metres()), Curlew.Restrictor) : new SonicRestrictor(0.3.LitresPerSecondBar(), 0.3),
+                Restrictor = hosed ? new RestrictorChain(new Hose(4.Millimetres(), 5.Metres()), Curlew.Restrictor)
+                    : new SonicRestrictor(0.3.LitresPerSecondBar(), 0.3),
             }).Sample(fill =>
         {
             try
             {
                 var result = fill.Run();
-                Assert.True(result.MaximumPressure.Bar <= 45.001 && result.SettledPressure.Bar <= 45.001, $"{result.MaximumPressure.Bar} and {result.SettledPressure.Bar}");
+                Assert.True(result.MaximumPressure.Bar <= 45.001 && result.SettledPressure.Bar <= 45.001,
+                    $"{result.MaximumPressure.Bar} and {result.SettledPressure.Bar}");
             }
             catch (InvalidDesignException refused)
             {
-                Assert.Contains(refused.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("gauge", StringComparison.Ordinal));
+                Assert.Contains(refused.Findings, f => f.Severity == FindingSeverity.Error
+                    && f.Message.Contains("gauge", StringComparison.Ordinal));
             }
         }, iter: 40);
 
@@ -140,10 +149,12 @@ public class FillSimulationTests
         var hose = new Hose(5.Millimetres(), 16.Metres());
         var wound = Curlew with
         {
-            SupplyRise = PressureChangeRate.FromBarsPerSecond(1.2), Restrictor = chained ? new RestrictorChain(hose, Curlew.Restrictor) : new RestrictorChain(Curlew.Restrictor, hose),
+            SupplyRise = PressureChangeRate.FromBarsPerSecond(1.2),
+                Restrictor = chained ? new RestrictorChain(hose, Curlew.Restrictor) : new RestrictorChain(Curlew.Restrictor, hose),
         };
         Tolerance.Relative(40, wound.Run().ShutPressure.Bar, 1e-6);
-        Assert.Equal(0, hose.Flow(AbsolutePressure.FromBar(5), 20.Celsius(), AbsolutePressure.FromPascals(Math.BitDecrement(5e5)), Gas.Air).KilogramsPerSecond, 9);
+        Assert.Equal(0, hose.Flow(AbsolutePressure.FromBar(5), 20.Celsius(), AbsolutePressure.FromPascals(Math.BitDecrement(5e5)),
+            Gas.Air).KilogramsPerSecond, 9);
     }
 
     [Fact]
@@ -165,7 +176,8 @@ public class FillSimulationTests
         Assert.True(result.ShutTemperature < (WithWall with { Properties = GasProperties.Real }).Run().ShutTemperature);
         var before = RealGas.Air.At(cylinder.Pressure.ToAbsolute(fill.Ambient), fill.Temperature).Density.KilogramsPerCubicMeter * 0.01;
         // The cylinder's gas cools a little as it expands: by mass it must balance, and its pressure must be below the warm one.
-        var warm = RealGas.Air.AtDensity(Density.FromKilogramsPerCubicMeter((before - result.GasTaken.Kilograms) / 0.01), fill.Temperature).Pressure.ToGauge(fill.Ambient).Bar;
+        var warm = RealGas.Air.AtDensity(Density.FromKilogramsPerCubicMeter((before - result.GasTaken.Kilograms) / 0.01),
+            fill.Temperature).Pressure.ToGauge(fill.Ambient).Bar;
         var end = result.CylinderPressure!.Values[^1];
         Assert.InRange(end, 0.97 * warm, warm);
     }
@@ -173,11 +185,14 @@ public class FillSimulationTests
     [Fact]
     public void Refuses_a_cylinder_that_is_too_empty_and_says_so()
     {
-        Assert.Contains("no fuller than the target", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("B", 10.Litres(), 38.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("take a fuller one", Assert.Throws<InvalidDesignException>(() => (WithWall with { Cylinder = new("C", 2.Litres(), 45.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("no fuller than the target", Assert.Throws<InvalidDesignException>(() => (WithWall
+            with { Cylinder = new("B", 10.Litres(), 38.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("take a fuller one", Assert.Throws<InvalidDesignException>(() => (WithWall
+            with { Cylinder = new("C", 2.Litres(), 45.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
     }
 
-    // A cylinder of 1 L falls from 300 to some 80 bar within seconds: its gas arrives cold, and the vessel would settle 2 bar above its rating.
+    // A cylinder of 1 L falls from 300 to some 80 bar within seconds: its gas arrives cold, and the vessel would settle 2 bar above its
+    // rating.
     [Theory]
     [InlineData(FillHeat.Adiabatic)]
     [InlineData(FillHeat.Wall)]
@@ -185,7 +200,8 @@ public class FillSimulationTests
     {
         var cold = new PadFill
         {
-            Chamber = new Chamber(3.Litres(), 70.Millimetres(), 60.BarGauge()), Supply = 60.BarGauge(), Restrictor = new Orifice(2.Millimetres(), 0.8), Target = 60.BarGauge(),
+            Chamber = new Chamber(3.Litres(), 70.Millimetres(), 60.BarGauge()), Supply = 60.BarGauge(),
+                Restrictor = new Orifice(2.Millimetres(), 0.8), Target = 60.BarGauge(),
             Properties = GasProperties.Real, Heat = heat, Cylinder = new("A", 1.Litres(), 300.BarGauge()),
         };
         var refused = Assert.Throws<InvalidDesignException>(() => cold.Run());
@@ -210,14 +226,17 @@ public class FillSimulationTests
     public void Refuses_a_gas_that_it_knows_too_little_of()
     {
         var helium = new Gas("helium", SpecificEntropy.FromJoulesPerKilogramKelvin(2077), 1.667, Source.CommonPractice("test"));
-        Assert.Contains("no equation of state", Assert.Throws<InvalidDesignException>(() => (Curlew with { Gas = helium, Properties = GasProperties.Real }).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("film coefficient of its own", Assert.Throws<InvalidDesignException>(() => (WithWall with { Gas = helium }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("no equation of state", Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { Gas = helium, Properties = GasProperties.Real }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("film coefficient of its own", Assert.Throws<InvalidDesignException>(() => (WithWall
+            with { Gas = helium }).Run()).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Wall_says_everything_that_is_wrong_with_it()
     {
-        var bad = FillWall.Of(Curlew.Chamber, 0.Percent()) with { Surface = Area.Zero, FilmFactor = -1, Film = HeatTransferCoefficient.Zero, Inlet = 1.Metres(), HeatCapacity = Entropy.Zero };
+        var bad = FillWall.Of(Curlew.Chamber, 0.Percent()) with { Surface = Area.Zero, FilmFactor = -1,
+            Film = HeatTransferCoefficient.Zero, Inlet = 1.Metres(), HeatCapacity = Entropy.Zero };
         Assert.Equal(5, bad.Validate().Count);
         Assert.Equal(2, new ValvePulses(0.Seconds(), 1.Hours()).Validate().Count);
         Assert.Equal(2, new SourceCylinder("A", 10.Millilitres(), 500.BarGauge()).Validate().Count);

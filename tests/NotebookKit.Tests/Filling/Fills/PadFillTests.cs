@@ -40,7 +40,8 @@ public class PadFillTests
         double sum = 0;
         for (var i = 1; i < result.Time.Count; i++)
         {
-            double At(int k) => Curlew.Restrictor.Flow(Curlew.Supply.ToAbsolute(Curlew.Ambient), Curlew.Temperature, result.Pressure[k].BarGauge().ToAbsolute(Curlew.Ambient), Curlew.Gas).KilogramsPerSecond;
+            double At(int k) => Curlew.Restrictor.Flow(Curlew.Supply.ToAbsolute(Curlew.Ambient), Curlew.Temperature,
+                result.Pressure[k].BarGauge().ToAbsolute(Curlew.Ambient), Curlew.Gas).KilogramsPerSecond;
             sum += (At(i) + At(i - 1)) / 2 * (result.Time[i] - result.Time[i - 1]);
         }
 
@@ -64,7 +65,8 @@ public class PadFillTests
 
     [Fact]
     public void A_rise_in_the_wrong_unit_is_refused() =>
-        Assert.Contains("bar a minute", Assert.Throws<InvalidDesignException>(() => (Curlew with { SupplyRise = PressureChangeRate.FromBarsPerSecond(1e5) }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("bar a minute", Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { SupplyRise = PressureChangeRate.FromBarsPerSecond(1e5) }).Run()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Isothermal_fill_loses_nothing_and_takes_longer()
@@ -96,30 +98,36 @@ public class PadFillTests
     [Fact]
     public void Refuses_an_overshoot_above_the_rating_and_says_how_to_fill_instead()
     {
-        var error = Assert.Throws<InvalidDesignException>(() => (Curlew with { Goal = FillGoal.AfterCooling, Supply = 60.BarGauge() }).Run());
+        var error = Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { Goal = FillGoal.AfterCooling, Supply = 60.BarGauge() }).Run());
         Assert.Contains("hot", error.Message, StringComparison.Ordinal);
         Assert.Contains("top up", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Refuses_a_target_above_the_supply() =>
-        Assert.Contains("Lower the target", Assert.Throws<InvalidDesignException>(() => (Curlew with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("Lower the target", Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { Supply = 39.BarGauge() }).Run()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Warns_of_a_regulator_above_the_rating() =>
-        Assert.Contains((Curlew with { Supply = 60.BarGauge() }).Run().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("relief valve", StringComparison.Ordinal));
+        Assert.Contains((Curlew with { Supply = 60.BarGauge() }).Run().Findings,
+            f => f.Severity == FindingSeverity.Warning && f.Message.Contains("relief valve", StringComparison.Ordinal));
 
     [Fact]
     public void A_regulator_above_the_rating_asks_for_a_relief_valve_of_a_setting_and_a_flow()
     {
-        var finding = Assert.Single((Curlew with { Supply = 60.BarGauge() }).Validate(), f => f.Message.Contains("relief valve", StringComparison.Ordinal));
+        var finding = Assert.Single((Curlew with { Supply = 60.BarGauge() }).Validate(),
+            f => f.Message.Contains("relief valve", StringComparison.Ordinal));
         Assert.Contains("above 40 bar gauge and at 45 bar gauge at the most", finding.Message, StringComparison.Ordinal);
-        // C p rho0 of a choked restrictor is 0.1 L/(s bar) × 61.01 bar × 1.185 g/L = 7.23 g/s; at 46 of 61 bar the ellipse of b = 0.35 leaves 0.783 of it.
+        // C p rho0 of a choked restrictor is 0.1 L/(s bar) × 61.01 bar × 1.185 g/L = 7.23 g/s; at 46 of 61 bar the ellipse of b = 0.35
+        // leaves 0.783 of it.
         // Real air at 60 bar flows 0.70173/0.68473 of that (Lemmon et al. 2000), a little more at 61: 5.81 g/s.
         Assert.Contains("pass 5.81 g/s", finding.Message, StringComparison.Ordinal);
     }
 
-    // 283.15 K to 303.15 K at constant volume: absolute pressure × 1.07063 for an ideal gas, some × 1.077 for real air, which is what stands in the sun.
+    // 283.15 K to 303.15 K at constant volume: absolute pressure × 1.07063 for an ideal gas, some × 1.077 for real air, which is what
+    // stands in the sun.
     [Theory]
     [InlineData(40, FindingSeverity.Note, false)]
     [InlineData(43, FindingSeverity.Note, true)]
@@ -138,21 +146,26 @@ public class PadFillTests
     [Fact]
     public void Choices_that_do_not_exist_and_vessels_without_a_bore_are_refused()
     {
-        var bad = Curlew with { Heat = (FillHeat)7, Goal = (FillGoal)7, Properties = (GasProperties)7, Gas = Gas.Air with { GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(-5) } };
+        var bad = Curlew with { Heat = (FillHeat)7, Goal = (FillGoal)7, Properties = (GasProperties)7,
+            Gas = Gas.Air with { GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(-5) } };
         string[] wanted = ["heat to the wall is 7", "goal is 7", "properties of the gas are 7", "gas constant of air"];
-        Assert.All(wanted, w => Assert.Contains(bad.Validate(), f => f.Severity == FindingSeverity.Error && f.Message.Contains(w, StringComparison.Ordinal)));
+        Assert.All(wanted, w => Assert.Contains(bad.Validate(),
+            f => f.Severity == FindingSeverity.Error && f.Message.Contains(w, StringComparison.Ordinal)));
         foreach (var bore in new[] { Length.Zero, 5.Metres() })
         {
             var chamber = Curlew.Chamber with { Bore = bore };
-            Assert.Contains("bore of the vessel", Assert.Throws<InvalidDesignException>(() => (Curlew with { Chamber = chamber, Heat = FillHeat.Wall }).Run()).Message, StringComparison.Ordinal);
-            Assert.Contains("bore of the vessel", Assert.Throws<InvalidDesignException>(() => new Vent { Chamber = chamber, Restrictor = Curlew.Restrictor, From = 40.BarGauge() }.Run()).Message, StringComparison.Ordinal);
+            Assert.Contains("bore of the vessel", Assert.Throws<InvalidDesignException>(() => (Curlew
+                with { Chamber = chamber, Heat = FillHeat.Wall }).Run()).Message, StringComparison.Ordinal);
+            Assert.Contains("bore of the vessel", Assert.Throws<InvalidDesignException>(() => new Vent { Chamber = chamber,
+                Restrictor = Curlew.Restrictor, From = 40.BarGauge() }.Run()).Message, StringComparison.Ordinal);
         }
     }
 
     [Fact]
     public void Water_below_freezing_is_a_warning()
     {
-        static bool Warns(PadFill fill) => fill.Validate().Any(f => f.Severity == FindingSeverity.Warning && f.Message.Contains("freezes below 0 °C", StringComparison.Ordinal));
+        static bool Warns(PadFill fill) => fill.Validate().Any(f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("freezes below 0 °C", StringComparison.Ordinal));
         Assert.True(Warns(Curlew with { Temperature = (-5).Celsius() }));
         Assert.False(Warns(Curlew with { Temperature = (-5).Celsius(), WaterFraction = Ratio.Zero }));
         Assert.False(Warns(Curlew));
@@ -162,11 +175,13 @@ public class PadFillTests
     public void The_first_flow_of_a_cylinder_below_the_regulator_is_its_own() =>
         Tolerance.Relative(
             43.01325 / 46.01325,
-            (Curlew with { Target = 20.BarGauge(), Cylinder = new("A", 10.Litres(), 42.BarGauge()) }).Run().FirstFlow / (Curlew with { Target = 20.BarGauge() }).Run().FirstFlow, 1e-9);
+            (Curlew with { Target = 20.BarGauge(), Cylinder = new("A", 10.Litres(), 42.BarGauge()) }).Run().FirstFlow / (Curlew
+                with { Target = 20.BarGauge() }).Run().FirstFlow, 1e-9);
 
     [Fact]
     public void Refuses_a_start_below_vacuum() =>
-        Assert.Contains("below vacuum", Assert.Throws<InvalidDesignException>(() => (Curlew with { Start = (-1.2).BarGauge() }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("below vacuum", Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { Start = (-1.2).BarGauge() }).Run()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Says_everything_that_is_wrong_at_once()
@@ -199,7 +214,8 @@ public class PadFillTests
     public void Hydrogen_flows_as_its_gas_constant_says()
     {
         IRestrictor sheet = new SonicRestrictor(1.LitresPerSecondBar(), 0.3), hole = new Orifice(1.Millimetres(), 0.8);
-        double Ratio(IRestrictor r) => r.Flow(10.BarAbsolute(), 20.Celsius(), 1.BarAbsolute(), Gas.Hydrogen).KilogramsPerSecond / r.Flow(10.BarAbsolute(), 20.Celsius(), 1.BarAbsolute(), Gas.Air).KilogramsPerSecond;
+        double Ratio(IRestrictor r) => r.Flow(10.BarAbsolute(), 20.Celsius(), 1.BarAbsolute(),
+            Gas.Hydrogen).KilogramsPerSecond / r.Flow(10.BarAbsolute(), 20.Celsius(), 1.BarAbsolute(), Gas.Air).KilogramsPerSecond;
         Tolerance.Relative(Ratio(hole), Ratio(sheet), 1e-12);
         Tolerance.Relative(Math.Sqrt(287.05287 / 4124.48) * 0.68562 / 0.684731, Ratio(hole), 1e-3);
     }

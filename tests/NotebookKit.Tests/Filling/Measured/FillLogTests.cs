@@ -18,7 +18,8 @@ public class FillLogTests
         WaterFraction = 32.Percent(),
     };
 
-    private static FillLog Log(double conductance, double film, double openedAt, double noiseBar) => Log(conductance, film, openedAt, noiseBar, Meant, 11);
+    private static FillLog Log(double conductance, double film, double openedAt, double noiseBar)
+        => Log(conductance, film, openedAt, noiseBar, Meant, 11);
 
     private static FillLog Log(double conductance, double film, double openedAt, double noiseBar, PadFill meant, ulong seed)
     {
@@ -27,7 +28,8 @@ public class FillLogTests
         {
             Restrictor = new SonicRestrictor(conductance.LitresPerSecondBar(), 0.35),
             Heat = FillHeat.Wall,
-            Wall = FillWall.Of(meant.Chamber, meant.WaterFraction) with { Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film) },
+            Wall = FillWall.Of(meant.Chamber, meant.WaterFraction)
+                with { Film = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(film) },
             Watch = 60.Seconds(),
         }).Run();
         double[] time = [.. Enumerable.Range(0, 120).Select(i => 0.5 * i)];
@@ -80,23 +82,31 @@ public class FillLogTests
     public void Refuses_a_log_that_tells_nothing()
     {
         var log = Log(0.1, 20, 3.2, 0.05);
-        Assert.Contains("at least 10", Assert.Throws<InvalidDesignException>(() => (log with { Time = new("t", "s", [1, 2]), Pressure = new("p", "bar gauge", [1, 2]) }).Fit()).Message, StringComparison.Ordinal);
-        Assert.Contains("at least 1 bar", Assert.Throws<InvalidDesignException>(() => (log with { Pressure = log.Pressure with { Values = [.. log.Time.Values.Select(_ => 3.0)] } }).Fit()).Message, StringComparison.Ordinal);
-        Assert.Contains("more than the supply", Assert.Throws<InvalidDesignException>(() => (log with { Fill = Meant with { Supply = 30.BarGauge() } }).Fit()).Message, StringComparison.Ordinal);
-        Assert.Contains("must be in bar gauge", Assert.Throws<InvalidDesignException>(() => (log with { Pressure = log.Pressure with { Unit = "psi" } }).Fit()).Message, StringComparison.Ordinal);
+        Assert.Contains("at least 10", Assert.Throws<InvalidDesignException>(() => (log
+            with { Time = new("t", "s", [1, 2]), Pressure = new("p", "bar gauge", [1, 2]) }).Fit()).Message, StringComparison.Ordinal);
+        Assert.Contains("at least 1 bar", Assert.Throws<InvalidDesignException>(() => (log
+            with { Pressure = log.Pressure with { Values = [.. log.Time.Values.Select(_ => 3.0)] } }).Fit()).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("more than the supply", Assert.Throws<InvalidDesignException>(() => (log
+            with { Fill = Meant with { Supply = 30.BarGauge() } }).Fit()).Message, StringComparison.Ordinal);
+        Assert.Contains("must be in bar gauge", Assert.Throws<InvalidDesignException>(() => (log
+            with { Pressure = log.Pressure with { Unit = "psi" } }).Fit()).Message, StringComparison.Ordinal);
     }
 
-    // 95 % of intervals have to hold the true value: of 30, 24 or fewer would be a chance of 1 in 300. Air only, and with water; a gauge read to a few tenths of a bar.
+    // 95 % of intervals have to hold the true value: of 30, 24 or fewer would be a chance of 1 in 300. Air only, and with water; a gauge
+    // read to a few tenths of a bar.
     [Theory]
     [InlineData(0, 0.1, 30, 2.1, 0.2)]
     [InlineData(32, 0.2, 60, 1.3, 0.3)]
-    public void The_interval_holds_the_true_conductance_as_often_as_it_says(double water, double conductance, double film, double openedAt, double noiseBar)
+    public void The_interval_holds_the_true_conductance_as_often_as_it_says(double water, double conductance, double film, double openedAt,
+        double noiseBar)
     {
         var meant = Meant with { WaterFraction = water.Percent() };
         var held = Enumerable.Range(1, 30).AsParallel().Count(seed =>
         {
             var fit = Log(conductance, film, openedAt, noiseBar, meant, (ulong)seed).Fit();
-            return fit.Status == ResultStatus.Completed && fit.ConductanceLow.LitresPerSecondBar <= conductance && conductance <= fit.ConductanceHigh.LitresPerSecondBar;
+            return fit.Status == ResultStatus.Completed && fit.ConductanceLow.LitresPerSecondBar <= conductance
+                && conductance <= fit.ConductanceHigh.LitresPerSecondBar;
         });
         Assert.InRange(held, 25, 30);
     }
@@ -106,9 +116,11 @@ public class FillLogTests
     {
         var plain = new PadFill
         {
-            Chamber = new Chamber(3.Litres(), 70.Millimetres(), 90.BarGauge()), Supply = 65.BarGauge(), Restrictor = new Orifice(1.Millimetres(), 0.8), Target = 60.BarGauge(),
+            Chamber = new Chamber(3.Litres(), 70.Millimetres(), 90.BarGauge()), Supply = 65.BarGauge(),
+                Restrictor = new Orifice(1.Millimetres(), 0.8), Target = 60.BarGauge(),
         };
-        void Takes(PadFill fill, double seconds, double tolerance = 1e-3) => Tolerance.Relative(seconds, fill.InTime(seconds.Seconds()).Run().Duration.Seconds, tolerance);
+        void Takes(PadFill fill, double seconds, double tolerance = 1e-3)
+            => Tolerance.Relative(seconds, fill.InTime(seconds.Seconds()).Run().Duration.Seconds, tolerance);
         Takes(plain with { Heat = FillHeat.Wall }, 1700);
         Takes(plain with { SupplyRise = PressureChangeRate.FromBarsPerSecond(1) }, 120);
         Takes(plain with { Heat = FillHeat.Wall, Goal = FillGoal.AfterCooling }, 900);
@@ -120,7 +132,8 @@ public class FillLogTests
         var shut = Assert.Throws<InvalidDesignException>(() => pulsed.InTime(5.Seconds()));
         Assert.Contains("the valve is shut then", shut.Message, StringComparison.Ordinal);
         // Hot at the regulator's pressure, no quick fill settles high enough.
-        Assert.Contains("the nearest found takes", Assert.Throws<InvalidDesignException>(() => (plain with { Heat = FillHeat.Wall, Goal = FillGoal.AfterCooling }).InTime(5.Seconds())).Message, StringComparison.Ordinal);
+        Assert.Contains("the nearest found takes", Assert.Throws<InvalidDesignException>(() => (plain
+            with { Heat = FillHeat.Wall, Goal = FillGoal.AfterCooling }).InTime(5.Seconds())).Message, StringComparison.Ordinal);
     }
 
     [Fact]

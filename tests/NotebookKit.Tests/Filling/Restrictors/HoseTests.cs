@@ -11,7 +11,8 @@ public class HoseTests
     private static readonly Hose Long = new(4.Millimetres(), 5.Metres());
     private static readonly Orifice Valve = new(1.Millimetres(), 0.8);
 
-    private static double Flow(IRestrictor r, double up, double down) => r.Flow(up.BarAbsolute(), 20.Celsius(), down.BarAbsolute(), Gas.Air).KilogramsPerSecond;
+    private static double Flow(IRestrictor r, double up, double down)
+        => r.Flow(up.BarAbsolute(), 20.Celsius(), down.BarAbsolute(), Gas.Air).KilogramsPerSecond;
 
     [Fact]
     public void Flow_falls_all_the_way_to_equal_pressures_and_never_jumps() =>
@@ -23,7 +24,8 @@ public class HoseTests
 
     [Fact]
     public void A_very_short_hose_is_a_nozzle() =>
-        Tolerance.Relative(Flow(new Orifice(6.Millimetres(), 1), 60, 1), Flow(new Hose(6.Millimetres(), 10.Millimetres(), 0.005), 60, 1), 0.01);
+        Tolerance.Relative(Flow(new Orifice(6.Millimetres(), 1), 60, 1), Flow(new Hose(6.Millimetres(), 10.Millimetres(), 0.005), 60, 1),
+            0.01);
 
     [Fact]
     public void Chain_passes_less_than_either_and_the_same_in_both()

@@ -24,7 +24,8 @@ public class LaunchBudgetTests
         Assert.All(result.CylinderPressures, s => Assert.Equal(result.Launches + 1, s.Count));
         // C, below the target, does nothing alone and helps in cascade.
         Assert.True(result.CylinderPressures[2].Values[^1] < 34);
-        Assert.Contains((Boot with { Order = CylinderOrder.OneAtATime }).Run().Findings, f => f.Message.Contains("Used the other way", StringComparison.Ordinal));
+        Assert.Contains((Boot with { Order = CylinderOrder.OneAtATime }).Run().Findings,
+            f => f.Message.Contains("Used the other way", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -50,9 +51,11 @@ public class LaunchBudgetTests
     [Fact]
     public void Says_where_counting_stops_and_refuses_an_order_that_does_not_exist()
     {
-        var tiny = new LaunchBudget { Cylinders = [new("A", 10.Litres(), 200.BarGauge())], Chamber = new Chamber(10.Millilitres(), 20.Millimetres(), 60.BarGauge()), Target = 40.BarGauge() };
+        var tiny = new LaunchBudget { Cylinders = [new("A", 10.Litres(), 200.BarGauge())],
+            Chamber = new Chamber(10.Millilitres(), 20.Millimetres(), 60.BarGauge()), Target = 40.BarGauge() };
         Assert.Contains(tiny.Run().Findings, f => f.Message.Contains("Counting stopped at 500 launches", StringComparison.Ordinal));
-        Assert.Contains("order of the cylinders is 5", Assert.Throws<InvalidDesignException>(() => (tiny with { Order = (CylinderOrder)5 }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("order of the cylinders is 5", Assert.Throws<InvalidDesignException>(() => (tiny
+            with { Order = (CylinderOrder)5 }).Run()).Message, StringComparison.Ordinal);
     }
 
     [Fact]

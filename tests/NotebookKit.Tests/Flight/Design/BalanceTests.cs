@@ -10,7 +10,8 @@ public class BalanceTests
     [Fact]
     public void Two_points()
     {
-        var balance = new MassBudget([new MassPart("a", 1.Kilograms(), 1.Metres()), new MassPart("b", 1.Kilograms(), 2.Metres())]).MassProperties();
+        var balance = new MassBudget([new MassPart("a", 1.Kilograms(), 1.Metres()),
+            new MassPart("b", 1.Kilograms(), 2.Metres())]).MassProperties();
         Tolerance.Relative(1.5, balance.CentreOfGravity.Meters, 1e-12);
         Tolerance.Relative(0.5, balance.PitchInertia.KilogramSquareMeters, 1e-12);
         Assert.Equal(0, balance.RollInertia.KilogramSquareMeters);
@@ -20,7 +21,8 @@ public class BalanceTests
     [Fact]
     public void A_tube_in_pieces_is_the_tube() => Gen.Int[1, 20].Sample(pieces =>
     {
-        var parts = Enumerable.Range(0, pieces).Select(i => new MassPart($"piece {i}", (2.0 / pieces).Kilograms(), (1 + ((i + 0.5) / pieces)).Metres())
+        var parts = Enumerable.Range(0, pieces).Select(i => new MassPart($"piece {i}", (2.0 / pieces).Kilograms(),
+            (1 + ((i + 0.5) / pieces)).Metres())
         {
             Extent = (1.0 / pieces).Metres(),
             Diameter = 0.1.Metres(),
@@ -51,7 +53,8 @@ public class BalanceTests
     public void A_ledger_with_three_faults_says_all_three()
     {
         var error = Assert.Throws<InvalidDesignException>(() => new MassBudget(
-            [new MassPart("a", 0.Grams(), 1.Metres()), new MassPart("b", 1.Grams(), 90.Metres()) { Extent = (-1).Metres() }]).MassProperties());
+            [new MassPart("a", 0.Grams(), 1.Metres()), new MassPart("b", 1.Grams(),
+                90.Metres()) { Extent = (-1).Metres() }]).MassProperties());
         Assert.Equal(3, error.Findings.Count(f => f.Severity == FindingSeverity.Error));
     }
 
@@ -74,7 +77,8 @@ public class BalanceTests
     [InlineData(101)]
     public void A_water_fraction_outside_is_refused(double percent)
     {
-        var error = Assert.Throws<OutOfRangeException>(() => new WaterChamber(2.5.Litres(), 56.Millimetres(), 1.75.Metres()).Water(percent.Percent()));
+        var error = Assert.Throws<OutOfRangeException>(() => new WaterChamber(2.5.Litres(), 56.Millimetres(),
+            1.75.Metres()).Water(percent.Percent()));
         Assert.Contains("0 % to 100 %", error.Message, StringComparison.Ordinal);
     }
 
@@ -93,5 +97,6 @@ public class BalanceTests
         Assert.ThrowsAny<ArgumentException>(() => new MassPart("a", double.NaN.Grams(), 1.Metres()));
 
     [Fact]
-    public void Mass_reads_in_grams() => Assert.Contains(SampleAirframes.ThreeFins.MassBudget.MassProperties().Lines, l => l.Value == "1 140 g" || l.Value == "1140 g");
+    public void Mass_reads_in_grams() => Assert.Contains(SampleAirframes.ThreeFins.MassBudget.MassProperties().Lines,
+        l => l.Value == "1 140 g" || l.Value == "1140 g");
 }

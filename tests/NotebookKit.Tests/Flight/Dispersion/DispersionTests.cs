@@ -9,7 +9,8 @@ public class DispersionTests
 {
     private static readonly Vehicle Trainer = SampleVehicles.Trainer;
 
-    private static readonly LaunchSite Site = SampleVehicles.Breezy with { Ceiling = 215.Metres(), Field = FlyingField.Circle(230.Metres()) };
+    private static readonly LaunchSite Site = SampleVehicles.Breezy
+        with { Ceiling = 215.Metres(), Field = FlyingField.Circle(230.Metres()) };
 
     private static readonly Spread Usual = new();
 
@@ -48,20 +49,30 @@ public class DispersionTests
     [Fact]
     public void Shards_that_are_missing_twice_there_or_of_another_dispersion_are_refused()
     {
-        DispersionShard Shard(int number, ulong seed = 5, Spread? spread = null) => Trainer.DisperseShard(Site, spread ?? Usual, 12, seed, number, 3);
-        Assert.Contains("flights 4 to 7 are missing", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(3)])).Message, StringComparison.Ordinal);
-        Assert.Contains("flights 8 to 11 are missing", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2)])).Message, StringComparison.Ordinal);
-        Assert.Contains("there twice", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2), Shard(2), Shard(3)])).Message, StringComparison.Ordinal);
-        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2, 6), Shard(3)])).Message, StringComparison.Ordinal);
+        DispersionShard Shard(int number, ulong seed = 5, Spread? spread = null)
+            => Trainer.DisperseShard(Site, spread ?? Usual, 12, seed, number, 3);
+        Assert.Contains("flights 4 to 7 are missing", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1),
+            Shard(3)])).Message, StringComparison.Ordinal);
+        Assert.Contains("flights 8 to 11 are missing", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1),
+            Shard(2)])).Message, StringComparison.Ordinal);
+        Assert.Contains("there twice", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2), Shard(2),
+            Shard(3)])).Message, StringComparison.Ordinal);
+        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2, 6),
+            Shard(3)])).Message, StringComparison.Ordinal);
         var other = Usual with { Thrust = 3.Percent() };
-        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(2, spread: other), Shard(3)])).Message, StringComparison.Ordinal);
-        Assert.Contains("shard 2/3", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(3)])).Message, StringComparison.Ordinal);
+        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1),
+            Shard(2, spread: other), Shard(3)])).Message, StringComparison.Ordinal);
+        Assert.Contains("shard 2/3", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), Shard(3)])).Message,
+            StringComparison.Ordinal);
         var half = Trainer.DisperseShard(Site, Usual, 12, 5, 1, 2);
-        Assert.Contains("split in 3 and in 2", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), half])).Message, StringComparison.Ordinal);
+        Assert.Contains("split in 3 and in 2", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), half])).Message,
+            StringComparison.Ordinal);
         var low = Trainer.DisperseShard(Site with { Ceiling = 150.Metres() }, Usual, 12, 5, 2, 3);
-        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), low, Shard(3)])).Message, StringComparison.Ordinal);
+        Assert.Contains("another dispersion", Assert.Throws<ArgumentException>(() => DispersionResult.Merge([Shard(1), low,
+            Shard(3)])).Message, StringComparison.Ordinal);
         var cut = Shard(1).ToJson();
-        Assert.Contains("cut short", Assert.Throws<FormatException>(() => DispersionShard.FromJson(cut[..cut.LastIndexOf(',')] + "]}")).Message, StringComparison.Ordinal);
+        Assert.Contains("cut short", Assert.Throws<FormatException>(() => DispersionShard.FromJson(cut[..cut.LastIndexOf(',')]
+            + "]}")).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => DispersionResult.Merge([]));
         Assert.Throws<FormatException>(() => DispersionShard.FromJson("{\"Rows\":[1,2]}"));
         Assert.Throws<FormatException>(() => DispersionShard.FromJson("not at all"));
@@ -112,7 +123,8 @@ public class DispersionTests
     {
         using var stop = new CancellationTokenSource();
         var told = new Told(stop, 30);
-        Assert.ThrowsAny<OperationCanceledException>(() => Trainer.Disperse(Site, Usual, 100_000, 1, progress: told, threads: 1, cancellation: stop.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => Trainer.Disperse(Site, Usual, 100_000, 1, progress: told, threads: 1,
+            cancellation: stop.Token));
         Assert.InRange(told.Last, 30, 99_999);
     }
 
@@ -158,7 +170,8 @@ public class DispersionTests
     [Theory]
     [InlineData("3/16", 3, 16)]
     [InlineData(" 1 / 1 ", 1, 1)]
-    public void A_shard_is_read_as_people_write_it(string text, int number, int of) => Assert.Equal(new(number, of), ShardNumber.Parse(text));
+    public void A_shard_is_read_as_people_write_it(string text, int number, int of)
+        => Assert.Equal(new(number, of), ShardNumber.Parse(text));
 
     [Theory]
     [InlineData("0/3")]
@@ -167,7 +180,8 @@ public class DispersionTests
     [InlineData("-1/3")]
     [InlineData("99999999/99999999")]
     [InlineData("")]
-    public void What_is_no_shard_is_refused(string text) => Assert.Contains("3/16", Assert.Throws<FormatException>(() => ShardNumber.Parse(text)).Message, StringComparison.Ordinal);
+    public void What_is_no_shard_is_refused(string text) => Assert.Contains("3/16",
+        Assert.Throws<FormatException>(() => ShardNumber.Parse(text)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_batch_makes_every_dispersion_fly_its_part_and_takes_flown_ones_in_place_of_flying()
@@ -196,14 +210,16 @@ public class DispersionTests
         foreach (var wrong in new[] { part, other })
         {
             var batch = new Careless(wrong);
-            Assert.Contains("Merge the shards again", Assert.Throws<InvalidOperationException>(() => Trainer.Disperse(Site, Usual, 10, 5, batch: batch)).Message, StringComparison.Ordinal);
+            Assert.Contains("Merge the shards again", Assert.Throws<InvalidOperationException>(() => Trainer.Disperse(Site, Usual, 10, 5,
+                batch: batch)).Message, StringComparison.Ordinal);
         }
     }
 
     [Fact]
     public void Whatever_happens_to_a_file_it_is_read_or_refused_with_a_sentence()
     {
-        var json = Trainer.DisperseShard(Site with { Field = FlyingField.Outline(new(0.Metres(), 0.Metres()), new(9.Metres(), 0.Metres()), new(0.Metres(), 9.Metres())) }, Usual, 4, 5, 1, 2).ToJson();
+        var json = Trainer.DisperseShard(Site with { Field = FlyingField.Outline(new(0.Metres(), 0.Metres()), new(9.Metres(), 0.Metres()),
+            new(0.Metres(), 9.Metres())) }, Usual, 4, 5, 1, 2).ToJson();
         Gen.Select(Gen.Int[0, json.Length - 1], Gen.Int[0, 40], Gen.Char["0-9{}[],:\".ex"]).Sample((at, cut, letter) =>
         {
             var hurt = json[..at] + letter + json[Math.Min(json.Length, at + cut)..];

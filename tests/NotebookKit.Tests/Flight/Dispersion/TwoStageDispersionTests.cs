@@ -23,7 +23,8 @@ public class TwoStageDispersionTests
     {
         var one = Pair.Disperse(Site, Usual, 18, 11, sixDegrees, threads: 1);
         DispersionTests.AssertSame(one, Pair.Disperse(Site, Usual, 18, 11, sixDegrees, threads: 7));
-        var shards = Enumerable.Range(1, 5).Select(n => Pair.DisperseShard(Site, Usual, 18, 11, n, 5, sixDegrees)).Select(s => DispersionShard.FromJson(s.ToJson()));
+        var shards = Enumerable.Range(1, 5).Select(n => Pair.DisperseShard(Site, Usual, 18, 11, n, 5,
+            sixDegrees)).Select(s => DispersionShard.FromJson(s.ToJson()));
         DispersionTests.AssertSame(one, DispersionResult.Merge([.. shards]));
     }
 
@@ -38,7 +39,8 @@ public class TwoStageDispersionTests
         // The nominal flight at the same error control, from the vehicle itself.
         var marks = FlightRun.FlyStack(pair.Stack(Site).Numbers(Site), null, pair.Numbers(Site), FlightAccuracy.Fast, null, out var end);
         var up = FlightRun.Continue(pair.Sustainer.Numbers(Site), null, FlightAccuracy.Fast, end, true, StageSeparation.Marks(marks));
-        var down = FlightRun.Continue(pair.Booster.Numbers(Site), null, FlightAccuracy.Fast, end, false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime });
+        var down = FlightRun.Continue(pair.Booster.Numbers(Site), null, FlightAccuracy.Fast, end, false,
+            StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime });
         Assert.All(result.Apogee.Values, h => Assert.Equal(up.ApogeeM, h));
         Assert.All(result.East.Values, x => Assert.Equal(up.LandingAt.Y, x));
         Assert.All(result.Booster!.East.Values, x => Assert.Equal(down.LandingAt.Y, x));
@@ -58,7 +60,8 @@ public class TwoStageDispersionTests
     public void In_every_flight_masses_add_up_and_nothing_jumps_as_the_stages_part(string parting)
     {
         var pair = Pair with { Separation = Parting(parting) };
-        var spread = Usual with { Separation = 200.Milliseconds(), Both = new() { Pressure = 5.Percent(), DryMass = 10.Percent(), Water = 3.Percent() } };
+        var spread = Usual with { Separation = 200.Milliseconds(),
+            Both = new() { Pressure = 5.Percent(), DryMass = 10.Percent(), Water = 3.Percent() } };
         var dispersion = new TwoStageDispersion(pair, Site, spread, 20, 3, isSixDegrees: false);
         for (var flight = 0; flight < 20; flight++)
         {
@@ -68,11 +71,13 @@ public class TwoStageDispersionTests
             var marks = FlightRun.FlyStack(n.Stack, null, n.Separation, FlightAccuracy.Fast, rows, out var end);
             if (StageSeparation.Fault(marks, end) != SeparationFault.None) continue;
             FlightRun.Continue(n.Sustainer, null, FlightAccuracy.Fast, end, true, StageSeparation.Marks(marks), upRows);
-            FlightRun.Continue(n.Booster, null, FlightAccuracy.Fast, end, false, StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, downRows);
+            FlightRun.Continue(n.Booster, null, FlightAccuracy.Fast, end, false,
+                StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, downRows);
             var (last, up, down) = (rows[^1], upRows[0], downRows[0]);
             Assert.Equal(last.Position, up.Position);
             Assert.Equal(last.Velocity, down.Velocity);
-            double before = n.Stack.DryKg + last.WaterKg + last.GasKg, above = n.Sustainer.DryKg + up.WaterKg + up.GasKg, below = n.Booster.DryKg + down.WaterKg + down.GasKg;
+            double before = n.Stack.DryKg + last.WaterKg + last.GasKg, above = n.Sustainer.DryKg + up.WaterKg + up.GasKg,
+                below = n.Booster.DryKg + down.WaterKg + down.GasKg;
             Tolerance.Relative(before, above + below, 1e-12);
             Tolerance.Relative(before * last.Velocity.Length, (above * up.Velocity.Length) + (below * down.Velocity.Length), 1e-12);
             Assert.Equal(n.Separation.SustainerKg, above, 12);
@@ -153,7 +158,8 @@ public class TwoStageDispersionTests
     [Fact]
     public void What_can_not_vary_so_is_refused_all_at_once()
     {
-        var spread = new TwoStageSpread { Separation = 3.Seconds(), Booster = new() { Pressure = 50.Percent() }, Sustainer = new() { Timer = 20.Seconds() } };
+        var spread = new TwoStageSpread { Separation = 3.Seconds(), Booster = new() { Pressure = 50.Percent() },
+            Sustainer = new() { Timer = 20.Seconds() } };
         var refused = Assert.Throws<InvalidDesignException>(() => Pair.Disperse(Site, spread, 1, 1, threads: 0));
         var errors = refused.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message).ToArray();
         Assert.Equal(5, errors.Length);
@@ -165,13 +171,16 @@ public class TwoStageDispersionTests
     [Fact]
     public void Six_degrees_ask_for_parts_with_a_diameter_in_every_verb()
     {
-        var thin = SampleVehicles.Trainer with { Parts = new([.. SampleVehicles.Trainer.Parts.Parts.Select(p => p with { Diameter = Length.Zero })]) };
+        var thin = SampleVehicles.Trainer with { Parts = new([.. SampleVehicles.Trainer.Parts.Parts.Select(p => p
+            with { Diameter = Length.Zero })]) };
         var pair = Pair with { Sustainer = thin };
         Action[] verbs =
         [
-            () => thin.Disperse(Site, new(), 4, 1, sixDegrees: true), () => pair.FlySixDegrees(Site), () => pair.Disperse(Site, Usual, 4, 1, sixDegrees: true),
+            () => thin.Disperse(Site, new(), 4, 1, sixDegrees: true), () => pair.FlySixDegrees(Site),
+                () => pair.Disperse(Site, Usual, 4, 1, sixDegrees: true),
         ];
-        Assert.All(verbs, verb => Assert.Contains("roll inertia", Assert.Throws<InvalidDesignException>(verb).Message, StringComparison.Ordinal));
+        Assert.All(verbs, verb => Assert.Contains("roll inertia", Assert.Throws<InvalidDesignException>(verb).Message,
+            StringComparison.Ordinal));
         Assert.Equal(0, pair.Disperse(Site, Usual, 4, 1).Failed);
     }
 

@@ -25,7 +25,8 @@ public class FlightPropertyTests
             Charge = Trainer.Charge with { WaterFraction = water.Percent(), Pressure = bar.BarGauge() },
             Nozzle = new Nozzle(throat.Millimetres()),
             Parts = Trainer.Parts.With(new("ballast", ballast.Kilograms(), at.Metres())),
-            Body = choice == 5 ? Trainer.Body with { Fins = [] } : Trainer.Body with { Fins = [Trainer.Body.Fins[0] with { Cant = cant.Degrees() }] },
+            Body = choice == 5 ? Trainer.Body with { Fins = [] }
+                : Trainer.Body with { Fins = [Trainer.Body.Fins[0] with { Cant = cant.Degrees() }] },
             Deployment = (choice % 3) switch
             {
                 0 => Deployment.ByApogeeSensor((time / 10).Seconds()),
@@ -45,7 +46,8 @@ public class FlightPropertyTests
         select SampleVehicles.Calm with
         {
             Rail = new(rail.Metres()) { Elevation = elevation.Degrees(), Towards = towards.Degrees(), Friction = friction },
-            Wind = seed % 2 == 0 ? WindProfile.PowerLaw(wind.MetresPerSecond(), 10.Metres(), @from: (360 - towards).Degrees()) : WindProfile.Uniform(wind.MetresPerSecond()),
+            Wind = seed % 2 == 0 ? WindProfile.PowerLaw(wind.MetresPerSecond(), 10.Metres(), @from: (360 - towards).Degrees())
+                : WindProfile.Uniform(wind.MetresPerSecond()),
             Gusts = seed % 4 == 0 ? new DrydenTurbulence(wind.MetresPerSecond()).Field(300.Metres(), seed) : null,
         };
 
@@ -74,7 +76,8 @@ public class FlightPropertyTests
     public void More_pressure_flies_higher() =>
         Gen.Select(Gen.Double[12, 55], Gen.Double[0.5, 5]).Sample((bar, more) =>
         {
-            double Apogee(double pressure) => (Trainer with { Charge = Trainer.Charge with { Pressure = pressure.BarGauge() } }).Fly(SampleVehicles.Calm).Apogee.Meters;
+            double Apogee(double pressure) => (Trainer with {
+                Charge = Trainer.Charge with { Pressure = pressure.BarGauge() } }).Fly(SampleVehicles.Calm).Apogee.Meters;
             Assert.True(Apogee(bar + more) > Apogee(bar));
         }, iter: 25);
 

@@ -54,7 +54,8 @@ public class PointFlightTests
     [Fact]
     public void Thinner_air_has_more_drag_for_its_density_and_a_club_flight_hardly_feels_it()
     {
-        var vertical = new VerticalFlight(Trainer.Charge, Trainer.Nozzle, Trainer.MassProperties().Mass, Trainer.Body.DragCurves().Middle, SampleVehicles.Calm);
+        var vertical = new VerticalFlight(Trainer.Charge, Trainer.Nozzle, Trainer.MassProperties().Mass, Trainer.Body.DragCurves().Middle,
+            SampleVehicles.Calm);
         var flown = vertical.Fly().Apogee;
         var atPad = Held(Length.Zero);
         Assert.InRange(flown / atPad, 0.99, 1);
@@ -63,7 +64,8 @@ public class PointFlightTests
         Length Held(Length height)
         {
             var air = Atmosphere.Standard.At(height);
-            return (vertical with { Drag = DragCurve.From("held", vertical.Drag.ReferenceArea, m => vertical.Drag.Coefficient(m, air)) }).Fly().Apogee;
+            return (vertical with { Drag = DragCurve.From("held", vertical.Drag.ReferenceArea,
+                m => vertical.Drag.Coefficient(m, air)) }).Fly().Apogee;
         }
     }
 
@@ -74,7 +76,8 @@ public class PointFlightTests
         var stubby = Trainer with { Body = Trainer.Body with { Fins = [.. Trainer.Body.Fins.Select(f => f.WithSpanTimes(0.1))] } };
         var flight = stubby.Fly(SampleVehicles.Breezy);
         Assert.True(flight.Figures.RailExitMargin < 0);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("it is unstable there", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("it is unstable there", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -94,7 +97,8 @@ public class PointFlightTests
         Assert.Equal(Cautions.ForFlight, flight.Cautions);
         Assert.NotEmpty(flight.Lines);
         Assert.All(flight.Working.Steps, s => Assert.NotEmpty(s.Answer));
-        foreach (var series in new[] { flight.Height, flight.East, flight.North, flight.Speed, flight.VerticalSpeed, flight.Mach, flight.DynamicPressure, flight.Load, flight.Thrust, flight.Mass, flight.Water, flight.Gas })
+        foreach (var series in new[] { flight.Height, flight.East, flight.North, flight.Speed, flight.VerticalSpeed, flight.Mach,
+            flight.DynamicPressure, flight.Load, flight.Thrust, flight.Mass, flight.Water, flight.Gas })
         {
             Assert.Equal(flight.Time.Count, series.Count);
             Assert.All(series.Values, v => Assert.True(double.IsFinite(v)));
@@ -164,8 +168,10 @@ public class PointFlightTests
         Assert.Equal(ResultStatus.Failed, flight.Status);
         Assert.Empty(flight.Lines);
         Assert.Equal(0, flight.Time.Count);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("stops on the rail", StringComparison.Ordinal));
-        Assert.Contains("stops on the rail", Assert.Throws<InvalidOperationException>(() => flight.Apogee).Message, StringComparison.Ordinal);
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("stops on the rail", StringComparison.Ordinal));
+        Assert.Contains("stops on the rail", Assert.Throws<InvalidOperationException>(() => flight.Apogee).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -183,7 +189,8 @@ public class PointFlightTests
         {
             Flow = FlowModel.Plain,
             Parts = new([new("all", 0.3.Kilograms(), 0.7.Metres()) { Extent = 1.Metres() }]),
-            Charge = Trainer.Charge with { Chamber = Trainer.Charge.Chamber with { RatedPressure = 200.BarGauge() }, Pressure = 190.BarGauge() },
+            Charge = Trainer.Charge with { Chamber = Trainer.Charge.Chamber with { RatedPressure = 200.BarGauge() },
+                Pressure = 190.BarGauge() },
         };
         var flight = light.Fly(SampleVehicles.Calm);
         Assert.Equal(ResultStatus.Failed, flight.Status);
@@ -217,10 +224,13 @@ public class PointFlightTests
     public void A_margin_that_goes_after_the_rail_is_an_error_of_the_flight()
     {
         var shift = Trainer.Body.NormalForce().CentreOfPressure + (0.3 * 70.Millimetres()) - Trainer.MassProperties().CentreOfGravity;
-        var aft = Trainer with { NozzleEndAt = 0.95.Metres(), Parts = new([.. Trainer.Parts.Parts.Select(p => p with { At = p.At + shift })]) };
+        var aft = Trainer with { NozzleEndAt = 0.95.Metres(),
+            Parts = new([.. Trainer.Parts.Parts.Select(p => p with { At = p.At + shift })]) };
         var flight = aft.Fly(SampleVehicles.Calm);
         Assert.True(flight.Figures.RailExitMargin > 0);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("on the way up", StringComparison.Ordinal) && f.Message.Contains("unstable there", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("on the way up", StringComparison.Ordinal)
+            && f.Message.Contains("unstable there", StringComparison.Ordinal));
         Assert.DoesNotContain(Trainer.Fly(SampleVehicles.Calm).Findings, f => f.Severity == FindingSeverity.Error);
     }
 
@@ -246,7 +256,8 @@ public class PointFlightTests
     public void A_timer_under_the_jet_is_an_error()
     {
         var flight = (Trainer with { Deployment = Deployment.ByTimer(0.14.Seconds()) }).Fly(SampleVehicles.Calm);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("jet still runs", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("jet still runs", StringComparison.Ordinal));
         Assert.True(flight.Mass[^1] > Trainer.MassProperties().Mass.Kilograms + 0.1);
     }
 
@@ -254,7 +265,8 @@ public class PointFlightTests
     public void A_timer_later_than_the_ground_is_an_error()
     {
         var flight = (Trainer with { Deployment = Deployment.ByTimer(100.Seconds()) }).Fly(SampleVehicles.Calm);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("before the canopy comes out", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("before the canopy comes out", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -267,9 +279,12 @@ public class PointFlightTests
             Wind = WindProfile.Uniform(12.MetresPerSecond()),
         };
         var flight = Trainer.Fly(site);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("above the ceiling", StringComparison.Ordinal));
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("off the field", StringComparison.Ordinal));
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("four times the wind", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("above the ceiling", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("off the field", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("four times the wind", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -306,7 +321,8 @@ public class PointFlightTests
             Ceiling = 1.Metres(),
             Field = FlyingField.Outline(new FieldCorner(0.Metres(), 0.Metres())),
         };
-        var errors = Assert.Throws<InvalidDesignException>(() => vehicle.Fly(site)).Findings.Where(f => f.Severity == FindingSeverity.Error).ToList();
+        var errors = Assert.Throws<InvalidDesignException>(() => vehicle.Fly(site)).Findings.Where(f => f.Severity ==
+            FindingSeverity.Error).ToList();
         Assert.Equal(9, errors.Count);
     }
 
@@ -314,12 +330,14 @@ public class PointFlightTests
     public void A_polygon_knows_what_lies_on_it()
     {
         FieldCorner Corner(double east, double north) => new(east.Metres(), north.Metres());
-        var field = FlyingField.Outline(Corner(-10, -10), Corner(100, -10), Corner(100, 50), Corner(40, 50), Corner(40, 10), Corner(-10, 10));
+        var field = FlyingField.Outline(Corner(-10, -10), Corner(100, -10), Corner(100, 50), Corner(40, 50), Corner(40, 10),
+            Corner(-10, 10));
         Assert.True(field.Contains(0.Metres(), 0.Metres()));
         Assert.True(field.Contains(90.Metres(), 45.Metres()));
         Assert.False(field.Contains(0.Metres(), 45.Metres()));
         Assert.False(field.Contains(101.Metres(), 0.Metres()));
         Assert.Empty(field.Validate());
-        Assert.Contains(FlyingField.Outline(Corner(10, 10), Corner(20, 10), Corner(20, 20)).Validate(), f => f.Message.Contains("pad doesn't lie", StringComparison.Ordinal));
+        Assert.Contains(FlyingField.Outline(Corner(10, 10), Corner(20, 10), Corner(20, 20)).Validate(),
+            f => f.Message.Contains("pad doesn't lie", StringComparison.Ordinal));
     }
 }

@@ -66,7 +66,8 @@ public class SixDegreesTests
     {
         var vehicle = Trainer with { Body = Trainer.Body with { Fins = [] } };
         var flight = vehicle.FlySixDegrees(SampleVehicles.Breezy);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("turns over", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("turns over", StringComparison.Ordinal));
         Assert.True(flight.Apogee.Meters < 0.7 * Trainer.Fly(SampleVehicles.Breezy).Apogee.Meters);
     }
 
@@ -77,7 +78,8 @@ public class SixDegreesTests
         var flight = Trainer.FlySixDegrees(site);
         Assert.True(flight.Figures.RailExitAngle.Degrees > 45);
         Assert.Null(flight.Figures.RailExitMargin);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("Don't fly in this wind", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("Don't fly in this wind", StringComparison.Ordinal));
     }
 
     // The flight and the airframe's own check must not judge the same angle differently.
@@ -91,7 +93,8 @@ public class SixDegreesTests
         var flight = Trainer.Fly(SampleVehicles.Calm with { Wind = WindProfile.Uniform(wind.MetresPerSecond()) });
         Assert.Equal(degrees, flight.Figures.RailExitAngle.Degrees, 1.0);
         var check = Trainer.Airframe.LeaveRail(flight.Figures.RailExitSpeed, flight.Figures.RailWind, 0.3.Kilograms(), 80.Grams());
-        bool Grave(IEnumerable<Finding> findings) => findings.Any(f => f.Severity == FindingSeverity.Error && f.Message.Contains("will turn over", StringComparison.Ordinal));
+        bool Grave(IEnumerable<Finding> findings) => findings.Any(f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("will turn over", StringComparison.Ordinal));
         Assert.Equal(degrees > 20, Grave(flight.Findings));
         Assert.Equal(degrees > 20, Grave(check.Findings));
     }
@@ -99,9 +102,11 @@ public class SixDegreesTests
     [Fact]
     public void A_fin_without_span_is_refused()
     {
-        var fin = FinSet.Trapezoidal(3, 100.Millimetres(), 60.Millimetres(), 0.Millimetres(), 40.Millimetres(), 2.Millimetres(), 1.46.Metres());
+        var fin = FinSet.Trapezoidal(3, 100.Millimetres(), 60.Millimetres(), 0.Millimetres(), 40.Millimetres(), 2.Millimetres(),
+            1.46.Metres());
         var vehicle = Trainer with { Body = Trainer.Body with { Fins = [fin] } };
-        Assert.Contains("span", Assert.Throws<InvalidDesignException>(() => vehicle.FlySixDegrees(SampleVehicles.Calm)).Message, StringComparison.Ordinal);
+        Assert.Contains("span", Assert.Throws<InvalidDesignException>(() => vehicle.FlySixDegrees(SampleVehicles.Calm)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -110,7 +115,8 @@ public class SixDegreesTests
         var gusts = new DrydenTurbulence(8.MetresPerSecond()).Field(600.Metres(), 7);
         var calm = Trainer.FlySixDegrees(SampleVehicles.Breezy);
         var shaken = Trainer.FlySixDegrees(SampleVehicles.Breezy with { Gusts = gusts });
-        var again = Trainer.FlySixDegrees(SampleVehicles.Breezy with { Gusts = new DrydenTurbulence(8.MetresPerSecond()).Field(600.Metres(), 7) });
+        var again = Trainer.FlySixDegrees(SampleVehicles.Breezy
+            with { Gusts = new DrydenTurbulence(8.MetresPerSecond()).Field(600.Metres(), 7) });
         Assert.NotEqual(calm.Drift.Meters, shaken.Drift.Meters);
         Assert.Equal(shaken.Drift.Meters, again.Drift.Meters);
     }
@@ -141,7 +147,8 @@ public class SixDegreesTests
         var at = body.AtAngles(SampleBodies.ThreeFinsGravity, 10.Degrees());
         var sine = Math.Sin(10 * Math.PI / 180);
         double side = 0, down = 0, pitch = 0, yaw = 0;
-        new AeroTable(body).AddCrossFlow(1.225, new(100 * Math.Cos(10 * Math.PI / 180), 0, 100 * sine), default, 0, ref side, ref down, ref pitch, ref yaw);
+        new AeroTable(body).AddCrossFlow(1.225, new(100 * Math.Cos(10 * Math.PI / 180), 0, 100 * sine), default, 0, ref side, ref down,
+            ref pitch, ref yaw);
         var q = 0.5 * 1.225 * 100 * 100 * body.ReferenceArea.SquareMeters;
         Tolerance.Relative(at.Viscous[^1], -down / q, 1e-4);
         Tolerance.Relative(0.938823, pitch / down, 1e-4);

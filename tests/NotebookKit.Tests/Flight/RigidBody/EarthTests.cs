@@ -25,7 +25,8 @@ public class EarthTests
     public void The_local_directions_are_at_right_angles_and_right_handed() =>
         Gen.Select(Gen.Double[-1.57, 1.57], Gen.Double[-3.1, 3.1]).Sample((latitude, longitude) =>
         {
-            foreach (var place in new[] { Ellipsoid.At(Ellipsoid.Position(latitude, longitude, 100)), Sphere.At(Sphere.Position(latitude, longitude, 100)) })
+            foreach (var place in new[] { Ellipsoid.At(Ellipsoid.Position(latitude, longitude, 100)),
+                Sphere.At(Sphere.Position(latitude, longitude, 100)) })
                 Tolerance.Absolute(0, (Vector.Cross(place.North, place.East) - place.Down).Length, 1e-12);
         });
 
@@ -56,7 +57,8 @@ public class EarthTests
 
     [Fact]
     public void A_gravity_no_planet_of_ours_has_is_refused() =>
-        Assert.Contains("gravity is 31 m/s²", Assert.Throws<OutOfRangeException>(() => Earth.FlatWith(Acceleration.FromMetersPerSecondSquared(31))).Message, StringComparison.Ordinal);
+        Assert.Contains("gravity is 31 m/s²", Assert.Throws<OutOfRangeException>(() =>
+            Earth.FlatWith(Acceleration.FromMetersPerSecondSquared(31))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void At_the_pole_the_ground_doesnt_break_down()

@@ -9,7 +9,8 @@ public class FreeBodyFlightTests
 {
     private static readonly MassMomentOfInertia Inertia = MassMomentOfInertia.FromKilogramSquareMeters(0.01);
 
-    private static FreeBody Ball { get; } = new("ball", 1.Kilograms(), Inertia, Inertia, Inertia) { Drag = 0.4, ReferenceArea = 0.01.SquareMetres() };
+    private static FreeBody Ball { get; } = new("ball", 1.Kilograms(), Inertia, Inertia, Inertia) { Drag = 0.4,
+        ReferenceArea = 0.01.SquareMetres() };
 
     [Fact]
     public void Everything_wrong_is_said_at_once()
@@ -50,7 +51,8 @@ public class FreeBodyFlightTests
     public void Air_beyond_the_atmospheres_range_is_said_and_a_vacuum_has_none()
     {
         var up = new FreeBodyFlight(Ball, new() { Altitude = 19_000.Metres(), Down = (-500).MetresPerSecond() });
-        Assert.Contains(up.Run().Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("extrapolation", StringComparison.Ordinal));
+        Assert.Contains(up.Run().Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("extrapolation", StringComparison.Ordinal));
         Assert.Empty((up with { Atmosphere = null }).Run().Findings);
         Assert.Empty(new FreeBodyFlight(Ball, new() { Altitude = 10_000.Metres() }).Run().Findings);
     }
@@ -58,7 +60,8 @@ public class FreeBodyFlightTests
     [Fact]
     public void Rows_stand_at_multiples_of_the_interval()
     {
-        var result = new FreeBodyFlight(Ball, new() { Altitude = 5000.Metres() }) { Duration = 3.Seconds(), Interval = 0.1.Seconds() }.Run();
+        var result = new FreeBodyFlight(Ball, new() { Altitude = 5000.Metres() }) { Duration = 3.Seconds(),
+            Interval = 0.1.Seconds() }.Run();
         Assert.Equal(31, result.Time.Count);
         Assert.All(Enumerable.Range(0, 31), i => Assert.Equal(i * 0.1, result.Time[i], 12));
     }
@@ -76,7 +79,8 @@ public class FreeBodyFlightTests
     public void Over_the_turning_round_Earth_a_fall_drifts_to_the_east_as_Coriolis_has_it()
     {
         // In a vacuum from rest: omega g t^3 / 3 at the equator, to first order in omega t.
-        var result = new FreeBodyFlight(Ball, new() { Altitude = 500.Metres() }) { Earth = Earth.Round, Atmosphere = null, Duration = 10.Seconds() }.Run();
+        var result = new FreeBodyFlight(Ball, new() { Altitude = 500.Metres() }) { Earth = Earth.Round, Atmosphere = null,
+            Duration = 10.Seconds() }.Run();
         var east = result.Longitude[^1] * Math.PI / 180 * 6_371_007.1809;
         Tolerance.Relative(7.292115e-5 * 9.7871 * 1000 / 3, east, 2e-3);
     }

@@ -118,7 +118,8 @@ public class RigidBodySystemTests
     {
         public int Unknowns => 0;
 
-        public BodyLoads Loads(double t, in BodyMotion motion, ReadOnlySpan<double> own, Span<double> ownRates) => new(1, new(1, 1, 1), force, moment);
+        public BodyLoads Loads(double t, in BodyMotion motion, ReadOnlySpan<double> own, Span<double> ownRates)
+            => new(1, new(1, 1, 1), force, moment);
     }
 
     private readonly struct Breeze : IAir

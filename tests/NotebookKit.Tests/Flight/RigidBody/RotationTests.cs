@@ -5,7 +5,8 @@ namespace NotebookKit.Tests.Flight.RigidBody;
 public class RotationTests
 {
     private static readonly Gen<Rotation> Any =
-        Gen.Select(Gen.Double[-3.1, 3.1], Gen.Double[-1.5, 1.5], Gen.Double[-3.1, 3.1], (yaw, pitch, roll) => Rotation.FromYawPitchRoll(yaw, pitch, roll));
+        Gen.Select(Gen.Double[-3.1, 3.1], Gen.Double[-1.5, 1.5], Gen.Double[-3.1, 3.1],
+            (yaw, pitch, roll) => Rotation.FromYawPitchRoll(yaw, pitch, roll));
 
     private static readonly Gen<Vector> AnyVector =
         Gen.Select(Gen.Double[-10, 10], Gen.Double[-10, 10], Gen.Double[-10, 10], (x, y, z) => new Vector(x, y, z));
@@ -36,7 +37,8 @@ public class RotationTests
         Any.Sample(r =>
         {
             var (yaw, pitch, roll) = r.YawPitchRoll();
-            var again = Rotation.FromYawPitchRoll(yaw, 0, 0) * Rotation.FromYawPitchRoll(0, pitch, 0) * Rotation.FromYawPitchRoll(0, 0, roll);
+            var again = Rotation.FromYawPitchRoll(yaw, 0, 0) * Rotation.FromYawPitchRoll(0, pitch, 0) * Rotation.FromYawPitchRoll(0, 0,
+                roll);
             var v = new Vector(1, 2, 3);
             Tolerance.Absolute(0, (r.Out(v) - again.Out(v)).Length, 1e-12);
         });

@@ -8,7 +8,8 @@ namespace NotebookKit.Tests.Flight.Search;
 public class BestFillTests
 {
     private static readonly VerticalFlight Curlew = new(
-        FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()), LaunchSite.SeaLevel) { Name = "Curlew" };
+        FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()),
+            LaunchSite.SeaLevel) { Name = "Curlew" };
 
     [Fact]
     public void No_other_fill_is_better_and_the_flat_range_loses_one_percent()
@@ -27,8 +28,10 @@ public class BestFillTests
     public void A_throat_at_the_end_of_the_model_is_a_warning()
     {
         var best = new VerticalFlight(
-            FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()), LaunchSite.SeaLevel).BestFill(5.Millimetres(), 65.Millimetres());
-        Assert.Contains(best.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("as wide as the model goes", StringComparison.Ordinal));
+            FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()),
+                LaunchSite.SeaLevel).BestFill(5.Millimetres(), 65.Millimetres());
+        Assert.Contains(best.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("as wide as the model goes", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -36,7 +39,8 @@ public class BestFillTests
     {
         var best = Curlew.BestFill();
         Assert.True(best.IsFlat);
-        Assert.Contains(best.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("optimum is flat", StringComparison.Ordinal));
+        Assert.Contains(best.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("optimum is flat", StringComparison.Ordinal));
     }
 
     [Fact]

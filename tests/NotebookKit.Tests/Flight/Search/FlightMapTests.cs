@@ -14,7 +14,8 @@ public class FlightMapTests
     [Fact]
     public void Every_cell_is_the_flight_it_stands_for()
     {
-        var map = new FlightMap(Curlew, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 6), MapAxis.Throat(8.Millimetres(), 16.Millimetres(), 5)).Compute();
+        var map = new FlightMap(Curlew, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 6),
+            MapAxis.Throat(8.Millimetres(), 16.Millimetres(), 5)).Compute();
         Assert.Equal(30, map.Apogee.Count);
         var own = Curlew with { Charge = Curlew.Charge with { WaterFraction = 30.Percent() }, Nozzle = new Nozzle(14.Millimetres()) };
         Assert.Equal(own.Peak().ApogeeMetres, map.Apogee[3 * 6 + 2], 9);
@@ -25,14 +26,16 @@ public class FlightMapTests
     [Fact]
     public void Twice_the_same_map_is_the_same_map()
     {
-        var map = new FlightMap(Curlew, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 20), MapAxis.DryMass(400.Grams(), 2.Kilograms(), 20));
+        var map = new FlightMap(Curlew, MapAxis.WaterFraction(10.Percent(), 60.Percent(), 20),
+            MapAxis.DryMass(400.Grams(), 2.Kilograms(), 20));
         Assert.Equal(map.Compute().Apogee.Values, map.Compute().Apogee.Values);
     }
 
     [Fact]
     public void Nothing_is_computed_above_the_rating()
     {
-        var map = new FlightMap(Curlew, MapAxis.Pressure(35.BarGauge(), 75.BarGauge(), 5), MapAxis.WaterFraction(20.Percent(), 40.Percent(), 3)).Compute();
+        var map = new FlightMap(Curlew, MapAxis.Pressure(35.BarGauge(), 75.BarGauge(), 5),
+            MapAxis.WaterFraction(20.Percent(), 40.Percent(), 3)).Compute();
         Assert.Equal(55, map.RatedPressure.Bar, 9);
         for (var row = 0; row < 3; row++)
         {

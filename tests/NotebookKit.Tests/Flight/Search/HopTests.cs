@@ -44,7 +44,8 @@ public class HopTests
         Assert.Empty((SampleHops.Vertical with { Charge = SampleHops.Charge with { WaterFraction = 40.Percent() } }).Validate());
     }
 
-    // The look ahead marches without drag in even steps; the flight integrates to 1e-9. Where one sees a hop, so does the other, but for a narrow band.
+    // The look ahead marches without drag in even steps; the flight integrates to 1e-9. Where one sees a hop, so does the other, but for a
+    // narrow band.
     [Fact]
     public void The_look_ahead_and_the_flight_agree_on_what_is_a_hop()
     {
@@ -65,7 +66,8 @@ public class HopTests
     public void Thrust_below_weight_is_no_hop_where_the_vehicle_coasts_upward_while_the_rest_leaves()
     {
         var result = SampleHops.At(14).Fly();
-        var least = Enumerable.Range(0, result.Time.Count).Where(i => result.Water[i] > 1).Min(i => result.Thrust[i] / (result.Mass[i] * 9.80665));
+        var least = Enumerable.Range(0, result.Time.Count).Where(i => result.Water[i] > 1).Min(i => result.Thrust[i] / (result.Mass[i] *
+            9.80665));
         Assert.InRange(least, 0.5, 0.97);
         Assert.False(result.ComesDownCharged);
         Assert.NotNull(result.WaterOut);
@@ -79,7 +81,8 @@ public class HopTests
         var result = SampleHops.At(11.75).Fly();
         Assert.False(result.ComesDownCharged);
         Assert.Null(result.WaterOut);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("turns over while its jet drives it", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("turns over while its jet drives it", StringComparison.Ordinal));
         var flown = (SampleHops.Vehicle with { Charge = SampleHops.Charge with { Pressure = 11.75.BarGauge() } }).Fly(SampleHops.ShortRail);
         Assert.Equal(ResultStatus.Completed, flown.Status);
         Assert.Contains(flown.Findings, f => f.Message.Contains("turns over while its jet drives it", StringComparison.Ordinal));
@@ -113,7 +116,8 @@ public class HopTests
         var numbers = SampleHops.Vehicle.Numbers(SampleHops.ShortRail);
         var marks = FlightRun.Fly(numbers, null, FlightAccuracy.Recorded);
         var (jetOn, jetOff) = SampleHops.Vehicle.Drag(SampleHops.ShortRail);
-        var vertical = (SampleHops.Vertical with { Drag = jetOff, DragUnderThrust = jetOn, Flow = SampleHops.Vehicle.Flow, DryMass = SampleHops.Vehicle.MassProperties().Mass }).Fly();
+        var vertical = (SampleHops.Vertical with { Drag = jetOff, DragUnderThrust = jetOn, Flow = SampleHops.Vehicle.Flow,
+            DryMass = SampleHops.Vehicle.MassProperties().Mass }).Fly();
         Tolerance.Relative(vertical.Apogee.Meters, marks.ApogeeM, 1e-5);
         Tolerance.Relative(vertical.ApogeeTime.Seconds, marks.ApogeeTime, 1e-5);
         Assert.True(double.IsNaN(marks.WaterOutTime) && double.IsNaN(marks.JetEndTime));
@@ -135,10 +139,13 @@ public class HopTests
     public void A_landing_while_gas_still_leaves_is_said_and_one_with_the_gas_out_is_not()
     {
         var vehicle = SampleVehicles.Trainer with { Deployment = Deployment.None };
-        Assert.DoesNotContain(vehicle.Fly(SampleVehicles.Calm).Findings, f => f.Message.Contains("gas still leaves", StringComparison.Ordinal));
-        var narrow = vehicle with { Nozzle = new(2.2.Millimetres()), Charge = vehicle.Charge with { WaterFraction = Ratio.Zero, Pressure = 60.BarGauge() } };
+        Assert.DoesNotContain(vehicle.Fly(SampleVehicles.Calm).Findings,
+            f => f.Message.Contains("gas still leaves", StringComparison.Ordinal));
+        var narrow = vehicle with { Nozzle = new(2.2.Millimetres()),
+            Charge = vehicle.Charge with { WaterFraction = Ratio.Zero, Pressure = 60.BarGauge() } };
         var flight = narrow.Fly(SampleHops.ShortRail);
-        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("lands while gas still leaves", StringComparison.Ordinal));
+        Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("lands while gas still leaves", StringComparison.Ordinal));
         Assert.True(flight.Gas[^1] < flight.Gas[0]);
     }
 

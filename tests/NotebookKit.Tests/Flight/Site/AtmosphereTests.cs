@@ -35,7 +35,8 @@ public class AtmosphereTests
         // dp/dz = −ρ g (r0/(r0 + z))²: geopotential folds the fall of gravity into altitude.
         foreach (var z in new[] { 100.0, 3000, 9000, 15_000, 25_000 })
         {
-            var slope = (StandardAtmosphere.At((z + 1).Metres()).Pressure.Pascals - StandardAtmosphere.At((z - 1).Metres()).Pressure.Pascals) / 2;
+            var slope = (StandardAtmosphere.At((z + 1).Metres()).Pressure.Pascals - StandardAtmosphere.At((z -
+                1).Metres()).Pressure.Pascals) / 2;
             var gravity = 9.80665 * Math.Pow(6_356_766.0 / (6_356_766.0 + z), 2);
             Tolerance.Relative(-StandardAtmosphere.At(z.Metres()).Density.KilogramsPerCubicMeter * gravity, slope, 1e-6);
         }

@@ -65,8 +65,10 @@ public class WindProfileTests
     public void Twice_the_wind_drifts_twice_as_far() =>
         Gen.Select(Gen.Double[0.5, 20], Gen.Double[10, 1000], Gen.Double[2, 20]).Sample((wind, height, descent) =>
         {
-            var once = Drift.Descending(height.Metres(), descent.MetresPerSecond(), WindProfile.PowerLaw(wind.MetresPerSecond(), 10.Metres()));
-            var twice = Drift.Descending(height.Metres(), descent.MetresPerSecond(), WindProfile.PowerLaw((2 * wind).MetresPerSecond(), 10.Metres()));
+            var once = Drift.Descending(height.Metres(), descent.MetresPerSecond(),
+                WindProfile.PowerLaw(wind.MetresPerSecond(), 10.Metres()));
+            var twice = Drift.Descending(height.Metres(), descent.MetresPerSecond(),
+                WindProfile.PowerLaw((2 * wind).MetresPerSecond(), 10.Metres()));
             return Math.Abs(twice.Distance / once.Distance - 2) < 1e-9;
         });
 

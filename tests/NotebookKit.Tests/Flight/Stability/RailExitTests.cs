@@ -15,7 +15,8 @@ public class RailExitTests
         var result = Frame.LeaveRail(10.MetresPerSecond(), 15.MetresPerSecond(), 0.5.Kilograms(), 50.Grams());
         Assert.Null(result.MarginAtAngle);
         Assert.False(result.Holds);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("Don't fly", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("Don't fly", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -49,5 +50,6 @@ public class RailExitTests
 
     [Fact]
     public void Negative_drag_areas_are_refused() =>
-        Assert.Throws<InvalidDesignException>(() => new DragSeparation(1.Kilograms(), (-1).SquareCentimetres(), 1.Kilograms(), 1.SquareCentimetres()).At(50.MetresPerSecond(), 0.1.Metres()));
+        Assert.Throws<InvalidDesignException>(() => new DragSeparation(1.Kilograms(), (-1).SquareCentimetres(), 1.Kilograms(),
+            1.SquareCentimetres()).At(50.MetresPerSecond(), 0.1.Metres()));
 }

@@ -28,7 +28,8 @@ public class StabilityTests
         var result = Frame.Stability(60.Percent(), 80.Grams(), limits: limits);
         Assert.False(result.Holds);
         var remedy = result.Remedy!;
-        var mended = Frame with { MassBudget = Frame.MassBudget.With(new MassPart("Ballast", remedy.NoseBallast!.Value, remedy.BallastAt)) };
+        var mended = Frame with { MassBudget = Frame.MassBudget.With(new MassPart("Ballast", remedy.NoseBallast!.Value,
+            remedy.BallastAt)) };
         Tolerance.Relative(6, mended.Stability(60.Percent(), 80.Grams(), limits: limits).MinimumMargin, 1e-9);
     }
 
@@ -48,7 +49,8 @@ public class StabilityTests
         var bare = Frame with { Body = Frame.Body with { Fins = [] } };
         var result = bare.Stability(40.Percent(), 80.Grams());
         Assert.True(result.MinimumMargin < 0);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("Don't fly it", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("Don't fly it", StringComparison.Ordinal));
         Assert.Equal(Cautions.ForFlight, result.Cautions);
     }
 
@@ -56,7 +58,8 @@ public class StabilityTests
     public void Against_time_it_follows_the_masses_it_is_given()
     {
         var result = Frame.StabilityDuring(
-            new Series("Time", "s", [0, 0.1, 0.2, 0.3]), new Series("Water", "kg", [1, 0.5, 0, 0]), new Series("Gas", "kg", [0.08, 0.08, 0.08, 0]),
+            new Series("Time", "s", [0, 0.1, 0.2, 0.3]), new Series("Water", "kg", [1, 0.5, 0, 0]),
+                new Series("Gas", "kg", [0.08, 0.08, 0.08, 0]),
             new Series("Mach number", "-", [0, 0.1, 0.25, 0.3]));
         Assert.Equal(4, result.Margin.Count);
         Tolerance.Relative(Frame.Body.NormalForce(0.25).CentreOfPressure.Millimeters, result.CentreOfPressure[2], 1e-12);
@@ -75,7 +78,8 @@ public class StabilityTests
 
     [Fact]
     public void A_vessel_wider_than_the_body_is_refused() =>
-        Assert.Throws<InvalidDesignException>(() => (Frame with { Chamber = Frame.Chamber with { Bore = 80.Millimetres() } }).Stability(40.Percent(), 80.Grams()));
+        Assert.Throws<InvalidDesignException>(() => (Frame with {
+            Chamber = Frame.Chamber with { Bore = 80.Millimetres() } }).Stability(40.Percent(), 80.Grams()));
 
     [Fact]
     public void Beyond_Mach_point_nine_it_is_refused() =>

@@ -10,7 +10,8 @@ public class HopOfStagesTests
 {
     private static readonly TwoStageVehicle Pair = SampleVehicles.TwoStages;
 
-    // Its own thrust carries the sustainer for a moment only; on the pad it would be a hop, off the booster it comes down charged all the same.
+    // Its own thrust carries the sustainer for a moment only; on the pad it would be a hop, off the booster it comes down charged all the
+    // same.
     private static readonly TwoStageVehicle WeakSustainer = Pair with
     {
         Booster = Pair.Booster with { Charge = Pair.Booster.Charge with { Pressure = 14.BarGauge() } },
@@ -24,7 +25,8 @@ public class HopOfStagesTests
 
     private static readonly TwoStageVehicle WeakStack = Pair with
     {
-        Booster = Pair.Booster with { Nozzle = new Nozzle(8.Millimetres()), Charge = Pair.Booster.Charge with { Pressure = 12.5.BarGauge(), WaterFraction = 75.Percent() } },
+        Booster = Pair.Booster with { Nozzle = new Nozzle(8.Millimetres()),
+            Charge = Pair.Booster.Charge with { Pressure = 12.5.BarGauge(), WaterFraction = 75.Percent() } },
     };
 
     [Fact]
@@ -35,7 +37,8 @@ public class HopOfStagesTests
         Assert.Equal(ResultStatus.Failed, result.Sustainer.Status);
         Assert.Empty(result.Lines);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.StartsWith("sustainer: the vehicle comes down charged", StringComparison.Ordinal) && f.Message.Contains("kg of water", StringComparison.Ordinal));
+            && f.Message.StartsWith("sustainer: the vehicle comes down charged", StringComparison.Ordinal)
+                && f.Message.Contains("kg of water", StringComparison.Ordinal));
         // A stage that starts in the air is not judged as if it started on the pad.
         Assert.DoesNotContain(WeakSustainer.Validate(SampleVehicles.Calm), f => f.Message.Contains("hop", StringComparison.Ordinal));
         Assert.All(WeakSustainer.CostOfDelay(SampleVehicles.Calm, 0.1.Seconds()).Apogee.Values, h => Assert.True(double.IsNaN(h)));
@@ -46,7 +49,8 @@ public class HopOfStagesTests
     public void Both_stages_together_that_come_down_charged_say_so_before_and_after()
     {
         var site = SampleHops.ShortRail;
-        Assert.Contains(WeakStack.Validate(site), f => f.Severity == FindingSeverity.Warning && f.Message.StartsWith("stack: this flight is a hop", StringComparison.Ordinal));
+        Assert.Contains(WeakStack.Validate(site), f => f.Severity == FindingSeverity.Warning
+            && f.Message.StartsWith("stack: this flight is a hop", StringComparison.Ordinal));
         var result = WeakStack.Fly(site);
         Assert.Equal(ResultStatus.Failed, result.Status);
         var error = Assert.Single(result.Findings, f => f.Severity == FindingSeverity.Error).Message;

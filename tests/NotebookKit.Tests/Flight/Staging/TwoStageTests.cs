@@ -75,7 +75,8 @@ public class TwoStageTests
         Assert.Equal(ResultStatus.Failed, flight.Status);
         Assert.Empty(flight.Lines);
         Assert.Contains(flight.Findings, f => f.Message.Contains("presses them together", StringComparison.Ordinal));
-        Assert.Contains("presses them together", Assert.Throws<InvalidOperationException>(() => flight.Apogee).Message, StringComparison.Ordinal);
+        Assert.Contains("presses them together", Assert.Throws<InvalidOperationException>(() => flight.Apogee).Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -103,12 +104,14 @@ public class TwoStageTests
         // 90 mm of nose become the shoulder between 70 and 90 mm.
         Assert.Equal(1.6 + 0.09 + 1.15, stack.Body.Length.Meters, 9);
         var loaded = Pair.Sustainer.Charge.WaterMass.Kilograms + Pair.Sustainer.GasKg(Site);
-        Tolerance.Relative(Pair.Sustainer.MassProperties().Mass.Kilograms + Pair.Booster.MassProperties().Mass.Kilograms + loaded, stack.MassProperties().Mass.Kilograms, 1e-12);
+        Tolerance.Relative(Pair.Sustainer.MassProperties().Mass.Kilograms + Pair.Booster.MassProperties().Mass.Kilograms + loaded,
+            stack.MassProperties().Mass.Kilograms, 1e-12);
         Assert.True(stack.Stability().Margin.Values.Min() > 1);
         // Of one diameter there is no shoulder: the booster's nose sits inside.
         var slim = Pair.Booster with
         {
-            Body = new FinnedBody([Nose.Cone(90.Millimetres(), 70.Millimetres()), new BodyTube(1.15.Metres(), 70.Millimetres())], Pair.Booster.Body.Fins),
+            Body = new FinnedBody([Nose.Cone(90.Millimetres(), 70.Millimetres()), new BodyTube(1.15.Metres(), 70.Millimetres())],
+                Pair.Booster.Body.Fins),
         };
         Assert.Equal(1.6 + 1.15, (Pair with { Booster = slim }).Stack(Site).Body.Length.Meters, 9);
     }
@@ -140,7 +143,8 @@ public class TwoStageTests
         var pair = SampleVehicles.TwoStages;
         var bare = pair with { Sustainer = pair.Sustainer with { Body = pair.Sustainer.Body with { Fins = [] } } };
         var flight = bare.Fly(SampleVehicles.Calm with { Rail = new(4.Metres()) });
-        Assert.Contains(flight.Sustainer.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("on the way up", StringComparison.Ordinal));
+        Assert.Contains(flight.Sustainer.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("on the way up", StringComparison.Ordinal));
         Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error);
     }
 }

@@ -11,7 +11,8 @@ namespace NotebookKit.Tests.Flight.Vertical;
 public class VerticalFlightTests
 {
     private static readonly VerticalFlight Curlew = new(
-        FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()), LaunchSite.SeaLevel) { Name = "Curlew" };
+        FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()),
+            LaunchSite.SeaLevel) { Name = "Curlew" };
 
     private static readonly Gen<VerticalFlight> AnyFlight =
         from water in Gen.Double[0, 60]
@@ -49,7 +50,8 @@ public class VerticalFlightTests
             Tolerance.Absolute(0, flight.Fly().Energy.Imbalance, 1e-6);
         }, iter: 40);
 
-    // Momentum of vehicle and cargo at the end of the jet: thrust, drag and weight added up, less what the mass that leaves takes along, (F − D − m g) − ṁ v,
+    // Momentum of vehicle and cargo at the end of the jet: thrust, drag and weight added up, less what the mass that leaves takes along, (F
+    // − D − m g) − ṁ v,
     // by quadrature over the recorded columns, which the integration itself never did.
     [Fact]
     public void Momentum_is_accounted_for_in_every_mode() =>
@@ -66,7 +68,8 @@ public class VerticalFlightTests
             // Without drag, so that no other column is needed.
             var flight = t.flight with
             {
-                Flow = flow with { Water = t.flight.Flow.Water }, Drag = DragCurve.Constant(0, 74.Millimetres()), LaunchTube = t.tubed ? new LaunchTube(8.Millimetres(), 0.2.Metres()) : null,
+                Flow = flow with { Water = t.flight.Flow.Water }, Drag = DragCurve.Constant(0, 74.Millimetres()),
+                    LaunchTube = t.tubed ? new LaunchTube(8.Millimetres(), 0.2.Metres()) : null,
             };
             var result = flight.Fly();
             var last = result.Curve.Time.Count - 1;
@@ -75,11 +78,13 @@ public class VerticalFlightTests
             for (int from = 0, i = 1; i <= last + 1; i++)
             {
                 if (i <= last && result.Time[i] > result.Time[i - 1]) continue;
-                sum += Quadrature.Sum([.. result.Time.Values.Skip(from).Take(i - from)], [.. Enumerable.Range(from, i - from).Select(Force)]);
+                sum += Quadrature.Sum([.. result.Time.Values.Skip(from).Take(i - from)],
+                    [.. Enumerable.Range(from, i - from).Select(Force)]);
                 from = i;
             }
 
-            Tolerance.Absolute(0, (result.Mass[last] * result.EndOfJet.Speed.MetersPerSecond - sum) / result.Curve.Impulse.NewtonSeconds, 1e-6);
+            Tolerance.Absolute(0, (result.Mass[last] * result.EndOfJet.Speed.MetersPerSecond - sum) / result.Curve.Impulse.NewtonSeconds,
+                1e-6);
         }, iter: 60);
 
     [Fact]
@@ -128,7 +133,8 @@ public class VerticalFlightTests
         Assert.Equal(["water out", "flow unchoked", "maximum speed", "end of jet", "apogee"], result.Events.Select(e => e.Name));
         Tolerance.Absolute(0, result.Speed.Values[^1], 1e-9);
         Tolerance.Relative(result.Apogee.Meters, result.Height.Values.Max(), 1e-12);
-        Assert.All(new[] { result.Height, result.Speed, result.Thrust, result.Mass, result.WaterLevel, result.Mach, result.DynamicPressure, result.Pressure },
+        Assert.All(new[] { result.Height, result.Speed, result.Thrust, result.Mass, result.WaterLevel, result.Mach, result.DynamicPressure,
+            result.Pressure },
             s => Assert.Equal(result.Time.Count, s.Count));
     }
 
@@ -157,7 +163,8 @@ public class VerticalFlightTests
     {
         var fast = Curlew with
         {
-            Charge = FiringExamples.Charge with { Chamber = FiringExamples.Chamber with { RatedPressure = 300.BarGauge() }, Pressure = 280.BarGauge() },
+            Charge = FiringExamples.Charge with { Chamber = FiringExamples.Chamber with { RatedPressure = 300.BarGauge() },
+                Pressure = 280.BarGauge() },
             DryMass = 300.Grams(),
         };
         var result = fast.Fly();
@@ -196,7 +203,8 @@ public class VerticalFlightTests
             DryMass = 790.Grams(),
         };
         var thrust = weak.Setup(weak.Tables).FirstThrust;
-        var just = weak with { DryMass = (thrust / 9.80665 * 0.995 - weak.Charge.WaterMass.Kilograms - weak.Charge.GasMass(weak.Site.Pressure).Kilograms).Kilograms() };
+        var just = weak with { DryMass = (thrust / 9.80665 * 0.995 - weak.Charge.WaterMass.Kilograms -
+            weak.Charge.GasMass(weak.Site.Pressure).Kilograms).Kilograms() };
         var result = just.Fly();
         Assert.Equal(ResultStatus.Completed, result.Status);
         Assert.InRange(result.Apogee.Meters, 0, 0.01);
@@ -221,16 +229,19 @@ public class VerticalFlightTests
         Assert.DoesNotContain(heavy.Validate(), f => f.Severity == FindingSeverity.Error);
         var result = heavy.Fly();
         Assert.Equal(ResultStatus.Failed, result.Status);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("stops on its launch tube", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("stops on its launch tube", StringComparison.Ordinal));
         Assert.DoesNotContain(result.Events, e => e.Name is "launch tube left" or "end of jet");
         Assert.True(double.IsNaN(heavy.Peak().ApogeeMetres));
         Tolerance.Absolute(0, result.Energy.Imbalance, 1e-6);
-        Tolerance.Relative((result.Energy.GasAtStart - result.Energy.GasAtEnd).Joules, (result.Energy.LaunchTube + result.Energy.OutsideAir).Joules, 1e-6);
+        Tolerance.Relative((result.Energy.GasAtStart - result.Energy.GasAtEnd).Joules,
+            (result.Energy.LaunchTube + result.Energy.OutsideAir).Joules, 1e-6);
     }
 
     [Fact]
     public void A_launch_tube_longer_than_the_vessel_is_refused() =>
-        Assert.Contains("Use a shorter tube", Assert.Throws<InvalidDesignException>(() => (Curlew with { LaunchTube = new LaunchTube(12.Millimetres(), 3.Metres()) }).Fly()).Message, StringComparison.Ordinal);
+        Assert.Contains("Use a shorter tube", Assert.Throws<InvalidDesignException>(() => (Curlew
+            with { LaunchTube = new LaunchTube(12.Millimetres(), 3.Metres()) }).Fly()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Assumptions_are_compared_with_the_default_first()

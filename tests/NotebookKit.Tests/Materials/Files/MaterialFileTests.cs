@@ -28,8 +28,10 @@ public class MaterialFileTests
     {
         var library = MaterialFile.Parse(MaterialFile.Example, "club.json");
         var vessel = Vessels.Samples.Trainer with { Plies = [new BraidedSleeve(library.Braid("our 65 mm sleeve"))] };
-        Assert.Contains(vessel.Burst().Findings, f => f.Message.Contains("carbon T700 class: tensile strength 4600 MPa ± 4 % from club.json, line 3", StringComparison.Ordinal));
-        Assert.Contains(vessel.Rate().Findings, f => f.Message.Contains("club.json, line 5", StringComparison.Ordinal) || f.Message.Contains("club.json, line 6", StringComparison.Ordinal));
+        Assert.Contains(vessel.Burst().Findings, f => f.Message.Contains("carbon T700 class: tensile strength 4600 MPa ± 4 % from "
+            + "club.json, line 3", StringComparison.Ordinal));
+        Assert.Contains(vessel.Rate().Findings, f => f.Message.Contains("club.json, line 5", StringComparison.Ordinal)
+            || f.Message.Contains("club.json, line 6", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -72,13 +74,18 @@ public class MaterialFileTests
             }
             """;
         var error = Assert.Throws<InvalidDesignException>(() => MaterialFile.Parse(text, "club.json"));
-        Assert.Contains("club.json, line 4: tensile strength: \"2200\" has no unit; write one of Pa, kPa, MPa", error.Message, StringComparison.Ordinal);
+        Assert.Contains("club.json, line 4: tensile strength: \"2200\" has no unit; write one of Pa, kPa, MPa", error.Message,
+            StringComparison.Ordinal);
         Assert.Contains("club.json, line 5: density: \"2,57 g/cm3\"", error.Message, StringComparison.Ordinal);
-        Assert.Contains("club.json, line 6: \"modulus\" isn't known here; this kind of material takes", error.Message, StringComparison.Ordinal);
-        Assert.Contains("club.json, line 7: \"longitudinal modulus\" is missing; a new material needs all of its properties", error.Message, StringComparison.Ordinal);
-        Assert.Contains("club.json, line 10: modulus: \"furlongs\" in \"3 furlongs\" isn't a unit taken here", error.Message, StringComparison.Ordinal);
+        Assert.Contains("club.json, line 6: \"modulus\" isn't known here; this kind of material takes", error.Message,
+            StringComparison.Ordinal);
+        Assert.Contains("club.json, line 7: \"longitudinal modulus\" is missing; a new material needs all of its properties",
+            error.Message, StringComparison.Ordinal);
+        Assert.Contains("club.json, line 10: modulus: \"furlongs\" in \"3 furlongs\" isn't a unit taken here", error.Message,
+            StringComparison.Ordinal);
         Assert.Contains("club.json, line 11: \"my epoxy\" is to be like \"laminating epoxi\"", error.Message, StringComparison.Ordinal);
-        Assert.Contains("club.json, line 13: there is no list \"sleeves\"; lists are fibres, resins", error.Message, StringComparison.Ordinal);
+        Assert.Contains("club.json, line 13: there is no list \"sleeves\"; lists are fibres, resins", error.Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,11 +97,13 @@ public class MaterialFileTests
             """;
         MaterialLibrary Of(string entry) => MaterialFile.Parse($$"""{ "resins": [ { {{entry}} } ] }""", "club.json");
         Assert.Null(Of($"\"name\": \"mine\", {own}").Resin("mine").GlassTemperature);
-        Assert.Equal(72, Of($"\"name\": \"mine\", {own}, \"glass temperature\": \"72 °C\"").Resin("mine").GlassTemperature!.Value.DegreesCelsius, 9);
+        Assert.Equal(72, Of($"\"name\": \"mine\", {own}, \"glass "
+            + "temperature\": \"72 °C\"").Resin("mine").GlassTemperature!.Value.DegreesCelsius, 9);
         var changed = Of("\"name\": \"laminating epoxy\", \"glass temperature\": \"65 °C\"");
         Assert.Contains(changed.Overrides, o => o.Contains("glass temperature", StringComparison.Ordinal));
         Assert.Equal(60, Of("\"name\": \"mine\", \"like\": \"laminating epoxy\"").Resin("mine").GlassTemperature!.Value.DegreesCelsius, 9);
-        Assert.Contains("glass temperature is 400 °C", Assert.Throws<InvalidDesignException>(() => Of("\"name\": \"laminating epoxy\", \"glass temperature\": \"400 °C\"")).Message, StringComparison.Ordinal);
+        Assert.Contains("glass temperature is 400 °C", Assert.Throws<InvalidDesignException>(() => Of("\"name\": \"laminating epoxy\", "
+            + "\"glass temperature\": \"400 °C\"")).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -105,7 +114,8 @@ public class MaterialFileTests
               { "name": "PET", "yield strength": "55 GPa" } ] }
             """;
         var error = Assert.Throws<InvalidDesignException>(() => MaterialFile.Parse(text, "club.json"));
-        Assert.Contains("club.json, line 2: PET: yield strength is 55 GPa; it must be 1 MPa to 2000 MPa", error.Message, StringComparison.Ordinal);
+        Assert.Contains("club.json, line 2: PET: yield strength is 55 GPa; it must be 1 MPa to 2000 MPa", error.Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]

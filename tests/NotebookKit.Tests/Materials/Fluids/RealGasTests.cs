@@ -31,7 +31,8 @@ public class RealGasTests
                 && Close((hot.Energy - cold.Energy) / (2 * dt), point.Cv, point.Cv) < 1e-4
                 && Close((hot.Entropy - cold.Entropy) / (2 * dt), point.Cv / kelvins, point.Cv / kelvins) < 1e-4
                 && Close((dense.Energy - thin.Energy) / (2 * dr), point.EnergyByDensity, point.Pascals / (density * density)) < 1e-4
-                && Close((dense.Entropy - thin.Entropy) / (2 * dr), -point.PressureByTemperature / (density * density), point.Cv / density) < 1e-4;
+                && Close((dense.Entropy - thin.Entropy) / (2 * dr), -point.PressureByTemperature / (density * density),
+                    point.Cv / density) < 1e-4;
         });
     }
 
@@ -41,7 +42,8 @@ public class RealGasTests
     {
         var state = Gas(name).At(AbsolutePressure.FromPascals(100), 300.Kelvins());
         Tolerance.Absolute(1, state.CompressibilityFactor, 1e-5);
-        Tolerance.Relative(Gas(name).GasConstant.JoulesPerKilogramKelvin, state.Cp.JoulesPerKilogramKelvin - state.Cv.JoulesPerKilogramKelvin, 1e-4);
+        Tolerance.Relative(Gas(name).GasConstant.JoulesPerKilogramKelvin,
+            state.Cp.JoulesPerKilogramKelvin - state.Cv.JoulesPerKilogramKelvin, 1e-4);
     }
 
     [Theory]
@@ -56,25 +58,30 @@ public class RealGasTests
         var start = RealGas.Air.At(60.BarAbsolute(), 293.15.Kelvins());
         var back = RealGas.Air.Expanded(RealGas.Air.Expanded(start, 1.8), 1 / 1.8);
         Tolerance.Relative(60, back.Pressure.Bar, 1e-9);
-        Tolerance.Relative(60, RealGas.Air.ExpandedTo(RealGas.Air.ExpandedTo(start, 20.BarAbsolute()), 60.BarAbsolute()).Pressure.Bar, 1e-9);
+        Tolerance.Relative(60, RealGas.Air.ExpandedTo(RealGas.Air.ExpandedTo(start, 20.BarAbsolute()), 60.BarAbsolute()).Pressure.Bar,
+            1e-9);
     }
 
     [Fact]
     public void Refuses_cold_and_too_much_pressure_and_says_the_range()
     {
-        Assert.Contains("135 K to 900 K", Assert.Throws<OutOfRangeException>(() => RealGas.Air.At(1.BarAbsolute(), 100.Kelvins())).Message, StringComparison.Ordinal);
-        Assert.Contains("1000 bar absolute", Assert.Throws<OutOfRangeException>(() => RealGas.Air.At(2000.BarAbsolute(), 300.Kelvins())).Message, StringComparison.Ordinal);
+        Assert.Contains("135 K to 900 K", Assert.Throws<OutOfRangeException>(() => RealGas.Air.At(1.BarAbsolute(), 100.Kelvins())).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("1000 bar absolute", Assert.Throws<OutOfRangeException>(() => RealGas.Air.At(2000.BarAbsolute(),
+            300.Kelvins())).Message, StringComparison.Ordinal);
         Assert.Throws<OutOfRangeException>(() => RealGas.Air.AtDensity(Density.FromKilogramsPerCubicMeter(2000), 300.Kelvins()));
     }
 
     [Fact]
     public void Refuses_an_expansion_that_ends_as_liquid() =>
-        Assert.Contains("isentropic expansion", Assert.Throws<OutOfRangeException>(() => RealGas.Air.Expanded(RealGas.Air.At(60.BarAbsolute(), 293.15.Kelvins()), 50)).Message, StringComparison.Ordinal);
+        Assert.Contains("isentropic expansion", Assert.Throws<OutOfRangeException>(() =>
+            RealGas.Air.Expanded(RealGas.Air.At(60.BarAbsolute(), 293.15.Kelvins()), 50)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Water_refuses_ice_and_steam()
     {
-        Assert.Contains("0 °C to 60 °C", Assert.Throws<OutOfRangeException>(() => new Water((-1).Celsius())).Message, StringComparison.Ordinal);
+        Assert.Contains("0 °C to 60 °C", Assert.Throws<OutOfRangeException>(() => new Water((-1).Celsius())).Message,
+            StringComparison.Ordinal);
         Assert.Throws<OutOfRangeException>(() => new Water(80.Celsius()));
     }
 

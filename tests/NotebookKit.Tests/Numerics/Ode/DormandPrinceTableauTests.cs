@@ -2,7 +2,8 @@ using T = NotebookKit.Numerics.Ode.DormandPrinceTableau;
 
 namespace NotebookKit.Tests.Numerics.Ode;
 
-/// <summary>Conditions that a Runge-Kutta pair must meet whatever its numbers (Butcher; Hairer, Nørsett, Wanner I, II.2, table 2.1).</summary>
+/// <summary>Conditions that a Runge-Kutta pair must meet whatever its numbers (Butcher; Hairer, Nørsett, Wanner I, II.2, table
+/// 2.1).</summary>
 public class DormandPrinceTableauTests
 {
     private static readonly double[][] A =
@@ -45,7 +46,8 @@ public class DormandPrinceTableauTests
 
     private static double[] Apply(double[] v) => [.. A.Select(row => row.Zip(v, (a, b) => a * b).Sum())];
 
-    private static double[] Times(params double[][] factors) => [.. Enumerable.Range(0, 7).Select(i => factors.Aggregate(1.0, (p, f) => p * f[i]))];
+    private static double[] Times(params double[][] factors)
+        => [.. Enumerable.Range(0, 7).Select(i => factors.Aggregate(1.0, (p, f) => p * f[i]))];
 
     private static double Dot(double[] a, double[] b) => a.Zip(b, (x, y) => x * y).Sum();
 }

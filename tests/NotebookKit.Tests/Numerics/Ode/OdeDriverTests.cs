@@ -41,7 +41,8 @@ public class OdeDriverTests
         {
             var system = default(TwoBodies);
             double[] y = [0.7, 0, 0, Math.Sqrt(1.3 / 0.7)];
-            OdeDriver.Integrate(ref system, 0, 2 * Math.PI, y, new() { RelativeTolerance = tolerance }, [.. Enumerable.Repeat(tolerance, 4)]);
+            OdeDriver.Integrate(ref system, 0, 2 * Math.PI, y, new() { RelativeTolerance = tolerance },
+                [.. Enumerable.Repeat(tolerance, 4)]);
             return Math.Abs(y[0] - 0.7) + Math.Abs(y[1]);
         })];
         for (var i = 1; i < errors.Length; i++) Assert.True(errors[i] < errors[i - 1] / 10, string.Join(", ", errors));
@@ -209,7 +210,8 @@ public class OdeDriverTests
     public void Refuses_what_does_not_fit()
     {
         var system = default(TwoBodies);
-        Assert.Contains("4", Assert.Throws<ArgumentException>(() => OdeDriver.Integrate(ref system, 0, 1, [1, 0], Tight, [1, 1, 1, 1])).Message, StringComparison.Ordinal);
+        Assert.Contains("4", Assert.Throws<ArgumentException>(() => OdeDriver.Integrate(ref system, 0, 1, [1, 0], Tight,
+            [1, 1, 1, 1])).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => OdeDriver.Integrate(ref system, 0, 1, [1, 0, 0, 1], Tight, [1e-9]));
         Assert.Throws<ArgumentException>(() => OdeDriver.Integrate(ref system, 0, double.NaN, [1, 0, 0, 1], Tight, [1, 1, 1, 1]));
         Assert.Throws<ArgumentException>(() => OdeDriver.Integrate(ref system, 0, 1, [1, 0, 0, 1], Tight, [1, 0, 1, 1]));
@@ -248,13 +250,15 @@ public class OdeDriverTests
 
         double Error(double h)
         {
-            // y' = y cos t, y = exp(sin t): Hull et al. 1972, problem A3. A loose tolerance and a fixed longest step make steps of one length.
+            // y' = y cos t, y = exp(sin t): Hull et al. 1972, problem A3. A loose tolerance and a fixed longest step make steps of one
+            // length.
             var system = new Equations(1, (t, y, f) => f[0] = y[0] * Math.Cos(t));
             var worst = new Worst { Points = inside ? [0.3, 0.6, 0.9] : [1] };
             var events = new NoEvents();
             var observer = new StateProbe(worst);
             OdeDriver.Integrate(
-                ref system, ref events, ref observer, 0, 2, [1.0], new() { InitialStep = h, MaximumStep = h, RelativeTolerance = 0.1 }, [1.0]);
+                ref system, ref events, ref observer, 0, 2, [1.0], new() { InitialStep = h, MaximumStep = h, RelativeTolerance = 0.1 },
+                    [1.0]);
             return worst.Error;
         }
     }

@@ -16,7 +16,8 @@ internal readonly struct Equations(int dimension, Action<double, double[], doubl
 }
 
 /// <summary>Any event functions, for tests that need not be fast.</summary>
-internal readonly struct Watched(List<(int Index, double T, double[] Y)> found, params (Func<double, double[], double> Function, OdeEventRule Rule)[] events)
+internal readonly struct Watched(List<(int Index, double T, double[] Y)> found,
+    params (Func<double, double[], double> Function, OdeEventRule Rule)[] events)
     : IOdeEvents
 {
     public int Count => events.Length;

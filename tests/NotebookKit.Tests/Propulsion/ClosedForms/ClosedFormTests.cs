@@ -24,7 +24,8 @@ public class ClosedFormTests
 
     [Fact]
     public void Suction_is_refused() =>
-        Assert.Contains("pressure above ambient", Assert.Throws<OutOfRangeException>(() => WaterExpulsion.JetSpeed((-1).BarGauge(), Water)).Message, StringComparison.Ordinal);
+        Assert.Contains("pressure above ambient", Assert.Throws<OutOfRangeException>(() => WaterExpulsion.JetSpeed((-1).BarGauge(),
+            Water)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Gas_that_would_be_spent_is_refused() =>
@@ -50,8 +51,10 @@ public class ClosedFormTests
     public void Flow_and_thrust_are_continuous_where_choking_ends()
     {
         var critical = GasFlow.CriticalPressureRatio() * 10;
-        double Flow(double back) => GasFlow.MassFlow(10.BarAbsolute(), 300.Kelvins(), 1.SquareCentimetres(), back.BarAbsolute(), Gas.Air).KilogramsPerSecond;
-        double Thrust(double back) => GasFlow.Thrust(10.BarAbsolute(), 300.Kelvins(), 1.SquareCentimetres(), back.BarAbsolute(), Gas.Air).Newtons;
+        double Flow(double back) => GasFlow.MassFlow(10.BarAbsolute(), 300.Kelvins(), 1.SquareCentimetres(), back.BarAbsolute(),
+            Gas.Air).KilogramsPerSecond;
+        double Thrust(double back) => GasFlow.Thrust(10.BarAbsolute(), 300.Kelvins(), 1.SquareCentimetres(), back.BarAbsolute(),
+            Gas.Air).Newtons;
         Tolerance.Relative(Flow(critical - 1e-6), Flow(critical + 1e-6), 1e-9);
         Tolerance.Relative(Thrust(critical - 1e-6), Thrust(critical + 1e-6), 1e-6);
         Assert.Equal(0, Flow(10));
@@ -60,7 +63,8 @@ public class ClosedFormTests
 
     [Fact]
     public void The_tail_of_another_gas_has_no_closed_form() =>
-        Assert.Throws<OutOfRangeException>(() => new GasBlowDown(1.Litres(), 1.SquareCentimetres(), 10.BarAbsolute(), 300.Kelvins(), Gas.Hydrogen).UnchokedTime(Air));
+        Assert.Throws<OutOfRangeException>(() => new GasBlowDown(1.Litres(), 1.SquareCentimetres(), 10.BarAbsolute(), 300.Kelvins(),
+            Gas.Hydrogen).UnchokedTime(Air));
 
     [Fact]
     public void Mach_numbers_below_zero_are_refused()

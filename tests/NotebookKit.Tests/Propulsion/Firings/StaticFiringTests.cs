@@ -40,7 +40,8 @@ public class StaticFiringTests
         {
             var curve = firing.Fire().Curve;
             var area = 0.0;
-            for (var i = 1; i < curve.Time.Count; i++) area += (curve.Time[i] - curve.Time[i - 1]) * (curve.Thrust[i] + curve.Thrust[i - 1]) / 2;
+            for (var i = 1; i < curve.Time.Count; i++) area += (curve.Time[i] - curve.Time[i - 1]) * (curve.Thrust[i]
+                + curve.Thrust[i - 1]) / 2;
             Tolerance.Relative(curve.Impulse.NewtonSeconds, area, 1e-3);
         }, iter: 30);
 
@@ -73,7 +74,8 @@ public class StaticFiringTests
     [Fact]
     public void The_whole_unsteady_equation_and_the_established_jet_meet_where_one_takes_over_from_the_other()
     {
-        // Behind a jet of more than 0.05 of the bore's area the whole equation is followed. Emptying time times area is smooth in that share.
+        // Behind a jet of more than 0.05 of the bore's area the whole equation is followed. Emptying time times area is smooth in that
+        // share.
         double Emptying(double share)
         {
             var nozzle = new Nozzle((70 * Math.Sqrt(share)).Millimetres()) { WaterContractionCoefficient = 1 };
@@ -97,7 +99,8 @@ public class StaticFiringTests
         {
             var dry = FiringExamples.Firing with
             {
-                Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() }, Nozzle = new Nozzle(24.Millimetres()), Flow = FlowModel.Real with { Water = flow },
+                Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() }, Nozzle = new Nozzle(24.Millimetres()),
+                    Flow = FlowModel.Real with { Water = flow },
             };
             var wet = dry with { Charge = dry.Charge with { WaterFraction = Ratio.FromPercent(percent) } };
             Assert.Equal(ResultStatus.Completed, wet.Fire().Status);
@@ -108,7 +111,8 @@ public class StaticFiringTests
     [Fact]
     public void A_moving_column_needs_a_nozzle_narrower_than_half_the_bore()
     {
-        var wide = FiringExamples.Firing with { Nozzle = new Nozzle(40.Millimetres()), Flow = FlowModel.Real with { Water = WaterFlow.Unsteady } };
+        var wide = FiringExamples.Firing with { Nozzle = new Nozzle(40.Millimetres()),
+            Flow = FlowModel.Real with { Water = WaterFlow.Unsteady } };
         var error = Assert.Throws<InvalidDesignException>(() => wide.Fire());
         Assert.Contains("of the bore's area", error.Message, StringComparison.Ordinal);
         Assert.Equal(ResultStatus.Completed, (wide with { Flow = FlowModel.Real }).Fire().Status);
@@ -140,7 +144,8 @@ public class StaticFiringTests
     [Fact]
     public void Spent_pressure_leaves_water_aboard_and_says_so()
     {
-        var firing = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 90.Percent(), Pressure = 1.BarGauge() } };
+        var firing = FiringExamples.Firing with { Charge = FiringExamples.Charge
+            with { WaterFraction = 90.Percent(), Pressure = 1.BarGauge() } };
         var result = firing.Fire();
         Assert.Equal(ResultStatus.Completed, result.Status);
         Assert.Null(result.Curve.GasPhase);
@@ -151,9 +156,11 @@ public class StaticFiringTests
     [Fact]
     public void Water_below_freezing_is_a_warning()
     {
-        static bool Warns(StaticFiring firing) => firing.Fire().Findings.Any(f => f.Severity == FindingSeverity.Warning && f.Message.Contains("freezes below 0 °C", StringComparison.Ordinal));
+        static bool Warns(StaticFiring firing) => firing.Fire().Findings.Any(f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("freezes below 0 °C", StringComparison.Ordinal));
         Assert.True(Warns(FiringExamples.Firing with { Charge = FiringExamples.Charge with { GasTemperature = (-5).Celsius() } }));
-        Assert.False(Warns(FiringExamples.Firing with { Charge = FiringExamples.Charge with { GasTemperature = (-5).Celsius(), WaterFraction = 0.Percent() } }));
+        Assert.False(Warns(FiringExamples.Firing with { Charge = FiringExamples.Charge
+            with { GasTemperature = (-5).Celsius(), WaterFraction = 0.Percent() } }));
         Assert.False(Warns(FiringExamples.Firing));
     }
 
@@ -169,12 +176,14 @@ public class StaticFiringTests
             from flow in Gen.Enum<WaterFlow>()
             select FiringExamples.Firing with
             {
-                Charge = new(new(3.Litres(), 90.Millimetres(), 300.BarGauge()), water.Percent(), Math.Exp(logBar).BarGauge(), celsius.Celsius()) { Gas = gas == 0 ? Gas.Air : gas == 1 ? Gas.Nitrogen : Gas.Hydrogen },
+                Charge = new(new(3.Litres(), 90.Millimetres(), 300.BarGauge()), water.Percent(), Math.Exp(logBar).BarGauge(),
+                    celsius.Celsius()) { Gas = gas == 0 ? Gas.Air : gas == 1 ? Gas.Nitrogen : Gas.Hydrogen },
                 Nozzle = new(throat.Millimetres()),
                 Flow = FlowModel.Real with
                 {
                     Water = flow,
-                    WallWarming = film == 0 ? null : new() { Wall = ThermalWall.Laminate(1.5.Millimetres()), FilmCoefficient = film == 1 ? null : HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(5000) },
+                    WallWarming = film == 0 ? null : new() { Wall = ThermalWall.Laminate(1.5.Millimetres()),
+                        FilmCoefficient = film == 1 ? null : HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(5000) },
                 },
             }).Sample(firing =>
         {
@@ -191,7 +200,8 @@ public class StaticFiringTests
     {
         var firing = FiringExamples.Firing with
         {
-            Charge = FiringExamples.Charge with { Pressure = 2.BarGauge(), WaterFraction = 85.Percent() }, Flow = real ? FlowModel.Real : FlowModel.Plain,
+            Charge = FiringExamples.Charge with { Pressure = 2.BarGauge(), WaterFraction = 85.Percent() },
+                Flow = real ? FlowModel.Real : FlowModel.Plain,
         };
         var result = firing.Fire();
         Assert.Contains(result.Findings, f => f.Message.Contains("still aboard", StringComparison.Ordinal));
@@ -204,7 +214,8 @@ public class StaticFiringTests
     [Fact]
     public void Another_gas_is_another_result()
     {
-        var air = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() }, Flow = FlowModel.Plain };
+        var air = FiringExamples.Firing with { Charge = FiringExamples.Charge with { WaterFraction = 0.Percent() },
+            Flow = FlowModel.Plain };
         var hydrogen = air with { Charge = air.Charge with { Gas = Gas.Hydrogen } };
         // τ goes with 1/√R: hydrogen empties √(4124/287) = 3.8 times as fast.
         Tolerance.Relative(Math.Sqrt(4124.48 / 287.05287), air.Fire().Curve.End / hydrogen.Fire().Curve.End, 0.02);

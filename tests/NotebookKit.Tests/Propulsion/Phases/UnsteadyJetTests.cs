@@ -16,7 +16,8 @@ public class UnsteadyJetTests
     private static readonly OdeSettings Tight = new() { RelativeTolerance = 1e-11 };
 
     [Fact]
-    [PublishedCase("P11", "Unsteady terms of C. J. Gommes, Am. J. Phys. 78 (2010) 236; acceleration at rest a + g = A_t Δp/(m_dry + m_gas), 2025")]
+    [PublishedCase("P11", "Unsteady terms of C. J. Gommes, Am. J. Phys. 78 (2010) 236; acceleration at rest a + g = A_t Δp/(m_dry + "
+        + "m_gas), 2025")]
     public void The_first_push_acts_on_the_whole_bore()
     {
         var phase = new WaterPhase<Space>(Jet, Law, new Space(1.2, 9.80665), 3e-3, GasKg, WaterJetMode.Inertial, false);
@@ -75,7 +76,8 @@ public class UnsteadyJetTests
         Tolerance.Relative(work, ledger[5] + rocket, 1e-6);
         Tolerance.Relative(Law.EnergyGivenUp(3e-3), ledger[1], 1e-9);
 
-        // Momentum of the rocket is that of the jet, ∫ ρ A u (u − v) dt; during the start it is taken from the rocket and column themselves.
+        // Momentum of the rocket is that of the jet, ∫ ρ A u (u − v) dt; during the start it is taken from the rocket and column
+        // themselves.
         var water0 = 1000 * (3e-3 - s[2]);
         var startMomentum = (1.2 + GasKg + water0) * s[1] - 1000 * JetArea * (water0 / 1000 / BoreArea) * s[3];
         Tolerance.Relative((1.2 + GasKg) * y[1], startMomentum + y[10], 1e-6);

@@ -78,7 +78,8 @@ public class ComponentMethodTests
     }
 
     [Fact]
-    [PublishedCase("F06", "Basic Finner range model: geometry of Dupuis and Hathaway, DREV-TM-9703, 1997; component method worked independently")]
+    [PublishedCase("F06", "Basic Finner range model: geometry of Dupuis and Hathaway, DREV-TM-9703, 1997; component method worked "
+        + "independently")]
     public void Basic_finner()
     {
         var result = SampleBodies.BasicFinner.NormalForce();

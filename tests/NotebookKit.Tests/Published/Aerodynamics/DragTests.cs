@@ -7,7 +7,8 @@ namespace NotebookKit.Tests.Published.Aerodynamics;
 
 public class DragTests
 {
-    private const string Plate = "H. Schlichting, Boundary-Layer Theory, ch. XXI; S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. II; worked independently";
+    private const string Plate = "H. Schlichting, Boundary-Layer Theory, ch. XXI; S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. II; "
+        + "worked independently";
 
     // Values to six decimals: half a unit of the last.
     [Theory]
@@ -83,7 +84,8 @@ public class DragTests
     [InlineData(0.5, 0.127456)]
     [InlineData(0.8, 0.531165)]
     [InlineData(0.9, 0.998756)]
-    public void Round_leading_edge(double mach, double expected) => Tolerance.Absolute(expected, PressureDrag.LeadingEdge(FinEdge.Rounded, mach), 6e-7);
+    public void Round_leading_edge(double mach, double expected)
+        => Tolerance.Absolute(expected, PressureDrag.LeadingEdge(FinEdge.Rounded, mach), 6e-7);
 
     [Theory]
     [PublishedCase("F14", "S. F. Hoerner, 1965, ch. III; J. S. Barrowman, M.S. thesis, 1967, ch. 4; worked independently")]
@@ -154,7 +156,8 @@ public class DragTests
     }
 
     // Arrow with short vanes in a magnetic suspension: drag coefficient 1.56 on shaft area at Re 1.2e4 on the diameter. Shaft 5.24 mm by
-    // 625 mm (recalled). Friction all laminar is 0.53, all turbulent 1.98: transition owns the answer, so the band must hold the measurement.
+    // 625 mm (recalled). Friction all laminar is 0.53, all turbulent 1.98: transition owns the answer, so the band must hold the
+    // measurement.
     [Fact]
     [PublishedCase("N41", "Arrows in a magnetic suspension, MDPI Proceedings 49 (2020) 56, drag at Re 1.2e4")]
     public void Laminar_and_turbulent_limits_bracket_a_measured_arrow()
@@ -162,7 +165,8 @@ public class DragTests
         var shaft = new FinnedBody(
             [Nose.TangentOgive(15.Millimetres(), 5.24.Millimetres()), new BodyTube(610.Millimetres(), 5.24.Millimetres())], []);
         var speed = Speed.FromMetersPerSecond(1.2e4 * AirConditions.SeaLevel.Viscosity.PascalSeconds / (1.225 * 5.24e-3));
-        var result = shaft.Drag(speed, assumptions: new DragAssumptions { Roughness = Length.Zero, EarlyTransition = 0, LateTransition = 1e7 });
+        var result = shaft.Drag(speed, assumptions: new DragAssumptions { Roughness = Length.Zero, EarlyTransition = 0,
+            LateTransition = 1e7 });
         var friction = result.Components.First(c => c.Name == "Body friction");
         Tolerance.Relative(0.53, friction.Low, 0.03);
         Tolerance.Relative(1.98, friction.High, 0.03);
@@ -177,7 +181,8 @@ public class DragTests
     public void Turbulent_friction_is_about_three_times_laminar_on_a_clean_slender_body(double reynolds) =>
         Assert.InRange(Friction.Turbulent(reynolds) / Friction.Laminar(reynolds), 2.5, 4.2);
 
-    // Three streamline bodies of 60 in, transition fixed, with wing interference: 0.046 to 0.057 on frontal area (base assumed). Their fineness
+    // Three streamline bodies of 60 in, transition fixed, with wing interference: 0.046 to 0.057 on frontal area (base assumed). Their
+    // fineness
     // is not at hand; five to six is assumed, with a wetted area of three quarters of a cylinder's. Fair within 20 %.
     [Theory]
     [PublishedCase("N43", "E. C. Draley, High-speed drag tests of several fuselage shapes in combination with a wing, NACA WR L-542, 1940")]
@@ -190,19 +195,25 @@ public class DragTests
         Assert.InRange(coefficient, 0.046 / 1.2, 0.057 * 1.2);
     }
 
-    // Found is that no one figure fits: the often quoted 0.2 of projectiles depends on the fore-body's length and boundary layer, falling as both
-    // grow, to Mach 0.8; a data sheet's method fits its data to 0.015, twice that is allowed here. So the build-up of short to long cylinders must
-    // give a band that holds 0.2 for the short ones, whose low end falls with length, and that never passes 0.2. Hoerner's 0.029/√C is remembered.
+    // Found is that no one figure fits: the often quoted 0.2 of projectiles depends on the fore-body's length and boundary layer, falling
+    // as both
+    // grow, to Mach 0.8; a data sheet's method fits its data to 0.015, twice that is allowed here. So the build-up of short to long
+    // cylinders must
+    // give a band that holds 0.2 for the short ones, whose low end falls with length, and that never passes 0.2. Hoerner's 0.029/√C is
+    // remembered.
     [Theory]
-    [PublishedCase("N46", "S. F. Hoerner, 1950: base drag of a cylinder without boat-tail often quoted as 0.2, depends on fore-body and boundary layer; ESDU 96012, fit to 0.015")]
+    [PublishedCase("N46", "S. F. Hoerner, 1950: base drag of a cylinder without boat-tail often quoted as 0.2, depends on fore-body and "
+        + "boundary layer; ESDU 96012, fit to 0.015")]
     [InlineData(0.3)]
     [InlineData(0.5)]
     [InlineData(0.78)]
     public void Base_drag_of_a_body_falls_with_the_fore_bodys_friction_and_stays_below_the_projectiles(double mach)
     {
         double[] lengths = [5, 10, 20, 40];
-        var bases = lengths.Select(l => new FinnedBody([Nose.TangentOgive(180.Millimetres(), 60.Millimetres()), new BodyTube((60 * (l - 3)).Millimetres(), 60.Millimetres())], [])
-            .Drag(mach * AirConditions.SeaLevel.SpeedOfSound, assumptions: DragAssumptions.SmoothTurbulent).Components.Single(c => c.Name == "Base")).ToArray();
+        var bases = lengths.Select(l => new FinnedBody([Nose.TangentOgive(180.Millimetres(), 60.Millimetres()),
+            new BodyTube((60 * (l - 3)).Millimetres(), 60.Millimetres())], [])
+            .Drag(mach * AirConditions.SeaLevel.SpeedOfSound,
+                assumptions: DragAssumptions.SmoothTurbulent).Components.Single(c => c.Name == "Base")).ToArray();
         for (var i = 1; i < bases.Length; i++) Assert.True(bases[i].Low < bases[i - 1].Low);
         Assert.All(bases, b => Assert.InRange(b.High, b.Low, 0.2 + 0.03));
         Assert.True(bases[^1].Low < 0.2 / 3);

@@ -47,7 +47,8 @@ public sealed class ServiceLifeTests : IDisposable
     {
         var made = SampleRecord.Made("2026-02-20");
         var fills = Enumerable.Repeat(SampleRecord.Filled("2026-04-01"), pressurisations - 1);
-        var status = SampleRecord.Of([made, SampleRecord.Proved("2026-03-02"), .. fills]).StatusOn(SampleRecord.Day("2026-04-02"), LifeLimits.AircraftCylinder);
+        var status = SampleRecord.Of([made, SampleRecord.Proved("2026-03-02"), .. fills]).StatusOn(SampleRecord.Day("2026-04-02"),
+            LifeLimits.AircraftCylinder);
         Assert.Equal(pressurisations, status.Pressurisations);
         Assert.Equal(standing, status.Standing);
     }
@@ -77,5 +78,6 @@ public sealed class ServiceLifeTests : IDisposable
         Assert.Equal(SampleRecord.Day("2032-05-01"), Status("2012-05-01", "2012-05-01", LifeLimits.VehicleGasCylinder).LifeEnds);
 
     private static ServiceStatus Status(string made, string proved, LifeLimits limits) =>
-        SampleRecord.Of([SampleRecord.Made(made) with { At = SampleRecord.Time(made) }, SampleRecord.Proved(proved)]).StatusOn(SampleRecord.Day(proved), limits);
+        SampleRecord.Of([SampleRecord.Made(made) with { At = SampleRecord.Time(made) },
+            SampleRecord.Proved(proved)]).StatusOn(SampleRecord.Day(proved), limits);
 }

@@ -66,7 +66,8 @@ public class FillCases
     [Theory]
     [InlineData(0, 402.036, 42.601)]
     [InlineData(200, 371.450, 46.284)]
-    [PublishedCase("P65 P66", "E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331: adiabatic fill of an evacuated vessel to 60 bar, from a line and behind a regulator from 200 bar")]
+    [PublishedCase("P65 P66", "E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331: adiabatic fill of an evacuated vessel to 60 "
+        + "bar, from a line and behind a regulator from 200 bar")]
     public void Real_fill_of_an_evacuated_vessel(double cylinderBar, double kelvins, double settledBar)
     {
         var air = AbsolutePressure.StandardSeaLevel;

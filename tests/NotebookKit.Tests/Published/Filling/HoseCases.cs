@@ -29,9 +29,11 @@ public class HoseCases
     public void Length_of_a_worked_example() =>
         Tolerance.Relative(82.3156, (FannoFlow.FrictionLength(0.1) - FannoFlow.FrictionLength(0.5)) * 0.020 / 0.016, 1e-5);
 
-    // Its example 3.1 prints 42.685 m with 8.537 from a coarse table: 5 m a unit of friction length. With the exact function, M 0.25 has 42.41704 m.
+    // Its example 3.1 prints 42.685 m with 8.537 from a coarse table: 5 m a unit of friction length. With the exact function, M 0.25 has
+    // 42.41704 m.
     [Fact]
-    [PublishedCase("P75", "P. Murugaperumal, Gas Dynamics and Jet Propulsion, example 3.1, with 8.48341 in place of the printed 8.537: 42.41704 m")]
+    [PublishedCase("P75", "P. Murugaperumal, Gas Dynamics and Jet Propulsion, example 3.1, with 8.48341 in place of the printed "
+        + "8.537: 42.41704 m")]
     public void Length_of_a_worked_example_that_read_a_coarse_table()
     {
         Tolerance.Relative(42.41704, 42.685 / 8.537 * FannoFlow.FrictionLength(0.25), 1e-6);
@@ -48,7 +50,8 @@ public class HoseCases
     {
         var hose = new Hose(millimetres.Millimetres(), metres.Metres());
         Tolerance.Relative(kilogramsPerSecond, hose.Flow(60.BarAbsolute(), Room, 1.BarAbsolute(), Gas.Air).KilogramsPerSecond, 2e-6);
-        if (millimetres == 4) Tolerance.Relative(0.26845, hose.Conductance.LitresPerSecondBar / new Orifice(4.Millimetres(), 1).Conductance.LitresPerSecondBar, 2e-5);
+        if (millimetres == 4) Tolerance.Relative(0.26845, hose.Conductance.LitresPerSecondBar / new Orifice(4.Millimetres(),
+            1).Conductance.LitresPerSecondBar, 2e-5);
         if (double.IsNaN(mach)) return;
         Tolerance.Relative(mach, FannoFlow.InletMach(hose.FrictionLength), 5e-6);
         Tolerance.Relative(exitBar, 60 * hose.CriticalRatio, 1e-5);
@@ -69,7 +72,8 @@ public class HoseCases
     [Fact]
     [PublishedCase("P78", "Darcy-Weisbach: 0.02 kg/s in the same hose at 60 bar")]
     public void Small_flow() =>
-        Tolerance.Relative(1.169565, new Hose(6.Millimetres(), 10.Metres()).DarcyDrop(MassFlow.FromKilogramsPerSecond(0.02), 60.BarAbsolute(), Room, Gas.Air).Bars, 1e-6);
+        Tolerance.Relative(1.169565, new Hose(6.Millimetres(), 10.Metres()).DarcyDrop(MassFlow.FromKilogramsPerSecond(0.02),
+            60.BarAbsolute(), Room, Gas.Air).Bars, 1e-6);
 
     [Theory]
     [InlineData(1e5, 1e-4, 0.01850)]

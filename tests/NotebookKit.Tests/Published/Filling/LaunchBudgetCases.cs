@@ -8,7 +8,8 @@ namespace NotebookKit.Tests.Published.Filling;
 /// <summary>10 L cylinder, 3 L of gas to 60 bar absolute, 5 bar to spare, all at 293.15 K.</summary>
 public class LaunchBudgetCases
 {
-    private const string Source = "E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, and the ideal gas: mass balance of a cylinder";
+    private const string Source = "E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, and the ideal gas: mass balance "
+        + "of a cylinder";
 
     private static LaunchBudget From(double bar, GasProperties properties) => new()
     {

@@ -17,7 +17,8 @@ public class RestrictorCases
         Tolerance.Relative(0.528281788, Gas.Air.CriticalPressureRatio, 1e-8);
         Tolerance.Relative(0.684731, Gas.Air.ChokedFlowFactor, 1e-6);
         var hole = new Orifice(10.Millimetres(), 1);
-        var flow = hole.Flow(30.BarGauge().ToAbsolute(AbsolutePressure.StandardSeaLevel), Reference, AbsolutePressure.StandardSeaLevel, Gas.Air);
+        var flow = hole.Flow(30.BarGauge().ToAbsolute(AbsolutePressure.StandardSeaLevel), Reference, AbsolutePressure.StandardSeaLevel,
+            Gas.Air);
         Tolerance.Relative(0.574951942, flow.KilogramsPerSecond, 1e-6);
     }
 
@@ -39,7 +40,8 @@ public class RestrictorCases
     {
         var choked = Sheet.Flow(8.BarAbsolute(), Reference, 1.BarAbsolute(), Gas.Air).KilogramsPerSecond;
         Tolerance.Relative(960, choked / 1.185 * 60_000, 1e-9);
-        Tolerance.Relative(735.3466, Sheet.Flow(8.BarAbsolute(), Reference, 6.BarAbsolute(), Gas.Air).KilogramsPerSecond / 1.185 * 60_000, 1e-6);
+        Tolerance.Relative(735.3466, Sheet.Flow(8.BarAbsolute(), Reference, 6.BarAbsolute(), Gas.Air).KilogramsPerSecond / 1.185 * 60_000,
+            1e-6);
         Tolerance.Relative(0.156451, Sheet.Flow(66.01325.BarAbsolute(), Reference, 1.BarAbsolute(), Gas.Air).KilogramsPerSecond, 5e-6);
     }
 

@@ -31,7 +31,8 @@ public class VentCases
     [Fact]
     [PublishedCase("P42", "Gas temperature of the choked blow-down at 0.1 s")]
     public void Gas_cools_while_choked() =>
-        Tolerance.Relative(239.345204, (Fast with { SafePressure = 15.251733.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel) }).Unchecked().Kelvins[^1], 1e-7);
+        Tolerance.Relative(239.345204, (Fast with { SafePressure = 15.251733.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel)
+            }).Unchecked().Kelvins[^1], 1e-7);
 
     [Fact]
     [PublishedCase("P43", "Unchoked tail for γ = 7/5 in closed form (Dutton and Coverdill 1997, equations 3 to 5)")]
@@ -75,5 +76,6 @@ public class VentCases
 internal static class VentAtAnyPressure
 {
     /// <summary>The curve to a pressure that nobody would call safe, past the check that refuses it.</summary>
-    public static (double[] Pascals, double[] Seconds, double[] Kelvins) Unchecked(this Vent vent, FillHeat heat = FillHeat.Adiabatic) => VentSimulation.Sum(vent, heat);
+    public static (double[] Pascals, double[] Seconds, double[] Kelvins) Unchecked(this Vent vent, FillHeat heat = FillHeat.Adiabatic)
+        => VentSimulation.Sum(vent, heat);
 }

@@ -5,7 +5,8 @@ using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Flight;
 
-[PublishedCase("Optimum table", "Independent integration of the plain model in Python, 2 L, nozzle 12 mm, body 90 mm, Cd 0.35, step 0.01 on a flat maximum, 2025; 0.02")]
+[PublishedCase("Optimum table", "Independent integration of the plain model in Python, 2 L, nozzle 12 mm, body 90 mm, Cd 0.35, step 0.01 "
+    + "on a flat maximum, 2025; 0.02")]
 public class BestFillPublishedTests
 {
     [Theory]
@@ -19,7 +20,8 @@ public class BestFillPublishedTests
         for (var i = 0; i < 4; i++)
         {
             var flight = new VerticalFlight(
-                new Charge(new Chamber(2.Litres(), 90.Millimetres(), 60.BarGauge()), 30.Percent(), pressures[i].BarGauge(), 293.15.Kelvins()),
+                new Charge(new Chamber(2.Litres(), 90.Millimetres(), 60.BarGauge()), 30.Percent(), pressures[i].BarGauge(),
+                    293.15.Kelvins()),
                 new Nozzle(12.Millimetres()), dryKg.Kilograms(), DragCurve.Constant(0.35, 90.Millimetres()),
                 new("sea level", 0.Metres(), Atmosphere.LinearLapse)) { Flow = FlowModel.Plain };
             Tolerance.Absolute(shares[i], flight.BestFill().WaterFraction.DecimalFractions, 0.02);

@@ -4,10 +4,12 @@ namespace NotebookKit.Tests.Published.Flight;
 /// The check cases whose time histories aren't printed here, against a plain integration in Earth-fixed axes that shares no line with the
 /// library: Runge-Kutta at 10 ms, Coriolis and centrifugal terms written out, latitude by fixed-point iteration.
 /// </summary>
-[PublishedCase("F40", "Murri, Jackson, Shelton, NASA/TM-2015-218675, 2015, vol. II: set-up of cases 4, 5, 7, 8, 10; U.S. Standard Atmosphere 1976; integrated independently")]
+[PublishedCase("F40", "Murri, Jackson, Shelton, NASA/TM-2015-218675, 2015, vol. II: set-up of cases 4, 5, 7, 8, 10; U.S. Standard "
+    + "Atmosphere 1976; integrated independently")]
 public class CheckCaseIntegrationTests
 {
-    private const double Equator = 6_378_137.0, Flattening = 1 / 298.257223563, Mu = 3.986004418e14, J2 = 0.00108262982, Mean = 6_371_007.1809;
+    private const double Equator = 6_378_137.0, Flattening = 1 / 298.257223563, Mu = 3.986004418e14, J2 = 0.00108262982,
+        Mean = 6_371_007.1809;
     private const double DragArea = 0.1 * 0.1963495 * Foot * Foot, Mass = 14.593903, Foot = 0.3048;
 
     [Theory]
@@ -23,7 +25,8 @@ public class CheckCaseIntegrationTests
         var result = CheckCases.Case(number).Run();
         var isRound = number is 4 or 5;
         var spin = number == 4 ? 0 : 7.292115e-5;
-        double[] y = [(isRound ? Mean : Equator) + (number >= 9 ? 0 : 9144), 0, 0, number >= 9 ? 304.8 : 0, number == 9 ? 304.8 : 0, number == 10 ? 304.8 : 0];
+        double[] y = [(isRound ? Mean : Equator) + (number >= 9 ? 0 : 9144), 0, 0, number >= 9 ? 304.8 : 0, number == 9 ? 304.8 : 0,
+            number == 10 ? 304.8 : 0];
         const int PerSecond = 100;
         for (var second = 1; second <= 30; second++)
         {
@@ -54,7 +57,8 @@ public class CheckCaseIntegrationTests
             var bulge = isRound ? 0 : 1.5 * J2 * Math.Pow(Equator / r, 2);
             var polar = 5 * z * z / (r * r);
             var pull = -Mu / (r * r * r);
-            double[] g = [pull * (1 + (bulge * (1 - polar))) * x, pull * (1 + (bulge * (1 - polar))) * yy, pull * (1 + (bulge * (3 - polar))) * z];
+            double[] g = [pull * (1 + (bulge * (1 - polar))) * x, pull * (1 + (bulge * (1 - polar))) * yy,
+                pull * (1 + (bulge * (3 - polar))) * z];
 
             var (_, longitude, altitude) = Geodetic(s);
             // Wind from the west blows to the east.
@@ -88,7 +92,8 @@ public class CheckCaseIntegrationTests
         }
     }
 
-    // The ball's three inertias are equal: without a moment it turns about one axis at one rate, by Rodrigues' rotation. Over the Earth at rest it
+    // The ball's three inertias are equal: without a moment it turns about one axis at one rate, by Rodrigues' rotation. Over the Earth at
+    // rest it
     // falls straight down, so that north, east and down stay where they are.
     [Fact]
     public void A_ball_that_turns_keeps_its_rates_and_turns_as_Rodrigues_has_it()
@@ -116,7 +121,8 @@ public class CheckCaseIntegrationTests
             Close(Math.Atan2(zy, zz), still.Roll[t]);
         }
 
-        static void Close(double expected, double actual) => Tolerance.Absolute(0, Math.IEEERemainder((expected * 180 / Math.PI) - actual, 360), 1e-6);
+        static void Close(double expected, double actual) => Tolerance.Absolute(0,
+            Math.IEEERemainder((expected * 180 / Math.PI) - actual, 360), 1e-6);
     }
 
     private static double[] Add(double[] s, double[] rates, double h) => [.. s.Select((v, i) => v + (h * rates[i]))];

@@ -5,8 +5,10 @@ using NotebookKit.Tests.House;
 
 namespace NotebookKit.Tests.Published.Flight;
 
-/// <summary>The rigid-body equations against the simulations published with NASA/TM-2015-218675 (participant "SIM 5", rows at whole seconds).</summary>
-[PublishedCase("F40", "Murri, Jackson, Shelton, Check-cases for verification of 6-degree-of-freedom flight vehicle simulations, NASA/TM-2015-218675, 2015, time histories of SIM 5")]
+/// <summary>The rigid-body equations against the simulations published with NASA/TM-2015-218675 (participant "SIM 5", rows at whole
+/// seconds).</summary>
+[PublishedCase("F40", "Murri, Jackson, Shelton, Check-cases for verification of 6-degree-of-freedom flight vehicle simulations, "
+    + "NASA/TM-2015-218675, 2015, time histories of SIM 5")]
 public class CheckCaseTests
 {
     // The report states no limit. These lie near the spread between its participants: altitude in m, velocity in m/s, angles in degrees.

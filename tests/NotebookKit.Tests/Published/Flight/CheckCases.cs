@@ -18,7 +18,8 @@ internal static class CheckCases
         Drag = 0.1,
     };
 
-    private static FreeBody Brick { get; } = new("brick", Mass.FromSlugs(0.155404754), Slug(0.001894220), Slug(0.006211019), Slug(0.007194665))
+    private static FreeBody Brick { get; } = new("brick", Mass.FromSlugs(0.155404754), Slug(0.001894220), Slug(0.006211019),
+        Slug(0.007194665))
     {
         ReferenceArea = Area.FromSquareFeet(0.22222),
         Span = Length.FromFeet(0.33333),
@@ -42,9 +43,12 @@ internal static class CheckCases
         5 => On(Earth.Round, Ball, Tumbling),
         6 => On(Earth.Ellipsoid, Ball, new() { Altitude = High }),
         7 => Case(6) with { Wind = new(Speed.FromFeetPerSecond(20), 270.Degrees()) },
-        8 => Case(6) with { Wind = new(Speed.FromFeetPerSecond(-20), 270.Degrees()) { PerKilometre = Speed.FromFeetPerSecond(0.003 / 0.3048 * 1000) } },
-        9 => On(Earth.Ellipsoid, Ball, new() { East = 304.8.MetresPerSecond(), Down = (-304.8).MetresPerSecond(), Yaw = 90.Degrees(), RatesOverGround = true }),
-        10 => On(Earth.Ellipsoid, Ball, new() { North = 304.8.MetresPerSecond(), Down = (-304.8).MetresPerSecond(), RatesOverGround = true }),
+        8 => Case(6) with { Wind = new(Speed.FromFeetPerSecond(-20),
+            270.Degrees()) { PerKilometre = Speed.FromFeetPerSecond(0.003 / 0.3048 * 1000) } },
+        9 => On(Earth.Ellipsoid, Ball, new() { East = 304.8.MetresPerSecond(), Down = (-304.8).MetresPerSecond(), Yaw = 90.Degrees(),
+            RatesOverGround = true }),
+        10 => On(Earth.Ellipsoid, Ball, new() { North = 304.8.MetresPerSecond(), Down = (-304.8).MetresPerSecond(),
+            RatesOverGround = true }),
         _ => throw new ArgumentOutOfRangeException(nameof(number), number, "there are ten cases."),
     };
 

@@ -51,7 +51,8 @@ public class CoastPublishedTests
     }
 
     [Fact]
-    [PublishedCase("P29", "Univ. Cape Town InCFD news, 7 Oct 2015: 550 km/h, mass below 1.5 kg, 830 m; drag area 1.02719e-3 m² makes the closed form give 830 m")]
+    [PublishedCase("P29", "Univ. Cape Town InCFD news, 7 Oct 2015: 550 km/h, mass below 1.5 kg, 830 m; drag area 1.02719e-3 m² makes the "
+        + "closed form give 830 m")]
     public void The_published_record_flight_is_consistent_with_a_plausible_drag_area()
     {
         var (height, _) = Up(new ConstantAir(0.5 * 1.2 * 1.02719e-3), 1.5, 550 / 3.6);

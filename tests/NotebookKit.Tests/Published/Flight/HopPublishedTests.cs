@@ -3,7 +3,8 @@ using NotebookKit.Tests.Flight;
 namespace NotebookKit.Tests.Published.Flight;
 
 // tests/side-by-side/hop.py: SciPy's solve_ivp, DOP853, relative tolerance 1e-12, digits as printed.
-[PublishedCase("Hop", "Independent integration of the plain model with SciPy's solve_ivp (DOP853, 1e-12): 3.4 L, 68 %, 10.4 bar gauge, 6.6 mm, 1.46 kg, no drag")]
+[PublishedCase("Hop", "Independent integration of the plain model with SciPy's solve_ivp (DOP853, 1e-12): 3.4 L, 68 %, 10.4 bar gauge, "
+    + "6.6 mm, 1.46 kg, no drag")]
 public class HopPublishedTests
 {
     [Fact]

@@ -13,7 +13,8 @@ public class LaunchTubePublishedTests
     [InlineData(1, 10.790452, 0.055437099, double.NaN)]
     public void A_vehicle_leaves_the_tube_with_the_work_of_the_gas(double exponent, double speed, double time, double endBar)
     {
-        // 2 L of gas at 40 bar gauge, tube 12 mm x 0.30 m, 2.2 kg in all. Water and drag are none of the case: the mass is put into the dry vehicle.
+        // 2 L of gas at 40 bar gauge, tube 12 mm x 0.30 m, 2.2 kg in all. Water and drag are none of the case: the mass is put into the dry
+        // vehicle.
         var tube = new LaunchTube(12.Millimetres(), 0.3.Metres());
         var volume = 2.Litres() + tube.Displaced;
         var gas = (40e5 + 101_325) * 2e-3 / (287.05287 * 293.15);

@@ -34,7 +34,8 @@ public class PitchRollTests
     public void The_two_dimensional_slope_underpredicts_roll_threefold()
     {
         var roll = SampleBodies.ThreeFins.Roll();
-        Tolerance.Relative(0.919114, PitchRoll.SteadyRoll(100, Diameter, roll.Forcing, roll.DampingTwoDimensional, 0.1 * Math.PI / 180), 1e-6);
+        Tolerance.Relative(0.919114, PitchRoll.SteadyRoll(100, Diameter, roll.Forcing, roll.DampingTwoDimensional, 0.1 * Math.PI / 180),
+            1e-6);
     }
 
     [Fact]
@@ -59,13 +60,15 @@ public class PitchRollTests
         var still = SampleBodies.ThreeFins.NormalForce();
         Tolerance.Relative(-26.884988, still.MomentSlope(1.2.Metres()), 6e-4);
         Tolerance.Relative(-2449.852, still.PitchDamping(1.2.Metres()), 8e-4);
-        var result = PitchRollVerbs.PitchRollOf(SampleBodies.ThreeFins, State, 100.MetresPerSecond(), 0.25.Degrees(), AirConditions.SeaLevel);
+        var result = PitchRollVerbs.PitchRollOf(SampleBodies.ThreeFins, State, 100.MetresPerSecond(), 0.25.Degrees(),
+            AirConditions.SeaLevel);
         // At 100 m/s Mach 0.294 raises the fins' slope by 0.9 %, the moment by 2 %, and so the frequency by 1 %.
         Tolerance.Relative(1.298002, result.PitchFrequency.Hertz, 0.012);
         Tolerance.Relative(6.969197, result.SteadyRoll.RadiansPerSecond, 1e-5);
         Tolerance.Relative(0.292558, result.CriticalCant.Degrees, 0.012);
         Tolerance.Relative(2.917, result.Amplification, 0.01);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("lock", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("lock", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -119,19 +122,22 @@ public class PitchRollTests
     [PublishedCase("F33", "Common range practice, combined with NACA TR 1048 body lift: at 14° the 30-calibre body is unstable")]
     public void A_long_body_that_is_stable_at_zero_is_unstable_at_fourteen_degrees()
     {
-        var frame = new Airframe(SampleBodies.ThreeFins, new MassBudget([new MassPart("All", 1.6.Kilograms(), 1.2.Metres())]), SampleAirframes.ThreeFins.Chamber);
+        var frame = new Airframe(SampleBodies.ThreeFins, new MassBudget([new MassPart("All", 1.6.Kilograms(), 1.2.Metres())]),
+            SampleAirframes.ThreeFins.Chamber);
         var result = frame.LeaveRail(20.MetresPerSecond(), 5.MetresPerSecond(), 0.Grams(), 0.Grams());
         Assert.InRange(result.MarginAtZero, 2.9, 3.1);
         Assert.True(result.MarginAtAngle < 0);
         Assert.False(result.Holds);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("unstable as it leaves", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("unstable as it leaves", StringComparison.Ordinal));
     }
 
     [Fact]
     [PublishedCase("F72", "Two bodies with one deceleration; worked independently")]
     public void Drag_separation()
     {
-        var stack = new DragSeparation(1.1.Kilograms(), (0.45 * 2.827433e-3).SquareMetres(), 0.8.Kilograms(), (0.60 * 6.361725e-3).SquareMetres());
+        var stack = new DragSeparation(1.1.Kilograms(), (0.45 * 2.827433e-3).SquareMetres(), 0.8.Kilograms(),
+            (0.60 * 6.361725e-3).SquareMetres());
         var result = stack.At(80.MetresPerSecond(), 0.12.Metres());
         Tolerance.Relative(4.534175, result.SustainerDeceleration.MetersPerSecondSquared, 1e-6);
         Tolerance.Relative(18.703472, result.BoosterDeceleration.MetersPerSecondSquared, 1e-6);

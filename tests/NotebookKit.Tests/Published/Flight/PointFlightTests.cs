@@ -44,7 +44,8 @@ public class PointFlightTests
     {
         var (sin, cos) = Math.SinCos(80 * Math.PI / 180);
         var marks = FlightRun.Continue(
-            Numbers with { DragFactor = 0 }, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(100 * cos, 0, -100 * sin)), false, new());
+            Numbers with { DragFactor = 0 }, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(100 * cos, 0, -100 * sin)),
+                false, new());
         Tolerance.Relative(348.763485, marks.LandingAt.X, 1e-8);
         Tolerance.Relative(494.484003, marks.ApogeeM, 1e-8);
         Tolerance.Relative(20.084489, marks.LandingTime, 5e-8);
@@ -55,10 +56,12 @@ public class PointFlightTests
     [InlineData(1.5, 150, 21.213203, 13.262676)]
     [InlineData(2, 100, 20.000, 14.036243)]
     [InlineData(3, 60, 18.973666, 14.763133)]
-    public void Off_the_rail_the_wind_comes_in_at_the_angle_of_wind_over_speed(double lengthM, double acceleration, double speed, double degrees)
+    public void Off_the_rail_the_wind_comes_in_at_the_angle_of_wind_over_speed(double lengthM, double acceleration, double speed,
+        double degrees)
     {
         // A drive of constant net acceleration on the library's own rail equations, 5 m/s across.
-        var numbers = SampleVehicles.Trainer.Numbers(SampleVehicles.Calm with { Rail = new(lengthM.Metres()), Wind = WindProfile.Uniform(5.MetresPerSecond()) }) with { DragFactor = 0, DryKg = 2 };
+        var numbers = SampleVehicles.Trainer.Numbers(SampleVehicles.Calm
+            with { Rail = new(lengthM.Metres()), Wind = WindProfile.Uniform(5.MetresPerSecond()) }) with { DragFactor = 0, DryKg = 2 };
         var path = new RailPath<Steady>(numbers, new(2 * (acceleration + 9.80665)));
         var events = new RailEvents<Steady>(path, numbers.RailM, new());
         var observer = new NoObserver();
@@ -72,7 +75,8 @@ public class PointFlightTests
     }
 
     [Fact]
-    [PublishedCase("F53", "Knacke, Parachute Recovery Systems Design Manual, NWC TP 6575, 1991: weight equals drag, flat circular canopy at 0.75")]
+    [PublishedCase("F53", "Knacke, Parachute Recovery Systems Design Manual, NWC TP 6575, 1991: weight equals drag, flat circular "
+        + "canopy at 0.75")]
     public void Under_its_canopy_it_comes_down_at_the_handbooks_speed()
     {
         Tolerance.Relative(6.385242, Descend(WindProfile.Calm).LandingVelocity.Z, 1e-6);
@@ -91,7 +95,8 @@ public class PointFlightTests
             "power" => WindProfile.PowerLaw(5.MetresPerSecond(), 10.Metres()),
             _ => WindProfile.LogLaw(5.MetresPerSecond(), 10.Metres(), 0.03.Metres()),
         };
-        // The printed integral lets the canopy follow the wind at once. It lags by v/g = 0.651 s, which the change of its speed over the way
+        // The printed integral lets the canopy follow the wind at once. It lags by v/g = 0.651 s, which the change of its speed over the
+        // way
         // down makes metres of; and below 2 m the wind here stays as it is at 2 m.
         var landed = Descend(wind);
         var lag = 6.385242 / 9.80665 * (wind.At(300.Metres()).MetersPerSecond - landed.LandingVelocity.Y);
@@ -101,14 +106,17 @@ public class PointFlightTests
     private static FlightMarks Descend(WindProfile wind)
     {
         var canopy = new Canopy(CanopyType.FlatCircular, 1.Metres()) { DragCoefficient = 0.75 };
-        var numbers = (SampleVehicles.Trainer with { Canopy = canopy }).Numbers(SampleVehicles.Calm) with { DryKg = 1.5, Air = ConstantDensity(wind) };
+        var numbers = (SampleVehicles.Trainer with { Canopy = canopy }).Numbers(SampleVehicles.Calm)
+            with { DryKg = 1.5, Air = ConstantDensity(wind) };
         numbers = numbers with { Deployment = numbers.Deployment with { FillM = 1e-6 } };
         var start = wind.At(300.Metres()).MetersPerSecond;
         return FlightRun.Continue(
-            numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, new(0, 0, -300), new(0, start, 6.385242)), false, new() { ApogeeTime = 0, ApogeeM = 300 });
+            numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, new(0, 0, -300), new(0, start, 6.385242)), false,
+                new() { ApogeeTime = 0, ApogeeM = 300 });
     }
 
-    /// <summary>Air of 1.225 kg/m³ at every height: with a gas constant of gravity over lapse, pressure falls as temperature does.</summary>
+    /// <summary>Air of 1.225 kg/m³ at every height: with a gas constant of gravity over lapse, pressure falls as temperature
+    /// does.</summary>
     private static SiteAir ConstantDensity(WindProfile wind)
     {
         const double GasConstant = StandardConstants.Gravity / AtmosphereLaw.Lapse;
@@ -117,7 +125,8 @@ public class PointFlightTests
 
     private static (double Height, double Time) Coast(FlightNumbers numbers, double up, double sideways)
     {
-        var marks = FlightRun.Continue(numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(sideways, 0, -up)), false, new());
+        var marks = FlightRun.Continue(numbers, null, FlightAccuracy.Recorded, AirStart.Point(0, default, new(sideways, 0, -up)), false,
+            new());
         Assert.Null(marks.Failure);
         return (marks.ApogeeM, marks.ApogeeTime);
     }
@@ -132,7 +141,8 @@ public class PointFlightTests
 
         public double ContentsKg(ReadOnlySpan<double> own) => 0;
 
-        public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own, Span<double> ownRates) => new(thrustN, 0, 0, 0, 0);
+        public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
+            Span<double> ownRates) => new(thrustN, 0, 0, 0, 0);
 
         public double End(int way, double ambientPa, ReadOnlySpan<double> own) => 1;
     }

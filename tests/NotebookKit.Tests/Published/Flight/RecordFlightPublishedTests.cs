@@ -9,16 +9,19 @@ namespace NotebookKit.Tests.Published.Flight;
 public class RecordFlightPublishedTests
 {
     [Theory]
-    [PublishedCase("P29", "Univ. Cape Town InCFD news, 7 Oct 2015: single stage, mass below 1.5 kg, thrust 550 kgf, 550 km/h in less than 0.5 s, 830 m; 5 %")]
+    [PublishedCase("P29", "Univ. Cape Town InCFD news, 7 Oct 2015: single stage, mass below 1.5 kg, thrust 550 kgf, 550 km/h in less "
+        + "than 0.5 s, 830 m; 5 %")]
     [InlineData(60, 23.9)]
     [InlineData(80, 20.7)]
     public void A_vehicle_with_the_published_thrust_and_speed_reaches_the_published_height(double bar, double throat)
     {
-        // Pressure, nozzle and volume aren't printed: the throat is what 5394 N ask for, the volume is set so that the speed is met. Drag area 1.02719e-3 m².
+        // Pressure, nozzle and volume aren't printed: the throat is what 5394 N ask for, the volume is set so that the speed is met. Drag
+        // area 1.02719e-3 m².
         var rated = bar.BarGauge();
         VerticalFlight Vehicle(double litres) => new(
             new Charge(new Chamber(litres.Litres(), 66.Millimetres(), rated), 35.Percent(), rated, 293.15.Kelvins()),
-            new Nozzle(throat.Millimetres()) { WaterContractionCoefficient = 1 }, 1.5.Kilograms(), DragCurve.Constant(0.27, 1.02719e-3.SquareMetres() / 0.27),
+            new Nozzle(throat.Millimetres()) { WaterContractionCoefficient = 1 }, 1.5.Kilograms(),
+                DragCurve.Constant(0.27, 1.02719e-3.SquareMetres() / 0.27),
             LaunchSite.SeaLevel);
         var litres = BracketedRoot.Solve(v => Vehicle(v).Peak().MaximumSpeedMetresPerSecond - 550 / 3.6, 1, 12, 1e-3);
         var flight = Vehicle(litres).Fly();
@@ -38,7 +41,8 @@ public class RecordFlightPublishedTests
     [InlineData(60, 23.9)]
     [InlineData(80, 20.7)]
     public void The_published_thrust_asks_for_a_throat(double bar, double throat) =>
-        Tolerance.Relative(5393.66, WaterExpulsion.Thrust(bar.BarGauge(), new Nozzle(throat.Millimetres()).ThroatArea).Newtons, 2 * 0.05 / throat);
+        Tolerance.Relative(5393.66, WaterExpulsion.Thrust(bar.BarGauge(), new Nozzle(throat.Millimetres()).ThroatArea).Newtons,
+            2 * 0.05 / throat);
 
     private static double HeightAt(VerticalFlightResult flight, double time)
     {

@@ -106,7 +106,8 @@ public class RigidBodyTests
 
     private static FreeBodyFlight Top(double axial, double across, double spin, double sideRate) =>
         new(new FreeBody("top", 1.Kilograms(), Inertia(axial), Inertia(across), Inertia(across)),
-            new BodyStart { Altitude = 1000.Metres(), RollRate = RotationalSpeed.FromRadiansPerSecond(spin), PitchRate = RotationalSpeed.FromRadiansPerSecond(sideRate) })
+            new BodyStart { Altitude = 1000.Metres(), RollRate = RotationalSpeed.FromRadiansPerSecond(spin),
+                PitchRate = RotationalSpeed.FromRadiansPerSecond(sideRate) })
         {
             Earth = Earth.FlatWith(Acceleration.Zero),
             Atmosphere = null,

@@ -6,17 +6,20 @@ using NotebookKit.Tests.Flight;
 
 namespace NotebookKit.Tests.Published.Flight;
 
-/// <summary>The six-degree-of-freedom vehicle against closed forms of small motions: 60 mm body, three fins, 100 m/s at sea level.</summary>
+/// <summary>The six-degree-of-freedom vehicle against closed forms of small motions: 60 mm body, three fins, 100 m/s at sea
+/// level.</summary>
 public class SixDegreesTests
 {
     [Theory]
-    [PublishedCase("F31", "Barrowman, M.S. thesis, 1967: pitch stiffness and damping by components; period and damping of the linear oscillator")]
+    [PublishedCase("F31", "Barrowman, M.S. thesis, 1967: pitch stiffness and damping by components; period and damping of the "
+        + "linear oscillator")]
     // Held to its path by a great mass only the rotation damps: 0.111475; free to heave with 1.6 kg, 0.171421.
     [InlineData(1e6, 0.111475)]
     [InlineData(1.6, 0.171421)]
     public void Disturbed_it_swings_with_the_frequency_and_damping_of_the_component_method(double mass, double damping)
     {
-        // The printed 8.155585 rad/s has the ogive's centre at 0.466 of its length; the exact 0.464292 at this fineness takes 0.013664 off the 26.884988.
+        // The printed 8.155585 rad/s has the ogive's centre at 0.466 of its length; the exact 0.464292 at this fineness takes 0.013664 off
+        // the 26.884988.
         const double Moment = 26.884988 - 0.013664;
         var natural = 8.155585 * Math.Sqrt(Moment / 26.884988);
         var path = Coasting(mass, 0);
@@ -25,14 +28,17 @@ public class SixDegreesTests
         var crossings = new Crossings(path);
         var none = new NoObserver();
         var tolerance = Enumerable.Repeat(1e-13, 13).ToArray();
-        Assert.True(OdeDriver.Integrate(ref path, ref crossings, ref none, 0, 1.2, y, new() { RelativeTolerance = 1e-11 }, tolerance).Succeeded);
+        Assert.True(OdeDriver.Integrate(ref path, ref crossings, ref none, 0, 1.2, y, new() { RelativeTolerance = 1e-11 },
+            tolerance).Succeeded);
 
-        // The angle of attack passes zero every half damped period; the turning rate there falls by the sum of both dampings. Heaving also stiffens:
+        // The angle of attack passes zero every half damped period; the turning rate there falls by the sum of both dampings. Heaving also
+        // stiffens:
         // s² + (a + b) s + a b + ω² (1 − ρ M / 2m) = 0 with a by heaving, b by turning, M the sum of slope times arm times area.
         Assert.Equal(3, crossings.Times.Count);
         var half = crossings.Times[2] - crossings.Times[1];
         var (both, turning) = (2 * damping * natural, 2 * 0.111475 * natural);
-        var square = (natural * natural * (1 - (0.5 * 1.225 * Moment * 0.06 * Math.PI / 4 * 0.06 * 0.06 / mass))) + ((both - turning) * turning);
+        var square = (natural * natural * (1 - (0.5 * 1.225 * Moment * 0.06 * Math.PI / 4 * 0.06 * 0.06 / mass)))
+            + ((both - turning) * turning);
         Tolerance.Relative(Math.PI / Math.Sqrt(square - (both * both / 4)), half, 1e-4);
         Tolerance.Relative(both / 2, Math.Log(Math.Abs(crossings.Rates[1] / crossings.Rates[2])) / half, 1e-3);
     }
@@ -56,16 +62,19 @@ public class SixDegreesTests
         var body = SampleBodies.ThreeFins;
         var numbers = SampleVehicles.Trainer.Numbers(SampleVehicles.Calm) with
         {
-            // Constant density and speed: the published figures are for 100 m/s at sea level, incompressible slopes. A thousandfold speed of sound holds Mach at nothing.
+            // Constant density and speed: the published figures are for 100 m/s at sea level, incompressible slopes. A thousandfold speed
+            // of sound holds Mach at nothing.
             Air = new(Still(), 0, WindProfile.Calm, 2),
             DragFactor = 0,
             DryKg = massKg,
         };
-        var vehicle = new VehicleNumbers(new MassState(massKg, 1.2, 6.5e-4, 0.42), new(SampleVehicles.Trainer.Airframe.Chamber), new(body), cant);
+        var vehicle = new VehicleNumbers(new MassState(massKg, 1.2, 6.5e-4, 0.42), new(SampleVehicles.Trainer.Airframe.Chamber), new(body),
+            cant);
         return new(new(0), numbers.Air, new(numbers, vehicle, new(0, 0)), default);
     }
 
-    /// <summary>Air of 1.225 kg/m³ with so high a speed of sound that nothing is compressed: the gas constant is a million times that of air.</summary>
+    /// <summary>Air of 1.225 kg/m³ with so high a speed of sound that nothing is compressed: the gas constant is a million times that of
+    /// air.</summary>
     private static AtmosphereLaw Still()
     {
         const double GasConstant = 287.05 * 1e6;
@@ -92,7 +101,8 @@ public class SixDegreesTests
 
         public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Any, false);
 
-        public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => path.Motion(t, y, out _).ThroughAir.Y;
+        public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt)
+            => path.Motion(t, y, out _).ThroughAir.Y;
 
         public readonly void Located(int index, double t, ReadOnlySpan<double> y)
         {

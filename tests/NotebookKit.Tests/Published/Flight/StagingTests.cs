@@ -28,12 +28,14 @@ public class StagingTests
     {
         var numbers = SampleVehicles.Trainer.Numbers(Site) with { DragFactor = 0, Deployment = default };
         var (up, speed) = ((80 * coastS) - (9.80665 * coastS * coastS / 2), 80 - (9.80665 * coastS));
-        var marks = FlightRun.Continue(numbers, null, FlightAccuracy.Recorded, AirStart.Point(coastS, new(0, 0, -up), new(0, 0, -(speed + 100))), false, new());
+        var marks = FlightRun.Continue(numbers, null, FlightAccuracy.Recorded,
+            AirStart.Point(coastS, new(0, 0, -up), new(0, 0, -(speed + 100))), false, new());
         Tolerance.Relative(height, marks.ApogeeM, 1e-8);
     }
 
     [Fact]
-    [PublishedCase("F71", "Each second of delay costs the sustainer's own gain in speed, in metres; without drag, whatever the length of its burn")]
+    [PublishedCase("F71", "Each second of delay costs the sustainer's own gain in speed, in metres; without drag, whatever the "
+        + "length of its burn")]
     public void Without_drag_a_second_of_delay_costs_what_the_sustainer_gains_in_a_second()
     {
         var pair = SampleVehicles.TwoStages;
@@ -61,8 +63,10 @@ public class StagingTests
     public void Drag_parts_the_stages_as_the_interface_force_has_it()
     {
         const double Sustainer = 0.45 * 2.827433e-3, Booster = 0.60 * 6.361725e-3;
-        var separation = new SeparationNumbers(SeparationTrigger.Drag, 0, 0.12, 1.1, 0.8, DragCurve.Constant(0.45, 2.827433e-3.SquareMetres()));
-        var stack = SampleVehicles.Trainer.Numbers(Site) with { DragAreaM2 = Sustainer + Booster, JetOff = DragCurve.Constant(1, 1e-3.SquareMetres()) };
+        var separation = new SeparationNumbers(SeparationTrigger.Drag, 0, 0.12, 1.1, 0.8,
+            DragCurve.Constant(0.45, 2.827433e-3.SquareMetres()));
+        var stack = SampleVehicles.Trainer.Numbers(Site) with { DragAreaM2 = Sustainer + Booster,
+            JetOff = DragCurve.Constant(1, 1e-3.SquareMetres()) };
         var (up, down) = separation.Decelerations(stack, new AirSample(1.225, 340.294, 101_325, default), 80);
         Tolerance.Relative(4.534175, up, 1e-6);
         Tolerance.Relative(18.703472, down, 1e-6);
@@ -70,7 +74,8 @@ public class StagingTests
     }
 
     [Theory]
-    [PublishedCase("F73", "Delayed release: the stack coasts with its own mass and drag, then the sustainer with its own; closed form of m dv/dt = -m g - k v², integrated by hand, piece by piece")]
+    [PublishedCase("F73", "Delayed release: the stack coasts with its own mass and drag, then the sustainer with its own; closed form of "
+        + "m dv/dt = -m g - k v², integrated by hand, piece by piece")]
     [InlineData(0.1)]
     [InlineData(0.5)]
     [InlineData(1.0)]
@@ -78,13 +83,16 @@ public class StagingTests
     {
         const double StackCd = 0.55, SustainerCd = 0.46, Gravity = 9.80665, Density = 1.225;
         var pair = SampleVehicles.TwoStages with { Separation = Separation.ByPressureLatch(delayS.Seconds()) };
-        // Air of one density at every height: where g/(R L) is one, pressure and temperature fall in step. The closed form knows no other air.
+        // Air of one density at every height: where g/(R L) is one, pressure and temperature fall in step. The closed form knows no other
+        // air.
         const double GasConstant = Gravity / AtmosphereLaw.Lapse;
-        var air = new SiteAir(new(0, 101_325 / (GasConstant * Density), 101_325, GasConstant, countsGeometric: false), 0, WindProfile.Calm, 4);
+        var air = new SiteAir(new(0, 101_325 / (GasConstant * Density), 101_325, GasConstant, countsGeometric: false), 0, WindProfile.Calm,
+            4);
         FlightNumbers In(Vehicle vehicle, double cd)
         {
             var curve = DragCurve.Constant(cd, vehicle.Body.ReferenceArea);
-            return vehicle.Numbers(Site) with { Air = air, JetOn = curve, JetOff = curve, DragAreaM2 = vehicle.Body.ReferenceArea.SquareMeters, Deployment = default };
+            return vehicle.Numbers(Site) with { Air = air, JetOn = curve, JetOff = curve,
+                DragAreaM2 = vehicle.Body.ReferenceArea.SquareMeters, Deployment = default };
         }
 
         var (stack, sustainer) = (In(pair.Stack(Site), StackCd), In(pair.Sustainer, SustainerCd));
@@ -99,7 +107,8 @@ public class StagingTests
         var stop = start - (Gravity * delayS / terminal);
         Tolerance.Absolute(delayS, end.Time - marks.JetEndTime, 1e-12);
         Tolerance.Relative(terminal * Math.Tan(stop), -end.Velocity.Z, 1e-7);
-        Tolerance.Relative(-spent.Position.Z + (terminal * terminal / Gravity * Math.Log(Math.Cos(stop) / Math.Cos(start))), -end.Position.Z, 1e-7);
+        Tolerance.Relative(-spent.Position.Z + (terminal * terminal / Gravity * Math.Log(Math.Cos(stop) / Math.Cos(start))),
+            -end.Position.Z, 1e-7);
         // The slower for waiting, but by less than gravity and the drag it began with have it.
         Assert.True(-end.Velocity.Z < -spent.Velocity.Z - (Gravity * delayS));
         Assert.True(-end.Velocity.Z > -spent.Velocity.Z - (Gravity * delayS * (1 + Math.Pow(spent.Velocity.Z / terminal, 2))));
@@ -108,7 +117,8 @@ public class StagingTests
         var coasts = upRows.First(r => r.Time >= up.JetEndTime);
         terminal = Terminal(sustainer.DryKg + coasts.WaterKg + coasts.GasKg, SustainerCd * sustainer.DragAreaM2);
         var (speed, height) = (-coasts.Velocity.Z, -coasts.Position.Z);
-        Tolerance.Relative(height + (terminal * terminal / (2 * Gravity) * Math.Log(1 + (speed * speed / (terminal * terminal)))), up.ApogeeM, 1e-7);
+        Tolerance.Relative(height + (terminal * terminal / (2 * Gravity) * Math.Log(1 + (speed * speed / (terminal * terminal)))),
+            up.ApogeeM, 1e-7);
         // Below the vacuum's top, by no more than the drag it began with takes over the whole climb.
         var vacuum = height + (speed * speed / (2 * Gravity));
         Assert.InRange(up.ApogeeM, vacuum - (speed * speed / (terminal * terminal) * (up.ApogeeM - height)), vacuum);

@@ -6,8 +6,10 @@ using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Flight;
 
-/// <summary>Whole flights of an independent program of the same equations, seven printed digits; agreement to 1e-6 with everything recorded.</summary>
-[PublishedCase("P35", "Reference flights F1 to F3: an independent integration (Python) of the plain model, 2025, seven digits; a separate fixed-step code agrees with it on ten other flights")]
+/// <summary>Whole flights of an independent program of the same equations, seven printed digits; agreement to 1e-6 with everything
+/// recorded.</summary>
+[PublishedCase("P35", "Reference flights F1 to F3: an independent integration (Python) of the plain model, 2025, seven digits; a "
+    + "separate fixed-step code agrees with it on ten other flights")]
 public class VerticalFlightPublishedTests
 {
     private const double SevenDigits = 1e-6;
@@ -57,8 +59,10 @@ public class VerticalFlightPublishedTests
     public void F1_with_the_unsteady_jet()
     {
         var flight = (F1 with { Flow = FlowModel.Plain with { Water = WaterFlow.Unsteady } }).Fly();
-        // The printed figures stop with a millionth of the water left. The same equations by an implicit method (SciPy 1.10, Radau, 1e-10), stopped at
-        // 1e-6 and 1e-7 of it, give 0.0860931732 s and 0.0860932616 s, 37.5476303 m/s and 37.5476690 m/s: the limit is 0.0860932715 s, 37.547673 m/s.
+        // The printed figures stop with a millionth of the water left. The same equations by an implicit method (SciPy 1.10, Radau, 1e-10),
+        // stopped at
+        // 1e-6 and 1e-7 of it, give 0.0860931732 s and 0.0860932616 s, 37.5476303 m/s and 37.5476690 m/s: the limit is 0.0860932715 s,
+        // 37.547673 m/s.
         Tolerance.Relative(0.08609317, flight.WaterOut!.Time.Seconds, 2e-6);
         Tolerance.Relative(0.0860932715, flight.WaterOut!.Time.Seconds, 2e-8);
         Tolerance.Relative(37.54763, flight.WaterOut.Speed.MetersPerSecond, 2e-6);

@@ -30,7 +30,8 @@ public class WindTests
         var power = Drift.Descending(from, descent, WindProfile.PowerLaw(speed, reference));
         Tolerance.Relative(334.1483, power.Distance.Meters, 3e-7);
         Tolerance.Relative(7.112059, power.MeanWind.MetersPerSecond, 1e-7);
-        Tolerance.Relative(332.0231, Drift.Descending(from, descent, WindProfile.LogLaw(speed, reference, 0.03.Metres())).Distance.Meters, 3e-7);
+        Tolerance.Relative(332.0231, Drift.Descending(from, descent, WindProfile.LogLaw(speed, reference, 0.03.Metres())).Distance.Meters,
+            3e-7);
     }
 
     // The power law that touches the log law at the reference height has alpha = 1 / ln(z_ref / z0): equal slopes there.
@@ -56,10 +57,12 @@ public class WindTests
         Tolerance.Absolute(0.11, Exponent(WindProfile.OverSea(8.MetresPerSecond(), 10.Metres())), 0.03);
     }
 
-    // Lidar in a typhoon, 0 to 300 m: both laws fit the measured profiles within 0.5 m/s, so they have to fit each other as well; and the exponent
+    // Lidar in a typhoon, 0 to 300 m: both laws fit the measured profiles within 0.5 m/s, so they have to fit each other as well; and the
+    // exponent
     // grows with the roughness of the ground.
     [Theory]
-    [PublishedCase("N71", "Typhoon wind profiles by lidar over sea and land, 0 to 300 m: power and logarithmic law both fit, r > 0.98, rms < 0.5 m/s")]
+    [PublishedCase("N71", "Typhoon wind profiles by lidar over sea and land, 0 to 300 m: power and logarithmic law both fit, r > 0.98, "
+        + "rms < 0.5 m/s")]
     [InlineData(0.03)]
     [InlineData(0.1)]
     [InlineData(0.5)]

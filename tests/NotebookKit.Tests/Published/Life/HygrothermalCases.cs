@@ -30,7 +30,8 @@ public class HygrothermalCases
     [InlineData(75, 0, 0.288675135)]
     [InlineData(60, 2, 0.2)]
     public void Cold_cured_epoxy(double celsius, double percent, double retention) =>
-        Tolerance.Relative(retention, new HygrothermalRetention(80.Celsius(), percent.Percent(), celsius.Celsius()).Evaluate().Retention, 1e-8);
+        Tolerance.Relative(retention, new HygrothermalRetention(80.Celsius(), percent.Percent(), celsius.Celsius()).Evaluate().Retention,
+            1e-8);
 
     [Fact]
     [PublishedCase("L43", "Chamis, NASA TM-83320, 1983 (equation unverified): wet glass temperature of cold-cured epoxy")]

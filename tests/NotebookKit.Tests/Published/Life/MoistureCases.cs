@@ -6,7 +6,8 @@ namespace NotebookKit.Tests.Published.Life;
 
 public class MoistureCases
 {
-    private const string Sources = "Crank 1975, plane sheet; Shen and Springer, J. Compos. Mater. 10, 1976 (approximation unverified): computed";
+    private const string Sources = "Crank 1975, plane sheet; Shen and Springer, J. Compos. Mater. 10, 1976 (approximation "
+        + "unverified): computed";
 
     private static KinematicViscosity Mm2PerS(double value) => KinematicViscosity.FromSquareMetersPerSecond(value * 1e-6);
 
@@ -57,6 +58,7 @@ public class MoistureCases
     public void Diffusivity_from_two_weighings() =>
         Tolerance.Relative(
             1.6160456e-7,
-            MoistureUptake.DiffusivityFrom(2.Millimetres(), 1.5.Percent(), 0.2.Percent(), 24.Hours(), 0.5.Percent(), 150.Hours()).SquareMetersPerSecond * 1e6,
+            MoistureUptake.DiffusivityFrom(2.Millimetres(), 1.5.Percent(), 0.2.Percent(), 24.Hours(), 0.5.Percent(),
+                150.Hours()).SquareMetersPerSecond * 1e6,
             1e-7);
 }

@@ -51,7 +51,8 @@ public class RetestCases
     }
 
     [Fact]
-    [PublishedCase("L58", "DOT-E 11194 as a bulletin quotes it: 15 years, tests each 5 years, 5/3, held 60 s; ISO 11439:2000, 4.1.3: 20 years")]
+    [PublishedCase("L58", "DOT-E 11194 as a bulletin quotes it: 15 years, tests each 5 years, 5/3, held 60 s; ISO 11439:2000, "
+        + "4.1.3: 20 years")]
     public void Wrapped_carbon_lives_15_years_from_its_month()
     {
         var rule = RetestRules.CarbonCylinder;

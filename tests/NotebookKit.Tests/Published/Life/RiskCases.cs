@@ -98,7 +98,8 @@ public class RiskCases
     [InlineData(5, 0.630957)]
     [InlineData(10, 0.794328)]
     [InlineData(30, 0.926119)]
-    public void Reliability_shown(int tests, double reliability) => Tolerance.Absolute(reliability, ZeroFailureTests.Shown(tests, 0.9), 5e-7);
+    public void Reliability_shown(int tests, double reliability)
+        => Tolerance.Absolute(reliability, ZeroFailureTests.Shown(tests, 0.9), 5e-7);
 
     [Theory]
     [PublishedCase("L64", "Clopper and Pearson 1934: computed")]
@@ -106,9 +107,11 @@ public class RiskCases
     [InlineData(1, 30, 0.123569991)]
     [InlineData(1, 10, 0.336847723)]
     [InlineData(2, 100, 0.0523452902)]
-    public void Few_failures(int failures, int tests, double atMost) => Tolerance.Relative(atMost, FewFailureTests.AtMost(failures, tests, 0.9), 1e-8);
+    public void Few_failures(int failures, int tests, double atMost)
+        => Tolerance.Relative(atMost, FewFailureTests.AtMost(failures, tests, 0.9), 1e-8);
 
-    // The case's .00299573 and 2 995 733 are those of a rate (Poisson: −ln 0.05 / n); counted tries (binomial) give .00299125 and 2 995 731.
+    // The case's .00299573 and 2 995 733 are those of a rate (Poisson: −ln 0.05 / n); counted tries (binomial) give .00299125 and 2 995
+    // 731.
     [Fact]
     [PublishedCase("L64", "Clopper and Pearson 1934, exact binomial; the case's own figures are the Poisson ones, 0.15 % higher")]
     public void One_in_a_million_is_not_shown_by_counting()

@@ -6,7 +6,8 @@ namespace NotebookKit.Tests.Published.Life;
 
 public class StressRuptureCases
 {
-    private const string Papers = "Phoenix, Murthy and Thesken, NASA papers on stress rupture (parameters unverified, like aramid): computed";
+    private const string Papers = "Phoenix, Murthy and Thesken, NASA papers on stress rupture (parameters unverified, like "
+        + "aramid): computed";
 
     private static readonly StressRupture Law = new(StressRuptureParameters.LikeAramid);
 

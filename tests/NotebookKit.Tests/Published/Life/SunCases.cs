@@ -25,7 +25,8 @@ public class SunCases
     [InlineData(0.052, 80.5)]
     [InlineData(0.026, 55.8)]
     public void Dark_and_light_surfaces(double ratioM2KPerW, double celsius) =>
-        Tolerance.Absolute(celsius, new SunHeating(35.Celsius(), WPerM2(950), 17 * ratioM2KPerW, 1, Film(17)).SolAir(WPerM2(3.9 * 17)).DegreesCelsius, 0.1);
+        Tolerance.Absolute(celsius, new SunHeating(35.Celsius(), WPerM2(950), 17 * ratioM2KPerW, 1,
+            Film(17)).SolAir(WPerM2(3.9 * 17)).DegreesCelsius, 0.1);
 
     // 20 Btu/(h ft²) over 3.0 Btu/(h ft² °F), printed as 7 °F and 4 K; 1 Btu/(h ft²) = 3.15459 W/m².
     [Fact]

@@ -15,14 +15,16 @@ public class OtherGasCases
     [InlineData("nitrogen", 138.8112, 10065.511318122559, 0.02801348, 5255537.623499568)]
     [InlineData("hydrogen", 36.4595, 13957.2, 0.00201588, 1860910.8658656524)]
     [PublishedCase("P60", "Anchor states in the fluid files of a public property library (Lemmon 2000, Span 2000, Leachman 2009)")]
-    public void Pressure_near_the_critical_point(string name, double kelvins, double molesPerCubicMetre, double molarMass, double pascals) =>
+    public void Pressure_near_the_critical_point(string name, double kelvins, double molesPerCubicMetre, double molarMass,
+        double pascals) =>
         Tolerance.Relative(pascals, Gas(name).Point(kelvins, molesPerCubicMetre * molarMass).Pascals, 1e-9);
 
     [Theory]
     [InlineData("nitrogen", 138.8112, 10065.511318122559, 0.02801348, 1620.7799325355165, 122.81946369699095)]
     [InlineData("hydrogen", 36.4595, 13957.2, 0.00201588, 737.4108456147336, 22.26137766319962)]
     [PublishedCase("P60", "Anchor states in the fluid files of a public property library (Span 2000, Leachman 2009)")]
-    public void Enthalpy_and_entropy_near_the_critical_point(string name, double kelvins, double molesPerCubicMetre, double molarMass, double joulesPerMole, double joulesPerMoleKelvin)
+    public void Enthalpy_and_entropy_near_the_critical_point(string name, double kelvins, double molesPerCubicMetre, double molarMass,
+        double joulesPerMole, double joulesPerMoleKelvin)
     {
         var point = Gas(name).Point(kelvins, molesPerCubicMetre * molarMass);
         Tolerance.Relative(joulesPerMole, point.Enthalpy * molarMass, 1e-7);
@@ -42,7 +44,8 @@ public class OtherGasCases
     [InlineData(1.01325, 300, 0.08189, 2e-3)]
     [InlineData(350, 288.15, 24.0, 5e-3)]
     [InlineData(700, 288.15, 40.2, 5e-3)]
-    [PublishedCase("P60", "J. W. Leachman et al., J. Phys. Chem. Ref. Data 38 (2009) 721; density of stored hydrogen at 15 °C as fuelling standards print it (SAE J2601, unverified)")]
+    [PublishedCase("P60", "J. W. Leachman et al., J. Phys. Chem. Ref. Data 38 (2009) 721; density of stored hydrogen at 15 °C as "
+        + "fuelling standards print it (SAE J2601, unverified)")]
     public void Hydrogen_density(double bar, double kelvins, double density, double tolerance) =>
         Tolerance.Relative(density, RealGas.Hydrogen.At(bar.BarAbsolute(), kelvins.Kelvins()).Density.KilogramsPerCubicMeter, tolerance);
 

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Materials;
 
-/// <summary>Real air against figures computed afresh from the published coefficients by an independent program, and against tables.</summary>
+/// <summary>Real air against figures computed afresh from the published coefficients by an independent program, and against
+/// tables.</summary>
 public class RealAirCases
 {
     private const string Lemmon = "E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend, J. Phys. Chem. Ref. Data 29 (2000) 331";
@@ -29,7 +30,8 @@ public class RealAirCases
     [InlineData(150, 1.0074)]
     [InlineData(200, 1.0326)]
     [PublishedCase("P60", "Table of the compressibility factor of air at 300 K in an article on diving gases")]
-    public void Compressibility_factor_of_another_table(double bar, double factor) => Tolerance.Absolute(factor, At(bar, 300).CompressibilityFactor, 7e-4);
+    public void Compressibility_factor_of_another_table(double bar, double factor)
+        => Tolerance.Absolute(factor, At(bar, 300).CompressibilityFactor, 7e-4);
 
     [Fact]
     [PublishedCase("P60", Lemmon + ": 300 K, 1 atm")]
@@ -47,7 +49,8 @@ public class RealAirCases
     [InlineData(200, 231.6475)]
     [InlineData(300, 322.8474)]
     [PublishedCase("P61", Lemmon + ": density at 293.15 K")]
-    public void Density_at_room_temperature(double bar, double kilogramsPerCubicMetre) => Tolerance.Relative(kilogramsPerCubicMetre, At(bar).Density.KilogramsPerCubicMeter, 3e-5);
+    public void Density_at_room_temperature(double bar, double kilogramsPerCubicMetre)
+        => Tolerance.Relative(kilogramsPerCubicMetre, At(bar).Density.KilogramsPerCubicMeter, 3e-5);
 
     [Theory]
     [InlineData(200, 7.1961)]
@@ -96,13 +99,15 @@ public class RealAirCases
     [InlineData(100, 0.71226)]
     [InlineData(200, 0.73259)]
     [PublishedCase("P64", Lemmon + ": critical flow factor at 293.15 K")]
-    public void Critical_flow_factor(double bar, double factor) => Tolerance.Absolute(factor, RealGas.Air.CriticalFlowFactor(At(bar)), 1e-5);
+    public void Critical_flow_factor(double bar, double factor)
+        => Tolerance.Absolute(factor, RealGas.Air.CriticalFlowFactor(At(bar)), 1e-5);
 
     [Theory]
     [InlineData(200, 272.479)]
     [InlineData(300, 265.327)]
     [PublishedCase("P65", Lemmon + ": regulator from 293.15 K to 60 bar")]
-    public void Regulator_cools_the_air(double bar, double kelvins) => Tolerance.Absolute(kelvins, RealGas.Air.Throttled(At(bar), 60.BarAbsolute()).Temperature.Kelvins, 1e-3);
+    public void Regulator_cools_the_air(double bar, double kelvins)
+        => Tolerance.Absolute(kelvins, RealGas.Air.Throttled(At(bar), 60.BarAbsolute()).Temperature.Kelvins, 1e-3);
 
     [Theory]
     [InlineData(60, 402.036, 42.601)]
@@ -130,7 +135,8 @@ public class RealAirCases
     }
 
     [Fact]
-    [PublishedCase("P61", "M. J. Assael et al., J. Phys. Chem. Ref. Data 40 (2011) 033101: normal hydrogen at 298.15 K, 185.67 mW/(m·K); C. D. Muzny et al. 2013: 8.90 µPa·s")]
+    [PublishedCase("P61", "M. J. Assael et al., J. Phys. Chem. Ref. Data 40 (2011) 033101: normal hydrogen at 298.15 K, 185.67 mW/(m·K); "
+        + "C. D. Muzny et al. 2013: 8.90 µPa·s")]
     public void Transport_of_hydrogen()
     {
         var state = RealGas.Hydrogen.AtDensity(Density.FromKilogramsPerCubicMeter(1e-4), 298.15.Kelvins());

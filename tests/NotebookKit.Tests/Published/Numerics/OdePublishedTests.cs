@@ -5,7 +5,8 @@ namespace NotebookKit.Tests.Published.Numerics;
 
 public class OdePublishedTests
 {
-    private const string Detest = "Hull, Enright, Fellen, Sedgwick, Comparing numerical methods for ordinary differential equations, SIAM J. Numer. Anal. 9 (1972) 603";
+    private const string Detest = "Hull, Enright, Fellen, Sedgwick, Comparing numerical methods for ordinary differential equations, "
+        + "SIAM J. Numer. Anal. 9 (1972) 603";
 
     private static readonly OdeSettings Tight = new() { RelativeTolerance = 1e-10 };
 
@@ -47,7 +48,8 @@ public class OdePublishedTests
     }
 
     [Fact]
-    [PublishedCase("Arenstorf", "Hairer, Nørsett, Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.0, eq. (0.1), period and initial values")]
+    [PublishedCase("Arenstorf", "Hairer, Nørsett, Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.0, eq. (0.1), "
+        + "period and initial values")]
     public void The_Arenstorf_orbit_closes_after_its_period()
     {
         const double mu = 0.012277471, other = 1 - mu, period = 17.0652165601579625588917206249;

@@ -2,7 +2,8 @@ using NotebookKit.Numerics;
 
 namespace NotebookKit.Tests.Published.Numerics;
 
-[PublishedCase("Philox", "Salmon, Moraes, Dror, Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11 2011; known-answer vectors of Random123, philox4x32 10")]
+[PublishedCase("Philox", "Salmon, Moraes, Dror, Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11 2011; known-answer vectors of "
+    + "Random123, philox4x32 10")]
 public class PhiloxPublishedTests
 {
     [Theory]

@@ -22,7 +22,8 @@ public class ScatterTests
 
     [Fact]
     [PublishedCase("F63", Normal)]
-    public void One_standard_deviation_holds_39_percent() => Tolerance.Absolute(0.3935, new BivariateSpread(0, 0, 4, 4, 0).WithinCircle(2), 5e-5);
+    public void One_standard_deviation_holds_39_percent() => Tolerance.Absolute(0.3935, new BivariateSpread(0, 0, 4, 4, 0).WithinCircle(2),
+        5e-5);
 
     [Theory]
     [PublishedCase("F63", Normal)]
@@ -56,9 +57,11 @@ public class ScatterTests
         foreach (var share in new[] { 0.5, 0.9, 0.99 })
         {
             var ellipse = spread.Ellipse(share);
-            Tolerance.Absolute(share, Enumerable.Range(0, Count).Count(i => ellipse.Contains(x[i], y[i])) / (double)Count, 4 * Math.Sqrt(share * (1 - share) / Count));
+            Tolerance.Absolute(share, Enumerable.Range(0, Count).Count(i => ellipse.Contains(x[i], y[i])) / (double)Count,
+                4 * Math.Sqrt(share * (1 - share) / Count));
             var radius = spread.CircleRadius(share);
-            Tolerance.Absolute(share, Enumerable.Range(0, Count).Count(i => Math.Sqrt(Math.Pow(x[i] - spread.MeanX, 2) + Math.Pow(y[i] - spread.MeanY, 2)) <= radius) / (double)Count, 4 * Math.Sqrt(share * (1 - share) / Count));
+            Tolerance.Absolute(share, Enumerable.Range(0, Count).Count(i => Math.Sqrt(Math.Pow(x[i] - spread.MeanX, 2)
+                + Math.Pow(y[i] - spread.MeanY, 2)) <= radius) / (double)Count, 4 * Math.Sqrt(share * (1 - share) / Count));
         }
     }
 
@@ -87,7 +90,8 @@ public class ScatterTests
     [InlineData(0.95, 59)]
     [InlineData(0.99, 299)]
     [InlineData(0.997, 998)]
-    public void Samples_for_the_largest_to_cover(double coverage, int samples) => Assert.Equal(samples, SampleSize.ForMaximumToCover(coverage));
+    public void Samples_for_the_largest_to_cover(double coverage, int samples)
+        => Assert.Equal(samples, SampleSize.ForMaximumToCover(coverage));
 
     [Theory]
     [PublishedCase("F64", "Rule of three: 95 % bound of about 3/n where none was seen")]

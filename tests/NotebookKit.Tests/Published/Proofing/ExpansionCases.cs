@@ -37,7 +37,8 @@ public class ExpansionCases
     [InlineData(1.334e-2, -7.122e-3, 1.955e-2)]
     [PublishedCase("V72", "Laminate theory: growth 2 εh + εa of four angle-ply tubes")]
     public void Growth_from_the_strains_of_a_laminate(double hoop, double axial, double growth) =>
-        Tolerance.Relative(growth, WallExpansion.FromStrains(Ratio.FromDecimalFractions(hoop), Ratio.FromDecimalFractions(axial), 60.BarGauge(), Source.CommonPractice("test")).VolumeRatio.DecimalFractions, 5e-4);
+        Tolerance.Relative(growth, WallExpansion.FromStrains(Ratio.FromDecimalFractions(hoop), Ratio.FromDecimalFractions(axial),
+            60.BarGauge(), Source.CommonPractice("test")).VolumeRatio.DecimalFractions, 5e-4);
 
     // Kell 1975 gives K = 2.179 GPa at 20 °C against the reference's 2.18: 0.05 %.
     [Fact]
@@ -46,7 +47,8 @@ public class ExpansionCases
     {
         Tolerance.Relative(8.257, Filled().WaterCompressed(60.BarGauge()).Milliliters, 6e-4);
         // rigid wall 4.51 bar/K, aluminium wall 0.778 bar/K
-        var rigid = new FilledVessel(3.Litres(), new WallExpansion(Ratio.Zero, 60.BarGauge(), Source.CommonPractice("rigid")), Water.AtRoomTemperature, Volume.Zero, AbsolutePressure.StandardSeaLevel);
+        var rigid = new FilledVessel(3.Litres(), new WallExpansion(Ratio.Zero, 60.BarGauge(), Source.CommonPractice("rigid")),
+            Water.AtRoomTemperature, Volume.Zero, AbsolutePressure.StandardSeaLevel);
         Tolerance.Relative(4.51, rigid.RiseFor(1.KelvinsOfChange(), 60.BarGauge()).Bars, 2e-3);
         Tolerance.Relative(0.778, Filled().RiseFor(1.KelvinsOfChange(), 60.BarGauge()).Bars, 2e-3);
     }
@@ -60,7 +62,8 @@ public class ExpansionCases
         Tolerance.Relative(0.1660, filled.AirLeft(60.BarGauge()).Milliliters, 1e-3);
         Tolerance.Relative(9.834, filled.AirCompressed(60.BarGauge()).Milliliters, 1e-4);
         Tolerance.Relative(41.75, filled.WaterToPump(60.BarGauge()).Milliliters, 3e-4);
-        Tolerance.Relative(1.75, StoredEnergy.OfGas(60.BarGauge(), filled.AirLeft(60.BarGauge()), AbsolutePressure.StandardSeaLevel).Joules, 3e-3);
+        Tolerance.Relative(1.75, StoredEnergy.OfGas(60.BarGauge(), filled.AirLeft(60.BarGauge()),
+            AbsolutePressure.StandardSeaLevel).Joules, 3e-3);
     }
 
     [Fact]
@@ -77,7 +80,8 @@ public class ExpansionCases
     [PublishedCase("V69", "J. M. Gere, S. P. Timoshenko, Mechanics of Materials: simply supported tube full of water")]
     public void Horizontal_vessel_full_of_water()
     {
-        var support = new HorizontalSupport(99.Millimetres(), 1.Millimetres(), 1.Metres(), Density.FromKilogramsPerCubicMeter(1500), 16.25.Gigapascals());
+        var support = new HorizontalSupport(99.Millimetres(), 1.Millimetres(), 1.Metres(), Density.FromKilogramsPerCubicMeter(1500),
+            16.25.Gigapascals());
         Tolerance.Relative(0.08011, support.Load.NewtonsPerMillimeter, 1e-4);
         Tolerance.Relative(10_014, support.Moment.NewtonMillimeters, 1e-4);
         Tolerance.Relative(1.275, support.BendingStress.Megapascals, 4e-4);

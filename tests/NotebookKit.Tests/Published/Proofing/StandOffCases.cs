@@ -7,7 +7,8 @@ namespace NotebookKit.Tests.Published.Proofing;
 public class StandOffCases
 {
     private static StandOff For(double bar, StandOffEdition edition = StandOffEdition.AsmeLater) =>
-        StandOff.ForEnergy(StoredEnergy.OfGas(bar.BarGauge(), 3.Litres(), AbsolutePressure.FromPascals(101_000), GasEnergyModel.IsentropicAsPrinted), edition);
+        StandOff.ForEnergy(StoredEnergy.OfGas(bar.BarGauge(), 3.Litres(), AbsolutePressure.FromPascals(101_000),
+            GasEnergyModel.IsentropicAsPrinted), edition);
 
     [Theory]
     [InlineData(30, 3.790)]

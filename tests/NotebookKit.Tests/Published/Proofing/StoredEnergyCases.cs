@@ -16,7 +16,8 @@ public class StoredEnergyCases
     [InlineData(60, 2.0, 21_065)]
     [PublishedCase("V55", "ASME PCC-2-2008, Appendix 501-II, equation II-1 (constants 2.5 and 0.286)")]
     public void Isentropic_energy_as_the_standard_prints_it(double bar, double litres, double joules) =>
-        Tolerance.Relative(joules, StoredEnergy.OfGas(bar.BarGauge(), litres.Litres(), Ambient, GasEnergyModel.IsentropicAsPrinted).Joules, 2e-5);
+        Tolerance.Relative(joules, StoredEnergy.OfGas(bar.BarGauge(), litres.Litres(), Ambient, GasEnergyModel.IsentropicAsPrinted).Joules,
+            2e-5);
 
     [Theory]
     [InlineData(GasEnergyModel.Isentropic, 31_581)]
@@ -33,7 +34,8 @@ public class StoredEnergyCases
     [InlineData(90, 11.58)]
     [PublishedCase("V55", "ASME PCC-2-2008, Appendix 501-II, equation II-3")]
     public void Tnt_equivalent(double bar, double grams) =>
-        Tolerance.Relative(grams, TntEquivalent.Of(StoredEnergy.OfGas(bar.BarGauge(), 3.Litres(), Ambient, GasEnergyModel.IsentropicAsPrinted)).Grams, 5e-4);
+        Tolerance.Relative(grams, TntEquivalent.Of(StoredEnergy.OfGas(bar.BarGauge(), 3.Litres(), Ambient,
+            GasEnergyModel.IsentropicAsPrinted)).Grams, 5e-4);
 
     [Fact]
     [PublishedCase("V60", "ASME PCC-2-2008, Appendix 501-II: SI 4.26692 MJ/kg against US 1 488 617 ft·lb/lb")]
@@ -69,12 +71,15 @@ public class StoredEnergyCases
         Tolerance.Relative(3.6, availability.FootPounds / 1_488_617, 0.10);
         Assert.True(TntEquivalent.Of(availability).Pounds > 3.6);
         // Three digits, at the US constant as well.
-        Tolerance.Relative(1.49, StoredEnergy.OfGas(9700.PsiGauge(), volume, AbsolutePressure.StandardSeaLevel).FootPounds / 1_488_617, 3.4e-3);
+        Tolerance.Relative(1.49, StoredEnergy.OfGas(9700.PsiGauge(), volume, AbsolutePressure.StandardSeaLevel).FootPounds / 1_488_617,
+            3.4e-3);
     }
 
     // A stored web note prints 27.57e6 ft·lb for these inputs; the formula it quotes gives 4.699e6.
     [Fact]
-    [PublishedCase("V62", "ASME PCC-2-2008, Appendix 501-II, isentropic form for 53.44 ft³ at 404.7 psia, γ = 1.41; a web note's worked figure is wrong")]
+    [PublishedCase("V62", "ASME PCC-2-2008, Appendix 501-II, isentropic form for 53.44 ft³ at 404.7 psia, γ = 1.41; a web note's worked "
+        + "figure is wrong")]
     public void A_wrong_worked_example_is_not_met() =>
-        Tolerance.Relative(4.699e6, StoredEnergy.OfGas(390.PsiGauge(), Volume.FromCubicFeet(53.44), AbsolutePressure.FromDifference(14.7.Psi()), GasEnergyModel.Isentropic, 1.41).FootPounds, 2e-4);
+        Tolerance.Relative(4.699e6, StoredEnergy.OfGas(390.PsiGauge(), Volume.FromCubicFeet(53.44),
+            AbsolutePressure.FromDifference(14.7.Psi()), GasEnergyModel.Isentropic, 1.41).FootPounds, 2e-4);
 }

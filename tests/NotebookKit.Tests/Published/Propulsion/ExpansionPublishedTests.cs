@@ -8,8 +8,10 @@ namespace NotebookKit.Tests.Published.Propulsion;
 
 public class ExpansionPublishedTests
 {
-    private const string MoistSource = "Closed saturated air with droplets carried, no ice, vapour pressure of Bolton 1980: independent integration, 2025; 0.005 because property fits differ";
-    private const string RealSource = "Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, coded independently, 2025";
+    private const string MoistSource = "Closed saturated air with droplets carried, no ice, vapour pressure of Bolton 1980: independent "
+        + "integration, 2025; 0.005 because property fits differ";
+    private const string RealSource = "Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, coded "
+        + "independently, 2025";
 
     [Theory]
     [PublishedCase("P55", MoistSource)]
@@ -30,7 +32,8 @@ public class ExpansionPublishedTests
         var start = gaugeBar * 1e5 + 101_325;
         var law = new ClosedGasLaw(MoistExpansion.Table(start, kelvin), 1);
         double[] ratios = [1.2, 1.5, 2];
-        for (var i = 0; i < 3; i++) Tolerance.Absolute(exponents[i], Math.Log(start / law.Pressure(ratios[i])) / Math.Log(ratios[i]), 0.005);
+        for (var i = 0; i < 3; i++) Tolerance.Absolute(exponents[i], Math.Log(start / law.Pressure(ratios[i])) / Math.Log(ratios[i]),
+            0.005);
     }
 
     // The same numbers out of a firing: gas from V/ratio to V while the water leaves.
@@ -43,7 +46,8 @@ public class ExpansionPublishedTests
     public void A_firing_with_moist_air_ends_its_water_phase_with_that_exponent(double gaugeBar, double ratio, double exponent)
     {
         var curve = new StaticFiring(
-            new Charge(new Chamber(1.Litres(), 70.Millimetres(), 60.BarGauge()), (100 - 100 / ratio).Percent(), gaugeBar.BarGauge(), 293.Kelvins()),
+            new Charge(new Chamber(1.Litres(), 70.Millimetres(), 60.BarGauge()), (100 - 100 / ratio).Percent(), gaugeBar.BarGauge(),
+                293.Kelvins()),
             new Nozzle(12.Millimetres()), AbsolutePressure.StandardSeaLevel) { Flow = FlowModel.Moist }.Fire().Curve;
         var end = curve.Pressure[curve.Time.Values.ToList().IndexOf(curve.WaterPhase!.End.Seconds)];
         Tolerance.Absolute(exponent, Math.Log(curve.Pressure[0] / end) / Math.Log(ratio), 0.005);

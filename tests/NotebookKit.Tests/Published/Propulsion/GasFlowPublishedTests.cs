@@ -8,7 +8,8 @@ namespace NotebookKit.Tests.Published.Propulsion;
 public class GasFlowPublishedTests
 {
     private const double Printed = 1e-6;
-    private const string Dutton = "Choked isentropic blow-down: standard gas dynamics; J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123; independent integration, 2025";
+    private const string Dutton = "Choked isentropic blow-down: standard gas dynamics; J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. "
+        + "13 (1997) 123; independent integration, 2025";
 
     private static readonly AbsolutePressure Air = AbsolutePressure.StandardSeaLevel;
 
@@ -73,7 +74,8 @@ public class GasFlowPublishedTests
     }
 
     [Fact]
-    [PublishedCase("P46", "10 ft3 tank at 100 psia through a 0.1 in orifice: a NASA network-flow verification case (geometry unverified); formula re-computed, 2025")]
+    [PublishedCase("P46", "10 ft3 tank at 100 psia through a 0.1 in orifice: a NASA network-flow verification case (geometry "
+        + "unverified); formula re-computed, 2025")]
     public void Slow_tank()
     {
         var tank = new GasBlowDown(

@@ -5,15 +5,18 @@ using NotebookKit.Vessels;
 namespace NotebookKit.Tests.Published.Propulsion;
 
 /// <summary>
-/// A 2 L bottle with 1 kg of water at 40 psi on a load cell, 21 mm throat, ambient 83 kPa, 39 clean runs. Never tuned to the level of thrust, which moved
+/// A 2 L bottle with 1 kg of water at 40 psi on a load cell, 21 mm throat, ambient 83 kPa, 39 clean runs. Never tuned to the level of
+/// thrust, which moved
 /// by half between sessions. The bore isn't printed; 105 mm is that of such bottles (common practice, no source) and hardly matters.
 /// </summary>
 public class MeasuredWaterJetTests
 {
-    private const string Bottle = "Pressurised 2 L bottle on a load-cell stand, classroom records of 2017 to 2020: mean of 39 runs; reference derived with isentropic air, 2025";
+    private const string Bottle = "Pressurised 2 L bottle on a load-cell stand, classroom records of 2017 to 2020: mean of 39 runs; "
+        + "reference derived with isentropic air, 2025";
 
     [Theory]
-    [PublishedCase("N20", Bottle + "; the model class: 191 N, 16.15 N s at any area coefficient, water out 0.191 s (Cd 1) and 0.239 s (0.8)")]
+    [PublishedCase("N20", Bottle + "; the model class: 191 N, 16.15 N s at any area coefficient, water out 0.191 s (Cd 1) and "
+        + "0.239 s (0.8)")]
     [InlineData(1, 0.191, 0.209)]
     [InlineData(0.8, 0.239, 0.262)]
     [InlineData(0.75, double.NaN, 0.279)]
@@ -66,23 +69,27 @@ public class MeasuredWaterJetTests
         Assert.InRange(Fire(0.78, FlowModel.Moist).Impulse.NewtonSeconds, 12, 18);
 
     [Fact]
-    [PublishedCase("N30 N31 N32", "Encyclopaedia Britannica, 11th ed., Hydraulics (1911): sharp edge 0.62, short tube 0.82, bell mouth 0.97; 0.02")]
+    [PublishedCase("N30 N31 N32", "Encyclopaedia Britannica, 11th ed., Hydraulics (1911): sharp edge 0.62, short tube 0.82, bell "
+        + "mouth 0.97; 0.02")]
     public void Coefficients_of_the_three_classic_mouths()
     {
         Tolerance.Absolute(0.62, Nozzle.SharpEdged(10.Millimetres()).WaterDischargeCoefficient, 0.02);
         Tolerance.Absolute(0.82, Nozzle.ShortTube(10.Millimetres()).WaterDischargeCoefficient, 0.02);
         Tolerance.Absolute(0.97, Nozzle.Rounded(10.Millimetres()).WaterVelocityCoefficient, 0.02);
-        Assert.All([Nozzle.SharpEdged(10.Millimetres()), Nozzle.ShortTube(10.Millimetres()), Nozzle.Rounded(10.Millimetres()), Nozzle.Conical(10.Millimetres())],
+        Assert.All([Nozzle.SharpEdged(10.Millimetres()), Nozzle.ShortTube(10.Millimetres()), Nozzle.Rounded(10.Millimetres()),
+            Nozzle.Conical(10.Millimetres())],
             nozzle => Assert.Empty(nozzle.Validate()));
     }
 
-    // Castel's 0.946 and 0.963 are remembered: what gates is their place between the measured short tube and the bell mouth, and that the source says so.
+    // Castel's 0.946 and 0.963 are remembered: what gates is their place between the measured short tube and the bell mouth, and that the
+    // source says so.
     [Fact]
     [PublishedCase("N34", "Castel, conical converging mouth of 13.4° (unverified), between the mouths of Encyclopaedia Britannica 1911")]
     public void A_conical_mouth_lies_between_tube_and_bell()
     {
         var cone = Nozzle.Conical(10.Millimetres());
-        Assert.InRange(cone.WaterDischargeCoefficient, Nozzle.ShortTube(10.Millimetres()).WaterDischargeCoefficient, Nozzle.Rounded(10.Millimetres()).WaterDischargeCoefficient);
+        Assert.InRange(cone.WaterDischargeCoefficient, Nozzle.ShortTube(10.Millimetres()).WaterDischargeCoefficient,
+            Nozzle.Rounded(10.Millimetres()).WaterDischargeCoefficient);
         Assert.Equal(NotebookKit.Provenance.SourceKind.Unverified, cone.Source.Kind);
     }
 
@@ -111,7 +118,8 @@ public class MeasuredWaterJetTests
     private static double Thrust(ThrustCurve curve, double time)
     {
         var i = Enumerable.Range(1, curve.Time.Count - 1).First(k => curve.Time[k] >= time);
-        return curve.Thrust[i - 1] + (curve.Thrust[i] - curve.Thrust[i - 1]) * (time - curve.Time[i - 1]) / (curve.Time[i] - curve.Time[i - 1]);
+        return curve.Thrust[i - 1] + (curve.Thrust[i] - curve.Thrust[i - 1]) * (time - curve.Time[i - 1]) / (curve.Time[i] - curve.Time[i -
+            1]);
     }
 
     private static double HalfImpulse(ThrustCurve curve)

@@ -4,7 +4,8 @@ using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Propulsion;
 
-/// <summary>The integrated firing against closed forms worked out elsewhere. A very wide bore makes φ vanish as the closed forms do.</summary>
+/// <summary>The integrated firing against closed forms worked out elsewhere. A very wide bore makes φ vanish as the closed forms
+/// do.</summary>
 public class StaticFiringPublishedTests
 {
     private static readonly AbsolutePressure Air = AbsolutePressure.StandardSeaLevel;

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace NotebookKit.Tests.Published.Propulsion;
 
 /// <summary>
-/// Closed forms against numbers worked out elsewhere (closed form and quadrature or integration where both exist); 1e-6 from the printed digits.
+/// Closed forms against numbers worked out elsewhere (closed form and quadrature or integration where both exist); 1e-6 from the printed
+/// digits.
 /// Common data of P04 to P08: 3 L, 1 L of water, 10 mm, discharge 0.97 on area, 40 bar gauge, φ neglected.
 /// </summary>
 public class WaterExpulsionPublishedTests
@@ -43,8 +44,10 @@ public class WaterExpulsionPublishedTests
     [PublishedCase("P03", "C. J. Gommes, Am. J. Phys. 78 (2010) 236 (effect); independent arithmetic, 2025")]
     public void Head_at_rest_and_at_50_g()
     {
-        Tolerance.Relative(31.715674, WaterExpulsion.JetSpeedWithHead(5.BarGauge(), Water, 0.3.Metres(), Acceleration.Zero).MetersPerSecond, Printed);
-        Tolerance.Relative(36.056671, WaterExpulsion.JetSpeedWithHead(5.BarGauge(), Water, 0.3.Metres(), Acceleration.FromStandardGravity(50)).MetersPerSecond, Printed);
+        Tolerance.Relative(31.715674, WaterExpulsion.JetSpeedWithHead(5.BarGauge(), Water, 0.3.Metres(),
+            Acceleration.Zero).MetersPerSecond, Printed);
+        Tolerance.Relative(36.056671, WaterExpulsion.JetSpeedWithHead(5.BarGauge(), Water, 0.3.Metres(),
+            Acceleration.FromStandardGravity(50)).MetersPerSecond, Printed);
     }
 
     [Fact]
@@ -57,7 +60,8 @@ public class WaterExpulsionPublishedTests
     }
 
     [Theory]
-    [PublishedCase("P05 P06", "Emptying against ambient at constant p V^n: own derivation of the reference, equal to quadrature to 1e-13, 2025")]
+    [PublishedCase("P05 P06", "Emptying against ambient at constant p V^n: own derivation of the reference, equal to quadrature "
+        + "to 1e-13, 2025")]
     [InlineData(1, 0.164341226, 80.160628)]
     [InlineData(1.2, 0.168197550, 78.448464)]
     [InlineData(1.4, 0.172178016, 76.780895)]
@@ -72,7 +76,8 @@ public class WaterExpulsionPublishedTests
     public void Emptying_into_vacuum()
     {
         Tolerance.Relative(0.169194474, WaterExpulsion.EmptyingTimeInVacuum(Start, Gas, Whole, 1.4, Jet, Water).Seconds, Printed);
-        Tolerance.Relative(78.098371, WaterExpulsion.WaterImpulse(Start, Gas, Whole, 1.4, AbsolutePressure.FromPascals(0), Water).NewtonSeconds, Printed);
+        Tolerance.Relative(78.098371, WaterExpulsion.WaterImpulse(Start, Gas, Whole, 1.4, AbsolutePressure.FromPascals(0),
+            Water).NewtonSeconds, Printed);
     }
 
     [Fact]
@@ -87,7 +92,8 @@ public class WaterExpulsionPublishedTests
     [Fact]
     [PublishedCase("P09", "K. E. Tsiolkovsky 1903; independent arithmetic, 2025")]
     public void Ideal_speed_gain() =>
-        Tolerance.Relative(54.214434, WaterExpulsion.IdealSpeedGain(Math.Sqrt(8000).MetresPerSecond(), 1.2.Kilograms(), 1.Kilograms()).MetersPerSecond, Printed);
+        Tolerance.Relative(54.214434, WaterExpulsion.IdealSpeedGain(Math.Sqrt(8000).MetresPerSecond(), 1.2.Kilograms(),
+            1.Kilograms()).MetersPerSecond, Printed);
 
     // Two stages: 28 ln(3.1/1.9) and 30 ln(1.1/0.5).
     [Fact]
@@ -126,7 +132,8 @@ public class WaterExpulsionPublishedTests
     public void Optimum_water_share_with_ambient(double gaugeBar, double share, double impulsePerVolume)
     {
         var start = gaugeBar.BarGauge().ToAbsolute(Air);
-        double Impulse(double water) => WaterExpulsion.WaterImpulse(start, (1 - water).CubicMetres(), 1.CubicMetres(), 1.4, Air, Water).NewtonSeconds;
+        double Impulse(double water) => WaterExpulsion.WaterImpulse(start, (1 - water).CubicMetres(), 1.CubicMetres(), 1.4, Air,
+            Water).NewtonSeconds;
         Tolerance.Relative(impulsePerVolume, Impulse(share), 1e-6);
         Assert.True(Impulse(share) > Impulse(share + 2e-3) && Impulse(share) > Impulse(share - 2e-3));
     }

@@ -7,7 +7,8 @@ namespace NotebookKit.Tests.Published.Recovery;
 
 public class CanopyTests
 {
-    private const string Knacke = "T. W. Knacke, Parachute Recovery Systems Design Manual, NWC TP 6575, 1991, tables 5-1 and 5-6; worked independently";
+    private const string Knacke = "T. W. Knacke, Parachute Recovery Systems Design Manual, NWC TP 6575, 1991, tables 5-1 and 5-6; worked "
+        + "independently";
 
     private static Canopy OneMetre { get; } = new(CanopyType.FlatCircular, 1.Metres()) { DragCoefficient = 0.75 };
 
@@ -86,7 +87,8 @@ public class CanopyTests
     [InlineData(CanopyType.RingSlot, 14)]
     [InlineData(CanopyType.Ringsail, 7)]
     public void Fill_times_of_the_handbook(CanopyType type, double diameters) =>
-        Tolerance.Relative(diameters * 1.2 / 60, new Canopy(type, 1.2.Metres()).Open(1.5.Kilograms(), 60.MetresPerSecond()).FillTime.Seconds, 1e-12);
+        Tolerance.Relative(diameters * 1.2 / 60, new Canopy(type, 1.2.Metres()).Open(1.5.Kilograms(),
+            60.MetresPerSecond()).FillTime.Seconds, 1e-12);
 
     [Fact]
     [PublishedCase("F51", Knacke)]
@@ -152,7 +154,8 @@ public class CanopyTests
         Tolerance.Relative(22 * 0.3048, descent.Fastest.MetersPerSecond, 0.15);
     }
 
-    // The canopy that replaced it is a cross with 28 % more cloth (35 ft nominal, so 39.6 ft): 19 ft/s at 385 lb, 10 % on speed. The handbook's band
+    // The canopy that replaced it is a cross with 28 % more cloth (35 ft nominal, so 39.6 ft): 19 ft/s at 385 lb, 10 % on speed. The
+    // handbook's band
     // of drag for a cross must hold it, with nothing fitted.
     [Fact]
     [PublishedCase("N51", "Personnel canopy with 28 % more surface than the one of 35 ft, programme statement: about 19 ft/s at 385 lb")]
@@ -168,22 +171,27 @@ public class CanopyTests
         Tolerance.Relative(83, area.NominalArea.SquareMeters * CanopyData.For(CanopyType.Cross).DragLow, 0.01);
     }
 
-    // 1.6 on the area that its maker states, in drop and tunnel tests of a canopy of 3.5 ft: an annular canopy's coefficient on its mouth's area, a
-    // single source. On the nominal area that the library asks for it is refused, and the handbook's annular canopy of the stated size comes down
+    // 1.6 on the area that its maker states, in drop and tunnel tests of a canopy of 3.5 ft: an annular canopy's coefficient on its mouth's
+    // area, a
+    // single source. On the nominal area that the library asks for it is refused, and the handbook's annular canopy of the stated size
+    // comes down
     // faster than the measured one: the size comes out too large, not too small.
     [Fact]
-    [PublishedCase("N54", "Student team's drop and wind-tunnel tests of a 3.5 ft canopy, drag coefficient about 1.6 on its stated area; annular canopies only")]
+    [PublishedCase("N54", "Student team's drop and wind-tunnel tests of a 3.5 ft canopy, drag coefficient about 1.6 on its stated area; "
+        + "annular canopies only")]
     public void A_makers_coefficient_is_on_another_area_and_the_handbook_errs_on_the_fast_side()
     {
         var stated = 3.5.Feet();
-        var refused = Assert.Throws<InvalidDesignException>(() => new Canopy(CanopyType.Annular, stated) { DragCoefficient = 1.6 }.Descend(1.Kilograms()));
+        var refused = Assert.Throws<InvalidDesignException>(() => new Canopy(CanopyType.Annular,
+            stated) { DragCoefficient = 1.6 }.Descend(1.Kilograms()));
         Assert.Contains("another area", refused.Message, StringComparison.Ordinal);
         var measured = Math.Sqrt(2 * 9.80665 / (1.225 * 1.6 * Math.PI / 4 * stated.Meters * stated.Meters));
         var handbook = new Canopy(CanopyType.Annular, stated).Descend(1.Kilograms());
         Assert.True(handbook.Slowest.MetersPerSecond > measured);
         Assert.InRange(handbook.Fastest.MetersPerSecond / measured, 1.2, 1.45);
         // Its drag area is that of a handbook canopy with 1.3 times its stated diameter in cloth.
-        Tolerance.Relative(measured, new Canopy(CanopyType.Annular, stated * Math.Sqrt(1.6 / 0.9)).Descend(1.Kilograms()).Fastest.MetersPerSecond, 0.05);
+        Tolerance.Relative(measured, new Canopy(CanopyType.Annular,
+            stated * Math.Sqrt(1.6 / 0.9)).Descend(1.Kilograms()).Fastest.MetersPerSecond, 0.05);
     }
 
     // Three ringsails 22 mph, two 25 mph under the same capsule: drag ratio 1.29, with mph rounded to whole numbers 1.19 to 1.41.

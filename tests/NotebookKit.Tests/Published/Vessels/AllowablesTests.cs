@@ -68,7 +68,8 @@ public class AllowablesTests
     [InlineData(10, 12.03)]
     [InlineData(20, 6.198)]
     [InlineData(25, 4.990)]
-    public void Scatter_of_a_Weibull_shape(double shape, double percent) => Tolerance.Relative(percent, 100 * new WeibullFit(200, shape).Spread, 5e-4);
+    public void Scatter_of_a_Weibull_shape(double shape, double percent)
+        => Tolerance.Relative(percent, 100 * new WeibullFit(200, shape).Spread, 5e-4);
 
     // The factor at 7 tests, by the definition: confidence 95 % that q̂·exp(−V/(β̂√n)) lies below the true quantile. 20 000 samples of the
     // pivot leave about ±1 % on V; the table lies between computed counts, so 3 % is taken.
@@ -106,7 +107,8 @@ public class AllowablesTests
     [InlineData(0.99, 0.90, 230)]
     [InlineData(0.99, 0.95, 299)]
     [InlineData(0.999, 0.95, 2995)]
-    public void Tests_without_a_failure(double reliability, double confidence, int tests) => Assert.Equal(tests, ZeroFailureTests.Needed(reliability, confidence));
+    public void Tests_without_a_failure(double reliability, double confidence, int tests)
+        => Assert.Equal(tests, ZeroFailureTests.Needed(reliability, confidence));
 
     [Fact]
     [PublishedCase("V42", "success-run theorem, classical and with a uniform prior; figures re-computed")]
@@ -131,11 +133,13 @@ public class AllowablesTests
     [InlineData(1, 0.90, 1.5, 20, 0.99931, 5e-6)]
     [InlineData(1, 0.90, 1.25, 10, 0.7810, 5e-5)]
     [InlineData(3, 0.95, 1.5, 10, 0.9828, 5e-5)]
-    public void Overload_shows_more_where_the_shape_is_known(int passes, double confidence, double overload, double shape, double reliability, double tolerance) =>
+    public void Overload_shows_more_where_the_shape_is_known(int passes, double confidence, double overload, double shape,
+        double reliability, double tolerance) =>
         Tolerance.Absolute(reliability, ZeroFailureTests.ShownByOverload(passes, confidence, overload, shape), tolerance);
 
     [Fact]
-    [PublishedCase("M30", "Bader and Priest 1982, carbon filaments of 20 mm, n = 69: Weibull 5.50 and 2.651, mean 2.451, SD 0.495 (as statistics packages list the data)")]
+    [PublishedCase("M30", "Bader and Priest 1982, carbon filaments of 20 mm, n = 69: Weibull 5.50 and 2.651, mean 2.451, SD 0.495 (as "
+        + "statistics packages list the data)")]
     public void Weibull_fit_of_sixty_nine_filaments()
     {
         double[] strengths =

@@ -8,7 +8,8 @@ namespace NotebookKit.Tests.Published.Vessels;
 /// <summary>Tolerance: half a unit of the last printed digit.</summary>
 public class BraidTests
 {
-    private const string Source = "Head, Ko and Pastore, Handbook of Industrial Braiding, 1989; Du and Popper, J. Text. Inst. 85, 1994, p. 316: formulae; figures re-computed";
+    private const string Source = "Head, Ko and Pastore, Handbook of Industrial Braiding, 1989; Du and Popper, J. Text. Inst. 85, 1994, "
+        + "p. 316: formulae; figures re-computed";
 
     private static Braid Sleeve(double millimetres = 76, double width = 2.0) => new(
         "sleeve", MaterialLibrary.Typical.Fibre("carbon T300 class"), millimetres.Millimetres(), 45.Degrees(), 144,
@@ -64,7 +65,8 @@ public class BraidTests
         Tolerance.Absolute(1.434, composite.Density.GramsPerCubicCentimeter, 6e-4);
         Tolerance.Absolute(0.5588, composite.FibreMassFraction.DecimalFractions, 5e-5);
         // V32: 60 % fibre by weight of a carbon of 1780 in a resin of 1150 kg/m³.
-        Tolerance.Absolute(0.492, NotebookKit.Vessels.Laminates.Composite.FibreFractionFromMass(composite.Fibre, composite.Resin, 60.Percent()).DecimalFractions, 6e-4);
+        Tolerance.Absolute(0.492, NotebookKit.Vessels.Laminates.Composite.FibreFractionFromMass(composite.Fibre, composite.Resin,
+            60.Percent()).DecimalFractions, 6e-4);
     }
 
     [Fact]

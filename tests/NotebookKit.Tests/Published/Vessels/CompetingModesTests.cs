@@ -18,7 +18,8 @@ public class CompetingModesTests
     private static readonly double[] AbsorberFailures = [6700, 12200, 14300, 17520, 22700, 26510, 27490, 9120, 13150, 20100, 20900];
     private static readonly double[] AbsorberSurvivors =
     [
-        6950, 7820, 8790, 9660, 9820, 11310, 11690, 11850, 11880, 12140, 12870, 13330, 13470, 14040, 17540, 17890, 18450, 18960, 18980, 19410, 20100, 20150, 20320,
+        6950, 7820, 8790, 9660, 9820, 11310, 11690, 11850, 11880, 12140, 12870, 13330, 13470, 14040, 17540, 17890, 18450, 18960, 18980,
+            19410, 20100, 20150, 20320,
         23490, 27410, 27890, 28100,
     ];
 
@@ -27,7 +28,8 @@ public class CompetingModesTests
     [PublishedCase("E51", Book + "Table 15.1 (Device-G) and the fits of ch. 15; further digits re-computed")]
     [InlineData("S", 6.1081, 0.4270, 1.4903, 0.3504, 449.47, 0.67099, -101.364)]
     [InlineData("W", 5.8301, 0.1062, 0.23056, 0.0771, 340.38, 4.3373, -47.162)]
-    public void Each_mode_is_fitted_with_the_other_censored(string mode, double mu, double muError, double sigma, double sigmaError, double scale, double shape, double logLikelihood)
+    public void Each_mode_is_fitted_with_the_other_censored(string mode, double mu, double muError, double sigma, double sigmaError,
+        double scale, double shape, double logLikelihood)
     {
         var fit = DeviceG.Modes[mode];
         Tolerance.Relative(mu, fit.Location, 1e-3);
@@ -59,7 +61,8 @@ public class CompetingModesTests
     public void Modes_left_out_give_another_answer()
     {
         var one = CensoredWeibull.Of(
-            [147, 181, 212, 245, 266, 275, 293, 2, 10, 13, 23, 23, 28, 30, 65, 80, 88, 106, 143, 173, 247, 261], [.. Enumerable.Repeat(300.0, 8)]);
+            [147, 181, 212, 245, 266, 275, 293, 2, 10, 13, 23, 23, 28, 30, 65, 80, 88, 106, 143, 173, 247, 261],
+                [.. Enumerable.Repeat(300.0, 8)]);
         Tolerance.Relative(5.4914, one.Location, 1e-3);
         Tolerance.Relative(1.0790, one.Spread, 1e-3);
         Tolerance.Relative(0.70405, 1 - one.Reliability(300), 1e-3);
@@ -95,12 +98,17 @@ public class CompetingModesTests
     [PublishedCase("E53", Book + "ch. 8: a shape needs two failures below the largest value")]
     public void What_cannot_be_fitted_is_refused_in_a_sentence()
     {
-        Assert.Contains("there is one", Assert.Throws<ArgumentException>(() => CensoredWeibull.Of([100], [200, 300])).Message, StringComparison.Ordinal);
-        Assert.Contains("no shape fits", Assert.Throws<ArgumentException>(() => CensoredWeibull.Of([300, 300], [200])).Message, StringComparison.Ordinal);
-        Assert.Contains("above 0", Assert.Throws<ArgumentException>(() => CensoredWeibull.Of([0, 300], [200])).Message, StringComparison.Ordinal);
-        Assert.Contains("Nothing has failed", Assert.Throws<ArgumentException>(() => CompetingModes.Of([.. All(null, 1, 2)])).Message, StringComparison.Ordinal);
+        Assert.Contains("there is one", Assert.Throws<ArgumentException>(() => CensoredWeibull.Of([100], [200, 300])).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("no shape fits", Assert.Throws<ArgumentException>(() => CensoredWeibull.Of([300, 300], [200])).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("above 0", Assert.Throws<ArgumentException>(() => CensoredWeibull.Of([0, 300], [200])).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("Nothing has failed", Assert.Throws<ArgumentException>(() => CompetingModes.Of([.. All(null, 1, 2)])).Message,
+            StringComparison.Ordinal);
         Assert.Contains("modes are", Assert.Throws<ArgumentException>(() => DeviceG.Incidence("X", 3)).Message, StringComparison.Ordinal);
     }
 
-    private static IEnumerable<ModeObservation> All(string? mode, params double[] values) => values.Select(v => new ModeObservation(v, mode));
+    private static IEnumerable<ModeObservation> All(string? mode, params double[] values)
+        => values.Select(v => new ModeObservation(v, mode));
 }

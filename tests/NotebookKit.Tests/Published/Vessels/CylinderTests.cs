@@ -103,7 +103,8 @@ public class CylinderTests
     }
 
     [Theory]
-    [PublishedCase("V72", "Jones, Mechanics of Composite Materials, 2nd ed. 1999, ch. 4; Timoshenko: growth of a closed orthotropic tube; figures re-computed")]
+    [PublishedCase("V72", "Jones, Mechanics of Composite Materials, 2nd ed. 1999, ch. 4; Timoshenko: growth of a closed orthotropic "
+        + "tube; figures re-computed")]
     [InlineData(false, 55, 1.0, 1.546e-3, 2.668e-3, 6.882e-3)]
     [InlineData(true, 54.7356, 1.25, 1.405e-3, 4.054e-3, 9.513e-3)]
     [InlineData(true, 55, 1.25, 1.668e-3, 3.895e-3, 9.458e-3)]

@@ -46,7 +46,8 @@ public class FailureCriterionTests
         var stress = new PlyStress(Pressure.Zero, 20.Megapascals(), 34.Megapascals());
         Tolerance.Relative(Math.Sqrt(2), Cases.T300Strength.Reserve(stress, FailureCriterion.Hashin), 1e-12);
         // Compression along the fibres alone: σ1 = −Xc.
-        Tolerance.Relative(2, Cases.T300Strength.Reserve(new PlyStress((-750).Megapascals(), Pressure.Zero, 10.Megapascals()), FailureCriterion.Hashin), 1e-12);
+        Tolerance.Relative(2, Cases.T300Strength.Reserve(new PlyStress((-750).Megapascals(), Pressure.Zero, 10.Megapascals()),
+            FailureCriterion.Hashin), 1e-12);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 namespace NotebookKit.Tests.Published.Vessels;
 
-/// <summary>Strengths of single carbon filaments, GPa. Source: Bader and Priest, ICCM-IV, 1982, p. 1129, as public data sets list them.</summary>
+/// <summary>Strengths of single carbon filaments, GPa. Source: Bader and Priest, ICCM-IV, 1982, p. 1129, as public data sets list
+/// them.</summary>
 internal static class Filaments
 {
     public static double[] TenMillimetres { get; } =

@@ -70,7 +70,8 @@ public class LaminateTests
     }
 
     [Fact]
-    [PublishedCase("V12", "Tsai and Hahn, Introduction to Composite Materials, 1980: invariants and the quasi-isotropic identity; figures re-computed")]
+    [PublishedCase("V12", "Tsai and Hahn, Introduction to Composite Materials, 1980: invariants and the quasi-isotropic identity; "
+        + "figures re-computed")]
     public void Quasi_isotropic_stacks_are_alike()
     {
         var three = Stack(0, 60, -60);
@@ -86,10 +87,12 @@ public class LaminateTests
 
         double scale3 = three.Thickness.Meters, scale4 = four.Thickness.Meters;
         foreach (var (i, j) in new[] { (1, 1), (1, 2), (2, 2), (6, 6) })
-            Tolerance.Relative(three.Stiffness().A(i, j).NewtonsPerMeter / scale3, four.Stiffness().A(i, j).NewtonsPerMeter / scale4, 1e-12);
+            Tolerance.Relative(three.Stiffness().A(i, j).NewtonsPerMeter / scale3, four.Stiffness().A(i, j).NewtonsPerMeter / scale4,
+                1e-12);
         Tolerance.Absolute(0, three.Stiffness().A(1, 6).NewtonsPerMeter, 1e-3);
 
-        static Laminate Stack(params double[] degrees) => new([.. degrees.Select(d => new LaminatePly(Cases.T300, d.Degrees(), 1.Millimetres()))]);
+        static Laminate Stack(params double[] degrees) => new([.. degrees.Select(d => new LaminatePly(Cases.T300, d.Degrees(),
+            1.Millimetres()))]);
     }
 
     [Theory]
@@ -102,11 +105,13 @@ public class LaminateTests
     [InlineData(true, 45, 10.65, 10.65, 27.12, 0.8161, 0.8161)]
     [InlineData(true, 55, 7.353, 21.39, 24.29, 0.4489, 1.306)]
     [InlineData(true, 60, 6.788, 32.38, 21.08, 0.3185, 1.519)]
-    public void Moduli_of_a_balanced_angle_ply_tube(bool wet, double degrees, double axial, double hoop, double shear, double axialPoisson, double hoopPoisson)
+    public void Moduli_of_a_balanced_angle_ply_tube(bool wet, double degrees, double axial, double hoop, double shear, double axialPoisson,
+        double hoopPoisson)
     {
         var lamina = wet ? Cases.WetCarbon(45.Percent()).Lamina() : Cases.T300;
         var tube = Cases.Tube(lamina, Cases.T300Strength, (degrees, 1)).Constants();
-        var stack = new Laminate([.. new[] { 1, -1, -1, 1 }.Select(s => new LaminatePly(lamina, (s * degrees).Degrees(), 0.25.Millimetres()))]).Constants();
+        var stack = new Laminate([.. new[] { 1, -1, -1, 1 }.Select(s => new LaminatePly(lamina, (s * degrees).Degrees(),
+            0.25.Millimetres()))]).Constants();
         foreach (var constants in new[] { tube, stack })
         {
             Tolerance.Relative(axial, constants.Axial.Gigapascals, 1e-3);

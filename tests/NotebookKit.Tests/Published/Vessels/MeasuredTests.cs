@@ -16,7 +16,8 @@ namespace NotebookKit.Tests.Published.Vessels;
 /// </summary>
 public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
 {
-    private const string Exercise = "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998 (lamina data); independent laminate computation";
+    private const string Exercise = "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998 (lamina data); independent "
+        + "laminate computation";
 
     [Theory]
     [PublishedCase("M05", Exercise)]
@@ -30,7 +31,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     [InlineData("M07", 55, 3, 1, 156, 150, 906, 0)]
     [InlineData("M08", 45, 1, 1, 68, 73, 642, 502)]
     [InlineData("M09", 45, 2, 1, 91, 90, 856, 0)]
-    public void Glass_tubes(string id, double degrees, double hoop, double axial, double crack, double crackTsaiWu, double last, double remembered)
+    public void Glass_tubes(string id, double degrees, double hoop, double axial, double crack, double crackTsaiWu, double last,
+        double remembered)
     {
         var tube = Cases.Tube(Cases.My750, Cases.My750Strength, (degrees, 1));
         var failure = tube.Fail(hoop, axial);
@@ -38,7 +40,9 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Tolerance.Absolute(crackTsaiWu, tube.Fail(hoop, axial, FailureCriterion.TsaiWu).FirstPlyFailure.Megapascals, 0.6);
         Tolerance.Absolute(last, failure.Last.Megapascals, 0.6);
         Assert.True(failure.FirstPlyFailure < failure.Last);
-        output.WriteLine($"{id}: last {failure.Last.Megapascals:F0} MPa, remembered {(remembered > 0 ? $"{remembered} MPa, ratio {remembered / failure.Last.Megapascals:F2}" : "none")}, matrix-dominated {failure.IsMatrixDominated}");
+        output.WriteLine($"{id}: last {failure.Last.Megapascals:F0} MPa, remembered "
+            + $"{(remembered > 0 ? $"{remembered} MPa, ratio {remembered / failure.Last.Megapascals:F2}" : "none")}, matrix-dominated "
+            + $"{failure.IsMatrixDominated}");
     }
 
     [Theory]
@@ -47,7 +51,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     [PublishedCase("M12", Exercise)]
     [InlineData("M10", 0, 1, 78, 77, 642, 609)]
     [InlineData("M11", 2, 1, 242, 254, 781, 857)]
-    // The independent computation gives 651 for M12 with every ply cracked from the start; here plies crack in turn and one family fails in compression.
+    // The independent computation gives 651 for M12 with every ply cracked from the start; here plies crack in turn and one family fails in
+    // compression.
     [InlineData("M12", 1, 0, 241, 227, 651, 718)]
     public void Laminates(string id, double hoop, double axial, double crack, double crackTsaiWu, double last, double remembered)
     {
@@ -59,12 +64,15 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Tolerance.Absolute(crackTsaiWu, tube.Fail(hoop, axial, FailureCriterion.TsaiWu).FirstPlyFailure.Megapascals, 0.6);
         Tolerance.Relative(last, failure.Last.Megapascals, 3e-3);
         Assert.True(failure.FirstPlyFailure < failure.Last);
-        output.WriteLine($"{id}: last {failure.Last.Megapascals:F0} MPa, remembered {remembered} MPa, ratio {remembered / failure.Last.Megapascals:F2}");
+        output.WriteLine($"{id}: last {failure.Last.Megapascals:F0} MPa, remembered {remembered} MPa, ratio "
+            + $"{remembered / failure.Last.Megapascals:F2}");
     }
 
-    // Off the balance of its load a linear model is no prediction: it has to say so (M06, M07, M09), and not where it is balanced (M05, M08).
+    // Off the balance of its load a linear model is no prediction: it has to say so (M06, M07, M09), and not where it is balanced (M05,
+    // M08).
     [Fact]
-    [PublishedCase("M06", "failure exercise part B, Compos. Sci. Technol. 62, 2002: largest errors on ±55° and ±45° glass tubes off their balance")]
+    [PublishedCase("M06", "failure exercise part B, Compos. Sci. Technol. 62, 2002: largest errors on ±55° and ±45° glass tubes off "
+        + "their balance")]
     public void Off_balance_tubes_are_flagged_and_balanced_ones_are_not()
     {
         var at55 = Cases.Tube(Cases.My750, Cases.My750Strength, (55, 1));
@@ -103,7 +111,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Tolerance.Absolute(0.68, strain.Volume.Percent, 5e-3);
     }
 
-    // Rule of mixtures against measured laminae. Tolerance 6 %: the fibres' own modulus is known no better, and 20 % across (method dependent).
+    // Rule of mixtures against measured laminae. Tolerance 6 %: the fibres' own modulus is known no better, and 20 % across (method
+    // dependent).
     [Theory]
     [PublishedCase("M03", "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998: lamina and constituents")]
     [InlineData(74, 3.35, 60, 45.6)]
@@ -111,7 +120,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     public void Measured_modulus_along_the_fibres(double fibre, double resin, double percent, double measured) =>
         Tolerance.Relative(measured, MicromechanicsFormulas.Mixtures(fibre, resin, percent / 100), 0.06);
 
-    // NOL ring 4.10e6 in and 3.26e6 in of specific strength against 0.806e6 and 0.632e6 in of vessel performance: netting ideal is a third of
+    // NOL ring 4.10e6 in and 3.26e6 in of specific strength against 0.806e6 and 0.632e6 in of vessel performance: netting ideal is a third
+    // of
     // the ring. Tolerance 15 % on the delivered share of 0.58, as two fibres agree within 2 %; the ideal must be 1.5 to 1.8 times too high.
     [Theory]
     [PublishedCase("M14", "Boeing, NTRS 19720027075, 1971: ring and small-vessel performance of PRD-49-1 and S-glass")]
@@ -119,7 +129,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     [InlineData(3.26e6, 632_000)]
     public void Small_vessels_deliver_the_default_efficiency(double ringInches, double vesselInches)
     {
-        // The library's netting on fibre of that specific strength: p π R² over ρ 2π R t, in inches of its own weight, at any pressure and radius.
+        // The library's netting on fibre of that specific strength: p π R² over ρ 2π R t, in inches of its own weight, at any pressure and
+        // radius.
         const double density = 1500, gravity = 9.80665;
         var strength = GaugePressure.FromPascals(ringInches * 0.0254 * density * gravity).AsDifference();
         var wall = Netting.FibreThickness(200.BarGauge(), 100.Millimetres(), strength);
@@ -135,13 +146,16 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     {
         double[] measured = [1430.0 / 2100, 1800.0 / 2100, 0.855, 0.99];
         foreach (var share in measured)
-            Assert.DoesNotContain((Fabrication.HandLaid with { Efficiency = (100 * share).Percent(), EfficiencyHigh = 110.Percent() }).Validate(), f => f.Severity == FindingSeverity.Error);
+            Assert.DoesNotContain((Fabrication.HandLaid with { Efficiency = (100 * share).Percent(),
+                EfficiencyHigh = 110.Percent() }).Validate(), f => f.Severity == FindingSeverity.Error);
         Assert.True(Fabrication.HandLaid.Efficiency.DecimalFractions < measured.Min());
         Assert.Contains((Fabrication.HandLaid with { Efficiency = 130.Percent() }).Validate(), f => f.Severity == FindingSeverity.Error);
     }
 
-    // 834 000 in of p V/W are printed as 210 J/g: 207.7 J/g exactly, the source rounds by 1 %. The library's netting sphere isn't there; a closed cylinder of the
-    // fibre (3.62 GPa, 1.45 g/cm³, unverified) delivers a third of its specific strength, 832 J/g, and the vessel a quarter of that: an upper bound only.
+    // 834 000 in of p V/W are printed as 210 J/g: 207.7 J/g exactly, the source rounds by 1 %. The library's netting sphere isn't there; a
+    // closed cylinder of the
+    // fibre (3.62 GPa, 1.45 g/cm³, unverified) delivers a third of its specific strength, 832 J/g, and the vessel a quarter of that: an
+    // upper bound only.
     [Fact]
     [PublishedCase("M16", "SCI, ADA307616, 1976: Kevlar 49 over cryoformed steel, 61 cm, 834 000 in = 210 J/g at burst")]
     public void Performance_in_inches_and_in_joules_a_gram()
@@ -152,19 +166,22 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Assert.True(200.BarGauge().Pascals * 0.1 / (2 * 1450 * wall.Meters) > joules.JoulesPerKilogram);
     }
 
-    // No wall, layup or bosses are published: 13.8 to 17.2 MPa in 1.9 L make 131 to 164 kJ/kg of whole tank. What a bare wall delivers here, without ends, is an
+    // No wall, layup or bosses are published: 13.8 to 17.2 MPa in 1.9 L make 131 to 164 kJ/kg of whole tank. What a bare wall delivers
+    // here, without ends, is an
     // upper bound of that; the ratio is reported.
     [Fact]
     [PublishedCase("M17", "trade report of a linerless T700/epoxy tank, 2014: 152 mm, 1.9 L, 0.20 kg, burst 13.8 to 17.2 MPa")]
     public void A_bare_wall_is_an_upper_bound_of_a_small_linerless_tank()
     {
-        var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class") with { TensileStrength = Property.Typical(4900.Megapascals(), 0, "T700 class") };
+        var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class")
+            with { TensileStrength = Property.Typical(4900.Megapascals(), 0, "T700 class") };
         var strong = Samples.Trainer.Burst();
         var share = strong.Layup.FibreMass / (strong.Layup.FibreMass + strong.Layup.ResinMass);
         var stress = fibre.TensileStrength.Value * Fabrication.HandLaid.Efficiency.DecimalFractions;
         var wall = Netting.FibreThickness(150.BarGauge(), 76.Millimetres(), stress);
         var performance = 150.BarGauge().Pascals * 0.076 / (2 * fibre.Density.Value.KilogramsPerCubicMeter * wall.Meters) * share / 1000;
-        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank, {performance / 164:F2} to {performance / 131:F2} times");
+        output.WriteLine($"M17: {performance:F0} kJ/kg of wall against 131 to 164 of a whole tank, {performance / 164:F2} to "
+            + $"{performance / 131:F2} times");
         Assert.True(performance > 164);
         Assert.True(performance < 164 * 3);
     }
@@ -174,7 +191,9 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     public void A_prediction_says_where_it_bursts()
     {
         var burst = Samples.Trainer.Burst();
-        var thin = (Samples.Trainer with { ForwardEnd = Samples.Trainer.ForwardEnd with { Closure = DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 0.2.Millimetres(), 66.Millimetres()) } }).Burst();
+        var thin = (Samples.Trainer with { ForwardEnd = Samples.Trainer.ForwardEnd
+            with { Closure = DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 0.2.Millimetres(),
+            66.Millimetres()) } }).Burst();
         Assert.Equal("forward end, domed closure", thin.WeakestPart.Name);
         Assert.NotEqual(thin.WeakestPart.Name, burst.WeakestPart.Name);
         Assert.Contains(thin.WeakestPart.Name, thin.Lines[0].Note, StringComparison.Ordinal);
@@ -192,16 +211,19 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Tolerance.Relative(1.7, strand.FailureStrain.Percent, 0.03);
     }
 
-    // E1 2.0 %, along in tension 4.4 %: the library's fibres must scatter no less than a third below that. Across in tension 31 %: far more than along, and it is the resin's.
+    // E1 2.0 %, along in tension 4.4 %: the library's fibres must scatter no less than a third below that. Across in tension 31 %: far more
+    // than along, and it is the resin's.
     [Fact]
-    [PublishedCase("M31", "Acta Mech. Autom. 2025, 0022: carbon/epoxy lamina, mean and SD; along 1277 ± 56 MPa, E1 103.0 ± 2.1 GPa, across 31.5 ± 9.6 MPa")]
+    [PublishedCase("M31", "Acta Mech. Autom. 2025, 0022: carbon/epoxy lamina, mean and SD; along 1277 ± 56 MPa, E1 103.0 ± 2.1 GPa, "
+        + "across 31.5 ± 9.6 MPa")]
     public void Scatter_of_the_typical_materials()
     {
         var fibre = MaterialLibrary.Typical.Fibre("carbon T700 class");
         Assert.InRange(fibre.TensileStrength.Spread, 0.67 * 56 / 1277, 0.15);
         Assert.InRange(fibre.LongitudinalModulus.Spread, 0.5 * 2.1 / 103, 0.05);
         Assert.True(MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread > fibre.TensileStrength.Spread);
-        // On the way that a rating goes: were every vessel made alike, bursts would scatter as the lamina does; made by hand they scatter more.
+        // On the way that a rating goes: were every vessel made alike, bursts would scatter as the lamina does; made by hand they scatter
+        // more.
         var alike = NotebookKit.Tests.Vessels.Samples.ShortChamber with
         {
             Liner = new Liner(NotebookKit.Tests.Vessels.Samples.Stock.Solid("PVC-U"), 54.Millimetres(), 1.5.Millimetres()),
@@ -210,18 +232,21 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         var handMade = alike.SampleBursts(4000).Spread;
         var spread = (alike with
         {
-            Fabrication = alike.Fabrication with { EfficiencyLow = 60.Percent(), EfficiencyHigh = 60.Percent(), VesselSpread = 0, FibreFractionSpread = 0.Percent(), AngleSpread = 0.Degrees() },
+            Fabrication = alike.Fabrication with { EfficiencyLow = 60.Percent(), EfficiencyHigh = 60.Percent(), VesselSpread = 0,
+                FibreFractionSpread = 0.Percent(), AngleSpread = 0.Degrees() },
         }).SampleBursts(4000).Spread;
         Assert.InRange(spread, 0.67 * 56 / 1277, 1.5 * 56 / 1277);
         Assert.True(handMade > spread);
         output.WriteLine($"M31: bursts {100 * spread:F1} % made alike, {100 * handMade:F1} % by hand");
-        output.WriteLine($"M31: along {100 * fibre.TensileStrength.Spread:F1} % (4.4 measured), resin {100 * MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread:F0} % (31 across the ply)");
+        output.WriteLine($"M31: along {100 * fibre.TensileStrength.Spread:F1} % (4.4 measured), resin "
+            + $"{100 * MaterialLibrary.Typical.Resin("laminating epoxy").TensileStrength.Spread:F0} % (31 across the ply)");
     }
 
     // The measured curve bends from 0.6 % on: a linear shear modulus must be shown to overshoot, 234 against 73 MPa at 4 %. That end of the
     // curve is the strain past which a wall is called matrix-dominated.
     [Fact]
-    [PublishedCase("M01", "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998, in-plane shear of E-glass/MY750, as digitised in a NASA open repository")]
+    [PublishedCase("M01", "Soden, Hinton and Kaddour, Compos. Sci. Technol. 58, 1998, in-plane shear of E-glass/MY750, as digitised in a "
+        + "NASA open repository")]
     public void A_linear_shear_modulus_overshoots_the_measured_curve()
     {
         (double Percent, double Megapascals)[] curve = [(0.1, 5.83), (0.3, 17.49), (0.6, 34.98), (1.0, 47.45), (2.0, 63.84), (4.0, 72.99)];
@@ -261,7 +286,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     }
 
     // Triaxial AS4 braids, [0 18k/±66.5 6k], 37.6 % axial: 556 MPa along. Laminate of 3501-6-class plies: the first 0° break times a braid
-    // factor of 0.70 to 0.90. The coupon's fibre fraction isn't printed in the source; the lamina's 60 % is assumed, so 15 % is added either way.
+    // factor of 0.70 to 0.90. The coupon's fibre fraction isn't printed in the source; the lamina's 60 % is assumed, so 15 % is added
+    // either way.
     [Fact]
     [PublishedCase("M25", "Cox and Flanagan, NASA CR-4750, 1997, Table 3.2: triaxial AS4/1895 braids; §3.4.2: 10 to 30 % below tape")]
     public void Triaxial_braid_along_its_axis()

@@ -11,10 +11,12 @@ public class MicromechanicsTests
     private const string Print = "printed example";
 
     private static readonly Fibre Glass = new(
-        "glass", Given(2500.KilogramsPerCubicMetre()), Given(85.Gigapascals()), Given(85.Gigapascals()), Given((85 / 2.4).Gigapascals()), Given(0.20), Given(1550.Megapascals()));
+        "glass", Given(2500.KilogramsPerCubicMetre()), Given(85.Gigapascals()), Given(85.Gigapascals()), Given((85 / 2.4).Gigapascals()),
+            Given(0.20), Given(1550.Megapascals()));
 
     private static readonly Resin Epoxy = new(
-        "epoxy", Given(1200.KilogramsPerCubicMetre()), Given(3.4.Gigapascals()), Given(0.30), Given(72.Megapascals()), Given(102.Megapascals()), Given(34.Megapascals()), Given(50.Celsius()));
+        "epoxy", Given(1200.KilogramsPerCubicMetre()), Given(3.4.Gigapascals()), Given(0.30), Given(72.Megapascals()),
+            Given(102.Megapascals()), Given(34.Megapascals()), Given(50.Celsius()));
 
     private static readonly Composite GlassEpoxy = new(Glass, Epoxy, 70.Percent());
 

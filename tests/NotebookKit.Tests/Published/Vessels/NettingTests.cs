@@ -6,7 +6,8 @@ namespace NotebookKit.Tests.Published.Vessels;
 
 public class NettingTests
 {
-    private const string Filament = "Peters, Humphrey and Foral, Filament Winding: Composite Structure Fabrication, SAMPE: formulae; figures re-computed";
+    private const string Filament = "Peters, Humphrey and Foral, Filament Winding: Composite Structure Fabrication, SAMPE: formulae; "
+        + "figures re-computed";
 
     [Fact]
     [PublishedCase("V18", "Evans and Gibson, Proc. R. Soc. A 458, 2002, abstract")]
@@ -60,7 +61,8 @@ public class NettingTests
     public void Burst_factor_of_one_family(double degrees, double factor)
     {
         Tolerance.Absolute(factor, Netting.Factor(degrees.Degrees()), 6e-5);
-        Tolerance.Absolute(factor, Netting.Burst(1.Millimetres(), 50.Millimetres(), 50.Megapascals(), degrees.Degrees()).Pascals / 1e6, 6e-5);
+        Tolerance.Absolute(factor, Netting.Burst(1.Millimetres(), 50.Millimetres(), 50.Megapascals(), degrees.Degrees()).Pascals / 1e6,
+            6e-5);
         // The tube wall's own netting answer is the same thing by another path.
         var tube = Cases.Tube(Cases.T300, Cases.T300Strength, (degrees, 1));
         Tolerance.Absolute(factor, tube.Burst().Netting / 1500.Megapascals(), 6e-5);

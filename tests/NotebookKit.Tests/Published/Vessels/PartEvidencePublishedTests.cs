@@ -8,9 +8,11 @@ namespace NotebookKit.Tests.Published.Vessels;
 /// <summary>A fibre stands for a part: 1 bar for 0.01 GPa, 1 mm³ for 1 mm of length.</summary>
 public class PartEvidencePublishedTests
 {
-    private const string Fibres = "Bader and Priest, ICCM-IV, 1982, p. 1129: carbon filaments of 10, 20 and 50 mm, fitted by maximum likelihood";
+    private const string Fibres = "Bader and Priest, ICCM-IV, 1982, p. 1129: carbon filaments of 10, 20 and 50 mm, fitted by "
+        + "maximum likelihood";
 
-    // Sixty-nine values leave little of a prior: the maximum-likelihood fit has to come out, within the prior's last pull and the grid (2 %).
+    // Sixty-nine values leave little of a prior: the maximum-likelihood fit has to come out, within the prior's last pull and the grid (2
+    // %).
     [Fact]
     [PublishedCase("E55", Fibres)]
     public void Many_bursts_of_one_size_give_the_maximum_likelihood_fit()
@@ -23,7 +25,8 @@ public class PartEvidencePublishedTests
         Assert.True(learned.BBasis.Bar > 82 * fit.Quantile(0.10));
     }
 
-    // The real fall of strength with length is less than the whole Weibull effect: a bound for the longer from the shorter is low, never high.
+    // The real fall of strength with length is less than the whole Weibull effect: a bound for the longer from the shorter is low, never
+    // high.
     [Theory]
     [PublishedCase("E55", Fibres)]
     [InlineData(10, 20)]
@@ -38,11 +41,13 @@ public class PartEvidencePublishedTests
 
     // Posterior summed over 3401 × 800 points by an independent script; 181 × 25 here: 1 %.
     [Theory]
-    [PublishedCase("E60", "posterior of Weibull bursts with a lognormal prior of ratio and scatter; grid sum computed independently of the library")]
+    [PublishedCase("E60", "posterior of Weibull bursts with a lognormal prior of ratio and scatter; grid sum computed independently "
+        + "of the library")]
     [InlineData(0, 0.84201, 0.17705, 0.34918, 0.21604, 0.78411, 0.30204)]
     [InlineData(3, 0.85228, 0.15432, 0.52326, 0.32412, 0.84511, 0.44783)]
     [InlineData(4, 0.83951, 0.12900, 0.55629, 0.37317, 0.83986, 0.48864)]
-    public void The_posterior_of_few_tests(int tests, double ratio, double scatter, double bBasis, double aBasis, double next, double nextLow)
+    public void The_posterior_of_few_tests(int tests, double ratio, double scatter, double bBasis, double aBasis, double next,
+        double nextLow)
     {
         PredictedPart Wall(double volume) => new("wall", 100.BarGauge()) { Stressed = Volume.FromCubicMillimeters(volume) };
         PartTest[] all =
@@ -66,7 +71,8 @@ public class PartEvidencePublishedTests
     {
         PredictedPart[] wall = [new("wall", 100.BarGauge())];
         PartBurst Burst(string id, double bar, string batch) => new(id, bar.BarGauge(), "wall", wall) { Batch = batch };
-        var learned = PartEvidence.Of(Burst("A", 80, "first"), Burst("B", 90, "first"), Burst("C", 70, "second"), Burst("D", 85, "third")).Learn(wall, "third").Parts[0];
+        var learned = PartEvidence.Of(Burst("A", 80, "first"), Burst("B", 90, "first"), Burst("C", 70, "second"),
+            Burst("D", 85, "third")).Learn(wall, "third").Parts[0];
         Tolerance.Relative(0.82376, learned.Ratio, 0.01);
         Tolerance.Relative(0.14496, learned.Scatter, 0.01);
         Tolerance.Relative(0.52191, learned.BBasis.Bar / 100, 0.01);
@@ -80,7 +86,8 @@ public class PartEvidencePublishedTests
     [PublishedCase("E60", "weakest of three Weibull parts under the same prior; simulated independently of the library")]
     public void The_vessel_is_weaker_than_its_weakest_part()
     {
-        var learned = PartEvidence.Of().Learn([new("wall", 100.BarGauge()), new("nozzle end", 110.BarGauge()), new("forward end", 120.BarGauge())]);
+        var learned = PartEvidence.Of().Learn([new("wall", 100.BarGauge()), new("nozzle end", 110.BarGauge()),
+            new("forward end", 120.BarGauge())]);
         Tolerance.Relative(31.063, learned.BBasis.Bar, 0.02);
         Tolerance.Relative(17.530, learned.ABasis.Bar, 0.03);
         Assert.True(learned.BBasis < learned.Weakest.BBasis);
@@ -92,6 +99,7 @@ public class PartEvidencePublishedTests
     private static PartLearning Learn(double[] strengths, double tested, double wanted)
     {
         static PredictedPart Fibre(double length) => new("fibre", 300.BarGauge()) { Stressed = Volume.FromCubicMillimeters(length) };
-        return PartEvidence.Of([.. strengths.Select((s, i) => new PartBurst($"{i}", (100 * s).BarGauge(), "fibre", [Fibre(tested)]))]).Learn([Fibre(wanted)]);
+        return PartEvidence.Of([.. strengths.Select((s, i) => new PartBurst($"{i}", (100 * s).BarGauge(), "fibre",
+            [Fibre(tested)]))]).Learn([Fibre(wanted)]);
     }
 }

@@ -36,7 +36,8 @@ public class ScatterBeliefTests
     }
 
     [Fact]
-    [PublishedCase("E60b", "Student, The probable error of a mean, Biometrika 6, 1908: hours of sleep, odds .9985; further digits re-computed")]
+    [PublishedCase("E60b", "Student, The probable error of a mean, Biometrika 6, 1908: hours of sleep, odds .9985; further "
+        + "digits re-computed")]
     public void Ten_patients_sleep_longer()
     {
         var belief = NormalBelief.Jeffreys.Learn([1.2, 2.4, 1.3, 1.3, 0, 1.0, 1.8, 0.8, 4.6, 1.4]);
@@ -93,7 +94,8 @@ public class ScatterBeliefTests
     }
 
     [Fact]
-    [PublishedCase("E60d", "Martz and Waller, Bayesian Reliability Analysis, 1982: gamma prior of a Weibull rate; computed independently of the library")]
+    [PublishedCase("E60d", "Martz and Waller, Bayesian Reliability Analysis, 1982: gamma prior of a Weibull rate; computed independently "
+        + "of the library")]
     public void A_Weibull_rate_with_a_gamma_prior_and_survivors()
     {
         var belief = new WeibullRateBelief(3, 2, 2e6).Learn([60, 80, 110], [95, 120]);

@@ -18,7 +18,8 @@ public class SizeEffectTests
     [MemberData(nameof(Lengths))]
     public void Filaments_of_each_length(int millimetres, int count, double shape, double scale, double mean)
     {
-        var values = millimetres == 10 ? Filaments.TenMillimetres : millimetres == 20 ? Filaments.TwentyMillimetres : Filaments.FiftyMillimetres;
+        var values = millimetres == 10 ? Filaments.TenMillimetres : millimetres == 20 ? Filaments.TwentyMillimetres
+            : Filaments.FiftyMillimetres;
         Assert.Equal(count, values.Length);
         var fit = WeibullFit.Of(values);
         Tolerance.Relative(shape, fit.Shape, 1e-3);

@@ -48,7 +48,8 @@ public class PressureVesselTests
         {
             ForwardEnd = Vessel.ForwardEnd with
             {
-                Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal)],
+                Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic,
+                    BondSurface.AbradedMetal)],
             },
         };
         Assert.Equal("forward end, bonded plug", glued.Burst().WeakestPart.Name);
@@ -75,7 +76,8 @@ public class PressureVesselTests
         {
             var low = (Vessel with
             {
-                Fabrication = Vessel.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = percent.Percent(), EfficiencyHigh = 110.Percent() },
+                Fabrication = Vessel.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = percent.Percent(),
+                    EfficiencyHigh = 110.Percent() },
             }).Burst().WallLow.Bar;
             Assert.True(low > before, $"{low} bar at {percent} %");
             if (before > 0) Assert.True(low < before + 3, $"step to {low} bar at {percent} %");
@@ -86,7 +88,8 @@ public class PressureVesselTests
     [Fact]
     public void A_cloth_along_and_around_holds_the_sleeve_in_place()
     {
-        var wrapped = Vessel with { Plies = [Vessel.Plies[0], new ClothWrap(Samples.Stock.Cloth("carbon twill 200 g"), Turns: 2), Vessel.Plies[1]] };
+        var wrapped = Vessel with { Plies = [Vessel.Plies[0], new ClothWrap(Samples.Stock.Cloth("carbon twill 200 g"), Turns: 2),
+            Vessel.Plies[1]] };
         Assert.False(wrapped.Burst().IsMatrixDominated);
         Assert.True(wrapped.Burst().WallLow > Vessel.Burst().WallLow);
     }
@@ -94,32 +97,37 @@ public class PressureVesselTests
     [Fact]
     public void A_second_layer_of_hoop_wrap_adds_nothing_once_the_axis_limits()
     {
-        GaugePressure Low(int layers) => (Vessel with { Plies = [Vessel.Plies[0], new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"), layers)] }).Burst().WallLow;
+        GaugePressure Low(int layers) => (Vessel with { Plies = [Vessel.Plies[0],
+            new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"), layers)] }).Burst().WallLow;
         Assert.True(Low(1) > 1.4 * Vessel.Burst().WallLow);
         Tolerance.Relative(Low(1).Bar, Low(2).Bar, 0.02);
     }
 
-    // A tape holds around, the sleeve alone holds along; a thick plastic tube takes up to half of the pull along and would double the burst.
+    // A tape holds around, the sleeve alone holds along; a thick plastic tube takes up to half of the pull along and would double the
+    // burst.
     [Fact]
     public void A_plastic_liner_carries_nothing_of_what_a_vessel_is_rated_on()
     {
         var thick = Vessel with
         {
             Liner = Vessel.Liner with { Wall = 3.Millimetres() },
-            Plies = [new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm light")), new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"))],
+            Plies = [new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm light")),
+                new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"))],
         };
         var burst = thick.Burst();
         var alone = (thick with { Fabrication = thick.Fabrication with { CountsLiner = false } }).Burst();
         Assert.True(burst.WallBurst.Bar > 1.8 * alone.WallBurst.Bar);
         Assert.Equal(alone.WallLow.Bar, burst.WallLow.Bar, 9);
         Assert.True(burst.LinerShare.Percent > 25);
-        Assert.Contains(burst.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("The liner carries", StringComparison.Ordinal));
+        Assert.Contains(burst.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("The liner carries", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_metal_liner_is_counted()
     {
-        var metal = Vessel with { Liner = new Liner(Samples.Stock.Solid("aluminium 6061-T6"), 66.Millimetres(), 1.5.Millimetres()), Plies = [Vessel.Plies[0], new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"))] };
+        var metal = Vessel with { Liner = new Liner(Samples.Stock.Solid("aluminium 6061-T6"), 66.Millimetres(), 1.5.Millimetres()),
+            Plies = [Vessel.Plies[0], new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g"))] };
         var burst = metal.Burst();
         var bare = (metal with { Fabrication = metal.Fabrication with { CountsLiner = false } }).Burst();
         // 1.5 mm at 240 MPa hold 360 N/mm each way and more: over 80 bar on this radius.
@@ -127,11 +135,13 @@ public class PressureVesselTests
         Assert.True(burst.WallLow <= burst.WallBurst);
     }
 
-    // Bond line 2 mm, overlap 5 mm: the shear is nearly even, and Volkersen's peak alone would let the joint carry twice what the coupon did.
+    // Bond line 2 mm, overlap 5 mm: the shear is nearly even, and Volkersen's peak alone would let the joint carry twice what the coupon
+    // did.
     [Fact]
     public void A_short_thick_bond_carries_no_more_than_the_coupon_in_the_mean()
     {
-        var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 5.Millimetres(), BondSurface.AbradedLaminate, BondSurface.AbradedMetal) { BondLine = 2.Millimetres() };
+        var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 5.Millimetres(), BondSurface.AbradedLaminate,
+            BondSurface.AbradedMetal) { BondLine = 2.Millimetres() };
         var glued = Vessel with { ForwardEnd = Vessel.ForwardEnd with { Joints = [plug] } };
         var part = Assert.Single(glued.Burst().Parts, p => p.Name == "forward end, bonded plug");
         Tolerance.Relative(plug.CouponStrength.Value.Megapascals, plug.MeanShear(part.Burst, 66.Millimetres()).Megapascals, 1e-9);
@@ -150,7 +160,8 @@ public class PressureVesselTests
     public void Masses_add_up()
     {
         var layup = Vessel.Layup();
-        Tolerance.Relative(layup.Mass.Grams, layup.FibreMass.Grams + layup.ResinMass.Grams + layup.LinerMass.Grams + layup.EndsMass.Grams, 1e-12);
+        Tolerance.Relative(layup.Mass.Grams, layup.FibreMass.Grams + layup.ResinMass.Grams + layup.LinerMass.Grams + layup.EndsMass.Grams,
+            1e-12);
         // A sleeve's fibre is what was cut of it: length at the nominal diameter times its weight a length there.
         var ply = layup.Plies[0];
         var braid = ((BraidedSleeve)ply.Ply).Braid;
@@ -212,7 +223,8 @@ public class PressureVesselTests
     {
         var resin = Vessel.Resin with { TensileStrength = Property.Measured(66.Megapascals(), 0.1, "dog bones, March") };
         var mine = Vessel with { Resin = resin };
-        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate(), mine.Expansion(10.BarGauge()), mine.SampleBursts(200) })
+        foreach (var result in new IResult[] { mine.Layup(), mine.Burst(), mine.Rate(), mine.Expansion(10.BarGauge()),
+            mine.SampleBursts(200) })
             Assert.Contains(result.Findings, f => f.Message.Contains("dog bones, March", StringComparison.Ordinal));
     }
 
@@ -230,7 +242,8 @@ public class PressureVesselTests
     [Fact]
     public void A_bonded_plug_says_what_its_shear_lag_leaves_out()
     {
-        var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal);
+        var plug = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 40.Millimetres(), BondSurface.AbradedPlastic,
+            BondSurface.AbradedMetal);
         var glued = Samples.Trainer with { ForwardEnd = Samples.Trainer.ForwardEnd with { Joints = [plug] } };
         var finding = Assert.Single(glued.Burst().Findings, f => f.Message.Contains("peel", StringComparison.Ordinal));
         Assert.Equal(FindingSeverity.Warning, finding.Severity);
@@ -249,7 +262,8 @@ public class PressureVesselTests
         Assert.Contains("has no source", flat.Message, StringComparison.Ordinal);
     }
 
-    // Fibre of 2000 MPa at 60 % in a 1275 g/m² one-way cloth of 2.55 g/cm³, wound around: 0.5 mm × 1200 MPa = 600 N/mm, over resin of 45 MPa 13.3 mm, three times that 40 mm.
+    // Fibre of 2000 MPa at 60 % in a 1275 g/m² one-way cloth of 2.55 g/cm³, wound around: 0.5 mm × 1200 MPa = 600 N/mm, over resin of 45
+    // MPa 13.3 mm, three times that 40 mm.
     [Theory]
     [InlineData(12, true, true)]
     [InlineData(25, true, false)]
@@ -257,9 +271,11 @@ public class PressureVesselTests
     public void An_overlap_too_short_for_the_hoop_pull_of_its_cloth_is_warned_of(double millimetres, bool warned, bool letsGo)
     {
         static Property<T> Given<T>(T value) where T : struct, IComparable<T> => Property.Typical(value, 0, "test");
-        var glass = Samples.Stock.Fibre("E-glass") with { Density = Given(2550.KilogramsPerCubicMetre()), TensileStrength = Given(2000.Megapascals()) };
+        var glass = Samples.Stock.Fibre("E-glass") with { Density = Given(2550.KilogramsPerCubicMetre()),
+            TensileStrength = Given(2000.Megapascals()) };
         var cloth = new Cloth("heavy cloth", glass, Given(AreaDensity.FromGramsPerSquareMeter(1275)), 100.Percent(), 1.Metres());
-        var vessel = Samples.Trainer with { Plies = [.. Samples.Trainer.Plies, new ClothWrap(cloth, 1, ClothLay.WarpAround) { Overlap = millimetres.Millimetres() }] };
+        var vessel = Samples.Trainer with { Plies = [.. Samples.Trainer.Plies,
+            new ClothWrap(cloth, 1, ClothLay.WarpAround) { Overlap = millimetres.Millimetres() }] };
         var finding = vessel.Layup().Findings.SingleOrDefault(f => f.Message.Contains("hoop pull", StringComparison.Ordinal));
         Assert.Equal(warned, finding is not null);
         if (finding is null) return;

@@ -10,7 +10,8 @@ public class EndJointTests
 {
     private static readonly Adhesive Epoxy = Samples.Stock.Adhesive("structural epoxy");
 
-    private static GaugePressure Burst(EndJoint joint) => Part(Samples.Trainer with { ForwardEnd = Samples.Trainer.ForwardEnd with { Joints = [joint] } }, "forward end, " + joint.Name);
+    private static GaugePressure Burst(EndJoint joint) => Part(Samples.Trainer
+        with { ForwardEnd = Samples.Trainer.ForwardEnd with { Joints = [joint] } }, "forward end, " + joint.Name);
 
     private static GaugePressure Part(PressureVessel vessel, string name) => vessel.Burst().Parts.Single(p => p.Name == name).Burst;
 
@@ -92,7 +93,8 @@ public class EndJointTests
         var aluminium = Samples.Stock.Solid("aluminium 6061-T6");
         var hemisphere = DomedClosure.Hemisphere(aluminium, 2.Millimetres(), 60.Millimetres());
         Tolerance.Relative(2.0 / 3 * Math.PI * 27, hemisphere.VolumeInside(60.Millimetres()).CubicCentimeters, 1e-12);
-        Tolerance.Relative(2.0 / 3 * Math.PI * (32.0 * 32 * 32 - 30.0 * 30 * 30), hemisphere.Solid(60.Millimetres()).CubicMillimeters, 1e-9);
+        Tolerance.Relative(2.0 / 3 * Math.PI * (32.0 * 32 * 32 - 30.0 * 30 * 30), hemisphere.Solid(60.Millimetres()).CubicMillimeters,
+            1e-9);
         Tolerance.Relative(Math.PI / 2 * 30, hemisphere.Meridian(60.Millimetres()).Millimeters, 1e-9);
         // p·r/(2t) everywhere in a sphere.
         Tolerance.Relative(240 * 2 * 2 / 31.0, hemisphere.YieldPressure(60.Millimetres()).Pascals / 1e6, 1e-9);
@@ -101,7 +103,8 @@ public class EndJointTests
     [Fact]
     public void An_end_without_a_joint_and_a_dome_too_flat_are_refused()
     {
-        var open = Samples.Trainer with { ForwardEnd = new VesselEnd(DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 30.Millimetres())) };
+        var open = Samples.Trainer with { ForwardEnd = new VesselEnd(DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"),
+            2.Millimetres(), 30.Millimetres())) };
         var error = Assert.Throws<InvalidDesignException>(() => open.Burst());
         Assert.Contains("Forward end: No joint holds the closure in", error.Message, StringComparison.Ordinal);
         Assert.Contains("Forward end: depth of the dome", error.Message, StringComparison.Ordinal);

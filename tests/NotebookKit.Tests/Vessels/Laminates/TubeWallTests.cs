@@ -8,9 +8,11 @@ namespace NotebookKit.Tests.Vessels.Laminates;
 public class TubeWallTests
 {
     private static readonly Lamina Carbon = new(105.Gigapascals(), 6.5.Gigapascals(), 2.9.Gigapascals(), 0.28);
-    private static readonly PlyStrength CarbonStrength = new(1300.Megapascals(), 780.Megapascals(), 50.Megapascals(), 85.Megapascals(), 40.Megapascals());
+    private static readonly PlyStrength CarbonStrength = new(1300.Megapascals(), 780.Megapascals(), 50.Megapascals(), 85.Megapascals(),
+        40.Megapascals());
     private static readonly Lamina Glass = new(35.Gigapascals(), 8.Gigapascals(), 3.Gigapascals(), 0.28);
-    private static readonly PlyStrength GlassStrength = new(600.Megapascals(), 360.Megapascals(), 45.Megapascals(), 85.Megapascals(), 40.Megapascals());
+    private static readonly PlyStrength GlassStrength = new(600.Megapascals(), 360.Megapascals(), 45.Megapascals(), 85.Megapascals(),
+        40.Megapascals());
 
     private static readonly Gen<TubePly> Plies =
         from angle in Gen.Double[0, 90]
@@ -38,7 +40,8 @@ public class TubeWallTests
     public void Every_stress_scales_with_the_materials() => Walls.Sample(
         wall =>
         {
-            var stronger = wall with { Plies = [.. wall.Plies.Select(p => p with { Lamina = Times(p.Lamina, 1.7), Strength = Times(p.Strength, 1.7) })] };
+            var stronger = wall with { Plies = [.. wall.Plies.Select(p => p
+                with { Lamina = Times(p.Lamina, 1.7), Strength = Times(p.Strength, 1.7) })] };
             var (one, two) = (wall.Burst(), stronger.Burst());
             Tolerance.Relative(1.7 * one.FirstPlyFailure.Pascals, two.FirstPlyFailure.Pascals, 1e-7);
             Tolerance.Relative(1.7 * one.Last.Pascals, two.Last.Pascals, 1e-7);
@@ -57,7 +60,8 @@ public class TubeWallTests
         iter: 2000);
 
     [Fact]
-    public void A_hoop_ply_over_a_sleeve_never_lowers_what_its_fibres_hold_as_laid() => Gen.Select(Plies, Plies, Gen.Double[30, 54.7]).Sample(
+    public void A_hoop_ply_over_a_sleeve_never_lowers_what_its_fibres_hold_as_laid()
+        => Gen.Select(Plies, Plies, Gen.Double[30, 54.7]).Sample(
         (sleeve, hoop, degrees) =>
         {
             var wall = new TubeWall(35.Millimetres(), [sleeve with { Angle = degrees.Degrees() }]);
@@ -104,7 +108,8 @@ public class TubeWallTests
     [InlineData(45, -1, "thickness of")]
     public void Out_of_range_is_refused_with_a_sentence(double degrees, double millimetres, string what)
     {
-        var wall = new TubeWall(50.Millimetres(), [new TubePly("ply", Carbon, CarbonStrength, degrees.Degrees(), millimetres.Millimetres())]);
+        var wall = new TubeWall(50.Millimetres(), [new TubePly("ply", Carbon, CarbonStrength, degrees.Degrees(),
+            millimetres.Millimetres())]);
         var error = Assert.Throws<InvalidDesignException>(() => wall.Burst());
         Assert.Contains(what, error.Message, StringComparison.Ordinal);
     }
@@ -125,9 +130,11 @@ public class TubeWallTests
 
     private static string Describe(TubeWall wall) => string.Join(" | ", wall.Plies.Select(Describe));
 
-    private static string Describe(TubePly ply) => $"{ply.Lamina.Longitudinal.Gigapascals:F0} GPa {ply.Angle.Degrees:F1}° {ply.Thickness.Millimeters:F2} mm";
+    private static string Describe(TubePly ply) => $"{ply.Lamina.Longitudinal.Gigapascals:F0} GPa {ply.Angle.Degrees:F1}° "
+        + $"{ply.Thickness.Millimeters:F2} mm";
 
     private static Lamina Times(Lamina l, double k) => new(l.Longitudinal * k, l.Transverse * k, l.Shear * k, l.PoissonRatio);
 
-    private static PlyStrength Times(PlyStrength s, double k) => new(s.LongitudinalTension * k, s.LongitudinalCompression * k, s.TransverseTension * k, s.TransverseCompression * k, s.Shear * k);
+    private static PlyStrength Times(PlyStrength s, double k)
+        => new(s.LongitudinalTension * k, s.LongitudinalCompression * k, s.TransverseTension * k, s.TransverseCompression * k, s.Shear * k);
 }

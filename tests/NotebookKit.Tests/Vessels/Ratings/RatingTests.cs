@@ -87,7 +87,8 @@ public class RatingTests
     [PublishedCase("V52", "ASME Section X Class I: contact-moulded vessels up to 1 MPa")]
     public void A_contact_moulded_vessel_is_allowed_ten_bar() => Assert.Equal(10.BarGauge(), RuleSets.ContactMoulded.MaximumPressure);
 
-    // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, and nobody is rated with less: a rule on offer asks 2.25 times or
+    // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, and nobody is rated with less: a rule on offer asks 2.25
+    // times or
     // more, or, like the space vessels' 1.5, refuses a vessel of ours.
     [Fact]
     [PublishedCase("V51", "UN GTR 13, R134: 1.5, 2.25 carbon (unverified, not offered)")]
@@ -95,7 +96,8 @@ public class RatingTests
     {
         Assert.DoesNotContain(RuleSets.All, r => r.Name.Contains("GTR", StringComparison.Ordinal));
         var ratings = RuleSets.All.Select(r => (Rules: r, Rating: Strong.Rate(r))).ToArray();
-        Assert.All(ratings.Where(r => r.Rating.IsRated), r => Assert.True(r.Rating.RequiredBurst / r.Rating.MaximumExpectedPressure >= 2.25 * (1 - 1e-9), r.Rules.Name));
+        Assert.All(ratings.Where(r => r.Rating.IsRated), r => Assert.True(r.Rating.RequiredBurst / r.Rating.MaximumExpectedPressure >= 2.25
+            * (1 - 1e-9), r.Rules.Name));
         Assert.Contains(ratings, r => r.Rules.Burst < 2.25 && !r.Rating.IsRated);
         Assert.True(ratings.Count(r => r.Rating.IsRated) > 5);
     }
@@ -106,7 +108,9 @@ public class RatingTests
         var rating = Strong.Rate(RuleSets.SpaceVessel);
         Assert.Equal(ResultStatus.Failed, rating.Status);
         Assert.False(rating.IsRated);
-        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("carbon sleeve 65 mm heavy (ply 3) to 83 % of what fabrication delivers; 67 % is the limit", StringComparison.Ordinal));
+        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("carbon sleeve 65 mm heavy (ply 3) to 83 % of what fabrication delivers; 67 % is the limit",
+            StringComparison.Ordinal));
         var refused = Assert.Throws<InvalidDesignException>(() => rating.WorkingPressure);
         Assert.Contains("past which a proof itself does damage", refused.Message, StringComparison.Ordinal);
         Assert.Equal("refused", rating.Lines[0].Value);
@@ -132,27 +136,31 @@ public class RatingTests
 
     [Fact]
     public void The_basis_says_what_it_rests_on() =>
-        Assert.Equal("the low end of the predicted burst at 45 % of the fibre's strength, which 95 % of vessels deliver; 60 % is the mean", Strong.Rate().Basis);
+        Assert.Equal("the low end of the predicted burst at 45 % of the fibre's strength, which 95 % of vessels deliver; 60 % is the mean",
+            Strong.Rate().Basis);
 
     [Fact]
     public void Psi_typed_as_bar_is_caught()
     {
         var rating = Strong.Rate(wanted: 800.BarGauge());
-        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("was another unit meant?", StringComparison.Ordinal));
+        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("was another unit meant?", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Every_rating_says_that_no_standard_covers_a_hand_laid_braid()
     {
         foreach (var rules in RuleSets.All)
-            Assert.Contains(Strong.Rate(rules).Findings, f => f.Message.Contains("None of the standards named here covers a hand-laid wet braid", StringComparison.Ordinal));
+            Assert.Contains(Strong.Rate(rules).Findings, f => f.Message.Contains("None of the standards named here covers a "
+                + "hand-laid wet braid", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Factors_from_memory_say_so()
     {
         Assert.Contains(Strong.Rate(RuleSets.EuropeanWrapped).Findings, f => f.Message.Contains("unverified", StringComparison.Ordinal));
-        Assert.DoesNotContain(Strong.Rate(RuleSets.LoadSharingLiner).Findings, f => f.Message.Contains("unverified", StringComparison.Ordinal));
+        Assert.DoesNotContain(Strong.Rate(RuleSets.LoadSharingLiner).Findings,
+            f => f.Message.Contains("unverified", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -7,8 +7,10 @@ namespace NotebookKit.Tests.Vessels.Search;
 public class LayupSearchTests
 {
     private static readonly LayupSearch Search = new(
-        Samples.Trainer with { NozzleEnd = Samples.Trainer.NozzleEnd with { Closure = Samples.Trainer.NozzleEnd.Closure with { Wall = 20.Millimetres() } } },
-        [Samples.Stock.Braid("carbon sleeve 65 mm light"), Samples.Stock.Braid("carbon sleeve 65 mm heavy"), Samples.Stock.Braid("carbon sleeve 50 mm heavy")],
+        Samples.Trainer with { NozzleEnd = Samples.Trainer.NozzleEnd
+            with { Closure = Samples.Trainer.NozzleEnd.Closure with { Wall = 20.Millimetres() } } },
+        [Samples.Stock.Braid("carbon sleeve 65 mm light"), Samples.Stock.Braid("carbon sleeve 65 mm heavy"),
+            Samples.Stock.Braid("carbon sleeve 50 mm heavy")],
         [new HoopWrap(Samples.Stock.Cloth("carbon tape 150 g")), new ClothWrap(Samples.Stock.Cloth("glass plain 80 g"))]);
 
     [Fact]
@@ -49,7 +51,8 @@ public class LayupSearchTests
     public void A_sleeve_too_narrow_is_rejected_with_the_range()
     {
         var wide = Search with { Vessel = Search.Vessel with { Liner = Search.Vessel.Liner with { Bore = 69.Millimetres() } } };
-        Assert.Contains(wide.Run().Rejected, o => o.Name.StartsWith("carbon sleeve 50 mm heavy", StringComparison.Ordinal) && o.Refusal.Contains("below 70.7", StringComparison.Ordinal));
+        Assert.Contains(wide.Run().Rejected, o => o.Name.StartsWith("carbon sleeve 50 mm heavy", StringComparison.Ordinal)
+            && o.Refusal.Contains("below 70.7", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -57,13 +60,15 @@ public class LayupSearchTests
     {
         var result = (Search with { RequiredPressure = 200.BarGauge() }).Run();
         Assert.Equal(ResultStatus.Failed, result.Status);
-        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("No layup meets what is wanted", StringComparison.Ordinal));
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("No layup meets what is wanted", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Too_large_a_search_is_refused()
     {
-        var error = Assert.Throws<InvalidDesignException>(() => (Search with { MaximumSleeves = 6, MaximumWraps = 6, Sleeves = [.. Enumerable.Repeat(Search.Sleeves, 4).SelectMany(s => s)] }).Run());
+        var error = Assert.Throws<InvalidDesignException>(() => (Search
+            with { MaximumSleeves = 6, MaximumWraps = 6, Sleeves = [.. Enumerable.Repeat(Search.Sleeves, 4).SelectMany(s => s)] }).Run());
         Assert.Contains("over 5000 layups", error.Message, StringComparison.Ordinal);
     }
 }

@@ -12,27 +12,32 @@ public class ContradictedEndTests
 
     private static readonly PartMargin WeakestEnd = Vessel.Burst().Parts.Skip(1).MinBy(p => p.Burst.Pascals)!;
 
-    private static VesselEvidence EndAt(double bar, PressureVessel? twin = null) => VesselEvidence.Of(new BurstTest(twin ?? Vessel, "twin 1", bar.BarGauge(), WallBurst: false));
+    private static VesselEvidence EndAt(double bar, PressureVessel? twin = null)
+        => VesselEvidence.Of(new BurstTest(twin ?? Vessel, "twin 1", bar.BarGauge(), WallBurst: false));
 
     [Fact]
     public void An_end_that_let_go_below_its_prediction_forbids_every_rating_of_the_design()
     {
         Assert.True(Vessel.Rate().IsRated);
         var evidence = EndAt(20);
-        Rating[] ratings = [Vessel.Rate(evidence: evidence), Vessel.SampleBursts(400).Rate(evidence: evidence), Vessel.SampleBursts(400, belief: evidence.Learn(Vessel).Posterior).Rate()];
+        Rating[] ratings = [Vessel.Rate(evidence: evidence), Vessel.SampleBursts(400).Rate(evidence: evidence),
+            Vessel.SampleBursts(400, belief: evidence.Learn(Vessel).Posterior).Rate()];
         foreach (var rating in ratings)
         {
             Assert.False(rating.IsRated);
             var error = rating.Findings.First(f => f.Severity == FindingSeverity.Error).Message;
-            Assert.All(["twin 1", "20.0 bar", WeakestEnd.Burst.ToString(), "no rating of short chamber stands until that end is redesigned or its model takes the test in"],
-                part => Assert.Contains(part.Replace("20.0 bar", 20.BarGauge().ToString(), StringComparison.Ordinal), error, StringComparison.Ordinal));
+            Assert.All(["twin 1", "20.0 bar", WeakestEnd.Burst.ToString(),
+                "no rating of short chamber stands until that end is redesigned or its model takes the test in"],
+                part => Assert.Contains(part.Replace("20.0 bar", 20.BarGauge().ToString(), StringComparison.Ordinal), error,
+                    StringComparison.Ordinal));
             Assert.Throws<InvalidDesignException>(() => rating.WorkingPressure);
         }
     }
 
     [Fact]
     public void What_contradicts_the_ends_is_said_where_the_tests_are_learned_from() =>
-        Assert.Contains(EndAt(20).Learn(Vessel).Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("the model of the ends is contradicted", StringComparison.Ordinal));
+        Assert.Contains(EndAt(20).Learn(Vessel).Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("the model of the ends is contradicted", StringComparison.Ordinal));
 
     [Fact]
     public void A_belief_keeps_its_tests_through_later_learning()
@@ -46,7 +51,8 @@ public class ContradictedEndTests
     {
         Assert.False(Vessel.Rate(evidence: EndAt(20, Vessel with { Name = "stub", Length = 80.Millimetres() })).IsRated);
         var weaker = Vessel.NozzleEnd with { Joints = [new CarriedSleeve { Delivers = 80.Percent() }] };
-        Assert.False((Vessel with { NozzleEnd = weaker, ForwardEnd = Vessel.ForwardEnd with { Joints = weaker.Joints } }).Rate(evidence: EndAt(20)).IsRated);
+        Assert.False((Vessel with { NozzleEnd = weaker, ForwardEnd = Vessel.ForwardEnd
+            with { Joints = weaker.Joints } }).Rate(evidence: EndAt(20)).IsRated);
     }
 
     [Fact]
@@ -59,7 +65,8 @@ public class ContradictedEndTests
         };
         var rating = other.Rate(evidence: EndAt(20));
         Assert.True(rating.IsRated);
-        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("has other ends", StringComparison.Ordinal));
+        Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("has other ends", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -72,7 +79,8 @@ public class ContradictedEndTests
     [Fact]
     public void Evidence_never_raises_a_rating_that_it_is_only_held_against()
     {
-        var rating = Vessel.Rate(evidence: VesselEvidence.Of(new HeldProof(Vessel, "no. 2", Vessel.Rate().ProofPressure), new BurstTest(Vessel, "no. 3", Vessel.Burst().WallBurst)));
+        var rating = Vessel.Rate(evidence: VesselEvidence.Of(new HeldProof(Vessel, "no. 2", Vessel.Rate().ProofPressure),
+            new BurstTest(Vessel, "no. 3", Vessel.Burst().WallBurst)));
         Assert.Equal(Vessel.Rate().WorkingPressure, rating.WorkingPressure);
         Assert.Equal(Vessel.Rate().Findings.Count, rating.Findings.Count);
     }
@@ -80,22 +88,28 @@ public class ContradictedEndTests
     [Fact]
     public void A_wall_burst_below_its_low_end_warns_and_below_the_proof_forbids()
     {
-        var poor = (Vessel with { Fabrication = Vessel.Fabrication with { Efficiency = Vessel.Fabrication.EfficiencyLow } }).Burst().WallLow;
+        var poor = (Vessel with { Fabrication = Vessel.Fabrication
+            with { Efficiency = Vessel.Fabrication.EfficiencyLow } }).Burst().WallLow;
         var proof = Vessel.Rate().ProofPressure;
         Assert.True(proof < poor);
         var between = Vessel.Rate(evidence: VesselEvidence.Of(new BurstTest(Vessel, "A", (0.5 * (poor.Bar + proof.Bar)).BarGauge())));
         Assert.True(between.IsRated);
-        Assert.Contains(between.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("below the low end of its prediction", StringComparison.Ordinal));
+        Assert.Contains(between.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("below the low end of its prediction", StringComparison.Ordinal));
         var below = Vessel.Rate(evidence: VesselEvidence.Of(new BurstTest(Vessel, "A", proof)));
         Assert.False(below.IsRated);
-        Assert.Contains(below.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("nothing is proved at what has burst its like", StringComparison.Ordinal));
+        Assert.Contains(below.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("nothing is proved at what has burst its like", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_test_above_all_that_was_predicted_warns()
     {
-        foreach (VesselTest test in new VesselTest[] { new BurstTest(Vessel, "A", 900.BarGauge()), new BurstTest(Vessel, "A", 900.BarGauge(), WallBurst: false), new HeldProof(Vessel, "A", 900.BarGauge()) })
-            Assert.Contains(Vessel.Rate(evidence: VesselEvidence.Of(test)).Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("above all that was predicted of it", StringComparison.Ordinal));
+        foreach (VesselTest test in new VesselTest[] { new BurstTest(Vessel, "A", 900.BarGauge()),
+            new BurstTest(Vessel, "A", 900.BarGauge(), WallBurst: false), new HeldProof(Vessel, "A", 900.BarGauge()) })
+            Assert.Contains(Vessel.Rate(evidence: VesselEvidence.Of(test)).Findings,
+                f => f.Severity == FindingSeverity.Warning && f.Message.Contains("above all that was predicted of it",
+                StringComparison.Ordinal));
     }
 
     [Fact]

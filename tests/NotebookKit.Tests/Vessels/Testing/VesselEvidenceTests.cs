@@ -18,7 +18,8 @@ public class VesselEvidenceTests
         Tolerance.Absolute(45, prior.Quantile(0.05).Percent, 0.1);
         Tolerance.Absolute(60, prior.Quantile(0.50).Percent, 0.1);
         Tolerance.Absolute(80, prior.Quantile(0.95).Percent, 0.2);
-        Tolerance.Absolute(1, prior.Density.Values.Zip(prior.Efficiency.Values.Skip(1).Zip(prior.Efficiency.Values, (b, a) => b - a), (d, w) => d * w).Sum(), 0.01);
+        Tolerance.Absolute(1, prior.Density.Values.Zip(prior.Efficiency.Values.Skip(1).Zip(prior.Efficiency.Values, (b, a) => b - a),
+            (d, w) => d * w).Sum(), 0.01);
     }
 
     [Fact]
@@ -31,7 +32,8 @@ public class VesselEvidenceTests
         Assert.True(learned.AfterTwin.Quantile(0.05) > learned.Prior.Quantile(0.05));
     }
 
-    // Conjugate normal in the logarithm: where the wall's burst goes nearly with a power of the efficiency, the grid's posterior has to come
+    // Conjugate normal in the logarithm: where the wall's burst goes nearly with a power of the efficiency, the grid's posterior has to
+    // come
     // out as the precision-weighted mean. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, Eq. 2.10 to 2.12.
     [Fact]
     public void One_burst_updates_as_the_conjugate_normal_does()
@@ -41,7 +43,8 @@ public class VesselEvidenceTests
         var sigma = learned.VesselScatter;
         var mu0 = Math.Log(prior.Quantile(0.5).DecimalFractions);
         // Slope of log burst over log efficiency and the level, from the mean model between two efficiencies.
-        double At(double e) => Middle(Vessel with { Fabrication = Vessel.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = (100 * e).Percent(), EfficiencyHigh = 110.Percent() } });
+        double At(double e) => Middle(Vessel with { Fabrication = Vessel.Fabrication
+            with { EfficiencyLow = 20.Percent(), Efficiency = (100 * e).Percent(), EfficiencyHigh = 110.Percent() } });
         var slope = (At(0.70) - At(0.60)) / Math.Log(0.70 / 0.60);
         var seen = mu0 + (Math.Log(110e5) - At(0.60)) / slope;
         var (s0, s) = (prior.Spread, sigma / slope);
@@ -60,7 +63,8 @@ public class VesselEvidenceTests
     public void Five_held_proofs_teach_less_than_one_burst_and_it_shows()
     {
         var rating = Vessel.Rate();
-        var proofs = VesselEvidence.Of([.. Enumerable.Range(1, 5).Select(i => new HeldProof(Vessel, $"C{i}", rating.ProofPressure))]).Learn(Vessel);
+        var proofs = VesselEvidence.Of([.. Enumerable.Range(1,
+            5).Select(i => new HeldProof(Vessel, $"C{i}", rating.ProofPressure))]).Learn(Vessel);
         var burst = VesselEvidence.Of(new BurstTest(Vessel, "A", Vessel.Burst().WallBurst)).Learn(Vessel);
         Assert.True(proofs.EffectiveBursts < 0.1 * burst.EffectiveBursts, $"{proofs.EffectiveBursts} against {burst.EffectiveBursts}");
         Assert.InRange(burst.EffectiveBursts, 0.5, 1.6);
@@ -71,7 +75,8 @@ public class VesselEvidenceTests
     public void Two_tests_of_one_vessel_are_one_witness()
     {
         var once = VesselEvidence.Of(new HeldProof(Vessel, "C1", 70.BarGauge())).Learn(Vessel);
-        var often = VesselEvidence.Of(new HeldProof(Vessel, "C1", 70.BarGauge()), new HeldProof(Vessel, "c1", 60.BarGauge()), new HeldProof(Vessel, "C1", 70.BarGauge())).Learn(Vessel);
+        var often = VesselEvidence.Of(new HeldProof(Vessel, "C1", 70.BarGauge()), new HeldProof(Vessel, "c1", 60.BarGauge()),
+            new HeldProof(Vessel, "C1", 70.BarGauge())).Learn(Vessel);
         Assert.Equal(once.Posterior.Mean, often.Posterior.Mean);
         Assert.Single(often.Tests);
     }
@@ -110,13 +115,15 @@ public class VesselEvidenceTests
     public void A_burst_far_below_what_was_believed_is_called_out()
     {
         var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 35.BarGauge())).Learn(Vessel);
-        Assert.Contains(learned.Findings, f => f.Severity == FindingSeverity.Warning && f.Message.Contains("outside what was believed", StringComparison.Ordinal));
+        Assert.Contains(learned.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("outside what was believed", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Bursts_raise_the_B_basis_by_narrowing_the_belief()
     {
-        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 100.BarGauge()), new BurstTest(Vessel, "B", 95.BarGauge())).Learn(Vessel);
+        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 100.BarGauge()),
+            new BurstTest(Vessel, "B", 95.BarGauge())).Learn(Vessel);
         Assert.True(Vessel.SampleBursts(4000, belief: learned.Posterior).BBasis > Vessel.SampleBursts(4000).BBasis);
     }
 
@@ -125,7 +132,8 @@ public class VesselEvidenceTests
     {
         var evidence = VesselEvidence.Of(
             new BurstTest(Vessel, "A", 100.BarGauge()), new BurstTest(Vessel, "a", 90.BarGauge()),
-            new HeldProof(Vessel, "B", 1400.BarGauge()), new BurstTest(Vessel, "C", 80.BarGauge()), new HeldProof(Vessel, "C", 85.BarGauge()));
+            new HeldProof(Vessel, "B", 1400.BarGauge()), new BurstTest(Vessel, "C", 80.BarGauge()),
+                new HeldProof(Vessel, "C", 85.BarGauge()));
         var error = Assert.Throws<InvalidDesignException>(() => evidence.Learn(Vessel));
         Assert.Contains("a vessel bursts once", error.Message, StringComparison.Ordinal);
         Assert.Contains("was psi read as bar?", error.Message, StringComparison.Ordinal);

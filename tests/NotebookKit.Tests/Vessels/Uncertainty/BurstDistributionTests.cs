@@ -30,7 +30,8 @@ public class BurstDistributionTests
         {
             Fabrication = Balanced.Fabrication with
             {
-                EfficiencyLow = 60.Percent(), EfficiencyHigh = 60.Percent(), VesselSpread = 0, FibreFractionSpread = 0.Percent(), AngleSpread = 0.Degrees(),
+                EfficiencyLow = 60.Percent(), EfficiencyHigh = 60.Percent(), VesselSpread = 0, FibreFractionSpread = 0.Percent(),
+                    AngleSpread = 0.Degrees(),
             },
         };
         var distribution = sure.SampleBursts(2000);
@@ -76,7 +77,8 @@ public class BurstDistributionTests
         Assert.Equal(d.BBasis, d.Rate().DesignBurst);
         Assert.True(d.Rate().WorkingPressure < Balanced.Rate().WorkingPressure);
         Assert.Contains("B-basis", d.Rate().Basis, StringComparison.Ordinal);
-        Assert.Contains(d.Rate().Findings, f => f.Message.StartsWith("Chance that the next vessel bursts at or below its working pressure", StringComparison.Ordinal));
+        Assert.Contains(d.Rate().Findings, f => f.Message.StartsWith("Chance that the next vessel bursts at or below its working pressure",
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -86,7 +88,8 @@ public class BurstDistributionTests
         {
             ForwardEnd = Balanced.ForwardEnd with
             {
-                Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 30.Millimetres(), NotebookKit.Materials.Solids.BondSurface.AbradedPlastic, NotebookKit.Materials.Solids.BondSurface.AbradedMetal)],
+                Joints = [new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 30.Millimetres(),
+                    NotebookKit.Materials.Solids.BondSurface.AbradedPlastic, NotebookKit.Materials.Solids.BondSurface.AbradedMetal)],
             },
         };
         var d = glued.SampleBursts(3000);
@@ -101,7 +104,8 @@ public class BurstDistributionTests
         Assert.Contains("number of samples is 10", error.Message, StringComparison.Ordinal);
     }
 
-    // Common practice, no source: a 50 mm-class short chamber with one light carbon sleeve and a veil, well made, holds a water test at 86 bar.
+    // Common practice, no source: a 50 mm-class short chamber with one light carbon sleeve and a veil, well made, holds a water test at 86
+    // bar.
     // The model's mean has to lie above, its B-basis needn't. "Well made" isn't counted: the chamber is at the default efficiency.
     [Fact]
     public void A_short_chamber_with_one_light_sleeve_is_expected_to_hold_86_bar()

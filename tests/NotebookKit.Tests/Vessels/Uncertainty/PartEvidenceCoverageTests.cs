@@ -5,13 +5,15 @@ namespace NotebookKit.Tests.Vessels.Uncertainty;
 
 /// <summary>
 /// How often a club is told too much: share of invented clubs whose bound lies above the truth. A few clubs here; more by
-/// <c>NOTEBOOKKIT_CLUBS=4000 dotnet test tests/NotebookKit.Tests -c Release --filter PartEvidenceCoverage --logger "console;verbosity=detailed"</c>.
+/// <c>NOTEBOOKKIT_CLUBS=4000 dotnet test tests/NotebookKit.Tests -c Release --filter PartEvidenceCoverage --logger
+/// "console;verbosity=detailed"</c>.
 /// </summary>
 public class PartEvidenceCoverageTests(ITestOutputHelper output)
 {
     private const int Draws = 1000;
 
-    private static readonly int Clubs = int.TryParse(Environment.GetEnvironmentVariable("NOTEBOOKKIT_CLUBS"), NumberStyles.None, CultureInfo.InvariantCulture, out var clubs) ? clubs : 150;
+    private static readonly int Clubs = int.TryParse(Environment.GetEnvironmentVariable("NOTEBOOKKIT_CLUBS"), NumberStyles.None,
+        CultureInfo.InvariantCulture, out var clubs) ? clubs : 150;
 
     // Efficiency of the default fabrication, 45 to 80 % about 60 %: 17.5 % in the logarithm.
     private static double FromPrior(Func<double> uniform, Func<double> normal) => Math.Exp(0.175 * normal());
@@ -44,8 +46,10 @@ public class PartEvidenceCoverageTests(ITestOutputHelper output)
 
     private static readonly SyntheticClub.Plan[] Plans =
     [
-        new("no test", 0, 0, 0), new("1 burst", 1, 0, 0), new("1 twin", 0, 1, 0), new("2 twins", 0, 2, 0), new("5 twins", 0, 5, 0), new("5 bursts", 5, 0, 0),
-        new("3 proofs at 0.5", 0, 0, 3), new("8 proofs at 0.7", 0, 0, 8, 0.7), new("2 twins, 5 proofs", 0, 2, 5), new("5 twins, 8 proofs at 0.7", 0, 5, 8, 0.7),
+        new("no test", 0, 0, 0), new("1 burst", 1, 0, 0), new("1 twin", 0, 1, 0), new("2 twins", 0, 2, 0), new("5 twins", 0, 5, 0),
+            new("5 bursts", 5, 0, 0),
+        new("3 proofs at 0.5", 0, 0, 3), new("8 proofs at 0.7", 0, 0, 8, 0.7), new("2 twins, 5 proofs", 0, 2, 5),
+            new("5 twins, 8 proofs at 0.7", 0, 5, 8, 0.7),
     ];
 
     public static TheoryData<int> EveryWorld => [.. Enumerable.Range(0, Worlds.Length)];
@@ -65,7 +69,8 @@ public class PartEvidenceCoverageTests(ITestOutputHelper output)
             var rated = outcomes.Count(o => o.BBasis - Math.Log(3 * 1.05) > o.TrueHundredth - Math.Log(1.5));
             var share = outcomes.Average(o => Math.Exp(o.BBasis - o.TrueTenth));
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{Worlds[world].Name}; {plan.Name}; {Clubs} clubs: B-basis too high {100.0 * missedB / Clubs:F1} %, A-basis {100.0 * missedA / Clubs:F1} %, rated too high {rated}; B-basis over the true tenth {share:F2}"));
+                $"{Worlds[world].Name}; {plan.Name}; {Clubs} clubs: B-basis too high {100.0 * missedB / Clubs:F1} %, A-basis "
+                    + $"{100.0 * missedA / Clubs:F1} %, rated too high {rated}; B-basis over the true tenth {share:F2}"));
             Assert.True(missedB <= 0.05 * Clubs, $"{Worlds[world].Name}, {plan.Name}: B-basis too high in {missedB} of {Clubs} clubs");
             Assert.True(missedA <= 0.05 * Clubs, $"{Worlds[world].Name}, {plan.Name}: A-basis too high in {missedA} of {Clubs} clubs");
             Assert.True(rated == 0, $"{Worlds[world].Name}, {plan.Name}: rated too high in {rated} of {Clubs} clubs");
@@ -76,7 +81,8 @@ public class PartEvidenceCoverageTests(ITestOutputHelper output)
     [Fact]
     public void Bursts_bring_the_bound_nearer_to_the_truth()
     {
-        double Share(SyntheticClub.Plan plan) => Enumerable.Range(0, 100).Average(c => { var o = new SyntheticClub(Worlds[0], 7, c).Run(plan, Draws); return Math.Exp(o.BBasis - o.TrueTenth); });
+        double Share(SyntheticClub.Plan plan) => Enumerable.Range(0,
+            100).Average(c => { var o = new SyntheticClub(Worlds[0], 7, c).Run(plan, Draws); return Math.Exp(o.BBasis - o.TrueTenth); });
         double none = Share(Plans[0]), one = Share(Plans[1]), five = Share(Plans[5]);
         Assert.True(one > 1.3 * none, $"{one} after {none}");
         Assert.True(five > 1.1 * one, $"{five} after {one}");

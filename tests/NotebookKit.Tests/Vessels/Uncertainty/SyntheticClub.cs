@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Uncertainty;
 
-/// <summary>An invented club whose truth is known: how strong its parts really are, what its tests show, and what it then believes.</summary>
+/// <summary>An invented club whose truth is known: how strong its parts really are, what its tests show, and what it then
+/// believes.</summary>
 internal sealed class SyntheticClub
 {
     private const double FullVolume = 730;
@@ -46,8 +47,10 @@ internal sealed class SyntheticClub
     /// <param name="HasSizeEffect">Whether the wall has the whole Weibull size effect.</param>
     /// <param name="Parts">Number of parts; the first is the wall.</param>
     /// <param name="Headroom">The ends are predicted up to so much above the wall.</param>
-    /// <param name="BatchShift">How far the mean of a batch lies off that of all; above 0 where tests are of another batch than the vessel in hand.</param>
-    internal sealed record World(string Name, Func<Func<double>, Func<double>, double> Ratio, Func<Func<double>, double> Scatter, bool IsWeibull, bool HasSizeEffect, int Parts = 1, double Headroom = 0, double BatchShift = 0);
+    /// <param name="BatchShift">How far the mean of a batch lies off that of all; above 0 where tests are of another batch than the vessel
+    /// in hand.</param>
+    internal sealed record World(string Name, Func<Func<double>, Func<double>, double> Ratio, Func<Func<double>, double> Scatter,
+        bool IsWeibull, bool HasSizeEffect, int Parts = 1, double Headroom = 0, double BatchShift = 0);
 
     /// <summary>What a club does.</summary>
     /// <param name="Name">Its name.</param>

@@ -61,7 +61,8 @@ public sealed record BondedTube(TubeMember First, TubeMember Second, Length Bond
     /// <param name="pressure">Pressure on the circle inside the bond; 0 to 2000 bar.</param>
     /// <exception cref="InvalidDesignException">The bond isn't valid.</exception>
     /// <exception cref="OutOfRangeException">The pressure is out of range.</exception>
-    public BondShear StressAt(GaugePressure pressure) => Pulled(Force.FromNewtons(ModeInput.Pressure(pressure) * Math.PI * Radius * Radius));
+    public BondShear StressAt(GaugePressure pressure) => Pulled(Force.FromNewtons(ModeInput.Pressure(pressure) * Math.PI * Radius *
+        Radius));
 
     /// <summary>
     /// Shear of the adhesive under a torque; ω² = 2πa³·G/h·(1/G1J1 + 1/G2J2). Source: Volkersen 1938, with twist in the place of stretch.
