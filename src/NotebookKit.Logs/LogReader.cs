@@ -24,7 +24,9 @@ public static class LogReader
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new LogFormatException(path, 0, "", $"it can't be read ({(e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : e.Message)})", $"give the path of a log; the current folder is {Directory.GetCurrentDirectory()}.");
+            throw new LogFormatException(path, 0, "", $"it can't be read "
+                + $"({(e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : e.Message)})",
+                $"give the path of a log; the current folder is {Directory.GetCurrentDirectory()}.");
         }
     }
 

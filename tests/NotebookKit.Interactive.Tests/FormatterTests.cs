@@ -204,7 +204,8 @@ public sealed class FormatterTests(NotebookSession session)
         var forms = await session.ShowAsync("Samples.Chart()");
         Assert.Equal([Figure, "text/html", "text/plain"], forms.Keys.Order());
         using var figure = JsonDocument.Parse(forms[Figure]);
-        Assert.Equal("Time [s]", figure.RootElement.GetProperty("layout").GetProperty("xaxis").GetProperty("title").GetProperty("text").GetString());
+        Assert.Equal("Time [s]",
+            figure.RootElement.GetProperty("layout").GetProperty("xaxis").GetProperty("title").GetProperty("text").GetString());
         Assert.Equal("Thrust: Thrust [N] over Time [s], 1 mark, 4 points", forms["text/plain"].Trim());
         Assert.Contains("<svg", forms["text/html"], StringComparison.Ordinal);
         Assert.DoesNotContain("<script", forms["text/html"], StringComparison.Ordinal);

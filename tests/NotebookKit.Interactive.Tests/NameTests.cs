@@ -11,7 +11,9 @@ public sealed class NameTests
             .Concat(typeof(object).Assembly.GetExportedTypes().Where(t => t.Namespace is "System" or "System.IO" or "System.Threading"
                 or "System.Threading.Tasks" or "System.Collections.Generic").Select(t => t.Name))
             .ToHashSet(StringComparer.Ordinal);
-        var clashing = typeof(EngineeringChart).Assembly.GetExportedTypes().Concat(typeof(NotebookKitExtension).Assembly.GetExportedTypes()).Where(t => !t.IsNested && others.Contains(t.Name)).Select(t => t.FullName);
+        var clashing = typeof(EngineeringChart).Assembly.GetExportedTypes()
+            .Concat(typeof(NotebookKitExtension).Assembly.GetExportedTypes())
+            .Where(t => !t.IsNested && others.Contains(t.Name)).Select(t => t.FullName);
         Assert.Empty(clashing);
     }
 }

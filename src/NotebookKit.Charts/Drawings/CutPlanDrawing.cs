@@ -43,7 +43,8 @@ public static class CutPlanDrawing
         sheet.Text(Left + 28, bottom + 14, "along the sheet: the direction its plies are drawn for", size: 2.9, colour: Palette.Quiet);
         var note = string.Create(CultureInfo.InvariantCulture,
             $"Sheet {Mm(length)} × {Mm(width)} mm with "
-            + $"{string.Join(", ", names.Select(n => $"{plan.Pieces.Count(p => p.Name == n)} × {n}"))}{(plan.Used is { } u ? $"; the rest beyond {Mm(u.Millimeters)} mm stays whole" : "")}.");
+            + $"{string.Join(", ", names.Select(n => $"{plan.Pieces.Count(p => p.Name == n)} × {n}"))}{(plan.Used is { } u ?
+                $"; the rest beyond {Mm(u.Millimeters)} mm stays whole" : "")}.");
         sheet.Text(4, bottom + 20, note + " Lengths in mm, drawn to scale.", size: 2.9, colour: Palette.Quiet);
         return new Drawing(plan.Title, note, sheet.Finish(Math.Max(Left + length * scale + 6, 8 + SvgSheet.WidthOf(note, 2.9) + 70),
             bottom + 24, plan.Title, note));

@@ -28,7 +28,9 @@ public static class PartMarginsChart
                 {
                     Name = "",
                     Slots = [.. sorted.Select((_, i) => i == sorted.Count - 1 ? 1 : 0)],
-                    Labels = [.. sorted.Select((p, i) => $"{p.Fails}{(working is { Pascals: > 0 } w ? $", {Digits.Round(p.Fails / w, 2)} × working" : "")}{(i == sorted.Count - 1 ? ": weakest" : "")}")],
+                    Labels = [.. sorted.Select((p, i) =>
+                        $"{p.Fails}{(working is { Pascals: > 0 } w ? $", {Digits.Round(p.Fails / w, 2)} × working" : "")}{(i ==
+                        sorted.Count - 1 ? ": weakest" : "")}")],
                 },
             ],
             Limits = [.. new[] { ("working", working), ("proof", proof) }.Where(l => l.Item2

@@ -104,7 +104,9 @@ public sealed record Explorer
 
     /// <summary>Title, parameters, and the error of interpolation.</summary>
     public override string ToString() =>
-        $"{Title}: {string.Join(", ", Parameters.Select(p => p.IsChoice ? $"pick {p.Name.ToLowerInvariant()} ({string.Join("; ", p.Choices)})" : $"drag {p.Name.ToLowerInvariant()} ({Digits.Round(p.From)} to {Digits.Round(p.To)} {p.Unit})"))}. {ErrorText()}";
+        $"{Title}: {string.Join(", ", Parameters.Select(p => p.IsChoice ?
+            $"pick {p.Name.ToLowerInvariant()} ({string.Join("; ", p.Choices)})"
+            : $"drag {p.Name.ToLowerInvariant()} ({Digits.Round(p.From)} to {Digits.Round(p.To)} {p.Unit})"))}. {ErrorText()}";
 
     private static IEnumerable<Finding> Validate(IReadOnlyList<ExplorerParameter> parameters, IReadOnlyList<ExplorerNumber> numbers)
     {

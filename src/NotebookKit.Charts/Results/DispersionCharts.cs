@@ -37,7 +37,8 @@ public static class DispersionCharts
         {
             Title = $"Where {dispersion.Plan.Vehicle} comes down",
             Remark = $"{WholeNumber.Show(landings.Count)} "
-                + $"flights{(dispersion.OffField is { } off ? $"; off the field {off}" : "")}{(every > 1 ? $"; one in {every} drawn" : "")}",
+                + $"flights{(dispersion.OffField is { } off ? $"; off the field {off}" : "")}{(every > 1 ? $"; one in {every} drawn" :
+                    "")}",
         };
         return booster is null ? chart : WithBooster(chart, dispersion.Booster!, booster, every);
     }

@@ -39,7 +39,8 @@ public static class VesselCharts
         IEnumerable<WallLayer> layers = liner.Material is { } material
             ? [new WallLayer($"{material.Name} liner", WallLayerKind.Liner, liner.Wall)] : [];
         return LayupDrawing.Draw($"Wall of {layup.Vessel.Name}", liner.Bore,
-            [.. layers, .. layup.Plies.Select(p => new WallLayer($"{p.Ply.Name}{(p.FibreDirections.Length > 0 ? " " + p.FibreDirections : "")}", Kind(p.Ply), p.Thickness))]);
+            [.. layers, .. layup.Plies.Select(p => new
+                WallLayer($"{p.Ply.Name}{(p.FibreDirections.Length > 0 ? " " + p.FibreDirections : "")}", Kind(p.Ply), p.Thickness))]);
     }
 
     private static IReadOnlyList<(string Part, GaugePressure Fails)> Parts(BurstPrediction burst)

@@ -12,7 +12,8 @@ public sealed class CautionsCommand : KernelDirectiveCommand
 
     internal static Task Handle(CautionsCommand command, KernelInvocationContext context)
     {
-        IReadOnlyList<Caution> all = [.. Cautions.ForProof.Concat(Cautions.ForFilling).Concat(Cautions.ForFlight).Concat(Cautions.ForBench).Distinct()];
+        IReadOnlyList<Caution> all = [..
+            Cautions.ForProof.Concat(Cautions.ForFilling).Concat(Cautions.ForFlight).Concat(Cautions.ForBench).Distinct()];
         KernelInvocationContextExtensions.Display(context, all);
         return Task.CompletedTask;
     }

@@ -16,7 +16,9 @@ internal static class FlightCardFormatter
         w.Write("</div>");
         LinesFormatter.Html(card.Lines.Skip(1), w);
         w.Write("<div class=\"nk-evidence\"><b>What stands behind this card</b><ul>");
-        foreach (var item in card.Shown) w.Write($"<li{(item.IsShown ? "" : " class=\"nk-missing\"")}>{(item.IsShown ? "" : "<b>not shown</b> ")}{Escape.Text(item.Name)}: {Escape.Text(item.What)}</li>");
+        foreach (var item in card.Shown)
+            w.Write($"<li{(item.IsShown ? "" : " class=\"nk-missing\"")}>{(item.IsShown ? "" :
+            "<b>not shown</b> ")}{Escape.Text(item.Name)}: {Escape.Text(item.What)}</li>");
         w.Write("</ul></div>");
         w.Write("<b>Checklist</b><ul class=\"nk-ticks\">");
         foreach (var item in card.Checklist) w.Write($"<li>{Escape.Text(item)}</li>");

@@ -23,7 +23,8 @@ internal static class LiveAnswer
             }
 
             w.Write("<table>");
-            if (kept.Count > 0) w.Write($"<thead><tr><th></th><th>now</th>{string.Concat(kept.Select(k => $"<th>{Escape.Text(k.Name)}</th>"))}</tr></thead>");
+            if (kept.Count > 0) w.Write($"<thead><tr><th></th><th>now</th>{string.Concat(kept.Select(k =>
+                $"<th>{Escape.Text(k.Name)}</th>"))}</tr></thead>");
             w.Write("<tbody>");
             foreach (var (i, number) in explorer.Numbers.Index())
             {

@@ -54,7 +54,8 @@ internal sealed class ShardSet
             // Without the parameter's name, which says nothing to whoever typed a command.
             var sentence = error.Message.Replace($" (Parameter '{error.ParamName}')", "", StringComparison.Ordinal);
             problems.Add($"{Plan}: {sentence} There {(Found.Count == 1 ? "is" : "are")} "
-                + $"{string.Join(", ", Found.Select(f => f.Shard.Part).Order(Comparer<ShardNumber>.Create((a, b) => a.Number.CompareTo(b.Number))).Take(20))}.");
+                + $"{string.Join(", ", Found.Select(f => f.Shard.Part).Order(Comparer<ShardNumber>.Create((a, b) =>
+                    a.Number.CompareTo(b.Number))).Take(20))}.");
             return null;
         }
     }

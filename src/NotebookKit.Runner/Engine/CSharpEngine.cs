@@ -137,5 +137,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
 
     private CellOutcome TooMuchOutput() => new(CellStatus.Flooded, CellError.Plain(
         "OutputLimit",
-        string.Create(CultureInfo.InvariantCulture, $"The cell wrote more than {outputLimitBytes / 1e6:0.#} MB and was stopped. Show less: a summary, a chart, or every hundredth row.")));
+        string.Create(CultureInfo.InvariantCulture,
+            $"The cell wrote more than {outputLimitBytes /
+            1e6:0.#} MB and was stopped. Show less: a summary, a chart, or every hundredth row.")));
 }

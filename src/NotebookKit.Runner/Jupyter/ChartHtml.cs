@@ -22,7 +22,8 @@ internal static class ChartHtml
         if (data[MediaTypes.Figure] is not JsonObject figure) return data;
         var json = figure.ToJsonString();
         var id = "chart-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(json)))[..12];
-        data[MediaTypes.Html] = $"<div class=\"{id}\">{NotebookCell.TextOf(data[MediaTypes.Html])}</div><script>{Script(id, json)}</script>";
+        data[MediaTypes.Html] =
+            $"<div class=\"{id}\">{NotebookCell.TextOf(data[MediaTypes.Html])}</div><script>{Script(id, json)}</script>";
         return data;
     }
 

@@ -74,7 +74,8 @@ internal sealed class KernelServer : IAsyncDisposable
             {
                 await handle(request);
             }
-#pragma warning disable CA1031 // one request that goes wrong must not end the kernel: it is answered, and said where the front-end keeps its log
+#pragma warning disable CA1031
+    // one request that goes wrong must not end the kernel: it is answered, and said where the front-end keeps its log
             catch (Exception e)
 #pragma warning restore CA1031
             {

@@ -77,20 +77,23 @@ internal sealed class NotebookFile
         {
             throw new NotebookFormatException(string.Create(
                 CultureInfo.InvariantCulture,
-                $"The file is not JSON (line {e.LineNumber + 1}, character {e.BytePositionInLine + 1}). Restore it from version control or save it again from a notebook front-end."));
+                $"The file is not JSON (line {e.LineNumber + 1}, character {e.BytePositionInLine +
+                    1}). Restore it from version control or save it again from a notebook front-end."));
         }
 
         if (root is not JsonObject json || json["cells"] is not JsonArray cells || IntegerOf(json["nbformat"]) is not { } major)
             throw new NotebookFormatException("The file is JSON but not a notebook: it has no list of cells or no format number.");
         if (major != 4)
-            throw new NotebookFormatException($"The notebook is of format {major}; only format 4 can be run. Save it again from a current front-end.");
+            throw new NotebookFormatException($"The notebook is of format {major}; only format 4 can be run. Save it again from a current "
+                + $"front-end.");
 
         var read = new List<NotebookCell>();
         var number = 0;
         for (var i = 0; i < cells.Count; i++)
         {
             if (cells[i] is not JsonObject cell || KindOf(cell) is not { } kind)
-                throw new NotebookFormatException($"Entry {i + 1} in the list of cells is not a cell. Save the notebook again from a front-end.");
+                throw new NotebookFormatException($"Entry {i + 1} in the list of cells is not a cell. Save the notebook again from a "
+                    + $"front-end.");
             var holdsCode = kind == CellKind.Code && !string.IsNullOrWhiteSpace(NotebookCell.TextOf(cell["source"]));
             read.Add(new NotebookCell(cell, kind, holdsCode ? ++number : 0));
         }

@@ -13,7 +13,8 @@ internal static class IndexPage
     {
         var passed = reports.Count(r => r.Passed);
         var body = new StringBuilder("<main><h1>Notebooks</h1>");
-        body.Append(CultureInfo.InvariantCulture, $"<p class=\"state\">{passed} of {reports.Count} ran to their end.</p><ul class=\"notebooks\">");
+        body.Append(CultureInfo.InvariantCulture,
+            $"<p class=\"state\">{passed} of {reports.Count} ran to their end.</p><ul class=\"notebooks\">");
         foreach (var report in reports) body.Append(Entry(report));
         return new PageFrame("Notebooks").Write(body.Append("</ul></main>").ToString(), hasCharts: false);
     }

@@ -68,8 +68,10 @@ internal sealed class OutputCells(TextCells text, Equations equations)
                     + $"src=\"data:{type};base64,{Escape.Text(NotebookCell.TextOf(picture).ReplaceLineEndings(""))}\"></div>";
         }
 
-        if (data["text/latex"] is { } latex) return $"<div class=\"shown\">{equations.ToHtml(NotebookCell.TextOf(latex).Trim('$', ' ', '\n'), display: true)}</div>";
-        if (data["text/markdown"] is { } markdown) return $"<div class=\"shown\">{text.ToHtml(NotebookCell.TextOf(markdown), new Pictures(".", null))}</div>";
+        if (data["text/latex"] is { } latex) return $"<div "
+            + $"class=\"shown\">{equations.ToHtml(NotebookCell.TextOf(latex).Trim('$', ' ', '\n'), display: true)}</div>";
+        if (data["text/markdown"] is { } markdown) return $"<div "
+            + $"class=\"shown\">{text.ToHtml(NotebookCell.TextOf(markdown), new Pictures(".", null))}</div>";
         return PlainOf(data) is { Length: > 0 } plain ? $"<pre>{Escape.Text(plain)}</pre>" : "";
     }
 

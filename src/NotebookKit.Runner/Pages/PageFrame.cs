@@ -29,7 +29,8 @@ internal sealed class PageFrame(string title)
         page.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         page.Append($"<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy}\">\n");
         page.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        page.Append($"<title>{Escape.Text(title)}</title>\n<style>\n{PageResources.Style}{Stylesheet.Text}\n</style>\n</head>\n<body>\n{body}\n");
+        page.Append($"<title>{Escape.Text(title)}</title>\n<style>\n{PageResources.Style}{Stylesheet.Text}\n</style>\n</head>\n");
+        page.Append($"<body>\n{body}\n");
         if (hasCharts) page.Append("<script>").Append(PlotlyScript.Wrapped).Append("</script>\n");
         page.Append("<script>").Append(PageResources.Script).Append("</script>\n</body>\n</html>\n");
         return page.ToString();

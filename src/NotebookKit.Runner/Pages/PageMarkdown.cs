@@ -6,7 +6,8 @@ namespace NotebookKit.Runner.Pages;
 /// <summary>The Markdown our text cells are written in: CommonMark, pipe tables, formulas.</summary>
 internal static class PageMarkdown
 {
-    private static readonly MarkdownPipeline Reader = new MarkdownPipelineBuilder().UsePipeTables().UseMathematics().UseEmphasisExtras().Build();
+    private static readonly MarkdownPipeline Reader = new
+        MarkdownPipelineBuilder().UsePipeTables().UseMathematics().UseEmphasisExtras().Build();
 
     /// <summary>The pipeline, for rendering.</summary>
     public static MarkdownPipeline Pipeline => Reader;

@@ -13,7 +13,8 @@ internal static class RunSummary
     /// <param name="report">What became of it.</param>
     public static string Line(NotebookReport report) => report.Failure is { } failure
         ? $"  {report.Name,-24} FAILED in {failure.Place}"
-        : string.Create(CultureInfo.InvariantCulture, $"  {report.Name,-24} passed  {report.CellCount,3} cells {report.Took.TotalSeconds,6:0.0} s");
+        : string.Create(CultureInfo.InvariantCulture,
+            $"  {report.Name,-24} passed  {report.CellCount,3} cells {report.Took.TotalSeconds,6:0.0} s");
 
     /// <summary>Writes the summary.</summary>
     /// <param name="console">Where to.</param>
@@ -38,8 +39,11 @@ internal static class RunSummary
         }
 
         text.WriteLine($"  {Near(options.IndexFile)}  (list of all pages: open it in a browser)");
-        text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {Near(Path.Combine(options.OutputFolder, "pages"))}  ({reports.Count(r => r.PageFile is not null)} pages)"));
-        text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {Near(Path.Combine(options.OutputFolder, "notebooks"))}  ({reports.Count(r => r.ExecutedFile is not null)} executed notebooks)"));
+        text.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"  {Near(Path.Combine(options.OutputFolder, "pages"))}  ({reports.Count(r => r.PageFile is not null)} pages)"));
+        text.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"  {Near(Path.Combine(options.OutputFolder, "notebooks"))}  ({reports.Count(r => r.ExecutedFile is not
+            null)} executed notebooks)"));
         text.Flush();
     }
 

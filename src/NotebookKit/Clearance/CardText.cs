@@ -48,7 +48,9 @@ internal static class CardText
             allowance is null ? "what the vessel may be filled to is not shown"
                 : $"may be filled to {allowance.Pressure}; {allowance.SetBy} sets it"),
         new(Name(own, "Vessel"), evidence.Vessel is { } vessel ? $"{vessel.Vessel} {vessel.Serial}" : "not shown",
-            evidence.Vessel is { } of ? $"held {of.Held} on {of.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, record {of.Fingerprint[..12]}" : ""),
+            evidence.Vessel is { } of ? $"held {of.Held} on "
+                + $"{of.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, record {of.Fingerprint[..12]}" :
+                ""),
         .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(), $"settles at {fill.SettledPressure}")]
             : Array.Empty<ResultLine>(),
     ];
@@ -64,7 +66,8 @@ internal static class CardText
         new("Rail", site.Rail.Guided.Show(), $"{site.Rail.Elevation.Show()} above the horizon, towards {site.Rail.Towards.Show()}"),
         new("Speed off the rail", f.RailExitSpeed.Show(SpeedUnit.MeterPerSecond)),
         new("Wind limit at the rail", wind?.Limit.Show(SpeedUnit.MeterPerSecond) ?? "not shown",
-            $"{wind?.SetBy} sets it; planned for {(site.Wind.IsGiven ? f.RailWind.Show(SpeedUnit.MeterPerSecond) : "a wind that isn't given")}"),
+            $"{wind?.SetBy} sets it; planned for {(site.Wind.IsGiven ? f.RailWind.Show(SpeedUnit.MeterPerSecond) :
+                "a wind that isn't given")}"),
     ];
 
     public static IEnumerable<ResultLine> Scatter(DispersionResult? scatter, string own)
@@ -79,7 +82,8 @@ internal static class CardText
 
     public static string WindCheck(LaunchSite site, WindLimits? wind) => wind is null
         ? "Wind measured at the rail: the limit is not shown."
-        : $"Wind measured at the rail: at most {wind.Limit.Show(SpeedUnit.MeterPerSecond)}{(WindLimitSearch.IsAboutToday(site) ? ", from within 30° of the side planned for" : "")}. Measured: ____ m/s.";
+        : $"Wind measured at the rail: at most {wind.Limit.Show(SpeedUnit.MeterPerSecond)}{(WindLimitSearch.IsAboutToday(site) ?
+            ", from within 30° of the side planned for" : "")}. Measured: ____ m/s.";
 
     public static string RailCheck(LaunchSite site) => $"Rail at {site.Rail.Elevation.Show()} above the horizon, towards "
         + $"{site.Rail.Towards.Show()}, clamped.";
@@ -92,7 +96,8 @@ internal static class CardText
     public static IEnumerable<string> StageChecks(string own, Vehicle vehicle, FillAllowance? allowance, StageEvidence evidence) =>
     [
         Sentence(own, $"vessel {(evidence.Vessel is { } v ? $"{v.Vessel} {v.Serial}" : "not shown")} inspected: no cracks, white spots, "
-            + $"dents or loose fibres; {(allowance?.Service is { Standing: ServiceStanding.InService } ? "in service" : "not shown to be in service")}."),
+            + $"dents or loose fibres; {(allowance?.Service is { Standing: ServiceStanding.InService } ? "in service" :
+                "not shown to be in service")}."),
         Sentence(own, "nozzle, seals and closures inspected; nothing hand-tight that should be tight."),
         Sentence(own, $"centre of gravity checked: {vehicle.MassProperties().CentreOfGravity.Show(LengthUnit.Millimeter)} aft of the "
             + "tip, empty. Mass: ____ g."),

@@ -51,7 +51,8 @@ public sealed record InterferenceResult(StrengthInterference Input, string Distr
         Distribution == "normal"
             ? new("Index", @"\beta = \frac{\mu_R - \mu_S}{\sqrt{\sigma_R^2 + \sigma_S^2}}", Numbers, Digits.Round(Index.Beta),
                 LifeSources.Interference)
-            : new("Index", @"\beta = \frac{\ln\left[\frac{R}{S}\sqrt{\frac{1 + V_S^2}{1 + V_R^2}}\right]}{\sqrt{\ln[(1 + V_R^2)(1 + V_S^2)]}}", Numbers, Digits.Round(Index.Beta), LifeSources.LognormalInterference),
+            : new("Index", @"\beta = \frac{\ln\left[\frac{R}{S}\sqrt{\frac{1 + V_S^2}{1 + V_R^2}}\right]}{\sqrt{\ln[(1 + V_R^2)(1 + "
+                + @"V_S^2)]}}", Numbers, Digits.Round(Index.Beta), LifeSources.LognormalInterference),
         new("Chance", @"P = \Phi(-\beta)", $"Φ(−{Digits.Round(Index.Beta)})", Digits.Round(Index.Chance), LifeSources.ReliabilityIndex),
     ]);
 

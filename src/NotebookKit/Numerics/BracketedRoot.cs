@@ -21,7 +21,8 @@ public static class BracketedRoot
         return TrySolve(function, low, high, tolerance, out var result)
             ? result.Root
             : throw new ArgumentException(string.Create(CultureInfo.InvariantCulture,
-                $"no sign change between {low:G6} and {high:G6}: the function is {function(low):G6} and {function(high):G6} there. Widen the bracket."));
+                $"no sign change between {low:G6} and {high:G6}: the function is {function(low):G6} and {function(high):G6} there. "
+                + $"Widen the bracket."));
     }
 
     /// <summary>Looks for the root; false where the two points don't bracket one or the search didn't settle.</summary>

@@ -69,7 +69,9 @@ public sealed record HorizontalSupport(Length Bore, Length Wall, Length Span, De
                 "density of the wall", "Laminates have 1300 to 2000 kg/m³."),
             new ValidRange<Density>(Density.FromKilogramsPerCubicMeter(950), Density.FromKilogramsPerCubicMeter(1050)).Find(WaterDensity,
                 "density of the water", "Prove with plain water."),
-            new ValidRange<Pressure>(0.1.Gigapascals(), 1000.Gigapascals()).Find(AxialModulus.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal), "axial modulus", "Was another unit meant?"),
+            new ValidRange<Pressure>(0.1.Gigapascals(),
+                1000.Gigapascals()).Find(AxialModulus.ToUnit(UnitsNet.Units.PressureUnit.Gigapascal), "axial modulus",
+                "Was another unit meant?"),
         }.OfType<Finding>().ToList();
 
     private double SectionModulusCubicMetres => Math.PI * MeanRadius.Meters * MeanRadius.Meters * Wall.Meters;

@@ -94,7 +94,8 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
     [
         new("Vessel", Vessel, $"serial {Serial}"),
         new("Held", Held.ToString(), $"on {Iso(Day)}, lowest reading of the proof hold less the gauge's error"),
-        new("Allowed by the proof", ByProof.ToString(), $"held over {Digits.Round(Rating.ProofPressure / Rating.WorkingPressure, 4)}, {RuleSet}"),
+        new("Allowed by the proof", ByProof.ToString(), $"held over {Digits.Round(Rating.ProofPressure / Rating.WorkingPressure, 4)}, "
+            + $"{RuleSet}"),
         new("Allowed by the rating", Rating.WorkingPressure.ToString(), Rating.Basis),
         new("May be filled to", Allowed.ToString(), ByProof < Rating.WorkingPressure ? "the proof sets it" : "the rating sets it"),
         new("Record", Fingerprint[..12], "first twelve digits of its fingerprint"),

@@ -100,7 +100,9 @@ public sealed record StandOff : IResult
     public Working Working => new(
         Title,
         [
-            new("TNT equivalent", @"m = \frac{E}{e}", $"{ShowEnergy(Energy)} / {Digits.Round(TntEquivalent.SpecificEnergy.MegajoulesPerKilogram, 6)} MJ/kg", $"{Digits.Round(TntMass.Grams, 4)} g", ProofingSources.StoredEnergy),
+            new("TNT equivalent", @"m = \frac{E}{e}", $"{ShowEnergy(Energy)} / "
+                + $"{Digits.Round(TntEquivalent.SpecificEnergy.MegajoulesPerKilogram, 6)} MJ/kg", $"{Digits.Round(TntMass.Grams, 4)} g",
+                ProofingSources.StoredEnergy),
             Edition == StandOffEdition.AsmeLater
                 ? new("Distance by formula", @"R = R_s\,(2\,m)^{1/3}",
                     $"20 m/kg^(1/3) × (2 × {Digits.Round(TntMass.Kilograms, 4)} kg)^(1/3)", ByFormula.Show(4), DistanceSource)

@@ -53,7 +53,8 @@ public sealed class AgreementTable : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [Finding.Note($"{Rows.Count switch { 1 => "It agrees", 2 => "Both agree", var count => $"All {count} agree" }} with {Source}.")];
+    public IReadOnlyList<Finding> Findings =>
+        [Finding.Note($"{Rows.Count switch { 1 => "It agrees", 2 => "Both agree", var count => $"All {count} agree" }} with {Source}.")];
 
     /// <inheritdoc/>
     public IReadOnlyList<Caution> Cautions => [];

@@ -39,7 +39,8 @@ public sealed class FigureJsonTests
         var json = LineChart.Draw(hostile, new Series(hostile, "s", [0, 1]), new Series(hostile, "m", [0, 1])).ToFigureJson();
         Assert.DoesNotContain('<', json.Replace("\\u003C", "", StringComparison.Ordinal));
         using var figure = JsonDocument.Parse(json);
-        Assert.StartsWith("<b>&lt;/script&gt;", figure.RootElement.GetProperty("layout").GetProperty("title").GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith("<b>&lt;/script&gt;",
+            figure.RootElement.GetProperty("layout").GetProperty("title").GetProperty("text").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,7 +25,9 @@ public sealed partial class ShardTests(SplitRun split) : IClassFixture<SplitRun>
         Assert.DoesNotContain("this is shard", split.Merge.Output, StringComparison.Ordinal);
         var middle = MiddleApogee().Match(split.Runs[0].Output).Groups[1].Value;
         Assert.NotEmpty(middle);
-        Assert.Contains(Math.Round(double.Parse(middle, System.Globalization.CultureInfo.InvariantCulture)).ToString(System.Globalization.CultureInfo.InvariantCulture) + " m", split.Merge.Output, StringComparison.Ordinal);
+        Assert.Contains(Math.Round(double.Parse(middle,
+            System.Globalization.CultureInfo.InvariantCulture)).ToString(System.Globalization.CultureInfo.InvariantCulture) + " m",
+            split.Merge.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -51,7 +51,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void A_failing_cell_drops_those_that_wait_and_marks_the_line()
     {
-        var first = kernel.Send("execute_request", KernelUnderTest.Execute("var a = 1;\nthrow new InvalidOperationException(\"as asked\");"));
+        var first = kernel.Send("execute_request", KernelUnderTest.Execute("var a = 1;\nthrow new InvalidOperationException(\"as "
+            + "asked\");"));
         var second = kernel.Send("execute_request", KernelUnderTest.Execute("2"));
         var reply = kernel.Reply(first);
         Assert.Equal("error", (string?)reply["status"]);
@@ -131,7 +132,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public async Task A_long_verb_of_the_library_shows_its_progress_and_stops_when_asked()
     {
-        Assert.Equal("ok", (string?)kernel.Run($"#load \"{Path.Combine(TestFolder.Repository, "notebooks", "curlew.csx")}\"").Reply["status"]);
+        Assert.Equal("ok", (string?)kernel.Run($"#load \"{Path.Combine(TestFolder.Repository, "notebooks",
+            "curlew.csx")}\"").Reply["status"]);
         var (_, published) = kernel.Run("_ = curlew.Disperse(site, new Spread(), flights: 60, seed: 7, progress: "
             + "ProgressBar.Show(\"Flights\", 60));");
         Assert.Equal("Flights: 60 of 60", (string?)published.Last(m => m.Type == "update_display_data").Content["data"]!["text/plain"]);

@@ -23,7 +23,8 @@ public class AmbientStateTests
     {
         using var file = new PEReader(File.OpenRead(Repository.Library.Location));
         var reader = file.GetMetadataReader();
-        var called = reader.MemberReferences.Select(m => reader.GetString(reader.GetMemberReference(m).Name)).ToHashSet(StringComparer.Ordinal);
+        var called = reader.MemberReferences.Select(m =>
+            reader.GetString(reader.GetMemberReference(m).Name)).ToHashSet(StringComparer.Ordinal);
         Assert.Contains("ThrowIfCancellationRequested", called);
         Violations.None(OfTheProcess.Where(called.Contains));
     }

@@ -13,7 +13,8 @@ public class PublishedTests
             where type.Namespace?.StartsWith("NotebookKit.Tests.Published", StringComparison.Ordinal) == true
             from method in type.GetMethods()
             where method.GetCustomAttributes<FactAttribute>().Any()
-            let cases = method.GetCustomAttributes<PublishedCaseAttribute>().Concat(type.GetCustomAttributes<PublishedCaseAttribute>()).ToList()
+            let cases = method.GetCustomAttributes<PublishedCaseAttribute>()
+                .Concat(type.GetCustomAttributes<PublishedCaseAttribute>()).ToList()
             where cases.Count == 0 || cases.Any(c => c.Source.Length < 15)
             select $"{type.Name}.{method.Name}");
 }

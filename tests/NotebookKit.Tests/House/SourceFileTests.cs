@@ -5,7 +5,7 @@ namespace NotebookKit.Tests.House;
 /// <summary>One idea a file.</summary>
 public partial class SourceFileTests
 {
-    private const int LongestFile = 400, LongestSmallType = 15;
+    private const int LongestFile = 400, LongestSmallType = 15, LongestLine = 140;
 
     [Fact]
     public void No_source_file_is_longer_than_400_lines() =>
@@ -14,6 +14,28 @@ public partial class SourceFileTests
             let lines = File.ReadLines(file).Count()
             where lines > LongestFile
             select $"{Path.GetRelativePath(Repository.Root, file)}: {lines} lines");
+
+    [Theory]
+    [InlineData("src")]
+    [InlineData("tests")]
+    public void No_line_is_longer_than_140_columns(string folder) =>
+        Violations.None(
+            from file in Repository.Sources(folder)
+            from line in OwnLines(File.ReadAllLines(file))
+            where line.Text.Length > LongestLine
+            select $"{Path.GetRelativePath(Repository.Root, file)}, line {line.Number}: {line.Text.Length} columns");
+
+    /// <summary>All lines but those of raw texts, which are another language's: a style sheet, a notebook, a file of materials.</summary>
+    private static IEnumerable<(int Number, string Text)> OwnLines(string[] lines)
+    {
+        var raw = false;
+        for (var i = 0; i < lines.Length; i++)
+        {
+            var fences = Regex.Count(lines[i], "\"{3,}");
+            if (!raw && fences == 0) yield return (i + 1, lines[i]);
+            raw ^= fences % 2 == 1;
+        }
+    }
 
     [Fact]
     public void A_file_declares_the_type_whose_name_it_bears_and_beside_it_only_the_small_ones_that_are_its_members() =>

@@ -91,7 +91,9 @@ public sealed record FillWall
             HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1),
                 Entropy.FromJoulesPerKelvin(1e9)).Find(capacity, "heat capacity of the wall",
                 "A light laminate has about 2 kJ/K for each square metre.") : null,
-            new ValidRange<HeatTransferCoefficient>(W(0), W(100)).Find(Outside.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient outside", "Still air has 5 to 10, wind 20 to 50 W/(m²·K)."),
+            new ValidRange<HeatTransferCoefficient>(W(0),
+                W(100)).Find(Outside.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin),
+                "film coefficient outside", "Still air has 5 to 10, wind 20 to 50 W/(m²·K)."),
         }.OfType<Finding>().ToList();
 
     private static readonly ValidRange<Length> Bores = new(5.Millimetres(), 2.Metres());

@@ -67,10 +67,12 @@ public sealed record FillResult : IResult
     public GaugePressure MaximumPressure => AbsolutePressure.FromPascals(_trace.Pascals.Max()).ToGauge(Fill.Ambient);
 
     /// <summary>Temperature of the gas when the valve is shut for good.</summary>
-    public Temperature ShutTemperature => UnitsNet.Temperature.FromKelvins(_trace.Kelvins[_trace.ShutAt]).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
+    public Temperature ShutTemperature =>
+        UnitsNet.Temperature.FromKelvins(_trace.Kelvins[_trace.ShutAt]).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
 
     /// <summary>Highest temperature of the gas on the way.</summary>
-    public Temperature Hottest => UnitsNet.Temperature.FromKelvins(_trace.Kelvins.Max()).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
+    public Temperature Hottest =>
+        UnitsNet.Temperature.FromKelvins(_trace.Kelvins.Max()).ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius);
 
     /// <summary>Pressure after the gas has cooled to the surroundings, however long that takes.</summary>
     public GaugePressure SettledPressure => AbsolutePressure.FromPascals(_trace.SettledPascals).ToGauge(Fill.Ambient);

@@ -177,6 +177,7 @@ internal static class FillSimulation
         if (pascals < fill.Supply.ToAbsolute(fill.Ambient).Pascals - 1000) return "The cylinder is too empty: take a fuller one.";
         // The vessel is at the regulator's pressure, and hot.
         return "Fill more slowly or in pulses, so that the wall takes the "
-            + $"heat{(fill.Supply < fill.Chamber.RatedPressure ? $", or set the regulator higher, at most to the rated {fill.Chamber.RatedPressure}" : "")}.";
+            + $"heat{(fill.Supply < fill.Chamber.RatedPressure ?
+                $", or set the regulator higher, at most to the rated {fill.Chamber.RatedPressure}" : "")}.";
     }
 }

@@ -38,7 +38,10 @@ internal static class FlightModel
                 .. isSixDegrees ? SixDegrees : ThreeDegrees,
                 $"Air: {site.Atmosphere.Name}. Wind: {site.Wind.Name}, below the end of the rail as at its end; "
                     + $"{(site.Gusts is null ? "no gusts" : $"frozen gusts of seed {site.Gusts.Seed}")}.",
-                $"Drag: {(vehicle.MeasuredDrag is { } own ? own.Name : $"build-up by parts, {vehicle.DragEnd.ToString().ToLowerInvariant()} of its band{(vehicle.DragCalibration is { } c ? $" as flown: factor {Digits.Round(c.Factor)} ± {c.Uncertainty.Show(2)}, {c.Origin}" : "")}")}; while the jet runs its area is off the base.",
+                $"Drag: {(vehicle.MeasuredDrag is { } own ? own.Name :
+                    $"build-up by parts, {vehicle.DragEnd.ToString().ToLowerInvariant()} of its band{(vehicle.DragCalibration is { } c
+                        ? $" as flown: factor {Digits.Round(c.Factor)} ± {c.Uncertainty.Show(2)}, {c.Origin}" : "")}")}; "
+                    + "while the jet runs its area is off the base.",
                 "Under the canopy a point mass; its drag area grows while it fills and is the middle of the handbook's band.",
                 .. firing.Assumptions,
             ],

@@ -27,7 +27,8 @@ internal ref partial struct FlightRun
     /// <param name="rows">Receives the rows, where wanted.</param>
     /// <param name="end">Where they part.</param>
     public static FlightMarks FlyStack(
-        FlightNumbers stack, VehicleNumbers? vehicle, in SeparationNumbers separation, OdeSettings settings, List<FlightRow>? rows, out AirStart end)
+        FlightNumbers stack, VehicleNumbers? vehicle, in SeparationNumbers separation, OdeSettings settings, List<FlightRow>? rows, out
+            AirStart end)
     {
         Span<double> state = stackalloc double[MostUnknowns];
         var flight = new FlightRun(stack, vehicle, settings, rows, state)
@@ -50,11 +51,14 @@ internal ref partial struct FlightRun
     /// <param name="marks">What has been marked before.</param>
     /// <param name="rows">Receives the rows, where wanted.</param>
     public static FlightMarks Continue(
-        FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, in AirStart start, bool isDriven, in FlightMarks marks, List<FlightRow>? rows = null)
+        FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, in AirStart start, bool isDriven, in FlightMarks marks,
+            List<FlightRow>? rows = null)
     {
         Span<double> state = stackalloc double[MostUnknowns];
-        var flight = new FlightRun(numbers, vehicle, settings, rows, state) { _time = start.Time, _stage = FlightStage.Coast, Marks = marks };
-        if (marks.IsPastApogee && numbers.Deployment.Trigger == DeploymentTrigger.Apogee) flight._openAt = marks.ApogeeTime + numbers.Deployment.DelayS;
+        var flight = new FlightRun(numbers, vehicle, settings, rows, state) { _time = start.Time, _stage = FlightStage.Coast, Marks =
+            marks };
+        if (marks.IsPastApogee && numbers.Deployment.Trigger == DeploymentTrigger.Apogee) flight._openAt = marks.ApogeeTime +
+            numbers.Deployment.DelayS;
         start.Position.CopyTo(state);
         start.Velocity.CopyTo(state[3..]);
         if (vehicle is not null)
@@ -94,6 +98,8 @@ internal ref partial struct FlightRun
         var (sustainer, booster) = _separation.Decelerations(_numbers, air, speed);
         if (booster > sustainer) _openAt = _time + Math.Sqrt(2 * _separation.JointM / (booster - sustainer)) + _separation.DelayS;
         else Marks.Failure = FormattableString.Invariant(
-            $"the stages don't part: at {speed:0.#} m/s drag slows the booster by {booster:0.##} m/s² and the sustainer by {sustainer:0.##} m/s², which presses them together. Use a spring, trapped pressure or a timed release.");
+            $"the stages don't part: at {speed:0.#} m/s drag slows the booster by {booster:0.##} m/s² ")
+            + FormattableString.Invariant($"and the sustainer by {sustainer:0.##} m/s², ")
+            + "which presses them together. Use a spring, trapped pressure or a timed release.";
     }
 }

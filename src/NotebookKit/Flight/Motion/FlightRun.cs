@@ -8,7 +8,8 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>
-/// A flight from the pad to the ground: along the rail, free, under the canopy, driven by water, gas or nothing. Free flight is in three degrees
+/// A flight from the pad to the ground: along the rail, free, under the canopy, driven by water, gas or nothing. Free flight is in three
+/// degrees
 /// of freedom, or in six where the vehicle's inertias and slopes are given. Allocates nothing while it runs unless rows are wanted.
 /// </summary>
 internal ref partial struct FlightRun
@@ -24,7 +25,8 @@ internal ref partial struct FlightRun
     private readonly List<FlightRow>? _rows;
     private readonly double _relative;
 
-    // Unknowns of whichever phase runs: way and speed on the rail, or position, velocity and (of six degrees) attitude and rates; the drive's own come last.
+    // Unknowns of whichever phase runs: way and speed on the rail, or position, velocity and (of six degrees) attitude and rates; the
+    // drive's own come last.
     private readonly Span<double> _state;
     private FlightStage _stage;
     private double _time, _openAt;
@@ -120,7 +122,8 @@ internal ref partial struct FlightRun
         Span<double> rates = stackalloc double[path.Dimension];
         path.Derivatives(0, _state, rates);
         if (rates[1] > 0) return true;
-        Marks.Failure = "the vehicle doesn't move: its thrust doesn't overcome weight and friction on the rail. Use more pressure, or a steeper or smoother rail.";
+        Marks.Failure = "the vehicle doesn't move: its thrust doesn't overcome weight and friction on the rail. Use more pressure, or a "
+            + "steeper or smoother rail.";
         return false;
     }
 
@@ -179,7 +182,8 @@ internal ref partial struct FlightRun
                 return false;
             case FreeEvents<TPath, TDrive>.TooFast:
                 Marks.Failure = FormattableString.Invariant(
-                    $"the vehicle passes Mach {Aerodynamics.Drag.DragCurve.MaximumMach:0.##} at {_time:0.###} s; the drag model ends there. Use less pressure or more mass.");
+                    $"the vehicle passes Mach {Aerodynamics.Drag.DragCurve.MaximumMach:0.##} at {_time:0.###} s; ")
+                    + "the drag model ends there. Use less pressure or more mass.";
                 return false;
             default:
                 NextDrive(result.TerminalEvent - FreeEvents<TPath, TDrive>.FirstEnd, path.Air(_time, _state).PressurePa, path.Own);
@@ -272,7 +276,8 @@ internal ref partial struct FlightRun
             return;
         }
 
-        // The temperature that pressure and mass give the leaving gas, as a firing has it; a closed gas of another law may show a slightly different one.
+        // The temperature that pressure and mass give the leaving gas, as a firing has it; a closed gas of another law may show a slightly
+        // different one.
         var aboard = setup.ClosedGas.ForStartVolume(setup.StartM3 * setup.AboardShare);
         _state[own + 1] = aboard.Pressure(gasM3) * gasM3 / (setup.GasConstant * setup.GasKg);
         _state[own] = setup.GasKg;

@@ -31,7 +31,8 @@ internal static class FiringModel
         [
             real is not null
                 ? $"The gas is {real.Name} by its reference equation of state; below {real.LowestKelvins:0} K "
-                    + $"{(flow.WallWarming is null ? "the last isentropic exponent is held" : "the equation is carried on as if nothing condensed")}. It neither dissolves in the water nor takes up vapour."
+                    + $"{(flow.WallWarming is null ? "the last isentropic exponent is held" :
+                        "the equation is carried on as if nothing condensed")}. It neither dissolves in the water nor takes up vapour."
                 : $"The gas is ideal {charge.Gas.Name}, R = {charge.Gas.GasConstant.JoulesPerKilogramKelvin:0.#####} J/(kg K), γ = "
                     + $"{charge.Gas.HeatCapacityRatio:0.###}; it doesn't dissolve in the water."
                     + (flow.WaterPhase.Kind == ExpansionKind.MoistAir

@@ -75,7 +75,9 @@ internal static class FiringWorking
     {
         var flow = new GasOutflow(setup).MassFlow(setup.GasKg, setup.TemperatureK, ambientPa, out _, out var thrust, out _);
         var choked = ambientPa <= setup.AirJet.CriticalRatio * setup.PressurePa;
-        steps.Add(new("Gas mass flow", choked ? @"\dot m = A\,p_0\,\sqrt{\frac{\gamma}{R\,T}}\left(\frac{2}{\gamma+1}\right)^{\frac{\gamma+1}{2(\gamma-1)}}" : @"\dot m = \rho_e\,A\,u_e",
+        steps.Add(new("Gas mass flow", choked ? @"\dot m = "
+            + @"A\,p_0\,\sqrt{\frac{\gamma}{R\,T}}\left(\frac{2}{\gamma+1}\right)^{\frac{\gamma+1}{2(\gamma-1)}}" :
+            @"\dot m = \rho_e\,A\,u_e",
             $"A = {Digits.Round(setup.AirAreaM2 * 1e6, 4)} mm², p = {Digits.Round(setup.PressurePa / 1e5, 5)} bar",
                 $"{Digits.Round(flow, 4)} kg/s", FiringModel.Isentropic));
         steps.Add(new("Thrust at release", @"F = \dot m\,u_e + (p_e - p_a)\,A", choked ? "sonic exit" : "exit at ambient pressure",

@@ -69,5 +69,7 @@ public sealed record ThrustCurve
 public sealed record FiringEvent(string Name, Duration Time)
 {
     /// <summary>For example "water out at 86.4 ms".</summary>
-    public override string ToString() => $"{Name} at {(Time.Seconds < 1 ? Time.ToUnit(UnitsNet.Units.DurationUnit.Millisecond) : Time.ToUnit(UnitsNet.Units.DurationUnit.Second)).Show()}";
+    public override string ToString() => $"{Name} at "
+        + $"{(Time.Seconds < 1 ? Time.ToUnit(UnitsNet.Units.DurationUnit.Millisecond) :
+        Time.ToUnit(UnitsNet.Units.DurationUnit.Second)).Show()}";
 }

@@ -182,7 +182,8 @@ internal static class BurstModel
                 + $"{Digits.Round(resin.Modulus.Value / fibre.LongitudinalModulus.Value)} × {Digits.Round(1 - vf)})",
             Mpa(layer.Strength.Xt), VesselSources.Kaw with { Where = "Eq. 3.163, with the fabrication efficiency" }));
         steps.Add(new(
-            $"Stiffness across and in shear, {name}", @"E_2 = \frac{E_m}{1-\sqrt{V_f}\,(1-E_m/E_{2f})},\quad G_{12} = \frac{G_m}{1-\sqrt{V_f}\,(1-G_m/G_f)}",
+            $"Stiffness across and in shear, {name}", @"E_2 = \frac{E_m}{1-\sqrt{V_f}\,(1-E_m/E_{2f})},\quad G_{12} = "
+                + @"\frac{G_m}{1-\sqrt{V_f}\,(1-G_m/G_f)}",
             $"Em {resin.Modulus.Value.Show()}, E2f {fibre.TransverseModulus.Value.Show()}, Gf {fibre.ShearModulus.Value.Show()}, Vf "
                 + $"{Digits.Round(vf)}",
             $"{Gpa(layer.E2)}, {Gpa(layer.G12)}", VesselSources.Chamis));

@@ -89,7 +89,8 @@ public sealed partial record BurstPrediction
         var percent = Digits.Round(100 * Math.Abs(difference) / WallBurst.Pascals, 2);
         if (difference < 0)
             return $"The laminate answer is {percent} % of itself below netting analysis ({Netting}): "
-                + $"{(Outcome.Mode == FailureMode.LinerTear ? "the liner tears before the fibres reach their strength" : "the plies don't all reach their strength at the same strain")}.";
+                + $"{(Outcome.Mode == FailureMode.LinerTear ? "the liner tears before the fibres reach their strength" :
+                    "the plies don't all reach their strength at the same strain")}.";
         var liner = 100 * Outcome.LinerShare;
         return $"The laminate answer is {percent} % of itself above netting analysis of the fibres as laid ({Netting}): the liner "
             + $"carries {Digits.Round(liner, 2)} %, "

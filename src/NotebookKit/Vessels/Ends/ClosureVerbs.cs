@@ -40,7 +40,8 @@ public static class ClosureVerbs
                 : @"p = \frac{8}{3\,(3+\nu)}\,\sigma_y\left(\frac{t}{r}\right)^2",
             VesselSources.Plates),
         DomedClosure => (
-            @"p = \sigma_y\,/\max\left(\frac{a^2}{2\,b\,t},\ \sqrt{s_\varphi^2 - s_\varphi s_h + s_h^2}\right),\ s_\varphi = \frac{a}{2\,t},\ s_h = \frac{a}{t}\left(1-\frac{a^2}{2\,b^2}\right)", VesselSources.Domes),
+            @"p = \sigma_y\,/\max\left(\frac{a^2}{2\,b\,t},\ \sqrt{s_\varphi^2 - s_\varphi s_h + s_h^2}\right),\ s_\varphi = "
+                + @"\frac{a}{2\,t},\ s_h = \frac{a}{t}\left(1-\frac{a^2}{2\,b^2}\right)", VesselSources.Domes),
         _ => throw Unknown(closure),
     };
 

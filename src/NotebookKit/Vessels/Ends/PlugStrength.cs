@@ -19,7 +19,8 @@ namespace NotebookKit.Vessels.Ends;
 internal static class PlugStrength
 {
     public static string Cause(BondedPlug plug) =>
-        $"shear at the end of the bond on {Words(plug.Adhesive.On(plug.VesselSurface).Value <= plug.Adhesive.On(plug.PlugSurface).Value ? plug.VesselSurface : plug.PlugSurface)}";
+        $"shear at the end of the bond on {Words(plug.Adhesive.On(plug.VesselSurface).Value <= plug.Adhesive.On(plug.PlugSurface).Value ?
+            plug.VesselSurface : plug.PlugSurface)}";
 
     public static double FailurePascals(BondedPlug plug, in EndContext context) =>
         context.BondFactor * plug.CouponStrength.Value.Pascals * Evenness(plug, context) * 4 * plug.Overlap.Meters / context.Bore;
@@ -29,7 +30,8 @@ internal static class PlugStrength
         var peak = PeakRatio(plug, context);
         var pressure = GaugePressure.FromPascals(FailurePascals(plug, context));
         yield return new WorkingStep(
-            "Bond of the plug: peak over mean shear", @"\frac{\tau_{max}}{\bar\tau} = \frac{\omega l}{2}\left(\coth\frac{\omega l}{2} + \left|\frac{E_1t_1-E_2t_2}{E_1t_1+E_2t_2}\right|\tanh\frac{\omega l}{2}\right)",
+            "Bond of the plug: peak over mean shear", @"\frac{\tau_{max}}{\bar\tau} = \frac{\omega l}{2}\left(\coth\frac{\omega l}{2} + "
+                + @"\left|\frac{E_1t_1-E_2t_2}{E_1t_1+E_2t_2}\right|\tanh\frac{\omega l}{2}\right)",
             $"wall E·t {Digits.Round(context.WallStiffness / 1e6)} MN/m, plug {Digits.Round(Stiffness(plug) / 1e6)} MN/m, overlap "
                 + $"{plug.Overlap.Show()}, bond line {plug.BondLine.Show()}",
             Digits.Round(peak), VesselSources.ShearLag);

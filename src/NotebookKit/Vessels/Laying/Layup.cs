@@ -76,7 +76,8 @@ public sealed record Layup(
                 ? $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, covers {fit.Coverage.Show(2)}, cut "
                     + $"{p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}"
                 : $"{p.ArealWeight.Show()} on {p.InnerDiameter.ToUnit(LengthUnit.Millimeter).Show()}, cut "
-                    + $"{p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutWidth is { } around ? $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),
+                    + $"{p.CutLength.ToUnit(LengthUnit.Millimeter).Show()}{(p.CutWidth is { } around ?
+                        $" × {around.ToUnit(LengthUnit.Millimeter).Show()} around" : "")}")),
         new("Outer diameter", OuterDiameter.ToUnit(LengthUnit.Millimeter).Show(),
             $"bore {Vessel.Liner.Bore.ToUnit(LengthUnit.Millimeter).Show()}"),
         new("Volume inside", Vessel.Volume.Show()),

@@ -85,7 +85,8 @@ internal static class RatingModel
     [
         new("Design burst", @"p_b", basis, designBurst.ToString(), VesselSources.Jones),
         new("Maximum expected pressure", @"p_{MEOP} = \frac{p_b}{k_b}",
-            $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted or as the rules go" : "")}", expected.ToString(), rules.Source),
+            $"{designBurst} / {Digits.Round(rules.Burst)}{(expected < designBurst / rules.Burst ? ", less as wanted or as the rules go" :
+                "")}", expected.ToString(), rules.Source),
         new("Working pressure", @"p_w = \frac{p_{MEOP}}{k_o}", $"{expected} / {Digits.Round(rules.Overshoot)}",
             (expected / rules.Overshoot).ToString(), Source.CommonPractice("Five per cent for regulator creep and warming")),
         new("Proof pressure", @"p_p = k_p\,p_{MEOP}", $"{Digits.Round(rules.Proof)} × {expected}", (rules.Proof * expected).ToString(),

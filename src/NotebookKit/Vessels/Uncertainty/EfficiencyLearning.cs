@@ -18,7 +18,8 @@ internal static class EfficiencyLearning
         var posterior = Update(prior, used, models, Name(used));
         var own = Model(models, vessel);
         // One burst of a twin just where the prediction puts it, on top of what is known now.
-        var imagined = new BurstTest(vessel, "a twin", Quantities.GaugePressure.FromPascals(Math.Exp(own.LogMedian(Math.Log(posterior.At(0.5))))));
+        var imagined = new BurstTest(vessel, "a "
+            + "twin", Quantities.GaugePressure.FromPascals(Math.Exp(own.LogMedian(Math.Log(posterior.At(0.5))))));
         var after = Update(posterior, [imagined], models, "after one burst more");
         return new EfficiencyUpdate(vessel, used, prior, posterior, Surprise(prior, used, models),
             EffectiveBursts(prior, posterior, own.Sigma), own.Sigma, imagined.Pressure, after);

@@ -51,7 +51,8 @@ public class StaticFiringTests
         {
             var curve = firing.Fire().Curve;
             foreach (var series in new[] { curve.Pressure, curve.Water, curve.Gas })
-                for (var i = 1; i < series.Count; i++) Assert.True(series[i] <= series[i - 1] * (1 + 1e-7), series.Name); // 1e-7: interpolation of the tables
+                for (var i = 1; i < series.Count; i++) Assert.True(series[i] <= series[i - 1] * (1 + 1e-7), series.Name);
+                    // 1e-7: interpolation of the tables
             for (var i = 1; i < curve.Time.Count; i++) Assert.True(curve.Time[i] >= curve.Time[i - 1]);
         }, iter: 30);
 

@@ -54,6 +54,7 @@ public class RestrictorCases
         Tolerance.Relative(19.64186, FlowCapacity.AreaOfKv(VolumeFlow.FromCubicMetersPerHour(1)).SquareMillimeters, 1e-6);
         Tolerance.Relative(0.864978, FlowCapacity.KvOfCv(VolumeFlow.FromUsGallonsPerMinute(1)).CubicMetersPerHour, 1e-6);
         Tolerance.Relative(3.9125, FlowCapacity.ConductanceOfKv(VolumeFlow.FromCubicMetersPerHour(1)).LitresPerSecondBar, 2e-5);
-        Tolerance.Relative(3.3843, FlowCapacity.ConductanceOfKv(FlowCapacity.KvOfCv(VolumeFlow.FromUsGallonsPerMinute(1))).LitresPerSecondBar, 2e-5);
+        Tolerance.Relative(3.3843,
+            FlowCapacity.ConductanceOfKv(FlowCapacity.KvOfCv(VolumeFlow.FromUsGallonsPerMinute(1))).LitresPerSecondBar, 2e-5);
     }
 }

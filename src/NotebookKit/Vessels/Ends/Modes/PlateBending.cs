@@ -10,11 +10,11 @@ namespace NotebookKit.Vessels.Ends.Modes;
 /// <remarks>Source: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. 1959, §16 and §17.</remarks>
 public sealed record PlateBending : EndModeResult
 {
-    private readonly double[] constants;
+    private readonly double[] _constants;
 
-    internal PlateBending(AnnularPlate plate, GaugePressure pressure, ForcePerLength edgeLoad, double[] constants)
+    internal PlateBending(AnnularPlate plate, GaugePressure pressure, ForcePerLength edgeLoad, double[] _constants)
     {
-        (Plate, Pressure, EdgeLoad, this.constants) = (plate, pressure, edgeLoad, constants);
+        (Plate, Pressure, EdgeLoad, this._constants) = (plate, pressure, edgeLoad, _constants);
         double deflection = 0, stress = 0;
         foreach (var (r, w, radial, around) in Samples())
         {
@@ -100,7 +100,7 @@ public sealed record PlateBending : EndModeResult
             $"{Plate.Modulus.Show()} × ({Plate.Thickness.Show()})³ / (12 × (1 − {Digits.Round(Plate.PoissonRatio)}²))",
             $"{Digits.Round(Plate.StiffnessNm)} N·m", VesselSources.Plates),
         new("Deflection", @"w = A + B r^2 + C \ln r + F r^2 \ln r + \frac{p\,r^4}{64\,D}",
-            $"constants over r/a: {string.Join(", ", constants.Select(c => Digits.Round(1000 * c, 4) + " mm"))}; p = {Pressure}",
+            $"_constants over r/a: {string.Join(", ", _constants.Select(c => Digits.Round(1000 * c, 4) + " mm"))}; p = {Pressure}",
                 Mm(MaximumDeflection), VesselSources.Plates),
         new("Stress", @"\sigma = \frac{6\,M}{t^2}", $"at r = {Mm(MaximumStressAt)}",
             MaximumStress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal).Show(), VesselSources.Plates),
@@ -119,7 +119,7 @@ public sealed record PlateBending : EndModeResult
     {
         double a = Plate.OuterRadius.Meters, d = Plate.StiffnessNm, nu = Plate.PoissonRatio, t = Plate.Thickness.Meters;
         var load = Pressure.Pascals * Math.Pow(a, 4) / (64 * d);
-        var (x, ka, kb, kc, kf) = (r / a, constants[0], constants[1], constants[2], constants[3]);
+        var (x, ka, kb, kc, kf) = (r / a, _constants[0], _constants[1], _constants[2], _constants[3]);
         // A whole plate has no logarithms; at its middle they would be infinite times nothing.
         var log = x == 0 ? 0 : Math.Log(x);
         var over = x == 0 ? 0 : 1 / (x * x);
