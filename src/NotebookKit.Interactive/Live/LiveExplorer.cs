@@ -15,26 +15,26 @@ public sealed class LiveExplorer
     // More than that nobody tells apart.
     private const int MostKept = 4;
 
-    private readonly IFrontEndLink link;
-    private readonly double[] setting;
-    private readonly List<LiveCurve> kept = [];
-    private readonly List<string> inputs;
-    private readonly string answerId;
+    private readonly IFrontEndLink _link;
+    private readonly double[] _setting;
+    private readonly List<LiveCurve> _kept = [];
+    private readonly List<string> _inputs;
+    private readonly string _answerId;
 
     internal LiveExplorer(Explorer explorer, IFrontEndLink link)
     {
-        this.link = link;
+        this._link = link;
         Explorer = explorer;
-        setting = [.. explorer.Parameters.Select(p => p.Start)];
+        _setting = [.. explorer.Parameters.Select(p => p.Start)];
         var layout = Open(Control.Layout("98%"));
         var button = Open(Control.Layout("12em"));
-        inputs = [.. explorer.Parameters.Select((p, i) => Open(InputOf(p, layout), values => Move(i, values)))];
+        _inputs = [.. explorer.Parameters.Select((p, i) => Open(InputOf(p, layout), values => Move(i, values)))];
         var back = Open(Control.Button("Back to the start", "Every value as it was at first; kept curves go", button), Pressed(Back));
         var keep = Open(Control.Button("Keep this curve", "Stays in the chart, to compare with", button), Pressed(Keep));
         var buttons = Open(Control.Row([back, keep], layout));
-        answerId = Open(Control.Html(Answer(), layout));
+        _answerId = Open(Control.Html(Answer(), layout));
         var below = Open(Control.Html(Below(), layout));
-        Id = Open(Control.Column([.. inputs, buttons, answerId, below], layout));
+        Id = Open(Control.Column([.. _inputs, buttons, _answerId, below], layout));
     }
 
     /// <summary>The explorer it shows.</summary>
@@ -59,7 +59,7 @@ public sealed class LiveExplorer
     private string Open(JsonObject state, Action<JsonObject>? changed = null)
     {
         var id = Guid.NewGuid().ToString("N");
-        link.Open(id, state, changed);
+        _link.Open(id, state, changed);
         return id;
     }
 
@@ -67,17 +67,17 @@ public sealed class LiveExplorer
     {
         var moved = Explorer.Parameters[parameter];
         if (values[MovedBy(moved)] is not JsonValue json || !json.TryGetValue<double>(out var value)) return;
-        setting[parameter] = Math.Clamp(value, moved.From, moved.To);
+        _setting[parameter] = Math.Clamp(value, moved.From, moved.To);
         Show();
     }
 
     private void Back()
     {
-        kept.Clear();
+        _kept.Clear();
         foreach (var (i, parameter) in Explorer.Parameters.Index())
         {
-            setting[i] = parameter.Start;
-            link.Update(inputs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start
+            _setting[i] = parameter.Start;
+            _link.Update(_inputs[i], new JsonObject { [MovedBy(parameter)] = parameter.Choices.Count > 0 ? (int)parameter.Start
                 : parameter.Start });
         }
 
@@ -86,15 +86,15 @@ public sealed class LiveExplorer
 
     private void Keep()
     {
-        if (LiveCurve.Of(Explorer, setting) is not { } curve || kept.Exists(k => k.Name == curve.Name)) return;
-        if (kept.Count == MostKept) kept.RemoveAt(0);
-        kept.Add(curve);
+        if (LiveCurve.Of(Explorer, _setting) is not { } curve || _kept.Exists(k => k.Name == curve.Name)) return;
+        if (_kept.Count == MostKept) _kept.RemoveAt(0);
+        _kept.Add(curve);
         Show();
     }
 
-    private void Show() => link.Update(answerId, new JsonObject { [Control.Value] = Answer() });
+    private void Show() => _link.Update(_answerId, new JsonObject { [Control.Value] = Answer() });
 
-    private string Answer() => LiveAnswer.Html(Explorer, setting, kept);
+    private string Answer() => LiveAnswer.Html(Explorer, _setting, _kept);
 
     private string Below()
     {

@@ -14,17 +14,17 @@ public sealed class ProgressBar : IProgress<int>
     // Faster than that nobody sees, and every step is a message.
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
 
-    private readonly Lock door = new();
-    private readonly Action<ProgressState>? update;
-    private readonly Stopwatch since = Stopwatch.StartNew();
-    private ProgressState state;
+    private readonly Lock _door = new();
+    private readonly Action<ProgressState>? _update;
+    private readonly Stopwatch _since = Stopwatch.StartNew();
+    private ProgressState _state;
 
     private ProgressBar(ProgressState state)
     {
-        this.state = state;
+        this._state = state;
         if (KernelInvocationContext.Current is not { } context) return;
         var shown = KernelInvocationContextExtensions.Display(context, state);
-        update = shown.Update;
+        _update = shown.Update;
     }
 
     /// <summary>Shows an empty bar.</summary>
@@ -42,14 +42,14 @@ public sealed class ProgressBar : IProgress<int>
     /// <param name="value">How many are done.</param>
     public void Report(int value)
     {
-        lock (door)
+        lock (_door)
         {
-            if (value <= state.Done) return;
-            var done = Math.Min(value, state.Of);
-            if (done < state.Of && since.Elapsed < Pause) return;
-            state = state with { Done = done };
-            since.Restart();
-            update?.Invoke(state);
+            if (value <= _state.Done) return;
+            var done = Math.Min(value, _state.Of);
+            if (done < _state.Of && _since.Elapsed < Pause) return;
+            _state = _state with { Done = done };
+            _since.Restart();
+            _update?.Invoke(_state);
         }
     }
 }

@@ -10,27 +10,27 @@ internal sealed class ParentWatch : IDisposable
     private const string ParentVariable = "JPY_PARENT_PID";
     private static readonly TimeSpan Interval = TimeSpan.FromSeconds(3);
 
-    private readonly CancellationTokenSource source;
-    private readonly Timer? timer;
+    private readonly CancellationTokenSource _source;
+    private readonly Timer? _timer;
 
     /// <summary>Starts watching.</summary>
     /// <param name="also">Something else that cancels.</param>
     public ParentWatch(CancellationToken also)
     {
-        source = CancellationTokenSource.CreateLinkedTokenSource(also);
+        _source = CancellationTokenSource.CreateLinkedTokenSource(also);
         if (int.TryParse(Environment.GetEnvironmentVariable(ParentVariable), NumberStyles.None, CultureInfo.InvariantCulture,
             out var parent) && parent > 1)
-            timer = new Timer(_ => CancelWithout(parent), null, Interval, Interval);
+            _timer = new Timer(_ => CancelWithout(parent), null, Interval, Interval);
     }
 
     /// <summary>Cancelled when it has gone.</summary>
-    public CancellationToken Token => source.Token;
+    public CancellationToken Token => _source.Token;
 
     /// <inheritdoc />
     public void Dispose()
     {
-        timer?.Dispose();
-        source.Dispose();
+        _timer?.Dispose();
+        _source.Dispose();
     }
 
     private void CancelWithout(int parent)
@@ -41,7 +41,7 @@ internal sealed class ParentWatch : IDisposable
         }
         catch (ArgumentException)
         {
-            source.Cancel();
+            _source.Cancel();
         }
     }
 }

@@ -4,25 +4,25 @@ namespace NotebookKit.Runner.Engine;
 /// <param name="ask">Asks for one line; none where nobody can answer.</param>
 internal sealed class AskedConsole(Func<InputRequest, string?> ask) : TextReader
 {
-    private string rest = "";
+    private string _rest = "";
 
     /// <inheritdoc />
     public override string? ReadLine() => ask(new InputRequest("", Hidden: false));
 
     /// <inheritdoc />
-    public override int Peek() => rest.Length > 0 ? rest[0] : -1;
+    public override int Peek() => _rest.Length > 0 ? _rest[0] : -1;
 
     /// <inheritdoc />
     public override int Read()
     {
-        if (rest.Length == 0)
+        if (_rest.Length == 0)
         {
             if (ReadLine() is not { } line) return -1;
-            rest = line + "\n";
+            _rest = line + "\n";
         }
 
-        var first = rest[0];
-        rest = rest[1..];
+        var first = _rest[0];
+        _rest = _rest[1..];
         return first;
     }
 }

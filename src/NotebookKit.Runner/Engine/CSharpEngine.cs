@@ -13,16 +13,16 @@ namespace NotebookKit.Runner.Engine;
 /// <summary>The C# kernel, in this process. A runaway cell can't be stopped from inside: a worker process puts that right.</summary>
 internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
 {
-    private readonly CompositeKernel kernel;
-    private readonly long outputLimitBytes;
-    private readonly LanguageHelp help;
-    private CellProgress? progress;
+    private readonly CompositeKernel _kernel;
+    private readonly long _outputLimitBytes;
+    private readonly LanguageHelp _help;
+    private CellProgress? _progress;
 
     private CSharpEngine(CompositeKernel kernel, long outputLimitBytes)
     {
-        this.kernel = kernel;
-        this.outputLimitBytes = outputLimitBytes;
-        help = new LanguageHelp(kernel);
+        this._kernel = kernel;
+        this._outputLimitBytes = outputLimitBytes;
+        _help = new LanguageHelp(kernel);
     }
 
     /// <summary>Starts a session with everything preloaded and the compiler warm.</summary>
@@ -53,7 +53,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         // Long computations of the library tell how far they are, and stop when the cell that started them is asked to.
         csharp.AddMiddleware(async (command, context, next) =>
         {
-            using var run = WorkRun.Begin(context.CancellationToken, engine?.progress);
+            using var run = WorkRun.Begin(context.CancellationToken, engine?._progress);
             // Taken back by the flow of this call when it first waits.
             if (command is SubmitCode) SynchronizationContext.SetSynchronizationContext(new CellContext(context.CancellationToken));
             await next(command, context).ConfigureAwait(false);
@@ -75,17 +75,17 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     /// <inheritdoc />
     public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
     {
-        var meter = new OutputMeter(outputLimitBytes);
-        progress = new CellProgress(output);
+        var meter = new OutputMeter(_outputLimitBytes);
+        _progress = new CellProgress(output);
         var events = new ConcurrentQueue<KernelEvent>();
         // The subscriber must not touch the console: the kernel listens to it, and would call this again without end.
-        using var subscription = kernel.KernelEvents.Subscribe(@event =>
+        using var subscription = _kernel.KernelEvents.Subscribe(@event =>
         {
             if (@event is DiagnosticsProduced) events.Enqueue(@event);
             if (KernelOutput.From(@event) is { } shown && meter.Allows(KernelOutput.SizeOf(@event))) output(shown);
         });
 
-        var run = Task.Run(() => kernel.SendAsync(new SubmitCode(code), cancellation), CancellationToken.None);
+        var run = Task.Run(() => _kernel.SendAsync(new SubmitCode(code), cancellation), CancellationToken.None);
         await Task.WhenAny(run, meter.Exceeded);
         if (meter.Exceeded.IsCompleted) return TooMuchOutput();
         try
@@ -103,16 +103,16 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
 
     /// <inheritdoc />
     public Task<CompletionList> CompleteAsync(string code, int position, CancellationToken cancellation)
-        => help.CompleteAsync(code, position, cancellation);
+        => _help.CompleteAsync(code, position, cancellation);
 
     /// <inheritdoc />
     public Task<Description?> DescribeAsync(string code, int position, CancellationToken cancellation)
-        => help.DescribeAsync(code, position, cancellation);
+        => _help.DescribeAsync(code, position, cancellation);
 
     /// <inheritdoc />
     public ValueTask DisposeAsync()
     {
-        kernel.Dispose();
+        _kernel.Dispose();
         return ValueTask.CompletedTask;
     }
 
@@ -126,7 +126,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     // starting.
     private async Task<bool> AnswersAsync()
     {
-        var probe = Task.Run(() => kernel.SendAsync(new SubmitCode("")));
+        var probe = Task.Run(() => _kernel.SendAsync(new SubmitCode("")));
         return await Task.WhenAny(probe, Task.Delay(TimeSpan.FromSeconds(1.2))) == probe;
     }
 
@@ -138,6 +138,6 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     private CellOutcome TooMuchOutput() => new(CellStatus.Flooded, CellError.Plain(
         "OutputLimit",
         string.Create(CultureInfo.InvariantCulture,
-            $"The cell wrote more than {outputLimitBytes /
+            $"The cell wrote more than {_outputLimitBytes /
             1e6:0.#} MB and was stopped. Show less: a summary, a chart, or every hundredth row.")));
 }

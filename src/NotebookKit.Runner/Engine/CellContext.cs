@@ -8,7 +8,7 @@ namespace NotebookKit.Runner.Engine;
 internal sealed class CellContext(CancellationToken stopped) : SynchronizationContext
 {
     private const long ClearingUpMilliseconds = 1000;
-    private long end;
+    private long _end;
 
     /// <inheritdoc />
     public override SynchronizationContext CreateCopy() => this;
@@ -35,7 +35,7 @@ internal sealed class CellContext(CancellationToken stopped) : SynchronizationCo
     {
         if (!stopped.IsCancellationRequested) return false;
         var now = Environment.TickCount64;
-        var known = Interlocked.CompareExchange(ref end, now + ClearingUpMilliseconds, 0);
+        var known = Interlocked.CompareExchange(ref _end, now + ClearingUpMilliseconds, 0);
         return known != 0 && now > known;
     }
 }

@@ -11,19 +11,19 @@ internal sealed class CellProgress(Action<CellOutput> output) : IProgress<WorkDo
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.5);
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(0.25);
 
-    private readonly Stopwatch clock = Stopwatch.StartNew();
-    private readonly Lock door = new();
-    private TimeSpan? shown;
+    private readonly Stopwatch _clock = Stopwatch.StartNew();
+    private readonly Lock _door = new();
+    private TimeSpan? _shown;
 
     /// <inheritdoc />
     public void Report(WorkDone value)
     {
-        lock (door)
+        lock (_door)
         {
-            var now = clock.Elapsed;
-            var ends = shown is not null && value.Done >= value.Of;
-            if (!ends && (now < Patience || now - shown < Beat)) return;
-            shown = now;
+            var now = _clock.Elapsed;
+            var ends = _shown is not null && value.Done >= value.Of;
+            if (!ends && (now < Patience || now - _shown < Beat)) return;
+            _shown = now;
             output(new ProgressOutput(value.ToString()));
         }
     }

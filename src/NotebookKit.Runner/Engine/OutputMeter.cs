@@ -4,18 +4,18 @@ namespace NotebookKit.Runner.Engine;
 /// <param name="limitBytes">How much one cell may write [bytes], above 0.</param>
 internal sealed class OutputMeter(long limitBytes)
 {
-    private readonly TaskCompletionSource exceeded = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private long written;
+    private readonly TaskCompletionSource _exceeded = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private long _written;
 
     /// <summary>Done as soon as the limit is passed.</summary>
-    public Task Exceeded => exceeded.Task;
+    public Task Exceeded => _exceeded.Task;
 
     /// <summary>Whether an output of this size may still pass.</summary>
     /// <param name="bytes">Size of the output [bytes], 0 or more.</param>
     public bool Allows(long bytes)
     {
-        if (Interlocked.Add(ref written, bytes) <= limitBytes) return true;
-        exceeded.TrySetResult();
+        if (Interlocked.Add(ref _written, bytes) <= limitBytes) return true;
+        _exceeded.TrySetResult();
         return false;
     }
 }

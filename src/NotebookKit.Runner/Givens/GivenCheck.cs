@@ -12,13 +12,13 @@ namespace NotebookKit.Runner.Givens;
 /// </summary>
 internal sealed class GivenCheck
 {
-    private readonly IReadOnlyList<NotebookGivens> notebooks;
-    private readonly IReadOnlyList<string> names;
+    private readonly IReadOnlyList<NotebookGivens> _notebooks;
+    private readonly IReadOnlyList<string> _names;
 
     private GivenCheck(IReadOnlyList<NotebookGivens> notebooks)
     {
-        this.notebooks = notebooks;
-        names = [.. notebooks.SelectMany(n => n.Givens).Select(g => g.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
+        this._notebooks = notebooks;
+        _names = [.. notebooks.SelectMany(n => n.Givens).Select(g => g.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
     }
 
     /// <summary>What to say and what to see to.</summary>
@@ -46,14 +46,14 @@ internal sealed class GivenCheck
 
     private GivenPlan Plan(GivenOverrides overrides)
     {
-        var mustTake = notebooks.ToDictionary(n => n.Notebook, _ => new List<string>(), StringComparer.Ordinal);
+        var mustTake = _notebooks.ToDictionary(n => n.Notebook, _ => new List<string>(), StringComparer.Ordinal);
         var notes = new List<string>();
         foreach (var name in overrides.Names)
         {
-            var holders = notebooks.Where(n => n.Named(name).Any()).ToList();
+            var holders = _notebooks.Where(n => n.Named(name).Any()).ToList();
             if (holders.Count == 0)
             {
-                var open = notebooks.Where(n => n.Unreadable.Count > 0).ToList();
+                var open = _notebooks.Where(n => n.Unreadable.Count > 0).ToList();
                 if (open.Count == 0) throw Unknown(name);
                 foreach (var notebook in open) mustTake[notebook.Notebook].Add(name);
                 notes.Add($"{Unstated(name)} It can't be checked beforehand, because "
@@ -66,9 +66,9 @@ internal sealed class GivenCheck
             foreach (var notebook in holders) mustTake[notebook.Notebook].Add(name);
             if (holders.SelectMany(n => n.Named(name)).All(g => g.Kind is null))
                 notes.Add($"The code doesn't write out a value of the given \"{name}\", so its unit is checked only when the cell runs.");
-            if (holders.Count < notebooks.Count)
+            if (holders.Count < _notebooks.Count)
                 notes.Add($"These notebooks have no given \"{name}\" and run on their own values: "
-                    + $"{string.Join(", ", notebooks.Except(holders).Select(n => n.Notebook))}.");
+                    + $"{string.Join(", ", _notebooks.Except(holders).Select(n => n.Notebook))}.");
         }
 
         return new(mustTake.ToDictionary(m => m.Key, m => (IReadOnlyList<string>)m.Value, StringComparer.Ordinal), notes);
@@ -78,20 +78,20 @@ internal sealed class GivenCheck
     {
         foreach (var notebook in holders)
             if (notebook.Named(name).Select(g => g.Refusal(text)).FirstOrDefault(r => r is not null) is { } refusal)
-                throw Refused(notebooks.Count > 1 ? $"{refusal} The notebook {notebook.Notebook} can't take this value." : refusal);
+                throw Refused(_notebooks.Count > 1 ? $"{refusal} The notebook {notebook.Notebook} can't take this value." : refusal);
     }
 
     private RequestException Unknown(string name) => Refused(
-        notebooks.Count == 0 ? "None of the notebooks can be read."
-        : names.Count == 0 ? $"The given \"{name}\" can't be set, because the notebooks of this run state no givens."
+        _notebooks.Count == 0 ? "None of the notebooks can be read."
+        : _names.Count == 0 ? $"The given \"{name}\" can't be set, because the notebooks of this run state no givens."
         : Unstated(name));
 
     private string Unstated(string name)
     {
-        var meant = names.Where(n => Abbreviates(name, n)).ToList();
+        var meant = _names.Where(n => Abbreviates(name, n)).ToList();
         if (meant.Count > 1) return $"The given \"{name}\" may mean {string.Join(" or ", meant.Select(n => $"\"{n}\""))}; write "
             + "the whole name.";
-        var nearest = meant.Count == 1 ? meant[0] : names.MinBy(n => EditDistance.Between(name, n));
+        var nearest = meant.Count == 1 ? meant[0] : _names.MinBy(n => EditDistance.Between(name, n));
         return $"No notebook of this run has a given \"{name}\"{(nearest is null ? "" : $"; the nearest is \"{nearest}\"")}.";
     }
 
@@ -112,16 +112,16 @@ internal sealed class GivenCheck
     }
 
     private RequestException Refused(string reason) => new($"{reason} No cell was run.",
-        names.Count == 0 ? [] : ["Givens that can be set:", .. List()]);
+        _names.Count == 0 ? [] : ["Givens that can be set:", .. List()]);
 
     private IEnumerable<string> List()
     {
-        var width = names.Max(n => n.Length);
-        foreach (var name in names)
-            foreach (var form in notebooks.SelectMany(n => n.Named(name).Select(g => (n.Notebook, g.Words))).GroupBy(f => f.Words))
+        var width = _names.Max(n => n.Length);
+        foreach (var name in _names)
+            foreach (var form in _notebooks.SelectMany(n => n.Named(name).Select(g => (n.Notebook, g.Words))).GroupBy(f => f.Words))
             {
                 var holders = form.Select(f => f.Notebook).Distinct().ToList();
-                var others = notebooks.Select(n => n.Notebook).Except(holders).ToList();
+                var others = _notebooks.Select(n => n.Notebook).Except(holders).ToList();
                 var where = others.Count == 0 ? "" : holders.Count <= others.Count ? $"   (in {string.Join(", ", holders)})"
                     : $"   (not in {string.Join(", ", others)})";
                 yield return $"  {name.PadRight(width)}  {form.Key}{where}";

@@ -14,20 +14,20 @@ internal sealed partial class GivenReader
 
     private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
 
-    private readonly string folder;
-    private readonly List<StatedGiven> givens = [];
-    private readonly List<string> unreadable = [];
-    private readonly HashSet<string> read = new(StringComparer.Ordinal);
+    private readonly string _folder;
+    private readonly List<StatedGiven> _givens = [];
+    private readonly List<string> _unreadable = [];
+    private readonly HashSet<string> _read = new(StringComparer.Ordinal);
 
-    private GivenReader(string folder) => this.folder = folder;
+    private GivenReader(string folder) => this._folder = folder;
 
     /// <summary>The givens of a notebook.</summary>
     /// <param name="file">Notebook.</param>
     public static NotebookGivens Read(NotebookFile file)
     {
         var reader = new GivenReader(Path.GetDirectoryName(Path.GetFullPath(file.Path))!);
-        foreach (var cell in file.CodeCells) reader.ReadCode(cell.Source, reader.folder, $"cell {cell.Number}");
-        return new(file.Name, reader.givens, reader.unreadable);
+        foreach (var cell in file.CodeCells) reader.ReadCode(cell.Source, reader._folder, $"cell {cell.Number}");
+        return new(file.Name, reader._givens, reader._unreadable);
     }
 
     private void ReadCode(string code, string from, string place)
@@ -44,14 +44,14 @@ internal sealed partial class GivenReader
     {
         if (file.Length == 0) return;
         // As the engine looks: beside the file that loads it, then beside the notebook.
-        var path = new[] { from, folder }.Select(f => Path.GetFullPath(Path.Combine(f, file))).FirstOrDefault(File.Exists);
+        var path = new[] { from, _folder }.Select(f => Path.GetFullPath(Path.Combine(f, file))).FirstOrDefault(File.Exists);
         if (path is null)
         {
-            unreadable.Add($"{place} loads {file}, which isn't there");
+            _unreadable.Add($"{place} loads {file}, which isn't there");
             return;
         }
 
-        if (!read.Add(path)) return;
+        if (!_read.Add(path)) return;
         var below = Path.GetDirectoryName(path)!;
         try
         {
@@ -61,7 +61,7 @@ internal sealed partial class GivenReader
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotebookFormatException)
         {
-            unreadable.Add($"{place} loads {file}, which can't be read");
+            _unreadable.Add($"{place} loads {file}, which can't be read");
         }
     }
 
@@ -71,7 +71,7 @@ internal sealed partial class GivenReader
         if (arguments.Count != Arguments) return;
         if (Argument(0, "name") is not LiteralExpressionSyntax literal || !literal.IsKind(SyntaxKind.StringLiteralExpression))
         {
-            unreadable.Add($"{place} makes the name of a given while it runs");
+            _unreadable.Add($"{place} makes the name of a given while it runs");
             return;
         }
 
@@ -80,7 +80,7 @@ internal sealed partial class GivenReader
         var type = method is GenericNameSyntax { TypeArgumentList.Arguments: [var named] } ? WrittenValue.TypeNamed(named)
             : CommonType([.. values.Select(v => v.Type).OfType<Type>().Distinct()]);
         var (own, minimum, maximum) = (As(values[0].Value, type), As(values[1].Value, type), As(values[2].Value, type));
-        givens.Add(new(
+        _givens.Add(new(
             literal.Token.ValueText.Trim(), type is null ? null : GivenKind.Of(type), own, minimum, maximum,
             minimum is not null && maximum is not null ? GivenKind.Range(minimum, maximum) : $"{numbers[1]} to {numbers[2]}",
             Argument(4, "why") is LiteralExpressionSyntax { Token.Value: string why } ? why : ""));

@@ -12,14 +12,14 @@ namespace NotebookKit.Runner.Jupyter;
 internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet, InputHistory history, ReaderQuestions questions,
     WidgetHandler widgets)
 {
-    private readonly Lock door = new();
-    private CancellationTokenSource? running;
-    private int count;
+    private readonly Lock _door = new();
+    private CancellationTokenSource? _running;
+    private int _count;
 
     /// <summary>Interrupts the running cell, if one runs.</summary>
     public void Interrupt()
     {
-        lock (door) running?.Cancel();
+        lock (_door) _running?.Cancel();
     }
 
     /// <summary>Runs a cell and answers.</summary>
@@ -32,21 +32,21 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         var counts = !silent && JupyterMessage.FlagOf(request.Content, "store_history", absent: true);
         if (counts)
         {
-            count++;
-            history.Add(count, code);
+            _count++;
+            history.Add(_count, code);
         }
 
-        if (!silent) outlet.Publish("execute_input", request, new JsonObject { ["code"] = code, ["execution_count"] = count });
-        var publisher = new OutputPublisher(outlet, widgets, request, count, silent);
+        if (!silent) outlet.Publish("execute_input", request, new JsonObject { ["code"] = code, ["execution_count"] = _count });
+        var publisher = new OutputPublisher(outlet, widgets, request, _count, silent);
         session.Late = publisher.Publish;
-        var outcome = await RunAsync(code, counts ? count : 0, publisher.Publish, request);
+        var outcome = await RunAsync(code, counts ? _count : 0, publisher.Publish, request);
         if (outcome.SessionLost) widgets.Forget();
         if (outcome.Error is { } error)
         {
             if (!silent) publisher.Publish(error);
             var content = OutputPublisher.ErrorContent(error);
             content["status"] = "error";
-            content["execution_count"] = count;
+            content["execution_count"] = _count;
             content["user_expressions"] = new JsonObject();
             outlet.Reply(SocketKind.Shell, request, content);
             return JupyterMessage.FlagOf(request.Content, "stop_on_error", absent: true);
@@ -54,7 +54,7 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
 
         outlet.Reply(SocketKind.Shell, request, new JsonObject
         {
-            ["execution_count"] = count,
+            ["execution_count"] = _count,
             ["user_expressions"] = await EvaluateAsync(request),
             ["payload"] = new JsonArray(),
         });
@@ -66,7 +66,7 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         // Empty code is how front-ends ask for expressions alone.
         if (string.IsNullOrWhiteSpace(code)) return CellOutcome.Success;
         using var stop = new CancellationTokenSource();
-        lock (door) running = stop;
+        lock (_door) _running = stop;
         try
         {
             return await session.RunAsync(code, number, JupyterMessage.TextOf(request.Metadata, "cellId"), output, questions.For(request),
@@ -74,7 +74,7 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
         }
         finally
         {
-            lock (door) running = null;
+            lock (_door) _running = null;
         }
     }
 

@@ -7,12 +7,12 @@ namespace NotebookKit.Runner.Jupyter;
 internal sealed class InputHistory
 {
     private const int Session = 0;
-    private readonly List<(int Number, string Code)> inputs = [];
+    private readonly List<(int Number, string Code)> _inputs = [];
 
     /// <summary>Keeps an input.</summary>
     /// <param name="number">Its execution count.</param>
     /// <param name="code">Its source.</param>
-    public void Add(int number, string code) => inputs.Add((number, code));
+    public void Add(int number, string code) => _inputs.Add((number, code));
 
     /// <summary>Answers a history request.</summary>
     /// <param name="request">Content of the request.</param>
@@ -20,7 +20,7 @@ internal sealed class InputHistory
     {
         var found = JupyterMessage.TextOf(request, "hist_access_type") switch
         {
-            "tail" => inputs.TakeLast(JupyterMessage.NumberOf(request, "n", int.MaxValue)),
+            "tail" => _inputs.TakeLast(JupyterMessage.NumberOf(request, "n", int.MaxValue)),
                 // Only this session is kept, and 0 asks for it.
             "range" when JupyterMessage.NumberOf(request, "session", 0) != Session => [],
             "range" => Range(JupyterMessage.NumberOf(request, "start", 0), JupyterMessage.NumberOf(request, "stop", int.MaxValue)),
@@ -36,11 +36,11 @@ internal sealed class InputHistory
     private static JsonArray Entry(int number, string code, bool withOutput) =>
         withOutput ? [Session, number, new JsonArray(code, null)] : [Session, number, code];
 
-    private IEnumerable<(int Number, string Code)> Range(int start, int stop) => inputs.Where(i => i.Number >= start && i.Number < stop);
+    private IEnumerable<(int Number, string Code)> Range(int start, int stop) => _inputs.Where(i => i.Number >= start && i.Number < stop);
 
     private IEnumerable<(int Number, string Code)> Search(string pattern, bool unique, int count)
     {
-        var found = inputs.Where(i => FileSystemName.MatchesSimpleExpression(pattern.Length == 0 ? "*" : pattern, i.Code,
+        var found = _inputs.Where(i => FileSystemName.MatchesSimpleExpression(pattern.Length == 0 ? "*" : pattern, i.Code,
             ignoreCase: false));
         return (unique ? found.Reverse().DistinctBy(i => i.Code).Reverse() : found).TakeLast(count);
     }

@@ -10,66 +10,66 @@ namespace NotebookKit.Runner.Jupyter;
 /// </summary>
 internal sealed class KernelServer : IAsyncDisposable
 {
-    private readonly Channel<JupyterMessage> shell = Channel.CreateUnbounded<JupyterMessage>();
-    private readonly Channel<JupyterMessage> control = Channel.CreateUnbounded<JupyterMessage>();
-    private readonly CancellationTokenSource stop = new();
-    private readonly InputHistory history = new();
-    private readonly KernelSession session;
-    private readonly KernelSockets sockets;
-    private readonly KernelOutlet outlet;
-    private readonly ReaderQuestions questions;
-    private readonly WidgetHandler widgets;
-    private readonly ExecuteHandler execute;
-    private readonly LanguageHandler language;
+    private readonly Channel<JupyterMessage> _shell = Channel.CreateUnbounded<JupyterMessage>();
+    private readonly Channel<JupyterMessage> _control = Channel.CreateUnbounded<JupyterMessage>();
+    private readonly CancellationTokenSource _stop = new();
+    private readonly InputHistory _history = new();
+    private readonly KernelSession _session;
+    private readonly KernelSockets _sockets;
+    private readonly KernelOutlet _outlet;
+    private readonly ReaderQuestions _questions;
+    private readonly WidgetHandler _widgets;
+    private readonly ExecuteHandler _execute;
+    private readonly LanguageHandler _language;
 
     /// <summary>Opens the sockets and starts the worker.</summary>
     /// <param name="connection">Connection file.</param>
     /// <param name="folder">Folder that relative paths in cells start from.</param>
     public KernelServer(ConnectionFile connection, string folder)
     {
-        sockets = new KernelSockets(connection, Receive);
-        outlet = new KernelOutlet(sockets.Send);
-        widgets = new WidgetHandler(outlet);
-        session = new KernelSession(folder, widgets.Take);
-        questions = new ReaderQuestions(outlet);
-        execute = new ExecuteHandler(session, outlet, history, questions, widgets);
-        language = new LanguageHandler(session);
+        _sockets = new KernelSockets(connection, Receive);
+        _outlet = new KernelOutlet(_sockets.Send);
+        _widgets = new WidgetHandler(_outlet);
+        _session = new KernelSession(folder, _widgets.Take);
+        _questions = new ReaderQuestions(_outlet);
+        _execute = new ExecuteHandler(_session, _outlet, _history, _questions, _widgets);
+        _language = new LanguageHandler(_session);
     }
 
     /// <summary>Serves until a front-end asks to shut down, or the token does.</summary>
     /// <param name="cancellation">Shuts down.</param>
     public async Task ServeAsync(CancellationToken cancellation)
     {
-        using var link = cancellation.Register(stop.Cancel);
-        outlet.Status("starting", null);
-        var serving = Task.WhenAll(ServeAsync(SocketKind.Shell, shell.Reader, HandleShellAsync),
-            ServeAsync(SocketKind.Control, control.Reader, HandleControlAsync));
-        await Task.WhenAny(serving, Task.Delay(Timeout.Infinite, stop.Token));
+        using var link = cancellation.Register(_stop.Cancel);
+        _outlet.Status("starting", null);
+        var serving = Task.WhenAll(ServeAsync(SocketKind.Shell, _shell.Reader, HandleShellAsync),
+            ServeAsync(SocketKind.Control, _control.Reader, HandleControlAsync));
+        await Task.WhenAny(serving, Task.Delay(Timeout.Infinite, _stop.Token));
         if (serving.IsFaulted) await serving;
     }
 
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        await stop.CancelAsync();
-        sockets.Dispose();
-        await session.DisposeAsync();
-        stop.Dispose();
+        await _stop.CancelAsync();
+        _sockets.Dispose();
+        await _session.DisposeAsync();
+        _stop.Dispose();
     }
 
     // The socket thread may hear a front-end before the constructor has ended: what it hears waits in the queues.
     private void Receive(SocketKind socket, JupyterMessage message)
     {
-        widgets?.Arrived(message);
-        if (socket == SocketKind.Stdin) questions?.Answer(message);
-        else (socket == SocketKind.Control ? control : shell).Writer.TryWrite(message);
+        _widgets?.Arrived(message);
+        if (socket == SocketKind.Stdin) _questions?.Answer(message);
+        else (socket == SocketKind.Control ? _control : _shell).Writer.TryWrite(message);
     }
 
     private async Task ServeAsync(SocketKind socket, ChannelReader<JupyterMessage> requests, Func<JupyterMessage, Task> handle)
     {
-        await foreach (var request in requests.ReadAllAsync(stop.Token))
+        await foreach (var request in requests.ReadAllAsync(_stop.Token))
         {
-            outlet.Status("busy", request);
+            _outlet.Status("busy", request);
             try
             {
                 await handle(request);
@@ -80,46 +80,46 @@ internal sealed class KernelServer : IAsyncDisposable
 #pragma warning restore CA1031
             {
                 await Console.Error.WriteLineAsync($"{request.Type}: {e}");
-                outlet.Reply(socket, request, new JsonObject { ["status"] = "error", ["ename"] = e.GetType().Name, ["evalue"] = e.Message,
+                _outlet.Reply(socket, request, new JsonObject { ["status"] = "error", ["ename"] = e.GetType().Name, ["evalue"] = e.Message,
                     ["traceback"] = new JsonArray() });
             }
 
-            outlet.Status("idle", request);
-            if (request.Type == "shutdown_request") await stop.CancelAsync();
+            _outlet.Status("idle", request);
+            if (request.Type == "shutdown_request") await _stop.CancelAsync();
         }
     }
 
     private async Task HandleShellAsync(JupyterMessage request)
     {
-        widgets.Current = request;
+        _widgets.Current = request;
         switch (request.Type)
         {
             case "execute_request":
-                if (await execute.HandleAsync(request)) DropWaiting();
+                if (await _execute.HandleAsync(request)) DropWaiting();
                 break;
             case "complete_request":
-                outlet.Reply(SocketKind.Shell, request, await language.CompleteAsync(request.Content));
+                _outlet.Reply(SocketKind.Shell, request, await _language.CompleteAsync(request.Content));
                 break;
             case "inspect_request":
-                outlet.Reply(SocketKind.Shell, request, await language.InspectAsync(request.Content));
+                _outlet.Reply(SocketKind.Shell, request, await _language.InspectAsync(request.Content));
                 break;
             case "is_complete_request":
-                outlet.Reply(SocketKind.Shell, request, Completeness.Answer(JupyterMessage.TextOf(request.Content, "code")));
+                _outlet.Reply(SocketKind.Shell, request, Completeness.Answer(JupyterMessage.TextOf(request.Content, "code")));
                 break;
             case "history_request":
-                outlet.Reply(SocketKind.Shell, request, history.Answer(request.Content));
+                _outlet.Reply(SocketKind.Shell, request, _history.Answer(request.Content));
                 break;
             case "comm_info_request":
-                outlet.Reply(SocketKind.Shell, request, widgets.Info(request.Content));
+                _outlet.Reply(SocketKind.Shell, request, _widgets.Info(request.Content));
                 break;
             case "comm_open":
-                widgets.Open(request);
+                _widgets.Open(request);
                 break;
             case "comm_close":
-                widgets.Close(request);
+                _widgets.Close(request);
                 break;
             case "comm_msg":
-                await widgets.HandleAsync(request, session);
+                await _widgets.HandleAsync(request, _session);
                 break;
             default:
                 HandleAnywhere(SocketKind.Shell, request);
@@ -138,15 +138,15 @@ internal sealed class KernelServer : IAsyncDisposable
         switch (request.Type)
         {
             case "kernel_info_request":
-                outlet.Reply(socket, request, KernelInfo.Answer());
+                _outlet.Reply(socket, request, KernelInfo.Answer());
                 break;
             case "interrupt_request":
-                execute.Interrupt();
-                widgets.Interrupt();
-                outlet.Reply(socket, request, []);
+                _execute.Interrupt();
+                _widgets.Interrupt();
+                _outlet.Reply(socket, request, []);
                 break;
             case "shutdown_request":
-                outlet.Reply(socket, request, new JsonObject {
+                _outlet.Reply(socket, request, new JsonObject {
                     ["restart"] = JupyterMessage.FlagOf(request.Content, "restart", absent: false) });
                 break;
         }
@@ -156,7 +156,7 @@ internal sealed class KernelServer : IAsyncDisposable
     private void DropWaiting()
     {
         var others = new List<JupyterMessage>();
-        while (shell.Reader.TryRead(out var waiting))
+        while (_shell.Reader.TryRead(out var waiting))
         {
             if (waiting.Type != "execute_request")
             {
@@ -164,11 +164,11 @@ internal sealed class KernelServer : IAsyncDisposable
                 continue;
             }
 
-            outlet.Status("busy", waiting);
-            outlet.Reply(SocketKind.Shell, waiting, new JsonObject { ["status"] = "aborted", ["execution_count"] = 0 });
-            outlet.Status("idle", waiting);
+            _outlet.Status("busy", waiting);
+            _outlet.Reply(SocketKind.Shell, waiting, new JsonObject { ["status"] = "aborted", ["execution_count"] = 0 });
+            _outlet.Status("idle", waiting);
         }
 
-        foreach (var other in others) shell.Writer.TryWrite(other);
+        foreach (var other in others) _shell.Writer.TryWrite(other);
     }
 }

@@ -14,20 +14,20 @@ internal sealed class KernelSession : IAsyncDisposable
 
     private static readonly TimeSpan HelpPatience = TimeSpan.FromSeconds(10);
 
-    private readonly WorkerOptions options;
+    private readonly WorkerOptions _options;
     // By first run, which is the order they build on each other in.
-    private readonly OrderedDictionary<string, int> cellsRun = new(StringComparer.Ordinal);
-    private readonly Action<WorkerReply> controls;
-    private Task<WorkerEngine> engine;
+    private readonly OrderedDictionary<string, int> _cellsRun = new(StringComparer.Ordinal);
+    private readonly Action<WorkerReply> _controls;
+    private Task<WorkerEngine> _engine;
 
     /// <summary>Starts the worker; a first cell waits for it.</summary>
     /// <param name="folder">Folder that relative paths in cells start from.</param>
     /// <param name="controls">Told of controls that cells make and change.</param>
     public KernelSession(string folder, Action<WorkerReply> controls)
     {
-        options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace, Live: true, Givens: RunGivens.Of([]));
-        this.controls = controls;
-        engine = StartAsync();
+        _options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace, Live: true, Givens: RunGivens.Of([]));
+        this._controls = controls;
+        _engine = StartAsync();
     }
 
     /// <summary>Told of what is printed when no cell runs.</summary>
@@ -46,7 +46,7 @@ internal sealed class KernelSession : IAsyncDisposable
         WorkerEngine worker;
         try
         {
-            worker = await engine.WaitAsync(cancellation);
+            worker = await _engine.WaitAsync(cancellation);
         }
         catch (OperationCanceledException)
         {
@@ -54,7 +54,7 @@ internal sealed class KernelSession : IAsyncDisposable
         }
         catch (EngineStartException e)
         {
-            engine = StartAsync();
+            _engine = StartAsync();
             return new(CellStatus.EngineFailed, CellError.Plain("EngineStart",
                 $"{e.Message} It is being started again: run the cell once more."));
         }
@@ -63,7 +63,7 @@ internal sealed class KernelSession : IAsyncDisposable
         var outcome = await worker.RunAsync(code, output, cancellation);
         worker.Asking = null;
         if (outcome.SessionLost) return await ReplaceAsync(worker, outcome);
-        if (number > 0 && outcome.Status == CellStatus.Succeeded) cellsRun[cell.Length > 0 ? cell
+        if (number > 0 && outcome.Status == CellStatus.Succeeded) _cellsRun[cell.Length > 0 ? cell
             : string.Create(CultureInfo.InvariantCulture, $"{number}")] = number;
         return outcome;
     }
@@ -118,7 +118,7 @@ internal sealed class KernelSession : IAsyncDisposable
     {
         try
         {
-            return await engine;
+            return await _engine;
         }
         catch (EngineStartException)
         {
@@ -128,8 +128,8 @@ internal sealed class KernelSession : IAsyncDisposable
 
     private async Task<WorkerEngine> StartAsync()
     {
-        var worker = await WorkerEngine.StartAsync(options, CancellationToken.None);
-        worker.Controls = controls;
+        var worker = await WorkerEngine.StartAsync(_options, CancellationToken.None);
+        worker.Controls = _controls;
         worker.Late = output => Late?.Invoke(output);
         return worker;
     }
@@ -137,11 +137,11 @@ internal sealed class KernelSession : IAsyncDisposable
     private async Task<CellOutcome> ReplaceAsync(WorkerEngine lost, CellOutcome outcome)
     {
         await lost.DisposeAsync();
-        engine = StartAsync();
-        var again = cellsRun.Count == 0
+        _engine = StartAsync();
+        var again = _cellsRun.Count == 0
             ? "No cell had run in it."
-            : $"Variables are lost: run these cells again, in order: {string.Join(", ", cellsRun.Values.Select(n => $"[{n}]"))}.";
-        cellsRun.Clear();
+            : $"Variables are lost: run these cells again, in order: {string.Join(", ", _cellsRun.Values.Select(n => $"[{n}]"))}.";
+        _cellsRun.Clear();
         var error = outcome.Error!;
         return outcome with { Error = error with { Message = $"{error.Message} The session was replaced by a fresh one. {again}" } };
     }

@@ -6,14 +6,14 @@ namespace NotebookKit.Runner.Jupyter;
 /// <summary>The five sockets of a kernel. One thread owns them all; messages go out through a queue.</summary>
 internal sealed class KernelSockets : IDisposable
 {
-    private readonly RouterSocket shell = new();
-    private readonly RouterSocket control = new();
-    private readonly RouterSocket stdin = new();
-    private readonly PublisherSocket iopub = new();
-    private readonly RouterSocket heartbeat = new();
-    private readonly NetMQQueue<(NetMQSocket Socket, IReadOnlyList<byte[]> Frames)> outgoing = new();
-    private readonly NetMQPoller poller;
-    private readonly WireFormat wire;
+    private readonly RouterSocket _shell = new();
+    private readonly RouterSocket _control = new();
+    private readonly RouterSocket _stdin = new();
+    private readonly PublisherSocket _iopub = new();
+    private readonly RouterSocket _heartbeat = new();
+    private readonly NetMQQueue<(NetMQSocket Socket, IReadOnlyList<byte[]> Frames)> _outgoing = new();
+    private readonly NetMQPoller _poller;
+    private readonly WireFormat _wire;
 
     /// <summary>Opens the sockets at the addresses of the connection file, and nowhere else.</summary>
     /// <param name="connection">Connection file.</param>
@@ -21,50 +21,50 @@ internal sealed class KernelSockets : IDisposable
     /// <exception cref="ConnectionException">An address can't be had.</exception>
     public KernelSockets(ConnectionFile connection, Action<SocketKind, JupyterMessage> received)
     {
-        wire = new WireFormat(connection.Key);
+        _wire = new WireFormat(connection.Key);
         // A slow reader must not lose outputs: no limit on what waits for it.
-        iopub.Options.SendHighWatermark = 0;
-        Bind(shell, connection, connection.ShellPort);
-        Bind(control, connection, connection.ControlPort);
-        Bind(stdin, connection, connection.StdinPort);
-        Bind(iopub, connection, connection.IopubPort);
-        Bind(heartbeat, connection, connection.HeartbeatPort);
+        _iopub.Options.SendHighWatermark = 0;
+        Bind(_shell, connection, connection.ShellPort);
+        Bind(_control, connection, connection.ControlPort);
+        Bind(_stdin, connection, connection.StdinPort);
+        Bind(_iopub, connection, connection.IopubPort);
+        Bind(_heartbeat, connection, connection.HeartbeatPort);
 
-        Listen(shell, SocketKind.Shell, received);
-        Listen(control, SocketKind.Control, received);
-        Listen(stdin, SocketKind.Stdin, received);
-        heartbeat.ReceiveReady += (_, _) =>
+        Listen(_shell, SocketKind.Shell, received);
+        Listen(_control, SocketKind.Control, received);
+        Listen(_stdin, SocketKind.Stdin, received);
+        _heartbeat.ReceiveReady += (_, _) =>
         {
-            if (Receive(heartbeat) is { } beat) Send(heartbeat, beat);
+            if (Receive(_heartbeat) is { } beat) Send(_heartbeat, beat);
         };
-        outgoing.ReceiveReady += (_, _) =>
+        _outgoing.ReceiveReady += (_, _) =>
         {
-            while (outgoing.TryDequeue(out var next, TimeSpan.Zero)) Send(next.Socket, next.Frames);
+            while (_outgoing.TryDequeue(out var next, TimeSpan.Zero)) Send(next.Socket, next.Frames);
         };
-        poller = [shell, control, stdin, heartbeat, outgoing];
-        poller.RunAsync("sockets");
+        _poller = [_shell, _control, _stdin, _heartbeat, _outgoing];
+        _poller.RunAsync("sockets");
     }
 
     /// <summary>Sends a message; returns at once.</summary>
     /// <param name="kind">Socket.</param>
     /// <param name="message">Message.</param>
-    public void Send(SocketKind kind, JupyterMessage message) => outgoing.Enqueue((Socket(kind), wire.Write(message)));
+    public void Send(SocketKind kind, JupyterMessage message) => _outgoing.Enqueue((Socket(kind), _wire.Write(message)));
 
     /// <summary>Sends what waits, then closes.</summary>
     public void Dispose()
     {
         // The queue is emptied by the socket thread; what it handed over gets a moment to leave the machine.
         var deadline = DateTime.UtcNow.AddSeconds(1);
-        while (!outgoing.IsEmpty && DateTime.UtcNow < deadline) Thread.Sleep(10);
-        poller.Stop();
-        foreach (NetMQSocket socket in new NetMQSocket[] { shell, control, stdin, iopub, heartbeat })
+        while (!_outgoing.IsEmpty && DateTime.UtcNow < deadline) Thread.Sleep(10);
+        _poller.Stop();
+        foreach (NetMQSocket socket in new NetMQSocket[] { _shell, _control, _stdin, _iopub, _heartbeat })
         {
             socket.Options.Linger = TimeSpan.FromSeconds(1);
             socket.Dispose();
         }
 
-        poller.Dispose();
-        outgoing.Dispose();
+        _poller.Dispose();
+        _outgoing.Dispose();
     }
 
     private static void Bind(NetMQSocket socket, ConnectionFile connection, int port)
@@ -97,15 +97,15 @@ internal sealed class KernelSockets : IDisposable
     {
         while (Receive(socket) is { } frames)
         {
-            if (wire.Read(frames) is { } message) received(kind, message);
+            if (_wire.Read(frames) is { } message) received(kind, message);
         }
     };
 
     private NetMQSocket Socket(SocketKind kind) => kind switch
     {
-        SocketKind.Shell => shell,
-        SocketKind.Control => control,
-        SocketKind.Stdin => stdin,
-        _ => iopub,
+        SocketKind.Shell => _shell,
+        SocketKind.Control => _control,
+        SocketKind.Stdin => _stdin,
+        _ => _iopub,
     };
 }

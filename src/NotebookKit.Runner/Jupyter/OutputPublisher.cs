@@ -13,7 +13,7 @@ namespace NotebookKit.Runner.Jupyter;
 internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets, JupyterMessage request, int count, bool silent)
 {
     // One line a cell, which follows whatever is being computed.
-    private bool showsProgress;
+    private bool _showsProgress;
 
     /// <summary>Publishes an output.</summary>
     /// <param name="output">Output.</param>
@@ -35,10 +35,10 @@ internal sealed class OutputPublisher(KernelOutlet outlet, WidgetHandler widgets
                 outlet.Publish("display_data", request, Display(display.Data, display.DisplayId));
                 break;
             case ProgressOutput progress:
-                outlet.Publish(showsProgress ? "update_display_data" : "display_data", request, Display(
+                outlet.Publish(_showsProgress ? "update_display_data" : "display_data", request, Display(
                     new JsonObject { ["text/plain"] = progress.Text },
                         string.Create(CultureInfo.InvariantCulture, $"progress-{count}-{request.Id}")));
-                showsProgress = true;
+                _showsProgress = true;
                 break;
             case UpdateOutput update:
                 outlet.Publish("update_display_data", request, Display(update.Data, update.DisplayId));

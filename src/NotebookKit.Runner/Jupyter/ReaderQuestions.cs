@@ -7,7 +7,7 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="outlet">Sends messages.</param>
 internal sealed class ReaderQuestions(KernelOutlet outlet)
 {
-    private TaskCompletionSource<string?>? waiting;
+    private TaskCompletionSource<string?>? _waiting;
 
     /// <summary>How a cell of this request asks; none where the front-end takes no input.</summary>
     /// <param name="request">Request that runs the cell.</param>
@@ -16,12 +16,12 @@ internal sealed class ReaderQuestions(KernelOutlet outlet)
 
     /// <summary>Takes the front-end's answer.</summary>
     /// <param name="reply">Its message.</param>
-    public void Answer(JupyterMessage reply) => waiting?.TrySetResult(JupyterMessage.TextOf(reply.Content, "value"));
+    public void Answer(JupyterMessage reply) => _waiting?.TrySetResult(JupyterMessage.TextOf(reply.Content, "value"));
 
     private Task<string?> AskAsync(JupyterMessage request, InputRequest input)
     {
-        waiting = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        _waiting = new(TaskCreationOptions.RunContinuationsAsynchronously);
         outlet.Ask(request, new JsonObject { ["prompt"] = input.Prompt, ["password"] = input.Hidden });
-        return waiting.Task;
+        return _waiting.Task;
     }
 }

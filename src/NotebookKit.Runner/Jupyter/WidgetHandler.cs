@@ -8,11 +8,11 @@ namespace NotebookKit.Runner.Jupyter;
 /// <param name="outlet">Sends messages.</param>
 internal sealed class WidgetHandler(KernelOutlet outlet)
 {
-    private readonly ConcurrentDictionary<string, JsonObject> states = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, int> waiting = new(StringComparer.Ordinal);
-    private readonly Lock door = new();
-    private CancellationTokenSource? running;
-    private volatile WidgetDialect dialect = new(IsOld: false);
+    private readonly ConcurrentDictionary<string, JsonObject> _states = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, int> _waiting = new(StringComparer.Ordinal);
+    private readonly Lock _door = new();
+    private CancellationTokenSource? _running;
+    private volatile WidgetDialect _dialect = new(IsOld: false);
 
     /// <summary>The request being worked on, to which what the session sends belongs.</summary>
     public JupyterMessage? Current { get; set; }
@@ -24,15 +24,15 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         switch (reply)
         {
             case ControlOpened opened:
-                states[opened.Control] = opened.State;
+                _states[opened.Control] = opened.State;
                 Publish("comm_open", new JsonObject
                 {
-                    ["comm_id"] = opened.Control, ["target_name"] = WidgetDialect.Target, ["data"] = dialect.OpenData(opened.State),
+                    ["comm_id"] = opened.Control, ["target_name"] = WidgetDialect.Target, ["data"] = _dialect.OpenData(opened.State),
                 });
                 break;
-            case ControlUpdated updated when states.TryGetValue(updated.Control, out var state):
+            case ControlUpdated updated when _states.TryGetValue(updated.Control, out var state):
                 Merge(state, updated.State);
-                Send(updated.Control, dialect.UpdateData(state, updated.State));
+                Send(updated.Control, _dialect.UpdateData(state, updated.State));
                 break;
         }
     }
@@ -41,7 +41,7 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
     /// <param name="message">Message.</param>
     public void Arrived(JupyterMessage message)
     {
-        if (message.Type == "comm_msg" && ChangedBy(message) is not null) waiting.AddOrUpdate(CommOf(message), 1, (_, n) => n + 1);
+        if (message.Type == "comm_msg" && ChangedBy(message) is not null) _waiting.AddOrUpdate(CommOf(message), 1, (_, n) => n + 1);
     }
 
     /// <summary>Answers a front-end that opens a comm of its own.</summary>
@@ -51,7 +51,7 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         var comm = CommOf(request);
         if (JupyterMessage.TextOf(request.Content, "target_name") == WidgetDialect.OldVersionTarget)
         {
-            dialect = new WidgetDialect(IsOld: true);
+            _dialect = new WidgetDialect(IsOld: true);
             Send(comm, new JsonObject { ["version"] = WidgetDialect.OldVersion });
             return;
         }
@@ -68,32 +68,32 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         var comm = CommOf(request);
         if (ChangedBy(request) is { } changed)
         {
-            var later = waiting.AddOrUpdate(comm, 0, (_, n) => n - 1);
-            if (!states.TryGetValue(comm, out var state)) return;
+            var later = _waiting.AddOrUpdate(comm, 0, (_, n) => n - 1);
+            if (!_states.TryGetValue(comm, out var state)) return;
             changed = WidgetDialect.Understood(state, changed);
             Merge(state, changed);
             if (later <= 0) await TellAsync(request, session, changed);
         }
         else if (request.Content["data"] is JsonObject message && WidgetDialect.Sent(message) is { } sent)
         {
-            if (states.ContainsKey(comm)) await TellAsync(request, session, sent);
+            if (_states.ContainsKey(comm)) await TellAsync(request, session, sent);
         }
         else if (request.Content["data"] is JsonObject data && JupyterMessage.TextOf(data, "method") == "request_state"
-            && states.TryGetValue(comm, out var state))
+            && _states.TryGetValue(comm, out var state))
         {
-            Send(comm, dialect.UpdateData(state, dialect.WithModules(state)));
+            Send(comm, _dialect.UpdateData(state, _dialect.WithModules(state)));
         }
     }
 
     /// <summary>Interrupts what a moved control set off, if something runs.</summary>
     public void Interrupt()
     {
-        lock (door) running?.Cancel();
+        lock (_door) _running?.Cancel();
     }
 
     /// <summary>Forgets a control that the front-end has closed.</summary>
     /// <param name="request">Its message.</param>
-    public void Close(JupyterMessage request) => states.TryRemove(CommOf(request), out _);
+    public void Close(JupyterMessage request) => _states.TryRemove(CommOf(request), out _);
 
     /// <summary>All controls, as the answer to a comm-info request.</summary>
     /// <param name="request">Content of the request; it may name the one target that is asked for.</param>
@@ -101,7 +101,7 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
     {
         var comms = new JsonObject();
         if (JupyterMessage.TextOf(request, "target_name") is not ("" or WidgetDialect.Target)) return new JsonObject { ["comms"] = comms };
-        foreach (var id in states.Keys) comms[id] = new JsonObject { ["target_name"] = WidgetDialect.Target };
+        foreach (var id in _states.Keys) comms[id] = new JsonObject { ["target_name"] = WidgetDialect.Target };
         return new JsonObject { ["comms"] = comms };
     }
 
@@ -109,7 +109,7 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
     /// <param name="data">Media types of the output; changed in place.</param>
     public void Show(JsonObject data)
     {
-        if (!dialect.IsOld || data[WidgetDialect.View] is not JsonObject view) return;
+        if (!_dialect.IsOld || data[WidgetDialect.View] is not JsonObject view) return;
         // This front-end shows the view beside the output: the computed form would stand there twice.
         data.Remove("text/html");
         Send(JupyterMessage.TextOf(view, "model_id"), new JsonObject { ["method"] = "display" });
@@ -118,14 +118,14 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
     /// <summary>Forgets the controls of a session that is gone.</summary>
     public void Forget()
     {
-        foreach (var id in states.Keys) Publish("comm_close", new JsonObject { ["comm_id"] = id, ["data"] = new JsonObject() });
-        states.Clear();
+        foreach (var id in _states.Keys) Publish("comm_close", new JsonObject { ["comm_id"] = id, ["data"] = new JsonObject() });
+        _states.Clear();
     }
 
     private async Task TellAsync(JupyterMessage request, KernelSession session, JsonObject told)
     {
         using var stop = new CancellationTokenSource();
-        lock (door) running = stop;
+        lock (_door) _running = stop;
         try
         {
             var outcome = await session.MoveAsync(CommOf(request), told, stop.Token);
@@ -134,7 +134,7 @@ internal sealed class WidgetHandler(KernelOutlet outlet)
         }
         finally
         {
-            lock (door) running = null;
+            lock (_door) _running = null;
         }
     }
 

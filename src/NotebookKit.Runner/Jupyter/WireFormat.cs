@@ -20,7 +20,7 @@ internal sealed partial class WireFormat(string key)
     // An output may be a deep piece of JSON itself, and lies some levels down in its message.
     private static readonly JsonSerializerOptions Layout = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, MaxDepth = 256 };
     private static readonly JsonDocumentOptions Reading = new() { AllowDuplicateProperties = false };
-    private readonly byte[] keyBytes = Encoding.UTF8.GetBytes(key);
+    private readonly byte[] _keyBytes = Encoding.UTF8.GetBytes(key);
 
     /// <summary>The message in a list of frames; none where they aren't one, or its signature is wrong.</summary>
     /// <param name="frames">Frames as received.</param>
@@ -30,7 +30,7 @@ internal sealed partial class WireFormat(string key)
         while (at < frames.Count && !frames[at].AsSpan().SequenceEqual(Delimiter)) at++;
         if (frames.Count < at + 2 + PartCount) return null;
         var parts = frames.Skip(at + 2).Take(PartCount).ToList();
-        if (keyBytes.Length > 0 && !CryptographicOperations.FixedTimeEquals(Sign(parts), frames[at + 1])) return null;
+        if (_keyBytes.Length > 0 && !CryptographicOperations.FixedTimeEquals(Sign(parts), frames[at + 1])) return null;
         try
         {
             return Parse(parts[0]) is { } header && Parse(parts[1]) is { } parent && Parse(parts[2]) is { } metadata
@@ -49,7 +49,7 @@ internal sealed partial class WireFormat(string key)
     public IReadOnlyList<byte[]> Write(JupyterMessage message)
     {
         byte[][] parts = [Text(message.Header), Text(message.Parent), Text(message.Metadata), Text(message.Content)];
-        return [.. message.Identities, Delimiter, keyBytes.Length > 0 ? Sign(parts) : [], .. parts, .. message.Buffers];
+        return [.. message.Identities, Delimiter, _keyBytes.Length > 0 ? Sign(parts) : [], .. parts, .. message.Buffers];
     }
 
     // Parsed JSON is looked into late, when nobody expects that a name stands twice or a text isn't one: what is wrong has to show here.
@@ -68,7 +68,7 @@ internal sealed partial class WireFormat(string key)
 
     private byte[] Sign(IEnumerable<byte[]> parts)
     {
-        using var hash = IncrementalHash.CreateHMAC(HashAlgorithmName.SHA256, keyBytes);
+        using var hash = IncrementalHash.CreateHMAC(HashAlgorithmName.SHA256, _keyBytes);
         foreach (var part in parts) hash.AppendData(part);
         return Encoding.ASCII.GetBytes(Convert.ToHexStringLower(hash.GetHashAndReset()));
     }

@@ -8,7 +8,7 @@ internal sealed class NotebookCell
     /// <summary>The open convention for "this cell is meant to fail".</summary>
     public const string MayFailTag = "raises-exception";
 
-    private readonly JsonObject json;
+    private readonly JsonObject _json;
 
     /// <summary>A cell of a file.</summary>
     /// <param name="json">Its JSON.</param>
@@ -16,7 +16,7 @@ internal sealed class NotebookCell
     /// <param name="number">Count among the code cells that hold code, from 1; 0 for every other cell.</param>
     public NotebookCell(JsonObject json, CellKind kind, int number)
     {
-        this.json = json;
+        this._json = json;
         Kind = kind;
         Number = number;
         Source = TextOf(json["source"]);
@@ -39,18 +39,18 @@ internal sealed class NotebookCell
     public bool MayFail => Tags.Contains(MayFailTag);
 
     /// <summary>What it shows, as the notebook format stores it.</summary>
-    public JsonArray Outputs => json["outputs"] as JsonArray ?? [];
+    public JsonArray Outputs => _json["outputs"] as JsonArray ?? [];
 
     /// <summary>Files that its text carries along, by name; none where it carries none.</summary>
-    public JsonObject? Attachments => json["attachments"] as JsonObject;
+    public JsonObject? Attachments => _json["attachments"] as JsonObject;
 
     /// <summary>Replaces what a code cell shows.</summary>
     /// <param name="outputs">New outputs.</param>
     /// <param name="executionCount">Its execution count; none where it didn't run.</param>
     public void SetOutputs(JsonArray outputs, int? executionCount)
     {
-        json["outputs"] = outputs;
-        json["execution_count"] = executionCount;
+        _json["outputs"] = outputs;
+        _json["execution_count"] = executionCount;
     }
 
     /// <summary>Text that the format allows to be stored as one string or as a list of lines.</summary>

@@ -19,12 +19,12 @@ internal sealed class NotebookFile
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    private readonly JsonObject json;
+    private readonly JsonObject _json;
 
     private NotebookFile(string path, JsonObject json, IReadOnlyList<NotebookCell> cells)
     {
         Path = path;
-        this.json = json;
+        this._json = json;
         Cells = cells;
     }
 
@@ -105,15 +105,15 @@ internal sealed class NotebookFile
     public string ToText()
     {
         FillIds();
-        return json.ToJsonString(Layout) + "\n";
+        return _json.ToJsonString(Layout) + "\n";
     }
 
     // Cell ids came with format 4.5; a file without them gets the same ones in every run.
     private void FillIds()
     {
-        if ((IntegerOf(json["nbformat_minor"]) ?? 0) < 5) json["nbformat_minor"] = 5;
-        json["metadata"] ??= new JsonObject();
-        var cells = json["cells"]!.AsArray().Select(c => c!.AsObject()).ToList();
+        if ((IntegerOf(_json["nbformat_minor"]) ?? 0) < 5) _json["nbformat_minor"] = 5;
+        _json["metadata"] ??= new JsonObject();
+        var cells = _json["cells"]!.AsArray().Select(c => c!.AsObject()).ToList();
         var taken = cells.Select(c => NotebookCell.TextOf(c["id"])).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
         for (var i = 0; i < cells.Count; i++)
         {

@@ -7,20 +7,20 @@ namespace NotebookKit.Runner.Notebooks;
 /// <summary>Collects what the cells of one notebook show, in the form the notebook format stores.</summary>
 internal sealed class OutputRecorder
 {
-    private readonly Dictionary<string, JsonObject> byDisplayId = new(StringComparer.Ordinal);
-    private readonly StringBuilder stream = new();
-    private JsonArray outputs = [];
-    private string? streamName;
-    private int executionCount;
+    private readonly Dictionary<string, JsonObject> _byDisplayId = new(StringComparer.Ordinal);
+    private readonly StringBuilder _stream = new();
+    private JsonArray _outputs = [];
+    private string? _streamName;
+    private int _executionCount;
 
     /// <summary>Begins the next cell.</summary>
     /// <param name="count">The cell's execution count, 1 or more.</param>
     public void Begin(int count)
     {
-        executionCount = count;
-        outputs = [];
-        streamName = null;
-        stream.Clear();
+        _executionCount = count;
+        _outputs = [];
+        _streamName = null;
+        _stream.Clear();
     }
 
     /// <summary>Adds what the cell shows; an update takes the place of what it updates, in whichever cell that is.</summary>
@@ -30,9 +30,9 @@ internal sealed class OutputRecorder
         if (output is ProgressOutput) return;
         if (output is StreamOutput text)
         {
-            if (text.Name != streamName) EndStream();
-            streamName = text.Name;
-            stream.Append(text.Text);
+            if (text.Name != _streamName) EndStream();
+            _streamName = text.Name;
+            _stream.Append(text.Text);
             return;
         }
 
@@ -40,15 +40,15 @@ internal sealed class OutputRecorder
         switch (output)
         {
             case ResultOutput result:
-                outputs.Add(new JsonObject
+                _outputs.Add(new JsonObject
                 {
                     ["output_type"] = "execute_result",
-                    ["execution_count"] = executionCount,
+                    ["execution_count"] = _executionCount,
                     ["metadata"] = new JsonObject(),
                     ["data"] = result.Data,
                 });
                 break;
-            case UpdateOutput update when byDisplayId.TryGetValue(update.DisplayId, out var shown):
+            case UpdateOutput update when _byDisplayId.TryGetValue(update.DisplayId, out var shown):
                 shown["data"] = update.Data;
                 break;
             case UpdateOutput update:
@@ -65,7 +65,7 @@ internal sealed class OutputRecorder
     public void Add(CellError error)
     {
         EndStream();
-        outputs.Add(new JsonObject
+        _outputs.Add(new JsonObject
         {
             ["output_type"] = "error",
             ["ename"] = error.Kind,
@@ -78,21 +78,21 @@ internal sealed class OutputRecorder
     public JsonArray End()
     {
         EndStream();
-        return outputs;
+        return _outputs;
     }
 
     private void EndStream()
     {
-        if (streamName is not null)
-            outputs.Add(new JsonObject { ["output_type"] = "stream", ["name"] = streamName, ["text"] = stream.ToString() });
-        streamName = null;
-        stream.Clear();
+        if (_streamName is not null)
+            _outputs.Add(new JsonObject { ["output_type"] = "stream", ["name"] = _streamName, ["text"] = _stream.ToString() });
+        _streamName = null;
+        _stream.Clear();
     }
 
     private void AddDisplay(JsonObject data, string? displayId)
     {
         var output = new JsonObject { ["output_type"] = "display_data", ["metadata"] = new JsonObject(), ["data"] = data };
-        outputs.Add(output);
-        if (!string.IsNullOrEmpty(displayId)) byDisplayId[displayId] = output;
+        _outputs.Add(output);
+        if (!string.IsNullOrEmpty(displayId)) _byDisplayId[displayId] = output;
     }
 }

@@ -6,8 +6,8 @@ namespace NotebookKit.Runner.Pages;
 internal sealed class ContentsList
 {
     private const int DeepestLevel = 3;
-    private readonly HashSet<string> taken = new(StringComparer.Ordinal);
-    private readonly List<(int Level, string Id, string Text)> entries = [];
+    private readonly HashSet<string> _taken = new(StringComparer.Ordinal);
+    private readonly List<(int Level, string Id, string Text)> _entries = [];
 
     /// <summary>Takes a heading in and gives its id: its words joined by hyphens, as notebook front-ends do it.</summary>
     /// <param name="level">Level, 1 to 6.</param>
@@ -16,15 +16,15 @@ internal sealed class ContentsList
     {
         var plain = string.Join('-', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         var id = plain.Length == 0 ? "section" : plain;
-        for (var i = 2; !taken.Add(id); i++) id = $"{plain}-{i}";
-        entries.Add((level, id, text));
+        for (var i = 2; !_taken.Add(id); i++) id = $"{plain}-{i}";
+        _entries.Add((level, id, text));
         return id;
     }
 
     /// <summary>The list as html; empty for a page of one heading.</summary>
     public string ToHtml()
     {
-        var listed = entries.Where(e => e.Level <= DeepestLevel && e.Text.Length > 0).ToList();
+        var listed = _entries.Where(e => e.Level <= DeepestLevel && e.Text.Length > 0).ToList();
         if (listed.Count < 2) return "";
         var html = new StringBuilder("<nav class=\"contents\" aria-label=\"Contents\"><h2>Contents</h2><ul>");
         foreach (var (level, id, text) in listed)

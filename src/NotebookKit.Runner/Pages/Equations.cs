@@ -12,9 +12,9 @@ internal sealed partial class Equations
     private const string Entry =
         "(function (tex, display) { return temml.renderToString(tex, { displayMode: display, annotate: false, throwOnError: true }); })";
 
-    private readonly Dictionary<(string Tex, bool Display), string> known = [];
-    private readonly Lock door = new();
-    private JsValue? setter;
+    private readonly Dictionary<(string Tex, bool Display), string> _known = [];
+    private readonly Lock _door = new();
+    private JsValue? _setter;
 
     /// <summary>The formula as MathML; where it can't be set, its source with the reason.</summary>
     /// <param name="tex">Formula in TeX.</param>
@@ -37,9 +37,9 @@ internal sealed partial class Equations
     /// <exception cref="EquationException">It isn't TeX that can be set.</exception>
     public string ToMathML(string tex, bool display)
     {
-        lock (door)
+        lock (_door)
         {
-            if (known.TryGetValue((tex, display), out var html)) return html;
+            if (_known.TryGetValue((tex, display), out var html)) return html;
             try
             {
                 html = Setter().Call(tex, display).AsString();
@@ -49,7 +49,7 @@ internal sealed partial class Equations
                 throw new EquationException($"The formula {tex} can't be set: {e.Message}");
             }
 
-            return known[(tex, display)] = html;
+            return _known[(tex, display)] = html;
         }
     }
 
@@ -62,10 +62,10 @@ internal sealed partial class Equations
 
     private JsValue Setter()
     {
-        if (setter is not null) return setter;
+        if (_setter is not null) return _setter;
         var engine = new Jint.Engine();
         engine.Execute(PageResources.EquationSetter);
-        return setter = engine.Evaluate(Entry);
+        return _setter = engine.Evaluate(Entry);
     }
 
     [GeneratedRegex("""<span class="tex(?<display> tex-display)?">(?<tex>[^<]*)</span>""")]

@@ -14,11 +14,11 @@ internal sealed class OutputCells(TextCells text, Equations equations)
 {
     private static readonly string[] PictureTypes = ["image/png", "image/jpeg"];
     private const int LongestStream = 100_000;
-    private readonly PageCautions cautions = new();
-    private int figures;
+    private readonly PageCautions _cautions = new();
+    private int _figures;
 
     /// <summary>Whether any figure was written, so that the page needs the chart library.</summary>
-    public bool HasFigures => figures > 0;
+    public bool HasFigures => _figures > 0;
 
     /// <summary>Everything a cell shows, as html; empty where it shows nothing.</summary>
     /// <param name="cell">Code cell that has run.</param>
@@ -76,11 +76,11 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     }
 
     // The head of the page holds our style rules once, in the form for a page that sets equations.
-    private string Html(string html) => equations.SetIn(cautions.Settle(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal)));
+    private string Html(string html) => equations.SetIn(_cautions.Settle(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal)));
 
     private string Figure(JsonObject figure, JsonObject data)
     {
-        var id = string.Create(CultureInfo.InvariantCulture, $"figure-{++figures}");
+        var id = string.Create(CultureInfo.InvariantCulture, $"figure-{++_figures}");
         var title = TitleOf(figure) ?? PlainOf(data);
         return $"<figure class=\"chart\"><div id=\"{id}\" role=\"img\" aria-label=\"{Escape.Text(title)}\"></div>"
             + $"<noscript><p>{Escape.Text(PlainOf(data))}</p></noscript>"

@@ -9,8 +9,8 @@ namespace NotebookKit.Runner.Pages;
 /// </summary>
 internal sealed partial class PageCautions
 {
-    private readonly Dictionary<string, string> places = new(StringComparer.Ordinal);
-    private readonly HashSet<string> taken = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _places = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _taken = new(StringComparer.Ordinal);
 
     /// <summary>An output with its cautions as they are to stand at this place of the page.</summary>
     /// <param name="html">Html of the output.</param>
@@ -27,7 +27,7 @@ internal sealed partial class PageCautions
         foreach (var item in items)
         {
             var (text, topic) = (item.Groups["text"].Value, item.Groups["topic"].Value);
-            if (!places.TryGetValue(text, out var id)) full.Append($"<li id=\"{places[text] = NewId(topic)}\">{text}</li>");
+            if (!_places.TryGetValue(text, out var id)) full.Append($"<li id=\"{_places[text] = NewId(topic)}\">{text}</li>");
             else if (whole) full.Append($"<li>{text}</li>");
             else links.Add($"<a href=\"#{id}\">{topic}</a>");
         }
@@ -40,7 +40,7 @@ internal sealed partial class PageCautions
     {
         var stem = "caution-" + NoLetters().Replace(topic, "-").Trim('-');
         var id = stem;
-        for (var i = 2; !taken.Add(id); i++) id = $"{stem}-{i}";
+        for (var i = 2; !_taken.Add(id); i++) id = $"{stem}-{i}";
         return id;
     }
 

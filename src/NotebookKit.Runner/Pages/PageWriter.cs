@@ -9,7 +9,7 @@ namespace NotebookKit.Runner.Pages;
 /// <summary>Writes a notebook that has run as one page that needs nothing but itself.</summary>
 internal sealed partial class PageWriter
 {
-    private readonly Equations equations = new();
+    private readonly Equations _equations = new();
 
     /// <summary>The whole page.</summary>
     /// <param name="file">Notebook with its outputs.</param>
@@ -18,8 +18,8 @@ internal sealed partial class PageWriter
     public string Write(NotebookFile file, NotebookAnswer answer, CellFailure? failure)
     {
         var contents = new ContentsList();
-        var text = new TextCells(Path.GetDirectoryName(Path.GetFullPath(file.Path))!, contents, equations);
-        var outputs = new OutputCells(text, equations);
+        var text = new TextCells(Path.GetDirectoryName(Path.GetFullPath(file.Path))!, contents, _equations);
+        var outputs = new OutputCells(text, _equations);
         var body = new StringBuilder();
         foreach (var cell in file.Cells)
         {

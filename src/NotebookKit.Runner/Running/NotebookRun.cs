@@ -14,8 +14,8 @@ namespace NotebookKit.Runner.Running;
 /// <param name="start">Starts an engine within limits.</param>
 internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, CancellationToken, Task<INotebookEngine>> start)
 {
-    private readonly List<Headline> headlines = [];
-    private readonly List<MainVerdict> verdicts = [];
+    private readonly List<Headline> _headlines = [];
+    private readonly List<MainVerdict> _verdicts = [];
 
     /// <summary>Code cells that ran, the failed one included.</summary>
     public int CellsRun { get; private set; }
@@ -24,7 +24,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
     public CellFailure? Failure { get; private set; }
 
     /// <summary>What it comes to, as far as it ran. A later decision takes the place of an earlier one on the same subject.</summary>
-    public NotebookAnswer Answer => new(headlines, [.. verdicts.GroupBy(v => v.Subject, StringComparer.Ordinal).Select(of => of.Last())]);
+    public NotebookAnswer Answer => new(_headlines, [.. _verdicts.GroupBy(v => v.Subject, StringComparer.Ordinal).Select(of => of.Last())]);
 
     /// <summary>Runs it in an engine of its own.</summary>
     /// <param name="options">Limits.</param>
@@ -65,8 +65,8 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
             var outcome = await engine.RunAsync(cell.Source, Show, cancellation);
             if (outcome.Error is { } error) recorder.Add(error);
             cell.SetOutputs(recorder.End(), cell.Number);
-            headlines.AddRange(AnswerReader.Numbers(cell));
-            verdicts.AddRange(AnswerReader.Verdicts(cell));
+            _headlines.AddRange(AnswerReader.Numbers(cell));
+            _verdicts.AddRange(AnswerReader.Verdicts(cell));
             if (outcome.Status == CellStatus.Succeeded) continue;
             if (outcome.Status == CellStatus.Failed && cell.MayFail) continue;
             Failure = new CellFailure(cell.Number, outcome.Status, outcome.Error!, StartOf(cell.Source));

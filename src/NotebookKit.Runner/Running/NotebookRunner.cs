@@ -14,7 +14,7 @@ namespace NotebookKit.Runner.Running;
 /// <param name="display">Shows the run.</param>
 internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
 {
-    private readonly PageWriter pages = new();
+    private readonly PageWriter _pages = new();
 
     /// <summary>Runs them all; one that fails doesn't stop the others.</summary>
     /// <param name="cancellation">Ends the workers and leaves no half file.</param>
@@ -54,7 +54,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         // What the cells show of one part isn't what the notebook says.
         if (options.Shard is { } part) return OfPart(file, run, part, clock.Elapsed);
         AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
-        AtomicFile.Write(options.PageFile(file.Name), pages.Write(file, run.Answer, run.Failure));
+        AtomicFile.Write(options.PageFile(file.Name), _pages.Write(file, run.Answer, run.Failure));
         var outline = NotebookOutline.Of(file);
         return new NotebookReport(
             file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, run.Answer, run.Failure,

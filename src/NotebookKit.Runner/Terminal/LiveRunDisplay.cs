@@ -9,15 +9,15 @@ namespace NotebookKit.Runner.Terminal;
 /// <param name="area">The terminal's live area.</param>
 internal sealed class LiveRunDisplay(ProgressContext area) : IRunDisplay
 {
-    private readonly ConcurrentDictionary<string, ProgressTask> bars = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, ProgressTask> _bars = new(StringComparer.Ordinal);
 
     /// <inheritdoc />
-    public void Started(string name, int cells) => bars[name] = area.AddTask(Markup.Escape(name), maxValue: Math.Max(1, cells));
+    public void Started(string name, int cells) => _bars[name] = area.AddTask(Markup.Escape(name), maxValue: Math.Max(1, cells));
 
     /// <inheritdoc />
     public void Running(string name, int cell, string? progress)
     {
-        if (!bars.TryGetValue(name, out var bar)) return;
+        if (!_bars.TryGetValue(name, out var bar)) return;
         bar.Value = cell - 1;
         bar.Description = $"{Markup.Escape(name)}  [grey]cell {cell} of "
             + $"{bar.MaxValue:0}{(progress is null ? "" : $", {Markup.Escape(progress)}")}[/]";
@@ -26,7 +26,7 @@ internal sealed class LiveRunDisplay(ProgressContext area) : IRunDisplay
     /// <inheritdoc />
     public void Ended(NotebookReport report)
     {
-        if (!bars.TryGetValue(report.Name, out var bar)) bar = area.AddTask(Markup.Escape(report.Name), maxValue: 1);
+        if (!_bars.TryGetValue(report.Name, out var bar)) bar = area.AddTask(Markup.Escape(report.Name), maxValue: 1);
         if (report.Passed) bar.Value = bar.MaxValue;
         bar.Description = Markup.Escape(report.Name) + (report.Passed ? "" : "  [red]failed[/]");
         bar.StopTask();

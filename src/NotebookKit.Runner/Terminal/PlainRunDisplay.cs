@@ -8,7 +8,7 @@ namespace NotebookKit.Runner.Terminal;
 /// <param name="console">Where to write.</param>
 internal sealed class PlainRunDisplay(IAnsiConsole console) : IRunDisplay
 {
-    private readonly Lock door = new();
+    private readonly Lock _door = new();
 
     /// <inheritdoc />
     public void Started(string name, int cells)
@@ -23,6 +23,6 @@ internal sealed class PlainRunDisplay(IAnsiConsole console) : IRunDisplay
     /// <inheritdoc />
     public void Ended(NotebookReport report)
     {
-        lock (door) console.Profile.Out.Writer.WriteLine(RunSummary.Line(report));
+        lock (_door) console.Profile.Out.Writer.WriteLine(RunSummary.Line(report));
     }
 }

@@ -7,18 +7,18 @@ internal sealed class ErrorTail
     private static readonly string[] LastWords = ["Process terminated", "Stack overflow", "Unhandled exception", "Out of memory",
         "Fatal error"];
 
-    private readonly Lock door = new();
-    private string? announcement;
-    private string last = "";
+    private readonly Lock _door = new();
+    private string? _announcement;
+    private string _last = "";
 
     /// <summary>Why it died, in a line; empty where it said nothing.</summary>
     public string Summary
     {
         get
         {
-            lock (door)
+            lock (_door)
             {
-                var text = announcement ?? last;
+                var text = _announcement ?? _last;
                 return text.Length > 300 ? text[..300] : text;
             }
         }
@@ -36,12 +36,12 @@ internal sealed class ErrorTail
         {
             var text = line.Trim();
             if (text.Length == 0) continue;
-            lock (door)
+            lock (_door)
             {
-                if (announcement is not null && last == announcement && !IsTrace(text)) announcement = $"{announcement} {text}";
-                else if (announcement is null && Array.Exists(LastWords,
-                    w => text.StartsWith(w, StringComparison.Ordinal))) announcement = text;
-                last = text;
+                if (_announcement is not null && _last == _announcement && !IsTrace(text)) _announcement = $"{_announcement} {text}";
+                else if (_announcement is null && Array.Exists(LastWords,
+                    w => text.StartsWith(w, StringComparison.Ordinal))) _announcement = text;
+                _last = text;
             }
         }
     }

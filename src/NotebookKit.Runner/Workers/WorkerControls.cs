@@ -8,12 +8,12 @@ namespace NotebookKit.Runner.Workers;
 /// <param name="send">Sends to the front.</param>
 internal sealed class WorkerControls(Action<WorkerReply> send) : IFrontEndLink
 {
-    private readonly ConcurrentDictionary<string, Action<JsonObject>> listeners = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Action<JsonObject>> _listeners = new(StringComparer.Ordinal);
 
     /// <inheritdoc />
     public void Open(string id, JsonObject state, Action<JsonObject>? changed)
     {
-        if (changed is not null) listeners[id] = changed;
+        if (changed is not null) _listeners[id] = changed;
         send(new ControlOpened(id, state));
     }
 
@@ -25,6 +25,6 @@ internal sealed class WorkerControls(Action<WorkerReply> send) : IFrontEndLink
     /// <param name="state">Values that changed.</param>
     public void Move(string id, JsonObject state)
     {
-        if (listeners.TryGetValue(id, out var changed)) changed(state);
+        if (_listeners.TryGetValue(id, out var changed)) changed(state);
     }
 }

@@ -12,22 +12,22 @@ namespace NotebookKit.Runner.Workers;
 /// </summary>
 internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 {
-    private readonly Process process;
-    private readonly WorkerOptions options;
-    private readonly ErrorTail errors = new();
-    private readonly Task errorsRead;
-    private readonly Task repliesRead;
-    private readonly TaskCompletionSource<ReadyReply> ready = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private readonly ConcurrentDictionary<int, Open> open = new();
-    private readonly Lock sending = new();
-    private int requests;
+    private readonly Process _process;
+    private readonly WorkerOptions _options;
+    private readonly ErrorTail _errors = new();
+    private readonly Task _errorsRead;
+    private readonly Task _repliesRead;
+    private readonly TaskCompletionSource<ReadyReply> _ready = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly ConcurrentDictionary<int, Open> _open = new();
+    private readonly Lock _sending = new();
+    private int _requests;
 
     private WorkerEngine(Process process, WorkerOptions options)
     {
-        this.process = process;
-        this.options = options;
-        errorsRead = errors.ReadAsync(process.StandardError);
-        repliesRead = ReadRepliesAsync();
+        this._process = process;
+        this._options = options;
+        _errorsRead = _errors.ReadAsync(process.StandardError);
+        _repliesRead = ReadRepliesAsync();
     }
 
     private sealed record Open(int Id, Action<CellOutput>? Output, TaskCompletionSource<WorkerReply?> Answer);
@@ -52,7 +52,7 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
         var engine = new WorkerEngine(process, options);
         try
         {
-            var answer = await engine.ready.Task.WaitAsync(WorkerOptions.StartLimit, cancellation);
+            var answer = await engine._ready.Task.WaitAsync(WorkerOptions.StartLimit, cancellation);
             if (answer.Problem is { } problem) throw new EngineStartException(problem);
             return engine;
         }
@@ -67,12 +67,12 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     /// <inheritdoc />
     public async Task<CellOutcome> RunAsync(string code, Action<CellOutput> output, CancellationToken cancellation)
     {
-        if (repliesRead.IsCompleted) return Crashed("The session's process had ended before this cell began");
+        if (_repliesRead.IsCompleted) return Crashed("The session's process had ended before this cell began");
         var request = Begin(output);
         try
         {
             Send(new RunRequest(request.Id, code));
-            var answer = options.CellLimit is { } limit
+            var answer = _options.CellLimit is { } limit
                 ? await request.Answer.Task.WaitAsync(limit, cancellation)
                 : await request.Answer.Task.WaitAsync(cancellation);
             return await EndedAsync(answer);
@@ -82,15 +82,15 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
             await EndAsync();
             return new(CellStatus.TimedOut, CellError.Plain("TimeLimit", string.Create(
                 CultureInfo.InvariantCulture,
-                $"The cell was still running after {options.CellLimit!.Value.TotalSeconds:0.#} s and was stopped.")));
+                $"The cell was still running after {_options.CellLimit!.Value.TotalSeconds:0.#} s and was stopped.")));
         }
-        catch (OperationCanceledException) when (options.StopGrace is { } grace)
+        catch (OperationCanceledException) when (_options.StopGrace is { } grace)
         {
             return await StopAsync(request, grace);
         }
         finally
         {
-            open.TryRemove(request.Id, out _);
+            _open.TryRemove(request.Id, out _);
         }
     }
 
@@ -115,11 +115,11 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
         }
         catch (OperationCanceledException)
         {
-            return await StopAsync(request, options.StopGrace ?? TimeSpan.Zero);
+            return await StopAsync(request, _options.StopGrace ?? TimeSpan.Zero);
         }
         finally
         {
-            open.TryRemove(request.Id, out _);
+            _open.TryRemove(request.Id, out _);
         }
     }
 
@@ -134,15 +134,15 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     public async ValueTask DisposeAsync()
     {
         await EndAsync();
-        process.Dispose();
+        _process.Dispose();
     }
 
     private Open Begin(Action<CellOutput>? output)
     {
-        var request = new Open(Interlocked.Increment(ref requests), output, new(TaskCreationOptions.RunContinuationsAsynchronously));
-        open[request.Id] = request;
+        var request = new Open(Interlocked.Increment(ref _requests), output, new(TaskCreationOptions.RunContinuationsAsynchronously));
+        _open[request.Id] = request;
         // The worker may have died before: then nobody else would answer.
-        if (repliesRead.IsCompleted) request.Answer.TrySetResult(null);
+        if (_repliesRead.IsCompleted) request.Answer.TrySetResult(null);
         return request;
     }
 
@@ -156,7 +156,7 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
         }
         finally
         {
-            open.TryRemove(request.Id, out _);
+            _open.TryRemove(request.Id, out _);
         }
     }
 
@@ -185,10 +185,10 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     {
         try
         {
-            lock (sending)
+            lock (_sending)
             {
-                process.StandardInput.WriteLine(WorkerJson.Write(request));
-                process.StandardInput.Flush();
+                _process.StandardInput.WriteLine(WorkerJson.Write(request));
+                _process.StandardInput.Flush();
             }
         }
         catch (IOException)
@@ -199,14 +199,14 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 
     private async Task ReadRepliesAsync()
     {
-        while (await process.StandardOutput.ReadLineAsync() is { } line)
+        while (await _process.StandardOutput.ReadLineAsync() is { } line)
         {
             switch (WorkerJson.Read<WorkerReply>(line))
             {
                 case ReadyReply reply:
-                    ready.TrySetResult(reply);
+                    _ready.TrySetResult(reply);
                     break;
-                case OutputReply reply when open.TryGetValue(reply.Id, out var request):
+                case OutputReply reply when _open.TryGetValue(reply.Id, out var request):
                     request.Output?.Invoke(reply.Output);
                     break;
                 case OutputReply reply:
@@ -218,16 +218,16 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
                 case InputWanted reply:
                     _ = AnswerAsync(reply);
                     break;
-                case { } reply when open.TryGetValue(reply.Id, out var request):
+                case { } reply when _open.TryGetValue(reply.Id, out var request):
                     request.Answer.TrySetResult(reply);
                     break;
             }
         }
 
-        await process.WaitForExitAsync();
-        await Settled(errorsRead);
-        ready.TrySetException(new EngineStartException($"The worker process ended while starting. {errors.Summary}".Trim()));
-        foreach (var request in open.Values) request.Answer.TrySetResult(null);
+        await _process.WaitForExitAsync();
+        await Settled(_errorsRead);
+        _ready.TrySetException(new EngineStartException($"The worker process ended while starting. {_errors.Summary}".Trim()));
+        foreach (var request in _open.Values) request.Answer.TrySetResult(null);
     }
 
     private async Task AnswerAsync(InputWanted wanted) =>
@@ -235,19 +235,19 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 
     private CellOutcome Crashed(string what)
     {
-        var code = process.HasExited ? process.ExitCode : -1;
-        var said = errors.Summary is { Length: > 0 } text ? $": {text}" : ".";
+        var code = _process.HasExited ? _process.ExitCode : -1;
+        var said = _errors.Summary is { Length: > 0 } text ? $": {text}" : ".";
         return new(CellStatus.Crashed, CellError.Plain("ProcessEnded", string.Create(
             CultureInfo.InvariantCulture, $"{what} (exit code {code}){said}")));
     }
 
     private async Task EndAsync()
     {
-        if (!process.HasExited)
+        if (!_process.HasExited)
         {
             try
             {
-                process.Kill(entireProcessTree: true);
+                _process.Kill(entireProcessTree: true);
             }
             catch (InvalidOperationException)
             {
@@ -255,7 +255,7 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
             }
         }
 
-        await Settled(repliesRead);
+        await Settled(_repliesRead);
     }
 
     // A process that a cell started may hold the streams open after the worker has gone: not worth waiting for.

@@ -12,21 +12,21 @@ internal sealed class WorkerHost
     // A task that a cell forgot may print for ever.
     private const long MostLateBytes = 1_000_000;
 
-    private readonly TextReader requests;
-    private readonly TextWriter replies;
-    private readonly Lock writing = new();
-    private readonly Channel<WorkerRequest> work = Channel.CreateUnbounded<WorkerRequest>();
-    private readonly WorkerControls controls;
-    private volatile Running? running;
-    private volatile int stopped;
-    private volatile int latest;
-    private volatile OutputMeter late = new(MostLateBytes);
+    private readonly TextReader _requests;
+    private readonly TextWriter _replies;
+    private readonly Lock _writing = new();
+    private readonly Channel<WorkerRequest> _work = Channel.CreateUnbounded<WorkerRequest>();
+    private readonly WorkerControls _controls;
+    private volatile Running? _running;
+    private volatile int _stopped;
+    private volatile int _latest;
+    private volatile OutputMeter _late = new(MostLateBytes);
 
     private WorkerHost(TextReader requests, TextWriter replies)
     {
-        this.requests = requests;
-        this.replies = replies;
-        controls = new WorkerControls(Send);
+        this._requests = requests;
+        this._replies = replies;
+        _controls = new WorkerControls(Send);
     }
 
     private sealed record Running(int Id, CancellationTokenSource Stop)
@@ -49,7 +49,7 @@ internal sealed class WorkerHost
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
         Console.SetOut(live ? TextWriter.Synchronized(new LateConsole(host.ShowLate)) : Console.Error);
         Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
-        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host.controls : null, session));
+        return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host._controls : null, session));
     }
 
     // A cell that never ends must not keep the process once the front has gone.
@@ -63,13 +63,13 @@ internal sealed class WorkerHost
 
     private async Task ReadAsync()
     {
-        while (await requests.ReadLineAsync() is { } line)
+        while (await _requests.ReadLineAsync() is { } line)
         {
-            var current = running;
+            var current = _running;
             switch (WorkerJson.Read<WorkerRequest>(line))
             {
                 case InterruptRequest request:
-                    stopped = request.Id;
+                    _stopped = request.Id;
                     if (current?.Id == request.Id) await current.Stop.CancelAsync();
                     break;
                 case InputGiven given when current?.Id == given.Id:
@@ -78,7 +78,7 @@ internal sealed class WorkerHost
                 case InputGiven or null:
                     break;
                 case { } request:
-                    work.Writer.TryWrite(request);
+                    _work.Writer.TryWrite(request);
                     break;
             }
         }
@@ -100,7 +100,7 @@ internal sealed class WorkerHost
         }
 
         Send(new ReadyReply(null));
-        await foreach (var request in work.Reader.ReadAllAsync())
+        await foreach (var request in _work.Reader.ReadAllAsync())
         {
             WorkerReply? reply = request switch
             {
@@ -121,25 +121,25 @@ internal sealed class WorkerHost
     private async Task<DoneReply> RunAsync(CSharpEngine engine, RunRequest request)
     {
         using var stop = new CancellationTokenSource();
-        running = new Running(request.Id, stop);
-        latest = request.Id;
-        late = new OutputMeter(MostLateBytes);
+        _running = new Running(request.Id, stop);
+        _latest = request.Id;
+        _late = new OutputMeter(MostLateBytes);
         // It may have been asked to stop before its turn came.
-        if (stopped == request.Id) await stop.CancelAsync();
+        if (_stopped == request.Id) await stop.CancelAsync();
         var outcome = await engine.RunAsync(request.Code, output => Send(new OutputReply(request.Id, output)), stop.Token);
-        running = null;
+        _running = null;
         return new DoneReply(request.Id, outcome);
     }
 
     private DoneReply Move(ControlMoved moved)
     {
         using var stop = new CancellationTokenSource();
-        running = new Running(moved.Id, stop);
-        if (stopped == moved.Id) stop.Cancel();
+        _running = new Running(moved.Id, stop);
+        if (_stopped == moved.Id) stop.Cancel();
         try
         {
             using var run = WorkRun.Begin(stop.Token);
-            controls.Move(moved.Control, moved.State);
+            _controls.Move(moved.Control, moved.State);
             return new DoneReply(moved.Id, CellOutcome.Success);
         }
 #pragma warning disable CA1031 // what a model throws while the reader drags is told to the front like a cell's error
@@ -150,13 +150,13 @@ internal sealed class WorkerHost
         }
         finally
         {
-            running = null;
+            _running = null;
         }
     }
 
     private async Task<string?> AskAsync(InputRequest input)
     {
-        if (running is not { } current) return null;
+        if (_running is not { } current) return null;
         current.Input = new(TaskCreationOptions.RunContinuationsAsynchronously);
         Send(new InputWanted(current.Id, input));
         return await current.Input.Task.WaitAsync(current.Stop.Token);
@@ -165,13 +165,13 @@ internal sealed class WorkerHost
     // Whose task it was can't be told any more: it stands with the cell that ran last.
     private void ShowLate(string text)
     {
-        if (latest > 0 && late.Allows(2L * text.Length)) Send(new OutputReply(latest, new StreamOutput("stdout", text)));
+        if (_latest > 0 && _late.Allows(2L * text.Length)) Send(new OutputReply(_latest, new StreamOutput("stdout", text)));
     }
 
     private void Send(WorkerReply reply)
     {
         // A program that a cell started may have written here, and not ended its line: the reply begins one of its own.
         var line = $"\n{WorkerJson.Write(reply)}\n";
-        lock (writing) replies.Write(line);
+        lock (_writing) _replies.Write(line);
     }
 }

@@ -12,9 +12,9 @@ public sealed record PlateBending : EndModeResult
 {
     private readonly double[] _constants;
 
-    internal PlateBending(AnnularPlate plate, GaugePressure pressure, ForcePerLength edgeLoad, double[] _constants)
+    internal PlateBending(AnnularPlate plate, GaugePressure pressure, ForcePerLength edgeLoad, double[] constants)
     {
-        (Plate, Pressure, EdgeLoad, this._constants) = (plate, pressure, edgeLoad, _constants);
+        (Plate, Pressure, EdgeLoad, _constants) = (plate, pressure, edgeLoad, constants);
         double deflection = 0, stress = 0;
         foreach (var (r, w, radial, around) in Samples())
         {
@@ -100,7 +100,7 @@ public sealed record PlateBending : EndModeResult
             $"{Plate.Modulus.Show()} × ({Plate.Thickness.Show()})³ / (12 × (1 − {Digits.Round(Plate.PoissonRatio)}²))",
             $"{Digits.Round(Plate.StiffnessNm)} N·m", VesselSources.Plates),
         new("Deflection", @"w = A + B r^2 + C \ln r + F r^2 \ln r + \frac{p\,r^4}{64\,D}",
-            $"_constants over r/a: {string.Join(", ", _constants.Select(c => Digits.Round(1000 * c, 4) + " mm"))}; p = {Pressure}",
+            $"constants over r/a: {string.Join(", ", _constants.Select(c => Digits.Round(1000 * c, 4) + " mm"))}; p = {Pressure}",
                 Mm(MaximumDeflection), VesselSources.Plates),
         new("Stress", @"\sigma = \frac{6\,M}{t^2}", $"at r = {Mm(MaximumStressAt)}",
             MaximumStress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal).Show(), VesselSources.Plates),
