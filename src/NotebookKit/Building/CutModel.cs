@@ -35,6 +35,8 @@ internal static class CutModel
             }
         }
 
+        AddDiscs(pieces, "nozzle end", layup.Vessel.NozzleEnd, layup.Vessel.Liner.Bore);
+        AddDiscs(pieces, "forward end", layup.Vessel.ForwardEnd, layup.Vessel.Liner.Bore);
         if (allowances.PeelPly)
         {
             var (along, around) = (LengthOf(layup) + 2 * allowances.PerEnd, Math.PI * layup.OuterDiameter + allowances.Join);
@@ -47,6 +49,15 @@ internal static class CutModel
     }
 
     private static Length LengthOf(Layup layup) => layup.Vessel.Length + layup.Vessel.NozzleEnd.Reach + layup.Vessel.ForwardEnd.Reach;
+
+    private static void AddDiscs(List<CutPiece> pieces, string end, VesselEnd of, Length bore)
+    {
+        if (of.Discs is not { } discs) return;
+        var diameter = discs.DiameterOver(of.Closure, bore);
+        var note = "round, each turned against the one beneath" + (of.Closure.Opening.Meters > 0
+            ? $", with a hole of {of.Closure.Opening.Show()}" : "");
+        pieces.Add(new($"cap discs, {end}", discs.Cloth.Name, discs.Count, diameter, diameter, discs.Count * diameter, note));
+    }
 
     private static CutPiece Sleeve(string name, Braid braid, PlyGeometry ply, CutAllowances allowances)
     {

@@ -36,8 +36,18 @@ public sealed record Adhesive(
         BondSurface.AbradedLaminate => OnAbradedLaminate,
         BondSurface.AbradedPlastic => OnAbradedPlastic,
         _ => throw new ArgumentOutOfRangeException(nameof(surface),
-            $"bond surface is {surface}; it must be one of {string.Join(", ", Enum.GetNames<BondSurface>())}."),
+            $"bond surface is {surface}; it must be one of {string.Join(", ", Enum.GetNames<BondSurface>().Where(n =>
+                n != nameof(BondSurface.UntreatedPlastic)))}, for nothing is known of an adhesive on an untreated plastic."),
     };
+
+    /// <summary>Lap-shear strength on the weaker of two surfaces.</summary>
+    /// <param name="one">One surface.</param>
+    /// <param name="other">The other.</param>
+    public Property<Pressure> Weaker(BondSurface one, BondSurface other)
+    {
+        var (first, second) = (On(one), On(other));
+        return first.Value <= second.Value ? first : second;
+    }
 
     /// <inheritdoc/>
     public IReadOnlyList<Finding> Validate()

@@ -14,4 +14,7 @@ public enum BondSurface
 
     /// <summary>PET, PVC or polycarbonate, degreased and abraded.</summary>
     AbradedPlastic,
+
+    /// <summary>Plastic as it came, neither degreased nor abraded: no strength is known, and no bond on it is taken.</summary>
+    UntreatedPlastic,
 }

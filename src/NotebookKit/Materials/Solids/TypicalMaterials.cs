@@ -108,10 +108,20 @@ internal static class TypicalMaterials
         Property.DataSheet(CoefficientOfThermalExpansion.FromPerKelvin(23.6e-6), 0.02, "several data sheets"),
         Property.Unverified(120.Celsius(), 0, "loses its temper above"));
 
+    private static readonly IsotropicMaterial Printed = new(
+        "printed PETG, across its layers",
+        Property.Typical(1200.KilogramsPerCubicMetre(), 0.05, "printed plastic, filled solid, common practice, no source"),
+        Property.Typical(1.5.Gigapascals(), 0.25, "printed plastic, common practice, no source"),
+        Property.Unverified(0.38, 0.05, "PETG"),
+        Property.Typical(20.Megapascals(), 0.30, "low end across the layers, common practice, no source"),
+        Property.Typical(1.Percent(), 0.30, "printed plastic breaks between its layers, common practice, no source"),
+        Property.Unverified(CoefficientOfThermalExpansion.FromPerKelvin(70e-6), 0.10, "PETG"),
+        Property.Unverified(50.Celsius(), 0, "softens from about 70 °C"));
+
     /// <summary>Everything, fibres first.</summary>
     public static IEnumerable<IMaterial> All =>
     [
-        CarbonT300, CarbonT700, EGlass, Epoxy, PostCured, Pet, PetBottle, Pvc, Polycarbonate, Aluminium,
+        CarbonT300, CarbonT700, EGlass, Epoxy, PostCured, Pet, PetBottle, Pvc, Polycarbonate, Printed, Aluminium,
         Sleeve("carbon sleeve 50 mm light", CarbonT700, 50, 120, 200, 1.5),
         Sleeve("carbon sleeve 50 mm heavy", CarbonT700, 50, 96, 400, 2.0),
         Sleeve("carbon sleeve 65 mm light", CarbonT700, 65, 144, 200, 1.5),

@@ -23,15 +23,50 @@ internal static class BurstModel
         var trace = new List<WallEvent>(8);
         var outcome = engine.Run(trace);
         var layers = engine.Layers.ToArray();
+        var verdict = Judge(wall, engine, criterion, MeanFactors(vessel), outcome, layers);
+        if (verdict.LeftOff > 0) trace.Add(new WallEvent(verdict.Outcome.Burst, verdict.Outcome.Mode, verdict.Outcome.Ply));
+        return new BurstPrediction(layup, criterion, wall, layers, verdict, trace, Ends(vessel, wall.Context(layers)));
+    }
+
+    /// <summary>The most that the wall holds, whole or with outermost plies left off.</summary>
+    private static WallVerdict Judge(VesselWall wall, WallEngine engine, FailureCriterion criterion, in LayerFactors factors,
+        in WallOutcome whole, ReadOnlySpan<WallLayer> layers)
+    {
+        var best = One(wall, engine, criterion, factors, whole, NettingPascals(layers, wall));
+        for (var i = 0; i < wall.Inner.Count; i++)
+        {
+            var inner = wall.Inner[i];
+            inner.Set(engine, factors, criterion);
+            var outcome = engine.Run();
+            var one = One(inner, engine, criterion, factors, outcome, NettingPascals(engine.Layers, inner));
+            var (low, netting) = (Math.Max(best.LowPascals, one.LowPascals), Math.Max(best.NettingPascals, one.NettingPascals));
+            if (outcome.Burst / inner.Radius > best.Outcome.Burst / wall.Radius)
+            {
+                outcome.Burst *= wall.Radius / inner.Radius;
+                outcome.FirstPlyFailure = whole.FirstPlyFailure;
+                best = new WallVerdict(outcome, low, netting, one.IsLeaning, i + 1);
+            }
+            else
+            {
+                best = best with { LowPascals = low, NettingPascals = netting };
+            }
+        }
+
+        return best;
+    }
+
+    private static WallVerdict One(VesselWall wall, WallEngine engine, FailureCriterion criterion, in LayerFactors factors,
+        in WallOutcome outcome, double nettingPascals)
+    {
         WallOutcome? fibresAlone = null;
         if (wall.LeansOnPlastic)
         {
-            wall.SetWithoutLiner(engine, MeanFactors(vessel), criterion);
+            wall.SetWithoutLiner(engine, factors, criterion);
             fibresAlone = engine.Run();
         }
 
-        return new BurstPrediction(
-            layup, criterion, wall, layers, outcome, fibresAlone, trace, NettingPascals(layers, wall), Ends(vessel, wall.Context(layers)));
+        var low = LowPascals(wall, outcome, fibresAlone, nettingPascals);
+        return new(outcome, low, nettingPascals, IsLeaning(outcome, nettingPascals, wall), 0);
     }
 
     /// <summary>Netting analysis of the wall, with a metal liner at its yield; a plastic one isn't counted [Pa]. 0 without plies.</summary>
@@ -46,8 +81,22 @@ internal static class BurstModel
         return Math.Min(Math.Min(burst, nettingPascals), withoutLiner is { } alone ? alone.Burst / wall.Radius : burst);
     }
 
-    /// <summary>The same for a sample, both ends of its band [Pa].</summary>
+    /// <summary>The same for a sample, both ends of its band [Pa]; the engine is left with the whole wall in it.</summary>
     public static (double Low, double High) Band(VesselWall wall, WallEngine engine, in LayerFactors factors, double linerFactor = 1)
+    {
+        double low = 0, high = 0;
+        foreach (var inner in wall.Inner)
+        {
+            var (innerLow, innerHigh) = BandOfOne(inner, engine, factors, linerFactor);
+            (low, high) = (Math.Max(low, innerLow), Math.Max(high, innerHigh));
+        }
+
+        var (wholeLow, wholeHigh) = BandOfOne(wall, engine, factors, linerFactor);
+        return (Math.Max(low, wholeLow), Math.Max(high, wholeHigh));
+    }
+
+    /// <summary>The same of one wall, its inner ones not looked at.</summary>
+    public static (double Low, double High) BandOfOne(VesselWall wall, WallEngine engine, in LayerFactors factors, double linerFactor = 1)
     {
         WallOutcome? alone = null;
         if (wall.LeansOnPlastic)
@@ -65,23 +114,28 @@ internal static class BurstModel
     public static bool IsLeaning(in WallOutcome outcome, double nettingPascals, VesselWall wall) =>
         wall.Count > 0 && WallFailure.IsLeaning(outcome, nettingPascals * wall.Radius);
 
-    /// <summary>Every part of both ends.</summary>
-    public static List<PartMargin> Ends(PressureVessel vessel, EndContext context)
+    /// <summary>Bursts and leaks of both ends.</summary>
+    public static List<PartMargin> Ends(PressureVessel vessel, in EndContext context)
     {
-        var parts = new List<PartMargin>(6);
-        Add("nozzle end", vessel.NozzleEnd);
-        Add("forward end", vessel.ForwardEnd);
+        var parts = new List<PartMargin>(12);
+        foreach (var mode in EndModel.Modes(vessel.NozzleEnd, context)) parts.Add(Margin("nozzle end", mode));
+        foreach (var mode in EndModel.Modes(vessel.ForwardEnd, context)) parts.Add(Margin("forward end", mode));
         return parts;
-
-        void Add(string name, VesselEnd end)
-        {
-            // A closure under carried sleeves is held by them; on its own it only has to keep its shape.
-            parts.Add(new PartMargin($"{name}, {end.Closure.Shape}", end.Closure.YieldPressure(vessel.Liner.Bore),
-                $"{end.Closure.Material.Name} yields"));
-            foreach (var joint in end.Joints)
-                parts.Add(new PartMargin($"{name}, {joint.Name}", GaugePressure.FromPascals(joint.FailurePascals(context)), joint.Cause()));
-        }
     }
+
+    /// <summary>First yield of the closures of both ends and of their rims.</summary>
+    public static List<PartMargin> Yields(PressureVessel vessel)
+    {
+        var bore = vessel.Liner.Bore.Meters;
+        return
+        [
+            .. EndModel.Yields(vessel.NozzleEnd, bore).Select(m => Margin("nozzle end", m)),
+            .. EndModel.Yields(vessel.ForwardEnd, bore).Select(m => Margin("forward end", m)),
+        ];
+    }
+
+    private static PartMargin Margin(string end, in EndMode mode) =>
+        new($"{end}, {mode.Name}", GaugePressure.FromPascals(mode.Pascals), mode.Cause) { Kind = mode.Kind };
 
     public static CrossChecks Check(BurstPrediction prediction)
     {
@@ -154,13 +208,17 @@ internal static class BurstModel
 
         void AddEnd(string name, VesselEnd end)
         {
-            var (formula, source) = end.Closure.YieldFormula();
-            steps.Add(new($"{name}: {end.Closure.Shape} yields", formula,
-                $"{end.Closure.Material.YieldStrength.Value.Show()}, wall {end.Closure.Wall.Show()}, bore {vessel.Liner.Bore.Show()}",
-                    end.Closure.YieldPressure(vessel.Liner.Bore).ToString(), source));
+            foreach (var mode in EndModel.Yields(end, vessel.Liner.Bore.Meters).Concat(EndModel.Modes(end, context)))
+            {
+                steps.Add(new($"{name}: {mode.Name}", mode.Formula,
+                    $"{mode.Cause}; {end.Closure.Material.YieldStrength.Value.Show()}, wall {end.Closure.Wall.Show()}, bore "
+                        + $"{vessel.Liner.Bore.Show()}",
+                    GaugePressure.FromPascals(mode.Pascals).ToString(), mode.Source));
+            }
+
             steps.Add(new($"{name}: thrust at the burst", @"F = p\,\frac{\pi d^2}{4}",
                 $"{prediction.Burst} × π/4 × ({vessel.Liner.Bore.Show()})²",
-                Force.FromNewtons(prediction.Burst.Pascals * context.BoreArea).Show(), VesselSources.Equilibrium));
+                Force.FromNewtons(prediction.Burst.Pascals * Math.PI / 4 * context.Bore * context.Bore).Show(), VesselSources.Equilibrium));
             foreach (var joint in end.Joints) steps.AddRange(joint.Work(context).Select(s => s with { What = $"{name}: {s.What}" }));
         }
     }

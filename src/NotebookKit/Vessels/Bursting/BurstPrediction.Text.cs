@@ -33,6 +33,10 @@ public sealed partial record BurstPrediction
                     : "the fibres as laid alone"),
                 new("First-ply failure (first resin crack)", FirstPlyFailure.ToString(),
                     Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
+                new("Leak", Leak?.Burst.ToString() ?? "not known", Leak is { } leak ? $"{leak.Name}: {leak.Cause}"
+                    : "no seal's pressure is given"),
+                new("First yield of a closure", Yield?.Burst.ToString() ?? "none", Yield is { } yield ? $"{yield.Name}: {yield.Cause}"
+                    : "no closure yields before it breaks"),
                 .. Parts.Select(p => new ResultLine(Capital(p.Name), p.Burst.ToString(), p.Cause)),
                 new("Strain at the wall's burst", BurstStrain.ToString()),
                 new("Netting analysis", checks.Netting.ToString(), "fibres alone, as laid"),

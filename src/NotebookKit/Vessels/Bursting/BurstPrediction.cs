@@ -1,6 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
 using NotebookKit.Vessels.Laying;
 using UnitsNet;
@@ -19,9 +20,11 @@ public sealed partial record BurstPrediction : IResult
                 + "fabrication efficiency.",
             "Resin that cracks leaves the ply 1 % of its stiffness across; plies then fail one by one until fibres or liner give way.",
             "A sleeve off its balance angle turns towards it once its resin has cracked, and the pressure follows the shape.",
+            "What the inner plies hold alone they hold with further plies over them: a ply laid over the wall never lowers its burst.",
             "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one "
                 + "carries is left out of the lower-bound burst.",
-            "Each part of the ends carries the whole thrust; the weakest part bursts the vessel.",
+            "Each part of the ends carries the whole thrust, but for a bond and a carried sleeve, which share it by stiffness; the "
+                + "weakest part bursts the vessel. First yield of a closure and a leak are no burst.",
         ],
         "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, "
             + "or held by cloth or hoop wraps, are predicted; others are bracketed.",
@@ -29,9 +32,11 @@ public sealed partial record BurstPrediction : IResult
             VesselSources.ShearLag]);
 
     internal BurstPrediction(
-        Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, WallOutcome outcome, WallOutcome? fibresAlone,
-            List<WallEvent> trace, double nettingPascals, IReadOnlyList<PartMargin> ends)
+        Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, in WallVerdict verdict,
+            List<WallEvent> trace, IReadOnlyList<PartMargin> ends)
     {
+        var outcome = verdict.Outcome;
+        LeftOff = verdict.LeftOff;
         Layup = layup;
         Criterion = criterion;
         Wall = wall;
@@ -41,10 +46,11 @@ public sealed partial record BurstPrediction : IResult
         WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
         FirstPlyFailure = double.IsNaN(outcome.FirstPlyFailure) ? WallBurst
             : GaugePressure.FromPascals(outcome.FirstPlyFailure / wall.Radius);
-        IsMatrixDominated = BurstModel.IsLeaning(outcome, nettingPascals, wall);
-        Netting = GaugePressure.FromPascals(nettingPascals);
-        WallLow = GaugePressure.FromPascals(BurstModel.LowPascals(wall, outcome, fibresAlone, nettingPascals));
-        Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends];
+        IsMatrixDominated = verdict.IsLeaning;
+        Netting = GaugePressure.FromPascals(verdict.NettingPascals);
+        WallLow = GaugePressure.FromPascals(verdict.LowPascals);
+        Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends.Where(p => p.Kind == PartFailure.Burst)];
+        Leaks = [.. Weep(), .. ends.Where(p => p.Kind == PartFailure.Leak)];
         WeakestPart = Parts.MinBy(p => p.Burst.Pascals)!;
         var low = Math.Min(WallLow.Pascals, WeakestPart.Burst.Pascals);
         Low = GaugePressure.FromPascals(low);
@@ -86,7 +92,20 @@ public sealed partial record BurstPrediction : IResult
     /// <summary>The part that bursts first.</summary>
     public PartMargin WeakestPart { get; }
 
-    /// <summary>Every part with the pressure at which it gives way.</summary>
+    /// <summary>The lowest pressure known at which the vessel leaks and holds on; none where none is known, which proves no
+    /// tightness.</summary>
+    public PartMargin? Leak => Leaks.MinBy(p => p.Burst.Pascals);
+
+    /// <summary>The closure that takes a permanent set first; none where neither yields before it breaks.</summary>
+    public PartMargin? Yield => Yields.MinBy(p => p.Burst.Pascals);
+
+    /// <summary>Every leak that a pressure is known of.</summary>
+    public IReadOnlyList<PartMargin> Leaks { get; }
+
+    /// <summary>First yield of each closure and of the rim of its opening. A proof has to stay below it.</summary>
+    public IReadOnlyList<PartMargin> Yields => BurstModel.Yields(Vessel);
+
+    /// <summary>Every part that can burst, with the pressure at which it does.</summary>
     public IReadOnlyList<PartMargin> Parts { get; }
 
     /// <summary>
@@ -128,10 +147,19 @@ public sealed partial record BurstPrediction : IResult
 
     internal WallOutcome Outcome { get; }
 
+    /// <summary>How many outermost load-carrying plies the wall's burst does without, since the rest alone holds more.</summary>
+    internal int LeftOff { get; }
+
     private List<WallEvent> Trace { get; }
 
     internal string PlyName(int ply, FailureMode mode) => mode is FailureMode.LinerYield or FailureMode.LinerTear ? "liner" : ply >= 0
         ? Layup.NameOf(ply) : "wall";
+
+    private IEnumerable<PartMargin> Weep()
+    {
+        if (Vessel.Liner.Material is null)
+            yield return new("wall, first resin crack", FirstPlyFailure, "nothing lines the wall") { Kind = PartFailure.Leak };
+    }
 
     private string WallCause => Outcome.Mode switch
     {

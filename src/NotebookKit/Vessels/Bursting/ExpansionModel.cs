@@ -17,6 +17,15 @@ internal static class ExpansionModel
         wall.Set(engine, BurstModel.MeanFactors(vessel), FailureCriterion.MaximumStress);
         var trace = new List<WallEvent>();
         var burst = engine.Run(trace).Burst / wall.Radius;
+        // Where the plies alone hold more than with a stiff ply over them that breaks first, they are followed once it has.
+        foreach (var inner in wall.Inner.TakeWhile(_ => pressure.Pascals >= burst))
+        {
+            wall = inner;
+            wall.Set(engine, BurstModel.MeanFactors(vessel), FailureCriterion.MaximumStress);
+            trace.Clear();
+            burst = engine.Run(trace).Burst / wall.Radius;
+        }
+
         if (!(pressure.Pascals >= 0 && pressure.Pascals < burst))
         {
             throw new OutOfRangeException("pressure", pressure.ToString(), "0 bar gauge", $"below {GaugePressure.FromPascals(burst)}",

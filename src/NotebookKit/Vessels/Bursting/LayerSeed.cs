@@ -11,7 +11,8 @@ internal readonly struct LayerSeed
     private readonly double _fraction, _angle, _fibreThickness;
     private readonly bool _isSleeve;
 
-    public LayerSeed(Fibre fibre, Resin resin, double fraction, double angle, double fibreThickness, int ply, bool isSleeve)
+    public LayerSeed(Fibre fibre, Resin resin, double fraction, double angle, double fibreThickness, int ply, bool isSleeve,
+        double radius)
     {
         _fibreAxial = fibre.LongitudinalModulus.Value.Pascals;
         _fibreTransverse = fibre.TransverseModulus.Value.Pascals;
@@ -28,10 +29,14 @@ internal readonly struct LayerSeed
         _fibreThickness = fibreThickness;
         _isSleeve = isSleeve;
         Ply = ply;
+        Radius = radius;
     }
 
     /// <summary>Which ply of the design it belongs to.</summary>
     public int Ply { get; }
+
+    /// <summary>Radius of the middle of its ply [m].</summary>
+    public double Radius { get; }
 
     /// <summary>Whether it belongs to a sleeve, which can be carried over an end.</summary>
     public bool IsSleeve => _isSleeve;

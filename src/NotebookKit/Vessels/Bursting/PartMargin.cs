@@ -1,4 +1,5 @@
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Ends;
 
 namespace NotebookKit.Vessels.Bursting;
 
@@ -9,6 +10,9 @@ namespace NotebookKit.Vessels.Bursting;
 /// <remarks>Source: as <see cref="BurstPrediction"/>.</remarks>
 public sealed record PartMargin(string Name, GaugePressure Burst, string Cause)
 {
+    /// <summary>Whether that is a burst, a leak or first yield; a burst unless said.</summary>
+    public PartFailure Kind { get; init; }
+
     /// <summary>Pressure at which it gives way over a pressure [-]. Source: definition of a margin.</summary>
     /// <param name="pressure">Pressure to compare with; above 0.</param>
     public double Over(GaugePressure pressure) => Burst / pressure;

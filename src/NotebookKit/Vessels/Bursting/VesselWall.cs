@@ -10,14 +10,30 @@ internal sealed class VesselWall
 {
     private readonly LayerSeed[] _seeds;
     private readonly LinerLayer _liner;
-    private readonly double _residual;
+    private readonly double _residual, _resinShear, _efficiency;
 
     public VesselWall(Layup layup)
+        : this(layup, layup.Plies.Count)
+    {
+        // Without one ply after the other from the outside, down to one that carries load.
+        var inner = new List<VesselWall>();
+        for (var i = layup.Plies.Count - 1; i > 0; i--)
+        {
+            if (!layup.Plies[i].CarriesLoad) continue;
+            var wall = new VesselWall(layup, i);
+            if (wall.Count == 0) break;
+            inner.Add(wall);
+        }
+
+        Inner = inner;
+    }
+
+    private VesselWall(Layup layup, int plies)
     {
         var vessel = layup.Vessel;
         var seeds = new List<LayerSeed>();
         double inner = double.NaN, outer = double.NaN, thickness = 0;
-        for (var i = 0; i < layup.Plies.Count; i++)
+        for (var i = 0; i < plies; i++)
         {
             var ply = layup.Plies[i];
             if (!ply.CarriesLoad) continue;
@@ -35,6 +51,8 @@ internal sealed class VesselWall
         // The liner hands the pressure on to the plies: the middle of the plies errs on the low side of every burst.
         Radius = (inner + outer) / 4;
         Thickness = thickness;
+        _resinShear = vessel.Resin.ShearStrength.Value.Pascals;
+        _efficiency = vessel.Fabrication.Efficiency.DecimalFractions;
         _residual = vessel.Fabrication.CrackedStiffness.DecimalFractions;
         _liner = liner.Material is { } m && (vessel.Fabrication.CountsLiner || _seeds.Length == 0)
             ? new LinerLayer(m.Modulus.Value.Pascals, m.PoissonRatio.Value, m.YieldStrength.Value.Pascals,
@@ -44,6 +62,21 @@ internal sealed class VesselWall
         LeansOnPlastic = _seeds.Length > 0 && _liner.Thickness > 0 && liner.Material is { IsMetal: false };
         Bore = liner.Bore.Meters;
         LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
+    }
+
+    /// <summary>The same wall with its outermost plies left off, the fewest first; at least one ply that carries load in each.</summary>
+    public IReadOnlyList<VesselWall> Inner { get; private init; } = [];
+
+    /// <summary>The same with only those of its inner walls that are worth following.</summary>
+    public VesselWall Keeping(Func<VesselWall, bool> worth) => new(this) { Inner = [.. Inner.Where(worth)] };
+
+    private VesselWall(VesselWall other)
+    {
+        (_seeds, _liner, _residual, _resinShear, _efficiency) =
+            (other._seeds, other._liner, other._residual, other._resinShear, other._efficiency);
+        (Radius, InnerRadius, OuterRadius, Thickness, Bore) =
+            (other.Radius, other.InnerRadius, other.OuterRadius, other.Thickness, other.Bore);
+        (MetalLinerForce, LinerStiffness, LeansOnPlastic) = (other.MetalLinerForce, other.LinerStiffness, other.LeansOnPlastic);
     }
 
     /// <summary>How many families of fibres there are.</summary>
@@ -93,20 +126,42 @@ internal sealed class VesselWall
         engine.Set(layers, liner, WallLoad.ClosedTube, criterion, _residual);
     }
 
-    /// <summary>What the joints of the ends need to know.</summary>
-    public EndContext Context(ReadOnlySpan<WallLayer> layers, double bondFactor = 1, double metalFactor = 1)
+    /// <summary>What the ends need to know of the wall.</summary>
+    public EndContext Context(ReadOnlySpan<WallLayer> layers)
     {
-        double stiffness = LinerStiffness, sleeves = 0;
+        double stiffness = LinerStiffness, sleeveStiffness = 0;
+        // Force a width for a strain along, around and both, the liner's own first.
+        double along = LinerStiffness, around = LinerStiffness, both = 0;
         for (var i = 0; i < layers.Length; i++)
         {
             ref readonly var l = ref layers[i];
             var c = Math.Cos(l.Angle);
             // Modulus of the family along the axis, plane stress: enough for the shear lag of a bond.
-            stiffness += PlaneStiffness.Of(l.E1, l.E2, l.G12, l.Nu12).Rotated(l.Angle).S11 * l.Thickness;
-            if (_seeds[i].IsSleeve) sleeves += l.NettingStrength * l.Thickness * c * c;
+            var q = PlaneStiffness.Of(l.E1, l.E2, l.G12, l.Nu12).Rotated(l.Angle);
+            stiffness += q.S11 * l.Thickness;
+            (along, around, both) = (along + q.S11 * l.Thickness, around + q.S22 * l.Thickness, both + q.S12 * l.Thickness);
+            if (!_seeds[i].IsSleeve) continue;
+            sleeveStiffness += l.E1 * c * c * c * c * l.Thickness;
         }
 
-        return new EndContext(Bore, stiffness, sleeves, Radius, bondFactor, metalFactor);
+        // Half of the growth of the volume a pressure, which never rises with what is laid over it.
+        var determinant = along * around - both * both;
+        var growth = determinant > 0 ? InnerRadius * InnerRadius * (along - both + around / 4) / determinant : 0;
+        return new EndContext(Bore, stiffness, SleevePascals(layers), sleeveStiffness, growth, _resinShear, _efficiency);
+    }
+
+    /// <summary>Pressure that the sleeves' yarns hold along the axis, all at their strength, over a closure [Pa].</summary>
+    public double SleevePascals(ReadOnlySpan<WallLayer> layers)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < layers.Length; i++)
+        {
+            if (!_seeds[i].IsSleeve) continue;
+            var c = Math.Cos(layers[i].Angle);
+            sum += layers[i].NettingStrength * layers[i].Thickness * c * c / _seeds[i].Radius;
+        }
+
+        return 2 * sum;
     }
 
     private static void AddSeeds(List<LayerSeed> seeds, PlyGeometry ply, int index, PressureVessel vessel)
@@ -128,6 +183,7 @@ internal sealed class VesselWall
         }
 
         void Add(double angle, double share) =>
-            seeds.Add(new LayerSeed(fibre, vessel.Resin, fraction, angle, solid * share, index, ply.Ply is BraidedSleeve));
+            seeds.Add(new LayerSeed(fibre, vessel.Resin, fraction, angle, solid * share, index, ply.Ply is BraidedSleeve,
+                (ply.InnerDiameter.Meters + ply.OuterDiameter.Meters) / 4));
     }
 }

@@ -28,14 +28,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
     public override Length Reach => Overlap;
 
     /// <summary>Lap-shear strength on the weaker of the two surfaces.</summary>
-    public Property<Pressure> CouponStrength
-    {
-        get
-        {
-            var (one, other) = (Adhesive.On(VesselSurface), Adhesive.On(PlugSurface));
-            return one.Value <= other.Value ? one : other;
-        }
-    }
+    public Property<Pressure> CouponStrength => Adhesive.Weaker(VesselSurface, PlugSurface);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Length bore)
@@ -47,6 +40,8 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
         Add(new ValidRange<Length>(0.2.Millimetres(), 100.Millimetres()).Find(SkirtWall, "skirt wall of the plug", "2 to 5 mm is usual."));
         Add(new ValidRange<Pressure>(0.1.Gigapascals(), 250.Gigapascals()).Find(PlugModulus, "modulus of the plug",
             "Aluminium is 69 GPa."));
+        Add(VesselsFindings.UntreatedSurface(VesselSurface, "vessel", Adhesive));
+        Add(VesselsFindings.UntreatedSurface(PlugSurface, "plug", Adhesive));
         if (findings.All(f => f.Severity != FindingSeverity.Error)) findings.Add(Finding.Warning(NotModelled));
         return findings;
 
@@ -58,7 +53,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
 
     /// <summary>What the bond's pressure leaves out, said wherever it is computed.</summary>
     internal const string NotModelled =
-        "The plug's bond is computed in shear alone: peel from the wall growing past a stiff plug, and the bond of the liner to the "
-            + "plies, which is in series with it, are not modelled. Carry the plies over the plug or lock it mechanically, and let the "
-            + "proof judge.";
+        "The plug's bond is computed in shear, less a share for the wall that grows past a stiff plug and peels the bond, which has no "
+            + "source; the bond of the liner to the plies, which is in series with it, is not modelled. Carry the plies over the plug "
+            + "or lock it mechanically, and let the proof judge.";
 }

@@ -14,6 +14,10 @@ public abstract record Closure(IsotropicMaterial Material, Length Wall)
     /// <summary>Hole through its middle: nozzle or filling port; 0 to below the bore.</summary>
     public Length Opening { get; init; } = 0.Millimetres();
 
+    /// <summary>Whether it yields and goes on holding before it breaks, as ductile metal does; a plastic, a print or a laminate is taken
+    /// to break where it first yields.</summary>
+    public virtual bool IsDuctile => Material.IsMetal;
+
     /// <summary>What its shape is called.</summary>
     public abstract string Shape { get; }
 

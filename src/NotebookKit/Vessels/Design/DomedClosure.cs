@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;
@@ -22,6 +23,52 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
     /// <param name="wall">Its wall; 0.1 to 100 mm.</param>
     /// <param name="bore">Inner diameter of the vessel; above 0.</param>
     public static DomedClosure Ellipsoid(IsotropicMaterial material, Length wall, Length bore) => new(material, wall, bore / 4);
+
+    /// <summary>
+    /// Widest opening over the bore [-]: past half of it what is left is a ring. Source: ASME Section VIII Division 1, UG-36(b)
+    /// (unverified).
+    /// </summary>
+    private const double WidestOpening = 0.5;
+
+    /// <summary>Discs that it is moulded of; none where it is of one material.</summary>
+    public CapDiscs? Laminate { get; init; }
+
+    /// <inheritdoc/>
+    public override bool IsDuctile => Laminate is null && base.IsDuctile;
+
+    /// <summary>
+    /// A cap moulded of cloth discs, each turned against the one beneath, as if alike in every direction. Its modulus is 3/8 of the ply's
+    /// along and 5/8 of the one across, its strength half of its fibres at the low end of what fabrication delivers; both scatter widely.
+    /// </summary>
+    /// <param name="discs">Discs it is moulded of.</param>
+    /// <param name="resin">Resin.</param>
+    /// <param name="depth">Inside depth; from a fifth of the bore up to the bore.</param>
+    /// <param name="fabrication">How well it is made; hand laid where none is given.</param>
+    /// <remarks>Source: netting analysis, half of the fibres in each of two directions; moduli, Tsai and Pagano 1968
+    /// (unverified).</remarks>
+    public static DomedClosure Moulded(CapDiscs discs, Resin resin, Length depth, Fabrication? fabrication = null)
+    {
+        ArgumentNullException.ThrowIfNull(discs);
+        ArgumentNullException.ThrowIfNull(resin);
+        InvalidDesignException.ThrowIfAny("Moulded cap", [.. discs.Validate(), .. resin.Validate()]);
+        var (fibre, fraction, made) = (discs.Cloth.Fibre, discs.FibreFraction.DecimalFractions, fabrication ?? Fabrication.HandLaid);
+        double em = resin.Modulus.Value.Pascals, e2f = fibre.TransverseModulus.Value.Pascals;
+        var along = fibre.LongitudinalModulus.Value.Pascals * fraction + em * (1 - fraction);
+        var across = em / (1 - Math.Sqrt(fraction) * (1 - em / e2f));
+        var strength = 0.5 * fraction * fibre.TensileStrength.Value.Pascals * made.EfficiencyLow.DecimalFractions;
+        var density = fraction * fibre.Density.Value.KilogramsPerCubicMeter + (1 - fraction) * resin.Density.Value.KilogramsPerCubicMeter;
+        const string what = "laminate alike in every direction, of its fibres alone";
+        var material = new IsotropicMaterial(
+            $"moulded {discs.Cloth.Name}",
+            Property.Typical(density.KilogramsPerCubicMetre(), 0.05, what),
+            Property.Typical(Pressure.FromGigapascals((3 * along + 5 * across) / 8e9), 0.2, what),
+            Property.Typical(0.3, 0.1, what),
+            Property.Typical(Pressure.FromMegapascals(strength / 1e6), 0.2, what),
+            Property.Typical(0.5.Percent(), 0.2, what),
+            Property.Typical(CoefficientOfThermalExpansion.FromPerKelvin(10e-6), 0.5, what),
+            Property.Typical(50.Celsius(), 0, what));
+        return new DomedClosure(material, discs.Thickness, depth) { Laminate = discs };
+    }
 
     /// <inheritdoc/>
     public override string Shape => "domed closure";
@@ -59,6 +106,8 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
             "Flatter ones buckle at the rim; deeper ones are cones.") is { } depth) findings.Add(depth);
         else if (bore / 2 / Depth > Math.Sqrt(2))
             findings.Add(VesselsFindings.DomeIsTooFlat(1 / Math.Sqrt(2)));
+        if (Opening > bore * WidestOpening && Opening <= bore * 0.95)
+            findings.Add(VesselsFindings.OpeningWiderThanRimAllows(Opening, bore, bore * WidestOpening));
         return findings;
     }
 }

@@ -42,6 +42,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
             .Concat(Plies.Select(p => (IReadOnlyList<string>?)p.Overrides))
             .Concat(NozzleEnd.Joints.Concat(ForwardEnd.Joints).OfType<BondedPlug>().Select(b =>
                 (IReadOnlyList<string>?)b.Adhesive.Overrides))
+            .Concat(new[] { NozzleEnd, ForwardEnd }.Select(e => (IReadOnlyList<string>?)(e.Fitting as BondedFitting)?.Adhesive.Overrides))
             .SelectMany(o => o ?? []).Distinct(),
     ];
 
@@ -58,7 +59,24 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         findings.AddRange(OfEnds());
         if ((NozzleEnd.CarriesSleeves || ForwardEnd.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
             findings.Add(VesselsFindings.NoSleeveToCarryOverEnd());
+        findings.AddRange(OfNecks("Nozzle end", NozzleEnd));
+        findings.AddRange(OfNecks("Forward end", ForwardEnd));
         return [.. findings.Distinct()];
+    }
+
+    // The sleeve's own law says whether it reaches a neck, and whether its yarns have room there.
+    private IEnumerable<Finding> OfNecks(string end, VesselEnd of)
+    {
+        if (of.Joints.OfType<CarriedSleeve>().FirstOrDefault()?.Neck is not { } neck) yield break;
+        foreach (var sleeve in Plies.OfType<BraidedSleeve>().DistinctBy(s => s.Braid.Name).Where(s => s.Braid.Validate().All(f =>
+            f.Severity != FindingSeverity.Error)))
+        {
+            var (least, most) = (SleeveFit.MinimumDiameter(sleeve.Braid), SleeveFit.MaximumDiameter(sleeve.Braid));
+            if (SleeveFit.FindDiameter(sleeve.Braid, neck) is not null)
+                yield return VesselsFindings.SleeveCannotReachNeck(end, sleeve.Name, neck, least, most);
+            else if (SleeveFit.Over(sleeve.Braid, neck) is { IsJammed: true, FreeDiameters: { } free })
+                yield return VesselsFindings.SleeveJamsAtNeck(end, sleeve.Name, neck, free.Smallest, free.Largest);
+        }
     }
 
     // What is said of one end as of the other is said once.

@@ -12,6 +12,15 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
     /// <summary>Least radius of an edge that yarns are bent over; common practice, no source.</summary>
     private static Length EdgeRadius { get; } = 5.Millimetres();
 
+    /// <summary>What fills the closure's opening; none where there is no opening, or where that isn't given.</summary>
+    public Fitting? Fitting { get; init; }
+
+    /// <summary>What seals the closure in the vessel; none where that isn't given.</summary>
+    public Seal? Seal { get; init; }
+
+    /// <summary>Cloth discs laid over the closure; none unless given.</summary>
+    public CapDiscs? Discs { get; init; }
+
     /// <summary>Mass of fittings, seals and fillers that the model doesn't know; 0 to 20 kg.</summary>
     public Mass Fittings { get; init; } = 0.Grams();
 
@@ -24,12 +33,18 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
     /// <summary>Whether sleeves are carried over the closure.</summary>
     public bool CarriesSleeves => Joints.Any(j => j is CarriedSleeve);
 
+    /// <summary>Length that the sleeves reach past the straight part and its joints: over the closure and along the tail.</summary>
+    /// <param name="bore">Inner diameter of the vessel; above 0.</param>
+    public Length SleeveReach(Length bore) => CarriesSleeves
+        ? Closure.Meridian(bore) + (Joints.OfType<CarriedSleeve>().First().Tail ?? Length.Zero) : Length.Zero;
+
     /// <summary>Mass of the end. Source: volume times density.</summary>
     /// <param name="bore">Inner diameter of the vessel; above 0.</param>
     public Mass MassOf(Length bore)
     {
         if (Weighed is { } weighed) return weighed;
-        var mass = Closure.Solid(bore) * Closure.Material.Density.Value + Fittings;
+        var mass = Closure.Solid(bore) * Closure.Material.Density.Value + Fittings + (Fitting?.Mass ?? Mass.Zero)
+            + (Discs?.MassOver(Closure, bore) ?? Mass.Zero);
         foreach (var plug in Joints.OfType<BondedPlug>())
         {
             // The skirt inside the overlap, of the closure's material.
@@ -48,7 +63,13 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
     {
         List<Finding> findings = [.. Closure.Validate(bore), .. Joints.SelectMany(j => j.Validate(bore))];
         if (Joints.Count == 0) findings.Add(VesselsFindings.NoJointHoldsClosure());
-        if (CarriesSleeves && Closure is FlatClosure)
+        findings.AddRange(Fitting?.Validate(Closure) ?? []);
+        findings.AddRange(Seal?.Validate() ?? []);
+        findings.AddRange(Discs?.Validate() ?? []);
+        if (Discs is not null && Closure is FlatClosure) findings.Add(VesselsFindings.DiscsOnPlateAddNothing());
+        if (Closure.Opening.Meters > 0 && Fitting is null) findings.Add(VesselsFindings.FittingIsNotGiven(Closure.Opening));
+        if (CarriesSleeves && Closure is FlatClosure
+            && !(Joints.OfType<CarriedSleeve>().First().EdgeRadius >= EdgeRadius))
             findings.Add(VesselsFindings.SleeveIsCarriedOverSharpEdge(Joints.OfType<CarriedSleeve>().First().Delivers, EdgeRadius));
         Add(new ValidRange<Mass>(0.Grams(), 20.Kilograms()).Find(Fittings, "mass of fittings", "Weigh them."));
         if (Weighed is { } weighed) Add(new ValidRange<Mass>(0.Grams(), 50.Kilograms()).Find(weighed, "weighed mass",

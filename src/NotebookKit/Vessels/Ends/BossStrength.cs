@@ -17,8 +17,7 @@ internal static class BossStrength
     public static double FailurePascals(ThreadedBoss boss, in EndContext context)
     {
         var length = Math.Min(boss.Engagement.Meters, boss.PitchDiameter.Meters);
-        var force = 0.5 * Math.PI * boss.PitchDiameter.Meters * length * 0.577 * boss.Material.YieldStrength.Value.Pascals *
-            context.MetalFactor;
+        var force = 0.5 * Math.PI * boss.PitchDiameter.Meters * length * 0.577 * boss.Material.YieldStrength.Value.Pascals;
         // The seal sits at the thread or at the bore, whichever is wider: the thrust is taken on the wider one.
         var seal = Math.Max(boss.PitchDiameter.Meters, context.Bore);
         return force / (Math.PI / 4 * seal * seal);

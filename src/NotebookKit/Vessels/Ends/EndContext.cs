@@ -1,14 +1,12 @@
 namespace NotebookKit.Vessels.Ends;
 
-/// <summary>What a joint needs to know of the vessel it sits in, SI.</summary>
+/// <summary>What an end needs to know of the vessel it sits in, SI.</summary>
 /// <param name="Bore">Inner diameter [m].</param>
 /// <param name="WallStiffness">Axial stiffness of the wall a width, E·t [N/m].</param>
-/// <param name="SleeveAxialStrength">Axial force a width at which the sleeves' fibres break, by netting [N/m].</param>
-/// <param name="SleeveRadius">Radius the sleeves lie at [m].</param>
-/// <param name="BondFactor">Strength of bonds over its mean [-]; 1 but in sampling.</param>
-/// <param name="MetalFactor">Strength of closures over its mean [-]; 1 but in sampling.</param>
-internal readonly record struct EndContext(
-    double Bore, double WallStiffness, double SleeveAxialStrength, double SleeveRadius, double BondFactor = 1, double MetalFactor = 1)
-{
-    public double BoreArea => Math.PI / 4 * Bore * Bore;
-}
+/// <param name="SleevePascals">Pressure at which the sleeves' fibres break along the axis, by netting [Pa].</param>
+/// <param name="SleeveStiffness">Axial stiffness of the sleeves a width [N/m].</param>
+/// <param name="GrowthPerPascal">How far the free wall's radius grows a pressure [m/Pa].</param>
+/// <param name="ResinShear">Shear strength of the resin [Pa].</param>
+/// <param name="Efficiency">Share of the fibre's strength that the making delivers [-].</param>
+internal readonly record struct EndContext(double Bore, double WallStiffness, double SleevePascals, double SleeveStiffness,
+    double GrowthPerPascal, double ResinShear, double Efficiency);

@@ -4,24 +4,43 @@ using NotebookKit.Vessels.Design;
 
 namespace NotebookKit.Vessels.Ends;
 
-/// <summary>What sleeves carried over a closure hold.</summary>
+/// <summary>What sleeves carried over a closure hold: torn over it, or slipped off it.</summary>
 /// <remarks>
-/// The yarns' pull along the axis has to equal the thrust: 2·Σσt·cos²θ/R, times what a dome delivers of it. Source: netting analysis,
-/// Evans and Gibson, Proc. R. Soc. A 458, 2002; the dome's share is common practice, no source.
+/// The yarns' pull along the axis has to equal the thrust: 2·Σσt·cos²θ/R, each sleeve at its own radius, times what a dome delivers of it.
+/// A tail that isn't tied off holds by its bond to the neck, and friction over the turn multiplies that. Source: netting analysis, Evans
+/// and
+/// Gibson, Proc. R. Soc. A 458, 2002; capstan equation; the dome's share and a third of the resin's shear strength in the tail are common
+/// practice, no source.
 /// </remarks>
 internal static class SleeveStrength
 {
     public const string Cause = "sleeve torn over the closure";
 
+    public const string SlipCause = "sleeve slipped off the neck";
+
+    public const string Formula = @"p = 2\,\sum\frac{\sigma_f t_f\cos^2\theta}{R}\,\eta_{end}";
+
+    public const string SlipFormula = @"p = \frac{4\,\tau\,l\,d_{neck}}{d^2}\,e^{\mu\beta}";
+
     public static double FailurePascals(CarriedSleeve sleeve, in EndContext context) =>
-        2 * context.SleeveAxialStrength / context.SleeveRadius * sleeve.Delivers.DecimalFractions;
+        context.SleevePascals * sleeve.Delivers.DecimalFractions;
+
+    /// <summary>Infinite where the tail is tied off, or where it isn't given [Pa].</summary>
+    public static double SlipPascals(CarriedSleeve sleeve, in EndContext context)
+    {
+        if (sleeve.IsTiedOff || sleeve.Tail is not { } tail) return double.PositiveInfinity;
+        var neck = sleeve.Neck?.Meters ?? context.Bore;
+        // Yarns at 54.7° cross the edge at 35.3° to its run; the turn counted is the least that a yarn makes.
+        var friction = Math.Exp(sleeve.Friction * sleeve.Turn.Radians * Math.Sqrt(1 / 3.0));
+        var pull = DiscStrength.ShareOfResin * context.ResinShear * tail.Meters * Math.PI * neck * friction;
+        return pull / (Math.PI / 4 * context.Bore * context.Bore);
+    }
 
     public static IEnumerable<WorkingStep> Work(CarriedSleeve sleeve, EndContext context)
     {
         yield return new WorkingStep(
-            "Sleeve carried over the closure tears", @"p = \frac{2\,\sum\sigma_f t_f\cos^2\theta}{R}\,\eta_{end}",
-            $"2 × {Digits.Round(context.SleeveAxialStrength / 1000)} N/mm / {Digits.Round(1000 * context.SleeveRadius)} mm × "
-                + $"{sleeve.Delivers.Show()}",
+            "Sleeve carried over the closure tears", Formula,
+            $"{GaugePressure.FromPascals(context.SleevePascals)} × {sleeve.Delivers.Show()}",
             GaugePressure.FromPascals(FailurePascals(sleeve, context)).ToString(), VesselSources.Netting);
     }
 }

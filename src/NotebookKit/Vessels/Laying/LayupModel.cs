@@ -101,8 +101,8 @@ internal static class LayupModel
                 var fibre = braid.Fibre.Density.Value.KilogramsPerCubicMeter;
                 var perLength = PlyThickness.SleeveMass(fit);
                 var thickness = PlyThickness.Of(fit, fraction);
-                var covered = length + (vessel.NozzleEnd.CarriesSleeves ? vessel.NozzleEnd.Closure.Meridian(vessel.Liner.Bore).Meters : 0)
-                    + (vessel.ForwardEnd.CarriesSleeves ? vessel.ForwardEnd.Closure.Meridian(vessel.Liner.Bore).Meters : 0);
+                var covered = length + vessel.NozzleEnd.SleeveReach(vessel.Liner.Bore).Meters
+                    + vessel.ForwardEnd.SleeveReach(vessel.Liner.Bore).Meters;
                 var mass = perLength * covered;
                 return new PlyGeometry(
                     ply, under, fit.Angle, $"±{fit.Angle.Show()}", Millimetres(thickness),

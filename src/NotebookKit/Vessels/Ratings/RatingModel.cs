@@ -8,6 +8,9 @@ namespace NotebookKit.Vessels.Ratings;
 /// <summary>Turns a design burst into a rating, or refuses.</summary>
 internal static class RatingModel
 {
+    /// <summary>Part of a closure's first yield that a proof may come to [-]; common practice, no source.</summary>
+    private const double YieldShare = 0.9;
+
     private static readonly ValidRange<GaugePressure> Wanted = new(0.5.BarGauge(), 300.BarGauge());
 
     public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis,
@@ -19,6 +22,12 @@ internal static class RatingModel
         var capped = rules.MaximumPressure is { } most && most < byBurst;
         var highest = capped ? rules.MaximumPressure!.Value : byBurst;
         if (capped) findings.Add(VesselsFindings.BurstAloneWouldAllowMore(byBurst, rules.Name, highest));
+        if (proved.Yield is { } soft && YieldShare * soft.Burst / rules.Proof is var byYield && byYield < highest)
+        {
+            findings.Add(VesselsFindings.ProofMustStayBelowYield(soft.Name, soft.Burst, YieldShare, byYield));
+            highest = byYield;
+        }
+
         var expected = highest;
         if (wanted is { } asked)
         {

@@ -1,3 +1,4 @@
+using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -20,7 +21,30 @@ internal static partial class VesselsFindings
             $"{name} is laid on the bias but has {warpShare.Show()} warp; an unbalanced cloth would twist the vessel. Lay it along or "
             + "around.");
 
+    // Vessels/Design/CapDiscs
+    internal static Finding DiscsOutOfRange(string name, int count) =>
+        Finding.Error($"Count of cap discs of {name} is {count}; it must be 1 to 40. Take a heavier cloth for more.");
+
+    // Vessels/Design/BondedPlug, BondedFitting
+    internal static Finding? UntreatedSurface(BondSurface surface, string part, Adhesive adhesive) =>
+        surface != BondSurface.UntreatedPlastic
+        ? null
+        : Finding.Error(
+            $"The surface of the {part} is an untreated plastic, on which no strength of {adhesive.Name} is known; it must be abraded "
+            + $"and degreased, where {adhesive.OnAbradedPlastic.Value.Show()} is known. Abrade and degrease the {part}.");
+
+    // Vessels/Design/Fitting
+    internal static Finding FittingHasNoOpening(string name, string shape) =>
+        Finding.Error(
+            $"Opening in the {shape} is 0 mm, so the {name} has nothing to fill; the opening must be above 0. Give its "
+            + "diameter.");
+
     // Vessels/Design/DomedClosure
+    internal static Finding OpeningWiderThanRimAllows(Length opening, Length bore, Length widest) =>
+        Finding.Error(
+            $"Opening in the domed closure is {opening.Show()} in a bore of {bore.Show()}; it must be 0 to {widest.Show()}, since past "
+            + "half of the bore what is left is a ring and no longer a dome. Make the opening narrower, or take a cone.");
+
     internal static Finding DomeIsTooFlat(double value) =>
         Finding.Note($"The dome is flatter than {value:F2} of its radius: its rim is in compression around and can buckle.");
 
@@ -59,6 +83,16 @@ internal static partial class VesselsFindings
     internal static Finding NoSleeveToCarryOverEnd() =>
         Finding.Error("An end is held by sleeves carried over it, but no sleeve is laid; lay one, or hold the end another way.");
 
+    internal static Finding SleeveCannotReachNeck(string end, string name, Length neck, Length least, Length most) =>
+        Finding.Error(
+            $"{end}: neck is {neck.Show()}, which {name} can't close down to; the neck must be {least.Show()} to below {most.Show()}, "
+            + "where its yarns lie at 5° and square to the axis. Take a narrower sleeve or a wider neck.");
+
+    internal static Finding SleeveJamsAtNeck(string end, string name, Length neck, Length smallest, Length largest) =>
+        Finding.Warning(
+            $"{end}: {name} jams at the neck of {neck.Show()}: its yarns have room from {smallest.Show()} to {largest.Show()}, and below "
+            + "that the sleeve stands off the neck. Cut some of its yarns, or take a wider neck.");
+
     // Vessels/Design/SleeveFit
     internal static Finding DiameterOutOfRange(
         string braidName, Length diameter, Length minimumDiameter, Length maximumDiameter, string diameterWhy) =>
@@ -71,6 +105,14 @@ internal static partial class VesselsFindings
         Finding.Error($"Turns of {name} is {turns}; it must be 1 to 10.");
 
     // Vessels/Design/VesselEnd
+    internal static Finding FittingIsNotGiven(Length opening) =>
+        Finding.Note(
+            $"What fills the opening of {opening.Show()} is not given, so nothing is said of the thread, shoulder or bond that holds it. "
+            + "Give the fitting.");
+
+    internal static Finding DiscsOnPlateAddNothing() =>
+        Finding.Warning("Cap discs on a flat closure are not counted, since a flat laminate can't pull as a membrane; take a dome.");
+
     internal static Finding NoJointHoldsClosure() =>
         Finding.Error("No joint holds the closure in; give a bonded plug, a threaded boss or a sleeve carried over it.");
 

@@ -8,7 +8,7 @@ internal static partial class VesselsFindings
 {
     // Vessels/Ends/ClosureVerbs
     internal static Finding ClosureIsNotModelled(string shape) =>
-        Finding.Error($"Nothing is known of what a {shape} holds. Close the vessel with a flat plate or a dome.");
+        Finding.Error($"Nothing is known of what a {shape} holds. Close the vessel with a flat plate, a dome or a cone.");
 
     // Vessels/Ends/JointStrength
     internal static Finding JointIsNotModelled(string jointName) =>

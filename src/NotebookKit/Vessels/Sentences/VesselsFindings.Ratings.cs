@@ -12,6 +12,11 @@ internal static partial class VesselsFindings
             $"The burst alone would allow a maximum expected pressure of {byBurst}; {rulesName} was written for no more than "
             + $"{highest}, and is held there.");
 
+    internal static Finding ProofMustStayBelowYield(string name, GaugePressure yield, double share, GaugePressure byYield) =>
+        Finding.Note(
+            $"The {name} first yields at {yield}; a proof must stay at or below {Digits.Round(100 * share)} % of that (common practice, no "
+            + $"source), so the maximum expected pressure is held to {byYield}. Thicken the closure for more.");
+
     internal static Finding WorkingPressureNotAllowed(
         GaugePressure asked, string rulesName, GaugePressure highestOverOvershoot, GaugePressure designBurst, bool capped,
         GaugePressure highest, double burst, double overshoot, string limitingPart) =>

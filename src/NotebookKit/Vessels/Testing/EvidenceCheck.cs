@@ -70,6 +70,7 @@ internal static class EvidenceCheck
     private static bool IsSame(VesselEnd one, int sleeves, VesselEnd other, int otherSleeves) =>
         one.Closure.Shape == other.Closure.Shape && one.Closure.Material.Name == other.Closure.Material.Name
         && Same(one.Closure.Wall, other.Closure.Wall) && Same(one.Closure.Opening, other.Closure.Opening)
+        && (one.Fitting is null || other.Fitting is null || one.Fitting.Equals(other.Fitting)) && Equals(one.Discs, other.Discs)
         && one.Joints.Count == other.Joints.Count && one.Joints.Zip(other.Joints,
             (a, b) => IsSame(a, sleeves, b, otherSleeves)).All(s => s);
 

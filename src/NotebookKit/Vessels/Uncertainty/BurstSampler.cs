@@ -20,19 +20,21 @@ internal sealed class BurstSampler
             "place between the fibres as laid and the laminate",
     ];
 
-    private readonly PressureVessel _vessel;
+    /// <summary>Spread of what peel leaves of a bond [-]; common practice, no source.</summary>
+    private const double PeelSpread = 0.2;
+
     private readonly VesselWall _wall;
     private readonly SeededSamples _samples;
     private readonly double[] _sigma;
-    private readonly double _nozzleClosure;
-    private readonly double _forwardClosure;
+    private readonly EndMode[] _nozzle;
+    private readonly EndMode[] _forward;
+    private readonly double _sleevePascals;
     private readonly double _fractionSpread;
     private readonly double _angleSpread;
 
     public BurstSampler(PressureVessel vessel, Layup layup, ulong seed)
     {
-        _vessel = vessel;
-        _wall = new VesselWall(layup);
+        _wall = Worth(new VesselWall(layup), vessel);
         _samples = new SeededSamples(seed);
         var fibres = layup.Plies.Select(p => LayupModel.FibreOf(p.Ply)).OfType<Materials.Solids.Fibre>().ToList();
         var yarns = vessel.Plies.OfType<BraidedSleeve>().Select(s => s.Braid.Yarn.Spread)
@@ -54,10 +56,31 @@ internal sealed class BurstSampler
             Log(Math.Max(vessel.NozzleEnd.Closure.Material.YieldStrength.Spread, vessel.ForwardEnd.Closure.Material.YieldStrength.Spread)),
             0,
         ];
-        _nozzleClosure = vessel.NozzleEnd.Closure.YieldPressure(vessel.Liner.Bore).Pascals;
-        _forwardClosure = vessel.ForwardEnd.Closure.YieldPressure(vessel.Liner.Bore).Pascals;
+        var engine = _wall.NewEngine();
+        _wall.Set(engine, BurstModel.MeanFactors(vessel), FailureCriterion.MaximumStress);
+        var context = _wall.Context(engine.Layers);
+        // Pressures of the ends at the means; a sample scales them by what drives each.
+        _nozzle = [.. EndModel.Modes(vessel.NozzleEnd, context).Where(m => m.Kind == PartFailure.Burst)];
+        _forward = [.. EndModel.Modes(vessel.ForwardEnd, context).Where(m => m.Kind == PartFailure.Burst)];
+        _sleevePascals = context.SleevePascals;
         _fractionSpread = vessel.Fabrication.FibreFractionSpread.DecimalFractions;
         _angleSpread = vessel.Fabrication.AngleSpread.Radians;
+    }
+
+    /// <summary>
+    /// The wall with those inner walls that come near to ruling it; the others never rule a sample that matters (a band of a fifth, common
+    /// practice, no source).
+    /// </summary>
+    private static VesselWall Worth(VesselWall wall, PressureVessel vessel)
+    {
+        var engine = wall.NewEngine();
+        var factors = BurstModel.MeanFactors(vessel);
+        var (low, high) = BurstModel.Band(wall, engine, factors);
+        return wall.Keeping(w =>
+        {
+            var (ownLow, ownHigh) = BurstModel.BandOfOne(w, engine, factors);
+            return ownLow > 0.8 * low || ownHigh > 0.8 * high;
+        });
     }
 
     /// <summary>Standard normal or, for the last one, uniform number of a variable.</summary>
@@ -101,23 +124,22 @@ internal sealed class BurstSampler
 
         if (wallOnly) return (burst, 0);
         byte part = 0, number = 0;
-        var context = _wall.Context(engine.Layers, Factor(i, 9), Factor(i, 11));
-        Weaken(_vessel.NozzleEnd, _nozzleClosure, context, ref burst, ref part, ref number);
-        Weaken(_vessel.ForwardEnd, _forwardClosure, context with { BondFactor = Factor(i, 10) }, ref burst, ref part, ref number);
+        var sleeve = _sleevePascals > 0 ? _wall.SleevePascals(engine.Layers) / _sleevePascals : 1;
+        var closure = Factor(i, 11);
+        Weaken(_nozzle, closure, Factor(i, 9), sleeve, ref burst, ref part, ref number);
+        Weaken(_forward, closure, Factor(i, 10), sleeve, ref burst, ref part, ref number);
         return (burst, part);
     }
 
     /// <summary>Parts are numbered as the burst prediction lists them.</summary>
-    private static void Weaken(VesselEnd end, double closureYield, in EndContext context, ref double burst, ref byte part, ref byte number)
+    private static void Weaken(EndMode[] modes, double closure, double bond, double sleeve, ref double burst, ref byte part,
+        ref byte number)
     {
-        number++;
-        var closure = closureYield * context.MetalFactor;
-        if (closure < burst) (burst, part) = (closure, number);
-        for (var j = 0; j < end.Joints.Count; j++)
+        foreach (ref readonly var mode in modes.AsSpan())
         {
             number++;
-            var joint = end.Joints[j].FailurePascals(context);
-            if (joint < burst) (burst, part) = (joint, number);
+            var pressure = mode.At(closure, bond, sleeve);
+            if (pressure < burst) (burst, part) = (pressure, number);
         }
     }
 
@@ -132,5 +154,11 @@ internal sealed class BurstSampler
 
     private static double Maximum(IEnumerable<double> spreads) => spreads.DefaultIfEmpty(0).Max();
 
-    private static double Bond(VesselEnd end) => Maximum(end.Joints.OfType<BondedPlug>().Select(p => p.CouponStrength.Spread));
+    /// <summary>Spread of a bond: its coupon's, and that of the share of peel, which no source gives.</summary>
+    private static double Bond(VesselEnd end)
+    {
+        var coupon = Maximum(end.Joints.OfType<BondedPlug>().Select(p => p.CouponStrength.Spread)
+            .Concat(end.Fitting is BondedFitting fitting ? [fitting.CouponStrength.Spread] : []));
+        return coupon > 0 ? Math.Sqrt(coupon * coupon + PeelSpread * PeelSpread) : 0;
+    }
 }
