@@ -58,6 +58,15 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
         return new LaminateStiffness(a, b, d, Thickness.Meters);
     }
 
+    /// <summary>Strain, curvatures and the stresses of every ply under forces and moments. Source: Kaw 2006, Eq. 4.29.</summary>
+    /// <param name="load">Forces and moments a width; what isn't given is none.</param>
+    /// <exception cref="InvalidDesignException">The stack isn't valid.</exception>
+    public LaminateResponse Under(LaminateLoad load)
+    {
+        ArgumentNullException.ThrowIfNull(load);
+        return LaminateResponse.Of(this, load);
+    }
+
     /// <summary>In-plane moduli of the whole stack, no bending allowed, as in the wall of a tube. Source: Kaw 2006, §4.4; Jones 1999, ch.
     /// 4.</summary>
     /// <exception cref="InvalidDesignException">The stack isn't valid.</exception>

@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Vessels;
 
@@ -11,6 +12,12 @@ internal static partial class VesselsFindings
         Finding.Error(
             $"stiffness of ply {number} is {lamina}; moduli must be above 0 and ν12² below E1/E2, or the ply would give back more "
             + "energy than it took.");
+
+    // Vessels/Laminates/LaminateResponse
+    internal static Finding LaminateStrainIsLarge(double mostPercent, double largestPercent) =>
+        Finding.Warning(
+            $"The largest strain in the laminate is {Digits.Round(mostPercent)} %; classical laminate theory holds to some "
+            + $"{Digits.Round(largestPercent)} % (common practice, no source). Lower the load, or add plies.");
 
     // Vessels/Laminates/TubeWall
     internal static Finding PlyStrengthRefused(string plyName, string s) =>

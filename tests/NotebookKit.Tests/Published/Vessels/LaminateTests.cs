@@ -69,6 +69,34 @@ public class LaminateTests
         static LaminatePly Ply(double degrees) => new(Cases.T300, degrees.Degrees(), 5.Millimetres());
     }
 
+    // Digits as the example prints them, four of them; the answer hangs on a 6 by 6 matrix of which they are all rounded: 0.2 %.
+    [Fact]
+    [PublishedCase("V11", Kaw + "Ex. 4.3 (recalled, unverified; held against an inverse of the printed A, B and D)")]
+    public void Strains_curvatures_and_ply_stresses_of_a_three_ply_stack_under_two_pulls()
+    {
+        var thousand = UnitsNet.ForcePerLength.FromNewtonsPerMeter(1000);
+        var answer = new Laminate([Ply(0), Ply(30), Ply(-45)]).Under(new() { ForceX = thousand, ForceY = thousand });
+        Tolerance.Relative(3.123e-7, answer.Middle.X.DecimalFractions, 2e-3);
+        Tolerance.Relative(3.492e-6, answer.Middle.Y.DecimalFractions, 2e-3);
+        Tolerance.Relative(-7.598e-7, answer.Middle.Shear.DecimalFractions, 2e-3);
+        Tolerance.Relative(2.971e-5, answer.CurvatureX.InverseMeters, 2e-3);
+        Tolerance.Relative(-3.285e-4, answer.CurvatureY.InverseMeters, 2e-3);
+        Tolerance.Relative(4.101e-4, answer.Twist.InverseMeters, 2e-3);
+
+        var top = answer.Faces.Single(f => f is { Ply: 2, Place: PlyPlace.First });
+        Tolerance.Relative(2.380e-7, top.Strain.X.DecimalFractions, 2e-3);
+        Tolerance.Relative(4.313e-6, top.Strain.Y.DecimalFractions, 2e-3);
+        Tolerance.Relative(-1.785e-6, top.Strain.Shear.DecimalFractions, 2e-3);
+        Tolerance.Relative(6.930e4, top.StressX.Pascals, 2e-3);
+        Tolerance.Relative(7.391e4, top.StressY.Pascals, 2e-3);
+        Tolerance.Relative(3.381e4, top.StressXy.Pascals, 2e-3);
+        Tolerance.Relative(9.973e4, top.Stress.Longitudinal.Pascals, 2e-3);
+        Tolerance.Relative(4.348e4, top.Stress.Transverse.Pascals, 2e-3);
+        Tolerance.Relative(1.890e4, top.Stress.Shear.Pascals, 2e-3);
+
+        static LaminatePly Ply(double degrees) => new(Cases.T300, degrees.Degrees(), 5.Millimetres());
+    }
+
     [Fact]
     [PublishedCase("V12", "Tsai and Hahn, Introduction to Composite Materials, 1980: invariants and the quasi-isotropic identity; "
         + "figures re-computed")]
