@@ -37,4 +37,15 @@ internal static class VesselSources
 
     public static Source Delivered { get; } = new("Cox and Flanagan",
         "Handbook of Analytical Methods for Textile Composites, NASA CR-4750", 1997, "§3.4.2");
+
+    public static Source Voids { get; } = new("ASTM", "D2734 Void content of reinforced plastics", 2016,
+        "form recalled; scope seen", SourceKind.Unverified);
+
+    public static Source ConstituentContent { get; } = new("ASTM", "D3171 Constituent content of composite materials", 2015,
+        "form recalled; scope seen", SourceKind.Unverified);
+
+    public static Source Uncertainty { get; } = new("JCGM", "100 Guide to the expression of uncertainty in measurement", 2008, "eq. 10");
+
+    public static Source VoidKnockDown { get; } = new("Judd and Wright", "Voids and their effects on the mechanical properties of composites, "
+        + "SAMPE Journal 14", 1978, "about 7 % of interlaminar shear strength for each per cent of voids up to 4 %", SourceKind.Unverified);
 }

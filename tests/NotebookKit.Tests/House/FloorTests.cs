@@ -23,6 +23,7 @@ public class FloorTests
         ["Vessels.Laying"] = ["", "Design"],
         ["Vessels.Ends"] = ["", "Design", "Shells"],
         ["Vessels.Bursting"] = ["", "Design", "Laminates", "Shells", "Ends", "Laying"],
+        ["Vessels.Built"] = ["", "Design", "Laying", "Bursting"],
         ["Vessels.Testing"] = ["", "Design", "Ends", "Laying", "Bursting"],
         ["Vessels.Ratings"] = ["", "Design", "Laying", "Bursting", "Testing"],
         ["Vessels.Uncertainty"] = ["", "Allowables", "Design", "Laminates", "Ends", "Laying", "Bursting", "Testing", "Ratings"],

@@ -46,6 +46,9 @@ public sealed record Fabrication
     /// <summary>Whether the liner's share of the load is counted.</summary>
     public bool CountsLiner { get; init; } = true;
 
+    /// <summary>What of it was measured on a vessel that was built, beside what was designed; none for a design. Results show it.</summary>
+    public string? AsBuilt { get; init; }
+
     /// <summary>All that is wrong with it.</summary>
     public IReadOnlyList<Finding> Validate()
     {

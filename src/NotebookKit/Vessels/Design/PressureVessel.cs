@@ -43,6 +43,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
             .Concat(NozzleEnd.Joints.Concat(ForwardEnd.Joints).OfType<BondedPlug>().Select(b =>
                 (IReadOnlyList<string>?)b.Adhesive.Overrides))
             .Concat(new[] { NozzleEnd, ForwardEnd }.Select(e => (IReadOnlyList<string>?)(e.Fitting as BondedFitting)?.Adhesive.Overrides))
+            .Append(Fabrication.AsBuilt is { } built ? [built] : [])
             .SelectMany(o => o ?? []).Distinct(),
     ];
 
