@@ -13,7 +13,7 @@ internal static class ProofJudgement
     public static (ProofVerdict Verdict, IReadOnlyList<Finding> Findings) Of(ProofRecord record)
     {
         List<(ProofVerdict Verdict, Finding Finding)> reasons = [.. Failure(record), .. Reached(record), .. Held(record), .. Leak(record),
-            .. Growth(record), .. Drops(record)];
+            .. Growth(record), .. Drops(record), .. TapeJudgement.Drops(record), .. TapeJudgement.Sounds(record)];
         var verdict = reasons.Count == 0 ? ProofVerdict.Accept : reasons.Max(r => r.Verdict);
         List<Finding> findings = [.. reasons.Select(r => r.Finding)];
         if (verdict == ProofVerdict.Accept)
@@ -108,9 +108,19 @@ internal static class ProofJudgement
         var rule = record.Plan.Proof.Rule;
         if (record.Expansion is not { } expansion)
         {
+            if (record.TapeExpansion is { } alone)
+            {
+                foreach (var reason in TapeJudgement.Growth(record, alone, MostGrowth)) yield return reason;
+                yield break;
+            }
+
             yield return (ProofVerdict.Retest, ProofingFindings.PermanentExpansionCannotBeTold());
             yield break;
         }
+
+        if (record.TapeExpansion is { } tape)
+            foreach (var reason in TapeJudgement.Beside(record, tape))
+                yield return reason;
 
         // Water lost after the proof hold may make what stays more than the growth itself; the log is judged all the same.
         var (stays, share) = (expansion.Permanent.Milliliters, expansion.PermanentShare.DecimalFractions);

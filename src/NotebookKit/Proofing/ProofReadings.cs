@@ -35,6 +35,15 @@ public sealed record ProofReadings
     /// <summary>Water pumped in less water let out, in mL; without it a permanent expansion can't be told.</summary>
     public Series? Expansion { get; init; }
 
+    /// <summary>Girth and length by tape and rule; none where they weren't read. A burette, where there is one, goes before it.</summary>
+    public TapeReadings? Tape { get; init; }
+
+    /// <summary>Drops counted, a place each; a place that was watched and stayed dry has a rate of 0. Empty where nobody looked.</summary>
+    public IReadOnlyList<DropsSeen> Drops { get; init; } = [];
+
+    /// <summary>Sounds heard; empty where none were, or nobody listened.</summary>
+    public IReadOnlyList<SoundHeard> Sounds { get; init; } = [];
+
     /// <summary>What the gauge can't tell apart; 0.001 to 5 bar, 0.1 bar unless said.</summary>
     public Pressure GaugeError { get; init; } = 0.1.Bar();
 
@@ -59,6 +68,9 @@ public sealed record ProofReadings
             new ValidRange<Ratio>(0.1.Percent(), 10.Percent()).Find(LeakLimit.ToUnit(UnitsNet.Units.RatioUnit.Percent),
                 "limit of the leak", "A proof vessel holds its pressure within a few per cent in ten minutes."),
         ];
+        findings.AddRange(Tape?.Validate() ?? []);
+        findings.AddRange(Drops.SelectMany(d => d.Validate()));
+        findings.AddRange(Sounds.SelectMany(d => d.Validate()));
         findings.AddRange(Proof.Validate());
         return findings.OfType<Finding>().ToList();
     }
@@ -76,7 +88,7 @@ public sealed record ProofReadings
         var rows = HoldFinder.Rows(plan.Steps, Proof.Steps.Count - 1, seconds, bar, GaugeError.Bars);
         var holds = plan.Steps.Select((step, i) => rows[i] is { } r
             ? HoldFinder.Read(step, r, seconds, bar, celsius, Proof.Filled, GaugeError.Bars) : null).ToList();
-        return new ProofRecord(this, plan, holds, ExpansionReading.From(this, plan, holds));
+        return new ProofRecord(this, plan, holds, ExpansionReading.From(this, plan, holds), TapeExpansion.From(this, plan, holds));
     }
 
     private Finding? Column(Series? column, string unit, string name)

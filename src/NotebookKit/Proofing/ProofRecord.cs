@@ -9,13 +9,16 @@ namespace NotebookKit.Proofing;
 /// <remarks>Source: as <see cref="ProofReadings"/>; limits of the rule that the proof was planned by.</remarks>
 public sealed record ProofRecord : IResult
 {
-    internal ProofRecord(ProofReadings readings, ProofPlan plan, IReadOnlyList<HoldReading?> holds, ExpansionReading? expansion)
+    internal ProofRecord(ProofReadings readings, ProofPlan plan, IReadOnlyList<HoldReading?> holds, ExpansionReading? expansion,
+        TapeExpansion? tape)
     {
         Readings = readings;
         Plan = plan;
         Fingerprint = ProofRecordDocument.Fingerprint(readings);
         Holds = holds;
         Expansion = expansion;
+        TapeExpansion = tape;
+        Leaks = [.. readings.Drops.Select(LeakDecision.For).OfType<LeakDecision>()];
         (Verdict, Findings) = ProofJudgement.Of(this);
     }
 
@@ -30,6 +33,12 @@ public sealed record ProofRecord : IResult
 
     /// <summary>What the burette said; none where expansion wasn't logged, or not to the end.</summary>
     public ExpansionReading? Expansion { get; }
+
+    /// <summary>What tape and rule said; none where they weren't read, or the proof hold isn't in the log.</summary>
+    public TapeExpansion? TapeExpansion { get; }
+
+    /// <summary>What each leak that was seen leads to, with its reasons; empty where none was seen.</summary>
+    public IReadOnlyList<LeakDecision> Leaks { get; }
 
     /// <summary>Accept, repeat or reject.</summary>
     public ProofVerdict Verdict { get; }
@@ -139,6 +148,17 @@ public sealed record ProofRecord : IResult
                     $"planned {ProofPlan.Millilitres(Plan.Proof.TrappedAir)}"),
             ]
             : Array.Empty<ResultLine>(),
+        .. TapeExpansion is { } t
+            ? [
+                new ResultLine("Growth by tape and rule", t.Total.ToString(), $"{t.Around} around, {t.Along} along; expected "
+                    + ProofPlan.Millilitres(Plan.Proof.Filled.WallExpansion(Plan.ProofPressure))),
+                new ResultLine("Permanent expansion by tape and rule", t.PermanentShare?.ToString() ?? "not shown",
+                    $"limit {Plan.Proof.Rule.PermanentLimit.Show()}"),
+                new ResultLine("Trapped air by water pumped", t.TrappedAir?.ToString() ?? "not shown"),
+            ]
+            : Array.Empty<ResultLine>(),
+        .. Leaks.Select(l => new ResultLine($"Leak, {ProofingFindings.NameOf(l.Seen.Place)}", ProofingFindings.NameOf(l.Action),
+            $"{Digits.Round(l.Seen.Rate.Hertz * 60, 2)} drops a minute at {l.Seen.At}")),
         .. Holds.Select((h, i) => new ResultLine($"Step {i + 1}, {Plan.Steps[i].Pressure}",
             h is null ? "not in the log" : $"held {ProofPlan.Seconds(h.Held)}",
             h is null ? "" : $"fell {Digits.Round(h.Fall.Bars, 2)} ± {Digits.Round(h.FallUncertainty.Bars, 1)} bar, warmth taken off")),
@@ -177,6 +197,10 @@ public sealed record ProofRecord : IResult
                 steps.Add(new("Permanent share", @"\frac{\Delta V_{perm}}{\Delta V_{wall}}",
                     $"{Digits.Round(e.Permanent.Milliliters, 3)} mL / {Digits.Round(e.Total.Milliliters, 3)} mL",
                     $"{Digits.Round(e.PermanentShare.Percent, 3)} %", Plan.Proof.Rule.Source));
+            if (TapeExpansion is { } tape)
+                steps.Add(new("Growth by tape and rule", @"\frac{\Delta V}{V} = (1 + \epsilon_h)^2\,(1 + \epsilon_a) - 1",
+                    $"{tape.Around} around, {tape.Along} along, of {ProofPlan.Millilitres(Plan.Proof.Volume)}", tape.Total.ToString(),
+                    ProofingSources.Cylinder));
             return new(Title, steps);
         }
     }

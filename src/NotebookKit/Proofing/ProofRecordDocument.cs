@@ -74,6 +74,7 @@ internal static class ProofRecordDocument
             Column(json, "pressureBarGauge", readings.Pressure);
             Column(json, "temperatureC", readings.Temperature);
             Column(json, "expansionMl", readings.Expansion);
+            ProofSightings.Write(json, readings);
             if (verdict is not null) json.WriteString("verdict", verdict);
             if (fingerprint is not null) json.WriteString("fingerprint", fingerprint);
             json.WriteEndObject();
@@ -168,6 +169,9 @@ internal static class ProofRecordDocument
             Pressure = Values(root, "pressureBarGauge", "Pressure", "bar gauge")!,
             Temperature = root.TryGetProperty("temperatureC", out _) ? Values(root, "temperatureC", "Temperature", "°C") : null,
             Expansion = root.TryGetProperty("expansionMl", out _) ? Values(root, "expansionMl", "Water pumped in", "mL") : null,
+            Tape = ProofSightings.TapeOf(root),
+            Drops = ProofSightings.DropsOf(root),
+            Sounds = ProofSightings.SoundsOf(root),
         };
     }
 

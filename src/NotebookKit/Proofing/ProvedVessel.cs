@@ -98,6 +98,9 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
             + $"{RuleSet}"),
         new("Allowed by the rating", Rating.WorkingPressure.ToString(), Rating.Basis),
         new("May be filled to", Allowed.ToString(), ByProof < Rating.WorkingPressure ? "the proof sets it" : "the rating sets it"),
+        new("Permanent expansion", Record.Expansion is { } burette ? $"{Digits.Round(burette.PermanentShare.Percent, 2)} %"
+            : Record.TapeExpansion?.PermanentShare?.ToString() ?? "not shown",
+            $"{(Record.Expansion is null ? "by tape and rule" : "by burette")}; limit {Record.Plan.Proof.Rule.PermanentLimit.Show()}"),
         new("Record", Fingerprint[..12], "first twelve digits of its fingerprint"),
     ];
 
