@@ -61,7 +61,7 @@ public class CheatTests
             "which the proof with the resin at 15 °C sets"),
         // Heat, water and the resin.
         ["a black vessel at 70 °C in the sun"] = (() => CardOf(Whole with { VesselTemperature = InTheSun }),
-            "the resin may work up to 50 °C"),
+            "the resin may be used up to 50 °C"),
         ["a wall warm enough to halve the fill"] = (() => CardOf(Whole with { VesselTemperature = 48.Celsius() }),
             "with the resin at 48 °C sets"),
         ["a resin without a glass temperature"] = (

@@ -111,7 +111,7 @@ public class FlightLogTests
         Assert.True(Width(one) < 0.5 * Width(both));
         Assert.InRange(1.2, one.DragInterval.Low, one.DragInterval.High);
         Assert.Equal(40, one.EffectiveFillPressure.Bar, 12);
-        Assert.Contains(both.Findings, f => f.Message.Contains("Trust the gauge", StringComparison.Ordinal));
+        Assert.Contains(both.Findings, f => f.Message.Contains("trust the gauge", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -139,7 +139,7 @@ public class FlightLogTests
             StringComparison.Ordinal);
         Assert.Contains("aren't numbers", Refusal(log with {
             Pressure = log.Pressure with { Values = [.. log.Pressure.Values.Skip(1), double.NaN] } }), StringComparison.Ordinal);
-        Assert.Contains("don't rise", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Reverse()] } }),
+        Assert.Contains("don't increase", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Reverse()] } }),
             StringComparison.Ordinal);
         Assert.Contains("one to one", Refusal(log with { Time = log.Time with { Values = [.. log.Time.Values.Skip(1)] } }),
             StringComparison.Ordinal);

@@ -113,7 +113,7 @@ public class LifeTests
         const double psi = 14.503773773;
         var inPsi = new ScreeningByProof((180 * psi).PsiGauge(), 0.12, (120 * psi).PsiGauge(), (80 * psi).PsiGauge());
         Tolerance.Relative(bar.AfterProof(55.Percent()), inPsi.AfterProof(55.Percent()), 1e-9);
-        Assert.Contains("Prove higher or fill lower", Assert.Throws<InvalidDesignException>(() => (bar
+        Assert.Contains("Raise the proof pressure or lower the fill", Assert.Throws<InvalidDesignException>(() => (bar
             with { Fill = 130.BarGauge() }).BurstInProof()).Message, StringComparison.Ordinal);
     }
 

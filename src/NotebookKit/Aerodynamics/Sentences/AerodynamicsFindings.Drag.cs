@@ -8,11 +8,11 @@ internal static partial class AerodynamicsFindings
     // Aerodynamics/Drag/BodyDrag
     internal static Finding PublishedFormsLeaveDragBand(double low, double high) =>
         Finding.Note(
-            $"the published forms leave the drag coefficient between {Digits.Round(low)} and {Digits.Round(high)}; carry both ends "
-            + "into the height, or fit one flight.");
+            $"the published forms leave the drag coefficient between {Digits.Round(low)} and {Digits.Round(high)}; use both "
+            + "ends for the height, or fit the drag to a flight.");
 
     internal static Finding RailButtonsAreNotCounted() =>
-        Finding.Note("nothing is counted for rail buttons, joints and screws; set Protuberance where they stick out.");
+        Finding.Note("the drag of rail buttons, joints and screws isn't counted; set Protuberance where they protrude.");
 
     // Aerodynamics/Drag/DragAssumptions
     internal static Finding LateTransitionBelowEarly(double lateTransition, double earlyTransition) =>

@@ -13,8 +13,8 @@ internal static partial class AerodynamicsFindings
 
     internal static Finding FinThicknessOutOfRange(Length thickness, Length rootLength) =>
         Finding.Error(
-            $"fin thickness is {thickness.Show()} on a root of {rootLength.Show()}; it must be below a quarter of the root. The model "
-            + "takes fins as thin plates.");
+            $"fin thickness is {thickness.Show()} on a root of {rootLength.Show()}; it must be below a quarter of the root. "
+            + "The model treats fins as thin plates.");
 
     // Aerodynamics/Fins/PolygonPlanform
     internal static Finding FinOutlineCornerCountOutOfRange(int outlineCount) =>

@@ -10,7 +10,7 @@ internal static partial class ClearanceFindings
 
     // Clearance/Service/Inspected
     internal static Finding ResultOfInspectionUnknown() =>
-        Finding.Error("result of the inspection is neither sound nor not-sound; write not-sound where there is doubt.");
+        Finding.Error("result of the inspection is neither sound nor not-sound; write not-sound if in doubt.");
 
     // Clearance/Service/LifeLimits
     internal static Finding NeedAfterMishapUnknown(string name) =>
@@ -22,14 +22,16 @@ internal static partial class ClearanceFindings
 
     // Clearance/Service/Made
     internal static Finding DayOfMakingAfterEntry(string day) =>
-        Finding.Error($"day it was made is {day}, after the day it is written down; write it down when it is made.");
+        Finding.Error($"day of making is {day}, after the day of its entry; enter the vessel when it is made.");
 
     internal static Finding CuredMassBelowDryMass(string curedMass, string dryMass) =>
-        Finding.Error($"cured mass is {curedMass}, below the dry mass of {dryMass}; resin adds mass. Look whether the two were exchanged.");
+        Finding.Error(
+            $"cured mass is {curedMass}, below the dry mass of {dryMass}; resin adds mass. Check whether the two were "
+            + "exchanged.");
 
     // Clearance/Service/Proved
     internal static Finding DayOfProofAfterEntry(string day) =>
-        Finding.Error($"day of the proof is {day}, after the day it is written down; write a proof down when it is done.");
+        Finding.Error($"day of the proof is {day}, after the day of its entry; enter a proof when it is done.");
 
     // Clearance/Service/ServiceEvent
     internal static Finding KindOfEventUnknown(string kind, IEnumerable<string> kinds) =>
@@ -42,8 +44,8 @@ internal static partial class ClearanceFindings
     // Clearance/Service/ServiceFile
     internal static Finding LastLineWasCutOff(int cut) =>
         Finding.Warning(
-            $"The last line was cut off and was dropped ({cut} bytes) before this one was written: its event was never complete; ask "
-            + "who wrote it, and enter it again.");
+            $"The last line was cut off and was dropped ({cut} bytes) before this line was written: the event was never "
+            + "complete; ask who wrote the line, and enter the event again.");
 
     // Clearance/Service/ServiceJudgement
     internal static Finding RecordSaysTwiceVesselWasMade(string what) =>
@@ -51,16 +53,16 @@ internal static partial class ClearanceFindings
 
     internal static Finding RecordHoldsOneProofTwice(string what) =>
         Finding.Warning(
-            $"The record holds one proof twice, the second time in {what}; only the first entry counts. Look whether another proof "
-            + "was meant.");
+            $"The record holds one proof twice, the second time in {what}; only the first entry counts. Check whether "
+            + "another proof was meant.");
 
     internal static Finding VesselWasFilledWhileGrounded(string what) =>
-        Finding.Warning($"In {what} the vessel was filled while it was grounded; find out why nobody looked at the record.");
+        Finding.Warning($"In {what} the vessel was filled while it was grounded; find out why the record wasn't read.");
 
     internal static Finding NoInspectionIsWrittenDown(string on) =>
         Finding.Warning($"No inspection of {on} is written down; inspect the vessel before its first fill of the day.");
 
-    internal static Finding NextProofIsDue(string due) => Finding.Warning($"The next proof is due on {due}; plan it.");
+    internal static Finding NextProofIsDue(string due) => Finding.Warning($"The next proof is due on {due}; plan the retest.");
 
     internal static Finding FewFillsAreLeft(int left) =>
         Finding.Warning($"{(left == 1 ? "1 fill is" : $"{left} fills are")} left; plan the next proof, or the next vessel.");
@@ -69,17 +71,18 @@ internal static partial class ClearanceFindings
 
     // Clearance/Service/ServiceRecordReader
     internal static Finding LastLineLacksLineEnd(int linesCount) =>
-        Finding.Note($"Line {linesCount}, the last, lacks its line end; its check sum shows that it is whole, and it was kept.");
+        Finding.Note(
+            $"Line {linesCount}, the last, lacks its line end; its check sum shows that the line is whole, and the line was "
+            + "kept.");
 
     internal static Finding LastLineIsCutOff(int linesCount, int restLength) =>
         Finding.Warning(
-            $"Line {linesCount}, the last, is cut off and was dropped ({restLength} bytes): whatever wrote it didn't end well; ask "
-            + "who did, and enter that event again.");
+            $"Line {linesCount}, the last, is cut off and was dropped ({restLength} bytes): the program that wrote this "
+            + "line didn't end properly; ask who used it, and enter that event again.");
 
     internal static Finding CutOffLineWasTakenAway(int number, int removed) =>
         Finding.Note(
-            $"Before line {number} was written, a line that was cut off ({removed} bytes) was taken away: that event was never "
-            + "complete.");
+            $"Before line {number} was written, a line that was cut off ({removed} bytes) was removed: that event was never complete.");
 
     // Clearance/Service/ServiceText
     internal static Finding TextIsNotGiven(string name) => Finding.Error($"{name} is not given; write it in a few words.");

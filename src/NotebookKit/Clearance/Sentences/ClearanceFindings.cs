@@ -9,12 +9,12 @@ internal static partial class ClearanceFindings
 {
     // Clearance/FillAllowance
     internal static Finding ServiceRecordIsNotShown() =>
-        Finding.Error("not shown: service record. What the vessel went through since its proof is not known. Read its service file.");
+        Finding.Error("not shown: service record. The vessel's history since its proof is not known. Read its service file.");
 
     internal static Finding NoPublishedStressRuptureData(string hours, string limitsName) =>
         Finding.Note(
-            $"no published stress-rupture data for hand-laid carbon are at hand; the limit of {hours} at pressure stands in their "
-            + $"place ({limitsName}).");
+            $"no published stress-rupture data for hand-laid carbon are at hand; the limit of {hours} at pressure is used "
+            + $"instead ({limitsName}).");
 
     internal static Finding LimitsSetNoTimeAtPressure(string limitsName) =>
         Finding.Warning(
@@ -29,7 +29,7 @@ internal static partial class ClearanceFindings
 
     // Clearance/ProofVerbs
     internal static Finding RatingWasRefused(string name) =>
-        Finding.Error($"the rating of {name} was refused, so no proof follows from it. Do what the findings of the rating name.");
+        Finding.Error($"the rating of {name} was refused, so no proof follows from it. Follow the findings of the rating.");
 
     internal static Finding BurstsAreThoseOfAnotherDesign(string burstsVesselName, string ratingVesselName) =>
         Finding.Error(
@@ -41,21 +41,21 @@ internal static partial class ClearanceFindings
 
     internal static Finding ResinGlassTemperatureIsNotGiven(string resinName) =>
         Finding.Error(
-            $"the resin's glass temperature isn't given: heat can't be judged. Measure that of {resinName}, or take it from its data "
-            + "sheet, and give it with the resin.");
+            "the resin's glass temperature isn't given: heat can't be judged. Measure the glass temperature of "
+            + $"{resinName}, or take the value from its data sheet, and give that value with the resin.");
 
     internal static Finding ResinGlassTemperatureIsNotMeasured(Temperature glass, string source) =>
         Finding.Warning(
-            $"the resin's glass temperature of {glass.Show()} isn't measured: {source}. Measure it before you rely on what the resin "
-            + "keeps in the heat.");
+            $"the resin's glass temperature of {glass.Show()} isn't measured: {source}. Measure the glass temperature "
+            + "before you rely on the resin's strength in the heat.");
 
     internal static Finding WaterInResinIsReckoned(Ratio water, string source) =>
-        Finding.Note($"{water.Show()} of water in the resin is reckoned with: {source}. A measured content takes its place.");
+        Finding.Note($"{water.Show()} of water in the resin is assumed: {source}. A measured content replaces this value.");
 
     internal static Finding VesselTooWarm(Temperature wall, string name, Temperature most) =>
         Finding.Error(
-            $"temperature of the vessel is {wall.Show()}; the {name} may work up to {most.Show()}. Cool the vessel and keep it in the "
-            + "shade.");
+            $"temperature of the vessel is {wall.Show()}; the {name} may be used up to {most.Show()}. Cool the vessel and "
+            + "keep it in the shade.");
 
     // Clearance/StageJudge
     internal static Finding FinsWereJudgedWithGustBelowWindLimit(string own, Speed gust, Speed limit) =>

@@ -8,33 +8,33 @@ internal static partial class EvidenceFindings
 {
     // Evidence/FlightFit
     internal static Finding FitDidNotSettle() =>
-        Finding.Error("The fit didn't settle; look at the log beside the prediction: is it this vehicle, this site, this fill?");
+        Finding.Error("The fit didn't converge; compare the log with the prediction: are vehicle, site and fill those of this log?");
 
     internal static Finding LogCannotTellDragWell(double low, double high) =>
         Finding.Warning(
-            $"The log can't tell the drag better than between {Digits.Round(low, 2)} and {Digits.Round(high, 2)} times: too slow, too "
-            + "short, or too much scatter.");
+            $"The log determines the drag only to between {Digits.Round(low, 2)} and {Digits.Round(high, 2)} times: the "
+            + "flight was too slow or too short, or the scatter is too large.");
 
     internal static Finding LogCannotTellDragFromPush() =>
         Finding.Warning(
-            "The log can hardly tell more drag from more fill pressure. Trust the gauge, if it was checked, and fit the drag alone "
-            + "(TrustGauge), or log faster while it pushes.");
+            "The log can hardly separate the drag from the fill pressure. If the gauge was checked, trust the gauge and "
+            + "fit the drag alone (TrustGauge), or log faster during the thrust.");
 
     internal static Finding PushDiffersFromGauge(double absoluteOffBar, double off) =>
         Finding.Warning(
-            $"The push looks like {Digits.Round(absoluteOffBar, 2)} bar {(off < 0 ? "less" : "more")} than the gauge read. A wrong "
-            + $"gauge, water or mass, a nozzle that passes {(off < 0 ? "less" : "more")} than taken, or air that had cooled, would look "
-            + "the same; the log can't tell which.");
+            $"The effective fill pressure is {Digits.Round(absoluteOffBar, 2)} bar {(off < 0 ? "less" : "more")} than the "
+            + $"gauge read. A wrong gauge, water or mass, a nozzle that passes {(off < 0 ? "less" : "more")} than assumed, or "
+            + "air that had cooled would look the same; the log can't show which.");
 
     internal static Finding ResidualsAreNotChance() =>
         Finding.Note(
-            "What is left over isn't chance: neighbouring residuals agree. The model lacks something, so the true intervals are "
-            + "wider than those given.");
+            "The residuals aren't random: neighbouring residuals agree. The model lacks an effect, so the true intervals "
+            + "are wider than those given.");
 
     internal static Finding OneFlightIsNotEnough() =>
         Finding.Note(
-            "One flight is one flight: wind, tilt and the fins' cant are in the drag it gives. Fit three before the factor is "
-            + "believed.");
+            "This is one flight: wind, tilt and the fins' cant are part of the drag that it gives. Fit three flights "
+            + "before you rely on the factor.");
 
     // Evidence/FlightLog
     internal static Finding TimeUnitRefused(string timeUnit) => Finding.Error($"The time is in {timeUnit}; it must be in s.");
@@ -45,18 +45,25 @@ internal static partial class EvidenceFindings
     internal static Finding TimesAndPressuresDiffer(int timeCount, int pressureCount) =>
         Finding.Error($"There are {timeCount} times and {pressureCount} pressures; they must be one to one.");
 
-    internal static Finding TooFewReadings(int timeCount) => Finding.Error($"There are {timeCount} readings; a fit wants at least 40.");
+    internal static Finding TooFewReadings(int timeCount) => Finding.Error($"There are {timeCount} readings; a fit needs at least 40.");
 
     internal static Finding SomeReadingsAreNotNumbers() => Finding.Error("Some readings aren't numbers; leave those rows out.");
 
-    internal static Finding TimesDoNotRise() => Finding.Error("The times don't rise from reading to reading.");
+    internal static Finding TimesDoNotRise() => Finding.Error(
+        "The times don't increase from reading to reading. Sort the readings by time.");
 
     internal static Finding PressureOutsideAltimeterRange() =>
-        Finding.Error("A pressure lies outside 0.2 to 1.2 bar absolute; check its unit, and cut out readings of a knocked sensor.");
+        Finding.Error(
+            "A pressure lies outside 0.2 to 1.2 bar absolute; check its unit, and cut out readings from when the sensor "
+            + "was knocked.");
 
     internal static Finding LogRisesTooLittle(double topMetres) =>
-        Finding.Error($"The log rises by {Digits.Round(topMetres, 2)} m only; a fit wants at least 10 m. Is it the right part of the log?");
+        Finding.Error(
+            $"The log rises by {Digits.Round(topMetres, 2)} m only; a fit needs at least 10 m. Check that this is the right "
+            + "part of the log.");
 
     internal static Finding TooFewReadingsBeforeLaunch() =>
-        Finding.Error("The log has fewer than ten readings before launch; cut it later, so that it shows where the ground is.");
+        Finding.Error(
+            "The log has fewer than ten readings before launch; start the log earlier, so that the readings show the "
+            + "pressure on the ground.");
 }

@@ -9,35 +9,37 @@ internal static partial class FillingFindings
     // Filling/Fills/FillResult
     internal static Finding GaugeFallsAsGasCools(GaugePressure settledPressure, bool isAdiabatic) =>
         Finding.Note(
-            $"As the gas cools the gauge falls to {settledPressure}"
+            $"As the gas cools, the gauge falls to {settledPressure}"
             + (isAdiabatic
-                ? ", if the fill is too fast for the wall to take heat"
+                ? ", if the fill is too fast for the wall to take up heat"
                 : "")
-            + ". That fall is no leak.");
+            + ". That fall is not a leak.");
 
     internal static Finding SunTakesVesselPastRating(string sun, GaugePressure most, GaugePressure rated) =>
         Finding.Warning(
-            $"{sun}: past the {most} that its rating of {rated} was given for. Shade it, fill lower, or launch at once; on a delay "
-            + "vent from afar.");
+            $"{sun}: this exceeds the {most} that the rating of {rated} allows for. Shade the vessel, fill to a lower "
+            + "pressure, or launch at once; vent from afar if the launch is delayed.");
 
     internal static Finding SunTakesVesselAboveRated(string sun, GaugePressure rated, GaugePressure most) =>
-        Finding.Note($"{sun}: above the rated {rated}, within the {most} that the rating was given for. Shade it and don't top up warm.");
+        Finding.Note(
+            $"{sun}: this is above the rated {rated}, within the {most} that the rating allows for. Shade the vessel and "
+            + "don't top up while it is warm.");
 
     internal static Finding GasMayGetTooHot(double hottestDegreesCelsius) =>
         Finding.Warning(
-            $"The gas may reach {Digits.Round(hottestDegreesCelsius)} °C; a laminating resin without post-cure is good to about 50 "
-            + "°C. Fill more slowly: the wall then keeps it cool.");
+            $"The gas may reach {Digits.Round(hottestDegreesCelsius)} °C; a laminating resin without post-cure withstands "
+            + "about 50 °C. Fill more slowly: the wall then cools the gas.");
 
     // Filling/Fills/FillTiming
     internal static Finding NoRestrictorFillsInTime(double wantedSeconds, string nearest) =>
         Finding.Error(
-            $"No restrictor fills in {Digits.Round(wantedSeconds)} s with this regulator, valve and cylinder: {nearest}. Take another "
-            + "time, or leave the valve open.");
+            $"No restrictor fills in {Digits.Round(wantedSeconds)} s with this regulator, valve and cylinder: {nearest}. "
+            + "Choose another time, or leave the valve open.");
 
     // Filling/Fills/FillWater
     internal static Finding WaterInPortAndLineMovesFirst(string lies, Duration? time, bool isUnsourced, string why) =>
         Finding.Warning(
-            $"{lies} water in port and line moves first, and the fill takes longer than is said for gas alone, "
+            $"{lies} water in the port and the line moves first, and the fill takes longer than the time given for gas alone, "
             + (time is { } t
                 ? $"by up to {Digits.Round(t.Seconds)} s"
                     + (isUnsourced
@@ -69,47 +71,49 @@ internal static partial class FillingFindings
         Finding.Error($"position of the filling port is {port}; it must be one of {string.Join(", ", names)}.");
 
     internal static Finding NoEquationOfState(string gas) =>
-        Finding.Error($"There is no equation of state for {gas}; compute it as an ideal gas.");
+        Finding.Error($"There is no equation of state for {gas}; compute this gas as an ideal gas.");
 
     internal static Finding ViscosityAndConductivityUnknown(string gas) =>
-        Finding.Error($"Viscosity and conductivity of {gas} aren't known here; give the wall a film coefficient of its own.");
+        Finding.Error($"Viscosity and conductivity of {gas} aren't known here; give the wall a fixed film coefficient.");
 
     internal static Finding TargetBelowStart(GaugePressure target, GaugePressure start) =>
-        Finding.Error($"The target is {target}; it must be above the {start} that is in the vessel already.");
+        Finding.Error($"The target is {target}; it must be above the {start} that the vessel already holds.");
 
     internal static Finding TargetAboveRatedPressure(GaugePressure target, GaugePressure ratedPressure) =>
         Finding.Error(
-            $"The target is {target}; it must be no more than the vessel's rated pressure of {ratedPressure}. Lower the target or "
-            + "prove a stronger vessel.");
+            $"The target is {target}; it must be no more than the vessel's rated pressure of {ratedPressure}. Lower the "
+            + "target or proof-test a stronger vessel.");
 
     internal static Finding FastFillPassesRatedPressure(GaugePressure target, GaugePressure shut, GaugePressure ratedPressure) =>
         Finding.Error(
-            $"To settle at {target} in one fast fill the vessel would have to reach {shut} hot; it must be no more than its rated "
-            + $"pressure of {ratedPressure}. Fill slowly, or fill to the rating, let it cool and top up.");
+            $"To settle at {target} in one fast fill the vessel would have to reach {shut} hot; that pressure must be no "
+            + $"more than the vessel's rated pressure of {ratedPressure}. Fill slowly, or fill to the rating, let the gas "
+            + "cool and top up.");
 
     internal static Finding ValveWouldShutAboveSupply(
         GaugePressure shut, GaugePressure supply, bool shutBelowRatedPressure, GaugePressure ratedPressure) =>
         Finding.Error(
-            $"The valve would shut at {shut}; the supply gives {supply}, and the vessel can't go above it. Lower the target"
+            $"The valve would shut at {shut}; the supply gives {supply}, and the vessel's pressure can't exceed the supply. "
+            + "Lower the target"
             + (shutBelowRatedPressure
                 ? $", or set the regulator higher, at most to the rated {ratedPressure}"
                 : "")
             + ".");
 
     internal static Finding CylinderIsNoFullerThanTarget(string cylinder, GaugePressure target) =>
-        Finding.Error($"Cylinder {cylinder} is no fuller than the target of {target}: take a fuller one.");
+        Finding.Error($"Cylinder {cylinder} is at or below the target of {target}: use a fuller cylinder.");
 
     internal static Finding WaterMayFreeze(Temperature temperature) =>
         Finding.Warning(
-            $"The vessel stands at {temperature.Show()} with water in it: plain water freezes below 0 °C, and ice blocks nozzle, "
-            + "valve and vent. The fill is computed as if it stayed liquid.");
+            $"The vessel stands at {temperature.Show()} with water in it: plain water freezes below 0 °C, and ice blocks "
+            + "nozzle, valve and vent. The fill is computed as if the water stayed liquid.");
 
     internal static Finding RegulatorAboveRatedPressure(
         GaugePressure supply, GaugePressure ratedPressure, GaugePressure target, double reliefFlowGramsPerSecond,
         GaugePressure maximumExpectedPressure) =>
         Finding.Warning(
-            $"The regulator is set to {supply}, above the vessel's rated pressure of {ratedPressure}: a valve left open exceeds the "
-            + $"rating. Set it lower, or fit a relief valve between restrictor and vessel: set to open above {target} and at "
-            + $"{ratedPressure} at the most, and wide enough to pass {Digits.Round(reliefFlowGramsPerSecond)} g/s, what the restrictor "
-            + $"lets in, before the vessel is at {maximumExpectedPressure}.");
+            $"The regulator is set to {supply}, above the vessel's rated pressure of {ratedPressure}: a valve left open "
+            + "exceeds the rating. Set the regulator lower, or fit a relief valve between restrictor and vessel: the relief "
+            + $"valve must open above {target} and at {ratedPressure} at most, and must pass the restrictor's flow of "
+            + $"{Digits.Round(reliefFlowGramsPerSecond)} g/s before the vessel is at {maximumExpectedPressure}.");
 }

@@ -7,15 +7,17 @@ internal static partial class FillingFindings
 {
     // Filling/Measured/FillFit
     internal static Finding FitDidNotSettle() =>
-        Finding.Error("The fit didn't settle; look at the log: was the valve opened once, is the supply pressure right?");
+        Finding.Error("The fit didn't converge; check the log: was the valve opened once, is the supply pressure right?");
 
     internal static Finding LogCannotTellFilmCoefficient() =>
-        Finding.Note("The log can't tell the film coefficient better than by a factor of two: log on while it cools.");
+        Finding.Note(
+            "The log can't determine the film coefficient more closely than within a factor of two: keep logging while the "
+            + "gas cools.");
 
     internal static Finding LogCannotTellCriticalRatio() =>
         Finding.Note(
-            "The log can't tell the critical ratio from the conductance unless the fill comes close to the supply; it was kept as "
-            + "given.");
+            "The log can't separate the critical ratio from the conductance unless the fill comes close to the supply "
+            + "pressure; the critical ratio was kept as given.");
 
     // Filling/Measured/FillLog
     internal static Finding TimeUnitRefused(string timeUnit) => Finding.Error($"The time is in {timeUnit}; it must be in s.");
@@ -26,20 +28,21 @@ internal static partial class FillingFindings
     internal static Finding TimesAndPressuresDiffer(int timeCount, int pressureCount) =>
         Finding.Error($"There are {timeCount} times and {pressureCount} pressures; they must be one to one.");
 
-    internal static Finding TooFewReadings(int timeCount) => Finding.Error($"There are {timeCount} readings; a fit wants at least 10.");
+    internal static Finding TooFewReadings(int timeCount) => Finding.Error($"There are {timeCount} readings; a fit needs at least 10.");
 
     internal static Finding SomeReadingsAreNotNumbers() => Finding.Error("Some readings aren't numbers; leave those rows out.");
 
-    internal static Finding TimesDoNotRise() => Finding.Error("The times don't rise from reading to reading.");
+    internal static Finding TimesDoNotRise() => Finding.Error(
+        "The times don't increase from reading to reading. Sort the readings by time.");
 
     internal static Finding FitTakesOneOpeningOfValve() =>
-        Finding.Error("The fit takes a valve that was opened once; cut the log to one opening.");
+        Finding.Error("The fit needs a log in which the valve was opened once; cut the log to one opening.");
 
     internal static Finding GaugeRisesTooLittle(double riseBar) =>
-        Finding.Error($"The gauge rises by {Digits.Round(riseBar)} bar only; a fit wants at least 1 bar.");
+        Finding.Error($"The gauge rises by {Digits.Round(riseBar)} bar only; a fit needs at least 1 bar.");
 
     internal static Finding GaugeReadsMoreThanSupply(double highestPressureBar, GaugePressure supply) =>
         Finding.Error(
-            $"The gauge reads up to {Digits.Round(highestPressureBar)} bar, more than the supply of {supply}: give the supply as it "
-            + "was, or zero the gauge.");
+            $"The gauge reads up to {Digits.Round(highestPressureBar)} bar, more than the supply of {supply}: give the "
+            + "supply pressure of that fill, or zero the gauge.");
 }

@@ -7,7 +7,7 @@ namespace NotebookKit.Filling;
 internal static partial class FillingFindings
 {
     // Filling/Supply/LaunchBudget
-    internal static Finding NoCylinder() => Finding.Error("There is no cylinder; name at least one.");
+    internal static Finding NoCylinder() => Finding.Error("There is no cylinder; give at least one.");
 
     internal static Finding TargetOfLaunchesOutOfRange(GaugePressure target, GaugePressure ratedPressure) =>
         Finding.Error($"The target is {target}; it must be above 0 and no more than the vessel's rated pressure of {ratedPressure}.");
@@ -17,14 +17,16 @@ internal static partial class FillingFindings
 
     // Filling/Supply/LaunchBudgetResult
     internal static Finding NoLaunchIsPossible(GaugePressure target, Pressure margin) =>
-        Finding.Warning($"Not one launch: no cylinder reaches {target} with {margin.Show()} to spare.");
+        Finding.Warning(
+            $"No launch is possible: no cylinder reaches {target} with {margin.Show()} to spare. Use a fuller cylinder or a "
+            + "lower target.");
 
     internal static Finding CountingOfLaunchesStopped(int maximumLaunches) =>
         Finding.Note($"Counting stopped at {maximumLaunches} launches; the cylinders give more.");
 
     internal static Finding IdealGasSumPromisesLaunches(int launchesIdeal) =>
-        Finding.Note($"An ideal-gas sum promises {launchesIdeal} launches; air above 100 bar holds less than that.");
+        Finding.Note($"The ideal-gas law would give {launchesIdeal} launches; above 100 bar a cylinder holds less air than that law says.");
 
     internal static Finding OtherOrderGivesMoreLaunches(int launchesOtherwise) =>
-        Finding.Note($"Used the other way the cylinders give {launchesOtherwise} launches.");
+        Finding.Note($"In the other order the cylinders give {launchesOtherwise} launches.");
 }

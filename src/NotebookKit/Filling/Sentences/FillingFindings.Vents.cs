@@ -14,11 +14,11 @@ internal static partial class FillingFindings
         Finding.Error($"position of the vent is {port}; it must be one of {string.Join(", ", names)}.");
 
     internal static Finding VesselHoldsAboveRatedPressure(GaugePressure from, GaugePressure ratedPressure) =>
-        Finding.Warning($"The vessel holds {from}, above its rated pressure of {ratedPressure}: let it off from afar and retire it.");
+        Finding.Warning($"The vessel holds {from}, above its rated pressure of {ratedPressure}: vent the vessel from afar and retire it.");
 
     // Filling/Vents/VentResult
     internal static Finding VentLiesUnderWater(string times) =>
-        Finding.Warning($"The vent lies under water. {times}. Keep everybody out of line of the jet.");
+        Finding.Warning($"The vent lies under water. {times}. Keep everybody out of the line of the jet.");
 
     internal static Finding PositionOfVentIsNotGiven(string times) =>
         Finding.Warning(
@@ -27,25 +27,28 @@ internal static partial class FillingFindings
 
     internal static Finding WaterStaysInVessel(GaugePressure safePressure, Volume waterLeft) =>
         Finding.Warning(
-            $"The vessel comes to {safePressure} with {waterLeft.Show()} of water still in it: drain the rest with the vent open.");
+            $"The vessel comes to {safePressure} with {waterLeft.Show()} of water still inside: drain the rest with the vent open.");
 
     internal static Finding WaterFlowOfRestrictorUnknown() =>
         Finding.Warning(
-            "How much water this restrictor passes isn't known from its flow of gas: half of its area is taken, and a friction "
-            + "factor of at least 0.05 in a hose, neither of which has a source. Time one vent with water at low pressure and compare.");
+            "The water flow of this restrictor isn't known from its gas flow: half of its area is assumed, and a friction "
+            + "factor of at least 0.05 in a hose; neither value has a source. Time one vent with water at low pressure and "
+            + "compare.");
 
     internal static Finding LeaveVentOpen(GaugePressure safePressure, GaugePressure returnsTo) =>
         Finding.Warning(
-            $"Leave the vent open. Shut as soon as the gauge reads {safePressure}, the cold gas that is left warms up and brings the "
-            + $"pressure back to up to {returnsTo}.");
+            $"Leave the vent open. If the vent is shut when the gauge reads {safePressure}, the cold gas that is left warms "
+            + $"up and raises the pressure to up to {returnsTo}.");
 
     // Filling/Vents/WaterDrain
     internal static Finding StartBelowSafePressure(GaugePressure from, GaugePressure stopAt) =>
         Finding.Error(
-            $"The pressure at the start is {from}; it must be above the {stopAt} at which it is no longer watched, or nothing drives "
-            + "the water out.");
+            $"The pressure at the start is {from}; it must be above {stopAt}, the pressure at which the computation stops; "
+            + "below that no pressure drives the water out.");
 
     // Filling/Vents/WaterDrainResult
     internal static Finding GasIsSpentWithWaterLeft(GaugePressure pressureThen, Volume waterLeft) =>
-        Finding.Warning($"The gas is down to {pressureThen} with {waterLeft.Show()} of water still in the vessel: it drives no more out.");
+        Finding.Warning(
+            $"The gas is down to {pressureThen} with {waterLeft.Show()} of water still in the vessel: the gas drives no "
+            + "more water out.");
 }

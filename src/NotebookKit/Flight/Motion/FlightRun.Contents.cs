@@ -30,7 +30,9 @@ internal ref partial struct FlightRun
         + (Marks.LeftGaugePa >= ChargedLanding.GonePa ? $" and with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} "
             + "still aboard" : "")
         + ": its thrust doesn't carry it to the end. "
-        + (Marks.IsCharged ? $"Vent a vehicle that stays charged from afar. {ChargedRest.Remedy}" : "Use more pressure or a shorter rail.");
+        + (Marks.IsCharged
+            ? $"Vent a vehicle that stays under pressure from afar. {ChargedRest.Remedy}"
+            : "Use more pressure or a shorter rail.");
 
     private readonly string DownCharged()
     {
@@ -40,7 +42,9 @@ internal ref partial struct FlightRun
             : $"the landing is {Marks.LandingTime.Seconds().Show()} after release, and the vehicle never rose";
         var opened = double.IsNaN(Marks.OpeningTime) ? "" : $" (counted when the canopy came out, {Marks.OpeningTime.Seconds().Show()} "
             + "after release)";
-        return $"the vehicle comes down charged: {risen}, with {ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} still "
-            + $"aboard{opened}. Don't fly it so, and vent a vehicle that comes down so from afar. {ChargedRest.Remedy}";
+        return
+            $"the vehicle comes down under pressure: {risen}, with "
+            + $"{ChargedLanding.Aboard(Marks.WaterLeftKg, Marks.LeftGaugePa)} still aboard{opened}. Don't fly like this, and "
+            + $"vent a vehicle that comes down under pressure from afar. {ChargedRest.Remedy}";
     }
 }

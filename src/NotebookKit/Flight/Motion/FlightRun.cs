@@ -182,7 +182,7 @@ internal ref partial struct FlightRun
                 return false;
             case FreeEvents<TPath, TDrive>.TooFast:
                 Marks.Failure = FormattableString.Invariant(
-                    $"the vehicle passes Mach {Aerodynamics.Drag.DragCurve.MaximumMach:0.##} at {_time:0.###} s; ")
+                    $"the vehicle exceeds Mach {Aerodynamics.Drag.DragCurve.MaximumMach:0.##} at {_time:0.###} s; ")
                     + "the drag model ends there. Use less pressure or more mass.";
                 return false;
             default:

@@ -18,7 +18,9 @@ internal static partial class FlightFindings
 
     // Flight/Design/LaunchTubeFit
     internal static Finding LaunchTubeTooWide(Length diameter, Length throat) =>
-        Finding.Error($"launch tube is {diameter.Show(4)} wide; it has to pass the nozzle's throat of {throat.Show(4)}.");
+        Finding.Error(
+            $"launch tube is {diameter.Show(4)} wide; it must fit through the nozzle's throat of {throat.Show(4)}. Use a "
+            + "narrower tube or a wider nozzle.");
 
     internal static Finding StrokeOfLaunchTubeTooLong(Length stroke, Volume volume, Length bore, Length longest) =>
         Finding.Error(
@@ -27,15 +29,15 @@ internal static partial class FlightFindings
 
     internal static Finding LaunchTubeLeavesTooLittleGas(Volume displaced, Volume gasSpace) =>
         Finding.Error(
-            $"launch tube takes {displaced.Show()} of the vessel; only {gasSpace.Show()} is left to gas. Use a shorter tube or less "
-            + "water.");
+            $"launch tube takes {displaced.Show()} of the vessel; only {gasSpace.Show()} is left for gas. Use a shorter "
+            + "tube or less water.");
 
     // Flight/Design/MassBudget
     internal static Finding MassBudgetIsEmpty() =>
-        Finding.Error("the mass budget is empty; it needs at least one part. Begin with the vessel.");
+        Finding.Error("the mass budget is empty; the budget needs at least one part. Begin with the vessel.");
 
     internal static Finding PartNameIsNotUnique(int twiceCount, string twiceKey) =>
-        Finding.Warning($"{twiceCount} parts are called \"{twiceKey}\"; give each its own name, so that a weighing finds its line.");
+        Finding.Warning($"{twiceCount} parts are called \"{twiceKey}\"; give each part its own name, so that each weighing has one line.");
 
     // Flight/Design/MassPart
     internal static Finding PartMassOutOfRange(string name, Mass mass) =>
@@ -43,12 +45,12 @@ internal static partial class FlightFindings
 
     // Flight/Design/Vehicle
     internal static Finding VehicleHasNoName() =>
-        Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so write the name that stands on it.");
+        Finding.Error("the vehicle has no name; a flight belongs to one vehicle, so give the name that is marked on the vehicle.");
 
     internal static Finding NozzleThroatWiderThanBase(Length throat) =>
         Finding.Error(
             $"nozzle throat is {throat.Show(4)}; it must be at most the base of the body. Check which of the two is in millimetres.");
 
     internal static Finding VehicleHasNoCanopy() =>
-        Finding.Warning("the vehicle has no canopy and will come down as it is; give it one, or say Deployment.None.");
+        Finding.Warning("the vehicle has no canopy and will fall without one; give the vehicle a canopy, or state Deployment.None.");
 }

@@ -7,29 +7,29 @@ internal static partial class FlightFindings
 {
     // Flight/Dispersion/DispersionReport
     internal static Finding ShardIsPartOfDispersion(string part, int flights, int planFlights) =>
-        Finding.Warning($"this is shard {part}, {flights} of {planFlights} flights: merge all of them before you judge by it.");
+        Finding.Warning($"this is shard {part}, {flights} of {planFlights} flights: merge all shards before you draw conclusions.");
 
     internal static Finding WindOfDispersionIsNotGiven() =>
         Finding.Warning(
-            "wind isn't given; the flights are computed in still air, and drift and weathercocking are not in the scatter. Give the "
-            + "site a wind, or say WindProfile.Calm where there is none.");
+            "wind isn't given; the flights are computed in still air, and drift and weathercocking are not in the scatter. "
+            + "Give the site a wind, or state WindProfile.Calm where there is none.");
 
     internal static Finding SomeFlightsHaveNoAnswer(int failed, int flights, int stages) =>
         Finding.Warning(
-            $"{failed} of {flights} flights have no answer: too fast for the drag model, never off the rail, or down with water and "
-            + $"pressure still aboard{(stages == 2 ? ", or the stages never separated" : "")}. They are left out; look at what they "
-            + "have in common.");
+            $"{failed} of {flights} flights have no answer: too fast for the drag model, never off the rail, or down with "
+            + $"water and pressure still aboard{(stages == 2 ? ", or the stages never separated" : "")}. These flights are "
+            + "left out; check what they have in common.");
 
     internal static Finding FlightsStagesDoNotSeparateInOrder(string unparted) =>
         Finding.Warning(
-            $"in {unparted} of the flights the stages don't separate in order: before the end of the booster's jet, after apogee, or "
-            + "not at all. What comes down then is under pressure; part them more surely.");
+            $"in {unparted} of the flights the stages don't separate in order: before the end of the booster's jet, after "
+            + "apogee, or not at all. A stage that comes down then is under pressure; make the separation more reliable.");
 
     internal static Finding FewerThanTwoFlightsReachedGround() =>
-        Finding.Error("fewer than two flights reached the ground by the model; there is no scatter to tell of.");
+        Finding.Error("fewer than two flights reached the ground in the model; there is no scatter to report.");
 
     internal static Finding CeilingIsPassed(string above) =>
-        Finding.Warning($"the ceiling is passed in {above}: use less pressure, or ask for a higher ceiling.");
+        Finding.Warning($"the ceiling is exceeded in {above}: use less pressure, or ask for a higher ceiling.");
 
     internal static Finding LandingsAreOffField(string off) =>
         Finding.Warning($"landings are off the field in {off}: lean the rail into the wind, deploy lower, or wait for less wind.");
@@ -45,8 +45,8 @@ internal static partial class FlightFindings
 
     internal static Finding FlightsAreTooFew(int landingsCount, int forMaximumToCover) =>
         Finding.Warning(
-            $"{landingsCount} flights are few: the worst of them covers 95 % of all with confidence only from {forMaximumToCover} "
-            + "flights on.");
+            $"{landingsCount} flights are few: the worst flight covers 95 % of all flights with confidence only from "
+            + $"{forMaximumToCover} flights on.");
 
     // Flight/Dispersion/DispersionRun
     internal static Finding NumberOfThreadsOutOfRange(int? threads) =>

@@ -8,14 +8,14 @@ internal static partial class FlightFindings
 {
     // Flight/Flights/Drift
     internal static Finding DriftNeedsWind() =>
-        Finding.Warning("wind isn't given; no drift is known. Give a wind, or say WindProfile.Calm where there is none.");
+        Finding.Warning("wind isn't given; no drift is known. Give a wind, or state WindProfile.Calm where there is none.");
 
     // Flight/Flights/FlightReport
     internal static Finding VehicleLeavesRailTooSlowly(Speed railExitSpeed, Speed railWind, double needed) =>
         Finding.Warning(
-            $"the vehicle leaves the rail at {railExitSpeed.Show()}; in {railWind.Show()} of wind it should have "
-            + $"{Digits.Round(needed)} m/s, four times the wind (common practice). Use a longer rail, more pressure, or wait for less "
-            + "wind.");
+            $"the vehicle leaves the rail at {railExitSpeed.Show()}; in {railWind.Show()} of wind the vehicle needs "
+            + $"{Digits.Round(needed)} m/s, four times the wind (common practice). Use a longer rail, more pressure, or wait "
+            + "for less wind.");
 
     internal static Finding RelativeWindBeyondModels(Angle railExitAngle, Angle steepestModelled) =>
         Finding.Error(
@@ -29,14 +29,14 @@ internal static partial class FlightFindings
 
     internal static Finding UnstableOffRail(Angle railExitAngle, double margin) =>
         Finding.Error(
-            $"off the rail, at {railExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: it is unstable there, whatever "
-            + "it is at 0°, and no height or drift here holds. Don't fly it so: leave the rail faster or move the centre of gravity "
-            + "forward.");
+            $"off the rail, at {railExitAngle.Show()}, the margin is {Digits.Round(margin)} calibres: the vehicle is "
+            + "unstable there, whatever the margin at 0°, and no height or drift given here holds. Don't fly this vehicle "
+            + "like this: leave the rail faster or move the centre of gravity forward.");
 
     internal static Finding MarginOffRailTooSmall(Angle railExitAngle, double margin) =>
         Finding.Warning(
-            $"off the rail, at {railExitAngle.Show()}, the margin is only {Digits.Round(margin)} calibres; one calibre is the usual "
-            + "least.");
+            $"off the rail, at {railExitAngle.Show()}, the margin is only {Digits.Round(margin)} calibres; one calibre is "
+            + "the usual minimum.");
 
     internal static Finding VehicleReachesMach(double maximumMach) =>
         Finding.Warning(
@@ -44,42 +44,43 @@ internal static partial class FlightFindings
 
     internal static Finding ApogeeIsAboveCeiling(Length apogee, Length ceiling) =>
         Finding.Error(
-            $"apogee is at {apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly it so: use less pressure or less water, "
-            + "or add mass.");
+            $"apogee is at {apogee.Show()}, above the ceiling of {ceiling.Show()}. Don't fly like this: use less pressure "
+            + "or less water, or add mass.");
 
     internal static Finding ApogeeIsWithinTenthOfCeiling(Length apogee, Length near) =>
         Finding.Warning(
-            $"apogee is at {apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will pass it now and then. Look "
-            + "at the dispersion.");
+            $"apogee is at {apogee.Show()}, within a tenth of the ceiling of {near.Show()}; scatter will take some flights "
+            + "above the ceiling. Check the dispersion.");
 
     internal static Finding UnstableOnWayUp(Duration duration, double least) =>
         Finding.Error(
-            $"on the way up, at {duration.Show()}, the margin is {Digits.Round(least)} calibres: it is unstable there, and no height "
-            + "or drift here holds. Don't fly it so: move the centre of gravity forward or enlarge the fins.");
+            $"on the way up, at {duration.Show()}, the margin is {Digits.Round(least)} calibres: the vehicle is unstable "
+            + "there, and no height or drift given here holds. Don't fly like this: move the centre of gravity forward or "
+            + "enlarge the fins.");
 
     internal static Finding LandsOffField(Length drift, Length landingEast, Length landingNorth) =>
         Finding.Error(
-            $"it lands {drift.Show()} from the pad ({landingEast.Show()} east, {landingNorth.Show()} north), off the field. Turn the "
-            + "rail into the wind, deploy lower, or wait.");
+            $"the vehicle lands {drift.Show()} from the pad ({landingEast.Show()} east, {landingNorth.Show()} north), off "
+            + "the field. Lean the rail into the wind, deploy lower, or wait for less wind.");
 
     internal static Finding WaterIsOutOnlyAfterApogee(Duration waterOutTime, string remedy) =>
         Finding.Warning(
-            $"the water is out only {waterOutTime.Show()} after apogee: the vehicle turns over while its jet drives it towards the "
-            + $"ground. {remedy}");
+            $"the water is not out until {waterOutTime.Show()} after apogee: the vehicle turns over while its jet drives it "
+            + $"towards the ground. {remedy}");
 
     internal static Finding LandsWhileGasStillLeaves(string aboard) =>
         Finding.Warning(
-            $"it lands while gas still leaves, with {aboard} aboard. Stay away until the gas is out; a wider nozzle empties the "
-            + "vehicle sooner.");
+            $"the vehicle lands while gas still leaves, with {aboard} aboard. Stay away until the gas is out; a wider "
+            + "nozzle empties the vehicle sooner.");
 
     internal static Finding WaterStaysAboard(double waterLeftGrams) =>
         Finding.Warning(
-            $"{Digits.Round(waterLeftGrams)} g of water stay aboard when the pressure is spent. Use less water or more pressure.");
+            $"{Digits.Round(waterLeftGrams)} g of water stay aboard after the pressure is spent. Use less water or more pressure.");
 
     internal static Finding VehicleTurnsOverOnWayUp(double attack) =>
         Finding.Error(
-            $"the vehicle swings {Digits.Round(attack, 2)}° across its path on the way up: it turns over, unstable or far too slow "
-            + "off the rail. Don't fly it.");
+            $"the vehicle swings {Digits.Round(attack, 2)}° across its path on the way up: the vehicle turns over, either "
+            + "unstable or far too slow off the rail. Don't fly this vehicle.");
 
     internal static Finding AngleOfAttackBeyondModels(double attack) =>
         Finding.Warning($"the angle of attack reaches {Digits.Round(attack)}°; above 20° no model here holds, and fins stall from 15°.");
@@ -90,12 +91,14 @@ internal static partial class FlightFindings
             + "way up: roll and pitch can lock in. Cant the fins less, or more.");
 
     internal static Finding CanopyComesOutTooLate(Duration landingTime, string deployment) =>
-        Finding.Error($"it reaches the ground at {landingTime.Show()}, before the canopy comes out ({deployment}). Shorten the delay.");
+        Finding.Error(
+            $"the vehicle reaches the ground at {landingTime.Show()}, before the canopy comes out ({deployment}). Shorten "
+            + "the delay.");
 
     internal static Finding ComesDownWithoutCanopy(Speed landingSpeed, Energy landingEnergy) =>
         Finding.Warning(
-            $"it comes down without a canopy, at {landingSpeed.Show()} and {landingEnergy.Show()}: that kills. Nobody may stand under "
-            + "the flight path.");
+            $"the vehicle comes down without a canopy, at {landingSpeed.Show()} and {landingEnergy.Show()}: an impact like "
+            + "that kills. Nobody may stand under the flight path.");
 
     internal static Finding CanopyComesOutWhileJetRuns(Duration opening, string? aboard) =>
         Finding.Error(
@@ -107,13 +110,13 @@ internal static partial class FlightFindings
 
     internal static Finding CanopyComesOutTooFast(Speed openingSpeed, Speed fastestOpening) =>
         Finding.Error(
-            $"the canopy comes out at {openingSpeed.Show()}; opening loads are published to {fastestOpening.Show()} and none is given "
-            + "here. Don't fly it so: open near apogee.");
+            $"the canopy comes out at {openingSpeed.Show()}; opening loads are published up to {fastestOpening.Show()}, so "
+            + "no load is given. Don't fly like this: open the canopy near apogee.");
 
     internal static Finding ComesDownTooFast(Speed descentSpeed) =>
         Finding.Warning(
-            $"it comes down at {descentSpeed.Show()}; above some 9 m/s fins and fillets break and people get hurt. Use a larger "
-            + "canopy.");
+            $"the vehicle comes down at {descentSpeed.Show()}; above some 9 m/s fins and fillets break and people get hurt. "
+            + "Use a larger canopy.");
 
     // Flight/Flights/FlightVerbs
     internal static Finding RollInertiaIsNotGiven() =>

@@ -9,19 +9,20 @@ internal static partial class FlightFindings
     // Flight/Motion/ChargedRest
     internal static Finding FlightIsHop(Force thrust, Force weight, Length height, Duration time, string aboard, string remedy) =>
         Finding.Warning(
-            $"this flight is a hop: thrust at release is {thrust.Show()} and the vehicle weighs {weight.Show()}, but thrust falls "
-            + $"below weight and the vehicle comes to rest at about {height.Show()}, {time.Show()} after release, with {aboard} still "
-            + $"aboard. The vehicle comes down charged. {remedy}");
+            $"this flight is a hop: thrust at release is {thrust.Show()} and the vehicle weighs {weight.Show()}, but thrust "
+            + $"falls below weight and the vehicle comes to rest at about {height.Show()}, {time.Show()} after release, with "
+            + $"{aboard} still aboard. The vehicle comes down under pressure. {remedy}");
 
     internal static Finding VehicleNeverLifts(Duration time, Length height, string aboard, string remedy) =>
         Finding.Error(
-            $"the vehicle comes to rest {time.Show()} after release, at {height.Show()}, with {aboard} still aboard, and comes down "
-            + $"charged; this is not a flight. Don't fly it so, and vent a vehicle that comes down so from afar. {remedy}");
+            $"the vehicle comes to rest {time.Show()} after release, at {height.Show()}, with {aboard} still aboard, and "
+            + "comes down under pressure; this is not a flight. Don't fly like this, and vent a vehicle that comes down "
+            + $"under pressure from afar. {remedy}");
 
     internal static Finding VehicleComesDownCharged(Duration time, Length height, string aboard, string remedy) =>
         Finding.Warning(
-            $"the vehicle comes to rest {time.Show()} after release, at {height.Show()}, with {aboard} still aboard: the vehicle "
-            + $"turns over while its jet drives it, and nothing beyond that height is computed here. {remedy}");
+            $"the vehicle comes to rest {time.Show()} after release, at {height.Show()}, with {aboard} still aboard: the "
+            + $"vehicle turns over while its jet drives it, and nothing beyond that height is computed. {remedy}");
 
     internal static Finding GasStillLeavesAtRest(string aboard, Length height, Duration time) =>
         Finding.Warning(

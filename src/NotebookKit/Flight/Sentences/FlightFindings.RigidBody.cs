@@ -15,16 +15,16 @@ internal static partial class FlightFindings
     // Flight/RigidBody/FreeBodyFlight
     internal static Finding StartsOnGround(Length altitude, Speed down) =>
         Finding.Error(
-            $"it starts at {altitude.Show()}, on the ground or under it, and moves down at {down.Show()}; nothing is there to follow. "
-            + "Start it higher, or upwards.");
+            $"the body starts at {altitude.Show()}, on or below the ground, and moves down at {down.Show()}; there is no "
+            + "motion to compute. Start the body higher, or upwards.");
 
     internal static Finding ResultWouldHaveTooManyRows(double durationOverInterval) =>
         Finding.Error(
-            $"the result would have {Digits.Round(durationOverInterval)} rows; it must have at most 100 000. Lengthen the interval.");
+            $"the result would have {Digits.Round(durationOverInterval)} rows; the maximum is 100 000. Lengthen the interval.");
 
     // Flight/RigidBody/FreeBodyResult
     internal static Finding HeightOutsideAtmosphere(double low, double highMetres, double lowest, double highestMetres) =>
         Finding.Warning(
-            $"it goes from {Digits.Round(low)} to {Digits.Round(highMetres)} m; the atmosphere is known from {lowest} to "
-            + $"{highestMetres} m, and the air beyond is an extrapolation. Shorten the time, or take the air away.");
+            $"the body goes from {Digits.Round(low)} to {Digits.Round(highMetres)} m; the atmosphere is known from {lowest} "
+            + $"to {highestMetres} m, and the air beyond is an extrapolation. Shorten the time, or compute without air.");
 }

@@ -7,13 +7,13 @@ internal static partial class FlightFindings
     // Flight/Staging/DragSeparation
     internal static Finding BoosterDragIsLessInWake() =>
         Finding.Note(
-            "the booster's drag is less in the sustainer's wake than in free air, and friction in the joint holds it back: have "
-            + "twice the force the joint needs (common practice).");
+            "the booster's drag is less in the sustainer's wake than in free air, and friction in the joint holds the "
+            + "booster back: provide twice the force that the joint needs (common practice).");
 
     internal static Finding BoosterSlowsLessThanSustainer() =>
         Finding.Warning(
-            "the booster slows less than the sustainer: drag presses the stages together. Use a spring, trapped pressure or a latch "
-            + "to part them.");
+            "the booster slows less than the sustainer: drag presses the stages together. Use a spring, trapped pressure "
+            + "or a latch to separate the stages.");
 
     // Flight/Staging/StagingVerbs
     internal static Finding SustainerHasLaunchTube() =>
@@ -21,6 +21,5 @@ internal static partial class FlightFindings
 
     internal static Finding BoosterBodyHasTooFewParts(int partsCount) =>
         Finding.Error(
-            $"the booster's body has {partsCount} part; it must have a nose and a tube. The nose is what sits in the sustainer's "
-            + "tail.");
+            $"the booster's body has {partsCount} part; it must have a nose and a tube. The nose sits in the sustainer's tail.");
 }

@@ -67,14 +67,16 @@ public static class StagingVerbs
         var failure = StageSeparation.Fault(marks, parting) switch
         {
             SeparationFault.None => null,
-            SeparationFault.OnGround => $"the stages come down together: they part by {vehicle.Separation}, and the ground comes first. "
-                + $"The sustainer is still charged to {vehicle.Sustainer.Charge.Pressure}. Part them sooner.",
-            SeparationFault.AfterApogee => "the stages separate after apogee, and the sustainer would drive itself into the ground. Part "
-                + "them sooner.",
+            SeparationFault.OnGround =>
+                $"the stages come down together: they separate by {vehicle.Separation}, and the ground comes first. The "
+                + $"sustainer still holds {vehicle.Sustainer.Charge.Pressure}. Separate the stages sooner.",
+            SeparationFault.AfterApogee =>
+                "the stages separate after apogee, and the sustainer would drive itself into the ground. Separate the "
+                + "stages sooner.",
             SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would separate at {parting.Time:0.###} s, ")
-                + FormattableString.Invariant($"while the booster's jet still runs and presses them together. Part them later."),
-            _ => marks.HasLanded || marks.IsCharged ? $"both stages together: {marks.Failure} The sustainer is still charged to "
-                + $"{vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
+                + "while the booster's jet still runs and presses them together. Separate the stages later."),
+            _ => marks.HasLanded || marks.IsCharged ?
+                $"both stages together: {marks.Failure} The sustainer still holds {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
         };
         if (failure is not null) return TwoStageResult.Failed(vehicle, site, findings, failure);
 

@@ -12,8 +12,8 @@ internal static partial class RecordFindings
     internal static Finding DecisionNoLongerHolds(
         string name, string chosen, string staysRightWhileName, string liveValue, string condition) =>
         Finding.Warning(
-            $"The decision \"{name}: {chosen}\" no longer holds: {staysRightWhileName} is {liveValue}, it stays right while "
-            + $"{condition}.");
+            $"The decision \"{name}: {chosen}\" no longer holds: {staysRightWhileName} is {liveValue}, and the decision is "
+            + $"right only while {condition}.");
 
     internal static Finding GivenWasOverridden(string name, string value) => Finding.Note($"{name} was set to {value} for this run.");
 }

@@ -35,7 +35,7 @@ public class FinStructureResultTests
             200.MetresPerSecond(), 10.MetresPerSecond());
         Assert.False(result.Holds);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.Contains("will be lost", StringComparison.Ordinal));
+            && f.Message.Contains("will break off", StringComparison.Ordinal));
     }
 
     [Fact]

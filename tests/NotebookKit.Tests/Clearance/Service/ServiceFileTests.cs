@@ -126,7 +126,7 @@ public sealed class ServiceFileTests : IDisposable
             // All but the line feed: the check sum shows that nothing else is missing.
             var isWhole = cut == whole.Length - 1;
             Assert.Equal(isWhole ? 7 : 6, record.Entries.Count);
-            Assert.Contains(isWhole ? "it was kept" : "is cut off and was dropped", Assert.Single(record.Findings).Message,
+            Assert.Contains(isWhole ? "the line was kept" : "is cut off and was dropped", Assert.Single(record.Findings).Message,
                 StringComparison.Ordinal);
             if (cut % 16 != 0 && !isWhole) continue;
 
@@ -136,8 +136,8 @@ public sealed class ServiceFileTests : IDisposable
             var after = sample.Read();
             Assert.True(after.IsIntact);
             Assert.Equal(receipt.Entry.Sequence, after.Entries.Count);
-            Assert.Equal(isWhole ? [] : [$"note: Before line 8 was written, a line that was cut off ({cut - start} bytes) was taken "
-                + "away: that event was never complete."], after.Findings.Select(f => f.ToString()));
+            Assert.Equal(isWhole ? [] : [$"note: Before line 8 was written, a line that was cut off ({cut - start} bytes) was "
+                + "removed: that event was never complete."], after.Findings.Select(f => f.ToString()));
             Assert.Equal(whole[..start], File.ReadAllBytes(sample.Path)[..start]);
         }
     }

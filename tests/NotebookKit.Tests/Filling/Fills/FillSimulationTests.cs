@@ -185,9 +185,9 @@ public class FillSimulationTests
     [Fact]
     public void Refuses_a_cylinder_that_is_too_empty_and_says_so()
     {
-        Assert.Contains("no fuller than the target", Assert.Throws<InvalidDesignException>(() => (WithWall
+        Assert.Contains("is at or below the target", Assert.Throws<InvalidDesignException>(() => (WithWall
             with { Cylinder = new("B", 10.Litres(), 38.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("take a fuller one", Assert.Throws<InvalidDesignException>(() => (WithWall
+        Assert.Contains("use a fuller cylinder", Assert.Throws<InvalidDesignException>(() => (WithWall
             with { Cylinder = new("C", 2.Litres(), 45.BarGauge()) }).Run()).Message, StringComparison.Ordinal);
     }
 
@@ -228,7 +228,7 @@ public class FillSimulationTests
         var helium = new Gas("helium", SpecificEntropy.FromJoulesPerKilogramKelvin(2077), 1.667, Source.CommonPractice("test"));
         Assert.Contains("no equation of state", Assert.Throws<InvalidDesignException>(() => (Curlew
             with { Gas = helium, Properties = GasProperties.Real }).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("film coefficient of its own", Assert.Throws<InvalidDesignException>(() => (WithWall
+        Assert.Contains("fixed film coefficient", Assert.Throws<InvalidDesignException>(() => (WithWall
             with { Gas = helium }).Run()).Message, StringComparison.Ordinal);
     }
 

@@ -77,7 +77,7 @@ public class PointFlightTests
         var flight = stubby.Fly(SampleVehicles.Breezy);
         Assert.True(flight.Figures.RailExitMargin < 0);
         Assert.Contains(flight.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.Contains("it is unstable there", StringComparison.Ordinal));
+            && f.Message.Contains("the vehicle is unstable there", StringComparison.Ordinal));
     }
 
     [Fact]

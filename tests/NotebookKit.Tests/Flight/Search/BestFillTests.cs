@@ -31,7 +31,7 @@ public class BestFillTests
             FiringExamples.Charge, FiringExamples.Nozzle, 800.Grams(), DragCurve.Constant(0.4, 74.Millimetres()),
                 LaunchSite.SeaLevel).BestFill(5.Millimetres(), 65.Millimetres());
         Assert.Contains(best.Findings, f => f.Severity == FindingSeverity.Warning
-            && f.Message.Contains("as wide as the model goes", StringComparison.Ordinal));
+            && f.Message.Contains("the maximum that the model covers", StringComparison.Ordinal));
     }
 
     [Fact]

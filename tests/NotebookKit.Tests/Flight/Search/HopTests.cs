@@ -102,7 +102,7 @@ public class HopTests
         Assert.Empty(flight.Lines);
         Assert.Equal(0, flight.Time.Count);
         var error = Assert.Single(flight.Findings, f => f.Severity == FindingSeverity.Error).Message;
-        Assert.Contains("comes down charged", error, StringComparison.Ordinal);
+        Assert.Contains("comes down under pressure", error, StringComparison.Ordinal);
         Assert.Contains("kg of water", error, StringComparison.Ordinal);
         Assert.Contains("bar gauge still aboard", error, StringComparison.Ordinal);
         Assert.DoesNotContain("NaN", error, StringComparison.Ordinal);

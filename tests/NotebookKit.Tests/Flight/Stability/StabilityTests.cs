@@ -50,7 +50,7 @@ public class StabilityTests
         var result = bare.Stability(40.Percent(), 80.Grams());
         Assert.True(result.MinimumMargin < 0);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.Contains("Don't fly it", StringComparison.Ordinal));
+            && f.Message.Contains("Don't fly this vehicle", StringComparison.Ordinal));
         Assert.Equal(Cautions.ForFlight, result.Cautions);
     }
 

@@ -10,8 +10,8 @@ public class HopOfStagesTests
 {
     private static readonly TwoStageVehicle Pair = SampleVehicles.TwoStages;
 
-    // Its own thrust carries the sustainer for a moment only; on the pad it would be a hop, off the booster it comes down charged all the
-    // same.
+    // Its own thrust carries the sustainer for a moment only; on the pad it would be a hop, off the booster it comes down
+    // under pressure all the same.
     private static readonly TwoStageVehicle WeakSustainer = Pair with
     {
         Booster = Pair.Booster with { Charge = Pair.Booster.Charge with { Pressure = 14.BarGauge() } },
@@ -37,7 +37,7 @@ public class HopOfStagesTests
         Assert.Equal(ResultStatus.Failed, result.Sustainer.Status);
         Assert.Empty(result.Lines);
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.StartsWith("sustainer: the vehicle comes down charged", StringComparison.Ordinal)
+            && f.Message.StartsWith("sustainer: the vehicle comes down under pressure", StringComparison.Ordinal)
                 && f.Message.Contains("kg of water", StringComparison.Ordinal));
         // A stage that starts in the air is not judged as if it started on the pad.
         Assert.DoesNotContain(WeakSustainer.Validate(SampleVehicles.Calm), f => f.Message.Contains("hop", StringComparison.Ordinal));
@@ -54,7 +54,7 @@ public class HopOfStagesTests
         var result = WeakStack.Fly(site);
         Assert.Equal(ResultStatus.Failed, result.Status);
         var error = Assert.Single(result.Findings, f => f.Severity == FindingSeverity.Error).Message;
-        Assert.Contains("both stages together: the vehicle comes down charged", error, StringComparison.Ordinal);
-        Assert.Contains("The sustainer is still charged to 40 bar gauge", error, StringComparison.Ordinal);
+        Assert.Contains("both stages together: the vehicle comes down under pressure", error, StringComparison.Ordinal);
+        Assert.Contains("The sustainer still holds 40 bar gauge", error, StringComparison.Ordinal);
     }
 }

@@ -126,7 +126,7 @@ public class MaterialFileTests
     public void Broken_JSON_is_named_with_its_line(string text, int line)
     {
         var error = Assert.Throws<InvalidDesignException>(() => MaterialFile.Parse(text, "club.json"));
-        Assert.Contains($"club.json, line {line}: this isn't JSON", error.Message, StringComparison.Ordinal);
+        Assert.Contains($"club.json, line {line}: the line isn't JSON", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
