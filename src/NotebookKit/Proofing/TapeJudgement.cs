@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace NotebookKit.Proofing;
 

@@ -74,7 +74,7 @@ public static class StagingVerbs
                 "the stages separate after apogee, and the sustainer would drive itself into the ground. Separate the "
                 + "stages sooner.",
             SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would separate at {parting.Time:0.###} s, ")
-                + "while the booster's jet still runs and presses them together. Separate the stages later."),
+                + "while the booster's jet still runs and presses them together. Separate the stages later.",
             _ => marks.HasLanded || marks.IsCharged ?
                 $"both stages together: {marks.Failure} The sustainer still holds {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
         };
