@@ -81,8 +81,9 @@ internal static class ChartChecks
             .Concat(chart.Callouts.SelectMany(c => new[] { (c.Text, c.X), (c.Text, c.Y) })))
         {
             if (!double.IsFinite(value))
-                yield return Finding.Error($"'{what}' is to be marked at {Digits.Round(value)}, which isn't a place on an axis; leave "
-                    + "the mark out or mend its value.");
+                yield return Finding.Error(
+                    $"'{what}' is to be marked at {Digits.Round(value)}, which isn't a place on an axis; leave the mark out "
+                    + "or correct its value.");
         }
         if (chart.Limits.Any(l => l.OnRight) && chart.Right is null)
             yield return Finding.Error($"A limit of chart '{chart.Title}' is to be read at the right, where there is no axis. Give the "

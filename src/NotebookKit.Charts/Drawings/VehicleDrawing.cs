@@ -212,7 +212,7 @@ public static class VehicleDrawing
 
     private static string Describe(DrawingModel model)
     {
-        var text = $"Overall length {Mm(model.Length.Millimeters)} mm, greatest diameter {Mm(model.Diameter.Millimeters)} mm";
+        var text = $"Overall length {Mm(model.Length.Millimeters)} mm, maximum diameter {Mm(model.Diameter.Millimeters)} mm";
         foreach (var fin in model.Fins) text += $", {fin.Count} fins";
         if (model.CentreOfPressure is { } cp) text += $", centre of pressure {Mm(cp.Millimeters)} mm from the nose tip";
         foreach (var cg in model.CentresOfGravity) text += $", centre of gravity ({cg.Label}) {Mm(cg.Station.Millimeters)} mm";

@@ -25,7 +25,7 @@ public static class FlutterChart
             ? chart with { Remark = margin.Values.All(v => !(v < required))
                 ? $"every fin of this map has a margin of {Digits.Round(required, 2)} or more"
                 : $"no fin of this map reaches the required margin {Digits.Round(required, 2)}" }
-            : chart.With(new Curve(x, y) { Name = $"required margin {Digits.Round(required, 2)}: thinner or longer fins are refused",
+            : chart.With(new Curve(x, y) { Name = $"required margin {Digits.Round(required, 2)}: thinner or longer fins are rejected",
                 Slot = 1, Stroke = Stroke.Solid });
     }
 }

@@ -41,7 +41,7 @@ public static class LandingChart
         }
         marks.Add(new Points(east with { Values = [0] }, north with { Values = [0] }) { Name = "pad", Shape = PointShape.Square, Slot = 7,
             Size = 11 });
-        return new EngineeringChart("Where it comes down", Axis.For(east), Axis.For(north)) { Marks = marks, EqualScale = true,
+        return new EngineeringChart("Landing points", Axis.For(east), Axis.For(north)) { Marks = marks, EqualScale = true,
             Remark = $"{WholeNumber.Show(east.Count)} flights" }.Checked();
     }
 }

@@ -28,8 +28,8 @@ public static class MarginChart
         {
             Marks = [new Curve(x, margin)],
             Events = events,
-            Limits = [new LimitLine(least, $"least accepted {Digits.Round(least, 2)} "
-                + $"{(least == 1 ? margin.Unit.TrimEnd('s') : margin.Unit)}")],
+            Limits = [new LimitLine(least,
+                $"required minimum {Digits.Round(least, 2)} {(least == 1 ? margin.Unit.TrimEnd('s') : margin.Unit)}")],
             Spans = [new ShadedSpan(Math.Min(0, lowest), least, "") { Across = true, Forbidden = true }],
         }.Checked();
     }

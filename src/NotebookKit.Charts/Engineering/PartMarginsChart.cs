@@ -20,7 +20,7 @@ public static class PartMarginsChart
         // Bars are laid from the bottom up, so the weakest, last here, stands on top.
         var sorted = parts.OrderBy(p => p.Fails).Reverse().ToList();
         var fails = new Series("Pressure at which the part fails", PressureAxis.Unit, [.. sorted.Select(p => p.Fails.Bar)]);
-        return new EngineeringChart("What each part would hold", Axis.For(fails), Axis.OfNames("Part"))
+        return new EngineeringChart("Pressure that each part holds", Axis.For(fails), Axis.OfNames("Part"))
         {
             Marks =
             [

@@ -17,7 +17,7 @@ public static class FillChoiceCharts
         var rated = map.RatedPressure;
         if (Spans(map.Map.X)) chart = chart.With(new LimitLine(rated.Bar, $"rated {rated}") { IsVertical = true });
         if (Spans(map.Map.Y)) chart = chart.With(new LimitLine(rated.Bar, $"rated {rated}"));
-        return chart with { Remark = map.Refused == 0 ? $"no cell passes the rated {rated}"
+        return chart with { Remark = map.Refused == 0 ? $"no cell exceeds the rated {rated}"
             : $"blank: above the rated {rated}, too heavy to lift, or beyond the drag model" };
 
         bool Spans(MapAxis axis) => axis.Variable == MapVariable.Pressure && axis.Values[0] <= rated.Bar && rated.Bar <= axis.Values[^1];

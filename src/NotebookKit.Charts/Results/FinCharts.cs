@@ -49,11 +49,11 @@ public static class FinCharts
     {
         ArgumentNullException.ThrowIfNull(cant);
         var nine = cant.Within(90.Percent()).Degrees;
-        return new EngineeringChart(cant.Title, Axis.For(cant.Samples), new Axis("Share of the jigs-full", "%"))
+        return new EngineeringChart(cant.Title, Axis.For(cant.Samples), new Axis("Share of the fin sets", "%"))
         {
             Marks = [new Histogram(cant.Samples) { Name = "" }],
             Limits = [Upright(-nine), Upright(nine)],
-            Remark = $"nine in ten lie within ±{Digits.Round(nine, 2)}°",
+            Remark = $"90 % lie within ±{Digits.Round(nine, 2)}°",
         }.Checked();
     }
 
@@ -71,7 +71,8 @@ public static class FinCharts
             Title = alignment.Title,
             X = chart.X.Over(-reach, reach),
             Spans = [new ShadedSpan(-to, -from, "") { Forbidden = true }, new ShadedSpan(from, to, "") { Forbidden = true }],
-            Remark = $"shaded: roll near the pitch frequency, {alignment.InResonanceBand.Show(2)} of the jigs-full; critical cant "
+            Remark =
+                $"shaded: roll near the pitch frequency, {alignment.InResonanceBand.Show(2)} of the fin sets; critical cant "
                 + $"{Digits.Round(critical, 2)}°",
         }).Checked();
     }

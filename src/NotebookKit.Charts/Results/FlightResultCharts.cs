@@ -16,7 +16,7 @@ public static class FlightResultCharts
     public static EngineeringChart Chart(this FlightResult flight)
     {
         var figures = Reached(flight).Figures;
-        List<EventLine> events = [new(figures.EndOfJet.Seconds, "end of the jet"), new(figures.ApogeeTime.Seconds, "top")];
+        List<EventLine> events = [new(figures.EndOfJet.Seconds, "end of the jet"), new(figures.ApogeeTime.Seconds, "apogee")];
         if (figures.OpeningTime is { } opening) events.Add(new(opening.Seconds, "canopy out"));
         return HeightSpeedChart.Draw(flight.Time, flight.Height, flight.Speed, events)
             with { Title = $"Height and speed, {flight.Vehicle.Name}" };
@@ -81,7 +81,7 @@ public static class FlightResultCharts
         var shown = Math.Max(2, attitude.Time.Values.Count(t => t <= last));
         Series Early(Series column) => column with { Values = [.. column.Values.Take(shown)] };
         EventLine[] events = [new(flight.Figures.RailExitTime.Seconds, "off the rail"),
-            new(flight.Figures.EndOfJet.Seconds, "end of the jet"), new(flight.ApogeeTime.Seconds, "top")];
+            new(flight.Figures.EndOfJet.Seconds, "end of the jet"), new(flight.ApogeeTime.Seconds, "apogee")];
         EventLine[] seen = [.. events.Where(e => e.At >= attitude.Time[0] && e.At <= last)];
         var title = $"Attitude, {flight.Vehicle.Name}";
         // Straight fins don't roll it: a line of zeros at the right says nothing.

@@ -47,11 +47,13 @@ public static class LogCharts
         Series Above(Series height) => height with { Name = "Height above pad" };
         return new EngineeringChart($"{fit.Log.Vehicle.Name}, logged and fitted", Axis.For(fit.Time), Axis.For(Above(fit.Logged)))
         {
-            Remark = $"drag {Digits.Round(fit.DragFactor)} times what was taken, {Digits.Round(fit.DragInterval.Low)} to "
-                + $"{Digits.Round(fit.DragInterval.High)} at 95 %; push as of {Digits.Round(fit.EffectiveFillPressure.Bar)} bar gauge",
+            Remark =
+                $"drag {Digits.Round(fit.DragFactor)} times the assumed drag, {Digits.Round(fit.DragInterval.Low)} to "
+                + $"{Digits.Round(fit.DragInterval.High)} at 95 %; effective fill pressure "
+                + $"{Digits.Round(fit.EffectiveFillPressure.Bar)} bar gauge",
             Marks =
             [
-                new Curve(fit.Time, Above(fit.AsMeant)) { Name = "as it was meant", Stroke = Stroke.Reference },
+                new Curve(fit.Time, Above(fit.AsMeant)) { Name = "as planned", Stroke = Stroke.Reference },
                 new Curve(fit.Time, Above(fit.Predicted)) { Name = "fitted", Slot = 0 },
                 new Points(fit.Time, Above(fit.Logged)) { Name = "logged", Slot = 1, Size = 4 },
             ],
@@ -63,7 +65,7 @@ public static class LogCharts
     public static EngineeringChart ChartResidual(this FlightFit fit)
     {
         ArgumentNullException.ThrowIfNull(fit);
-        return new EngineeringChart($"{fit.Log.Vehicle.Name}, what is left over", Axis.For(fit.Time), Axis.For(fit.Residual))
+        return new EngineeringChart($"{fit.Log.Vehicle.Name}, residuals", Axis.For(fit.Time), Axis.For(fit.Residual))
         {
             Remark = $"scatter {Digits.Round(fit.Scatter.Meters, 2)} m",
             Marks = [new Points(fit.Time, fit.Residual) { Name = "", Size = 4 }],

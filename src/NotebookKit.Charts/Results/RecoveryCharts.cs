@@ -19,12 +19,12 @@ public static class RecoveryCharts
         ArgumentNullException.ThrowIfNull(opening);
         var timer = (opening.Timer - opening.Apogee).Seconds;
         IReadOnlyList<EventLine> events = Math.Abs(timer) < 1e-6
-            ? [new EventLine(0, "top, and timer")]
-            : [new EventLine(0, "top"), new EventLine(timer, "timer")];
+            ? [new EventLine(0, "apogee, and timer")]
+            : [new EventLine(0, "apogee"), new EventLine(timer, "timer")];
         return LineChart.Draw(opening.Title, opening.Offset, opening.Load) with
         {
             Events = events,
-            Limits = opening.Allowed is { } allowed ? [new LimitLine(allowed.Newtons, $"what the gear takes, {allowed.Show()}")] : [],
+            Limits = opening.Allowed is { } allowed ? [new LimitLine(allowed.Newtons, $"strength of the gear, {allowed.Show()}")] : [],
             Remark = $"95 % of openings stay below {opening.LoadAt95Percent.Show()}",
         };
     }

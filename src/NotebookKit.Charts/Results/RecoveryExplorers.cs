@@ -55,8 +55,8 @@ public static class RecoveryExplorers
         if (canopy.Validate().FirstOrDefault(f => f.Severity == FindingSeverity.Error)
             is { } error) return ExplorerState.Refused(error.Message);
         var descent = canopy.Descend(mass);
-        if (descent.Fastest < 0.5.MetresPerSecond()) return ExplorerState.Refused("So large a canopy hardly comes down at all; no "
-            + "descent is computed below 0.5 m/s.");
+        if (descent.Fastest < 0.5.MetresPerSecond()) return ExplorerState.Refused(
+            "A canopy this large hardly comes down; no descent is computed below 0.5 m/s.");
         var whole = Down(heightM);
         double[] heights = [.. Enumerable.Range(0, Points).Select(i => heightM * (Points - 1 - i) / (Points - 1))];
         return new ExplorerState

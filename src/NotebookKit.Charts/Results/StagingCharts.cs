@@ -19,7 +19,7 @@ public static class StagingCharts
         return Draw(flight, new Curve(flight.Ascent.Time, flight.Ascent.Height), new Curve(up.Time, up.Height),
             new Curve(down.Time, down.Height)) with
         {
-            Events = [new EventLine(flight.SeparationTime.Seconds, "stages part"), new EventLine(up.ApogeeTime.Seconds, "top")],
+            Events = [new EventLine(flight.SeparationTime.Seconds, "stages separate"), new EventLine(up.ApogeeTime.Seconds, "apogee")],
         };
     }
 
@@ -33,7 +33,7 @@ public static class StagingCharts
         return Draw(flight, new Curve(flight.Ascent.Time, flight.Ascent.Speed), UpTo(top, up.Time, up.Speed),
             UpTo(top, down.Time, down.Speed)) with
         {
-            Events = [new EventLine(flight.SeparationTime.Seconds, "stages part"),
+            Events = [new EventLine(flight.SeparationTime.Seconds, "stages separate"),
                 new EventLine(up.Figures.EndOfJet.Seconds, "end of the sustainer's jet")],
         };
     }
@@ -44,7 +44,7 @@ public static class StagingCharts
     public static EngineeringChart Chart(this DelayCost cost)
     {
         ArgumentNullException.ThrowIfNull(cost);
-        return LineChart.Draw("What waiting between the stages costs", cost.Delay, cost.Apogee);
+        return LineChart.Draw("Apogee against delay between the stages", cost.Delay, cost.Apogee);
     }
 
     private static EngineeringChart Draw(TwoStageResult flight, Curve together, Curve sustainer, Curve booster) =>

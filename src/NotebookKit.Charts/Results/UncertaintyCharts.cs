@@ -27,7 +27,7 @@ public static class UncertaintyCharts
     public static EngineeringChart ChartDrivers(this BurstDistribution distribution)
     {
         ArgumentNullException.ThrowIfNull(distribution);
-        return ShareBars.Draw("What drives the scatter of burst", "Share of the variance",
+        return ShareBars.Draw("Sensitivity of burst", "Share of the variance",
             [.. distribution.Drivers.Select(d => (d.Name, d.Share))]);
     }
 

@@ -31,7 +31,7 @@ public static class VehicleExplorers
         ];
         ExplorerNumber[] numbers = [new("Apogee", "m"), new("Time of apogee", "s"), new("Speed off the rail", "m/s"),
             new("Maximum speed", "m/s"), new("Drift", "m"), new("Time to the ground", "s")];
-        return Explorer.Build($"How high, how far: {vehicle.Name}", new Axis("Time from release", "s"), new Axis("Height above pad", "m"),
+        return Explorer.Build($"Height and drift: {vehicle.Name}", new Axis("Time from release", "s"), new Axis("Height above pad", "m"),
             parameters, numbers, s => Answer(
             vehicle with { Charge = vehicle.Charge with { Pressure = GaugePressure.FromBar(s[0]), WaterFraction = s[1].Percent() } },
             site with { Wind = WindProfile.PowerLaw(s[2].MetresPerSecond(), 10.Metres()), Gusts = null })) with

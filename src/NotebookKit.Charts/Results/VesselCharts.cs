@@ -13,7 +13,8 @@ public static class VesselCharts
     public static EngineeringChart Chart(this BurstPrediction burst)
     {
         ArgumentNullException.ThrowIfNull(burst);
-        return PartMarginsChart.Draw(Parts(burst)) with { Title = $"What each part would hold, {burst.Vessel.Name}", Remark = Band(burst) };
+        return PartMarginsChart.Draw(Parts(burst)) with { Title =
+            $"Pressure that each part holds, {burst.Vessel.Name}", Remark = Band(burst) };
     }
 
     /// <summary>What each part would hold against working and proof pressure.</summary>
@@ -47,7 +48,7 @@ public static class VesselCharts
         => [.. burst.Parts.Select(p => (p.Name, p.Burst))];
 
     private static string Band(BurstPrediction burst) =>
-        burst.IsMatrixDominated ? $"the wall leans on resin: its burst lies anywhere from {burst.WallLow} to {burst.WallBurst}" : "";
+        burst.IsMatrixDominated ? $"the wall relies on resin: its burst lies anywhere from {burst.WallLow} to {burst.WallBurst}" : "";
 
     private static WallLayerKind Kind(Ply ply) => ply switch
     {

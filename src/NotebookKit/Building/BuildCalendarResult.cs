@@ -52,9 +52,9 @@ public sealed record BuildCalendarResult : IResult
     [
         .. Steps.Select(s => new ResultLine(s.Task.Name, Day(s.Start),
             $"ready {Day(s.Ready)}{(s.IsCritical ? "; every delay moves the end" : "")}")),
-        new("Ready to go on", Day(End), $"{Digits.Round((End - Steps[0].Start).TotalDays, 2)} days after the first step"),
+        new("Ready", Day(End), $"{Digits.Round((End - Steps[0].Start).TotalDays, 2)} days after the first step"),
         new("At the bench", $"{Digits.Round(HandsOn.Hours)} h", $"{Calendar.People} at a time"),
-        new("Longest chain", $"{Digits.Round(Shortest.Hours)} h", "cures included, if somebody were always there"),
+        new("Longest chain", $"{Digits.Round(Shortest.Hours)} h", "cures included, if somebody were always at the bench"),
     ];
 
     /// <inheritdoc/>

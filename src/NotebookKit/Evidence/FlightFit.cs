@@ -19,7 +19,7 @@ public sealed record FlightFit : IResult
         Logged = new("Height, logged", "m", [.. used.Select(i => log.Height[i])]);
         Predicted = new("Height, fitted", "m", fit.Fitted);
         var meant = log.Vehicle.Fly(log.Site);
-        AsMeant = new("Height, as it was meant", "m", [.. Time.Values.Select(t => FlightFitting.HeightAt(meant, t - fit.Parameters[2]))]);
+        AsMeant = new("Height, as planned", "m", [.. Time.Values.Select(t => FlightFitting.HeightAt(meant, t - fit.Parameters[2]))]);
         Findings = [.. findings, .. Say()];
     }
 
@@ -39,7 +39,7 @@ public sealed record FlightFit : IResult
     public Series AsMeant { get; }
 
     /// <summary>Logged less fitted height at those times.</summary>
-    public Series Residual => new("Logged less fitted", "m", [.. Logged.Values.Zip(Predicted.Values, (a, b) => a - b)]);
+    public Series Residual => new("Logged minus fitted", "m", [.. Logged.Values.Zip(Predicted.Values, (a, b) => a - b)]);
 
     /// <summary>Factor on the drag the vehicle was given [-].</summary>
     public double DragFactor => Math.Exp(_fit.Parameters[0]);
@@ -76,7 +76,7 @@ public sealed record FlightFit : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => $"{Log.Vehicle.Name}, drag and push fitted to {Log.Name}";
+    public string Title => $"{Log.Vehicle.Name}, drag and effective fill pressure fitted to {Log.Name}";
 
     /// <inheritdoc/>
     public ModelCard Model => new(
@@ -84,11 +84,12 @@ public sealed record FlightFit : IResult
         [
             "Independent readings of the altimeter with one scatter, in air whose temperature falls by 6.5 K a kilometre from "
                 + "that at the pad.",
-            "One factor on the drag at every speed; the push that of the charge at another pressure; mass, water and nozzle as given.",
+            "One factor on the drag at every speed; the thrust is that of a fill at another pressure; mass, water and nozzle as given.",
             "From before launch to apogee; the way down isn't used. The sensor reads at once what the air is; a vent hole in the wrong "
                 + "place shows as drag.",
         ],
-        "Flights of 10 m and more, factors on drag of 0.25 to 4, push of half to one and a half times the charge, no more than the rating.",
+        "Flights of 10 m and more, factors on drag of 0.25 to 4, effective fill pressure of half to one and a half times "
+        + "the fill pressure, no more than the rating.",
         [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.Unverified), PressureHeight.Source]);
 
     /// <inheritdoc/>
@@ -97,16 +98,16 @@ public sealed record FlightFit : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Drag", $"{Digits.Round(DragFactor)} times what was taken",
+        new("Drag", $"{Digits.Round(DragFactor)} times the assumed drag",
             $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
         Log.TrustGauge
             ? new("Effective fill pressure", $"as of {Log.Vehicle.Charge.Pressure}", "as the gauge read; not fitted")
             : new("Effective fill pressure", $"as of {Digits.Round(EffectiveFillPressure.Bar)} bar gauge",
                 $"± {Digits.Round(EffectiveFillPressureUncertainty.Bars, 2)} bar; the gauge read {Log.Vehicle.Charge.Pressure}"),
         new("Launch", $"at {Digits.Round(LaunchAt.Seconds, 4)} s on the log's clock", $"± {Digits.Round(1000 * _fit.HalfWidths[2], 2)} ms"),
-        new("Top, logged", $"{Digits.Round(Logged.Values.Max())} m", $"it was meant to be {Digits.Round(AsMeant.Values.Max())} m"),
+        new("Apogee, logged", $"{Digits.Round(Logged.Values.Max())} m", $"planned: {Digits.Round(AsMeant.Values.Max())} m"),
         new("Scatter", $"{Digits.Round(Scatter.Meters, 2)} m", "of the altimeter about the fit"),
-        .. Log.TrustGauge ? [] : new ResultLine[] { new("Drag and effective fill pressure hang together", Digits.Round(Correlation, 2),
+        .. Log.TrustGauge ? [] : new ResultLine[] { new("Correlation of drag and effective fill pressure", Digits.Round(Correlation, 2),
             "correlation; 1 would mean that the log can't tell them apart") },
     ];
 

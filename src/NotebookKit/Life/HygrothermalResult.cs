@@ -66,7 +66,7 @@ public sealed record HygrothermalResult(HygrothermalRetention Input, double Rete
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Wet glass temperature", WetGlass.Show(), $"dry {Input.DryGlass.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
-        new("Kept of the resin's strength and stiffness", $"{Digits.Round(100 * Retention)} %",
+        new("Share of the resin's strength and stiffness kept", $"{Digits.Round(100 * Retention)} %",
             $"at {Input.Service.ToUnit(TemperatureUnit.DegreeCelsius).Show()}, {Input.Moisture.ToUnit(RatioUnit.Percent).Show()} of water"),
     ];
 

@@ -129,8 +129,8 @@ public sealed record ProofEffectResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("It screens", Screens),
-        new("It ages", Ages),
+        new("Screening by the proof", Screens),
+        new("Life used up by the proof", Ages),
         new("Proof and fill", $"{Input.Screening.Proof} and {Input.Screening.Fill}",
             $"held for {Digits.Round(Input.ProofHold.Minutes)} min; {Input.Fills.ToString(CultureInfo.InvariantCulture)} fills follow"),
         new("Burst of vessels made alike", $"{Input.Screening.Median} in the middle",

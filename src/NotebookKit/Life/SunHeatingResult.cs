@@ -52,7 +52,7 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     [
         new("Surface in the sun", Surface.Show(), $"air {Sun.Air.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
         .. Pressure is { } p
-            ? [new ResultLine("Pressure when all is as warm", p.ToString(),
+            ? [new ResultLine("Pressure when vessel and gas are as warm", p.ToString(),
                 $"filled to {Filled.Pressure} at {Filled.FilledAt.ToUnit(TemperatureUnit.DegreeCelsius).Show()}")]
             : Array.Empty<ResultLine>(),
     ];

@@ -53,7 +53,7 @@ public sealed record CordResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Peak pull", Peak.Show(), $"{Digits.Round(Factor)} times below breaking"),
+        new("Peak pull", Peak.Show(), $"{Digits.Round(Factor)} times below the breaking load"),
         new("Stretch", Stretch.Show(LengthUnit.Millimeter)),
         new("Energy", Energy.Show()),
         new("Time to peak", TimeToPeak.Show(DurationUnit.Millisecond)),

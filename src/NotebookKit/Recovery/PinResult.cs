@@ -49,8 +49,8 @@ public sealed record PinResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         new("Shear of all pins", All.Show(), $"{Each.Show()} each"),
-        new("Flight puts on them", FlightLoad.Show()),
+        new("Load in flight", FlightLoad.Show()),
         new("Separating force", Separating.Show()),
-        new("Pressure that shears them", $"{Digits.Round(PressureToShear.Pascals / 1000)} kPa gauge"),
+        new("Pressure that shears the pins", $"{Digits.Round(PressureToShear.Pascals / 1000)} kPa gauge"),
     ];
 }

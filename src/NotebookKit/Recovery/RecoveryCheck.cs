@@ -74,8 +74,8 @@ public sealed record RecoveryCheck : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Cord breaks at", CordStrength.Show(ForceUnit.Newton), $"pull as the halves part {Cord.Peak.Show(ForceUnit.Newton)}"),
-        new("Anchor gives way at", Gear.Anchor.Show(ForceUnit.Newton), "pulled on the bench"),
+        new("Cord breaks at", CordStrength.Show(ForceUnit.Newton), $"pull as the halves separate {Cord.Peak.Show(ForceUnit.Newton)}"),
+        new("Anchor fails at", Gear.Anchor.Show(ForceUnit.Newton), "pulled on the bench"),
         new("Opening load allowed", AllowedLoad.Show(ForceUnit.Newton), $"weaker of cord and anchor over {RequiredFactor}"),
         new("Pins", Pins is null ? "none" : Pins.All.Show(ForceUnit.Newton),
             Pins is null ? "" : $"flight puts {Pins.FlightLoad.Show(ForceUnit.Newton)} on them, "

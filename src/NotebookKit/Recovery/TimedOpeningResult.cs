@@ -75,13 +75,14 @@ public sealed record TimedOpeningResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Expected load", ExpectedLoad.Show(), $"timer {Timer.Show(DurationUnit.Second)}, top at {Apogee.Show(DurationUnit.Second)} ± "
+        new("Expected load", ExpectedLoad.Show(),
+            $"timer {Timer.Show(DurationUnit.Second)}, apogee at {Apogee.Show(DurationUnit.Second)} ± "
             + $"{Spread.Show(DurationUnit.Second)}"),
         new("95 % stay below", LoadAt95Percent.Show()),
-        new("Upper bound of it, infinite mass", UpperBoundAt95Percent.Show(),
-            "make the gear for it where the fill time is an extrapolation"),
+        new("Upper bound, infinite mass", UpperBoundAt95Percent.Show(),
+            "design the gear for this load where the fill time is an extrapolation"),
         .. ChanceOfExceeding is { } chance && Allowed is { } allowed
-            ? new ResultLine[] { new("Chance of too much", chance.Percent < 0.01 ? "below 0.01 %" : chance.Show(2),
+            ? new ResultLine[] { new("Chance of exceeding the allowed load", chance.Percent < 0.01 ? "below 0.01 %" : chance.Show(2),
                 $"above {allowed.Show()}") }
             : [],
     ];

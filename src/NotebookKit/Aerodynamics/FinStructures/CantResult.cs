@@ -52,8 +52,8 @@ public sealed record CantResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines =>
     [
-        new("Mean cant", $"{Digits.Round(Mean.Degrees)}° ± {Digits.Round(Deviation.Degrees)}°", "standard deviation over jigs-full"),
-        new("Nine in ten below", Within(90.Percent()).Show(AngleUnit.Degree), "in size"),
+        new("Mean cant", $"{Digits.Round(Mean.Degrees)}° ± {Digits.Round(Deviation.Degrees)}°", "standard deviation over fin sets"),
+        new("90 % below", Within(90.Percent()).Show(AngleUnit.Degree), "in size"),
         new("Worst", Worst.Show(AngleUnit.Degree), "every fin at its limit"),
     ];
 
@@ -62,7 +62,7 @@ public sealed record CantResult : IResult
     /// <exception cref="OutOfRangeException">The share is outside.</exception>
     public Angle Within(Ratio share)
     {
-        new ValidRange<Ratio>(1.Percent(), 99.9.Percent()).Check(share, "share of jigs-full", "The samples carry no more.");
+        new ValidRange<Ratio>(1.Percent(), 99.9.Percent()).Check(share, "share of fin sets", "The samples carry no more.");
         var sizes = Samples.Values.Select(Math.Abs).Order().ToArray();
         return sizes[(int)Math.Min(sizes.Length - 1, Math.Ceiling(share.DecimalFractions * sizes.Length) - 1)].Degrees();
     }

@@ -152,10 +152,10 @@ public sealed record FillResult : IResult
         new("Fill time", $"{Digits.Round(Duration.Seconds)} s", Fill.Restrictor.ToString() ?? ""),
         .. WaterFirst is { } first
             ? [new ResultLine("Water in the line first", $"up to {Digits.Round(first.Seconds)} s", Fill.WaterInLine!.Value.Show()),
-                new ResultLine("Fill time with it", $"up to {Digits.Round(DurationWithWater!.Value.Seconds)} s")]
+                new ResultLine("Fill time with water in the line", $"up to {Digits.Round(DurationWithWater!.Value.Seconds)} s")]
             : Array.Empty<ResultLine>(),
         new("Pressure when the valve shuts", ShutPressure.ToString()),
-        new("Gas temperature then", $"{Digits.Round(ShutTemperature.DegreesCelsius)} °C"),
+        new("Gas temperature when the valve shuts", $"{Digits.Round(ShutTemperature.DegreesCelsius)} °C"),
         .. Hottest > ShutTemperature + 1.KelvinsOfChange() ? [new ResultLine("Hottest gas on the way",
             $"{Digits.Round(Hottest.DegreesCelsius)} °C")] : Array.Empty<ResultLine>(),
         .. CylinderPressure is { } c ? [new ResultLine("Cylinder afterwards", c[_trace.ShutAt].BarGauge().ToString(),

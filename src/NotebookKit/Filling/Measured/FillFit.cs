@@ -56,7 +56,7 @@ public sealed record FillFit : IResult
     public Series Predicted { get; }
 
     /// <summary>Reading less fit at the log's times.</summary>
-    public Series Residual => new("Reading less fit", "bar", [.. Log.Pressure.Values.Zip(Predicted.Values, (a, b) => a - b)]);
+    public Series Residual => new("Reading minus fit", "bar", [.. Log.Pressure.Values.Zip(Predicted.Values, (a, b) => a - b)]);
 
     /// <inheritdoc/>
     public string Title => "Restrictor fitted to a fill log";

@@ -61,7 +61,7 @@ public sealed record LaunchBudgetResult : IResult
     [
         new("Launches", $"{Launches}", Budget.Order == CylinderOrder.Cascade ? $"in cascade; one cylinder at a time {LaunchesOtherwise}"
             : $"one cylinder at a time; in cascade {LaunchesOtherwise}"),
-        new("An ideal gas would promise", $"{LaunchesIdeal}"),
+        new("By the ideal-gas law", $"{LaunchesIdeal}"),
         .. Budget.Cylinders.Select((c, k) => new ResultLine($"Left in {c.Name}",
             AbsolutePressure.FromPascals(_rows[^1][k]).ToGauge(Budget.Ambient).ToString(), c.ToString())),
     ];
@@ -92,7 +92,7 @@ public sealed record LaunchBudgetResult : IResult
                     $"{Digits.Round(perLaunch * 1000, 4)} g", source),
                 new("Gas above the target in the cylinders", @"m = \sum (\rho(p_c) - \rho(p + \Delta p))\,V_c",
                     string.Join(" + ", Budget.Cylinders.Select(c => $"{c}")), $"{Digits.Round(usable * 1000, 4)} g", source),
-                new("Launches without cascade, at most", @"n = \frac{m}{m_1}",
+                new("Maximum launches without cascade", @"n = \frac{m}{m_1}",
                     $"{Digits.Round(usable * 1000, 4)} g / {Digits.Round(perLaunch * 1000, 4)} g", Digits.Round(usable / perLaunch, 3),
                     source),
             ]);

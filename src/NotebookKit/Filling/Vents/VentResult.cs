@@ -110,7 +110,7 @@ public sealed record VentResult : IResult
     [
         new("Time to vented", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s",
             $"from {Vent.From} to {Vent.SafePressure}"),
-        new("Wait at least", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longest curve, then only if the gauge reads zero"),
+        new("Minimum wait", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longest curve, then only if the gauge reads zero"),
         .. WaterFirst is { } wet
             ?
             [
@@ -118,15 +118,15 @@ public sealed record VentResult : IResult
                     $"{wet.Drain.WaterOut.Show()} through {Digits.Round(wet.Drain.Drain.EffectiveArea.SquareMillimeters)} mm², down to "
                     + $"{wet.Drain.PressureThen}"),
                 new ResultLine("Then gas", $"{Digits.Round(wet.GasTime.Seconds)} s"),
-                new ResultLine("Water first, then gas", $"{Digits.Round(wet.Total.Seconds)} s", "the longest way"),
-                new ResultLine("Gas alone", $"{Digits.Round(SlowestGasAlone.Seconds)} s", "were the vent above the water"),
+                new ResultLine("Water first, then gas", $"{Digits.Round(wet.Total.Seconds)} s", "the longest time"),
+                new ResultLine("Gas alone", $"{Digits.Round(SlowestGasAlone.Seconds)} s", "if the vent were above the water"),
             ]
             : Array.Empty<ResultLine>(),
         .. WithWall is { } w ? [new ResultLine(WaterFirst is null ? "With heat from the wall" : "Gas alone, with heat from the wall",
             $"{Digits.Round(w.Time[^1])} s")] : Array.Empty<ResultLine>(),
         new("Coldest gas", $"{Digits.Round(ColdestGas.DegreesCelsius)} °C",
             WithWall is null ? "if the wall gave no heat" : "with heat from the wall"),
-        new("Comes back to at most, vent shut", ReturnsTo.ToString(), "cold gas warms up again: leave the vent open"),
+        new("Maximum pressure after warming, vent shut", ReturnsTo.ToString(), "cold gas warms up again: leave the vent open"),
     ];
 
     /// <inheritdoc/>

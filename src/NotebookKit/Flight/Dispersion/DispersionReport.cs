@@ -50,7 +50,7 @@ internal static class DispersionReport
         return
         [
             new("Apogee, middle", result.MiddleApogee.Show(),
-                $"nine in ten between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
+                $"90 % between {result.LowApogee.Show()} and {result.HighApogee.Show()}"),
             .. result.AboveCeiling is { } above ? [new ResultLine("Above the ceiling", above.ToString(),
                 $"ceiling {result.Plan.Ceiling!.Value.Show()}, 95 % interval")] : Array.Empty<ResultLine>(),
             .. result.OffField is { } off ? [new ResultLine(result.Plan.Stages == 2 ? "Sustainer off the field" : "Off the field",

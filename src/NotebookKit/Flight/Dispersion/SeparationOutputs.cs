@@ -11,7 +11,8 @@ internal static class SeparationOutputs
     /// <summary>Names and units of the columns, in order.</summary>
     public static IReadOnlyList<(string Name, string Unit)> Columns { get; } =
     [
-        ("Time the stages separate", "s"), ("Height they part at", "m"), ("Speed they part at", "m/s"), ("Booster's apogee above pad", "m"),
+        ("Time the stages separate", "s"), (
+            "Height of separation", "m"), ("Speed of separation", "m/s"), ("Booster's apogee above pad", "m"),
         ("Booster's speed at the canopy's opening", "m/s"), ("Booster's speed at the ground", "m/s"),
             ("Booster's landing east of pad", "m"),
         ("Booster's landing north of pad", "m"), ("Booster's time to the ground", "s"),

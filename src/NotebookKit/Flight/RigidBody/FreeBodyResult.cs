@@ -84,7 +84,7 @@ public sealed record FreeBodyResult : IResult
     /// <inheritdoc/>
     public IReadOnlyList<ResultLine> Lines => Status == ResultStatus.Failed ? [] :
     [
-        new("Followed for", $"{Digits.Round(Time[^1], 4)} s", Landed ? "down to zero altitude" : "to the time asked"),
+        new("Computed time", $"{Digits.Round(Time[^1], 4)} s", Landed ? "to zero altitude" : "to the given time"),
         new("Altitude at the end", $"{Digits.Round(Altitude[^1], 6)} m"),
         new("Velocity at the end", $"{Digits.Round(North[^1], 4)}, {Digits.Round(East[^1], 4)}, {Digits.Round(Down[^1], 4)} m/s",
             "north, east, down"),

@@ -32,7 +32,7 @@ public sealed record FlowComparison : IResult
     public IReadOnlyList<FlowVariant> Variants { get; }
 
     /// <inheritdoc/>
-    public string Title => $"What each assumption is worth, {Flight.Name}";
+    public string Title => $"Effect of each assumption, {Flight.Name}";
 
     /// <inheritdoc/>
     public ModelCard Model => VerticalFlightModel.Card(Flight);

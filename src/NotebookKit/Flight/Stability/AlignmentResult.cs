@@ -43,7 +43,7 @@ public sealed record AlignmentResult : IResult
     public IReadOnlyList<ResultLine> Lines =>
     [
         .. Cant.Lines,
-        new("Roll rate, nine in ten below", $"{Digits.Round(Math.Abs(AtNineInTen.SteadyRoll.RadiansPerSecond) / (2 * Math.PI))} Hz",
+        new("Roll rate, 90 % below", $"{Digits.Round(Math.Abs(AtNineInTen.SteadyRoll.RadiansPerSecond) / (2 * Math.PI))} Hz",
             $"at {AtNineInTen.Speed.Show()}"),
         new("Critical cant", AtNineInTen.CriticalCant.Show(AngleUnit.Degree), "roll at the pitch frequency, at any speed"),
         new("Chance of resonance", InResonanceBand.Show(2), $"roll between {PitchRollResult.BandFrom} and {PitchRollResult.BandTo} of "

@@ -68,6 +68,6 @@ public sealed record RailExitResult : IResult
         new("Angle of attack", AngleOfAttack.Show(AngleUnit.Degree), $"in {Wind.Show()} of wind"),
         new("Margin at that angle", MarginAtAngle is { } margin ? $"{Digits.Round(margin)} cal" : "none given beyond 20°",
             $"{Digits.Round(MarginAtZero)} cal at zero"),
-        new("Most wind", WindLimit.Show(SpeedUnit.MeterPerSecond), "for at most 15° and at least one calibre"),
+        new("Maximum wind", WindLimit.Show(SpeedUnit.MeterPerSecond), "for at most 15° and at least one calibre"),
     ];
 }

@@ -43,7 +43,7 @@ public sealed record SeparationResult : IResult
     /// <inheritdoc/>
     public ModelCard Model { get; } = new(
         "Drag separation",
-        ["Both stages coast; no friction or pressure in the joint.", "Drag constant while they part."],
+        ["Both stages coast; no friction or pressure in the joint.", "Drag constant during separation."],
         "Subsonic coasting stacks.",
         [MassLiterature.Goldstein]);
 

@@ -100,9 +100,9 @@ public sealed record TwoStageResult : IResult
                 Name = $"Two stages; {flight.Name.ToLowerInvariant()}",
                 Assumptions =
                 [
-                    $"The stages part by {Vehicle.Separation}; both keep the velocity they have then, and the sustainer's jet "
-                        + "starts at once.",
-                    "While they part neither blows on the other, and the joint has no friction.",
+                    $"The stages separate by {Vehicle.Separation}; both keep the velocity they have then, and the "
+                    + "sustainer's jet starts at once.",
+                    "During separation neither jet acts on the other stage, and the joint has no friction.",
                     "The booster's drag in the stack is that of the stack less that of the sustainer alone.",
                     "The sustainer keeps its pressure and temperature while the booster drives.",
                     .. flight.Assumptions,
@@ -115,7 +115,7 @@ public sealed record TwoStageResult : IResult
     public IReadOnlyList<ResultLine> Lines => Status == ResultStatus.Failed ? [] :
     [
         new("End of the booster's jet", $"{Digits.Round(_marks.JetEndTime * 1000)} ms"),
-        new("Stages part", SeparationTime.Show(), $"at {SeparationHeight.Show()}, {SeparationSpeed.Show()}"),
+        new("Stages separate", SeparationTime.Show(), $"at {SeparationHeight.Show()}, {SeparationSpeed.Show()}"),
         new("Booster comes down", Site.Wind.IsGiven ? Booster.Drift.Show() : "wind not given",
             $"{(Site.Wind.IsGiven ? "" : $"in still air {Booster.Drift.Show()} ")}from the pad, at {Booster.Figures.LandingSpeed.Show()} "
             + $"after {Booster.Figures.LandingTime.Show()}"),

@@ -22,7 +22,7 @@ public class FillThroughWaterTests
         var result = (Fill with { WaterInLine = 50.Millilitres(), HasCheckValve = true }).Run();
         Tolerance.Relative(5e-5 / (1.178097e-7 * Math.Sqrt(2 * 37.956757e5 / 1000)), result.WaterFirst!.Value.Seconds, 1e-6);
         Tolerance.Absolute(result.Duration.Seconds + result.WaterFirst.Value.Seconds, result.DurationWithWater!.Value.Seconds, 1e-9);
-        Assert.Contains(result.Lines, l => l.Name == "Fill time with it");
+        Assert.Contains(result.Lines, l => l.Name == "Fill time with water in the line");
         Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning
             && f.Message.Contains("by up to 4.87 s", StringComparison.Ordinal));
         Assert.DoesNotContain(result.Findings, f => f.Message.Contains("runs back", StringComparison.Ordinal));
