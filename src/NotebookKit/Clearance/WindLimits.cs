@@ -69,7 +69,7 @@ public sealed class WindLimits : IResult
             "The wind at the rail is raised until a flight fails; its profile keeps the shape of the site's, one seventh power over open "
                 + "land where none is given.",
             $"The wind comes from {string.Join(", ", Directions)}.",
-            "Drift is that of the light end of the drag band: it goes highest and drifts farthest.",
+            "Drift is that of the light end of the drag band: that flight goes highest and drifts farthest.",
             "Off the rail: at least four times the wind, at most 15°, at least one calibre (common practice, no source).",
         ],
         "Up to the limit of the rail; a steady wind. Gusts and scatter are the dispersion's business.",

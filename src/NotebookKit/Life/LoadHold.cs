@@ -14,7 +14,8 @@ public sealed record LoadHold(Ratio Stress, Duration Time)
     public IReadOnlyList<Finding> Validate() =>
         [.. new[]
         {
-            StressRange.Find(Stress.ToUnit(RatioUnit.Percent), "stress over strength", "A vessel at its burst strength does not live."),
+            StressRange.Find(Stress.ToUnit(RatioUnit.Percent), "stress over strength",
+                "A vessel loaded to its burst strength has no life."),
             new ValidRange<double>(0, 200 * 8766).Find(Time.Hours, "time under load in h", "Check its unit."),
         }.OfType<Finding>()];
 

@@ -99,5 +99,5 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
 
     private static double Stress(Ratio stress) =>
         LoadHold.StressRange.Check(stress.ToUnit(RatioUnit.Percent), "stress over strength",
-            "A vessel at its burst strength does not live.").DecimalFractions;
+            "A vessel loaded to its burst strength has no life.").DecimalFractions;
 }

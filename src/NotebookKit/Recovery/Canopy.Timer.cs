@@ -32,7 +32,7 @@ public sealed partial record Canopy
         new ValidRange<Duration>(0.01.Seconds(), 5.Seconds()).Check(spread, "spread of the opening",
             "Some 0.2 to 1 s for a timer started by the release.");
         new ValidRange<Speed>(Speed.Zero, 100.MetresPerSecond()).Check(sideways, "sideways speed at apogee", "Take it from the flight.");
-        if (allowed is { } limit) new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(limit, "load the gear takes",
+        if (allowed is { } limit) new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(limit, "load that the gear bears",
             "The weakest of cord, pins and bulkhead.");
         var (mean, deviation) = ((timer - apogee).Seconds, spread.Seconds);
         var reach = Math.Abs(mean) + (3 * deviation);

@@ -35,7 +35,7 @@ public sealed record RecoveryGear
     public RecoveryCheck Check()
     {
         InvalidDesignException.ThrowIfAny("Recovery gear", Canopy.Validate());
-        new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(Anchor, "load the anchor takes",
+        new ValidRange<Force>(1.Newtons(), 100_000.Newtons()).Check(Anchor, "load that the anchor bears",
             "Pull the finished bulkhead, eye and knot on the bench.");
         return new(this, Cord.Snatch(Front, Rear, Apart), Joint?.Check());
     }

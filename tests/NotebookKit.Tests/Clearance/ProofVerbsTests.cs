@@ -34,7 +34,8 @@ public class ProofVerbsTests
         Assert.Equal("What the proof does for Trainer vessel and what it costs", design.Title);
         Assert.Equal((Rated.ProofPressure, Rated.WorkingPressure), (design.Input.Screening.Proof, design.Input.Screening.Fill));
         Assert.Contains(design.Lines, l => l.Name == "Screening by the proof");
-        Assert.Contains(design.Lines, l => l.Name == "Life used up by the proof" && l.Value.Contains("not known", StringComparison.Ordinal));
+        Assert.Contains(design.Lines, l => l.Name == "Life used up by the proof"
+            && l.Value.Contains("not known", StringComparison.Ordinal));
         Assert.Null(design.ChanceAfterProof);
 
         var proved = TheProved.Effect(Bursts, 80.Percent());

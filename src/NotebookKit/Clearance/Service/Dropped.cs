@@ -19,5 +19,5 @@ public sealed record Dropped(Length Height) : ServiceEvent
 
     private protected override IEnumerable<Finding?> Check() =>
         [new ValidRange<Length>(0.001.Metres(), 2000.Metres()).Find(Height.ToUnit(UnitsNet.Units.LengthUnit.Meter), "height of the drop",
-            "Write the height that it fell from.")];
+            "Give the height of the fall.")];
 }

@@ -39,7 +39,7 @@ public sealed record Filled(GaugePressure Pressure, Temperature? Temperature, Du
                 100.Celsius()).Find(wall.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature of the wall",
                 "Leave it out where it wasn't read.");
         yield return Holds.Find(Hold.ToUnit(UnitsNet.Units.DurationUnit.Second), "time at pressure",
-            "Count from filled to vented or flown; a second is the least.");
+            "Count from filled to vented or flown; the minimum is one second.");
         if (Medium is { } medium && !Enum.IsDefined(medium)) yield return ClearanceFindings.MediumUnknown();
     }
 }

@@ -111,7 +111,7 @@ public sealed record PadFill
                 "Some gas has to drive the water out."),
             new ValidRange<Temperature>((-20).Celsius(),
                 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature",
-                "Colder than that nobody fills, warmer weakens a laminating resin."),
+                "Colder fills are not usual; a higher temperature weakens a laminating resin."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure",
                 "Was a gauge pressure meant?"),
             .. GasChecks.FindConstants(Gas),
@@ -162,7 +162,7 @@ public sealed record PadFill
     public PadFill InTime(Duration wanted)
     {
         new ValidRange<Duration>(0.5.Seconds(), 30.Minutes()).Check(wanted, "wanted fill time",
-            "A valve can't be worked faster, and slower the gas has cooled anyway.");
+            "A valve can't be operated faster; with slower pulses the gas has cooled anyway.");
         return FillTiming.Find(this, wanted);
     }
 

@@ -64,7 +64,7 @@ public sealed record LaunchBudget
                 "margin of the cylinder over the vessel", "A few bar keep the flow alive."),
             new ValidRange<Temperature>((-20).Celsius(),
                 50.Celsius()).Find(Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "temperature",
-                "Colder than that nobody fills, warmer weakens a laminating resin."),
+                "Colder fills are not usual; a higher temperature weakens a laminating resin."),
             new ValidRange<AbsolutePressure>(0.5.BarAbsolute(), 1.2.BarAbsolute()).Find(Ambient, "ambient pressure",
                 "Was a gauge pressure meant?"),
             Enum.IsDefined(Order) ? null : FillingFindings.OrderOfCylindersUnknown(Order.ToString(), Enum.GetNames<CylinderOrder>()),

@@ -30,8 +30,8 @@ internal static class DispersionReport
         "Dispersion by repeated flight",
         [
             "Everything that varies is drawn independently; wind speed and direction are those of the whole flight.",
-            "Ellipses take the landings as normal; how many really lie inside is counted beside them.",
-            "It knows the scatter that was put in, not the errors of the model itself.",
+            "Ellipses assume normally distributed landings; the share of landings inside is counted beside them.",
+            "The result contains the scatter of the inputs, not the errors of the model.",
             "A drawn fill pressure may exceed the vessel's rating, as a gauge that reads low lets it: the scatter tells of the flight "
                 + "then, not of the vessel.",
             "Of two stages each draws its own charge, thrust, drag, mass, timer and canopy; the drag of both together varies by their "

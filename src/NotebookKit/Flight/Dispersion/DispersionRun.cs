@@ -28,7 +28,7 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     public static IEnumerable<Finding> Validate(int flights, int? threads)
     {
         if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights",
-            "One flight has no scatter, and more than a million tell nothing new.") is { } wrong) yield return wrong;
+            "One flight has no scatter; more than a million flights give no further information.") is { } wrong) yield return wrong;
         if (threads is < 1) yield return FlightFindings.NumberOfThreadsOutOfRange(threads);
     }
 

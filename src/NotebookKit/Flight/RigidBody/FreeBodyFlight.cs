@@ -39,7 +39,7 @@ public sealed record FreeBodyFlight(FreeBody Body, BodyStart Start)
         Finding?[] own =
         [
             new ValidRange<Duration>(0.001.Seconds(), 3600.Seconds()).Find(Duration, "duration",
-                "Longer motions are an orbit, which this isn't for."),
+                "A longer motion is an orbit, which this model doesn't cover."),
             new ValidRange<Duration>(0.0001.Seconds(), Duration > 0.0001.Seconds() ? Duration : 0.0001.Seconds()).Find(Interval,
                 "interval between rows", "It is at most the duration."),
             Start.Altitude <= Length.Zero && Start.Down > Speed.Zero ? FlightFindings.StartsOnGround(Start.Altitude, Start.Down) : null,

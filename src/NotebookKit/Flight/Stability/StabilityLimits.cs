@@ -17,5 +17,5 @@ public sealed record StabilityLimits(double Least = 1, double Most = 4)
         new ValidRange<double>(0.5, 10).Check(value, "minimum static margin", "One calibre is usual; a long body in wind needs more.");
 
     private static double CheckMaximum(double value) =>
-        new ValidRange<double>(1, 20).Check(value, "most static margin", "Some four calibres is usual.");
+        new ValidRange<double>(1, 20).Check(value, "maximum static margin", "Some four calibres is usual.");
 }

@@ -51,7 +51,7 @@ public sealed record FlowModel
         List<Finding?> all =
         [
             new ValidRange<double>(1.0001, 1.5).Find(EndPressureRatio, "end pressure ratio",
-                "Below it the jet would never end, above it thrust would be thrown away."),
+                "Below it the jet would never end, above it thrust would be lost."),
         ];
         if (WallWarming is not null) all.AddRange(WallWarming.Validate());
         if (WaterPhase.Kind == ExpansionKind.RealGas != (AirPhase.Kind == ExpansionKind.RealGas))

@@ -21,7 +21,7 @@ internal static partial class PropulsionFindings
     internal static Finding PressureIsSpentWithWaterLeft(double waterLeftKg) =>
         Finding.Warning(string.Create(CultureInfo.InvariantCulture,
             $"the pressure is spent with {waterLeftKg:0} g of water still aboard; the water is carried as dead mass. Use "
-            + "less water or more pressure."));
+            + $"less water or more pressure."));
 
     // Propulsion/Firings/StaticFiringResult
     internal static Finding DidNotReachEnd(string? failure, string status) =>
