@@ -48,7 +48,7 @@ public sealed partial record BurstPrediction : IResult
             : GaugePressure.FromPascals(outcome.FirstPlyFailure / wall.Radius);
         IsMatrixDominated = verdict.IsLeaning;
         Netting = GaugePressure.FromPascals(verdict.NettingPascals);
-        WallLow = GaugePressure.FromPascals(verdict.LowPascals);
+        WallLow = GaugePressure.FromPascals(Math.Min(verdict.LowPascals, WallBurst.Pascals));
         Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends.Where(p => p.Kind == PartFailure.Burst)];
         Leaks = [.. Weep(), .. ends.Where(p => p.Kind == PartFailure.Leak)];
         WeakestPart = Parts.MinBy(p => p.Burst.Pascals)!;

@@ -144,7 +144,10 @@ public class PressureVesselTests
             BondSurface.AbradedMetal) { BondLine = 2.Millimetres() };
         var glued = Vessel with { ForwardEnd = Vessel.ForwardEnd with { Joints = [plug] } };
         var part = Assert.Single(glued.Burst().Parts, p => p.Name == "forward end, bonded plug");
-        Tolerance.Relative(plug.CouponStrength.Value.Megapascals, plug.MeanShear(part.Burst, 66.Millimetres()).Megapascals, 1e-9);
+        var shear = GaugePressure.FromPascals(PlugStrength.ShearPascals(plug, 0.066, 50e6, 207e6));
+        Tolerance.Relative(plug.CouponStrength.Value.Megapascals, plug.MeanShear(shear, 66.Millimetres()).Megapascals, 1e-9);
+        // The wall growing past the plug takes a share of that.
+        Assert.InRange(part.Burst / shear, 0.7, 1);
     }
 
     [Fact]

@@ -27,10 +27,10 @@ public class EndAssemblyTests
     [Fact]
     public void A_wider_hole_holds_less_and_one_wider_than_half_the_bore_is_refused()
     {
-        var rims = new[] { 6, 13, 20, 33 }.Select(d => Weakest(new(Dome with { Opening = d.Millimetres() }, new CarriedSleeve())).Bar)
-            .ToList();
+        var rims = new[] { 6, 13, 20, 33 }.Select(d => With(new(Dome with { Opening = d.Millimetres() }, new CarriedSleeve())).Burst().Parts
+            .Single(p => p.Name == "forward end, rim of the opening").Burst.Bar).ToList();
         Assert.Equal(rims.OrderDescending(), rims);
-        Assert.True(rims[^1] < 0.6 * rims[0]);
+        Assert.True(rims[^1] < 0.6 * rims[0], string.Join(", ", rims));
         Assert.Contains("Opening in the domed closure is 60 mm in a bore of 66 mm; it must be 0 to 33 mm",
             Errors(new(Dome with { Opening = 60.Millimetres() }, new CarriedSleeve())), StringComparison.Ordinal);
     }
