@@ -125,7 +125,8 @@ public sealed record FillResult : IResult
         [
             Fill.Properties == GasProperties.Real ? "Real gas, mixed at every instant; choked flow raised as the real gas has it."
                 : "Ideal gas with constant heat capacities, mixed at every instant.",
-            Fill.Cylinder is null ? "Supply at constant pressure and temperature; only the restrictor resists."
+            Fill.MeasuredSupply is not null ? "Supply pressure as measured, straight between readings; no gas runs back."
+                : Fill.Cylinder is null ? "Supply at constant pressure and temperature; only the restrictor resists."
                 : "The cylinder empties and cools behind a regulator without droop; its wall gives 20 W/(m²·K).",
             Fill.Heat switch
             {

@@ -29,6 +29,8 @@ internal static class FillSimulation
             Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law) : null,
             Isothermal = fill.Heat == FillHeat.Isothermal,
             RisePaPerS = fill.SupplyRise?.PascalsPerSecond ?? 0,
+            Measured = fill.MeasuredSupply,
+            AmbientPa = fill.Ambient.Pascals,
             RiseFromPa = Math.Min(startPa, supplyPa),
             CylinderM3 = cylinderM3,
             // A bare bottle of metal keeps its gas near ambient: 20 W/(m²·K) on the surface of a plump cylinder of that volume (typical).

@@ -1,5 +1,6 @@
 using NotebookKit.Filling.Balances;
 using NotebookKit.Filling.Restrictors;
+using NotebookKit.Filling.Supply;
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Numerics.Ode;
 
@@ -29,6 +30,12 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
     /// <summary>Pressure it is wound up from, Pa.</summary>
     public double RiseFromPa { get; init; }
 
+    /// <summary>Pressure ahead of the restrictor as measured; none where a regulator gives it.</summary>
+    public SupplyTrace? Measured { get; init; }
+
+    /// <summary>Surrounding air pressure, Pa; what the measured gauge pressures count from.</summary>
+    public double AmbientPa { get; init; }
+
     /// <summary>Whether the valve is open.</summary>
     public bool Open { get; set; }
 
@@ -55,9 +62,10 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
 
     /// <summary>What is still to come before the fill stalls, Pa: while the regulator is wound up, all that it will give.</summary>
     public readonly double HeadroomPa(double t, ReadOnlySpan<double> y)
-        => (RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
+        => (Measured is { } trace ? t < trace.Time[trace.Time.Count - 1] ? double.MaxValue : RegulatedPa(t)
+            : RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
 
-    private readonly double RegulatedPa(double t) => RisePaPerS > 0 ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
+    private readonly double RegulatedPa(double t) => Measured is { } trace ? AmbientPa + 1e5 * trace.BarAt(t) : RisePaPerS > 0 ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
 
     public readonly void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {

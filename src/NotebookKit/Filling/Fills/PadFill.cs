@@ -79,6 +79,10 @@ public sealed record PadFill
     /// </summary>
     public PressureChangeRate? SupplyRise { get; init; }
 
+    /// <summary>The pressure ahead of the restrictor as it was measured, in place of a regulator; it must stay at or below
+    /// <see cref="Supply"/>. A regulator unless given.</summary>
+    public SupplyTrace? MeasuredSupply { get; init; }
+
     /// <summary>The valve worked by hand; open throughout unless given.</summary>
     public ValvePulses? Valve { get; init; }
 
@@ -133,6 +137,11 @@ public sealed record PadFill
                 : null,
             .. Restrictor.Validate(), .. Cylinder?.Validate() ?? [], .. Valve?.Validate() ?? [], .. Wall?.Validate() ?? [],
         ];
+        findings.AddRange(MeasuredSupply?.Validate() ?? []);
+        if (MeasuredSupply is not null && (SupplyRise is not null || Cylinder is not null))
+            findings.Add(FillingFindings.MeasuredSupplyStandsAlone());
+        if (MeasuredSupply is { } measured && measured.Validate().Count == 0 && measured.Maximum > Supply)
+            findings.Add(FillingFindings.MeasuredSupplyAboveSupply(measured.Maximum, Supply));
         findings.Add(FindStart());
         if (findings.All(f => f is null)) findings.AddRange(FindPressures());
         return findings.OfType<Finding>().ToList();
@@ -168,7 +177,7 @@ public sealed record PadFill
 
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
     internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null
-        && SupplyRise is null;
+        && SupplyRise is null && MeasuredSupply is null;
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 

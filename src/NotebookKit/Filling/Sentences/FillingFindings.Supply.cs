@@ -29,4 +29,23 @@ internal static partial class FillingFindings
 
     internal static Finding OtherOrderGivesMoreLaunches(int launchesOtherwise) =>
         Finding.Note($"In the other order the cylinders give {launchesOtherwise} launches.");
+
+    // Filling/Supply/SupplyTrace
+    internal static Finding SupplyTraceUnitRefused(string time, string pressure) =>
+        Finding.Error($"The measured supply is in {time} and {pressure}; it must be in s and bar gauge. Read the log with its units.");
+
+    internal static Finding SupplyTraceTooShort(int times, int pressures) =>
+        Finding.Error($"The measured supply has {times} times and {pressures} pressures; it must have as many of both, two at the least.");
+
+    internal static Finding SupplyTraceClockDoesNotRise(double firstSeconds) =>
+        Finding.Error($"The clock of the measured supply begins at {Digits.Round(firstSeconds)} s; it must begin at 0 s, when the valve "
+            + "opens, and rise from reading to reading. Cut and sort the log.");
+
+    // Filling/Fills/PadFill
+    internal static Finding MeasuredSupplyStandsAlone() =>
+        Finding.Error("The supply is given as measured and as a cylinder or a rise of the regulator; give one of them.");
+
+    internal static Finding MeasuredSupplyAboveSupply(GaugePressure measured, GaugePressure supply) =>
+        Finding.Error($"The measured supply goes up to {measured}; it must stay at or below the supply pressure of {supply}. Raise the "
+            + "supply pressure to the highest reading.");
 }

@@ -49,6 +49,17 @@ public class OtherGasCases
     public void Hydrogen_density(double bar, double kelvins, double density, double tolerance) =>
         Tolerance.Relative(density, RealGas.Hydrogen.At(bar.BarAbsolute(), kelvins.Kelvins()).Density.KilogramsPerCubicMeter, tolerance);
 
+    // 2077.1 J/(kg K) is printed from R = 8314.3; 1.2e-4 is the difference of the two constants and half a printed digit.
+    [Fact]
+    [PublishedCase("P61", "Helium: 2077.1 J/(kg K) and 1.667 (Y. A. Cengel, M. A. Boles, 2006, Table A-2); choked flow factor 0.726 of a "
+        + "gas of single atoms (NACA Report 1135, 1953, from its formula); both recalled, unverified")]
+    public void Helium_as_an_ideal_gas()
+    {
+        Tolerance.Relative(2077.1, NotebookKit.Materials.Fluids.Gas.Helium.GasConstant.JoulesPerKilogramKelvin, 1.2e-4);
+        Tolerance.Relative(1.667, NotebookKit.Materials.Fluids.Gas.Helium.HeatCapacityRatio, 3e-4);
+        Tolerance.Absolute(0.726, NotebookKit.Materials.Fluids.Gas.Helium.ChokedFlowFactor, 5e-4);
+    }
+
     [Theory]
     [InlineData(20, 0.014696)]
     [InlineData(30, 0.027329)]
