@@ -4,6 +4,7 @@ using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Ratings;
+using NotebookKit.Vessels.Testing;
 using UnitsNet;
 
 namespace NotebookKit.Proofing;
@@ -23,6 +24,9 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
     private static readonly Ratio MostLeak = 1.Percent();
     private static readonly Duration LongestGap = 10.Seconds();
     private const double VolumeTolerance = 0.005;
+
+    // Chance of a burst at a fill that a risk rule may be flown on. Common practice, no source.
+    private const double MostChance = 1e-3;
 
     // Another layup under the same name grows by another amount. Common practice, no source.
     private const double GrowthTolerance = 0.1;
@@ -157,6 +161,11 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
         if (!RuleSets.All.Any(published => IsAsStrict(rating, published)))
             yield return ProofingFindings.RuleSetAsksTooLittle(
                 rating.Rules.Name, rating.Rules.Proof, rating.Rules.Burst, rating.Rules.Overshoot, rating.Rules.MaximumProofUse);
+        if (rating.Rules.TargetChance is not null && !IsRiskAccepted(rating))
+            yield return ProofingFindings.RiskIsTooHigh(rating.Rules.Name, rating.Risk.ToString(), MostChance, rating.Learning.Tests.Count,
+                rating.Rules.Proof, RuleSets.Club.Proof);
+        if (rating.Tests.OfType<BurstTest>().FirstOrDefault(t => IsOf(t.Id, readings.Serial)) is { } burst)
+            yield return ProofingFindings.VesselHasBurst(burst.Id, burst.Pressure);
         if (string.IsNullOrWhiteSpace(readings.Serial))
             yield return ProofingFindings.ProofLogGivesNoSerial();
         if (readings.Day is null)
@@ -186,6 +195,12 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
     private static bool IsAsStrict(Rating rating, RuleSet published) =>
         rating.Rules.Proof >= published.Proof && rating.Rules.Burst >= published.Burst && rating.Rules.Overshoot >= published.Overshoot
         && rating.Rules.MaximumProofUse <= published.MaximumProofUse && !(rating.MaximumExpectedPressure > published.MaximumPressure);
+
+    // A chance that nobody has tested at all, or a proof that shows less than the club's own, is no ground for a fill.
+    private static bool IsRiskAccepted(Rating rating) => rating.Risk.Chance <= MostChance && rating.Learning.Tests.Count > 0
+        && rating.Rules.Proof >= RuleSets.Club.Proof;
+
+    private static bool IsOf(string id, string? serial) => string.Equals(id.Trim(), serial?.Trim(), StringComparison.OrdinalIgnoreCase);
 
     private static double LongestGapS(ProofRecord record)
     {

@@ -25,8 +25,8 @@ public class FloorTests
         ["Vessels.Bursting"] = ["", "Design", "Laminates", "Shells", "Ends", "Laying"],
         ["Vessels.Built"] = ["", "Design", "Laying", "Bursting"],
         ["Vessels.Testing"] = ["", "Design", "Ends", "Laying", "Bursting"],
-        ["Vessels.Ratings"] = ["", "Design", "Laying", "Bursting", "Testing"],
-        ["Vessels.Uncertainty"] = ["", "Allowables", "Design", "Laminates", "Ends", "Laying", "Bursting", "Testing", "Ratings"],
+        ["Vessels.Uncertainty"] = ["", "Allowables", "Design", "Laminates", "Ends", "Laying", "Bursting", "Testing"],
+        ["Vessels.Ratings"] = ["", "Design", "Laying", "Bursting", "Testing", "Uncertainty"],
         ["Vessels.Search"] = ["", "Design", "Laying", "Bursting", "Ratings"],
 
         ["Filling.Restrictors"] = [],

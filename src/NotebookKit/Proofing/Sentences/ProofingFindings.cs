@@ -168,6 +168,18 @@ internal static partial class ProofingFindings
             + $"burst {Digits.Round(burst)}, overshoot {Digits.Round(overshoot)}, a proof at up to {maximumProofUse.Show()} of the "
             + "strength. Rate the vessel by RuleSets.Club or by a stricter set.");
 
+    internal static Finding RiskIsTooHigh(
+        string rulesName, string chance, double mostChance, int tests, double proof, double leastProof) =>
+        Finding.Error(
+            $"the rule set \"{rulesName}\" rates by risk: the chance of a burst at the maximum expected pressure is {chance} by {tests} "
+            + $"tests, the proof {Digits.Round(proof)} times; at most 1 in {Digits.Round(1 / mostChance)} (common practice, no source), by "
+            + $"one test or more, and a proof of {Digits.Round(leastProof)} times is asked. Rate the vessel lower, or test more twins.");
+
+    internal static Finding VesselHasBurst(string id, GaugePressure pressure) =>
+        Finding.Error(
+            $"vessel {id} gave way at {pressure} in a test that the rating rests on; a vessel that gave way is not filled again. Hand over "
+            + "the proof of another vessel, or check the serial.");
+
     internal static Finding ProofLogGivesNoSerial() =>
         Finding.Error(
             "the proof log gives no serial; a proof belongs to one very vessel. Write its serial on the vessel and into the log.");

@@ -2,6 +2,7 @@ using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Testing;
+using NotebookKit.Vessels.Uncertainty;
 
 namespace NotebookKit.Vessels.Ratings;
 
@@ -13,19 +14,31 @@ internal static class RatingModel
 
     private static readonly ValidRange<GaugePressure> Wanted = new(0.5.BarGauge(), 300.BarGauge());
 
-    public static Rating Rate(BurstPrediction prediction, BurstPrediction proved, RuleSet rules, GaugePressure designBurst, string basis,
-        GaugePressure? wanted, IReadOnlyList<VesselTest> tests)
+    public static Rating Rate(BurstPrediction prediction, RuleSet rules, GaugePressure? wanted, VesselEvidence evidence)
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
+        var (vessel, tests) = (prediction.Vessel, evidence.Tests);
         var findings = new List<Finding>();
+        List<Finding> seen = [.. EvidenceCheck.Find(vessel, tests)];
+        // What can't be of this design teaches nothing; the rating is refused for it below.
+        var learning = (seen.Exists(f => f.Severity == FindingSeverity.Error) ? VesselEvidence.Of() : evidence).LearnParts(prediction);
+        var (designBurst, basis) = Basis(prediction, learning);
         var byBurst = designBurst / rules.Burst;
         var capped = rules.MaximumPressure is { } most && most < byBurst;
         var highest = capped ? rules.MaximumPressure!.Value : byBurst;
         if (capped) findings.Add(VesselsFindings.BurstAloneWouldAllowMore(byBurst, rules.Name, highest));
-        if (proved.Yield is { } soft && YieldShare * soft.Burst / rules.Proof is var byYield && byYield < highest)
+        if (prediction.Yield is { } soft && YieldShare * soft.Burst / rules.Proof is var byYield && byYield < highest)
         {
             findings.Add(VesselsFindings.ProofMustStayBelowYield(soft.Name, soft.Burst, YieldShare, byYield));
             highest = byYield;
+        }
+
+        if (rules.TargetChance is { } chance)
+        {
+            var byRisk = learning.PressureOfChance(chance);
+            findings.Add(byRisk < highest ? VesselsFindings.RiskSetsPressure(FillRisk.Of(chance), byRisk)
+                : VesselsFindings.FactorCapsRisk(FillRisk.Of(chance), byRisk, rules.Burst, highest));
+            if (byRisk < highest) (highest, capped) = (byRisk, true);
         }
 
         var expected = highest;
@@ -38,26 +51,57 @@ internal static class RatingModel
             {
                 findings.Add(VesselsFindings.WorkingPressureNotAllowed(
                     asked, rules.Name, highest / rules.Overshoot, designBurst, capped, highest, rules.Burst, rules.Overshoot,
-                    proved.LimitingPart));
+                    learning.Weakest.Part.Name));
             }
         }
 
-        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, proved, rules, designBurst,
+        if (!findings.Any(f => f.Severity == FindingSeverity.Error)) FindProof(findings, prediction, learning, rules, designBurst,
             rules.Proof * expected);
-        findings.AddRange(EvidenceCheck.Find(prediction.Vessel, tests));
-        findings.AddRange(EvidenceCheck.FindProof(prediction.Vessel, tests, rules.Proof * expected));
+        findings.AddRange(seen);
+        findings.AddRange(EvidenceCheck.FindProof(vessel, tests, rules.Proof * expected));
+        findings.AddRange(EvidenceCheck.FindLeaks(tests, rules.Proof * expected));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.Unverified) findings.Add(VesselsFindings.FactorsAreUnverified(rules.Name));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
-        findings.AddRange(prediction.Vessel.OwnValues);
-        return new Rating(prediction, rules, designBurst, basis, proved.LimitingPart, expected, findings,
+        findings.AddRange(learning.Findings.Where(f => f.Severity != FindingSeverity.Note));
+        var risk = RiskAt(learning, expected);
+        if (rules.TargetChance is { } target) findings.AddRange(OfRisk(risk, target));
+        findings.AddRange(vessel.OwnValues);
+        return new Rating(prediction, learning, tests, rules, (designBurst, basis, risk), expected, findings,
             Work(prediction, rules, designBurst, basis, expected));
+    }
+
+    public static FillRisk RiskAt(PartLearning learning, GaugePressure fill) => new(fill, learning.ChanceBelow(fill), learning.Tests.Count,
+        learning.Tests.Count(t => t is PartBurst && t.Pressure <= fill));
+
+    /// <summary>
+    /// One basis for every rating: the B-basis by what is believed of each part. A test below the low end of the prediction can't show that a
+    /// vessel is better than that end; until one has gone past it, the end is not exceeded.
+    /// </summary>
+    private static (GaugePressure Burst, string Basis) Basis(BurstPrediction prediction, PartLearning learning)
+    {
+        var fabrication = prediction.Vessel.Fabrication;
+        var low = (prediction.Vessel with { Fabrication = fabrication
+            with { Efficiency = fabrication.EfficiencyLow } }).Burst(prediction.Criterion).Low;
+        var after = learning.Tests.Count switch { 0 => "before any test", 1 => "after the test of 1 vessel",
+            var n => $"after tests of {n} vessels" };
+        return learning.BBasis > low && !learning.Tests.Any(t => t.Pressure > low)
+            ? (low, $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which no test has "
+                + "gone past yet")
+            : (learning.BBasis, $"the B-basis of the vessel {after}: nine in ten burst above, with 95 % confidence");
+    }
+
+    private static IEnumerable<Finding> OfRisk(FillRisk risk, double target)
+    {
+        if (risk.RestsOnModel)
+            yield return VesselsFindings.RiskRestsOnModel(risk.ToString(), risk.Tests, risk.Showable is { } shown ? FillRisk.Of(shown) : null);
+        yield return VesselsFindings.FillsToShowRisk(FillRisk.Of(target), FillRisk.FillsToShowOf(target));
     }
 
     /// <summary>A proof of the vessel as it is taken to be made, that takes a ply or a part past its allowed share does damage that no
     /// later look will find.</summary>
-    private static void FindProof(List<Finding> findings, BurstPrediction prediction, RuleSet rules, GaugePressure designBurst,
-        GaugePressure proof)
+    private static void FindProof(List<Finding> findings, BurstPrediction prediction, PartLearning learning, RuleSet rules,
+        GaugePressure designBurst, GaugePressure proof)
     {
         var limit = rules.MaximumProofUse.DecimalFractions;
         if (proof >= prediction.WallBurst)
@@ -67,9 +111,8 @@ internal static class RatingModel
         }
 
         var held = prediction.Vessel.Expansion(proof);
-        // Where the rating rests on less than the mean prediction, what the fibres deliver is less in the same measure.
-        var rested = prediction.WeakestPart == prediction.Parts[0] ? designBurst : prediction.WallLow;
-        var scale = Math.Max(1, prediction.WallBurst / rested);
+        // What the fibres deliver is less, or more, in the measure in which the wall's own B-basis is.
+        var scale = prediction.WallBurst / learning.Parts[0].BBasis;
         foreach (var ply in held.Plies.Where(p => p.FibreUse.DecimalFractions * scale > limit))
         {
             findings.Add(VesselsFindings.ProofStrainsFibres(
@@ -79,7 +122,7 @@ internal static class RatingModel
         if (!findings.Any(f => f.Severity == FindingSeverity.Error) && proof / designBurst > limit)
         {
             findings.Add(VesselsFindings.ProofStrainsPart(
-                proof, prediction.LimitingPart, 100 * (proof / designBurst), rules.MaximumProofUse, rules.Proof / limit));
+                proof, learning.Weakest.Part.Name, 100 * (proof / designBurst), rules.MaximumProofUse, rules.Proof / limit));
         }
 
         if (!held.IsSound)

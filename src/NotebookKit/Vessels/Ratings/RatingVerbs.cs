@@ -13,36 +13,29 @@ public static class RatingVerbs
     /// <param name="vessel">The vessel.</param>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
-    /// <param name="evidence">Tests of vessels made the same way; none where not given. They don't raise the rating; where they contradict
-    /// the prediction they forbid it or warn.</param>
+    /// <param name="evidence">Tests of vessels of the same layup made the same way, oldest first; none where not given. They raise the
+    /// rating or lower it, part by part.</param>
     /// <exception cref="InvalidDesignException">The design, the rule set or a test isn't valid.</exception>
     public static Rating Rate(this PressureVessel vessel, RuleSet? rules = null, GaugePressure? wanted = null,
         VesselEvidence? evidence = null) =>
         vessel.Burst().Rate(rules, wanted, evidence);
 
     /// <summary>
-    /// What the vessel may be used at under a rule set. It rests on the low end of the prediction for the low end of the making: until
-    /// tests have
-    /// shown better, 5 % of vessels may deliver no more. Source: see the result's model card.
+    /// What the vessel may be used at under a rule set. It rests on the B-basis of the vessel by what tests have taught of each part; before
+    /// a test has reached the low end of the prediction, on no more than that low end. Source: see the result's model card.
     /// </summary>
     /// <param name="prediction">The burst prediction of the vessel.</param>
     /// <param name="rules">Rule set; the club's own factors by default.</param>
     /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
-    /// <param name="evidence">Tests of vessels made the same way; none where not given. They don't raise the rating; where they contradict
-    /// the prediction they forbid it or warn.</param>
+    /// <param name="evidence">Tests of vessels of the same layup made the same way, oldest first; none where not given. They raise the
+    /// rating or lower it, part by part.</param>
     /// <exception cref="InvalidDesignException">The rule set or a test isn't valid.</exception>
     public static Rating Rate(this BurstPrediction prediction, RuleSet? rules = null, GaugePressure? wanted = null,
         VesselEvidence? evidence = null)
     {
         ArgumentNullException.ThrowIfNull(prediction);
         InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
-        var fabrication = prediction.Vessel.Fabrication;
-        var poor = (prediction.Vessel with { Fabrication = fabrication
-            with { Efficiency = fabrication.EfficiencyLow } }).Burst(prediction.Criterion);
-        return RatingModel.Rate(
-            prediction, poor, rules ?? RuleSets.Club, poor.Low,
-            $"the low end of the predicted burst at {fabrication.EfficiencyLow.Show()} of the fibre's strength, which 95 % of vessels "
-                + $"deliver; {fabrication.Efficiency.Show()} is the mean", wanted, evidence?.Tests ?? []);
+        return RatingModel.Rate(prediction, rules ?? RuleSets.Club, wanted, evidence ?? VesselEvidence.Of());
     }
 
     /// <summary>What filling and propulsion need to know of a vessel.</summary>

@@ -15,7 +15,10 @@ public static class RuleSets
     /// <summary>The club's own: proof 1.5, burst 3. Common practice, no source.</summary>
     public static RuleSet Club { get; } = new("Club rule", 1.5, 3.0,
         Source.CommonPractice("Proof at one and a half times, burst at three times the maximum expected pressure"),
-        "a club's own vessels, behind cover");
+        "a club's own vessels, behind cover")
+    {
+        People = "everybody behind cover or beyond the stand-off while a vessel is under pressure",
+    };
 
     /// <summary>ANSI/AIAA S-081: proof 1.25, burst 1.5.</summary>
     public static RuleSet SpaceVessel { get; } = new(

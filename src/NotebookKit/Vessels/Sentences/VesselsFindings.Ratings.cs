@@ -57,6 +57,27 @@ internal static partial class VesselsFindings
                 : "the liner yields")
             + ": expect sounds and some permanent growth the first time; from then on the liner alone keeps the water in.");
 
+    internal static Finding RiskSetsPressure(string target, GaugePressure byRisk) =>
+        Finding.Note($"A chance of {target} is reached at {byRisk}: the risk sets the maximum expected pressure, not the factor.");
+
+    internal static Finding FactorCapsRisk(string target, GaugePressure byRisk, double burst, GaugePressure highest) =>
+        Finding.Note(
+            $"A chance of {target} would be reached at {byRisk}; the rating is held at {highest}, the design burst over "
+            + $"{Digits.Round(burst)} or the most that the rules go to.");
+
+    internal static Finding RiskRestsOnModel(string chance, int tests, string? showable) =>
+        Finding.Warning(
+            $"The chance of {chance} rests on the tail of the model: "
+            + (tests == 0 ? "no vessel was tested"
+                : showable is null ? $"of {tests} vessels tested at least one failed below that pressure"
+                : $"{tests} {(tests == 1 ? "vessel" : "vessels")} without a failure can't show a chance below {showable}")
+            + ". Keep people behind cover as if the vessel were to burst.");
+
+    internal static Finding FillsToShowRisk(string target, double fills) =>
+        Finding.Note(
+            $"To show a chance of {target} a fill with 95 % confidence by tests alone takes some {Digits.Round(fills, 2)} fills without a "
+            + "failure.");
+
     // Vessels/Ratings/RatingVerbs
     internal static Finding RatingIsOfAnotherDesign(string ratingVesselName, Volume volume, string vesselName) =>
         Finding.Error(

@@ -8,13 +8,31 @@ internal static partial class VesselsFindings
     // Vessels/Testing/EvidenceCheck
     internal static Finding WallBurstBelowPrediction(string testId, GaugePressure pressure, GaugePressure wallLow) =>
         Finding.Warning(
-            $"The wall of vessel {testId} burst at {pressure}, below the low end of its prediction, {wallLow}: a rating that rests on "
-            + "that prediction isn't borne out. Find the reason, and rate on what the test teaches of the making.");
+            $"The wall of vessel {testId} burst at {pressure}, below the low end of its prediction, {wallLow}: the prediction isn't borne "
+            + "out, and the rating rests on what the test teaches. Find the reason before the next vessel is made.");
 
     internal static Finding VesselHeldAbovePrediction(string testId, bool isBurstTest, GaugePressure pressure, GaugePressure most) =>
         Finding.Warning(
             $"Vessel {testId} {(isBurstTest ? "burst only at" : "held")} {pressure}, above all that was predicted of it, at most "
-            + $"{most}: check the gauge, its unit and the design that was entered before the test counts for anything.");
+            + $"{most}: check the gauge, its unit and the design that was entered before the rating is relied on.");
+
+    internal static Finding VesselHeldFarAbovePrediction(
+        string testId, bool isBurstTest, GaugePressure pressure, GaugePressure most, double maximumRatio) =>
+        Finding.Error(
+            $"Vessel {testId} {(isBurstTest ? "burst only at" : "held")} {pressure}, more than {Digits.Round(maximumRatio)} times all that "
+            + $"was predicted of it, {most}; such a test counts for nothing. Check the gauge, its unit (was psi read as bar?) and the "
+            + "design that was entered.");
+
+    internal static Finding TestIsOfAnotherLayup(string testId, string testLayup, string vesselName, string layup) =>
+        Finding.Error(
+            $"Vessel {testId} is of another layup ({testLayup}) than {vesselName} ({layup}), and the test says nothing of this wall. "
+            + "Leave the test out, or test a twin of this layup.");
+
+    internal static Finding TwinLeaked(string testId, string where, GaugePressure pressure, double? dropsPerMinute, GaugePressure proof) =>
+        Finding.Warning(
+            $"Vessel {testId} leaked at the {where} from {pressure} on ("
+            + (dropsPerMinute is { } drops ? $"{Digits.Round(drops)} drops a minute" : "drops not counted")
+            + $"), below the proof at {proof}: mend the seal before the next vessel is proved; a leak is no burst and lowers no rating.");
 
     internal static Finding PartOfSameDesignGaveWay(bool wallBurst, string id, GaugePressure pressure, GaugePressure proof) =>
         Finding.Error(
@@ -23,9 +41,9 @@ internal static partial class VesselsFindings
             + "change the part.");
 
     internal static Finding EndModelIsContradicted(string seen, string vesselName) =>
-        Finding.Error(
-            $"{seen}: the model of the ends is contradicted, and no rating of {vesselName} stands until that end is redesigned or its "
-            + "model takes the test in.");
+        Finding.Warning(
+            $"{seen}: the model of the ends is contradicted, and the rating of {vesselName} rests on what the test teaches of that end. "
+            + "Find the reason, and redesign or test the end.");
 
     internal static Finding OtherEndsShareContradictedModel(string seen, string vesselName) =>
         Finding.Warning(
@@ -33,6 +51,23 @@ internal static partial class VesselsFindings
             + "relied on.");
 
     // Vessels/Testing/VesselEvidence
+    internal static Finding FailedPartIsNotGiven(string testId, GaugePressure pressure, IEnumerable<string> parts) =>
+        Finding.Error(
+            $"Vessel {testId} burst at {pressure}, and the part that gave way isn't given: give one of {string.Join("; ", parts)}. Look "
+            + "at the pieces; where two are possible, rate with each and take the lower rating.");
+
+    internal static Finding LeakHasNoPlace(string testId) =>
+        Finding.Error($"The leak of vessel {testId} has no place; say where the water came out.");
+
+    internal static Finding LeakPressureIsOutsideTest(string testId, GaugePressure leak, GaugePressure pressure) =>
+        Finding.Error(
+            $"The leak of vessel {testId} was seen at {leak}, and the test went from 0 bar gauge to {pressure}; give the lowest pressure "
+            + "at which water came out.");
+
+    internal static Finding LeakWithoutDrops(string testId, string where) =>
+        Finding.Error(
+            $"Vessel {testId} has a leak at the {where} and no drops seen; check which is true, and leave the other out.");
+
     internal static Finding TestHasNoVesselName() =>
         Finding.Error("A test has no vessel's name or number; two tests of one vessel must be told from tests of two.");
 

@@ -7,12 +7,6 @@ namespace NotebookKit.Vessels;
 internal static partial class VesselsFindings
 {
     // Vessels/Uncertainty/BurstDistribution
-    internal static Finding ChanceOfBurst(
-        GaugePressure workingPressure, string chanceBelow, GaugePressure proofPressure, string chanceBelow2) =>
-        Finding.Note(
-            $"Chance that the next vessel bursts at or below its working pressure {workingPressure}: {chanceBelow}; in its proof at "
-            + $"{proofPressure}: {chanceBelow2}. Rare chances rest on the assumed distributions.");
-
     internal static Finding LargestShareOfScatter(double sharePercent, string firstName) =>
         Finding.Note($"{Digits.Round(sharePercent, 2)} % of the scatter is {firstName}: measuring that is what narrows the band most.");
 
@@ -24,7 +18,12 @@ internal static partial class VesselsFindings
                 ? "No test yet: this is the prior."
                 : $"Vessels that held {held}, walls burst none: that is worth {Digits.Round(effectiveBursts, 2)} of a burst.")
             + $" One short twin burst near {twinBurst} would raise the low end of the efficiency from {quantile.Show(2)} to "
-            + $"{quantile2.Show(2)}, and a rating on the B-basis by about {Digits.Round(gainPercent, 2)} %.");
+            + $"{quantile2.Show(2)}, by {Digits.Round(gainPercent, 2)} %.");
+
+    internal static Finding EfficiencyIsNotRatedOn() =>
+        Finding.Note(
+            "This view teaches what the wall's making delivers; a rating doesn't rest on it, but on what the same tests teach of every "
+            + "part: vessel.Rate(rules, wanted, evidence).");
 
     internal static Finding TestsContradictBelief(double surprisePercent) =>
         Finding.Warning(

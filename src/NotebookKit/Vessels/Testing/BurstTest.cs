@@ -7,6 +7,15 @@ namespace NotebookKit.Vessels.Testing;
 /// <param name="Vessel">Its design.</param>
 /// <param name="Id">Name or number of the very vessel.</param>
 /// <param name="Pressure">Pressure at which it burst; 0.5 to 1000 bar gauge.</param>
-/// <param name="WallBurst">Whether the wall burst. Where an end let go, the wall has only shown that it holds at least as much.</param>
-public sealed record BurstTest(PressureVessel Vessel, string Id, GaugePressure Pressure, bool WallBurst = true)
-    : VesselTest(Vessel, Id, Pressure);
+/// <param name="Failed">The part that gave way first, as the burst prediction names it: "wall", "nozzle end, carried sleeve". A burst
+/// whose part isn't given is refused with the names to choose from: no part is taken for granted.</param>
+public sealed record BurstTest(PressureVessel Vessel, string Id, GaugePressure Pressure, string? Failed = null)
+    : VesselTest(Vessel, Id, Pressure)
+{
+    /// <summary>Name of the wall among the parts of every burst prediction.</summary>
+    public const string Wall = "wall";
+
+    internal bool IsOfWall => IsOf(Wall);
+
+    internal bool IsOf(string part) => string.Equals(Failed?.Trim(), part.Trim(), StringComparison.OrdinalIgnoreCase);
+}

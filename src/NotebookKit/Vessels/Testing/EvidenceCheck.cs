@@ -9,37 +9,48 @@ namespace NotebookKit.Vessels.Testing;
 /// <summary>Whether tests bear out the prediction that a rating rests on, or contradict it.</summary>
 internal static class EvidenceCheck
 {
-    /// <summary>What the tests say of the prediction; an error where an end of this design let go below what was predicted of it.</summary>
+    // Common practice, no source: past this a gauge or a unit is wrong.
+    private const double MaximumRatio = 2;
+
+    /// <summary>What the tests say of the prediction; errors where a test can't be of this design, or its pressure can't be true.</summary>
     public static IEnumerable<Finding> Find(PressureVessel vessel, IReadOnlyList<VesselTest> tests)
     {
         foreach (var test in tests.Distinct())
         {
-            var predicted = test.Vessel.Burst();
-            var end = predicted.Parts.Skip(1).MinBy(p => p.Burst.Pascals);
-            var (low, high) = (At(test.Vessel, f => f.EfficiencyLow), At(test.Vessel, f => f.EfficiencyHigh));
-            if (test is BurstTest { WallBurst: false } && end is not null && test.Pressure < end.Burst)
-                yield return OfEnd(vessel, test, end);
-            else if (test is BurstTest { WallBurst: true } && test.Pressure < low.WallLow)
-                yield return VesselsFindings.WallBurstBelowPrediction(test.Id, test.Pressure, low.WallLow);
-            var most = test switch
+            if (!HasSameWall(vessel, test.Vessel))
             {
-                BurstTest { WallBurst: true } => high.WallBurst,
-                BurstTest => GaugePressure.FromPascals(high.Parts.Skip(1).Select(p =>
-                    p.Burst.Pascals).DefaultIfEmpty(high.WallBurst.Pascals).Max()),
-                _ => high.Burst,
-            };
-            if (test.Pressure > most)
-                yield return VesselsFindings.VesselHeldAbovePrediction(test.Id, test is BurstTest, test.Pressure, most);
+                yield return VesselsFindings.TestIsOfAnotherLayup(test.Id, LayupOf(test.Vessel), vessel.Name, LayupOf(vessel));
+                continue;
+            }
+
+            var burst = test as BurstTest;
+            var failed = burst is null ? null : test.Vessel.Burst().Parts.FirstOrDefault(p => burst.IsOf(p.Name));
+            var (low, high) = (At(test.Vessel, f => f.EfficiencyLow), At(test.Vessel, f => f.EfficiencyHigh));
+            if (failed is not null && !burst!.IsOfWall && test.Pressure < failed.Burst)
+                yield return OfEnd(vessel, test, failed);
+            else if (burst is { IsOfWall: true } && test.Pressure < low.WallLow)
+                yield return VesselsFindings.WallBurstBelowPrediction(test.Id, test.Pressure, low.WallLow);
+            var most = burst is { IsOfWall: true } ? high.WallBurst : failed?.Burst ?? high.Burst;
+            // An end may be far stronger than its wide band says; what nothing on the vessel could bear is no reading.
+            var all = GaugePressure.FromPascals(high.Parts.Max(p => p.Burst.Pascals));
+            if (test.Pressure > MaximumRatio * all)
+                yield return VesselsFindings.VesselHeldFarAbovePrediction(test.Id, burst is not null, test.Pressure, all, MaximumRatio);
+            else if (test.Pressure > most)
+                yield return VesselsFindings.VesselHeldAbovePrediction(test.Id, burst is not null, test.Pressure, most);
         }
     }
+
+    /// <summary>Leaks that a test showed below the proof of the next vessel.</summary>
+    public static IEnumerable<Finding> FindLeaks(IReadOnlyList<VesselTest> tests, GaugePressure proof) =>
+        tests.Distinct().Select(t => (t.Id, Seen: t.Leak)).Where(t => t.Seen?.Pressure < proof)
+            .Select(t => VesselsFindings.TwinLeaked(t.Id, t.Seen!.Where, t.Seen.Pressure, t.Seen.DropsPerMinute, proof));
 
     /// <summary>Errors where the proof of a rating would reach a pressure that has burst a vessel of the same wall or the same
     /// end.</summary>
     public static IEnumerable<Finding> FindProof(PressureVessel vessel, IReadOnlyList<VesselTest> tests, GaugePressure proof) =>
         tests.Distinct().OfType<BurstTest>().Where(t => t.Pressure <= proof
-            && (t.WallBurst ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t
-            => VesselsFindings.PartOfSameDesignGaveWay(
-            t.WallBurst, t.Id, t.Pressure, proof));
+            && (t.IsOfWall ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t
+            => VesselsFindings.PartOfSameDesignGaveWay(t.IsOfWall, t.Id, t.Pressure, proof));
 
     /// <summary>Whether two vessels share an end: the same closure, held the same way, in the same bore. What the model makes of it doesn't
     /// count.</summary>
@@ -52,8 +63,7 @@ internal static class EvidenceCheck
 
     private static Finding OfEnd(PressureVessel vessel, VesselTest test, PartMargin end)
     {
-        var seen = $"Vessel {test.Id} let go at an end, bond or fitting at {test.Pressure}, where its weakest, the {end.Name}, was "
-            + $"predicted to hold to {end.Burst}";
+        var seen = $"The {end.Name} of vessel {test.Id} let go at {test.Pressure}, where it was predicted to hold to {end.Burst}";
         return SharesEnd(vessel, test.Vessel)
             ? VesselsFindings.EndModelIsContradicted(seen, vessel.Name)
             : VesselsFindings.OtherEndsShareContradictedModel(seen, vessel.Name);
@@ -62,8 +72,20 @@ internal static class EvidenceCheck
     private static BurstPrediction At(PressureVessel vessel, Func<Fabrication, Ratio> efficiency) =>
         (vessel with { Fabrication = vessel.Fabrication with { Efficiency = efficiency(vessel.Fabrication) } }).Burst();
 
+    /// <summary>Whether two vessels have the same layup on the same liner.</summary>
     private static bool HasSameWall(PressureVessel one, PressureVessel other) =>
-        Same(one.Liner.Bore, other.Liner.Bore) && Same(one.Liner.Wall, other.Liner.Wall) && one.Plies.SequenceEqual(other.Plies);
+        Same(one.Liner.Bore, other.Liner.Bore) && Same(one.Liner.Wall, other.Liner.Wall)
+        && one.Liner.Material?.Name == other.Liner.Material?.Name && one.Resin.Name == other.Resin.Name
+        && one.Plies.SequenceEqual(other.Plies);
+
+    private static string LayupOf(PressureVessel vessel) =>
+        $"{string.Join(" + ", vessel.Plies.Select(p => p.Name).DefaultIfEmpty("no ply"))} in {vessel.Resin.Name} on "
+        + $"{vessel.Liner.Material?.Name ?? "no liner"}, bore {vessel.Liner.Bore.Show()}, {vessel.Liner.Wall.Show()} thick";
+
+    /// <summary>Whether the nozzle or the forward ends of two vessels are of one design, so that a test of one tells of the other.</summary>
+    public static bool SharesEnd(PressureVessel one, PressureVessel other, Func<PressureVessel, VesselEnd> end) =>
+        ReferenceEquals(one, other)
+        || (Same(one.Liner.Bore, other.Liner.Bore) && IsSame(end(one), Sleeves(one), end(other), Sleeves(other)));
 
     private static int Sleeves(PressureVessel vessel) => vessel.Plies.Count(p => p is BraidedSleeve);
 

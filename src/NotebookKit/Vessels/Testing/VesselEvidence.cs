@@ -1,9 +1,11 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Bursting;
+using UnitsNet;
 
 namespace NotebookKit.Vessels.Testing;
 
-/// <summary>Bursts and held proofs of vessels made the same way: what they teach of the fabrication efficiency.</summary>
+/// <summary>Bursts and held proofs of vessels made the same way: what a rating rests on, and what they teach of the making.</summary>
 /// <param name="Tests">The tests, in any order.</param>
 /// <remarks>
 /// The burst of a wall is lognormal about the prediction at the true efficiency; a held proof, and a burst at an end, tell only that it
@@ -12,6 +14,9 @@ namespace NotebookKit.Vessels.Testing;
 /// </remarks>
 public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
 {
+    /// <summary>Batch that the vessel in hand is made in; empty where none is given, as for tests that name none.</summary>
+    public string Batch { get; init; } = "";
+
     /// <summary>Every test, of any number of designs.</summary>
     /// <param name="tests">The tests.</param>
     public static VesselEvidence Of(params IReadOnlyList<VesselTest> tests) => new(tests);
@@ -26,7 +31,10 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
             if (range.Find(test.Pressure, $"pressure of the test of {test.Id}",
                 "Give the gauge reading with its unit; was psi read as bar?") is { } pressure) findings.Add(pressure);
             if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(VesselsFindings.TestHasNoVesselName());
-            findings.AddRange(test.Vessel.Validate().Where(f => f.Severity == FindingSeverity.Error));
+            findings.AddRange(Seen(test));
+            var wrong = test.Vessel.Validate().Where(f => f.Severity == FindingSeverity.Error).ToList();
+            findings.AddRange(wrong);
+            if (wrong.Count == 0 && test is BurstTest burst && FailedPart(burst) is { } part) findings.Add(part);
         }
 
         foreach (var twice in Tests.OfType<BurstTest>().GroupBy(t => t.Id, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
@@ -38,5 +46,25 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
         }
 
         return [.. findings.Distinct()];
+    }
+
+    private static IEnumerable<Finding> Seen(VesselTest test)
+    {
+        if (test.Growth is { } growth && new ValidRange<Volume>(Volume.FromMilliliters(0.001), Volume.FromLiters(10)).Find(growth,
+            $"growth of {test.Id}", "Leave it out where it wasn't measured.") is { } grown) yield return grown;
+        if (test.Leak is not { } leak) yield break;
+        if (string.IsNullOrWhiteSpace(leak.Where)) yield return VesselsFindings.LeakHasNoPlace(test.Id);
+        if (!(leak.Pressure > GaugePressure.Zero && leak.Pressure <= test.Pressure))
+            yield return VesselsFindings.LeakPressureIsOutsideTest(test.Id, leak.Pressure, test.Pressure);
+        if (leak.DropsPerMinute is { } drops && new ValidRange<double>(0.01, 1000).Find(drops, $"drops a minute of {test.Id}",
+            "Leave it out where nobody counted.") is { } counted) yield return counted;
+        if (test.DropsSeen == false) yield return VesselsFindings.LeakWithoutDrops(test.Id, leak.Where);
+    }
+
+    private static Finding? FailedPart(BurstTest burst)
+    {
+        var parts = burst.Vessel.Burst().Parts.Select(p => p.Name).ToList();
+        return string.IsNullOrWhiteSpace(burst.Failed) ? VesselsFindings.FailedPartIsNotGiven(burst.Id, burst.Pressure, parts)
+            : parts.Exists(burst.IsOf) ? null : VesselsFindings.VesselFailedAtUnknownPart(burst.Id, burst.Failed, parts);
     }
 }

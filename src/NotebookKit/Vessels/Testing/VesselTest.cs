@@ -1,10 +1,24 @@
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
+using UnitsNet;
 
 namespace NotebookKit.Vessels.Testing;
 
-/// <summary>One vessel tested with water.</summary>
+/// <summary>One vessel tested with water. What isn't given of it is not given: no drops seen is no dry vessel.</summary>
 /// <param name="Vessel">Its design; a short twin has its own.</param>
 /// <param name="Id">Name or number of the very vessel: two tests of one vessel aren't two witnesses.</param>
 /// <param name="Pressure">Highest pressure it saw; 0.5 to 1000 bar gauge.</param>
-public abstract record VesselTest(PressureVessel Vessel, string Id, GaugePressure Pressure);
+public abstract record VesselTest(PressureVessel Vessel, string Id, GaugePressure Pressure)
+{
+    /// <summary>Batch it was made in: the same hands, roll of sleeve, resin and season; empty where none is given.</summary>
+    public string Batch { get; init; } = "";
+
+    /// <summary>A leak: where, and from which pressure on; none where none is given.</summary>
+    public LeakSeen? Leak { get; init; }
+
+    /// <summary>Whether drops were looked for and seen; none where nobody looked or said.</summary>
+    public bool? DropsSeen { get; init; }
+
+    /// <summary>Growth of the inside at the highest pressure held, 0.001 mL to 10 L; none where it wasn't measured.</summary>
+    public Volume? Growth { get; init; }
+}

@@ -4,8 +4,6 @@ using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Design;
-using NotebookKit.Vessels.Ratings;
-using NotebookKit.Vessels.Testing;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Uncertainty;
@@ -60,8 +58,8 @@ public sealed class BurstDistribution : IResult
     public double Spread { get; }
 
     /// <summary>
-    /// B-basis: nine vessels in ten are stronger with 95 % confidence in the efficiency: the tenth quantile of making's scatter at the
-    /// efficiency that one in twenty lies below, walls at their low end. Source: definition in MIL-HDBK-17-1F, ch. 8.
+    /// B-basis at a low efficiency: the tenth quantile of making's scatter at the efficiency that one in twenty lies below, walls at their
+    /// low end. It trusts the model of wall and ends, and no rating rests on it: the rating's own basis doubts them too. Source: definition in MIL-HDBK-17-1F, ch. 8.
     /// </summary>
     public GaugePressure BBasis { get; }
 
@@ -125,36 +123,6 @@ public sealed class BurstDistribution : IResult
         return new FailureChance(pressure, failed, _sorted.Length, atMost);
     }
 
-    /// <summary>
-    /// What the vessel may be used at under a rule set, resting on the B-basis; refused where a test contradicts the model of its ends. The
-    /// tests that
-    /// the belief rests on are looked at without being given again. Source: see the result's model card.
-    /// </summary>
-    /// <param name="rules">Rule set; the club's own factors by default.</param>
-    /// <param name="wanted">Working pressure wanted; 0.5 to 300 bar gauge, the highest that the rules allow where none is given.</param>
-    /// <param name="evidence">Tests beside those that the belief rests on; none where not given.</param>
-    /// <exception cref="InvalidDesignException">The rule set or a test isn't valid.</exception>
-    public Rating Rate(RuleSet? rules = null, GaugePressure? wanted = null, VesselEvidence? evidence = null)
-    {
-        InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
-        var rating = RatingModel.Rate(
-            Prediction, Prediction, rules ?? RuleSets.Club, BBasis,
-                $"the B-basis of {Samples.ToString(System.Globalization.CultureInfo.InvariantCulture)} sampled vessels, {Belief.Name}",
-                wanted, [.. Belief.Tests, .. evidence?.Tests ?? []]);
-        return rating.IsRated
-            ? rating with
-            {
-                Findings =
-                [
-                    .. rating.Findings,
-                    VesselsFindings.ChanceOfBurst(
-                        rating.WorkingPressure, ChanceBelow(rating.WorkingPressure).ToString(), rating.ProofPressure,
-                        ChanceBelow(rating.ProofPressure).ToString()),
-                ],
-            }
-            : rating;
-    }
-
     /// <inheritdoc/>
     public string Title => $"Burst distribution, {Vessel.Name}";
 
@@ -195,8 +163,8 @@ public sealed class BurstDistribution : IResult
         new("Mean burst", Mean.ToString(), $"spread {Digits.Round(100 * Spread)} %"),
         new("One in ten below", Quantile(0.10).ToString()),
         new("One in a hundred below", Quantile(0.01).ToString()),
-        new("B-basis", BBasis.ToString(), "nine in ten are stronger, 95 % confidence in the efficiency"),
-        new("A-basis", ABasis.ToString(), "ninety-nine in a hundred are stronger"),
+        new("B-basis, if the model is right", BBasis.ToString(), "nine in ten are stronger, 95 % confidence in the efficiency; no rating rests on it"),
+        new("A-basis, if the model is right", ABasis.ToString(), "ninety-nine in a hundred are stronger"),
         .. WeakestParts.Select(p => new ResultLine($"Weakest: {p.Part}", p.Share.Show(2))),
         new("Efficiency", Belief.ToString(), Belief.Name),
         new("Samples", Samples.ToString(System.Globalization.CultureInfo.InvariantCulture),

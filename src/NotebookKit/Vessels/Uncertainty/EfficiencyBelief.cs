@@ -1,7 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
-using NotebookKit.Vessels.Testing;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Uncertainty;
@@ -19,10 +18,9 @@ public sealed class EfficiencyBelief
 
     private readonly double[] _cumulative;
 
-    internal EfficiencyBelief(double[] weights, string name, IReadOnlyList<VesselTest>? tests = null)
+    internal EfficiencyBelief(double[] weights, string name)
     {
         Name = name;
-        Tests = tests ?? [];
         var total = weights.Sum();
         Weights = [.. weights.Select(w => w / total)];
         _cumulative = new double[Points];
@@ -87,9 +85,6 @@ public sealed class EfficiencyBelief
     internal static IReadOnlyList<double> Grid { get; } = [.. Enumerable.Range(0, Points).Select(i => Lowest * Math.Exp(Step * i))];
 
     internal IReadOnlyList<double> Weights { get; }
-
-    /// <summary>Tests that it rests on; a rating taken from it has to look at them.</summary>
-    internal IReadOnlyList<VesselTest> Tests { get; }
 
     /// <summary>Efficiency at a share of the belief [-], straight between grid points in the logarithm.</summary>
     internal double At(double share)

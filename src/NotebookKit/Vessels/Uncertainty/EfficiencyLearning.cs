@@ -18,8 +18,8 @@ internal static class EfficiencyLearning
         var posterior = Update(prior, used, models, Name(used));
         var own = Model(models, vessel);
         // One burst of a twin just where the prediction puts it, on top of what is known now.
-        var imagined = new BurstTest(vessel, "a "
-            + "twin", Quantities.GaugePressure.FromPascals(Math.Exp(own.LogMedian(Math.Log(posterior.At(0.5))))));
+        var imagined = new BurstTest(vessel, "a twin",
+            Quantities.GaugePressure.FromPascals(Math.Exp(own.LogMedian(Math.Log(posterior.At(0.5))))), BurstTest.Wall);
         var after = Update(posterior, [imagined], models, "after one burst more");
         return new EfficiencyUpdate(vessel, used, prior, posterior, Surprise(prior, used, models),
             EffectiveBursts(prior, posterior, own.Sigma), own.Sigma, imagined.Pressure, after);
@@ -45,7 +45,7 @@ internal static class EfficiencyLearning
         }
 
         var largest = logs.Max();
-        return new EfficiencyBelief([.. logs.Select(l => Math.Exp(l - largest))], name, [.. prior.Tests, .. tests]);
+        return new EfficiencyBelief([.. logs.Select(l => Math.Exp(l - largest))], name);
     }
 
     /// <summary>Log of the chance of all tests at an efficiency.</summary>
@@ -56,7 +56,7 @@ internal static class EfficiencyLearning
         {
             var model = Model(models, test.Vessel);
             var z = (Math.Log(test.Pressure.Pascals) - model.LogMedian(logEfficiency)) / model.Sigma;
-            if (test is BurstTest { WallBurst: true }) sum += -0.5 * z * z - Math.Log(model.Sigma);
+            if (test is BurstTest { IsOfWall: true }) sum += -0.5 * z * z - Math.Log(model.Sigma);
             else sum += Math.Log(Math.Max(Normal.CDF(0, 1, -z), 1e-300));
         }
 
@@ -67,7 +67,7 @@ internal static class EfficiencyLearning
     private static double Surprise(EfficiencyBelief prior, List<VesselTest> tests, Dictionary<PressureVessel, WallModel> models)
     {
         var least = 1.0;
-        foreach (var test in tests.OfType<BurstTest>().Where(t => t.WallBurst))
+        foreach (var test in tests.OfType<BurstTest>().Where(t => t.IsOfWall))
         {
             var model = Model(models, test.Vessel);
             var below = 0.0;
@@ -86,7 +86,7 @@ internal static class EfficiencyLearning
 
     private static string Name(List<VesselTest> tests)
     {
-        var bursts = tests.Count(t => t is BurstTest { WallBurst: true });
+        var bursts = tests.Count(t => t is BurstTest { IsOfWall: true });
         var held = tests.Count - bursts;
         return tests.Count == 0 ? "before any test" : $"after {bursts} {(bursts == 1 ? "burst" : "bursts")} and {held} "
             + $"{(held == 1 ? "vessel" : "vessels")} that held";

@@ -24,7 +24,7 @@ public sealed record EfficiencyUpdate(
     private static readonly Source Text = new("Gelman et al.", "Bayesian Data Analysis, 3rd ed.", 2013, "ch. 3, §8.7");
 
     /// <summary>How many walls burst.</summary>
-    public int Bursts => Tests.Count(t => t is BurstTest { WallBurst: true });
+    public int Bursts => Tests.Count(t => t is BurstTest { IsOfWall: true });
 
     /// <summary>How many vessels only held: proofs, and bursts at an end.</summary>
     public int Held => Tests.Count - Bursts;
@@ -79,8 +79,9 @@ public sealed record EfficiencyUpdate(
             }
 
             if (Bursts == 1) findings.Add(VesselsFindings.OneBurstSetsLevelOnly());
-            // No rating here that could be refused: what contradicts the prediction is said as a warning, and refuses the rating.
+            // No rating here that could be refused.
             findings.AddRange(EvidenceCheck.Find(Vessel, Tests).Select(f => f with { Severity = FindingSeverity.Warning }));
+            findings.Add(VesselsFindings.EfficiencyIsNotRatedOn());
             findings.AddRange(Vessel.OwnValues);
             return findings;
         }
@@ -90,10 +91,10 @@ public sealed record EfficiencyUpdate(
     public Working Working => new(Title,
     [
         new("Chance of a burst at b", @"L(\eta) = \frac{1}{\sigma}\,\varphi\left(\frac{\ln b-\ln \hat p(\eta)}{\sigma}\right)",
-            string.Join(", ", Tests.Where(t => t is BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")),
+            string.Join(", ", Tests.Where(t => t is BurstTest { IsOfWall: true }).Select(t => $"{t.Id} {t.Pressure}")),
             $"σ = {Digits.Round(VesselScatter)}", Text),
         new("Chance of holding p", @"L(\eta) = 1-\Phi\left(\frac{\ln p-\ln \hat p(\eta)}{\sigma}\right)",
-            string.Join(", ", Tests.Where(t => t is not BurstTest { WallBurst: true }).Select(t => $"{t.Id} {t.Pressure}")),
+            string.Join(", ", Tests.Where(t => t is not BurstTest { IsOfWall: true }).Select(t => $"{t.Id} {t.Pressure}")),
             $"σ = {Digits.Round(VesselScatter)}", Text),
         new("Belief now", @"\pi(\eta\,|\,\text{tests}) \propto \pi(\eta)\prod L_i(\eta)", Prior.ToString(), Posterior.ToString(), Text),
         new("Effective number of bursts", @"n = \sigma^2\left(\frac{1}{s_1^2}-\frac{1}{s_0^2}\right)",

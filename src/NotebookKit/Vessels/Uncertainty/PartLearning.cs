@@ -16,6 +16,7 @@ public sealed class PartLearning : IResult
     private const double HighestStudied = 0.20;
 
     private readonly PartStudy _study;
+    private readonly Lazy<GaugePressure> _aBasis;
 
     internal PartLearning(PartStudy study, PartStudy? before, string batch)
     {
@@ -24,7 +25,7 @@ public sealed class PartLearning : IResult
         Parts = [.. study.Parts.Select((p, k) => new PartBelief(p, study.Beliefs[k], study.Tests))];
         Weakest = Parts.MinBy(p => p.BBasis.Pascals)!;
         BBasis = GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.10, VesselLow.Draws)));
-        ABasis = GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.01, VesselLow.Draws)));
+        _aBasis = new(() => GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.01, VesselLow.Draws))));
         if (before is null) return;
         Moves = [.. Parts.Select((p, k) => new PartMove(p.Part.Name,
             GaugePressure.FromPascals(p.Part.Burst.Pascals * Math.Exp(before.Beliefs[k].LowLogPoint(0.10, 0.95))), p.BBasis))
@@ -49,10 +50,26 @@ public sealed class PartLearning : IResult
 
     /// <summary>A-basis of the vessel: ninety-nine in a hundred burst above, with 95 % confidence. Source: definition in MIL-HDBK-17-1F,
     /// ch. 8.</summary>
-    public GaugePressure ABasis { get; }
+    public GaugePressure ABasis => _aBasis.Value;
 
     /// <summary>How far the last test of the list moved each part, the most moved first; empty without a test.</summary>
     public IReadOnlyList<PartMove> Moves { get; } = [];
+
+    /// <summary>
+    /// Chance that the next such vessel gives way below a pressure [-], whichever part is the weakest: scatter and what isn't known, together.
+    /// Source: posterior predictive distribution, Gelman et al. 2013, §1.3; parts as independent as the beliefs in them.
+    /// </summary>
+    /// <param name="pressure">The pressure; 0 bar gauge or below gives 0.</param>
+    public double ChanceBelow(GaugePressure pressure) => pressure.Pascals > 0 ? _study.ChanceBelow(Math.Log(pressure.Pascals)) : 0;
+
+    /// <summary>Pressure that the next such vessel gives way below with a chance. Source: as <see cref="ChanceBelow"/>.</summary>
+    /// <param name="chance">Chance [-]; 1e-9 to 0.5.</param>
+    /// <exception cref="OutOfRangeException">The chance is out of range.</exception>
+    public GaugePressure PressureOfChance(double chance)
+    {
+        new ValidRange<double>(1e-9, 0.5).Check(chance, "chance of a burst", "0.001 is one vessel in a thousand.");
+        return GaugePressure.FromPascals(Math.Exp(_study.LogPascalsOfChance(chance)));
+    }
 
     /// <summary>Which test next would raise the B-basis most for its work. Source: see the result's model card.</summary>
     /// <param name="options">The tests to choose from: a proof, a burst of a twin, of a short twin, of an end alone.</param>

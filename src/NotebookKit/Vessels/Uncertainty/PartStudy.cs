@@ -1,3 +1,5 @@
+using NotebookKit.Numerics;
+
 namespace NotebookKit.Vessels.Uncertainty;
 
 /// <summary>The belief in all parts of one vessel after some tests.</summary>
@@ -39,6 +41,35 @@ internal sealed class PartStudy
     /// <summary>Logarithm of the pressure [ln Pa] that a share of such vessels bursts below, with 95 % confidence.</summary>
     public double LowLogPascals(double share, int draws) => VesselLow.LogPoint([.. Beliefs.Select((b, k) => (b, Parts[k].LogBurst))],
         share, 0.95, draws);
+
+    /// <summary>Chance that the next such vessel bursts below the logarithm of a pressure [-].</summary>
+    /// <param name="logPascals">Logarithm of the pressure [ln Pa].</param>
+    public double ChanceBelow(double logPascals)
+    {
+        // Added up as logarithms of holding: a chance of one in a million isn't lost beside one.
+        var logHeld = 0.0;
+        for (var k = 0; k < Beliefs.Length; k++)
+            logHeld += Math.Log(Math.Max(1 - Beliefs[k].NextBelow(logPascals - Parts[k].LogBurst, 0), 1e-300));
+        return -double.ExpM1(logHeld);
+    }
+
+    /// <summary>Logarithm of the pressure [ln Pa] that the next such vessel bursts below with a chance; errs low.</summary>
+    /// <param name="chance">The chance [-].</param>
+    public double LogPascalsOfChance(double chance)
+    {
+        var high = Parts.Min(p => p.LogBurst) + 1.5;
+        var low = high - 14;
+        var run = WorkRun.Current;
+        while (high - low > 1e-5)
+        {
+            run.ThrowIfStopped();
+            var middle = 0.5 * (low + high);
+            if (ChanceBelow(middle) < chance) low = middle;
+            else high = middle;
+        }
+
+        return low;
+    }
 
     /// <summary>Logarithm of the stressed volume of a tested part over that of the part in hand [-]; 0 where the part doesn't grow with the
     /// vessel.</summary>
