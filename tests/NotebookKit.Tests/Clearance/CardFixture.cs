@@ -32,7 +32,7 @@ internal static class CardFixture
 
     public static PressureVessel Built { get; } = Design("Trainer vessel", 66, 850);
 
-    public static Rating Rated { get; } = Built.Rate(RuleSets.Club, 34.BarGauge());
+    public static Rating Rated { get; } = Built.Rate(RuleSets.Club, 34.BarGauge(), Vessels.Samples.Twins(Built));
 
     public static ProofRecord Accepted { get; } = Recorded(Rated, "T-1");
 
@@ -199,7 +199,9 @@ internal static class CardFixture
     /// <summary>Two stages with everything.</summary>
     public static class Pair
     {
-        public static Rating BoosterRating { get; } = Design("Lifter vessel", 66, 1100).Rate(RuleSets.Club, 34.BarGauge());
+        private static readonly PressureVessel Lifter = Design("Lifter vessel", 66, 1100);
+
+        public static Rating BoosterRating { get; } = Lifter.Rate(RuleSets.Club, 34.BarGauge(), Vessels.Samples.Twins(Lifter));
 
         public static ProvedVessel BoosterVessel { get; } = Recorded(BoosterRating, "L-1").ToProvedVessel(BoosterRating);
 

@@ -210,9 +210,11 @@ public class CheatTests
             () => Recorded(Rated, "T-1", plan: p => p with { Rule = p.Rule with { PermanentLimit = 15.Percent() } }).ToProvedVessel(Rated),
                 "limit of permanent expansion was set to"),
         ["prove by a rule set of one's own that asks for nothing"] = (
-            () => Accepted.ToProvedVessel(Built.Rate(RuleSets.Club with { Proof = 1.1, Burst = 1.6 }, 34.BarGauge())),
+            () => Accepted.ToProvedVessel(Built.Rate(RuleSets.Club with { Proof = 1.1, Burst = 1.8 }, 34.BarGauge(),
+                Vessels.Samples.Twins(Built))),
                 "asks for less than each of the published ones"),
-        ["prove by the rating of a thicker twin"] = (() => Accepted.ToProvedVessel(Thicker.Rate(RuleSets.Club, 34.BarGauge())),
+        ["prove by the rating of a thicker twin"] = (() => Accepted.ToProvedVessel(Thicker.Rate(RuleSets.Club, 34.BarGauge(),
+            Vessels.Samples.Twins(Thicker))),
             "Take the rating of the layup that was proved"),
         ["use the rating of another design for a chamber"] = (() => Built.ToChamber(Pair.BoosterRating), "of another design"),
         ["keep a stand-off below the computed one"] = (() => Whole.StandOff!.Keeping(5.Metres(), 100.Metres()),
@@ -369,7 +371,8 @@ public class CheatTests
 
     private static ProvedVessel Of(Resin resin)
     {
-        var rating = (Built with { Resin = resin }).Rate(RuleSets.Club, 34.BarGauge());
+        var vessel = Built with { Resin = resin };
+        var rating = vessel.Rate(RuleSets.Club, 34.BarGauge(), Vessels.Samples.Twins(vessel));
         return Recorded(rating, "T-1").ToProvedVessel(rating);
     }
 

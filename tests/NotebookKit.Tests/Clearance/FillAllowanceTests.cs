@@ -58,7 +58,8 @@ public class FillAllowanceTests
     [Fact]
     public void Guessed_values_of_the_resin_are_said()
     {
-        var rating = (Built with { Resin = MaterialLibrary.Typical.Resin("laminating epoxy") }).Rate(wanted: 34.BarGauge());
+        var vessel = Built with { Resin = MaterialLibrary.Typical.Resin("laminating epoxy") };
+        var rating = vessel.Rate(wanted: 34.BarGauge(), evidence: Vessels.Samples.Twins(vessel));
         var typical = FillAllowance.Of(Recorded(rating, "T-1").ToProvedVessel(rating), Status, 15.Celsius());
         Assert.Contains(typical.Findings, f => f.Severity == FindingSeverity.Warning
             && f.Message.Contains("glass temperature of 60 °C isn't measured", StringComparison.Ordinal));

@@ -22,6 +22,11 @@ public static class Samples
         ForwardEnd: new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()),
             new CarriedSleeve()));
 
+    /// <summary>Invented twins of a vessel that were taken to burst, each at its wall, near the low end of its prediction.</summary>
+    public static VesselEvidence Twins(PressureVessel vessel, int count = 5) => new(
+        [.. new[] { 1.02, 0.94, 1.08, 0.98, 1.05 }.Take(count).Select((share, i) => new BurstTest(vessel, $"twin {i + 1}",
+            vessel.Burst().WallLow * share, BurstTest.Wall))]);
+
     /// <summary>A 50 mm-class short chamber: PVC tube, one light carbon sleeve, a veil.</summary>
     public static PressureVessel ShortChamber { get; } = Trainer with
     {

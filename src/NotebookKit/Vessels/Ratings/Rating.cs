@@ -30,7 +30,7 @@ public sealed record Rating : IResult
         _maximumExpected = maximumExpected;
         _working = maximumExpected / rules.Overshoot;
         _proof = rules.Proof * maximumExpected;
-        _next = new(() => learning.NextTest(RatingTests.Usual(prediction, learning, _proof)));
+        _next = new(() => learning.NextTest(UsualTests.Usual(prediction, learning, _proof)));
         Findings = findings;
         Working = working;
     }
@@ -137,7 +137,7 @@ public sealed record Rating : IResult
                 $"B-basis {m.Before} to {m.After}, {Digits.Round(100 * m.Change, 2)} %")),
             new("Next test for the rating", NextTest.Best.Option.Name,
                 NextTest.Best.GainPerHour > 0
-                    ? $"{Digits.Round(RatingTests.HoursOfEvening * NextTest.Best.GainPerHour, 2)} bar of design burst for each evening"
+                    ? $"{Digits.Round(UsualTests.HoursOfEvening * NextTest.Best.GainPerHour, 2)} bar of design burst for each evening"
                     : "none of the usual tests may be expected to raise it"),
             new("Chance of a burst at the maximum expected pressure", _risk.ToString(),
                 $"of a vessel not proved yet, by {_risk.Tests} tests"

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using NotebookKit.Numerics;
 
 namespace NotebookKit.Vessels.Uncertainty;
@@ -26,6 +27,10 @@ internal sealed class PartPosterior
     private static readonly double[] Scatter = [.. Enumerable.Range(0,
         Scatters).Select(j => MinimumScatter * Math.Pow(MaximumScatter / MinimumScatter, j / (Scatters - 1.0)))];
 
+    // A search rates thousands of vessels that share one prior.
+    private const int MostPriors = 64;
+    private static readonly ConcurrentDictionary<PartPrior, PartPosterior> Priors = new();
+
     private readonly double[] _logs;
     private Shares? _shares;
 
@@ -35,7 +40,9 @@ internal sealed class PartPosterior
     private Shares All => _shares ??= new Shares(_logs);
 
     /// <summary>Belief before any test.</summary>
-    public static PartPosterior Before(PartPrior prior)
+    public static PartPosterior Before(PartPrior prior) => Priors.Count > MostPriors ? Of(prior) : Priors.GetOrAdd(prior, Of);
+
+    private static PartPosterior Of(PartPrior prior)
     {
         var logs = new double[Ratios * Scatters];
         for (var j = 0; j < Scatters; j++)
@@ -182,8 +189,8 @@ internal sealed class PartPosterior
     /// <param name="second">Number from 0 to 1 that chooses the ratio [-].</param>
     public (double LogRatio, double Unit) Draw(double first, double second)
     {
-        var j = 0;
-        while (j < Scatters - 1 && All.Columns[j] < first) j++;
+        var j = Array.BinarySearch(All.Columns, first);
+        j = Math.Min(j < 0 ? ~j : j, Scatters - 1);
         var column = All.Cells.AsSpan(j * Ratios, Ratios);
         var wanted = second * column[^1];
         var i = column.BinarySearch(wanted);

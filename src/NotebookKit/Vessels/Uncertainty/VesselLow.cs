@@ -12,6 +12,14 @@ internal static class VesselLow
     // The same numbers every time: a change of the answer is a change of the belief, never of the draw.
     private static readonly SeededSamples Numbers = new(20);
 
+    // Drawing them costs more than using them: those of eight parts are kept.
+    private const int Kept = 16;
+    private static readonly double[] Uniforms = Array.ConvertAll([.. Enumerable.Range(0, Draws * Kept)],
+        i => Numbers.Uniform(i / Kept, i % Kept));
+
+    private static double Uniform(int draw, int variable) => variable < Kept ? Uniforms[draw * Kept + variable]
+        : Numbers.Uniform(draw, variable);
+
     /// <summary>Logarithm of the pressure [ln Pa] that a share of all such vessels bursts below, said with a confidence.</summary>
     /// <param name="parts">Belief in each part, and logarithm of its predicted burst [ln Pa].</param>
     /// <param name="share">Share of the vessels that burst below [-].</param>
@@ -31,7 +39,7 @@ internal static class VesselLow
             run.ThrowIfStopped();
             for (var k = 0; k < pairs.Length; k++)
             {
-                var (logRatio, unit) = parts[k].Belief.Draw(Numbers.Uniform(d, 2 * k), Numbers.Uniform(d, 2 * k + 1));
+                var (logRatio, unit) = parts[k].Belief.Draw(Uniform(d, 2 * k), Uniform(d, 2 * k + 1));
                 pairs[k] = (parts[k].LogBurst + logRatio, unit);
             }
 
@@ -50,18 +58,20 @@ internal static class VesselLow
     {
         var x = double.PositiveInfinity;
         foreach (var pair in pairs) x = Math.Min(x, pair.LogMedian + (wanted - PartPosterior.LogHazard(0, (0, pair.Unit))) * pair.Unit);
+        // No hazard is above the wanted one where it starts, nor to the left of there.
         for (var n = 0; n < 30; n++)
         {
-            double largest = double.NegativeInfinity, sum = 0, slope = 0;
-            foreach (var pair in pairs) largest = Math.Max(largest, PartPosterior.LogHazard(x, pair));
+            double sum = 0, slope = 0;
             foreach (var pair in pairs)
             {
-                var share = Math.Exp(PartPosterior.LogHazard(x, pair) - largest);
+                var below = PartPosterior.LogHazard(x, pair) - wanted;
+                if (below < -35) continue;
+                var share = Math.Exp(below);
                 sum += share;
                 slope += share / pair.Unit;
             }
 
-            var step = (largest + Math.Log(sum) - wanted) * sum / slope;
+            var step = Math.Log(sum) * sum / slope;
             x -= step;
             if (Math.Abs(step) < 1e-7) break;
         }

@@ -20,7 +20,8 @@ public class HeatAllowanceCases
     public void Heat_and_water_allow_what_the_resin_keeps(double glass, double water, double wall, double kept)
     {
         var resin = CardFixture.CuredWarm with { GlassTemperature = Property.Measured(glass.Celsius(), 0, "case") };
-        var rating = (CardFixture.Built with { Resin = resin }).Rate(RuleSets.Club, 34.BarGauge());
+        var vessel = CardFixture.Built with { Resin = resin };
+        var rating = vessel.Rate(RuleSets.Club, 34.BarGauge(), NotebookKit.Tests.Vessels.Samples.Twins(vessel));
         var proved = CardFixture.Recorded(rating, "T-1").ToProvedVessel(rating);
         var status = CardFixture.InService(proved).StatusOn(CardFixture.FlightDay, NotebookKit.Clearance.Service.LifeLimits.Club);
         var allowance = FillAllowance.Of(proved, status, wall.Celsius(), Property.Measured(water.Percent(), 0, "case"));

@@ -38,7 +38,7 @@ public class VesselEvidenceTests
     [Fact]
     public void One_burst_updates_as_the_conjugate_normal_does()
     {
-        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 110.BarGauge())).Learn(Vessel);
+        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 110.BarGauge(), "wall")).Learn(Vessel);
         var prior = learned.Prior;
         var sigma = learned.VesselScatter;
         var mu0 = Math.Log(prior.Quantile(0.5).DecimalFractions);
@@ -65,7 +65,7 @@ public class VesselEvidenceTests
         var rating = Vessel.Rate();
         var proofs = VesselEvidence.Of([.. Enumerable.Range(1,
             5).Select(i => new HeldProof(Vessel, $"C{i}", rating.ProofPressure))]).Learn(Vessel);
-        var burst = VesselEvidence.Of(new BurstTest(Vessel, "A", Vessel.Burst().WallBurst)).Learn(Vessel);
+        var burst = VesselEvidence.Of(new BurstTest(Vessel, "A", Vessel.Burst().WallBurst, "wall")).Learn(Vessel);
         Assert.True(proofs.EffectiveBursts < 0.1 * burst.EffectiveBursts, $"{proofs.EffectiveBursts} against {burst.EffectiveBursts}");
         Assert.InRange(burst.EffectiveBursts, 0.5, 1.6);
         Assert.Contains("of a burst", proofs.Findings[0].Message, StringComparison.Ordinal);
@@ -84,7 +84,7 @@ public class VesselEvidenceTests
     [Fact]
     public void A_burst_at_an_end_tells_only_that_the_wall_held()
     {
-        var end = VesselEvidence.Of(new BurstTest(Vessel, "C1", 70.BarGauge(), WallBurst: false)).Learn(Vessel);
+        var end = VesselEvidence.Of(new BurstTest(Vessel, "C1", 70.BarGauge(), "nozzle end, sleeve carried over")).Learn(Vessel);
         var held = VesselEvidence.Of(new HeldProof(Vessel, "C1", 70.BarGauge())).Learn(Vessel);
         Assert.Equal(held.Posterior.Mean, end.Posterior.Mean);
     }
@@ -114,7 +114,7 @@ public class VesselEvidenceTests
     [Fact]
     public void A_burst_far_below_what_was_believed_is_called_out()
     {
-        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 35.BarGauge())).Learn(Vessel);
+        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 35.BarGauge(), "wall")).Learn(Vessel);
         Assert.Contains(learned.Findings, f => f.Severity == FindingSeverity.Warning
             && f.Message.Contains("outside what was believed", StringComparison.Ordinal));
     }
@@ -122,8 +122,8 @@ public class VesselEvidenceTests
     [Fact]
     public void Bursts_raise_the_B_basis_by_narrowing_the_belief()
     {
-        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 100.BarGauge()),
-            new BurstTest(Vessel, "B", 95.BarGauge())).Learn(Vessel);
+        var learned = VesselEvidence.Of(new BurstTest(Vessel, "A", 100.BarGauge(), "wall"),
+            new BurstTest(Vessel, "B", 95.BarGauge(), "wall")).Learn(Vessel);
         Assert.True(Vessel.SampleBursts(4000, belief: learned.Posterior).BBasis > Vessel.SampleBursts(4000).BBasis);
     }
 
@@ -131,8 +131,8 @@ public class VesselEvidenceTests
     public void Impossible_evidence_is_refused_with_every_reason()
     {
         var evidence = VesselEvidence.Of(
-            new BurstTest(Vessel, "A", 100.BarGauge()), new BurstTest(Vessel, "a", 90.BarGauge()),
-            new HeldProof(Vessel, "B", 1400.BarGauge()), new BurstTest(Vessel, "C", 80.BarGauge()),
+            new BurstTest(Vessel, "A", 100.BarGauge(), "wall"), new BurstTest(Vessel, "a", 90.BarGauge(), "wall"),
+            new HeldProof(Vessel, "B", 1400.BarGauge()), new BurstTest(Vessel, "C", 80.BarGauge(), "wall"),
                 new HeldProof(Vessel, "C", 85.BarGauge()));
         var error = Assert.Throws<InvalidDesignException>(() => evidence.Learn(Vessel));
         Assert.Contains("a vessel bursts once", error.Message, StringComparison.Ordinal);

@@ -5,7 +5,7 @@ using NotebookKit.Vessels.Uncertainty;
 namespace NotebookKit.Vessels.Ratings;
 
 /// <summary>Tests that a club may make next. Hours, a twin's length and an evening: common practice, no source.</summary>
-internal static class RatingTests
+internal static class UsualTests
 {
     public const double HoursOfEvening = 3;
     private const double ShortMillimetres = 150;
