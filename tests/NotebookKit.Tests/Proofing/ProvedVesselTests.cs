@@ -1,4 +1,5 @@
 using NotebookKit.Proofing;
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using static NotebookKit.Tests.Clearance.CardFixture;
@@ -15,6 +16,35 @@ public class ProvedVesselTests
         Tolerance.Relative((working * 1.575) + 0.4 - 0.1, TheProved.Held.Bar, 1e-9);
         Tolerance.Relative(TheProved.Held.Bar / 1.575, TheProved.ByProof.Bar, 1e-12);
         Assert.Equal(Rated.WorkingPressure, TheProved.Allowed);
+    }
+
+    [Fact]
+    public void A_rating_by_risk_proves_a_vessel_where_its_chance_is_low_and_tested()
+    {
+        var twins = Vessels.Samples.Twins(Built);
+        var rating = Built.Rate(RuleSet.ByRisk(1e-3), evidence: twins);
+        Assert.True(rating.Risk.Chance <= 1e-3);
+        Assert.Equal(rating.WorkingPressure, Recorded(rating, "T-1").ToProvedVessel(rating).Allowed);
+    }
+
+    [Fact]
+    public void A_rating_by_risk_proves_nothing_where_its_chance_is_higher_or_untested_or_its_proof_is_less()
+    {
+        var twins = Vessels.Samples.Twins(Built);
+        Rating[] ratings = [Built.Rate(RuleSet.ByRisk(0.1), evidence: twins), Built.Rate(RuleSet.ByRisk(1e-4)),
+            Built.Rate(RuleSet.ByRisk(1e-3) with { Proof = 1.25 }, evidence: twins)];
+        Assert.True(ratings[0].Risk.Chance > 1e-3);
+        foreach (var rating in ratings)
+            Assert.Contains("rates by risk", Assert.Throws<InvalidDesignException>(() =>
+                Recorded(rating, "T-1").ToProvedVessel(rating)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_vessel_that_gave_way_in_a_test_is_not_proved_by_another_day_s_record()
+    {
+        var rating = Built.Rate(RuleSets.Club, 34.BarGauge(), Vessels.Samples.Twins(Built));
+        Assert.Contains("a vessel that gave way is not filled again", Assert.Throws<InvalidDesignException>(() =>
+            Recorded(rating, " Twin 2").ToProvedVessel(rating)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

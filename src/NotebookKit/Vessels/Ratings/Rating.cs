@@ -30,7 +30,8 @@ public sealed record Rating : IResult
         _maximumExpected = maximumExpected;
         _working = maximumExpected / rules.Overshoot;
         _proof = rules.Proof * maximumExpected;
-        _next = new(() => learning.NextTest(UsualTests.Usual(prediction, learning, _proof)));
+        // A run that was stopped is no answer to keep.
+        _next = new(() => learning.NextTest(UsualTests.Of(prediction, learning, _proof)), LazyThreadSafetyMode.PublicationOnly);
         Findings = findings;
         Working = working;
     }

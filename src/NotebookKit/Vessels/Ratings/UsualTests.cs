@@ -10,7 +10,7 @@ internal static class UsualTests
     public const double HoursOfEvening = 3;
     private const double ShortMillimetres = 150;
 
-    public static IReadOnlyList<TestOption> Usual(BurstPrediction prediction, PartLearning learning, GaugePressure proof)
+    public static IReadOnlyList<TestOption> Of(BurstPrediction prediction, PartLearning learning, GaugePressure proof)
     {
         IReadOnlyList<PredictedPart> parts = [.. learning.Parts.Select(p => p.Part)];
         var shorter = prediction.Shortened(Math.Min(ShortMillimetres, prediction.Vessel.Length.Millimeters).Millimetres());

@@ -25,7 +25,8 @@ public sealed class PartLearning : IResult
         Parts = [.. study.Parts.Select((p, k) => new PartBelief(p, study.Beliefs[k], study.Tests))];
         Weakest = Parts.MinBy(p => p.BBasis.Pascals)!;
         BBasis = GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.10, VesselLow.Draws)));
-        _aBasis = new(() => GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.01, VesselLow.Draws))));
+        _aBasis = new(() => GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.01, VesselLow.Draws))),
+            LazyThreadSafetyMode.PublicationOnly);
         if (before is null) return;
         Moves = [.. Parts.Select((p, k) => new PartMove(p.Part.Name,
             GaugePressure.FromPascals(p.Part.Burst.Pascals * Math.Exp(before.Beliefs[k].LowLogPoint(0.10, 0.95))), p.BBasis))

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using NotebookKit.Numerics;
 
 namespace NotebookKit.Vessels.Uncertainty;
@@ -27,9 +26,8 @@ internal sealed class PartPosterior
     private static readonly double[] Scatter = [.. Enumerable.Range(0,
         Scatters).Select(j => MinimumScatter * Math.Pow(MaximumScatter / MinimumScatter, j / (Scatters - 1.0)))];
 
-    // A search rates thousands of vessels that share one prior.
-    private const int MostPriors = 64;
-    private static readonly ConcurrentDictionary<PartPrior, PartPosterior> Priors = new();
+    // A search rates thousands of vessels whose ends share this one.
+    private static readonly PartPosterior OfDefault = Of(PartPrior.Default);
 
     private readonly double[] _logs;
     private Shares? _shares;
@@ -40,7 +38,7 @@ internal sealed class PartPosterior
     private Shares All => _shares ??= new Shares(_logs);
 
     /// <summary>Belief before any test.</summary>
-    public static PartPosterior Before(PartPrior prior) => Priors.Count > MostPriors ? Of(prior) : Priors.GetOrAdd(prior, Of);
+    public static PartPosterior Before(PartPrior prior) => prior == PartPrior.Default ? OfDefault : Of(prior);
 
     private static PartPosterior Of(PartPrior prior)
     {

@@ -29,12 +29,15 @@ public class RatingTests
         Tolerance.Relative(design / 2, rating.ProofPressure.Bar, 1e-12);
     }
 
-    // 45 against 60 % as the low end leaves a rating between: with a doubt that hardly is one, the old low end stands.
+    // An efficiency entered high with a low end far below it: the prior alone would rate above what one vessel in twenty delivers.
     [Fact]
     public void Until_a_test_has_gone_past_the_low_end_of_the_prediction_no_rating_does()
     {
-        var poorly = Strong with { Fabrication = Strong.Fabrication with { EfficiencyLow = 12.Percent() } };
-        var low = (poorly with { Fabrication = poorly.Fabrication with { Efficiency = 12.Percent() } }).Burst().Low;
+        var poorly = Strong with
+        {
+            Fabrication = Strong.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = 109.Percent(), EfficiencyHigh = 110.Percent() },
+        };
+        var low = (poorly with { Fabrication = poorly.Fabrication with { Efficiency = 20.Percent() } }).Burst().Low;
         Assert.Equal(low, poorly.Rate().DesignBurst);
         Assert.Contains("which no test has gone past yet", poorly.Rate().Basis, StringComparison.Ordinal);
         Assert.Equal(low, poorly.Rate(evidence: VesselEvidence.Of(new HeldProof(poorly, "A", low * 0.99))).DesignBurst);
@@ -185,13 +188,13 @@ public class RatingTests
     }
 
     [Fact]
-    public void A_rule_whose_proof_risks_damage_is_refused_with_the_ply_and_the_fraction()
+    public void A_rule_whose_proof_risks_damage_is_refused_with_the_part_and_the_fraction()
     {
         var rating = Strong.Rate(RuleSets.SpaceVessel);
         Assert.Equal(ResultStatus.Failed, rating.Status);
         Assert.False(rating.IsRated);
         Assert.Contains(rating.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.Contains("carbon sleeve 65 mm heavy (ply 3) to 83 % of what fabrication delivers; 67 % is the limit",
+            && f.Message.Contains("would take the wall to 83 % of its strength; 67 % is the limit",
             StringComparison.Ordinal));
         var refused = Assert.Throws<InvalidDesignException>(() => rating.WorkingPressure);
         Assert.Contains("past which a proof itself does damage", refused.Message, StringComparison.Ordinal);

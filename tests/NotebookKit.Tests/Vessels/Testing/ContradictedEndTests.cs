@@ -67,7 +67,7 @@ public class ContradictedEndTests
             NozzleEnd = Vessel.NozzleEnd with { Joints = [new CarriedSleeve { Delivers = percent.Percent() }] },
             Fabrication = Vessel.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = 25.Percent() },
         };
-        Assert.Equal(own.DesignBurst, Vessel.Rate(evidence: EndAt(20, With(20))).DesignBurst);
+        Assert.Equal(own.DesignBurst, Vessel.Rate(evidence: EndAt(20, With(30))).DesignBurst);
     }
 
     [Fact]
