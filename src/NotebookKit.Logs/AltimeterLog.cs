@@ -46,13 +46,12 @@ public sealed record AltimeterLog
         if (raw.Unit != "bar absolute")
             throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}",
                 "an altimeter reads absolute pressure: Pa, hPa, mbar ... with 'absolute'.");
-        var rows = Enumerable.Range(0, table.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
-        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings",
-            "a log needs at least 2.");
-        Series Pick(Series s, string name) => s with { Name = name, Values = [.. rows.Select(i => s[i])] };
-        var temperature = table.Has("temperature") ? table.Filled("temperature") : null;
-        return new(table.File, Pick(table.Time, "Time"), Pick(raw, "Static pressure"),
-            temperature is null ? null : Pick(temperature, "Temperature"), table.Comments);
+        var readings = table.WithReadings("pressure");
+        return new(table.File, readings.Time with { Name = "Time" }, readings.Column("pressure") with { Name = "Static pressure" },
+            table.Has("temperature")
+                ? table.Drawn("temperature").WithReadings("pressure").Column("temperature") with { Name = "Temperature" }
+                : null,
+            table.Comments);
     }
 
     /// <summary>For example "flight.csv: 412 readings, 0 s to 41.1 s".</summary>

@@ -79,19 +79,15 @@ public sealed record GaugeLog
             _ => throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}",
                 "a pressure column is in bar, psi, kPa ... with 'gauge' or 'absolute'."),
         };
-        var rows = Enumerable.Range(0, table.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
-        if (rows.Length < 2) throw new LogFormatException(table.File, 0, raw.Name, $"there are {rows.Length} readings",
-            "a log needs at least 2.");
+        var readings = table.WithReadings("pressure");
 
         List<Finding> findings = [];
-        if (rows.Length < table.Count) findings.Add(Finding.Note($"{table.Count - rows.Length} of {table.Count} rows have no pressure "
-            + $"and were left out; the longest gap is {LongestGap(table.Time, rows)}."));
-        Series Pick(Series s) => s with { Values = [.. rows.Select(i => s[i])] };
-        var pressure = Pick(raw) with { Name = "Pressure", Unit = "bar gauge" };
+        if (readings.Count < table.Count) findings.Add(Finding.Note($"{table.Count - readings.Count} of {table.Count} rows have no "
+            + $"pressure and were left out; the longest gap is {LongestGap(readings.Time.Values)}."));
         return new GaugeLog(
             table.File,
-            Pick(table.Time) with { Name = "Time" },
-            pressure with { Values = [.. pressure.Values.Select(p => p - offset)] },
+            readings.Time with { Name = "Time" },
+            new Series("Pressure", "bar gauge", [.. readings.Column("pressure").Values.Select(p => p - offset)]),
             Optional("temperature", "°C", "Temperature"),
             Optional("expansion", "mL", "Water pumped in"),
             table.Comments,
@@ -103,9 +99,10 @@ public sealed record GaugeLog
             var column = table.Column(name);
             if (column.Unit != unit) throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}",
                 $"'{name}' must be in {unit} or a unit of the same kind.");
-            var filled = ToTheEnds(table, table.Filled(name));
-            var open = rows.Count(i => double.IsNaN(filled[i]));
-            var gaps = rows.Count(i => double.IsNaN(column[i])) - open;
+            // A slow sensor's last reading stands for the rows after it, as its first does for those before.
+            var filled = table.Drawn(name, holdsEnds: true).WithReadings("pressure").Column(name);
+            var open = filled.Values.Count(double.IsNaN);
+            var gaps = readings.Column(name).Values.Count(double.IsNaN) - open;
             if (gaps > 0) findings.Add(Finding.Note($"{gaps} gaps in {name} were drawn straight from neighbour to neighbour."));
             if (open > 0)
             {
@@ -113,7 +110,7 @@ public sealed record GaugeLog
                 return null;
             }
 
-            return Pick(filled) with { Name = title };
+            return filled with { Name = title };
         }
     }
 
@@ -129,25 +126,9 @@ public sealed record GaugeLog
         string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to "
             + $"{Digits.Round(Time[^1], 4)} s, up to {Digits.Round(Pressure.Values.Max())} bar gauge");
 
-    // A slow sensor's last reading stands for the rows after it, as its first does for those before, for no longer than its readings lie
-    // apart.
-    private static Series ToTheEnds(LogTable table, Series filled)
+    private static string LongestGap(IReadOnlyList<double> times)
     {
-        var raw = table.Columns.Single(c => c.Name == filled.Name);
-        var known = Enumerable.Range(0, raw.Count).Where(i => !double.IsNaN(raw[i])).ToArray();
-        if (known.Length < 2) return filled;
-        var apart = known.Zip(known.Skip(1)).Max(p => table.Time[p.Second] - table.Time[p.First]);
-        double At(int i) => !double.IsNaN(filled[i])
-            ? filled[i]
-            : i < known[0]
-                ? table.Time[known[0]] - table.Time[i] <= apart ? raw[known[0]] : double.NaN
-                : table.Time[i] - table.Time[known[^1]] <= apart ? raw[known[^1]] : double.NaN;
-        return filled with { Values = [.. Enumerable.Range(0, filled.Count).Select(At)] };
-    }
-
-    private static string LongestGap(Series time, int[] rows)
-    {
-        var longest = rows.Zip(rows.Skip(1)).MaxBy(p => time[p.Second] - time[p.First]);
-        return $"{Digits.Round(time[longest.Second] - time[longest.First])} s at {Digits.Round(time[longest.First], 4)} s";
+        var (from, to) = times.Zip(times.Skip(1)).MaxBy(p => p.Second - p.First);
+        return $"{Digits.Round(to - from)} s at {Digits.Round(from, 4)} s";
     }
 }

@@ -111,6 +111,39 @@ public class LogReaderTests
     }
 
     [Fact]
+    public void Refuses_a_column_that_stands_beside_already()
+    {
+        var slow = LogReader.Parse("time [s], outside [°C]\n-1, 10\n3, 14", "weather.csv");
+        var both = LogReader.Parse(Good, "good.csv").With(slow, "outside");
+        var error = Assert.Throws<LogFormatException>(() => both.With(slow, "Outside"));
+        Assert.Equal("outside (weather.csv)", error.Column);
+        Assert.Contains("stands twice", error.Found, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1e20, "1E+20 s of row 2")]
+    [InlineData(double.MaxValue, "of row 2")]
+    public void Refuses_a_shift_after_which_the_clock_does_not_rise(double seconds, string found)
+    {
+        var log = LogReader.Parse(Good, "good.csv");
+        var error = Assert.Throws<LogFormatException>(() => log.ShiftClock(seconds.Seconds()));
+        Assert.Equal("time", error.Column);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cuts_at_times_that_no_row_has_and_refuses_times_the_wrong_way_round()
+    {
+        var log = LogReader.Parse(Good, "good.csv");
+        var cut = log.Between(0.5.Seconds(), 3.Seconds());
+        Assert.Equal([1, 2], cut.Time.Values);
+        Assert.Equal([5.1, double.NaN], cut.Column("pressure").Values);
+        Assert.Equal(["pressure", "temperature", "expansion"], cut.Columns.Select(c => c.Name));
+        Assert.Contains("no row lies", Assert.Throws<LogFormatException>(() => log.Between(3.Seconds(), 0.5.Seconds())).Message,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Gauge_log_leaves_out_rows_without_pressure_and_says_so()
     {
         var log = GaugeLog.From(LogReader.Parse(Good, "good.csv"));
