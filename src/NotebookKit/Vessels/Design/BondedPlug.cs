@@ -40,8 +40,8 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
         Add(new ValidRange<Length>(0.2.Millimetres(), 100.Millimetres()).Find(SkirtWall, "skirt wall of the plug", "2 to 5 mm is usual."));
         Add(new ValidRange<Pressure>(0.1.Gigapascals(), 250.Gigapascals()).Find(PlugModulus, "modulus of the plug",
             "Aluminium is 69 GPa."));
-        Add(VesselsFindings.UntreatedSurface(VesselSurface, "vessel", Adhesive));
-        Add(VesselsFindings.UntreatedSurface(PlugSurface, "plug", Adhesive));
+        Add(BondSurfaces.Find(VesselSurface, "vessel", Adhesive));
+        Add(BondSurfaces.Find(PlugSurface, "plug", Adhesive));
         if (findings.All(f => f.Severity != FindingSeverity.Error)) findings.Add(Finding.Warning(NotModelled));
         return findings;
 

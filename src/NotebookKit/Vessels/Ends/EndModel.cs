@@ -28,7 +28,7 @@ internal static class EndModel
         yield return new(closure.Shape, closure.YieldPascals(bore), PartFailure.Yield,
             closure.Opening.Meters > 0 && closure is FlatClosure ? "first yield at the edge of the opening" : "first yield",
             EndDriver.Closure, formula, source);
-        if (closure is DomedClosure dome && dome.Opening.Meters > 0 && RimLimit.FirstYield(dome, bore) is { } rim)
+        if (closure is DomedClosure dome && dome.Opening.Meters > 0 && RimLimit.FirstYield(dome, bore, end.Fitting) is { } rim)
         {
             yield return new("rim of the opening", rim.Pascals, PartFailure.Yield, "first yield at the rim of the opening",
                 EndDriver.Closure, @"p = \frac{\sigma_y}{k\,R/(2\,t)}", ModeSources.ShellEdge);
@@ -55,7 +55,7 @@ internal static class EndModel
             EndDriver.Closure, formula, source));
         if (closure is not DomedClosure dome || !(dome.Opening.Meters > 0)) return;
         var rim = dome.IsDuctile ? RimLimit.Pascals(dome, context.Bore, end.Fitting)
-            : RimLimit.FirstYield(dome, context.Bore)?.Pascals ?? own / 2;
+            : RimLimit.FirstYield(dome, context.Bore, end.Fitting)?.Pascals ?? own / 2;
         modes.Add(new("rim of the opening", Math.Min(rim, own), PartFailure.Burst, "rim of the opening torn", EndDriver.Closure,
             RimLimit.Formula, RimLimit.Source));
     }

@@ -2,6 +2,7 @@ using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Ends.Modes;
+using UnitsNet;
 
 namespace NotebookKit.Vessels.Ends;
 
@@ -37,14 +38,24 @@ internal static class RimLimit
     }
 
     /// <summary>First yield at the rim, or first break of a dome that doesn't yield [Pa]; none where the rim is no rim of a dome.</summary>
-    public static GaugePressure? FirstYield(DomedClosure dome, double bore)
+    public static GaugePressure? FirstYield(DomedClosure dome, double bore, Fitting? fitting)
     {
         var (radius, wall) = (CrownRadius(dome, bore), dome.Wall.Meters);
         var rim = new RimAtOpening(Millimetres(radius), Millimetres(Math.Min(wall, radius / 5)), dome.Opening / 2,
             dome.Material.YieldStrength.Value, Math.Min(dome.Material.PoissonRatio.Value, 0.49))
         {
-            PointDistance = dome.Laminate is null ? null : UnitsNet.Length.FromMillimeters(1),
+            PointDistance = dome.Laminate is null ? null : Length.FromMillimeters(1),
         };
+        // A boss thickens the rim, by up to the five times that the model takes.
+        if (fitting is ThreadedFitting { Boss: { } boss } thread && thread.Engagement > rim.Wall && boss > dome.Opening)
+        {
+            rim = rim with
+            {
+                RimWall = UnitMath.Min(thread.Engagement, rim.Wall * 5),
+                RimReach = UnitMath.Min((boss - dome.Opening) / 2, rim.SphereRadius),
+            };
+        }
+
         return rim.Validate().Any(f => f.Severity == FindingSeverity.Error) ? null : rim.Allows().FromStress;
     }
 
@@ -55,5 +66,5 @@ internal static class RimLimit
         return a * a / b;
     }
 
-    private static UnitsNet.Length Millimetres(double metres) => UnitsNet.Length.FromMillimeters(1000 * metres);
+    private static Length Millimetres(double metres) => Length.FromMillimeters(1000 * metres);
 }

@@ -1,4 +1,3 @@
-using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -25,13 +24,11 @@ internal static partial class VesselsFindings
     internal static Finding DiscsOutOfRange(string name, int count) =>
         Finding.Error($"Count of cap discs of {name} is {count}; it must be 1 to 40. Take a heavier cloth for more.");
 
-    // Vessels/Design/BondedPlug, BondedFitting
-    internal static Finding? UntreatedSurface(BondSurface surface, string part, Adhesive adhesive) =>
-        surface != BondSurface.UntreatedPlastic
-        ? null
-        : Finding.Error(
-            $"The surface of the {part} is an untreated plastic, on which no strength of {adhesive.Name} is known; it must be abraded "
-            + $"and degreased, where {adhesive.OnAbradedPlastic.Value.Show()} is known. Abrade and degrease the {part}.");
+    // Vessels/Design/BondSurfaces
+    internal static Finding UntreatedSurface(string part, string adhesiveName, Pressure onAbradedPlastic) =>
+        Finding.Error(
+            $"The surface of the {part} is an untreated plastic, on which no strength of {adhesiveName} is known; it must be abraded and "
+            + $"degreased, where {onAbradedPlastic.Show()} is known. Abrade and degrease the {part}.");
 
     // Vessels/Design/Fitting
     internal static Finding FittingHasNoOpening(string name, string shape) =>

@@ -68,7 +68,7 @@ internal sealed class BurstSampler
     }
 
     /// <summary>
-    /// The wall with those inner walls that come near to ruling it; the others never rule a sample that matters (a band of a fifth, common
+    /// The wall with those inner walls that come near to ruling it; the others never rule a sample that matters (a band of a tenth, common
     /// practice, no source).
     /// </summary>
     private static VesselWall Worth(VesselWall wall, PressureVessel vessel)
@@ -79,7 +79,7 @@ internal sealed class BurstSampler
         return wall.Keeping(w =>
         {
             var (ownLow, ownHigh) = BurstModel.BandOfOne(w, engine, factors);
-            return ownLow > 0.8 * low || ownHigh > 0.8 * high;
+            return ownLow > 0.9 * low || ownHigh > 0.9 * high;
         });
     }
 

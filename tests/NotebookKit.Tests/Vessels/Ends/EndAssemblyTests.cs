@@ -1,4 +1,5 @@
 using CsCheck;
+using NotebookKit.Building;
 using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -244,6 +245,10 @@ public class EndAssemblyTests
         var fitting = new ShoulderedFitting(Aluminium, 3.Millimetres(), 30.Millimetres()) { Mass = 40.Grams() };
         var whole = end with { Discs = discs, Fitting = fitting };
         Tolerance.Relative(40 + discs.MassOver(end.Closure, bore).Grams, whole.MassOf(bore).Grams - end.MassOf(bore).Grams, 1e-9);
+        // Each disc covers the dome's meridian, π/2·33 mm, and 25 mm of wall to both sides.
+        var cut = Assert.Single(CutList.Of(With(whole).Layup()).Pieces, p => p.Ply == "cap discs, forward end");
+        Assert.Equal(3, cut.Count);
+        Tolerance.Relative(2 * (Math.PI / 2 * 33 + 25), cut.Along.Millimeters, 1e-9);
         var sleeve = With(end).Layup().Plies[0];
         var tailed = With(end with { Joints = [new CarriedSleeve { Tail = 40.Millimetres() }] }).Layup().Plies[0];
         Tolerance.Relative(40 / sleeve.Fit!.LengthFactor, tailed.CutLength.Millimeters - sleeve.CutLength.Millimeters, 1e-6);
