@@ -39,7 +39,8 @@ public class RatingTests
     {
         var vessel = Strong with
         {
-            Fabrication = Strong.Fabrication with { EfficiencyLow = low.Percent(), Efficiency = mean.Percent(), EfficiencyHigh = high.Percent() },
+            Fabrication = Strong.Fabrication with { EfficiencyLow = low.Percent(),
+                Efficiency = mean.Percent(), EfficiencyHigh = high.Percent() },
         };
         var poor = (vessel with { Fabrication = vessel.Fabrication with { Efficiency = low.Percent() } }).Burst().Low;
         var rating = vessel.Rate();
@@ -63,7 +64,8 @@ public class RatingTests
 
         Assert.True(before.WorkingPressure / none.WorkingPressure > 2);
         Assert.Contains("after tests of 5 vessels", before.Basis, StringComparison.Ordinal);
-        Assert.Contains(before.Lines, l => l.Name == "Rests on tests" && l.Value.Contains("twin 1: wall gave way", StringComparison.Ordinal));
+        Assert.Contains(before.Lines, l => l.Name == "Rests on tests" && l.Value.Contains("twin 1: wall gave way",
+            StringComparison.Ordinal));
     }
 
     [Fact]
