@@ -176,7 +176,7 @@ internal static class FillSimulation
     private static string NotReachedRemedy(PadFill fill, double seconds, double pascals)
     {
         if (seconds >= HorizonSeconds) return "Open the restrictor.";
-        if (pascals < fill.Supply.ToAbsolute(fill.Ambient).Pascals - 1000) return "The cylinder is too empty: take a fuller one.";
+        if (pascals < fill.Supply.ToAbsolute(fill.Ambient).Pascals - 1000) return "The cylinder is too empty: use a fuller cylinder.";
         // The vessel is at the regulator's pressure, and hot.
         return "Fill more slowly or in pulses, so that the wall takes the "
             + $"heat{(fill.Supply < fill.Chamber.RatedPressure ?

@@ -119,7 +119,7 @@ public class PadFillTests
     {
         var finding = Assert.Single((Curlew with { Supply = 60.BarGauge() }).Validate(),
             f => f.Message.Contains("relief valve", StringComparison.Ordinal));
-        Assert.Contains("above 40 bar gauge and at 45 bar gauge at the most", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("above 40 bar gauge and at 45 bar gauge at most", finding.Message, StringComparison.Ordinal);
         // C p rho0 of a choked restrictor is 0.1 L/(s bar) × 61.01 bar × 1.185 g/L = 7.23 g/s; at 46 of 61 bar the ellipse of b = 0.35
         // leaves 0.783 of it.
         // Real air at 60 bar flows 0.70173/0.68473 of that (Lemmon et al. 2000), a little more at 61: 5.81 g/s.

@@ -42,7 +42,7 @@ public class TwoStageTests
         Assert.True(flight.Booster.Apogee >= flight.SeparationHeight);
         Assert.NotEmpty(flight.Lines);
         Assert.Equal(5, flight.Working.Steps.Count);
-        Assert.Contains(flight.Model.Assumptions, a => a.Contains("part by latch", StringComparison.Ordinal));
+        Assert.Contains(flight.Model.Assumptions, a => a.Contains("separate by latch", StringComparison.Ordinal));
     }
 
     [Fact]
