@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using NotebookKit.Aerodynamics;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Benchmarks.Aerodynamics;

@@ -1,8 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Benchmarks.Filling;
 

@@ -1,8 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Benchmarks.Flight;
 

@@ -1,10 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
-using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Benchmarks.Flight;
 

@@ -1,9 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
-using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Benchmarks.Flight;
 

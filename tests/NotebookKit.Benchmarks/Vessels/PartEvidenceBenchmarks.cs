@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 
 namespace NotebookKit.Benchmarks.Vessels;

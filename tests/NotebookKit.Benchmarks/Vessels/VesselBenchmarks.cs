@@ -1,8 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 
 namespace NotebookKit.Benchmarks.Vessels;
 

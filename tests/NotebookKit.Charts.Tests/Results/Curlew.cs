@@ -1,15 +1,9 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Building;
 using NotebookKit.Evidence;
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Proofing;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 
 namespace NotebookKit.Charts.Tests.Results;
 

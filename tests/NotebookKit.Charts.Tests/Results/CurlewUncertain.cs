@@ -1,7 +1,5 @@
-using NotebookKit.Filling;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels.Uncertainty;
 
 namespace NotebookKit.Charts.Tests.Results;
 

@@ -1,13 +1,10 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Results;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Charts.Tests.Results;
 

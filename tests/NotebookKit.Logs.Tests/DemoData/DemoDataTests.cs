@@ -1,9 +1,6 @@
 using System.Globalization;
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Logs.Tests.DemoData;
 

@@ -1,4 +1,3 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,9 +1,6 @@
 using NotebookKit.Building;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Building;

@@ -1,6 +1,5 @@
 using CsCheck;
 using NotebookKit.Building;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

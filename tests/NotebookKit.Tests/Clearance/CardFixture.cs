@@ -1,17 +1,12 @@
 using System.Globalization;
-using NotebookKit.Aerodynamics;
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
-using NotebookKit.Filling;
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
 using NotebookKit.Tests.Flight;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Clearance;

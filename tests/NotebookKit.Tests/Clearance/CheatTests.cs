@@ -1,15 +1,11 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
-using NotebookKit.Filling;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Life;
-using NotebookKit.Materials;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Flight;
-using NotebookKit.Vessels;
 using UnitsNet;
 using static NotebookKit.Tests.Clearance.CardFixture;
 

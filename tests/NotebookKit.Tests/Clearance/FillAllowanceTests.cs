@@ -1,6 +1,5 @@
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -2,7 +2,6 @@ using NotebookKit.Clearance;
 using NotebookKit.Life;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels.Uncertainty;
 using static NotebookKit.Tests.Clearance.CardFixture;
 
 namespace NotebookKit.Tests.Clearance;

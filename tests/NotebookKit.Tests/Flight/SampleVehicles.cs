@@ -1,8 +1,5 @@
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Flight;
 

@@ -1,19 +1,13 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Building;
 using NotebookKit.Clearance;
 using NotebookKit.Evidence;
-using NotebookKit.Filling;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Staging;
-using NotebookKit.Numerics;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Clearance;
 using NotebookKit.Tests.Flight;
 using NotebookKit.Tests.Propulsion;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 
 namespace NotebookKit.Tests.House;

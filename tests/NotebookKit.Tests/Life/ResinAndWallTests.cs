@@ -1,6 +1,5 @@
 using CsCheck;
 using NotebookKit.Life;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -2,7 +2,6 @@ using CsCheck;
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Proofing;

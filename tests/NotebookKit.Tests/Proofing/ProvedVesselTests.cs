@@ -1,7 +1,6 @@
 using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using static NotebookKit.Tests.Clearance.CardFixture;
 
 namespace NotebookKit.Tests.Proofing;

@@ -1,6 +1,3 @@
-using NotebookKit.Filling;
-using NotebookKit.Materials;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

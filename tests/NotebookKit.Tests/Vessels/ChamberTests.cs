@@ -1,5 +1,4 @@
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Vessels;
 

@@ -1,7 +1,4 @@
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 
 namespace NotebookKit.Tests.Vessels;
 

@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Aerodynamics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,4 +1,3 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Tests.Aerodynamics.NormalForces;

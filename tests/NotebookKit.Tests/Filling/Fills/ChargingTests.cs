@@ -1,5 +1,3 @@
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Published;

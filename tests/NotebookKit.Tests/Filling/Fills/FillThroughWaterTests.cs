@@ -1,7 +1,5 @@
-using NotebookKit.Filling;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Filling.Fills;
 

@@ -1,9 +1,6 @@
 using CsCheck;
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Filling.Fills;

@@ -1,8 +1,6 @@
-using NotebookKit.Filling;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Filling.Measured;

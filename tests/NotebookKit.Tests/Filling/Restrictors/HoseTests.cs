@@ -1,6 +1,4 @@
 using CsCheck;
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,5 +1,3 @@
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;

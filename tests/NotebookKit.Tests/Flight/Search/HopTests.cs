@@ -1,5 +1,4 @@
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,6 +1,5 @@
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Staging;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,6 +1,4 @@
 using CsCheck;
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Propulsion;

@@ -1,6 +1,4 @@
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Materials.Files;
 

@@ -1,4 +1,3 @@
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Tests.Materials.Fluids;

@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,4 +1,3 @@
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,6 +1,4 @@
 using CsCheck;
-using NotebookKit.Materials;
-using NotebookKit.Propulsion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,5 +1,4 @@
 using NotebookKit.Numerics.Ode;
-using NotebookKit.Propulsion.Phases;
 using NotebookKit.Tests.Published;
 
 namespace NotebookKit.Tests.Propulsion.Phases;

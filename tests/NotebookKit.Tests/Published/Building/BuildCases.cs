@@ -1,9 +1,6 @@
 using NetTopologySuite.Geometries;
 using NotebookKit.Building;
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Building;

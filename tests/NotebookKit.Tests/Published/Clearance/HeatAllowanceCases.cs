@@ -1,8 +1,6 @@
 using NotebookKit.Clearance;
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Clearance;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Clearance;
 

@@ -1,8 +1,5 @@
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Filling;
 

@@ -1,7 +1,4 @@
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Filling;
 

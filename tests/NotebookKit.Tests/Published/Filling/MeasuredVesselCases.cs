@@ -1,8 +1,5 @@
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Numerics;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Filling;

@@ -1,5 +1,3 @@
-using NotebookKit.Filling;
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
 using UnitsNet;
 

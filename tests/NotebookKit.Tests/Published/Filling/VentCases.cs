@@ -1,6 +1,4 @@
-using NotebookKit.Filling;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Filling;

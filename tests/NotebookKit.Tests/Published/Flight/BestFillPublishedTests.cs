@@ -1,7 +1,4 @@
-using NotebookKit.Aerodynamics;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Flight;
 

@@ -1,5 +1,4 @@
 using NotebookKit.Numerics.Ode;
-using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Tests.Published.Flight;
 

@@ -1,8 +1,5 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Numerics;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Flight;
 

@@ -1,4 +1,3 @@
-using NotebookKit.Aerodynamics;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Flight;

@@ -1,5 +1,3 @@
-using NotebookKit.Materials;
-
 namespace NotebookKit.Tests.Published.Materials;
 
 /// <summary>Free convection against a textbook's worked example.</summary>

@@ -1,8 +1,4 @@
-using NotebookKit.Materials;
-using NotebookKit.Propulsion;
-using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Propulsion;
 

@@ -1,5 +1,3 @@
-using NotebookKit.Materials;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
 using UnitsNet;
 

@@ -1,7 +1,4 @@
-using NotebookKit.Materials;
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Propulsion;
 

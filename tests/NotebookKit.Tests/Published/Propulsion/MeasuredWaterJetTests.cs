@@ -1,6 +1,4 @@
-using NotebookKit.Propulsion;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 
 namespace NotebookKit.Tests.Published.Propulsion;
 

@@ -1,9 +1,6 @@
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
 using NotebookKit.Provenance;
 using NotebookKit.Tests.Vessels;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
 using NotebookKit.Vessels.Shells;
 using UnitsNet;

@@ -1,6 +1,5 @@
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Allowables;
-using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Published.Vessels;

@@ -1,7 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Published;
-using NotebookKit.Vessels;
 using NotebookKit.Vessels.Shells;
 
 namespace NotebookKit.Tests.Vessels.Bursting;

@@ -1,7 +1,5 @@
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
 using UnitsNet;

@@ -2,8 +2,6 @@ using CsCheck;
 using MathNet.Numerics.Distributions;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Uncertainty;
 
 namespace NotebookKit.Tests.Vessels.Testing;
 

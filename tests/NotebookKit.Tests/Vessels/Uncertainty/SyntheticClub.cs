@@ -1,7 +1,6 @@
 using MathNet.Numerics.Distributions;
 using NotebookKit.Numerics;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels.Uncertainty;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Uncertainty;
