@@ -6,8 +6,8 @@ namespace NotebookKit.Proofing;
 
 /// <summary>Drops that were counted during a proof, from behind cover.</summary>
 /// <param name="Place">Where they formed.</param>
-/// <param name="Rate">How many in a time; 0 where the place was watched and stayed dry.</param>
-/// <param name="At">Pressure at which they were counted.</param>
+/// <param name="Rate">How many in a time; 0 to 600 a minute, 0 where the place was watched and stayed dry.</param>
+/// <param name="At">Pressure at which they were counted; 0 to 300 bar gauge.</param>
 public sealed record DropsSeen(LeakPlace Place, Frequency Rate, GaugePressure At)
 {
     // Twenty drops of water make a millilitre. Common practice, no source.

@@ -157,7 +157,7 @@ public sealed record ProofRecord : IResult
                 new ResultLine("Trapped air by water pumped", t.TrappedAir?.ToString() ?? "not shown"),
             ]
             : Array.Empty<ResultLine>(),
-        .. Leaks.Select(l => new ResultLine($"Leak, {ProofingFindings.NameOf(l.Seen.Place)}", ProofingFindings.NameOf(l.Action),
+        .. Leaks.Select(l => new ResultLine($"Leak, {TapeJudgement.NameOf(l.Seen.Place)}", TapeJudgement.NameOf(l.Action),
             $"{Digits.Round(l.Seen.Rate.Hertz * 60, 2)} drops a minute at {l.Seen.At}")),
         .. Holds.Select((h, i) => new ResultLine($"Step {i + 1}, {Plan.Steps[i].Pressure}",
             h is null ? "not in the log" : $"held {ProofPlan.Seconds(h.Held)}",

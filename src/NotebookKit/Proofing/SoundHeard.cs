@@ -5,7 +5,7 @@ namespace NotebookKit.Proofing;
 
 /// <summary>A sound that the vessel made during a proof.</summary>
 /// <param name="Kind">What was heard.</param>
-/// <param name="At">Pressure at which it was heard.</param>
+/// <param name="At">Pressure at which it was heard; 0 to 300 bar gauge.</param>
 public sealed record SoundHeard(SoundKind Kind, GaugePressure At)
 {
     /// <summary>Everything wrong with it.</summary>

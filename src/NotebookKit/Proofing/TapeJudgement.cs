@@ -63,7 +63,29 @@ internal static class TapeJudgement
     }
 
     public static IEnumerable<(ProofVerdict, Finding)> Drops(ProofRecord record) =>
-        record.Leaks.Select(leak => (leak.Verdict, ProofingFindings.DropsWereSeen(leak)));
+        record.Leaks.Select(leak =>
+        {
+            var (place, remedy) = leak.Seen.Place switch
+            {
+                LeakPlace.FittingSeal => ("at the seal of a fitting", "Change the seal and proof-test the vessel again."),
+                LeakPlace.Bond => ("at the bond of an end", "Bond the end anew and proof-test the vessel again."),
+                LeakPlace.PumpLine => ("at the pump's line", "Mend the line before the next proof."),
+                _ => ("through the wall", "Retire the vessel."),
+            };
+            return (leak.Verdict, ProofingFindings.DropsWereSeen(place, leak.Seen.At, leak.Seen.Rate.Hertz * 60,
+                leak.Seen.Flow.MillilitersPerMinute, leak.Reasons, remedy, leak.Action == LeakAction.MendPumpLine));
+        });
+
+    public static string NameOf(LeakPlace place) => place switch
+    {
+        LeakPlace.FittingSeal => "seal of a fitting", LeakPlace.Bond => "bond of an end", LeakPlace.PumpLine => "pump's line", _ => "wall",
+    };
+
+    public static string NameOf(LeakAction action) => action switch
+    {
+        LeakAction.Reseal => "seal anew and retest", LeakAction.Rebond => "bond anew and retest", LeakAction.MendPumpLine => "mend the line",
+        _ => "retire",
+    };
 
     public static IEnumerable<(ProofVerdict, Finding)> Sounds(ProofRecord record)
     {

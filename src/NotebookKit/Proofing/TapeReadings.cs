@@ -61,7 +61,7 @@ public sealed record TapeReadings
 
 /// <summary>One girth or one length over a proof.</summary>
 /// <param name="Station">Where it was read, as it is marked on the vessel.</param>
-/// <param name="Before">Without pressure, before the proof.</param>
-/// <param name="AtProof">During the proof hold, read from behind cover.</param>
-/// <param name="After">Without pressure, after the proof; none where it wasn't read: then what stays isn't known.</param>
+/// <param name="Before">Without pressure, before the proof; 15 mm to 6 m.</param>
+/// <param name="AtProof">During the proof hold, read from behind cover; −5 % to 10 % off the one before.</param>
+/// <param name="After">Without pressure, after the proof; −5 % to 10 % off the one before, none where it wasn't read: then what stays isn't known.</param>
 public sealed record StretchReading(string Station, Length Before, Length AtProof, Length? After = null);

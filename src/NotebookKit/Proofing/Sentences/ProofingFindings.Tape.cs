@@ -73,18 +73,12 @@ internal static partial class ProofingFindings
             $"By tape and rule {Digits.Round(sharePercent)} % ± {Digits.Round(errorPercent, 2)} % of the growth stay, above the limit of "
             + $"{limit.Show()}, and the burette shows less: one of them was misread. Check both and proof-test the vessel again.");
 
-    internal static Finding DropsWereSeen(LeakDecision leak)
+    internal static Finding DropsWereSeen(string place, GaugePressure at, double dropsPerMinute, double millilitersPerMinute,
+        IEnumerable<string> reasons, string remedy, bool isOffTheVessel)
     {
-        var (place, remedy) = leak.Seen.Place switch
-        {
-            LeakPlace.FittingSeal => ("at the seal of a fitting", "Change the seal and proof-test the vessel again."),
-            LeakPlace.Bond => ("at the bond of an end", "Bond the end anew and proof-test the vessel again."),
-            LeakPlace.PumpLine => ("at the pump's line", "Mend the line before the next proof."),
-            _ => ("through the wall", "Retire the vessel."),
-        };
-        var sentence = $"Drops came {place} at {leak.Seen.At}, {Digits.Round(leak.Seen.Rate.Hertz * 60, 2)} a minute, some "
-            + $"{Digits.Round(leak.Seen.Flow.MillilitersPerMinute, 2)} mL/min: {string.Join(" ", leak.Reasons)} {remedy}";
-        return leak.Action == LeakAction.MendPumpLine ? Finding.Warning(sentence) : Finding.Error(sentence);
+        var sentence = $"Drops came {place} at {at}, {Digits.Round(dropsPerMinute, 2)} a minute, some "
+            + $"{Digits.Round(millilitersPerMinute, 2)} mL/min: {string.Join(" ", reasons)} {remedy}";
+        return isOffTheVessel ? Finding.Warning(sentence) : Finding.Error(sentence);
     }
 
     internal static Finding CrackAtOrBelowWorkingPressure(GaugePressure at, GaugePressure working) =>
@@ -98,15 +92,4 @@ internal static partial class ProofingFindings
     internal static Finding TickingWasHeard(GaugePressure at) =>
         Finding.Note($"Ticking was heard from {at} on: resin that cracks, usual when a wall is loaded for the first time; on a second proof the "
             + "vessel should be quiet up to the pressure it has seen before.");
-
-    internal static string NameOf(LeakPlace place) => place switch
-    {
-        LeakPlace.FittingSeal => "seal of a fitting", LeakPlace.Bond => "bond of an end", LeakPlace.PumpLine => "pump's line", _ => "wall",
-    };
-
-    internal static string NameOf(LeakAction action) => action switch
-    {
-        LeakAction.Reseal => "seal anew and retest", LeakAction.Rebond => "bond anew and retest", LeakAction.MendPumpLine => "mend the line",
-        _ => "retire",
-    };
 }
