@@ -1,7 +1,8 @@
 namespace NotebookKit.Numerics;
 
 /// <summary>Propagates uncertainty to first order through any function of independent inputs.</summary>
-/// <remarks>Source: JCGM 100:2008 (GUM), eq. 10, sensitivities by half the difference of ± one standard uncertainty (5.1.3, note 2).</remarks>
+/// <remarks>Source: JCGM 100:2008 (GUM), eq. 10, sensitivities by half the difference of ± one standard uncertainty (5.1.3, note
+/// 2).</remarks>
 internal static class FirstOrder
 {
     private const double Probe = 1e-6;

@@ -33,7 +33,8 @@ public sealed record LeakDecision(DropsSeen Seen, LeakAction Action, IReadOnlyLi
                 ["The line isn't part of the vessel; the leak makes the gauge fall more, never less.",
                     "Where the fall was still within the limit with that leak, the vessel's own is smaller."]),
             _ => new(seen, LeakAction.Retire,
-                ["Water through the wall shows that liner and laminate are open to each other, and where fibres broke isn't seen from outside.",
+                ["Water through the wall shows that liner and laminate are open to each other, and where fibres broke isn't seen "
+                    + "from outside.",
                     "No mend from outside brings back what the wall held."]),
         };
     }

@@ -83,7 +83,8 @@ internal static class TapeJudgement
 
     public static string NameOf(LeakAction action) => action switch
     {
-        LeakAction.Reseal => "seal anew and retest", LeakAction.Rebond => "bond anew and retest", LeakAction.MendPumpLine => "mend the line",
+        LeakAction.Reseal => "seal anew and retest", LeakAction.Rebond => "bond anew and retest",
+            LeakAction.MendPumpLine => "mend the line",
         _ => "retire",
     };
 

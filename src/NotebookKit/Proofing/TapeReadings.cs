@@ -17,7 +17,8 @@ public sealed record TapeReadings
     /// <summary>Lengths between two marks along the vessel; one at the least, else the growth along isn't known.</summary>
     public required IReadOnlyList<StretchReading> Lengths { get; init; }
 
-    /// <summary>Half-width of what the girth tape can't tell apart; 0.001 to 5 mm, 0.5 mm unless said (common practice, no source).</summary>
+    /// <summary>Half-width of what the girth tape can't tell apart; 0.001 to 5 mm, 0.5 mm unless said (common practice, no
+    /// source).</summary>
     public Length GirthWithin { get; init; } = 0.5.Millimetres();
 
     /// <summary>Half-width of what the length rule can't tell apart; 0.001 to 5 mm, 0.5 mm unless said (common practice, no
@@ -50,11 +51,13 @@ public sealed record TapeReadings
 
     private static IEnumerable<Finding?> OfOne(StretchReading reading, string what)
     {
-        yield return new ValidRange<Length>(15.Millimetres(), 6.Metres()).Find(reading.Before, $"{what} at {reading.Station} before the proof",
+        yield return new ValidRange<Length>(15.Millimetres(), 6.Metres()).Find(reading.Before,
+            $"{what} at {reading.Station} before the proof",
             "Check the unit it was given in.");
         if (!(reading.Before.Meters > 0)) yield break;
         foreach (var (value, when) in new[] { (reading.AtProof, "at proof"), (reading.After ?? reading.Before, "after the proof") })
-            yield return new ValidRange<Length>(0.95 * reading.Before, 1.1 * reading.Before).Find(value, $"{what} at {reading.Station} {when}",
+            yield return new ValidRange<Length>(0.95 * reading.Before, 1.1 * reading.Before).Find(value,
+                $"{what} at {reading.Station} {when}",
                 "It must be within −5 % to 10 % of the reading before the proof; was another mark read?");
     }
 }
@@ -63,5 +66,6 @@ public sealed record TapeReadings
 /// <param name="Station">Where it was read, as it is marked on the vessel.</param>
 /// <param name="Before">Without pressure, before the proof; 15 mm to 6 m.</param>
 /// <param name="AtProof">During the proof hold, read from behind cover; −5 % to 10 % off the one before.</param>
-/// <param name="After">Without pressure, after the proof; −5 % to 10 % off the one before, none where it wasn't read: then what stays isn't known.</param>
+/// <param name="After">Without pressure, after the proof; −5 % to 10 % off the one before, none where it wasn't read: then what stays isn't
+/// known.</param>
 public sealed record StretchReading(string Station, Length Before, Length AtProof, Length? After = null);

@@ -46,6 +46,7 @@ internal static class VesselSources
 
     public static Source Uncertainty { get; } = new("JCGM", "100 Guide to the expression of uncertainty in measurement", 2008, "eq. 10");
 
-    public static Source VoidKnockDown { get; } = new("Judd and Wright", "Voids and their effects on the mechanical properties of composites, "
+    public static Source VoidKnockDown { get; } = new("Judd and Wright",
+        "Voids and their effects on the mechanical properties of composites, "
         + "SAMPE Journal 14", 1978, "about 7 % of interlaminar shear strength for each per cent of voids up to 4 %", SourceKind.Unverified);
 }

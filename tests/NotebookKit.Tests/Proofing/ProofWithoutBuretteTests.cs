@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace NotebookKit.Tests.Proofing;
 
-/// <summary>Readings are made here from strains that are known; the judgement has to find them again, and to say what it can't tell.</summary>
+/// <summary>Readings are made here from strains that are known; the judgement has to find them again, and to say what it can't
+/// tell.</summary>
 public class ProofWithoutBuretteTests
 {
     private const double Girth = 250, Along = 700, StrainAround = 0.005, StrainAlong = 0.001958;
@@ -59,7 +60,8 @@ public class ProofWithoutBuretteTests
         2500 * (Math.Pow(1 + StrainAround, 2) * (1 + StrainAlong) - 1) + 2500 * 60.3e5 / Planned.Water.BulkModulus.Pascals
         + airMillilitres * (1 - 1.01325 / (60.3 + 1.01325));
 
-    /// <summary>Tape and rule of a vessel that kept a share of its strains, held at 60.3 bar; readings without any error of their own.</summary>
+    /// <summary>Tape and rule of a vessel that kept a share of its strains, held at 60.3 bar; readings without any error of their
+    /// own.</summary>
     private static TapeReadings Tape(double kept, double withinMillimetres = 0.03, int stations = 4, double air = 4)
     {
         StretchReading Stretch(string station, double before, double strain) => new(station, before.Millimetres(),
@@ -103,7 +105,8 @@ public class ProofWithoutBuretteTests
     {
         var record = (Log() with { Tape = Tape(0.01) }).Judge();
         Assert.True(record.Verdict == ProofVerdict.Accept, Say(record));
-        Assert.Contains(record.Findings, f => f.Message.StartsWith("Permanent expansion is shown by tape and rule", StringComparison.Ordinal));
+        Assert.Contains(record.Findings, f => f.Message.StartsWith("Permanent expansion is shown by tape and rule",
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -214,7 +217,8 @@ public class ProofWithoutBuretteTests
         var tape = Tape(0.01);
         var error = Assert.Throws<InvalidDesignException>(() => (Log() with
         {
-            Tape = tape with { GirthWithin = 20.Millimetres(), Girths = [tape.Girths[0] with { AtProof = 300.Millimetres() }], Lengths = [] },
+            Tape = tape with { GirthWithin = 20.Millimetres(), Girths = [tape.Girths[0] with { AtProof = 300.Millimetres() }],
+                Lengths = [] },
             Drops = [new((LeakPlace)9, Frequency.FromCyclesPerMinute(6), 40.BarGauge())],
         }).Judge());
         Assert.Contains("error of the girth tape is 20 mm", error.Message, StringComparison.Ordinal);

@@ -65,7 +65,8 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
         => (Measured is { } trace ? t < trace.Time[trace.Time.Count - 1] ? double.MaxValue : RegulatedPa(t)
             : RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
 
-    private readonly double RegulatedPa(double t) => Measured is { } trace ? AmbientPa + 1e5 * trace.BarAt(t) : RisePaPerS > 0 ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
+    private readonly double RegulatedPa(double t) => Measured is { } trace ? AmbientPa + 1e5 * trace.BarAt(t) : RisePaPerS > 0
+        ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
 
     public readonly void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {

@@ -33,12 +33,14 @@ internal static partial class ProofingFindings
 
     internal static Finding TapeCannotTellSet(double sharePercent, double errorPercent, Ratio limit) =>
         Finding.Error(
-            $"By tape and rule {Digits.Round(sharePercent)} % of the growth stay, known within ± {Digits.Round(errorPercent, 2)} % only: that "
+            $"By tape and rule {Digits.Round(sharePercent)} % of the growth stay, known within ± {Digits.Round(errorPercent, 2)} "
+                + "% only: that "
             + $"can't tell {limit.Show()}, so permanent expansion is not shown. {Finer}");
 
     internal static Finding TapeShrank(double sharePercent, double errorPercent) =>
         Finding.Error(
-            $"By tape and rule the vessel is smaller after the proof than before, {Digits.Round(sharePercent)} % of its growth, known within "
+            $"By tape and rule the vessel is smaller after the proof than before, {Digits.Round(sharePercent)} % of its growth, "
+                + "known within "
             + $"± {Digits.Round(errorPercent, 2)} %: the readings don't agree. {Finer}");
 
     internal static Finding TapeShowsNoSet(double sharePercent, double errorPercent, Ratio limit) =>
@@ -48,8 +50,10 @@ internal static partial class ProofingFindings
 
     internal static Finding TapeGrowthTooMuchOrUnknown(string grew, double ratio, double spread, string expected, double most) =>
         Finding.Error(
-            $"By tape and rule the vessel grew by {grew}, {Digits.Round(ratio, 2)} ± {Digits.Round(spread, 2)} times the expected {expected}; "
-            + $"less than {Digits.Round(most)} times (common practice, no source) is not shown. Check the layup against the prediction. {Finer}");
+            $"By tape and rule the vessel grew by {grew}, {Digits.Round(ratio, 2)} ± {Digits.Round(spread, 2)} times the expected "
+                + $"{expected}; "
+            + $"less than {Digits.Round(most)} times (common practice, no source) is not shown. Check the layup against the "
+                + $"prediction. {Finer}");
 
     internal static Finding TapeGrewLittle(string grew, double ratio, string expected) =>
         Finding.Warning(
@@ -57,11 +61,13 @@ internal static partial class ProofingFindings
             + "prediction took, or the tape was misread.");
 
     internal static Finding TrappedAirIsNotShown() =>
-        Finding.Error("Trapped air is not shown: neither a burette nor the water pumped in was read with its error, and air hides a leak from "
+        Finding.Error("Trapped air is not shown: neither a burette nor the water pumped in was read with its error, and air hides "
+            + "a leak from "
             + "the gauge. Proof-test the vessel again and weigh the water that is pumped in.");
 
     internal static Finding TapeAirIsTrapped(string air, string within, string limit) =>
-        Finding.Error($"The water pumped in points to {air} ± {within} of trapped air; {limit} is the limit. Bleed again: air makes a burst "
+        Finding.Error($"The water pumped in points to {air} ± {within} of trapped air; {limit} is the limit. Bleed again: air "
+            + "makes a burst "
             + "dangerous and a leak invisible.");
 
     internal static Finding TapeCannotTellAir(string air, string within, string limit) =>
@@ -90,6 +96,7 @@ internal static partial class ProofingFindings
         Finding.Warning($"A loud crack was heard at {at}: inspect ends and wall, and listen on the next proof.");
 
     internal static Finding TickingWasHeard(GaugePressure at) =>
-        Finding.Note($"Ticking was heard from {at} on: resin that cracks, usual when a wall is loaded for the first time; on a second proof the "
+        Finding.Note($"Ticking was heard from {at} on: resin that cracks, usual when a wall is loaded for the first time; on a "
+            + "second proof the "
             + "vessel should be quiet up to the pressure it has seen before.");
 }

@@ -99,8 +99,10 @@ public sealed record AsBuilt : IResult
         new("Fibre volume fraction", FibreFraction.ToString(), $"as built; {FractionOf(_designedLayup).Show()} as designed"),
         new("Voids", Voids.ToString(), "as built; none as designed"),
         new("Resin by mass", ResinShare.ToString(), $"as built; {DesignedResin.Show()} as designed"),
-        new("Cured thickness", Thickness.ToString(), $"as built; {_designedLayup.Thickness.ToUnit(LengthUnit.Millimeter).Show()} as designed"),
-        .. _builtLayup.Plies.Select((p, i) => new ResultLine($"Thickness of {_builtLayup.NameOf(i)}", p.Thickness.ToUnit(LengthUnit.Millimeter).Show(),
+        new("Cured thickness", Thickness.ToString(), $"as built; {_designedLayup.Thickness.ToUnit(LengthUnit.Millimeter).Show()} as "
+            + $"designed"),
+        .. _builtLayup.Plies.Select((p, i) => new ResultLine($"Thickness of {_builtLayup.NameOf(i)}",
+            p.Thickness.ToUnit(LengthUnit.Millimeter).Show(),
             $"as built; {_designedLayup.Plies[i].Thickness.ToUnit(LengthUnit.Millimeter).Show()} as designed")),
         new("Dry fibre", FibreMass.ToString(), $"as built; {_designedLayup.FibreMass.Show()} as designed"),
         new("Liner and laminate", WallMass.ToString(),
@@ -121,7 +123,8 @@ public sealed record AsBuilt : IResult
         new("Resin by mass", @"w_r = 1 - \frac{m_f}{m_{cured} - m_{liner} - m_{fittings}}",
             $"1 − {FibreMass.Value.Show(4)} / ({Readings.Cured.Value.Show(4)} − {Readings.Liner.Value.Show(4)}"
             + $"{(Readings.Fittings is { } f ? $" − {f.Value.Show(4)}" : "")})", ResinShare.ToString(), VesselSources.ConstituentContent),
-        new("Fibre volume fraction", @"V_f = \frac{A_f}{A_{laminate}}", "fibre in a section of the straight part over the laminate's section",
+        new("Fibre volume fraction", @"V_f = \frac{A_f}{A_{laminate}}",
+            "fibre in a section of the straight part over the laminate's section",
             FibreFraction.ToString(), VesselSources.ConstituentContent),
         new("Voids", @"V_v = 1 - \frac{\rho_{measured}}{\rho_{solid}},\ \frac{1}{\rho_{solid}} = \frac{w_f}{\rho_f} + \frac{w_r}{\rho_r}",
             Readings.Sample is { } sample ? $"sample of {sample.Mass.Value.Show(4)} that displaces {sample.Displaced.Value.Show(4)}"
@@ -141,7 +144,8 @@ public sealed record AsBuilt : IResult
         return Ratio.FromPercent(100 * fibre / all);
     }
 
-    private Ratio DesignedResin => Ratio.FromPercent(100 * (_designedLayup.ResinMass / (_designedLayup.ResinMass + _designedLayup.FibreMass)));
+    private Ratio DesignedResin => Ratio.FromPercent(100 * (_designedLayup.ResinMass / (_designedLayup.ResinMass
+        + _designedLayup.FibreMass)));
 
     private static Estimate<Ratio> Share((double Value, double? Standard) number) =>
         new(Ratio.FromPercent(100 * number.Value), number.Standard is { } u ? Ratio.FromPercent(200 * u) : null);

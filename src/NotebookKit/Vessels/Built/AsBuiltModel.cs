@@ -136,7 +136,8 @@ internal sealed class AsBuiltModel
     private double ResinShare(double[] x) => 1 - FibreMass(x) / LaminateMass(x);
 
     private double FibreVolume(double[] x) =>
-        Enumerable.Range(0, _designedDry.Length).Sum(i => Share(x, i) * _designedDry[i] / DensityOf(_layup.Plies[i].Ply)) / x[_fibreDensity];
+        Enumerable.Range(0, _designedDry.Length).Sum(i => Share(x,
+            i) * _designedDry[i] / DensityOf(_layup.Plies[i].Ply)) / x[_fibreDensity];
 
     // Density of the solid laminate, without voids (ASTM D2734).
     private double SolidDensity(double[] x) =>
@@ -154,7 +155,8 @@ internal sealed class AsBuiltModel
 
     private double Stretch(double[] x) => LayupModel.WallLength(_layup.Vessel).Meters / x[_length];
 
-    private double LaminateMassPerLength(double[] x) => LaminateMass(x) / FibreMass(x) * Stretch(x) * Enumerable.Range(0, _designedDry.Length)
+    private double LaminateMassPerLength(double[] x) => LaminateMass(x) / FibreMass(x) * Stretch(x) * Enumerable.Range(0,
+        _designedDry.Length)
         .Sum(i => Ring(_layup.Plies[i]) * _layup.Plies[i].FibreFraction.DecimalFractions * DensityOf(_layup.Plies[i].Ply) * Share(x, i));
 
     private double Section(double[] x) => _hasDiameters ? Math.PI / 4 * (x[_outer] * x[_outer] - x[_inner] * x[_inner])
@@ -185,7 +187,8 @@ internal sealed class AsBuiltModel
     {
         double[] x = [.. _values];
         if (!(LaminateMass(x) > 0))
-            yield return VesselsFindings.CuredIsLighterThanLiner(G(x[_cured]), G(x[_liner]), _readings.Fittings is null ? null : G(x[_fittings]));
+            yield return VesselsFindings.CuredIsLighterThanLiner(G(x[_cured]), G(x[_liner]),
+                _readings.Fittings is null ? null : G(x[_fittings]));
         else if (!(LaminateMass(x) > FibreMass(x)))
             yield return VesselsFindings.LaminateIsLighterThanFibre(G(LaminateMass(x)), G(FibreMass(x)),
                 _readings.DryFibre is null && _readings.DryPlies.Count == 0);
@@ -200,7 +203,8 @@ internal sealed class AsBuiltModel
     {
         var low = n.Voids.Standard is { } u ? -2 * u : -BelowZero;
         if (!(n.Voids.Value >= low && n.Voids.Value <= MostVoids))
-            yield return VesselsFindings.VoidsOutOfRange(100 * n.Voids.Value, 100 * low, 100 * MostVoids, n.Voids.Standard is not null, remedy);
+            yield return VesselsFindings.VoidsOutOfRange(100 * n.Voids.Value, 100 * low, 100 * MostVoids, n.Voids.Standard is not null,
+                remedy);
         if (CompositeLimits.FindFibreFraction((100 * n.FibreFraction.Value).Percent(), "fibre volume fraction as built") is { } finding)
             yield return finding;
     }
@@ -216,7 +220,8 @@ internal sealed class AsBuiltModel
         if (_readings.DryFibre is null && _readings.DryPlies.Count == 0) yield return VesselsFindings.DryFibreWasNotWeighed();
         if (FibreRatio() > 1.001) yield return VesselsFindings.MoreFibreIsNotCredited(100 * (FibreRatio() - 1));
         if (_values[_inner] / _layup.Vessel.Liner.OuterDiameter.Meters - 1 is var off && Math.Abs(off) > 0.005)
-            yield return VesselsFindings.LinerIsOfAnotherDiameter(Millimetres(_values[_inner]), Millimetres(_layup.Vessel.Liner.OuterDiameter.Meters));
+            yield return VesselsFindings.LinerIsOfAnotherDiameter(Millimetres(_values[_inner]),
+                Millimetres(_layup.Vessel.Liner.OuterDiameter.Meters));
     }
 
     private static string G(double kilograms) => $"{Digits.Round(1000 * kilograms, 4)} g";
@@ -282,7 +287,8 @@ internal sealed class AsBuiltModel
             {
                 Braid = sleeve.Braid with
                 {
-                    Yarn = Property.Measured((sleeve.Braid.Yarn.Value.KilogramsPerMeter * 1e6 * share).Tex(), sleeve.Braid.Yarn.Spread, how),
+                    Yarn = Property.Measured((sleeve.Braid.Yarn.Value.KilogramsPerMeter * 1e6 * share).Tex(), sleeve.Braid.Yarn.Spread,
+                        how),
                 },
             },
             ClothWrap wrap => wrap with { Cloth = Lighter(wrap.Cloth) },

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Built;
 
-/// <summary>What was weighed and measured of one vessel while it was made. What isn't given wasn't measured; it isn't taken as zero.</summary>
+/// <summary>What was weighed and measured of one vessel while it was made. What isn't given wasn't measured; it isn't taken as
+/// zero.</summary>
 /// <remarks>Source: readings as ASTM D3171 and D2734 ask for them, taken on a whole tube.</remarks>
 public sealed record AsBuiltReadings
 {
@@ -50,8 +51,10 @@ public sealed record AsBuiltReadings
             .. OfMass(Fittings, "mass of the fittings"), .. OfMass(Wet, "mass of the wet vessel"), .. OfMass(DryFibre, "mass of dry fibre"),
             .. OfMass(Sample?.Mass, "mass of the sample")];
         foreach (var ply in DryPlies) findings.AddRange(OfMass(ply.DryFibre, $"dry fibre of ply {ply.Ply}"));
-        for (var i = 0; i < OuterDiameters.Count; i++) findings.AddRange(OfLength(OuterDiameters[i], $"outer diameter at station {i + 1}", 600));
-        for (var i = 0; i < LinerDiameters.Count; i++) findings.AddRange(OfLength(LinerDiameters[i], $"liner diameter at station {i + 1}", 600));
+        for (var i = 0; i < OuterDiameters.Count; i++) findings.AddRange(OfLength(OuterDiameters[i], $"outer diameter at station {i + 1}",
+            600));
+        for (var i = 0; i < LinerDiameters.Count; i++) findings.AddRange(OfLength(LinerDiameters[i], $"liner diameter at station {i + 1}",
+            600));
         findings.AddRange(OfLength(WrappedLength, "wrapped length", 6000));
         if (Sample is { } sample)
         {

@@ -2,7 +2,8 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Laminates;
 
-/// <summary>Forces and moments on a strip of laminate, a width of it: x along, y across (around, in a tube). What isn't given is none.</summary>
+/// <summary>Forces and moments on a strip of laminate, a width of it: x along, y across (around, in a tube). What isn't given is
+/// none.</summary>
 /// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, Fig. 4.3 (signs).</remarks>
 public sealed record LaminateLoad
 {

@@ -84,7 +84,8 @@ public sealed record LaminateResponse : IResult
             + $"M = ({string.Join(", ", Load.Values.Skip(3).Select(v => Digits.Round(v, 4)))}) N·m/m",
             $"({Strain(Middle.X)}, {Strain(Middle.Y)}, {Strain(Middle.Shear)}), ({Curvature(CurvatureX)}, {Curvature(CurvatureY)}, "
             + $"{Curvature(Twist)})", VesselSources.Kaw),
-        new("Stress in a ply", @"\sigma = Q\,(\epsilon + z\,\kappa)", $"first face of ply 1, z = {Faces[0].Height.ToUnit(LengthUnit.Millimeter).Show()}",
+        new("Stress in a ply", @"\sigma = Q\,(\epsilon + z\,\kappa)",
+            $"first face of ply 1, z = {Faces[0].Height.ToUnit(LengthUnit.Millimeter).Show()}",
             Faces[0].Stress.ToString(), VesselSources.Kaw),
     ]);
 

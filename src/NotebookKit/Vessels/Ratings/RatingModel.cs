@@ -75,7 +75,8 @@ internal static class RatingModel
         learning.Tests.Count(t => t is PartBurst && t.Pressure <= fill));
 
     /// <summary>
-    /// One basis for every rating: the B-basis by what is believed of each part. A test below the low end of the prediction can't show that a
+    /// One basis for every rating: the B-basis by what is believed of each part. A test below the low end of the prediction can't show that
+    /// a
     /// vessel is better than that end; until one has gone past it, the end is not exceeded.
     /// </summary>
     private static (GaugePressure Burst, string Basis) Basis(BurstPrediction prediction, PartLearning learning)
@@ -94,7 +95,8 @@ internal static class RatingModel
     private static IEnumerable<Finding> OfRisk(FillRisk risk, double target)
     {
         if (risk.RestsOnModel)
-            yield return VesselsFindings.RiskRestsOnModel(risk.ToString(), risk.Tests, risk.Showable is { } shown ? FillRisk.Of(shown) : null);
+            yield return VesselsFindings.RiskRestsOnModel(risk.ToString(), risk.Tests,
+                risk.Showable is { } shown ? FillRisk.Of(shown) : null);
         yield return VesselsFindings.FillsToShowRisk(FillRisk.Of(target), FillRisk.FillsToShowOf(target));
     }
 

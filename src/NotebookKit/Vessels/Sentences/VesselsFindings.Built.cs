@@ -10,7 +10,8 @@ internal static partial class VesselsFindings
         Finding.Error("The dry fibre is given as a whole and ply by ply; give one of both.");
 
     internal static Finding NeitherDiameterNorSample() =>
-        Finding.Error("Neither an outer diameter nor a displaced sample is given, so the laminate has no volume; measure the outer diameter "
+        Finding.Error("Neither an outer diameter nor a displaced sample is given, so the laminate has no volume; measure the "
+            + "outer diameter "
             + "at three stations or more, or displace an offcut in water.");
 
     // Vessels/Built/AsBuiltModel
@@ -31,7 +32,8 @@ internal static partial class VesselsFindings
     internal static Finding LaminateIsLighterThanFibre(string laminate, string fibre, bool byDesign) =>
         Finding.Error(
             $"The cured laminate weighs {laminate}, liner and fittings taken off; it must weigh more than its dry fibre of {fibre}"
-            + (byDesign ? ", which is the design's. Weigh the dry fibre, or check the layup." : ". Weigh them again, and take trimmed fibre off."));
+            + (byDesign ? ", which is the design's. Weigh the dry fibre, or check the layup."
+                : ". Weigh them again, and take trimmed fibre off."));
 
     internal static Finding CuredIsHeavierThanWet(string cured, string wet) =>
         Finding.Error(
@@ -50,13 +52,16 @@ internal static partial class VesselsFindings
             + $". Masses, volume and densities don't add up: {remedy}, and check the densities of fibre and resin.");
 
     internal static Finding ReadingsWithoutError() =>
-        Finding.Warning("A reading was given without its error, so the uncertainty of what follows from it isn't known; give what the scale "
+        Finding.Warning("A reading was given without its error, so the uncertainty of what follows from it isn't known; give "
+            + "what the scale "
             + "and the calliper can't tell apart.");
 
     internal static Finding VoidsTakeStrength(double voidsPercent, double upToPercent) =>
         Finding.Warning(
-            $"Voids of {Digits.Round(Math.Max(0, voidsPercent), 2)} %, by the readings at most {Digits.Round(upToPercent, 2)} %, take about "
-            + $"{Digits.Round(7 * Math.Min(4, upToPercent), 2)} % off the strength between and across the plies: some 7 % for each per cent of "
+            $"Voids of {Digits.Round(Math.Max(0, voidsPercent), 2)} %, by the readings at most {Digits.Round(upToPercent, 2)} "
+                + "%, take about "
+            + $"{Digits.Round(7 * Math.Min(4, upToPercent), 2)} % off the strength between and across the plies: some 7 % for each "
+                + "per cent of "
             + "voids up to 4 % (Judd and Wright 1978, unverified: confirm)"
             + (upToPercent > 4 ? "; above 4 % no source is at hand" : "")
             + ". The predicted burst isn't lowered for that; expect weeping earlier, and squeeze the next laminate harder.");
@@ -66,7 +71,8 @@ internal static partial class VesselsFindings
 
     internal static Finding MoreFibreIsNotCredited(double morePercent) =>
         Finding.Note(
-            $"There is {Digits.Round(morePercent, 2)} % more fibre than designed; it isn't counted for strength, as overlaps and trimmed ends "
+            $"There is {Digits.Round(morePercent, 2)} % more fibre than designed; it isn't counted for strength, as overlaps and "
+                + "trimmed ends "
             + "weigh and carry nothing.");
 
     internal static Finding LinerIsOfAnotherDiameter(string measured, string designed) =>

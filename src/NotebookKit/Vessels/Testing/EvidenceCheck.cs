@@ -82,7 +82,8 @@ internal static class EvidenceCheck
         $"{string.Join(" + ", vessel.Plies.Select(p => p.Name).DefaultIfEmpty("no ply"))} in {vessel.Resin.Name} on "
         + $"{vessel.Liner.Material?.Name ?? "no liner"}, bore {vessel.Liner.Bore.Show()}, {vessel.Liner.Wall.Show()} thick";
 
-    /// <summary>Whether the nozzle or the forward ends of two vessels are of one design, so that a test of one tells of the other.</summary>
+    /// <summary>Whether the nozzle or the forward ends of two vessels are of one design, so that a test of one tells of the
+    /// other.</summary>
     public static bool SharesEnd(PressureVessel one, PressureVessel other, Func<PressureVessel, VesselEnd> end) =>
         ReferenceEquals(one, other)
         || (Same(one.Liner.Bore, other.Liner.Bore) && IsSame(end(one), Sleeves(one), end(other), Sleeves(other)));

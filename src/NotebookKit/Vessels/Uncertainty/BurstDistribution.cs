@@ -59,7 +59,8 @@ public sealed class BurstDistribution : IResult
 
     /// <summary>
     /// B-basis at a low efficiency: the tenth quantile of making's scatter at the efficiency that one in twenty lies below, walls at their
-    /// low end. It trusts the model of wall and ends, and no rating rests on it: the rating's own basis doubts them too. Source: definition in MIL-HDBK-17-1F, ch. 8.
+    /// low end. It trusts the model of wall and ends, and no rating rests on it: the rating's own basis doubts them too. Source: definition
+    /// in MIL-HDBK-17-1F, ch. 8.
     /// </summary>
     public GaugePressure BBasis { get; }
 
@@ -163,7 +164,8 @@ public sealed class BurstDistribution : IResult
         new("Mean burst", Mean.ToString(), $"spread {Digits.Round(100 * Spread)} %"),
         new("One in ten below", Quantile(0.10).ToString()),
         new("One in a hundred below", Quantile(0.01).ToString()),
-        new("B-basis, if the model is right", BBasis.ToString(), "nine in ten are stronger, 95 % confidence in the efficiency; no rating rests on it"),
+        new("B-basis, if the model is right", BBasis.ToString(),
+            "nine in ten are stronger, 95 % confidence in the efficiency; no rating rests on it"),
         new("A-basis, if the model is right", ABasis.ToString(), "ninety-nine in a hundred are stronger"),
         .. WeakestParts.Select(p => new ResultLine($"Weakest: {p.Part}", p.Share.Show(2))),
         new("Efficiency", Belief.ToString(), Belief.Name),

@@ -57,7 +57,8 @@ public sealed class PartLearning : IResult
     public IReadOnlyList<PartMove> Moves { get; } = [];
 
     /// <summary>
-    /// Chance that the next such vessel gives way below a pressure [-], whichever part is the weakest: scatter and what isn't known, together.
+    /// Chance that the next such vessel gives way below a pressure [-], whichever part is the weakest: scatter and what isn't known,
+    /// together.
     /// Source: posterior predictive distribution, Gelman et al. 2013, §1.3; parts as independent as the beliefs in them.
     /// </summary>
     /// <param name="pressure">The pressure; 0 bar gauge or below gives 0.</param>

@@ -13,7 +13,8 @@ public static class PartVerbs
     private const double MaximumBar = 5000;
 
     /// <summary>
-    /// Every part of a predicted vessel. The wall stands at the low end of its prediction and grows with its plies' volume; ends don't grow.
+    /// Every part of a predicted vessel. The wall stands at the low end of its prediction and grows with its plies' volume; ends don't
+    /// grow.
     /// A part that is predicted past 5000 bar, or not at all, is left out. Source: as <see cref="BurstPrediction"/>.
     /// </summary>
     /// <param name="prediction">The burst prediction of the very vessel.</param>
@@ -43,7 +44,8 @@ public static class PartVerbs
     }
 
     /// <summary>
-    /// What tests teach of every part of a vessel. An end of another design than the vessel's own says nothing of it. What is compared with a
+    /// What tests teach of every part of a vessel. An end of another design than the vessel's own says nothing of it. What is compared with
+    /// a
     /// test is the prediction of the vessel in hand: a part that is the same can't be predicted otherwise for a twin. Source: see the
     /// result's model card.
     /// </summary>

@@ -120,7 +120,7 @@ public class PadFillTests
         // C p rho0 of a choked restrictor is 0.1 L/(s bar) × 61.01 bar × 1.185 g/L = 7.23 g/s; at 46 of 61 bar the ellipse of b = 0.35
         // leaves 0.783 of it.
         // Real air at 60 bar flows 0.70173/0.68473 of that (Lemmon et al. 2000), a little more at 61: 5.81 g/s.
-        Assert.Contains("pass 5.81 g/s", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("flow of 5.81 g/s", finding.Message, StringComparison.Ordinal);
     }
 
     // 283.15 K to 303.15 K at constant volume: absolute pressure × 1.07063 for an ideal gas, some × 1.077 for real air, which is what

@@ -16,7 +16,8 @@ public class AsBuiltTests
 {
     private static PressureVessel Design => Samples.Trainer;
 
-    /// <summary>The readings of a vessel built exactly to a fibre fraction and a share of voids, fibre as designed times a factor.</summary>
+    /// <summary>The readings of a vessel built exactly to a fibre fraction and a share of voids, fibre as designed times a
+    /// factor.</summary>
     private static AsBuiltReadings Exact(double fibreFraction, double voids, double fibre = 1, bool withErrors = true)
     {
         var layup = Design.Layup();
@@ -34,7 +35,8 @@ public class AsBuiltTests
         var laminate = dry * (perMetre + resinArea * resin) / perMetre;
         var bare = Design.Liner.OuterDiameter.Meters;
         var outer = Math.Sqrt(bare * bare + 4 / Math.PI * section);
-        Reading<Mass> Weighed(double kilograms, double grams) => new(Mass.FromGrams(1000 * kilograms), withErrors ? Mass.FromGrams(grams) : null);
+        Reading<Mass> Weighed(double kilograms, double grams)
+            => new(Mass.FromGrams(1000 * kilograms), withErrors ? Mass.FromGrams(grams) : null);
         return new()
         {
             Serial = "T-7",
@@ -96,7 +98,8 @@ public class AsBuiltTests
             Plies = [.. Design.Plies.Select(p => p is BraidedSleeve s ? s with
             {
                 Braid = s.Braid with { Fibre = s.Braid.Fibre with { Density = s.Braid.Fibre.Density with { Spread = 0 } } },
-            } : (Ply)((VeilWrap)p with { Veil = ((VeilWrap)p).Veil with { FibreDensity = ((VeilWrap)p).Veil.FibreDensity with { Spread = 0 } } }))],
+            } : (Ply)((VeilWrap)p with { Veil = ((VeilWrap)p).Veil
+                with { FibreDensity = ((VeilWrap)p).Veil.FibreDensity with { Spread = 0 } } }))],
         };
         var random = new Random(11);
         double Draw() => 2 * random.NextDouble() - 1;
@@ -169,7 +172,8 @@ public class AsBuiltTests
     {
         var built = Design.AsBuilt(Exact(0.40, 0.03));
         Assert.Contains(built.Findings, f => f.Severity == FindingSeverity.Warning
-            && f.Message.StartsWith("Voids of 3 %", StringComparison.Ordinal) && f.Message.Contains("unverified", StringComparison.Ordinal));
+            && f.Message.StartsWith("Voids of 3 %", StringComparison.Ordinal)
+                && f.Message.Contains("unverified", StringComparison.Ordinal));
     }
 
     public static TheoryData<string, string> Refused => new()

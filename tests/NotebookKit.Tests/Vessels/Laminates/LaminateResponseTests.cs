@@ -40,7 +40,8 @@ public class LaminateResponseTests
     {
         var answer = Stack(0, 45, -45, -45, 45, 0).Under(new() { ForceX = ForcePerLength.FromNewtonsPerMeter(1e4) });
         Assert.True(Math.Abs(answer.CurvatureX.InverseMeters) < 1e-9 && Math.Abs(answer.Twist.InverseMeters) < 1e-9);
-        Tolerance.Relative(1e4 / (Stack(0, 45, -45, -45, 45, 0).Constants().Axial.Pascals * 1.5e-3), answer.Middle.X.DecimalFractions, 1e-9);
+        Tolerance.Relative(1e4 / (Stack(0, 45, -45, -45, 45, 0).Constants().Axial.Pascals * 1.5e-3), answer.Middle.X.DecimalFractions,
+            1e-9);
     }
 
     [Fact]
