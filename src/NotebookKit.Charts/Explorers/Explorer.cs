@@ -95,7 +95,7 @@ public sealed record Explorer
         if (Parameters.All(p => p.IsChoice)) return "Every setting was computed; nothing is interpolated.";
         if (Error.Checked == 0) return "How far interpolation is off could not be checked.";
         var numbers = Numbers.Select((n, i) => $"{n.Name.ToLowerInvariant()} {Shown(Error.Numbers[i], _grid.MaximumPoints(i))} {n.Unit}");
-        return $"Between the computed settings values are interpolated. Largest error found at {Error.Checked} settings between them: "
+        return $"Between the computed settings values are interpolated. Maximum error found at {Error.Checked} settings between them: "
             + $"{string.Join(", ", numbers)}, curve {Shown(Error.CurvePercent, 100)} % of its peak.";
 
         // Rounding noise is no error that anybody could see.

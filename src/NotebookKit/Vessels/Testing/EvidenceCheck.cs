@@ -12,6 +12,9 @@ internal static class EvidenceCheck
     // Common practice, no source: past this a gauge or a unit is wrong.
     private const double MaximumRatio = 2;
 
+    // Two closures of one shape, wall and opening whose meridians agree at one bore have the same depth.
+    private static readonly Length AnyBore = 60.Millimetres();
+
     /// <summary>What the tests say of the prediction; errors where a test can't be of this design, or its pressure can't be true.</summary>
     public static IEnumerable<Finding> Find(PressureVessel vessel, IReadOnlyList<VesselTest> tests)
     {
@@ -93,17 +96,18 @@ internal static class EvidenceCheck
     private static bool IsSame(VesselEnd one, int sleeves, VesselEnd other, int otherSleeves) =>
         one.Closure.Shape == other.Closure.Shape && one.Closure.Material.Name == other.Closure.Material.Name
         && Same(one.Closure.Wall, other.Closure.Wall) && Same(one.Closure.Opening, other.Closure.Opening)
+        && Same(one.Closure.Meridian(AnyBore), other.Closure.Meridian(AnyBore))
         && (one.Fitting is null || other.Fitting is null || one.Fitting.Equals(other.Fitting)) && Equals(one.Discs, other.Discs)
         && one.Joints.Count == other.Joints.Count && one.Joints.Zip(other.Joints,
             (a, b) => IsSame(a, sleeves, b, otherSleeves)).All(s => s);
 
-    // A share that a bent sleeve delivers is the model's, not the end's: another figure is no other end.
+    // What a bent sleeve delivers and its friction are the model's, not the end's: another figure is no other end. Another neck or tail is.
     private static bool IsSame(EndJoint one, int sleeves, EndJoint other, int otherSleeves) => (one, other) switch
     {
         (BondedPlug a, BondedPlug b) => Same(a.Overlap, b.Overlap) && a.Adhesive.Name == b.Adhesive.Name
             && a.VesselSurface == b.VesselSurface
             && a.PlugSurface == b.PlugSurface && Same(a.BondLine, b.BondLine) && Same(a.SkirtWall, b.SkirtWall),
-        (CarriedSleeve, CarriedSleeve) => sleeves == otherSleeves,
+        (CarriedSleeve a, CarriedSleeve b) => sleeves == otherSleeves && a with { Delivers = b.Delivers, Friction = b.Friction } == b,
         _ => one.Equals(other),
     };
 
