@@ -9,8 +9,7 @@ namespace NotebookKit.Charts;
 
 /// <summary>
 /// A chart as a description: axes with units, marks, limits, events. It never changes; <c>with</c> makes a variant. It refuses to draw a
-/// column
-/// on an axis of another unit, so that bar and psi can't share a scale.
+/// column on an axis of another unit, so that bar and psi can't share a scale.
 /// </summary>
 public sealed record EngineeringChart
 {

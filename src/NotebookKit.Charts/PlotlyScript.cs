@@ -10,8 +10,7 @@ public static class PlotlyScript
 
     /// <summary>
     /// The script, to stand once inside a script element before the first figure. Names that a module loader defines are hidden from it, so
-    /// that
-    /// it sets <c>window.Plotly</c> whether the page has a loader or not; a second copy does nothing.
+    /// that it sets <c>window.Plotly</c> whether the page has a loader or not; a second copy does nothing.
     /// </summary>
     public static string Wrapped => Loaded.Value;
 

@@ -2,8 +2,7 @@ namespace NotebookKit.Interactive;
 
 /// <summary>
 /// How our outputs look. Each output carries <see cref="Element"/>, so that it looks right in any front-end; a page with many outputs takes
-/// the
-/// elements out (they are all the same text) and puts <see cref="Text"/> into its head once.
+/// the elements out (they are all the same text) and puts <see cref="Text"/> into its head once.
 /// </summary>
 public static class Stylesheet
 {

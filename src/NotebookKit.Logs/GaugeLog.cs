@@ -8,8 +8,7 @@ namespace NotebookKit.Logs;
 /// <summary>What a gauge and a thermometer said while a vessel was proved or filled: plain columns on one clock, gaps gone.</summary>
 /// <remarks>
 /// Rows without a pressure are left out; gaps in temperature and expansion are drawn straight, at the ends kept level for no longer than
-/// the readings
-/// lie apart; both is said in the findings.
+/// the readings lie apart; both is said in the findings.
 /// </remarks>
 public sealed record GaugeLog
 {

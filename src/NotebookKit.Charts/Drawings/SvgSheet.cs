@@ -6,8 +6,7 @@ namespace NotebookKit.Charts.Drawings;
 
 /// <summary>
 /// A sheet of paper in millimetres that collects SVG. Line widths follow the two-to-one rule of technical drawing (thick outlines, thin
-/// everything
-/// else). Every text is escaped; numbers are written with two decimals, so that one drawing is always the same text.
+/// everything else). Every text is escaped; numbers are written with two decimals, so that one drawing is always the same text.
 /// </summary>
 internal sealed class SvgSheet
 {

@@ -7,9 +7,8 @@ namespace NotebookKit.Charts.Drawings;
 
 /// <summary>
 /// A vehicle to scale from the side and from the front, with dimensions, water level, centres of gravity and pressure. Centre of gravity: a
-/// filled
-/// triangle below the axis, its tip on it. Centre of pressure: an open diamond above the axis. Both are named where they stand and in the
-/// legend.
+/// filled triangle below the axis, its tip on it. Centre of pressure: an open diamond above the axis. Both are named where they stand and
+/// in the legend.
 /// </summary>
 /// <remarks>Source: line widths and dimensioning after ISO 128-2 and ISO 129-1 (unverified), scales ISO 5455:1979 (unverified).</remarks>
 public static class VehicleDrawing

@@ -6,8 +6,7 @@ namespace NotebookKit.Charts.Engineering;
 
 /// <summary>
 /// What a gain costs: rated pressure against mass for every layup in stock. Choices that nothing beats are joined by a line; the refused
-/// ones stay in
-/// sight with their reason.
+/// ones stay in sight with their reason.
 /// </summary>
 public static class ParetoChart
 {

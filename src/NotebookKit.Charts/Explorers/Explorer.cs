@@ -5,8 +5,7 @@ namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
 /// A figure that answers while it is dragged, with no notebook behind it: the model is computed beforehand on a grid of settings, and the
-/// page
-/// interpolates between them. How far off that was found to be is stated beside it.
+/// page interpolates between them. How far off that was found to be is stated beside it.
 /// </summary>
 public sealed record Explorer
 {

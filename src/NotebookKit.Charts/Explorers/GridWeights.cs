@@ -2,8 +2,8 @@ namespace NotebookKit.Charts.Explorers;
 
 /// <summary>
 /// Weights of the neighbours of a place on a row of equally spaced values: cubic through four of them where there are four, bent to the two
-/// nearest at
-/// the ends. The page's script holds the same rule. Source: Catmull and Rom, A class of local interpolating splines, 1974 (unverified).
+/// nearest at the ends. The page's script holds the same rule. Source: Catmull and Rom, A class of local interpolating splines, 1974
+/// (unverified).
 /// </summary>
 internal static class GridWeights
 {

@@ -11,8 +11,7 @@ namespace NotebookKit.Charts.Figures;
 
 /// <summary>
 /// Writes a Plotly.NET chart as figure JSON by walking its properties. Plotly.NET's own writer reflects over every object and loads a
-/// second
-/// serialiser for the first figure. Numbers keep seven digits. The text is safe inside a script element: every &lt; is written as an
+/// second serialiser for the first figure. Numbers keep seven digits. The text is safe inside a script element: every &lt; is written as an
 /// escape.
 /// </summary>
 internal static class FigureJson

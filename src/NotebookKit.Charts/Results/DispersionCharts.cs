@@ -21,8 +21,7 @@ public static class DispersionCharts
 
     /// <summary>
     /// Where the flights land, the ellipses that hold 50, 90 and 99 % of them, and the edge of the field; of two stages the landings of
-    /// both, each
-    /// with the ellipse that holds 90 %. Ellipses and shares are of all flights; of more than 5000 only every so many is drawn.
+    /// both, each with the ellipse that holds 90 %. Ellipses and shares are of all flights; of more than 5000 only every so many is drawn.
     /// </summary>
     /// <param name="dispersion">The flights.</param>
     /// <exception cref="InvalidDesignException">Fewer than two flights landed.</exception>

@@ -11,8 +11,7 @@ public static class FillExplorers
 
     /// <summary>
     /// Restrictor, supply and water to drag, pressure against time to watch: the restrictor from a quarter to four times that of the fill,
-    /// supply from just
-    /// above the target to twice it, water from none to 70 %.
+    /// supply from just above the target to twice it, water from none to 70 %.
     /// </summary>
     /// <param name="fill">The fill to start from; what isn't dragged is taken from it.</param>
     /// <exception cref="InvalidDesignException">The fill can't be computed.</exception>

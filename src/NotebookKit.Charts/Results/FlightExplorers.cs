@@ -12,8 +12,7 @@ public static class FlightExplorers
 
     /// <summary>
     /// Water fraction, nozzle and pressure to drag, thrust curve and apogee to watch: water from 5 % to 70 %, the throat from 0.6 to 1.4
-    /// times that of the
-    /// flight, pressure from a third of the vessel's rated pressure up to it.
+    /// times that of the flight, pressure from a third of the vessel's rated pressure up to it.
     /// </summary>
     /// <param name="flight">The flight to start from.</param>
     /// <exception cref="InvalidDesignException">The flight can't be computed.</exception>

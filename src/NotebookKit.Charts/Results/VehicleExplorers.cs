@@ -11,8 +11,7 @@ public static class VehicleExplorers
 
     /// <summary>
     /// Pressure, water and wind to drag, height against time from pad to ground to watch: pressure from a third of the rated one up to it,
-    /// water from 5 % to
-    /// 60 %, wind at 10 m from none to 8 m/s by the power law over open land.
+    /// water from 5 % to 60 %, wind at 10 m from none to 8 m/s by the power law over open land.
     /// </summary>
     /// <param name="vehicle">The vehicle to start from.</param>
     /// <param name="site">Where it flies; its wind is replaced by the one that is dragged.</param>

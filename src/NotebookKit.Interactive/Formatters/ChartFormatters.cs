@@ -11,8 +11,7 @@ namespace NotebookKit.Interactive.Formatters;
 
 /// <summary>
 /// Registers charts and drawings. A foreign kernel may bring an F# core too old for Plotly.NET; charts then show as still pictures only,
-/// and
-/// that is said once instead of failing cell by cell.
+/// and that is said once instead of failing cell by cell.
 /// </summary>
 internal static class ChartFormatters
 {

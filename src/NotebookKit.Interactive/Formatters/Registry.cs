@@ -6,8 +6,7 @@ namespace NotebookKit.Interactive.Formatters;
 
 /// <summary>
 /// Registers how a type shows itself. The forms and the list of preferred forms are always set together: the engine runs out of stack where
-/// a
-/// preferred form has no formatter.
+/// a preferred form has no formatter.
 /// </summary>
 internal static class Registry
 {

@@ -7,8 +7,7 @@ namespace NotebookKit.Interactive.Live;
 
 /// <summary>
 /// An explorer whose sliders and lists call the model itself, in the running session: what is dragged is computed, not interpolated. One
-/// button goes back to
-/// the start, another keeps the curve for comparison. Made by <see cref="LiveExplorers.Live"/>.
+/// button goes back to the start, another keeps the curve for comparison. Made by <see cref="LiveExplorers.Live"/>.
 /// </summary>
 public sealed class LiveExplorer
 {

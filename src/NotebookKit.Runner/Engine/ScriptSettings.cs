@@ -8,15 +8,13 @@ namespace NotebookKit.Runner.Engine;
 
 /// <summary>
 /// Settings of the compiler that the kernel doesn't offer. They are reached by the name of its field: the package is pinned, and tests see
-/// when
-/// one stops working.
+/// when one stops working.
 /// </summary>
 internal static class ScriptSettings
 {
     /// <summary>
     /// Makes cells compile with line numbers, so that an exception can say where it was thrown, and gives the preloaded namespaces to files
-    /// that a
-    /// cell loads with #load, as the cell itself has them.
+    /// that a cell loads with #load, as the cell itself has them.
     /// </summary>
     /// <param name="kernel">Kernel that hasn't run anything yet.</param>
     /// <param name="namespaces">What a loaded file may use without saying so.</param>
@@ -25,8 +23,7 @@ internal static class ScriptSettings
 
     /// <summary>
     /// Stops every cell from carrying all references anew. A cell inherits them from the cell before anyway; carried again, they add up,
-    /// and the
-    /// thousandth cell would weigh a thousand times as much.
+    /// and the thousandth cell would weigh a thousand times as much.
     /// </summary>
     /// <param name="kernel">Kernel that has run its first cell.</param>
     public static void InheritReferences(CSharpKernel kernel)

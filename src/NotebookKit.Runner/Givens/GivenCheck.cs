@@ -7,8 +7,7 @@ namespace NotebookKit.Runner.Givens;
 
 /// <summary>
 /// Holds the givens that a run asks for against those that its notebooks state, before any cell runs: a mistyped name would otherwise pass
-/// for a run on
-/// the new value.
+/// for a run on the new value.
 /// </summary>
 internal sealed class GivenCheck
 {

@@ -5,9 +5,8 @@ namespace NotebookKit.Runner.Jupyter;
 
 /// <summary>
 /// The two ways in which front-ends take the open widget messages: the current one, and the one before version 7 of the Jupyter widgets,
-/// which the
-/// classic front-end of some distributions still has.
-/// Source: Jupyter widgets project, Jupyter widget messaging protocol, version 2.
+/// which the classic front-end of some distributions still has. Source: Jupyter widgets project, Jupyter widget messaging protocol, version
+/// 2.
 /// </summary>
 /// <param name="IsOld">Whether it is the one before version 7.</param>
 internal sealed record WidgetDialect(bool IsOld)

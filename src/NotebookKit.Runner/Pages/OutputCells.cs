@@ -49,10 +49,11 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     private static string Error(JsonObject output, bool intended)
     {
         var trace = string.Join('\n', output["traceback"]?.AsArray().Select(NotebookCell.TextOf).Skip(1) ?? []);
+        // Who reads a lesson gets the sentence; where in the code it was thrown helps only with an error that nobody meant.
         var heading = intended ? "An error, shown on purpose" : "Error";
         return $"<div class=\"failure{(intended ? " intended" : "")}\" role=\"note\"><p><strong>{heading}</strong> "
             + $"{Escape.Text(NotebookCell.TextOf(output["evalue"]))}</p>"
-            + (trace.Length > 0 ? $"<pre>{Escape.Text(trace)}</pre>" : "") + "</div>";
+            + (trace.Length > 0 && !intended ? $"<pre>{Escape.Text(trace)}</pre>" : "") + "</div>";
     }
 
     // The richest form that this page can draw by itself wins.

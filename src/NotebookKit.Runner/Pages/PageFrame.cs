@@ -8,8 +8,7 @@ namespace NotebookKit.Runner.Pages;
 
 /// <summary>
 /// The outer html of every page. Its policy line forbids the browser any request and any script but ours (known by their hashes), whatever
-/// a
-/// text or an output holds.
+/// a text or an output holds.
 /// </summary>
 /// <param name="title">Title of the page, plain text.</param>
 internal sealed class PageFrame(string title)

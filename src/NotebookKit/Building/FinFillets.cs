@@ -8,8 +8,7 @@ namespace NotebookKit.Building;
 /// <summary>The rounded fillets of adhesive along both sides of every fin root.</summary>
 /// <remarks>
 /// Cross-section between a plane fin that stands on the axis and a round body, bounded by an arc that touches both. Source: plane geometry;
-/// on a
-/// flat body it is (1 − π/4) r².
+/// on a flat body it is (1 − π/4) r².
 /// </remarks>
 /// <param name="Body">Outer diameter of the body; 10 mm to 1 m.</param>
 /// <param name="FinThickness">Thickness of the fin; 0.1 to 30 mm, below half of the body.</param>

@@ -11,8 +11,7 @@ namespace NotebookKit.Building;
 /// <summary>The no-fit polygon: where one piece's reference point must not be, so that it doesn't overlap another.</summary>
 /// <remarks>
 /// Minkowski sum of one outline with the mirrored other, from the sums of their triangles, which are convex. In millimetres. Source: J. A.
-/// Bennell,
-/// J. F. Oliveira, The geometry of nesting problems: a tutorial, Eur. J. Oper. Res. 184 (2008) 397.
+/// Bennell, J. F. Oliveira, The geometry of nesting problems: a tutorial, Eur. J. Oper. Res. 184 (2008) 397.
 /// </remarks>
 internal static class NoFit
 {

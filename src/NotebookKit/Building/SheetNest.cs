@@ -7,10 +7,8 @@ namespace NotebookKit.Building;
 /// <summary>Pieces to be laid on stock sheets so that little is left over.</summary>
 /// <remarks>
 /// Pieces are set one by one, each where it makes the strip used shortest, on the edges of the no-fit polygons of those set before; several
-/// orders are
-/// tried and the best kept. It finds good layouts, not provably best ones.
-/// Source: J. A. Bennell, J. F. Oliveira, The geometry of nesting problems: a tutorial, Eur. J. Oper. Res. 184 (2008) 397 (bottom-left
-/// placement).
+/// orders are tried and the best kept. It finds good layouts, not provably best ones. Source: J. A. Bennell, J. F. Oliveira, The geometry
+/// of nesting problems: a tutorial, Eur. J. Oper. Res. 184 (2008) 397 (bottom-left placement).
 /// </remarks>
 /// <param name="SheetLength">Length of a sheet, along its grain; 10 mm to 10 m.</param>
 /// <param name="SheetWidth">Width of a sheet; 10 mm to 10 m.</param>

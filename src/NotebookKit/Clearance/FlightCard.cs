@@ -11,8 +11,7 @@ namespace NotebookKit.Clearance;
 
 /// <summary>
 /// One page for the range safety officer: GO or NO-GO with reasons, what was shown and what wasn't, what flies, how high, where it comes
-/// down, what must be so
-/// before it does. Source: the evidence handed over and the flights it is made from.
+/// down, what must be so before it does. Source: the evidence handed over and the flights it is made from.
 /// </summary>
 public sealed class FlightCard : IFlightCard
 {

@@ -13,8 +13,7 @@ namespace NotebookKit.Clearance;
 
 /// <summary>
 /// How far crew and spectators stay from a filled vehicle, computed for its vessels as they are filled. Source: ASME PCC-2, Appendices
-/// 501-II and
-/// 501-III, for the crew; the spectators' larger distance is common practice, no source.
+/// 501-II and 501-III, for the crew; the spectators' larger distance is common practice, no source.
 /// </summary>
 /// <remarks>Distances may be kept larger, never smaller: <see cref="Keeping"/>.</remarks>
 public sealed class LaunchStandOff : IResult

@@ -12,8 +12,7 @@ namespace NotebookKit.Clearance;
 
 /// <summary>
 /// One page for the range safety officer for a flight of two stages: both vessels, the order of filling, the separation, both landings.
-/// Source: the evidence
-/// handed over and the flights it is made from.
+/// Source: the evidence handed over and the flights it is made from.
 /// </summary>
 public sealed class TwoStageFlightCard : IFlightCard
 {

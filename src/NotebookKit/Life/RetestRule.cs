@@ -11,9 +11,8 @@ namespace NotebookKit.Life;
 /// <param name="Source">Where it is printed.</param>
 /// <remarks>
 /// None of these rules covers a club's own vessel: they are references. Dates: a year later is the same day and month; 29 February becomes
-/// 28 February
-/// where the year has none. A life counted from a month of making ends with the first day of that month, so that it never ends late.
-/// Source: the regulation that the rule names.
+/// 28 February where the year has none. A life counted from a month of making ends with the first day of that month, so that it never ends
+/// late. Source: the regulation that the rule names.
 /// </remarks>
 public sealed record RetestRule(string Name, double? TestFactor, int? IntervalYears, Source Source)
 {

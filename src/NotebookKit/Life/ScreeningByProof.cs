@@ -15,8 +15,7 @@ namespace NotebookKit.Life;
 /// <param name="Fill">Pressure of a fill; above 0 to the proof pressure.</param>
 /// <remarks>
 /// Lognormal strength; after the proof the vessel keeps a share k of it: p = [F(fill/k) − F(proof)]⁺/(1 − F(proof)). The proof rules a
-/// burst
-/// out only while k is at least fill over proof. Source: conditional probability.
+/// burst out only while k is at least fill over proof. Source: conditional probability.
 /// </remarks>
 public sealed record ScreeningByProof(GaugePressure Median, double Spread, GaugePressure Proof, GaugePressure Fill)
 {

@@ -29,8 +29,7 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
 
     /// <summary>
     /// Chance of being whole after later holds, given that the earlier ones were survived [-]: exp(−H₁^β + H₀^β). With β above 1 a proof
-    /// only
-    /// ages the vessel in this model. Source: as the type.
+    /// only ages the vessel in this model. Source: as the type.
     /// </summary>
     /// <param name="survived">Loads that were survived, a proof for instance.</param>
     /// <param name="later">Loads that follow.</param>
@@ -58,8 +57,7 @@ public sealed record StressRupture(StressRuptureParameters Parameters)
 
     /// <summary>
     /// Time at one load that uses up as much life as a time at another: t₁ (s₁/s₂)^ρ. Without a published source it is never less than the
-    /// time
-    /// itself. Source: as the type.
+    /// time itself. Source: as the type.
     /// </summary>
     /// <param name="time">Time that was held; 0 to 200 years.</param>
     /// <param name="held">Stress it was held at, over strength; 0.1 to 100 %.</param>

@@ -46,8 +46,7 @@ public sealed record SunHeating(Temperature Air, Irradiance Sun, double Absorpta
 
     /// <summary>
     /// Temperature of a surface whose back takes no heat, in balance: a G = h (T − Ta) + ε σ (T⁴ − Ta⁴). Surroundings and sky as warm as
-    /// the air, which
-    /// errs warm. Source: Stefan-Boltzmann law.
+    /// the air, which errs warm. Source: Stefan-Boltzmann law.
     /// </summary>
     /// <exception cref="InvalidDesignException">A value is out of range.</exception>
     public Temperature Surface()

@@ -11,8 +11,7 @@ public static class SampleSize
 {
     /// <summary>
     /// Confidence interval of a radial standard deviation estimated from n points in a plane, as factors on the estimate: chi-square with
-    /// 2n − 2
-    /// degrees of freedom.
+    /// 2n − 2 degrees of freedom.
     /// </summary>
     /// <param name="points">Number of points; 2 or more.</param>
     /// <param name="confidence">Confidence [-]; above 0, below 1.</param>

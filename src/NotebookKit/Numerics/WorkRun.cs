@@ -2,8 +2,8 @@ namespace NotebookKit.Numerics;
 
 /// <summary>
 /// What whoever runs a long computation wants of it: to be able to stop it, and to see how far it is. Both travel with the flow of the
-/// call, also into parallel
-/// loops, so that no verb has to pass them on. Neither changes an answer: a computation that ends gives the same numbers in any run.
+/// call, also into parallel loops, so that no verb has to pass them on. Neither changes an answer: a computation that ends gives the same
+/// numbers in any run.
 /// </summary>
 /// <remarks>A long loop takes <see cref="Current"/> once, before it begins, and looks at it once a pass.</remarks>
 public sealed class WorkRun : IDisposable
@@ -34,8 +34,7 @@ public sealed class WorkRun : IDisposable
 
     /// <summary>
     /// Begins a run; it ends when it is disposed of, and the one around it goes on. Inside another, both can stop what is computed, and the
-    /// inner one is told how
-    /// far that is.
+    /// inner one is told how far that is.
     /// </summary>
     /// <param name="stop">Cancelled by whoever wants the computation to stop.</param>
     /// <param name="progress">Told now and then, from any thread; none leaves that to the run around it.</param>

@@ -38,8 +38,7 @@ public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Los
         if (off.Length < 3) return null;
 
         // Only a steady leak, seen at working pressure beyond its error, is taken off: a fall at proof pressure may be creep of the
-        // laminate, and a
-        // sudden drop a crack, and both of those belong to what stays.
+        // laminate, and a sudden drop a crack, and both of those belong to what stays.
         var leakHold = holds.Count > top + 1 ? holds[^1] : null;
         var rate = leakHold is { } leak && leak.Fall > 2 * leak.FallUncertainty
             ? plan.Proof.Filled.LossFor(leak.Fall, leak.Planned.Pressure).Milliliters / leak.Held.Seconds

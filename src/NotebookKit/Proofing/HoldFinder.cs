@@ -75,8 +75,7 @@ internal static class HoldFinder
     }
 
     // The maximum pressure that it stayed at or above for the planned time: a reading of the pump's last stroke or of the depressurising,
-    // taken before or after
-    // that time, takes nothing away. Of a hold that was too short it is the lowest reading.
+    // taken before or after that time, takes nothing away. Of a hold that was too short it is the lowest reading.
     private static double StayedAbove(double[] t, double[] p, double seconds)
     {
         var best = double.NegativeInfinity;

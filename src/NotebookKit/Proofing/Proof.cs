@@ -139,8 +139,7 @@ public sealed record Proof
     }
 
     // The straight part's pull along over its strain along is what bending meets; a shallow sleeve that shortens under pressure says
-    // nothing of it, and
-    // 5 GPa is then a low guess for a cracked angle-ply (typical).
+    // nothing of it, and 5 GPa is then a low guess for a cracked angle-ply (typical).
     private static Pressure AxialModulusOf(VesselExpansion growth, Length thickness)
     {
         var strain = growth.Strain.Axial.DecimalFractions;

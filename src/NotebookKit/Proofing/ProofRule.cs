@@ -27,8 +27,8 @@ public sealed record ProofRule(string Name, double Factor, Ratio PermanentLimit,
 
     /// <summary>
     /// The rule that proves a vessel to what its rating asks: the rating's proof pressure is counted from the maximum pressure it is
-    /// expected ever to
-    /// see, so over the working pressure the factor is larger by the overshoot. 5 % permanent expansion. Source: the rating's rule set.
+    /// expected ever to see, so over the working pressure the factor is larger by the overshoot. 5 % permanent expansion. Source: the
+    /// rating's rule set.
     /// </summary>
     /// <param name="rating">The rating; a refused one has no proof pressure.</param>
     /// <exception cref="InvalidDesignException">The rating was refused.</exception>

@@ -11,8 +11,7 @@ namespace NotebookKit.Proofing;
 
 /// <summary>
 /// A very vessel that held a proof: which one, when, how much, and what it may be filled to since. Only an accepted proof record makes one.
-/// Source: the
-/// rating's rule set; the lowest reading of the proof hold.
+/// Source: the rating's rule set; the lowest reading of the proof hold.
 /// </summary>
 /// <remarks>It says what the vessel held on that day. Damage, heat, repair and time undo it; the service record tells of those.</remarks>
 public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>

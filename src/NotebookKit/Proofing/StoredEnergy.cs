@@ -9,8 +9,7 @@ namespace NotebookKit.Proofing;
 /// <remarks>
 /// Source: ASME PCC-2-2008, Appendix 501-II (isentropic); D. A. Crowl, Understanding Explosions, 2003, Appendix B (Brode, isothermal,
 /// availability); elastic energy of water and wall from the work of a linear spring. Ideal gas throughout: at 300 bar a vessel holds 9 %
-/// less
-/// real air than the ideal-gas law says, so the energy errs high.
+/// less real air than the ideal-gas law says, so the energy errs high.
 /// </remarks>
 public static class StoredEnergy
 {

@@ -6,8 +6,8 @@ namespace NotebookKit.Quantities;
 
 /// <summary>
 /// Numbers and units as people write them: "66 mm", "36 bar gauge", "12 oz/yd²". Whoever reads a text (a file of materials, a given of a
-/// notebook, the
-/// header of a log) says which units may stand there and what to answer where one doesn't; what a unit means is told here alone.
+/// notebook, the header of a log) says which units may stand there and what to answer where one doesn't; what a unit means is told here
+/// alone.
 /// </summary>
 internal static class UnitText
 {

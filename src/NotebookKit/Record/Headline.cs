@@ -5,8 +5,7 @@ namespace NotebookKit.Record;
 
 /// <summary>
 /// One main number of a notebook, published by showing it: as a cell's last expression, alone or in a list. The runner prints it and puts
-/// it
-/// on the index page.
+/// it on the index page.
 /// </summary>
 /// <param name="Name">What it is, in the trade's words: "Apogee".</param>
 /// <param name="Value">The number with its unit: "148.6 m".</param>

@@ -21,8 +21,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
 
     /// <summary>
     /// A drag coefficient of one's own on the nominal area, from drop tests [-]; 0.2 to 1.2. The handbook's band where none is given.
-    /// Figures
-    /// of 1.5 and more that sellers quote are on another, smaller area.
+    /// Figures of 1.5 and more that sellers quote are on another, smaller area.
     /// </summary>
     public double? DragCoefficient { get; init; }
 

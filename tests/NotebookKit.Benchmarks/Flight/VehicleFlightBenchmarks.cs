@@ -6,8 +6,7 @@ namespace NotebookKit.Benchmarks.Flight;
 
 /// <summary>
 /// One flight of a vehicle. Budgets on one core: three degrees of freedom to the ground 300 µs; six to the top 3 ms, to the ground 10 ms;
-/// no
-/// allocation in the step loop.
+/// no allocation in the step loop.
 /// </summary>
 [MemoryDiagnoser]
 public class VehicleFlightBenchmarks

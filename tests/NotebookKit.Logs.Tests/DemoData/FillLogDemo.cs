@@ -4,8 +4,7 @@ namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
 /// An invented fill of Curlew at the pad: 1.7 L of gas, regulator at 38 bar gauge, restrictor of 0.1 dm³/(s·bar) with b = 0.35, valve shut
-/// at
-/// 36 bar gauge, then cooling. Mass and energy balance in small steps with a wall that takes heat, formulae of its own.
+/// at 36 bar gauge, then cooling. Mass and energy balance in small steps with a wall that takes heat, formulae of its own.
 /// </summary>
 internal static class FillLogDemo
 {

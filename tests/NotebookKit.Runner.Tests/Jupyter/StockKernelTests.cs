@@ -8,8 +8,7 @@ namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>
 /// The stock C# kernel with our extension in it: tables and words work, and it says plainly that live charts need ours. The kernel comes
-/// with the
-/// packages that this project restores.
+/// with the packages that this project restores.
 /// </summary>
 public sealed class StockKernelTests : IAsyncLifetime, IDisposable
 {

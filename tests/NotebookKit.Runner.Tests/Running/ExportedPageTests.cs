@@ -145,6 +145,7 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
         Assert.Contains("An error, shown on purpose", page, StringComparison.Ordinal);
         Assert.DoesNotContain("did not run to its end", page, StringComparison.Ordinal);
         Assert.Contains("and on", page, StringComparison.Ordinal);
+        Assert.DoesNotMatch("<div class=\"failure intended\"[^<]*<p>[^\n]*</p><pre>", page);
     }
 
     private static IEnumerable<string> Shown(string html) =>

@@ -5,8 +5,7 @@ namespace NotebookKit.Tests.Numerics;
 public class EditDistanceTests
 {
     // Levenshtein's distance as textbooks show it, every edit counting one: D. Jurafsky, J. H. Martin, Speech and Language Processing, ch.
-    // 2 (intention); the
-    // usual examples of lectures for the others; all unverified.
+    // 2 (intention); the usual examples of lectures for the others; all unverified.
     [Theory]
     [InlineData("kitten", "sitting", 3)]
     [InlineData("intention", "execution", 5)]

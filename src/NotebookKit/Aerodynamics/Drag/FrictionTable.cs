@@ -5,8 +5,7 @@ namespace NotebookKit.Aerodynamics.Drag;
 /// <summary>
 /// Friction part of a drag curve. At one Mach number the air enters friction through the Reynolds number alone, so the friction in thinner
 /// air is the friction, in the air of the table, of the Mach number that has this Reynolds number there; a factor for compressibility goes
-/// by the
-/// true Mach number.
+/// by the true Mach number.
 /// </summary>
 internal sealed class FrictionTable
 {

@@ -9,8 +9,7 @@ namespace NotebookKit.Aerodynamics.FinStructures;
 
 /// <summary>
 /// A set of fins as structure: flutter, divergence, root bending and root bond. Source: D. J. Martin, NACA TN 4197, 1958; R. L.
-/// Bisplinghoff,
-/// H. Ashley, R. L. Halfman, Aeroelasticity, 1955, ch. 8; J. M. Gere, Mechanics of Materials (unverified).
+/// Bisplinghoff, H. Ashley, R. L. Halfman, Aeroelasticity, 1955, ch. 8; J. M. Gere, Mechanics of Materials (unverified).
 /// </summary>
 public sealed record FinStructureResult : IResult
 {

@@ -11,8 +11,7 @@ namespace NotebookKit.Aerodynamics.Fins;
 /// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3 (unverified).
 /// </summary>
 /// <param name="Outline">Corners in order from the root leading edge round the tip to the root trailing edge; the first and the last lie on
-/// the
-/// body (Out = 0).</param>
+/// the body (Out = 0).</param>
 public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : FinPlanform
 {
     /// <inheritdoc/>

@@ -10,11 +10,8 @@ namespace NotebookKit.Filling.Balances;
 /// outside.</summary>
 /// <remarks>
 /// Free convection on the bore by <see cref="FilmLaw"/>, ±30 %. While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is
-/// added to the
-/// Nusselt number where that is given. Without it heating is an upper estimate.
-/// Source: see <see cref="FilmLaw"/>; jet: P. L. Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, unverified: confirm.
-/// Compared with
-/// measured vessels.
+/// added to the Nusselt number where that is given. Without it heating is an upper estimate. Source: see <see cref="FilmLaw"/>; jet: P. L.
+/// Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, unverified: confirm. Compared with measured vessels.
 /// </remarks>
 public sealed record FillWall
 {

@@ -52,8 +52,7 @@ public sealed record FillResult : IResult
 
     /// <summary>
     /// Longest time that the water standing in port and line takes to be pushed into the vessel before gas comes; none where the port lies
-    /// above the water or
-    /// where it can't be computed. Source: as <see cref="WaterDrain"/>, at the least drop in pressure on the way.
+    /// above the water or where it can't be computed. Source: as <see cref="WaterDrain"/>, at the least drop in pressure on the way.
     /// </summary>
     public Duration? WaterFirst => FillWater.TimeOf(Fill).Longest;
 

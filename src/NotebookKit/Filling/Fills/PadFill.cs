@@ -12,8 +12,7 @@ namespace NotebookKit.Filling.Fills;
 /// <summary>A vessel filled at the pad from a regulated supply through a restrictor.</summary>
 /// <remarks>
 /// The gas above the water is a rigid volume, mixed at every instant; the water neither moves nor warms. Without more said the gas is
-/// ideal, the supply
-/// endless and the wall takes no heat; a cylinder, a wall, a hand on the valve, real-gas properties are added one by one.
+/// ideal, the supply endless and the wall takes no heat; a cylinder, a wall, a hand on the valve, real-gas properties are added one by one.
 /// Source: energy balance of a charged vessel (Y. A. Cengel, M. A. Boles, Thermodynamics, 2006) with the restrictor's own flow law.
 /// </remarks>
 public sealed record PadFill
@@ -91,8 +90,7 @@ public sealed record PadFill
 
     /// <summary>
     /// Pressure at which the valve has to shut: the target, or the overshoot that settles at it where that is known in closed form (ideal
-    /// gas, endless
-    /// supply, no heat to the wall, valve open throughout). Else the run finds it.
+    /// gas, endless supply, no heat to the wall, valve open throughout). Else the run finds it.
     /// </summary>
     public GaugePressure ShutPressure => Goal == FillGoal.AfterCooling && Heat == FillHeat.Adiabatic && IsPlain
         ? Charging.ToSettleAt(Start.ToAbsolute(Ambient), Target.ToAbsolute(Ambient), Temperature, Temperature, Temperature,
@@ -161,9 +159,8 @@ public sealed record PadFill
 
     /// <summary>
     /// The same fill through the restrictor that takes a wanted time, its critical ratio kept: time and conductance are inverse, or nearly
-    /// so
-    /// where the wall takes heat. With a valve worked by hand the time is met to 5 %: it may be shut just then. Source: energy balance of a
-    /// charged vessel (Cengel and Boles 2006), solved for the conductance.
+    /// so where the wall takes heat. With a valve worked by hand the time is met to 5 %: it may be shut just then. Source: energy balance
+    /// of a charged vessel (Cengel and Boles 2006), solved for the conductance.
     /// </summary>
     /// <param name="wanted">Fill time; 0.5 s to 30 min.</param>
     /// <exception cref="OutOfRangeException">The time is outside its range.</exception>

@@ -31,8 +31,7 @@ public sealed record Hose(Length Bore, Length Length, double DarcyFriction = 0.0
 
     /// <summary>
     /// Friction factor of turbulent flow from Reynolds number and roughness. Source: S. E. Haaland, Simple and explicit formulas for the
-    /// friction factor
-    /// in turbulent pipe flow, J. Fluids Eng. 105 (1983) 89; within 2 % of Colebrook's.
+    /// friction factor in turbulent pipe flow, J. Fluids Eng. 105 (1983) 89; within 2 % of Colebrook's.
     /// </summary>
     /// <param name="reynolds">Reynolds number on the bore [-]; 4000 to 1e8.</param>
     /// <param name="relativeRoughness">Roughness over bore [-]; 0 to 0.05.</param>

@@ -17,10 +17,8 @@ public sealed record Orifice(Length Diameter, double DischargeCoefficient) : IRe
 {
     /// <summary>
     /// Flow of water over ideal flow [-]; 0.3 to 1. Where it isn't given, the lower of that for gas and the 0.60 of a sharp edge: a hole
-    /// passes less of
-    /// water than of choked gas. Source: Encyclopaedia Britannica 1911, Hydraulics, which prints 0.603 under a head of 20 ft. A tube that
-    /// reaches into the
-    /// vessel has 0.5 (unverified: source not at hand; confirm before relying on it).
+    /// passes less of water than of choked gas. Source: Encyclopaedia Britannica 1911, Hydraulics, which prints 0.603 under a head of 20
+    /// ft. A tube that reaches into the vessel has 0.5 (unverified: source not at hand; confirm before relying on it).
     /// </summary>
     public double? WaterCoefficient { get; init; }
 

@@ -8,8 +8,7 @@ namespace NotebookKit.Filling.Restrictors;
 /// <summary>A restrictor by its measured sonic conductance and critical pressure ratio, as a maker's sheet gives them.</summary>
 /// <remarks>
 /// ṁ = C p₁ ρ₀ √(T₀/T₁), times √(1 − ((p₂/p₁ − b)/(1 − b))²) above the critical ratio. For a gas other than air the conductance is scaled
-/// as that
-/// of a nozzle of the same area. Source: ISO 6358-1, 2013 (constants unverified: confirm before relying on them).
+/// as that of a nozzle of the same area. Source: ISO 6358-1, 2013 (constants unverified: confirm before relying on them).
 /// </remarks>
 /// <param name="Conductance">Sonic conductance with air; 0.0001 to 100 dm³/(s·bar).</param>
 /// <param name="CriticalRatio">Critical pressure ratio b [-]; 0 to 0.7. An ideal nozzle has 0.528, a long or kinked passage less.</param>

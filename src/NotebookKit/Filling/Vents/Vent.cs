@@ -13,9 +13,8 @@ namespace NotebookKit.Filling.Vents;
 /// Gas leaves through the vent, choked at first, then not; water stays where the vent lies above it and leaves first where it lies under
 /// it. The gas that remains expands isentropically (no heat from the
 /// wall) or stays at its temperature: the two limits of heat, which bracket measured discharges from a few bar. From high pressure they
-/// don't bound the
-/// time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts. Source: J. C.
-/// Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
+/// don't bound the time: cold gas flows slowly, and gas that the wall warms again keeps its pressure up. The longest of all curves counts.
+/// Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123.
 /// </remarks>
 public sealed record Vent
 {

@@ -48,8 +48,7 @@ public sealed record VentResult : IResult
 
     /// <summary>
     /// Longest time to the safe pressure, water first where the vent lies under it or where it lies isn't given: the one to wait, and then
-    /// as long again by
-    /// the gauge.
+    /// as long again by the gauge.
     /// </summary>
     public Duration Slowest => WaterFirst is not { } wet ? SlowestGasAlone
         : Vent.Port == PortPosition.UnderWater || wet.Total > SlowestGasAlone ? wet.Total : SlowestGasAlone;
@@ -67,8 +66,7 @@ public sealed record VentResult : IResult
 
     /// <summary>
     /// Pressure that comes back at most where the vent is shut at the safe pressure: gas that grew cold on its way down warms up to where
-    /// it was, at
-    /// constant volume. The bound without heat from the wall. Source: ideal gas law.
+    /// it was, at constant volume. The bound without heat from the wall. Source: ideal gas law.
     /// </summary>
     public GaugePressure ReturnsTo
     {

@@ -8,9 +8,8 @@ namespace NotebookKit.Filling.Vents;
 /// <summary>Water driven out of a vessel through a small opening by the gas trapped above it.</summary>
 /// <remarks>
 /// dV/dt = Cd A √(2 (p − pa)/ρ + 2 g h), p V^n constant; speed inside the vessel and the inertia of the water are left out, which holds for
-/// an opening
-/// below a tenth of the bore. Source: E. Torricelli's and D. Bernoulli's laws, any text on fluid mechanics; Encyclopaedia Britannica 1911,
-/// Hydraulics.
+/// an opening below a tenth of the bore. Source: E. Torricelli's and D. Bernoulli's laws, any text on fluid mechanics; Encyclopaedia
+/// Britannica 1911, Hydraulics.
 /// </remarks>
 public sealed record WaterDrain
 {

@@ -8,8 +8,7 @@ namespace NotebookKit.Flight.Design;
 
 /// <summary>
 /// A booster with a sustainer on top, each a whole vehicle of its own. The booster's own nose sits inside the sustainer's tail, or becomes
-/// the
-/// shoulder between two diameters. Source of its models: those of a flight; momentum over separation.
+/// the shoulder between two diameters. Source of its models: those of a flight; momentum over separation.
 /// </summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Booster">The lower stage, with the nose it falls with.</param>

@@ -7,8 +7,7 @@ namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>
 /// A range of the flights of a dispersion, as one node of a cluster flies it. Written as JSON with every digit, read back and merged with
-/// the
-/// others it gives the very result that one machine would have given. Source: see <see cref="DispersionResult"/>.
+/// the others it gives the very result that one machine would have given. Source: see <see cref="DispersionResult"/>.
 /// </summary>
 public sealed record DispersionShard
 {

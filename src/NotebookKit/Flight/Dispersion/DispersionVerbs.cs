@@ -64,8 +64,7 @@ public static class DispersionVerbs
 
     /// <summary>
     /// Flies it many times, each with its own draw of everything that varies: where sustainer and booster come down, and what matters most.
-    /// The same
-    /// seed gives the same answer on any number of threads. Source: see the result's model.
+    /// The same seed gives the same answer on any number of threads. Source: see the result's model.
     /// </summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>

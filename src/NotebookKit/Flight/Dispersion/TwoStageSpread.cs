@@ -6,8 +6,7 @@ namespace NotebookKit.Flight.Dispersion;
 
 /// <summary>
 /// What varies from one flight of two stages to the next. The day is the same for both; charge, thrust, drag, mass, timer and canopy are
-/// drawn
-/// for each stage by itself. The defaults are common practice, no source: put in your own as you learn them.
+/// drawn for each stage by itself. The defaults are common practice, no source: put in your own as you learn them.
 /// </summary>
 public sealed record TwoStageSpread
 {
@@ -22,8 +21,7 @@ public sealed record TwoStageSpread
 
     /// <summary>
     /// Time of separation; 0 to 2 s. 30 ms unless given. A timer is early or late by it. A latch without delay, and a joint that drag
-    /// opens, can
-    /// only be late: half of a normal distribution.
+    /// opens, can only be late: half of a normal distribution.
     /// </summary>
     public Duration Separation { get; init; } = 30.Milliseconds();
 

@@ -163,8 +163,7 @@ internal static class FlightReport
     }
 
     // Three degrees of freedom fly the unstable as well as the stable: the margin has to be looked at. At rest the centre of pressure lies
-    // furthest
-    // forward, and some forty rows tell the water's way out.
+    // furthest forward, and some forty rows tell the water's way out.
     internal static IEnumerable<Finding> SayOfMargin(Vehicle vehicle, IReadOnlyList<FlightRow> rows, FlightMarks marks)
     {
         const int Looks = 40;

@@ -7,8 +7,7 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>
 /// Hanging under a canopy, whose drag area grows as (t / t_f)^j while it fills; the body's own drag is left out. Unknowns: north, east,
-/// down [m],
-/// their rates [m/s]. Source: T. W. Knacke, NWC TP 6575, 1991 (fill time and growth); Newton's second law.
+/// down [m], their rates [m/s]. Source: T. W. Knacke, NWC TP 6575, 1991 (fill time and growth); Newton's second law.
 /// </summary>
 internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, double gasKg, double openedS, double fillS) : IOdeSystem,
     IDescribed

@@ -10,9 +10,8 @@ namespace NotebookKit.Flight.Motion;
 /// </summary>
 /// <remarks>
 /// Source: Newton's second law and Bernoulli's jet, marched in even steps of gas volume. No drag, friction or head, so that the look ahead
-/// errs towards
-/// flying; from rest it falls nose down with its jet driving, as three degrees of freedom have it, so that the fall errs towards landing
-/// charged.
+/// errs towards flying; from rest it falls nose down with its jet driving, as three degrees of freedom have it, so that the fall errs
+/// towards landing charged.
 /// </remarks>
 internal static class ChargedLanding
 {

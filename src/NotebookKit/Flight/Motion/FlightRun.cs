@@ -9,8 +9,7 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>
 /// A flight from the pad to the ground: along the rail, free, under the canopy, driven by water, gas or nothing. Free flight is in three
-/// degrees
-/// of freedom, or in six where the vehicle's inertias and slopes are given. Allocates nothing while it runs unless rows are wanted.
+/// degrees of freedom, or in six where the vehicle's inertias and slopes are given. Allocates nothing while it runs unless rows are wanted.
 /// </summary>
 internal ref partial struct FlightRun
 {

@@ -6,8 +6,7 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>
 /// A flight off the rail, in three or in six degrees of freedom. Both begin with north, east, down from the pad and their rates, so that
-/// the
-/// same events watch both.
+/// the same events watch both.
 /// </summary>
 internal interface IFreePath<TDrive> : IOdeSystem, IDescribed
     where TDrive : struct, IDrive

@@ -20,8 +20,7 @@ internal readonly record struct SeparationNumbers(
 
     /// <summary>
     /// How drag slows the two stages, were they free, at a speed through the air [m/s²]. The booster's drag is what the stack has beyond
-    /// the
-    /// sustainer alone: the sustainer keeps its base drag in the count, which errs towards staying together.
+    /// the sustainer alone: the sustainer keeps its base drag in the count, which errs towards staying together.
     /// </summary>
     public (double Sustainer, double Booster) Decelerations(FlightNumbers stack, in AirSample air, double speedMps)
     {

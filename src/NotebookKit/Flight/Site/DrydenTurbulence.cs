@@ -88,8 +88,7 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     private double[] Component(SeededSamples samples, int component, int count)
     {
         // Filter of unit variance in x/L with the across spectrum: y = a + √3·b-type combination of a double pole at −1. In states (p, q)
-        // with
-        // p' = −p + w, q' = −q + p: y = √3 p + (1 − √3) q, scaled so that var(y) = 1 (var p = 1/2, cov = 1/4, var q = 1/4).
+        // with p' = −p + w, q' = −q + p: y = √3 p + (1 − √3) q, scaled so that var(y) = 1 (var p = 1/2, cov = 1/4, var q = 1/4).
         var root = Math.Sqrt(3);
         var norm = 1 / Math.Sqrt((3.0 / 2) + (2 * root * (1 - root) / 4) + ((1 - root) * (1 - root) / 4));
         var values = new double[count];

@@ -11,9 +11,7 @@ public static class AlignmentVerbs
 {
     /// <summary>
     /// From the jig to the roll rate: cant distribution, roll at a speed, chance of resonance with pitching. The fins of the aft-most set
-    /// are
-    /// taken to be glued in the jig.
-    /// Source: strip theory, J. S. Barrowman, 1967; resonance, J. D. Nicolaides, 1953 (unverified).
+    /// are taken to be glued in the jig. Source: strip theory, J. S. Barrowman, 1967; resonance, J. D. Nicolaides, 1953 (unverified).
     /// </summary>
     /// <param name="airframe">The airframe.</param>
     /// <param name="jig">The jig.</param>

@@ -6,8 +6,7 @@ namespace NotebookKit.Flight.Vertical;
 /// <summary>The few numbers of a vertical flight that a search or a map needs, without any curve.</summary>
 /// <param name="Status">
 /// Whether it may be used; the numbers are NaN where not, but for a vehicle that comes down with water and pressure aboard: they are those
-/// of where it
-/// comes to rest, and no flight.
+/// of where it comes to rest, and no flight.
 /// </param>
 /// <param name="ApogeeMetres">Height above the pad [m]; 0 or above.</param>
 /// <param name="ApogeeSeconds">Time from release to apogee [s]; 0 or above.</param>

@@ -3,9 +3,8 @@ namespace NotebookKit.Materials.Fluids;
 /// <summary>Numbers of the equation of state of dry air as one pseudo-pure gas.</summary>
 /// <remarks>
 /// Source: E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend, Thermodynamic properties of air and mixtures of nitrogen, argon,
-/// and
-/// oxygen from 60 to 2000 K at pressures to 2000 MPa, J. Phys. Chem. Ref. Data 29 (2000) 331, Tables 12 and 13. Constant and linear ideal
-/// terms set the zeros only.
+/// and oxygen from 60 to 2000 K at pressures to 2000 MPa, J. Phys. Chem. Ref. Data 29 (2000) 331, Tables 12 and 13. Constant and linear
+/// ideal terms set the zeros only.
 /// </remarks>
 internal static class AirEquation
 {

@@ -6,8 +6,7 @@ namespace NotebookKit.Materials.Fluids;
 /// Source: E. W. Lemmon, R. T. Jacobsen, Viscosity and thermal conductivity equations for nitrogen, oxygen, argon, and air, Int. J.
 /// Thermophys.
 /// 25 (2004) 21 (air, nitrogen; critical enhancement left out); C. D. Muzny et al., J. Chem. Eng. Data 58 (2013) 969 and M. J. Assael et
-/// al.,
-/// J. Phys. Chem. Ref. Data 40 (2011) 033101 (hydrogen, dilute part only).
+/// al., J. Phys. Chem. Ref. Data 40 (2011) 033101 (hydrogen, dilute part only).
 /// </remarks>
 internal sealed class GasTransport
 {

@@ -7,8 +7,7 @@ namespace NotebookKit.Materials.Fluids;
 /// <summary>Air over water, saturated with its vapour: how much vapour is in it.</summary>
 /// <remarks>
 /// Vapour and air are ideal gases side by side; dissolving, and the few per cent that pressure adds to vapour pressure (some 5 % at 60 bar,
-/// from
-/// memory), are left out. Source: W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783 (vapour pressure); Dalton's law.
+/// from memory), are left out. Source: W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783 (vapour pressure); Dalton's law.
 /// </remarks>
 /// <param name="Pressure">Pressure of air and vapour together; above the vapour pressure.</param>
 /// <param name="Temperature">Temperature; 0 °C to 60 °C.</param>

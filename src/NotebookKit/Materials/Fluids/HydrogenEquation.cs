@@ -3,8 +3,7 @@ namespace NotebookKit.Materials.Fluids;
 /// <summary>Numbers of the equation of state of normal hydrogen.</summary>
 /// <remarks>
 /// Source: J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon, Fundamental equations of state for parahydrogen, normal
-/// hydrogen, and
-/// orthohydrogen, J. Phys. Chem. Ref. Data 38 (2009) 721.
+/// hydrogen, and orthohydrogen, J. Phys. Chem. Ref. Data 38 (2009) 721.
 /// </remarks>
 internal static class HydrogenEquation
 {

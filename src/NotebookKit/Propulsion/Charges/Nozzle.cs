@@ -7,10 +7,9 @@ namespace NotebookKit.Propulsion.Charges;
 /// <summary>The hole that water and air leave through.</summary>
 /// <remarks>
 /// A jet can lose in two ways that must not be lumped together: it can be slower than the ideal one (velocity coefficient) and narrower
-/// than the hole
-/// (contraction coefficient). Their product is the discharge coefficient on area. At one discharge coefficient of 0.9 the thrust is
-/// 2·0.9·A·Δp where
-/// the jet contracts and 2·0.81·A·Δp where it is slow. Source: Encyclopaedia Britannica, 11th ed., Hydraulics, 1911.
+/// than the hole (contraction coefficient). Their product is the discharge coefficient on area. At one discharge coefficient of 0.9 the
+/// thrust is 2·0.9·A·Δp where the jet contracts and 2·0.81·A·Δp where it is slow. Source: Encyclopaedia Britannica, 11th ed., Hydraulics,
+/// 1911.
 /// </remarks>
 /// <param name="Throat">Narrowest diameter; 0.5 mm to 100 mm, below the vessel's bore.</param>
 public sealed record Nozzle(Length Throat)

@@ -9,8 +9,8 @@ namespace NotebookKit.Propulsion.ClosedForms;
 /// <summary>Closed forms for a vessel that blows its gas down through a converging nozzle without taking up heat.</summary>
 /// <remarks>
 /// Ideal gas, isentropic expansion of what remains. Source: standard gas dynamics; J. C. Dutton, R. E. Coverdill, Experiments to study the
-/// gaseous discharge
-/// and filling of vessels, Int. J. Engng Ed. 13 (1997) 123, eqs 3-5 (unverified); unchoked tail for γ = 7/5 by own derivation.
+/// gaseous discharge and filling of vessels, Int. J. Engng Ed. 13 (1997) 123, eqs 3-5 (unverified); unchoked tail for γ = 7/5 by own
+/// derivation.
 /// </remarks>
 /// <param name="Volume">Volume of the vessel; 1 ml to 1000 L.</param>
 /// <param name="EffectiveArea">Discharge coefficient times throat area; 0.0001 mm² to 1 m².</param>

@@ -9,8 +9,7 @@ namespace NotebookKit.Propulsion.ClosedForms;
 /// <summary>Closed forms for water driven out of a vessel at rest: to check a computation against, and to teach with.</summary>
 /// <remarks>
 /// Frictionless, quasi-steady unless said. Source: Bernoulli's equation and the momentum theorem, F. M. White, Fluid Mechanics; emptying
-/// times by
-/// integration of p Vⁿ = const (own derivation, equal to quadrature to 1e-13).
+/// times by integration of p Vⁿ = const (own derivation, equal to quadrature to 1e-13).
 /// </remarks>
 public static class WaterExpulsion
 {
@@ -74,8 +73,7 @@ public static class WaterExpulsion
 
     /// <summary>
     /// Time to drive the water out while the gas expands as p Vⁿ: K/(n A c) ΔB(x; 1/n + 1/2, 1/2), with K = V₀ (p₀/pa)^(1/n), c = √(2
-    /// pa/ρ), x = (V/K)ⁿ and
-    /// B the incomplete beta function; φ neglected. Source: own derivation from Bernoulli and p Vⁿ = const.
+    /// pa/ρ), x = (V/K)ⁿ and B the incomplete beta function; φ neglected. Source: own derivation from Bernoulli and p Vⁿ = const.
     /// </summary>
     /// <param name="start">Gas pressure at the start; above ambient, to 2000 bar absolute.</param>
     /// <param name="gasAtStart">Gas volume at the start; 1 mL to 10 m³.</param>
@@ -124,8 +122,7 @@ public static class WaterExpulsion
 
     /// <summary>
     /// Impulse of the water while the gas expands as p Vⁿ: ∫ √(2 ρ (p − pa)) dV, on whatever nozzle; φ neglected. Water that the gas is too
-    /// weak for stays and
-    /// gives none. Source: momentum theorem; quadrature.
+    /// weak for stays and gives none. Source: momentum theorem; quadrature.
     /// </summary>
     /// <param name="start">Gas pressure at the start; above ambient, to 2000 bar absolute.</param>
     /// <param name="gasAtStart">Gas volume at the start; 1 mL to 10 m³.</param>

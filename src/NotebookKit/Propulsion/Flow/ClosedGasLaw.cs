@@ -2,8 +2,7 @@ namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>
 /// Pressure and temperature of the closed gas against its volume: p Vⁿ constant for an ideal gas, or a tabulated expansion. Which of the
-/// two never changes
-/// along a flight, so the test for it costs nothing.
+/// two never changes along a flight, so the test for it costs nothing.
 /// </summary>
 internal readonly struct ClosedGasLaw
 {

@@ -31,8 +31,8 @@ public sealed record Expansion
 
     /// <summary>
     /// No heat enters, but the air is saturated with vapour that condenses while it cools; droplets stay with the air, ice is left out.
-    /// Matters below
-    /// 10 bar and over warm water. Source: reversible saturated adiabat; vapour pressure of D. Bolton, Mon. Weather Rev. 108 (1980) 1046.
+    /// Matters below 10 bar and over warm water. Source: reversible saturated adiabat; vapour pressure of D. Bolton, Mon. Weather Rev. 108
+    /// (1980) 1046.
     /// </summary>
     public static Expansion MoistAir { get; } = new(ExpansionKind.MoistAir, "moist air with condensation", null);
 

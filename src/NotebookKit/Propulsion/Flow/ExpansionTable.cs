@@ -4,8 +4,7 @@ namespace NotebookKit.Propulsion.Flow;
 
 /// <summary>
 /// An expansion without heat as a table over x = ln(v/v₀), v the volume of a kilogram: pressure, temperature and energy given up, going on
-/// past the
-/// last entry with that entry's exponent.
+/// past the last entry with that entry's exponent.
 /// </summary>
 internal sealed class ExpansionTable
 {

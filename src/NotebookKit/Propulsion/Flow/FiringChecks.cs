@@ -24,8 +24,7 @@ internal static class FiringChecks
 
     /// <summary>
     /// Largest jet area over bore area [-]. Free in flight, ρ (Loss/2 − ρ A h/M) u² = Δp + ...: with all mass in the water, ρ A h/M is the
-    /// area ratio φ,
-    /// and (1 − φ²)/2 − φ is above zero up to φ = √2 − 1.
+    /// area ratio φ, and (1 − φ²)/2 − φ is above zero up to φ = √2 − 1.
     /// </summary>
     public const double MaximumJetShare = 0.41;
 

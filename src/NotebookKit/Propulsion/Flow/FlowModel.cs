@@ -14,8 +14,7 @@ public sealed record FlowModel
 
     /// <summary>
     /// Real gas by its equation of state in both phases, quasi-steady jet: the default, because from 30 to 90 bar the pressure of real air
-    /// late in the water
-    /// phase is 3 % to 5 % below that of an ideal gas, which is more than head, inertia and moisture together change.
+    /// late in the water phase is 3 % to 5 % below that of an ideal gas, which is more than head, inertia and moisture together change.
     /// Source: as <see cref="Expansion.RealGas"/>.
     /// </summary>
     public static FlowModel Real { get; } = new() { WaterPhase = Expansion.RealGas, AirPhase = Expansion.RealGas };
@@ -40,8 +39,7 @@ public sealed record FlowModel
 
     /// <summary>
     /// Gas pressure over ambient at which the jet is taken to have ended [-]; 1.0001 to 1.5. 1.001 unless given: the end itself is
-    /// approached
-    /// ever more slowly, so it has to be agreed.
+    /// approached ever more slowly, so it has to be agreed.
     /// </summary>
     public double EndPressureRatio { get; init; } = 1.001;
 

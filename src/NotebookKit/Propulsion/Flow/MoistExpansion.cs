@@ -6,9 +6,8 @@ namespace NotebookKit.Propulsion.Flow;
 /// <summary>Makes the table of saturated air that expands with its droplets and without heat.</summary>
 /// <remarks>
 /// First law for one cubic metre at the start: U = m_a cv T + m_w c T + m_v (L − R_v T), dU = −p dV; vapour saturated as long as there is
-/// water in the air
-/// to condense. Source: reversible saturated adiabat, any textbook of meteorology; D. Bolton, Mon. Weather Rev. 108 (1980) 1046, eq. 10
-/// (vapour pressure).
+/// water in the air to condense. Source: reversible saturated adiabat, any textbook of meteorology; D. Bolton, Mon. Weather Rev. 108 (1980)
+/// 1046, eq. 10 (vapour pressure).
 /// </remarks>
 internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSystem
 {

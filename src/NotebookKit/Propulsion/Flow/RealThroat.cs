@@ -6,8 +6,7 @@ namespace NotebookKit.Propulsion.Flow;
 /// it.</summary>
 /// <remarks>
 /// The throat is first guessed with a constant isentropic exponent, then put back on the isentrope to first order. Mass flux and momentum
-/// are at
-/// their maximum at the throat, so that what is left is of second order: below 2e-4 up to 200 bar against the exact throat.
+/// are at their maximum at the throat, so that what is left is of second order: below 2e-4 up to 200 bar against the exact throat.
 /// </remarks>
 internal static class RealThroat
 {

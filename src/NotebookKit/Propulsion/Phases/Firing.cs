@@ -5,8 +5,7 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
 /// Runs the phases on a mount: launch tube, start of the jet, water, gas. The same code fires a vessel on a stand and carries one up.
-/// Allocates nothing
-/// unless an observer does.
+/// Allocates nothing unless an observer does.
 /// </summary>
 internal static class Firing
 {
@@ -15,8 +14,7 @@ internal static class Firing
 
     /// <summary>
     /// Jet over bore area from which the lag of the column is no longer small beside the emptying: lag over emptying time is 2 φ², and the
-    /// established jet
-    /// is good to its third power.
+    /// established jet is good to its third power.
     /// </summary>
     private const double WideNozzle = 0.05;
 
@@ -175,8 +173,7 @@ internal static class Firing
 
     /// <summary>
     /// Lets the water column gather speed, then hands on. Behind a narrow nozzle the lag is soon nothing beside the emptying and the
-    /// established jet takes
-    /// over; behind a wide one the whole equation is followed until next to no water is left.
+    /// established jet takes over; behind a wide one the whole equation is followed until next to no water is left.
     /// </summary>
     private static int StartJet<TMount, TObserver>(
         in FiringSetup setup, WaterPhase<TMount> water, Span<double> y, ref TObserver observer, bool withLedger, OdeSettings settings,

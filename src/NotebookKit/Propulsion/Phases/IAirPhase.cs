@@ -4,8 +4,7 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
 /// Gas leaving. Unknowns: height [m], speed [m/s], gas mass [kg], then the phase's own; then, where wanted, the budget: impulse [N s],
-/// enthalpy carried
-/// out, heat taken in, kinetic energy of the jet at the exit, the same seen from the ground, work against drag [J].
+/// enthalpy carried out, heat taken in, kinetic energy of the jet at the exit, the same seen from the ground, work against drag [J].
 /// </summary>
 internal interface IAirPhase<TSelf> : IOdeSystem
     where TSelf : struct

@@ -5,8 +5,7 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
 /// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the budget: impulse [N s], gas work, work against the
-/// air outside,
-/// work against drag [J].
+/// air outside, work against drag [J].
 /// </summary>
 internal readonly struct TubePhase<TMount>(
     ClosedGasLaw expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem,

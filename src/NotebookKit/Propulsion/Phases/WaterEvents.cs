@@ -4,8 +4,7 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
 /// Watches for the last water (or the last but a little), spent pressure, the top of the flight and the maximum speed while water leaves.
-/// Serves the
-/// start of the jet as well, whose first three unknowns are the same.
+/// Serves the start of the jet as well, whose first three unknowns are the same.
 /// </summary>
 internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressureRatio, double lastM3) : IOdeEvents
     where TMount : struct, IMount

@@ -5,14 +5,12 @@ namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>
 /// Water leaving with its jet established. Unknowns: height [m], speed [m/s], gas volume [m³]; then, where wanted, the budget: impulse [N
-/// s], gas work,
-/// work against the air outside, jet energy, work of head and inertia of the column, jet energy seen from the ground, work against drag
-/// [J].
+/// s], gas work, work against the air outside, jet energy, work of head and inertia of the column, jet energy seen from the ground, work
+/// against drag [J].
 /// </summary>
 /// <remarks>
 /// In the inertial mode the column's lag, some 1e-4 s, is short against the emptying: the jet follows its momentary equilibrium, corrected
-/// twice by the rate
-/// at which that equilibrium itself changes. The error is of third order in lag over emptying time.
+/// twice by the rate at which that equilibrium itself changes. The error is of third order in lag over emptying time.
 /// </remarks>
 internal readonly struct WaterPhase<TMount>(
     WaterJet jet, ClosedGasLaw expansion, TMount mount, double chamberM3, double gasMassKg, WaterJetMode mode, bool withLedger) : IOdeSystem

@@ -15,8 +15,7 @@ namespace NotebookKit.Vessels.Design;
 /// <param name="ForwardEnd">Forward end.</param>
 /// <remarks>
 /// The design alone: what is done with it, laying, bursting, rating, sampling, are verbs of the floors above. Source: geometry; each verb's
-/// result
-/// names its own.
+/// result names its own.
 /// </remarks>
 public sealed record PressureVessel(string Name, Liner Liner, Length Length, Resin Resin, IReadOnlyList<Ply> Plies, VesselEnd NozzleEnd,
     VesselEnd ForwardEnd)

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;
 
-/// <summary>One end of a vessel: what closes it and what holds that in, every joint carrying the whole thrust.</summary>
+/// <summary>One end of a vessel: what closes it, what fills its opening, what seals it and what holds it in.</summary>
 /// <param name="Closure">What closes it.</param>
 /// <param name="Joints">What holds it in, all in a row: a boss screwed into a ring that is glued in has two.</param>
 public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> Joints)

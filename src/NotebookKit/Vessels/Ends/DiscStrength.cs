@@ -8,8 +8,7 @@ namespace NotebookKit.Vessels.Ends;
 /// </summary>
 /// <remarks>
 /// Source: netting analysis; a hole in a sheet pulled alike in both directions doubles the stress, Kirsch 1898; a third of the resin's
-/// shear
-/// strength over the lap is common practice, no source.
+/// shear strength over the lap is common practice, no source.
 /// </remarks>
 internal static class DiscStrength
 {

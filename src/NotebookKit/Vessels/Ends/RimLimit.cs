@@ -12,8 +12,7 @@ namespace NotebookKit.Vessels.Ends;
 /// </summary>
 /// <remarks>
 /// Source: pressure-area method, EN 13445-3, clause 9, and AD 2000 B9 (unverified). Yield of the rim and of a dome that doesn't yield
-/// before
-/// it breaks: <see cref="RimAtOpening"/>.
+/// before it breaks: <see cref="RimAtOpening"/>.
 /// </remarks>
 internal static class RimLimit
 {

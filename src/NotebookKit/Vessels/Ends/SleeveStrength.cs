@@ -8,9 +8,8 @@ namespace NotebookKit.Vessels.Ends;
 /// <remarks>
 /// The yarns' pull along the axis has to equal the thrust: 2·Σσt·cos²θ/R, each sleeve at its own radius, times what a dome delivers of it.
 /// A tail that isn't tied off holds by its bond to the neck, and friction over the turn multiplies that. Source: netting analysis, Evans
-/// and
-/// Gibson, Proc. R. Soc. A 458, 2002; capstan equation; the dome's share and a third of the resin's shear strength in the tail are common
-/// practice, no source.
+/// and Gibson, Proc. R. Soc. A 458, 2002; capstan equation; the dome's share and a third of the resin's shear strength in the tail are
+/// common practice, no source.
 /// </remarks>
 internal static class SleeveStrength
 {

@@ -56,8 +56,7 @@ public sealed record WallFailure(
 
     /// <summary>
     /// Netting analysis of any wall: every fibre at its strength, load the smaller of what they carry around and along. A liner at its
-    /// yield
-    /// takes whatever state on the von Mises ellipse helps most, which by the lower-bound theorem it can hold.
+    /// yield takes whatever state on the von Mises ellipse helps most, which by the lower-bound theorem it can hold.
     /// </summary>
     internal static double NettingLoad(ReadOnlySpan<WallLayer> layers, in WallLoad load, double linerForce = 0)
     {

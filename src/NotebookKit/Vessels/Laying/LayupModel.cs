@@ -158,8 +158,7 @@ internal static class LayupModel
 
     /// <summary>
     /// Shear in the overlap while one layer of cloth pulls around as hard as its fibres can: σ_f η w_h/ρ_f over the overlap's length.
-    /// Source: balance of
-    /// forces; the mean over the length, its ends shear more.
+    /// Source: balance of forces; the mean over the length, its ends shear more.
     /// </summary>
     private static List<Finding> FindOverlap(PressureVessel vessel, ClothWrap wrap)
     {

@@ -76,8 +76,7 @@ internal static class RatingModel
 
     /// <summary>
     /// One basis for every rating: the B-basis by what is believed of each part. A test below the low end of the prediction can't show that
-    /// a
-    /// vessel is better than that end; until one has gone past it, the end is not exceeded.
+    /// a vessel is better than that end; until one has gone past it, the end is not exceeded.
     /// </summary>
     private static (GaugePressure Burst, string Basis) Basis(BurstPrediction prediction, PartLearning learning)
     {

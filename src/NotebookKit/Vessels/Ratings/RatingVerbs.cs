@@ -22,8 +22,7 @@ public static class RatingVerbs
 
     /// <summary>
     /// What the vessel may be used at under a rule set. It rests on the B-basis of the vessel by what tests have taught of each part;
-    /// before
-    /// a test has reached the low end of the prediction, on no more than that low end. Source: see the result's model card.
+    /// before a test has reached the low end of the prediction, on no more than that low end. Source: see the result's model card.
     /// </summary>
     /// <param name="prediction">The burst prediction of the vessel.</param>
     /// <param name="rules">Rule set; the club's own factors by default.</param>

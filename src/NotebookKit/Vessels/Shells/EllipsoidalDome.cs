@@ -41,8 +41,7 @@ public sealed record EllipsoidalDome(Length Radius, Length Depth, Length Wall)
 
     /// <summary>
     /// Pressure at which the equivalent stress (von Mises) at crown or equator comes to a strength. At the rim of a flat dome the hoop
-    /// stress
-    /// pushes while the meridian pulls, which yields sooner than either would alone. Source: Roark; von Mises, as in Shigley.
+    /// stress pushes while the meridian pulls, which yields sooner than either would alone. Source: Roark; von Mises, as in Shigley.
     /// </summary>
     /// <param name="strength">Strength; 0.01 to 20 000 MPa.</param>
     /// <exception cref="OutOfRangeException">An input is out of range.</exception>

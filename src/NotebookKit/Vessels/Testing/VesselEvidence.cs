@@ -9,8 +9,7 @@ namespace NotebookKit.Vessels.Testing;
 /// <param name="Tests">The tests, in any order.</param>
 /// <remarks>
 /// The burst of a wall is lognormal about the prediction at the true efficiency; a held proof, and a burst at an end, tell only that it
-/// lies
-/// above (right-censored). Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, ch. 3 and §8.7 (censored data).
+/// lies above (right-censored). Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, ch. 3 and §8.7 (censored data).
 /// </remarks>
 public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
 {

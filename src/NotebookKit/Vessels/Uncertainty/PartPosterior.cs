@@ -98,8 +98,7 @@ internal sealed class PartPosterior
     /// <param name="logSize">Logarithm of the stressed size of the tested part over that of the part in hand [-].</param>
     /// <remarks>
     /// A smaller part is taken to be stronger by the whole Weibull size effect, a larger one not to be weaker: both keep the belief in the
-    /// part
-    /// in hand low, wherever between nothing and the whole the true effect lies.
+    /// part in hand low, wherever between nothing and the whole the true effect lies.
     /// </remarks>
     public PartPosterior With(double logRatio, bool failed, double logSize)
     {

@@ -10,8 +10,7 @@ public abstract record PartTest(string Id, GaugePressure Pressure, IReadOnlyList
 {
     /// <summary>
     /// Batch it was made in: the same hands, roll of sleeve, resin and season. Another batch has a mean of its own, within a standard
-    /// deviation
-    /// of 10 % (common practice, no source). Empty where none is given: all such tests are one batch.
+    /// deviation of 10 % (common practice, no source). Empty where none is given: all such tests are one batch.
     /// </summary>
     public string Batch { get; init; } = "";
 

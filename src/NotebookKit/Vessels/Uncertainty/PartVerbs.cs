@@ -45,8 +45,7 @@ public static class PartVerbs
 
     /// <summary>
     /// What tests teach of every part of a vessel. An end of another design than the vessel's own says nothing of it. What is compared with
-    /// a
-    /// test is the prediction of the vessel in hand: a part that is the same can't be predicted otherwise for a twin. Source: see the
+    /// a test is the prediction of the vessel in hand: a part that is the same can't be predicted otherwise for a twin. Source: see the
     /// result's model card.
     /// </summary>
     /// <param name="evidence">The tests, oldest first, all of the vessel's own layup.</param>

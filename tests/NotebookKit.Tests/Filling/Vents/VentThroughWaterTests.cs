@@ -20,9 +20,8 @@ public class VentThroughWaterTests
     private static readonly Vent Bounds = Abort with { Gas = Gas.Air with { Real = null } };
 
     // 0.8 L through 0.6 of 1 mm, then 2.5 L through 0.8 of it, both summed in another program. Water 21.1285201 s (n = 1) to 26.87576 bar
-    // gauge, or 22.0804809 s
-    // (n = 1.4) to 22.8888832 bar gauge at 251.2427 K; then gas in 60.2207339 s or 66.0452306 s, or 61.2735045 s or 68.0031318 s. The cold
-    // gas is the slowest.
+    // gauge, or 22.0804809 s (n = 1.4) to 22.8888832 bar gauge at 251.2427 K; then gas in 60.2207339 s or 66.0452306 s, or 61.2735045 s or
+    // 68.0031318 s. The cold gas is the slowest.
     [Fact]
     public void Water_first_and_then_gas_by_an_independent_sum()
     {

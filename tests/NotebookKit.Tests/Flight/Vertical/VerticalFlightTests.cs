@@ -49,8 +49,7 @@ public class VerticalFlightTests
         }, iter: 40);
 
     // Momentum of vehicle and cargo at the end of the jet: thrust, drag and weight added up, less what the mass that leaves takes along, (F
-    // − D − m g) − ṁ v,
-    // by quadrature over the recorded columns, which the integration itself never did.
+    // − D − m g) − ṁ v, by quadrature over the recorded columns, which the integration itself never did.
     [Fact]
     public void Momentum_is_accounted_for_in_every_mode() =>
         (from flight in AnyFlight from mode in Gen.Int[0, 4] from tubed in Gen.Bool select (flight, mode, tubed)).Sample(t =>

@@ -181,8 +181,7 @@ public class DragTests
         Assert.InRange(Friction.Turbulent(reynolds) / Friction.Laminar(reynolds), 2.5, 4.2);
 
     // Three streamline bodies of 60 in, transition fixed, with wing interference: 0.046 to 0.057 on frontal area (base assumed). Their
-    // fineness
-    // is not at hand; five to six is assumed, with a wetted area of three quarters of a cylinder's. Fair within 20 %.
+    // fineness is not at hand; five to six is assumed, with a wetted area of three quarters of a cylinder's. Fair within 20 %.
     [Theory]
     [PublishedCase("N43", "E. C. Draley, High-speed drag tests of several fuselage shapes in combination with a wing, NACA WR L-542, 1940")]
     [InlineData(5)]
@@ -195,11 +194,9 @@ public class DragTests
     }
 
     // Found is that no one figure fits: the often quoted 0.2 of projectiles depends on the fore-body's length and boundary layer, falling
-    // as both
-    // grow, to Mach 0.8; a data sheet's method fits its data to 0.015, twice that is allowed here. So the build-up of short to long
-    // cylinders must
-    // give a band that holds 0.2 for the short ones, whose low end falls with length, and that never passes 0.2. Hoerner's 0.029/√C is
-    // remembered.
+    // as both grow, to Mach 0.8; a data sheet's method fits its data to 0.015, twice that is allowed here. So the build-up of short to long
+    // cylinders must give a band that holds 0.2 for the short ones, whose low end falls with length, and that never passes 0.2. Hoerner's
+    // 0.029/√C is remembered.
     [Theory]
     [PublishedCase("N46", "S. F. Hoerner, 1950: base drag of a cylinder without boat-tail often quoted as 0.2, depends on fore-body and "
         + "boundary layer; ESDU 96012, fit to 0.015")]

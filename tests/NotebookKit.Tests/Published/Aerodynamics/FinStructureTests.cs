@@ -61,8 +61,7 @@ public class FinStructureTests
     }
 
     // Measured flutter of AGARD wing 445.6, weakened model 3 in air; root 0.5587 m, tip 0.3682 m, span 0.762 m, 4 % thick, G 0.4392 GPa.
-    // The
-    // criterion is too high by 7 % to 55 %: with the margin of 1.5 asked for, every row within Mach 0.8 is on the safe side.
+    // The criterion is too high by 7 % to 55 %: with the margin of 1.5 asked for, every row within Mach 0.8 is on the safe side.
     [Theory]
     [PublishedCase("F23", "E. C. Yates, NASA TM-100492, 1987, wing 445.6 weakened model 3 in air (table recalled, self-consistent)")]
     [PublishedCase("N61", "E. C. Yates, NASA TM-100492, 1987")]
@@ -82,10 +81,9 @@ public class FinStructureTests
     }
 
     // A thin flexible wing held at an angle at its root: flutter set in at 49, 43 and 38 m/s at 3, 5 and 7 degrees. That is bending by the
-    // steady
-    // load, which only a nonlinear model follows, and a plate formula can't be tested with it. So the result has to say that it knows
-    // nothing of
-    // it, must not change with an angle it has no input for, and its margin must be wider than what the angle cost that wing.
+    // steady load, which only a nonlinear model follows, and a plate formula can't be tested with it. So the result has to say that it
+    // knows nothing of it, must not change with an angle it has no input for, and its margin must be wider than what the angle cost that
+    // wing.
     [Fact]
     [PublishedCase("N60", "A. Drachinsky, D. E. Raveh, 2022, thin flexible wing in a low-speed tunnel: onset 49, 43, 38 m/s at root "
         + "angles of 3°, 5°, 7°")]
@@ -100,8 +98,7 @@ public class FinStructureTests
     }
 
     // 45 degree delta plates, sea level to 78 000 ft: indicated flutter speed nearly constant for two of three models, speeds not printed
-    // where
-    // it was read. Table I of the U.S. Standard Atmosphere 1976 for 0, 1, 5, 11 and 15 km, and 3.2 kPa at 220 K for 78 000 ft.
+    // where it was read. Table I of the U.S. Standard Atmosphere 1976 for 0, 1, 5, 11 and 15 km, and 3.2 kPa at 220 K for 78 000 ft.
     [Fact]
     [PublishedCase("N62", "NACA RM L52B14a: 45° delta plates, indicated flutter speed nearly independent of density; fair within 10 %")]
     public void Indicated_flutter_speed_does_not_depend_on_the_height()

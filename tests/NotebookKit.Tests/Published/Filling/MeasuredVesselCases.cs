@@ -6,10 +6,8 @@ namespace NotebookKit.Tests.Published.Filling;
 
 /// <summary>
 /// Measured vessels, with heat from or to the wall by the published law for a vessel that stands or lies, as it stands. Only what a source
-/// leaves unsaid is
-/// fitted: throat coefficients to the pressures, which are then tested for their shape and not their level, and a mouth's bore to one
-/// temperature of five. Temperatures
-/// decide.
+/// leaves unsaid is fitted: throat coefficients to the pressures, which are then tested for their shape and not their level, and a mouth's
+/// bore to one temperature of five. Temperatures decide.
 /// </summary>
 public class MeasuredVesselCases
 {
@@ -70,9 +68,8 @@ public class MeasuredVesselCases
     }
 
     // The gas can't have been at the 285.9 K that were read after 3.58 s: at the pressure of that moment no law of heat brings it above 277
-    // K. So the
-    // thermometer lags; the lag that explains this first reading, 2 to 3 s, is carried to the others. Without it the coldest gas comes 4.8
-    // s too early.
+    // K. So the thermometer lags; the lag that explains this first reading, 2 to 3 s, is carried to the others. Without it the coldest gas
+    // comes 4.8 s too early.
     [Fact]
     [PublishedCase("N01", LyingAir + "; the lowest reading at 23.2 s within 4 s, by a thermometer whose lag is taken from its "
         + "first reading")]
@@ -202,9 +199,8 @@ public class MeasuredVesselCases
     }
 
     // How wide the vessel's mouth is behind the throat isn't published, and it decides how well the entering air stirs. It is fitted to one
-    // reading (309.9 K
-    // at 1.12 s) and the others are tested while the air flows in. After that the trace cools more slowly than the model: 9 K apart at 22
-    // s, not claimed.
+    // reading (309.9 K at 1.12 s) and the others are tested while the air flows in. After that the trace cools more slowly than the model:
+    // 9 K apart at 22 s, not claimed.
     [Fact]
     [PublishedCase("N10", EvacuatedAir + "; gas temperature within 8 K, mouth fitted to the first reading")]
     public void Air_fill_of_an_evacuated_vessel_stays_as_cool_as_measured()

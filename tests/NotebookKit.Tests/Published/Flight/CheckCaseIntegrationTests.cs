@@ -93,8 +93,7 @@ public class CheckCaseIntegrationTests
     }
 
     // The ball's three inertias are equal: without a moment it turns about one axis at one rate, by Rodrigues' rotation. Over the Earth at
-    // rest it
-    // falls straight down, so that north, east and down stay where they are.
+    // rest it falls straight down, so that north, east and down stay where they are.
     [Fact]
     public void A_ball_that_turns_keeps_its_rates_and_turns_as_Rodrigues_has_it()
     {

@@ -95,8 +95,7 @@ public class PointFlightTests
             _ => WindProfile.LogLaw(5.MetresPerSecond(), 10.Metres(), 0.03.Metres()),
         };
         // The printed integral lets the canopy follow the wind at once. It lags by v/g = 0.651 s, which the change of its speed over the
-        // way
-        // down makes metres of; and below 2 m the wind here stays as it is at 2 m.
+        // way down makes metres of; and below 2 m the wind here stays as it is at 2 m.
         var landed = Descend(wind);
         var lag = 6.385242 / 9.80665 * (wind.At(300.Metres()).MetersPerSecond - landed.LandingVelocity.Y);
         Tolerance.Absolute(drift, landed.LandingAt.Y - lag - belowTwoMetres, 0.02);

@@ -57,9 +57,8 @@ public class VerticalFlightPublishedTests
     {
         var flight = (F1 with { Flow = FlowModel.Plain with { Water = WaterFlow.Unsteady } }).Fly();
         // The printed figures stop with a millionth of the water left. The same equations by an implicit method (SciPy 1.10, Radau, 1e-10),
-        // stopped at
-        // 1e-6 and 1e-7 of it, give 0.0860931732 s and 0.0860932616 s, 37.5476303 m/s and 37.5476690 m/s: the limit is 0.0860932715 s,
-        // 37.547673 m/s.
+        // stopped at 1e-6 and 1e-7 of it, give 0.0860931732 s and 0.0860932616 s, 37.5476303 m/s and 37.5476690 m/s: the limit is
+        // 0.0860932715 s, 37.547673 m/s.
         Tolerance.Relative(0.08609317, flight.WaterOut!.Time.Seconds, 2e-6);
         Tolerance.Relative(0.0860932715, flight.WaterOut!.Time.Seconds, 2e-8);
         Tolerance.Relative(37.54763, flight.WaterOut.Speed.MetersPerSecond, 2e-6);

@@ -58,8 +58,7 @@ public class WindTests
     }
 
     // Lidar in a typhoon, 0 to 300 m: both laws fit the measured profiles within 0.5 m/s, so they have to fit each other as well; and the
-    // exponent
-    // grows with the roughness of the ground.
+    // exponent grows with the roughness of the ground.
     [Theory]
     [PublishedCase("N71", "Typhoon wind profiles by lidar over sea and land, 0 to 300 m: power and logarithmic law both fit, r > 0.98, "
         + "rms < 0.5 m/s")]

@@ -4,8 +4,8 @@ namespace NotebookKit.Tests.Published.Propulsion;
 
 /// <summary>
 /// A 2 L bottle with 1 kg of water at 40 psi on a load cell, 21 mm throat, ambient 83 kPa, 39 clean runs. Never tuned to the level of
-/// thrust, which moved
-/// by half between sessions. The bore isn't printed; 105 mm is that of such bottles (common practice, no source) and hardly matters.
+/// thrust, which moved by half between sessions. The bore isn't printed; 105 mm is that of such bottles (common practice, no source) and
+/// hardly matters.
 /// </summary>
 public class MeasuredWaterJetTests
 {

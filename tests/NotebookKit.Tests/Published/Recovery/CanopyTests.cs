@@ -155,8 +155,7 @@ public class CanopyTests
     }
 
     // The canopy that replaced it is a cross with 28 % more cloth (35 ft nominal, so 39.6 ft): 19 ft/s at 385 lb, 10 % on speed. The
-    // handbook's band
-    // of drag for a cross must hold it, with nothing fitted.
+    // handbook's band of drag for a cross must hold it, with nothing fitted.
     [Fact]
     [PublishedCase("N51", "Personnel canopy with 28 % more surface than the one of 35 ft, programme statement: about 19 ft/s at 385 lb")]
     public void The_canopy_that_replaced_it_comes_down_as_stated()
@@ -172,10 +171,8 @@ public class CanopyTests
     }
 
     // 1.6 on the area that its maker states, in drop and tunnel tests of a canopy of 3.5 ft: an annular canopy's coefficient on its mouth's
-    // area, a
-    // single source. On the nominal area that the library asks for it is refused, and the handbook's annular canopy of the stated size
-    // comes down
-    // faster than the measured one: the size comes out too large, not too small.
+    // area, a single source. On the nominal area that the library asks for it is refused, and the handbook's annular canopy of the stated
+    // size comes down faster than the measured one: the size comes out too large, not too small.
     [Fact]
     [PublishedCase("N54", "Student team's drop and wind-tunnel tests of a 3.5 ft canopy, drag coefficient about 1.6 on its stated area; "
         + "annular canopies only")]

@@ -118,8 +118,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         Tolerance.Relative(measured, MicromechanicsFormulas.Mixtures(fibre, resin, percent / 100), 0.06);
 
     // NOL ring 4.10e6 in and 3.26e6 in of specific strength against 0.806e6 and 0.632e6 in of vessel performance: netting ideal is a third
-    // of
-    // the ring. Tolerance 15 % on the delivered share of 0.58, as two fibres agree within 2 %; the ideal must be 1.5 to 1.8 times too high.
+    // of the ring. Tolerance 15 % on the delivered share of 0.58, as two fibres agree within 2 %; the ideal must be 1.5 to 1.8 times too
+    // high.
     [Theory]
     [PublishedCase("M14", "Boeing, NTRS 19720027075, 1971: ring and small-vessel performance of PRD-49-1 and S-glass")]
     [InlineData(4.10e6, 806_000)]
@@ -150,9 +150,8 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
     }
 
     // 834 000 in of p V/W are printed as 210 J/g: 207.7 J/g exactly, the source rounds by 1 %. The library's netting sphere isn't there; a
-    // closed cylinder of the
-    // fibre (3.62 GPa, 1.45 g/cm³, unverified) delivers a third of its specific strength, 832 J/g, and the vessel a quarter of that: an
-    // upper bound only.
+    // closed cylinder of the fibre (3.62 GPa, 1.45 g/cm³, unverified) delivers a third of its specific strength, 832 J/g, and the vessel a
+    // quarter of that: an upper bound only.
     [Fact]
     [PublishedCase("M16", "SCI, ADA307616, 1976: Kevlar 49 over cryoformed steel, 61 cm, 834 000 in = 210 J/g at burst")]
     public void Performance_in_inches_and_in_joules_a_gram()

@@ -175,8 +175,7 @@ public class RatingTests
     public void A_contact_moulded_vessel_is_allowed_ten_bar() => Assert.Equal(10.BarGauge(), RuleSets.ContactMoulded.MaximumPressure);
 
     // 2.25 carbon and 3.5 glass, all remembered: the library doesn't offer them, and nobody is rated with less: a rule on offer asks 2.25
-    // times or
-    // more, or, like the space vessels' 1.5, refuses a vessel of ours.
+    // times or more, or, like the space vessels' 1.5, refuses a vessel of ours.
     [Fact]
     [PublishedCase("V51", "UN GTR 13, R134: 1.5, 2.25 carbon (unverified, not offered)")]
     public void A_standard_that_is_only_remembered_is_not_offered_and_no_rating_asks_less()

@@ -162,4 +162,19 @@ public class ContradictedEndTests
     [Fact]
     public void Tests_that_are_refused_elsewhere_are_refused_here() =>
         Assert.Throws<InvalidDesignException>(() => Vessel.Rate(evidence: EndAt(1400)));
+
+    // A tied-off tail or a deeper dome that held says nothing of an end without it.
+    [Fact]
+    public void Another_tail_or_depth_is_another_end()
+    {
+        var vessel = Samples.Trainer;
+        var tail = new CarriedSleeve { Tail = 80.Millimetres(), IsTiedOff = true };
+        var tied = vessel with { NozzleEnd = vessel.NozzleEnd with { Joints = [tail] } };
+        var dome = (DomedClosure)vessel.ForwardEnd.Closure;
+        var deeper = vessel with { ForwardEnd = vessel.ForwardEnd with { Closure = dome with { Depth = dome.Depth * 1.5 } } };
+        Assert.True(EvidenceCheck.SharesEnd(vessel, vessel with { Name = "twin" }, v => v.NozzleEnd));
+        Assert.True(EvidenceCheck.SharesEnd(vessel, vessel with { Name = "twin" }, v => v.ForwardEnd));
+        Assert.False(EvidenceCheck.SharesEnd(vessel, tied, v => v.NozzleEnd));
+        Assert.False(EvidenceCheck.SharesEnd(vessel, deeper, v => v.ForwardEnd));
+    }
 }

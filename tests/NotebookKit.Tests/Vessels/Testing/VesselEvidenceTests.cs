@@ -31,8 +31,7 @@ public class VesselEvidenceTests
     }
 
     // Conjugate normal in the logarithm: where the wall's burst goes nearly with a power of the efficiency, the grid's posterior has to
-    // come
-    // out as the precision-weighted mean. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, Eq. 2.10 to 2.12.
+    // come out as the precision-weighted mean. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, Eq. 2.10 to 2.12.
     [Fact]
     public void One_burst_updates_as_the_conjugate_normal_does()
     {

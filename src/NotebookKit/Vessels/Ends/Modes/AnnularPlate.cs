@@ -53,8 +53,7 @@ public sealed record AnnularPlate(Length OuterRadius, Length HoleRadius, Length 
 
     /// <summary>
     /// Deflection and stress under a pressure on the whole of the plate outside the hole, with the cover's pull where it is supported at
-    /// the
-    /// edge.
+    /// the edge.
     /// </summary>
     /// <param name="pressure">Pressure on the plate; 0 to 2000 bar.</param>
     /// <exception cref="InvalidDesignException">The plate isn't valid.</exception>

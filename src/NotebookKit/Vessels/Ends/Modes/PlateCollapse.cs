@@ -47,8 +47,7 @@ public sealed record PlateCollapse(Length OuterRadius, Length HoleRadius, Length
 
     /// <summary>
     /// Pressure at which the plate collapses, with the cover's pull where it is supported at the edge of the hole. Source: Hopkins and
-    /// Prager
-    /// 1953; Hopkins and Wang 1954.
+    /// Prager 1953; Hopkins and Wang 1954.
     /// </summary>
     /// <exception cref="InvalidDesignException">The plate isn't valid.</exception>
     public PlateLimit Limit()
