@@ -1,7 +1,6 @@
 // What stands behind Curlew's first flight of the season; all of it invented. Load it after curlew.csx.
 // The proof of vessel C-1, as its log says.
-var provePlan = Proof.For(rating) with { TrappedAir = 5.Millilitres() };
-var proofRecord = GaugeLog.Read("../data-demo/curlew-proof.csv").ToReadings(provePlan).Judge();
+var proofRecord = GaugeLog.Read("../data-demo/curlew-proof.csv").ToReadings(proof).Judge();
 var proved = proofRecord.ToProvedVessel(rating);
 var flown = curlew.On(proved);
 var flightDay = new DateOnly(2026, 5, 2);
@@ -29,7 +28,7 @@ var finsJudged = body.FinStructure(finSheet, finBond, flown.Fly(site).Figures.Ma
 var dryMass = parts.MassProperties().Mass;
 var gear = new RecoveryGear
 {
-    Canopy = curlew.Canopy!, Cord = new ShockCord(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = 195.Grams(), Rear = dryMass - 195.Grams(),
+    Canopy = curlew.Canopy!, Cord = new ShockCord(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = 212.Grams(), Rear = dryMass - 212.Grams(),
     Apart = 8.MetresPerSecond(), Anchor = 120.Newtons(),
     Joint = new PinJoint(new ShearPins(2, 2.Millimetres(), 60.Megapascals()), 66.Millimetres(), 684.Newtons()) { DragSeparation = 5.Newtons(), Trapped = 0.018.BarGauge() },
 }.Check();

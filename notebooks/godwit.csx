@@ -3,35 +3,42 @@
 var stock = MaterialLibrary.Typical;
 var design = new DesignRecordBuilder("Godwit", session.Givens);
 
-var boosterFill = design.Given("booster fill", 32.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
-var sustainerFill = design.Given("sustainer fill", 36.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
+var boosterFill = design.Given("booster fill", 33.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
+var sustainerFill = design.Given("sustainer fill", 46.BarGauge(), 5.BarGauge(), 60.BarGauge(), "A little below what its vessel is rated to.");
 var water = design.Given("water fraction", 33.Percent(), 5.Percent(), 60.Percent(), "Near a third in both.");
 var wait = design.Given("delay", 0.Seconds(), 0.Seconds(), 5.Seconds(), "From the end of the booster's jet to separation.");
 
-// A vessel: two sleeves, a hoop tape, a veil; flat closures under carried sleeves.
-PressureVessel Wrapped(string name, string sleeve, Length bore, Length length, Length throat, Length closure)
+// A vessel: two sleeves, a hoop tape, a veil; domed ends under sleeves that are tied off on a neck, as Curlew's.
+PressureVessel Wrapped(string name, string sleeve, Length bore, Length neck, Length length, Length throat, Length wall)
 {
     var aluminium = stock.Solid("aluminium 6061-T6");
     var braid = new BraidedSleeve(stock.Braid(sleeve));
-    return new(name, new Liner(stock.Solid("PET"), bore, 0.5.Millimetres()), length, stock.Resin("laminating epoxy"),
+    var ring = new Seal(SealKind.ORing) { HoldsTo = 350.BarGauge() };
+    var over = new CarriedSleeve { Neck = neck, Tail = 40.Millimetres(), IsTiedOff = true, Delivers = 95.Percent() };
+    var dome = new DomedClosure(aluminium, wall, bore * 0.37);
+    return new(name, new Liner(stock.Solid("PET"), bore, 0.4.Millimetres()), length, stock.Resin("laminating epoxy"),
         [braid, braid, new HoopWrap(stock.Cloth("carbon tape 150 g")), new VeilWrap(stock.Veil("glass veil 30 g"))],
-        new VesselEnd(new FlatClosure(aluminium, closure) { Opening = throat }, new CarriedSleeve()),
-        new VesselEnd(new FlatClosure(aluminium, closure * 0.75), new CarriedSleeve()));
+        new VesselEnd(dome with { Opening = throat + 3.Millimetres() }, over)
+        {
+            Seal = ring, Fittings = 10.Grams(),
+            Fitting = new ThreadedFitting(aluminium, throat + 5.Millimetres(), 1.5.Millimetres(), 12.Millimetres()) { Boss = throat + 13.Millimetres(), Seal = ring, Mass = 12.Grams() },
+        },
+        new VesselEnd(dome, over) { Seal = ring, Fittings = 10.Grams() });
 }
 
 var (upperThroat, lowerThroat) = (9.Millimetres(), 15.Millimetres());
-var upperVessel = Wrapped("Godwit sustainer", "carbon sleeve 50 mm light", 50.Millimetres(), 560.Millimetres(), upperThroat, 9.Millimetres());
-var lowerVessel = Wrapped("Godwit booster", "carbon sleeve 76 mm", 80.Millimetres(), 600.Millimetres(), lowerThroat, 14.Millimetres());
+var upperVessel = Wrapped("Godwit sustainer", "carbon sleeve 50 mm light", 50.Millimetres(), 42.Millimetres(), 560.Millimetres(), upperThroat, 2.Millimetres());
+var lowerVessel = Wrapped("Godwit booster", "carbon sleeve 76 mm", 80.Millimetres(), 66.Millimetres(), 600.Millimetres(), lowerThroat, 3.Millimetres());
 // Twins that were taken to burst with water, each at its wall (all invented).
 VesselEvidence Twins(PressureVessel of, params double[] bars) => new([.. bars.Select((bar, i) => new BurstTest(of, $"{of.Name} twin {i + 1}", bar.BarGauge(), BurstTest.Wall))]);
-var upperRating = upperVessel.Rate(RuleSets.Club, evidence: Twins(upperVessel, 270, 249, 286));
-var lowerRating = lowerVessel.Rate(RuleSets.Club, evidence: Twins(lowerVessel, 176, 163, 187, 170, 182));
+var upperRating = upperVessel.Rate(RuleSets.Club, evidence: Twins(upperVessel, 300, 284, 315, 296));
+var lowerRating = lowerVessel.Rate(RuleSets.Club, evidence: Twins(lowerVessel, 190, 204, 182, 197));
 var (upperLayup, lowerLayup) = (upperVessel.Layup(), lowerVessel.Layup());
 
 // Where it flies: a longer rail, since the stack is heavy and leaves it slowly.
 var site = new LaunchSite("Ferry Flat (invented)", 35.Metres(), Atmosphere.Standard)
 {
-    Rail = new Rail(3.Metres()), Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()), Ceiling = 600.Metres(), Field = FlyingField.Circle(250.Metres()),
+    Rail = new Rail(3.Metres()), Wind = WindProfile.PowerLaw(3.MetresPerSecond(), 10.Metres()), Ceiling = 600.Metres(), Field = FlyingField.Circle(500.Metres()),
 };
 
 // The sustainer: readings of the kitchen scale (invented), the vessel as computed.

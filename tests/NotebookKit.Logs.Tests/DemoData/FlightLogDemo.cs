@@ -3,24 +3,24 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented flight of Curlew from Ferry Flat, 35 m above sea level: push, coast with drag, canopy, ground, as an altimeter's absolute
-/// pressure 20 times a second. Formulae of its own.
+/// An invented flight of Curlew from Ferry Flat, 35 m above sea level: a hard push by water and a softer one by air, coast with drag,
+/// canopy, ground, as an altimeter's absolute pressure 20 times a second. Formulae of its own.
 /// </summary>
 internal static class FlightLogDemo
 {
     public const ulong Seed = 20260316;
-    public const double SiteMetres = 35, LaunchAtSeconds = 12.4, ClockRunsOnSeconds = 55;
+    public const double SiteMetres = 35, LaunchAtSeconds = 12.4, ClockRunsOnSeconds = 100;
 
     public static string Text()
     {
         var noise = new SeededSamples(Seed);
         var csv = new DemoCsv(
             Seed,
-            "flight of Curlew from Ferry Flat, 35 m above sea level; 32 % water, 36 bar gauge",
+            "flight of Curlew from Ferry Flat, 35 m above sea level; 32 % water, 58 bar gauge",
             "the clock starts when the altimeter is armed, not at launch");
         csv.Line("time [s]", "pressure [hPa absolute]", "temperature [°C]");
 
-        const double step = 0.001, gravity = 9.80665, push = 0.34, descent = 6.2;
+        const double step = 0.001, gravity = 9.80665, water = 0.12, push = 0.58, descent = 6.3;
         double height = 0, speed = 0;
         var canopy = false;
         for (var tick = 0; tick <= (int)(ClockRunsOnSeconds / step); tick++)
@@ -40,9 +40,9 @@ internal static class FlightLogDemo
             var since = time - LaunchAtSeconds;
             if (since < 0 || (height <= 0 && since > 1)) continue;
             if (!canopy && speed < -2 && since > 1) canopy = true;
-            var acceleration = since < push
-                ? 62 / push
-                : canopy ? -gravity * (1 + speed * Math.Abs(speed) / (descent * descent)) : -gravity - 0.00071 * speed * Math.Abs(speed);
+            var acceleration = since < water ? 61.5 / water
+                : since < push ? 46.5 / (push - water)
+                : canopy ? -gravity * (1 + speed * Math.Abs(speed) / (descent * descent)) : -gravity - 0.00102 * speed * Math.Abs(speed);
             speed += acceleration * step;
             height = Math.Max(0, height + speed * step);
         }

@@ -20,7 +20,7 @@ internal static class StockListDemo
         csv.Line("carbon plain 93 g", "cloth", "1.5", "1000", "", "");
         csv.Line("carbon twill 200 g", "cloth", "2.0", "1000", "", "");
         csv.Line("glass plain 80 g", "cloth", "5.0", "1000", "", "");
-        csv.Line("carbon tape 150 g", "tape", "20.0", "50", "", "");
+        csv.Line("carbon tape 150 g", "tape", "30.0", "50", "", "");
         csv.Line("glass veil 30 g", "veil", "10.0", "500", "", "");
         csv.Line("laminating epoxy", "resin", "", "", "1850", "40");
         csv.Line("glass twill 163 g", "sheet", "0.60", "300", "", "");

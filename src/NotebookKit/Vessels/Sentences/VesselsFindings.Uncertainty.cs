@@ -96,6 +96,11 @@ internal static partial class VesselsFindings
             $"Vessel {testId} failed at its {failed}, which the vessel in hand doesn't have: the test only shows what its other parts "
             + "held. Check the name.");
 
+    internal static Finding VesselFailedAtPartOfOtherEnds(string testId, string failed) =>
+        Finding.Note(
+            $"Vessel {testId} failed at its {failed}; the vessel in hand has other ends. The test counts as held at least for the parts "
+            + "that both have.");
+
     internal static Finding PartGaveWayFarFromBelief(
         string failed, string testId, double below, GaugePressure pressure, GaugePressure burst) =>
         Finding.Warning(

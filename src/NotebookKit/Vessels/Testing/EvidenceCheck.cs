@@ -12,6 +12,9 @@ internal static class EvidenceCheck
     // Common practice, no source: past this a gauge or a unit is wrong.
     private const double MaximumRatio = 2;
 
+    // Common practice, no source: an end of another design that let go this close to its prediction bears the model out.
+    private const double OtherEndsBearOut = 0.9;
+
     // Two closures of one shape, wall and opening whose meridians agree at one bore have the same depth.
     private static readonly Length AnyBore = 60.Millimetres();
 
@@ -29,7 +32,8 @@ internal static class EvidenceCheck
             var burst = test as BurstTest;
             var failed = burst is null ? null : test.Vessel.Burst().Parts.FirstOrDefault(p => burst.IsOf(p.Name));
             var (low, high) = (At(test.Vessel, f => f.EfficiencyLow), At(test.Vessel, f => f.EfficiencyHigh));
-            if (failed is not null && !burst!.IsOfWall && test.Pressure < failed.Burst)
+            if (failed is not null && !burst!.IsOfWall
+                && test.Pressure < (SharesEnd(vessel, test.Vessel) ? failed.Burst : OtherEndsBearOut * failed.Burst))
                 yield return OfEnd(vessel, test, failed);
             else if (burst is { IsOfWall: true } && test.Pressure < low.WallLow)
                 yield return VesselsFindings.WallBurstBelowPrediction(test.Id, test.Pressure, low.WallLow);

@@ -152,7 +152,9 @@ public sealed class PartLearning : IResult
                 var k = _study.Parts.ToList().FindIndex(p => p.Is(test.Failed));
                 if (k < 0)
                 {
-                    findings.Add(VesselsFindings.VesselFailedAtPartNotInHand(test.Id, test.Failed));
+                    findings.Add(test.Parts.Any(p => p.Is(test.Failed))
+                        ? VesselsFindings.VesselFailedAtPartOfOtherEnds(test.Id, test.Failed)
+                        : VesselsFindings.VesselFailedAtPartNotInHand(test.Id, test.Failed));
                     continue;
                 }
 
