@@ -6,7 +6,7 @@ using UnitsNet;
 namespace NotebookKit.Building;
 
 /// <summary>A build, step by step on the calendar. Source: see <see cref="Model"/>.</summary>
-public sealed record BuildCalendarResult : IResult
+public sealed record BuildCalendarResult : Result
 {
     internal BuildCalendarResult(BuildCalendar calendar, IReadOnlyList<ScheduledTask> steps)
     {
@@ -30,10 +30,10 @@ public sealed record BuildCalendarResult : IResult
     public Duration HandsOn => Duration.FromHours(Calendar.Tasks.Sum(t => t.Hands.Hours));
 
     /// <inheritdoc/>
-    public string Title => "Build calendar";
+    public override string Title => "Build calendar";
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Steps by priority within bench hours",
         [
             "A step starts when all before it are ready, somebody is free and it fits the hours of that day without a break.",
@@ -45,10 +45,7 @@ public sealed record BuildCalendarResult : IResult
         [BuildingSources.CriticalPath, BuildingSources.SerialSchedule]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Steps.Select(s => new ResultLine(s.Task.Name, Day(s.Start),
             $"ready {Day(s.Ready)}{(s.IsCritical ? "; every delay moves the end" : "")}")),
@@ -58,13 +55,10 @@ public sealed record BuildCalendarResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [];
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
-
-    /// <inheritdoc/>
-    public Working Working => new("Longest chain",
+    public override Working Working => new("Longest chain",
     [
         new("Longest chain", @"T = \max_{chains} \sum (t_{hands} + t_{wait})",
             string.Join(" + ", Chain().Select(t => $"{Digits.Round((t.Hands + t.Waits).Hours)} h ({t.Name})")),

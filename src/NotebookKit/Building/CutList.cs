@@ -13,7 +13,7 @@ namespace NotebookKit.Building;
 /// <param name="Pieces">The pieces in the order they are laid.</param>
 /// <param name="Findings">What has to be said.</param>
 public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyList<CutPiece> Pieces, IReadOnlyList<Finding> Findings)
-    : IResult
+    : Result
 {
     /// <summary>Works out what to cut. Source: geometry; sleeves as <see cref="SleeveFit"/>.</summary>
     /// <param name="layup">The layup.</param>
@@ -33,10 +33,13 @@ public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyLis
     public Length LengthOf(string material) => Length.FromMeters(Pieces.Where(p => p.Material == material).Sum(p => p.OffTheRoll.Meters));
 
     /// <inheritdoc/>
-    public string Title => $"Cut list, {Layup.Vessel.Name}";
+    public override IReadOnlyList<Finding> Findings { get; internal init; } = Findings;
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override string Title => $"Cut list, {Layup.Vessel.Name}";
+
+    /// <inheritdoc/>
+    public override ModelCard Model { get; } = new(
         "Cut sizes",
         [
             "A sleeve's yarns keep their length: over another diameter it covers another length, so it is cut as long as it has to be "
@@ -48,10 +51,7 @@ public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyLis
         [VesselSources.Braiding, BuildingSources.Geometry, BuildingSources.BenchPractice]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Pieces.Select(p => new ResultLine(
             p.Ply, $"{(p.Count > 1 ? $"{p.Count} × " : "")}{Mm(p.Along)}{(p.Around is { } around ? $" × {Mm(around)} around" : "")}",
@@ -59,10 +59,10 @@ public sealed record CutList(Layup Layup, CutAllowances Allowances, IReadOnlyLis
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
 
     /// <inheritdoc/>
-    public Working Working => new(Title, [.. Layup.Plies.Where(p => p.Fit is not null).Select(SleeveStep)]);
+    public override Working Working => new(Title, [.. Layup.Plies.Where(p => p.Fit is not null).Select(SleeveStep)]);
 
     private WorkingStep SleeveStep(PlyGeometry ply)
     {

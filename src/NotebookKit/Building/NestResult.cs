@@ -5,7 +5,7 @@ using UnitsNet;
 namespace NotebookKit.Building;
 
 /// <summary>Pieces laid on sheets. Source: see <see cref="Model"/>.</summary>
-public sealed record NestResult : IResult
+public sealed record NestResult : Result
 {
     internal NestResult(SheetNest nest, IReadOnlyList<NestPlacement> placements, int sheets, Length used)
     {
@@ -35,10 +35,11 @@ public sealed record NestResult : IResult
     public Ratio Yield { get; }
 
     /// <inheritdoc/>
-    public string Title => $"{Nest.Pieces.Sum(p => p.Count)} pieces on sheets of {Nest.SheetLength.Show()} × {Nest.SheetWidth.Show()}";
+    public override string Title =>
+        $"{Nest.Pieces.Sum(p => p.Count)} pieces on sheets of {Nest.SheetLength.Show()} × {Nest.SheetWidth.Show()}";
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Pieces set one by one on no-fit polygons",
         [
             "Each piece goes where the used strip grows least; several orders are tried and the best is kept.",
@@ -49,10 +50,7 @@ public sealed record NestResult : IResult
         [BuildingSources.Nesting]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Sheets", Digits.Round(Sheets), $"{UsedOfLast.ToUnit(UnitsNet.Units.LengthUnit.Millimeter).Show()} used of the last one's "
             + $"{Nest.SheetLength.Show()}"),
@@ -61,15 +59,15 @@ public sealed record NestResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => Sheets > 1
+    public override IReadOnlyList<Finding> Findings => Sheets > 1
         ? [BuildingFindings.PiecesTakeSeveralSheets(Sheets)]
         : [];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
 
     /// <inheritdoc/>
-    public Working Working => new("Yield",
+    public override Working Working => new("Yield",
     [
         new("Yield", @"\eta = \frac{\sum A_i}{L\,W}",
             $"{PieceArea.Show(4)} / ({Digits.Round((Sheets - 1) * Nest.SheetLength.Millimeters + UsedOfLast.Millimeters, 4)} mm × "

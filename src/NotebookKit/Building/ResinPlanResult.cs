@@ -5,7 +5,7 @@ using UnitsNet;
 namespace NotebookKit.Building;
 
 /// <summary>Resin divided into cups. Source: see <see cref="Model"/>.</summary>
-public sealed record ResinPlanResult : IResult
+public sealed record ResinPlanResult : Result
 {
     internal ResinPlanResult(ResinPlan plan, IReadOnlyList<Finding> findings)
     {
@@ -40,10 +40,10 @@ public sealed record ResinPlanResult : IResult
     public Mass Hardener => Mass.FromGrams(Batches.Sum(b => b.Hardener.Grams));
 
     /// <inheritdoc/>
-    public string Title => $"Resin plan, {Plan.System.Name}";
+    public override string Title => $"Resin plan, {Plan.System.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Cups within the pot life",
         [
             "What stays on the work, and the waste over it, is mixed in cups of at most the mass that the pot life is stated for.",
@@ -54,10 +54,7 @@ public sealed record ResinPlanResult : IResult
         [BuildingSources.BenchPractice]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Batches.Select((b, i) => new ResultLine(
             $"Cup {i + 1}", $"{Digits.Round(b.Resin.Grams)} g + {Digits.Round(b.Hardener.Grams)} g",
@@ -67,13 +64,10 @@ public sealed record ResinPlanResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Maximum cup", @"m = \min(\dot m\,\eta\,t_{pot},\; m_{ref})",
             $"min({Digits.Round(Plan.GramsPerMinute)} g/min × {Plan.UsableLife.Show(2)} × {Digits.Round(Plan.System.PotLife.Minutes)} "

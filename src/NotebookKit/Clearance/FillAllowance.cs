@@ -11,7 +11,7 @@ namespace NotebookKit.Clearance;
 /// <summary>What a vessel may be filled to today: the lowest of rating, proof and life, heat and water in the resin among them, and which
 /// of them sets it. Source: the rating's
 /// rule set; the proof; the limits of life; Chamis 1983.</summary>
-public sealed class FillAllowance : IResult
+public sealed record FillAllowance : Result
 {
     private readonly ResinHeat _heat;
 
@@ -60,10 +60,10 @@ public sealed class FillAllowance : IResult
     public string SetBy { get; }
 
     /// <inheritdoc/>
-    public string Title => $"What {Vessel.Vessel} {Vessel.Serial} may be filled to";
+    public override string Title => $"What {Vessel.Vessel} {Vessel.Serial} may be filled to";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Lowest of rating, proof and life",
         ["The rating is a prediction that errs low; the proof is what this vessel held; its life ends with time, fills, heat and blows.",
             "Heat and water take from the strength of the wall what they take from that of the resin, which errs low where fibres carry.",
@@ -73,10 +73,7 @@ public sealed class FillAllowance : IResult
         [.. Vessel.Model.Sources, .. Heat?.Model.Sources ?? []]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("May be filled to", Pressure.ToString(), $"{SetBy} sets it"),
         new("By the rating", Vessel.Rating.WorkingPressure.ToString(), Vessel.RuleSet),
@@ -87,7 +84,7 @@ public sealed class FillAllowance : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
     [
         .. Service is null
             ? [ClearanceFindings.ServiceRecordIsNotShown()]
@@ -97,10 +94,10 @@ public sealed class FillAllowance : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         .. Heat?.Working.Steps ?? [],
         new("May be filled to", @"p = \min(p_{rated},\ p_{proof},\ p_{heat},\ p_{life})",

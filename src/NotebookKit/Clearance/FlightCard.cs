@@ -13,7 +13,7 @@ namespace NotebookKit.Clearance;
 /// One page for the range safety officer: GO or NO-GO with reasons, what was shown and what wasn't, what flies, how high, where it comes
 /// down, what must be so before it does. Source: the evidence handed over and the flights it is made from.
 /// </summary>
-public sealed class FlightCard : IFlightCard
+public sealed record FlightCard : Result, IFlightCard
 {
     internal FlightCard(Vehicle vehicle, LaunchSite site, FlightEvidence evidence)
     {
@@ -85,29 +85,24 @@ public sealed class FlightCard : IFlightCard
     public IReadOnlyList<EvidenceItem> Shown { get; }
 
     /// <inheritdoc/>
-    public bool IsGo => Findings.All(f => f.Severity != FindingSeverity.Error);
+    public bool IsGo => !HasError;
 
     /// <inheritdoc/>
-    public string Title => $"Flight card, {Vehicle.Name} at {Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
+    public override string Title =>
+        $"Flight card, {Vehicle.Name} at {Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
 
     /// <inheritdoc/>
-    public ModelCard Model => Flight?.Model ?? CardText.NoFlight;
+    public override ModelCard Model => Flight?.Model ?? CardText.NoFlight;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
-
-    /// <inheritdoc/>
-    public Working Working => new(Title, [.. Allowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [],
+    public override Working Working => new(Title, [.. Allowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [],
         .. Evidence.StandOff?.Working.Steps ?? [], .. Flight?.Working.Steps ?? []]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         CardText.Verdict(this),
         .. CardText.Stage("", Vehicle, Allowance, Evidence),

@@ -16,7 +16,7 @@ namespace NotebookKit.Clearance;
 /// 501-II and 501-III, for the crew; the spectators' larger distance is common practice, no source.
 /// </summary>
 /// <remarks>Distances may be kept larger, never smaller: <see cref="Keeping"/>.</remarks>
-public sealed class LaunchStandOff : IResult
+public sealed record LaunchStandOff : Result
 {
     /// <summary>Spectators stand without cover: so many times the crew's distance [-]; common practice, no source.</summary>
     public const double SpectatorFactor = 2;
@@ -76,10 +76,10 @@ public sealed class LaunchStandOff : IResult
     public string SpectatorsSetBy { get; }
 
     /// <inheritdoc/>
-    public string Title => $"Stand-off at the pad, {Vehicle}";
+    public override string Title => $"Stand-off at the pad, {Vehicle}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Stand-off at the pad",
         [.. Blast.Model.Assumptions, "Gas at fill pressure above the water and the compressed water itself, all vessels together.",
             "The crew is behind cover; spectators are not."],
@@ -87,10 +87,7 @@ public sealed class LaunchStandOff : IResult
         Blast.Model.Sources);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Crew, behind cover", Crew.Show(), CrewSetBy),
         new("Spectators", Spectators.Show(), SpectatorsSetBy),
@@ -100,13 +97,13 @@ public sealed class LaunchStandOff : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => Blast.Findings;
+    public override IReadOnlyList<Finding> Findings => Blast.Findings;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         .. Blast.Working.Steps,
         new("Spectators", @"R_s = \max(2\,R_c,\ \frac{h}{4})", $"max({SpectatorFactor} × {MinimumCrew.Show()}, {Apogee.Show()} / 4)",

@@ -14,7 +14,7 @@ namespace NotebookKit.Clearance;
 /// One page for the range safety officer for a flight of two stages: both vessels, the order of filling, the separation, both landings.
 /// Source: the evidence handed over and the flights it is made from.
 /// </summary>
-public sealed class TwoStageFlightCard : IFlightCard
+public sealed record TwoStageFlightCard : Result, IFlightCard
 {
     private const string OfBooster = "booster: ", OfSustainer = "sustainer: ";
 
@@ -98,26 +98,20 @@ public sealed class TwoStageFlightCard : IFlightCard
     public IReadOnlyList<EvidenceItem> Shown { get; }
 
     /// <inheritdoc/>
-    public bool IsGo => Findings.All(f => f.Severity != FindingSeverity.Error);
+    public bool IsGo => !HasError;
 
     /// <inheritdoc/>
-    public string Title => $"Flight card of two stages, {Vehicle.Name} at "
+    public override string Title => $"Flight card of two stages, {Vehicle.Name} at "
         + $"{Site.Name}{(Evidence.Flight.Length > 0 ? $", {Evidence.Flight}" : "")}";
 
     /// <inheritdoc/>
-    public ModelCard Model => Flight?.Model ?? CardText.NoFlight;
+    public override ModelCard Model => Flight?.Model ?? CardText.NoFlight;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFlight, Provenance.Cautions.Composite];
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         .. BoosterAllowance?.Working.Steps ?? [], .. SustainerAllowance?.Working.Steps ?? [], .. Wind?.Working.Steps ?? [],
             .. Evidence.StandOff?.Working.Steps ?? [],
@@ -125,7 +119,7 @@ public sealed class TwoStageFlightCard : IFlightCard
     ]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         CardText.Verdict(this),
         .. CardText.Stage(OfBooster, Vehicle.Booster, BoosterAllowance, Evidence.Booster),

@@ -10,7 +10,7 @@ namespace NotebookKit.Clearance;
 /// canopy allow.
 /// Source: the flights it is found from; the rail's rules are common practice, no source.
 /// </summary>
-public sealed class WindLimits : IResult
+public sealed record WindLimits : Result
 {
     internal WindLimits(string vehicle, Speed railExit, string railBy, Speed? drift, bool hasField, Speed? opening, bool hasGear,
         IReadOnlyList<string> directions)
@@ -60,10 +60,10 @@ public sealed class WindLimits : IResult
     private IReadOnlyList<string> Directions { get; }
 
     /// <inheritdoc/>
-    public string Title => $"Wind limits, {Vehicle}";
+    public override string Title => $"Wind limits, {Vehicle}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Wind limits by flights in more and more wind",
         [
             "The wind at the rail is raised until a flight fails; its profile keeps the shape of the site's, one seventh power over open "
@@ -76,10 +76,7 @@ public sealed class WindLimits : IResult
         [Source.CommonPractice("a quarter of the speed off the rail")]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Wind limit at the rail", Limit.Show(SpeedUnit.MeterPerSecond), $"{SetBy} sets it"),
         new("Off the rail", RailExit.Show(SpeedUnit.MeterPerSecond), RailExitSetBy),
@@ -90,13 +87,10 @@ public sealed class WindLimits : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [];
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Wind limit", @"w = \min(w_{rail},\ w_{drift},\ w_{opening})", string.Join(", ", Lines.Skip(1).Select(l => l.Value)),
             Limit.Show(SpeedUnit.MeterPerSecond), Model.Sources[0]),

@@ -8,7 +8,7 @@ namespace NotebookKit.Evidence;
 
 /// <summary>What a flight log says about drag and push, with what it can and can't tell.</summary>
 /// <remarks>Source: as <see cref="FlightLog"/>.</remarks>
-public sealed record FlightFit : IResult
+public sealed record FlightFit : Result
 {
     private readonly FlightFitNumbers _fit;
 
@@ -76,10 +76,10 @@ public sealed record FlightFit : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => $"{Log.Vehicle.Name}, drag and effective fill pressure fitted to {Log.Name}";
+    public override string Title => $"{Log.Vehicle.Name}, drag and effective fill pressure fitted to {Log.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Minimum squares of the flight model",
         [
             "Independent readings of the altimeter with one scatter, in air whose temperature falls by 6.5 K a kilometre from "
@@ -93,10 +93,10 @@ public sealed record FlightFit : IResult
         [new("G. A. F. Seber, C. J. Wild", "Nonlinear Regression", 1989, "chapter 5", SourceKind.Unverified), PressureHeight.Source]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
+    public override ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Drag", $"{Digits.Round(DragFactor)} times the assumed drag",
             $"95 %: {Digits.Round(DragInterval.Low)} to {Digits.Round(DragInterval.High)}"),
@@ -112,13 +112,10 @@ public sealed record FlightFit : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Height from pressure", @"h = \frac{T_0}{L}\left[1 - \left(\frac{p}{p_0}\right)^{R L/g}\right]",
             $"T₀ = {Digits.Round((Log.Temperature ?? Log.Site.Temperature).Kelvins, 4)} K, p₀ = "

@@ -7,7 +7,7 @@ namespace NotebookKit.Life;
 /// <summary>Life used up by cycles of several kinds. Source: see <see cref="Model"/>.</summary>
 /// <param name="Input">The cycles.</param>
 /// <param name="Damage">Sum of the shares of life [-].</param>
-public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResult
+public sealed record DamageResult(CumulativeDamage Input, double Damage) : Result
 {
     private static readonly ModelCard Card = new(
         "Miner's sum",
@@ -38,26 +38,23 @@ public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResu
     public long WholeCyclesLeft(double toFailure) => (long)Math.Floor(CyclesLeft(toFailure) + Hair);
 
     /// <inheritdoc/>
-    public string Title => "Life used up by cycles";
+    public override string Title => "Life used up by cycles";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
     [
         .. IsOver ? [LifeFindings.DamageEndsLife(Damage, Input.Limit)] : Array.Empty<Finding>(),
         .. Input.Limit > 0.3 ? [LifeFindings.LimitOfDamageIsHigh()] : Array.Empty<Finding>(),
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Input.Blocks.Select(b => new ResultLine(b.Name, Digits.Round(b.Damage),
             $"{Digits.Round(b.Cycles)} of {Digits.Round(b.ToFailure)}")),
@@ -67,7 +64,7 @@ public sealed record DamageResult(CumulativeDamage Input, double Damage) : IResu
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Sum", @"\sum \frac{n_i}{N_i}", string.Join(" + ",
             Input.Blocks.Select(b => $"{Digits.Round(b.Cycles)} / {Digits.Round(b.ToFailure)}")), Digits.Round(Damage), LifeSources.Miner),

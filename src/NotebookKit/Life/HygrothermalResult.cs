@@ -11,7 +11,7 @@ namespace NotebookKit.Life;
 /// <param name="Input">What was asked.</param>
 /// <param name="Retention">Share of the dry strength and modulus that is kept [-].</param>
 /// <param name="Findings">What has to be said.</param>
-public sealed record HygrothermalResult(HygrothermalRetention Input, double Retention, IReadOnlyList<Finding> Findings) : IResult
+public sealed record HygrothermalResult(HygrothermalRetention Input, double Retention, IReadOnlyList<Finding> Findings) : Result
 {
     private static readonly ModelCard Card = new(
         "Warm and wet resin (Chamis)",
@@ -51,19 +51,19 @@ public sealed record HygrothermalResult(HygrothermalRetention Input, double Rete
     }
 
     /// <inheritdoc/>
-    public string Title => "Strength of a warm and wet resin";
+    public override IReadOnlyList<Finding> Findings { get; internal init; } = Findings;
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override string Title => "Strength of a warm and wet resin";
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Wet glass temperature", WetGlass.Show(), $"dry {Input.DryGlass.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
         new("Share of the resin's strength and stiffness kept", $"{Digits.Round(100 * Retention)} %",
@@ -71,7 +71,7 @@ public sealed record HygrothermalResult(HygrothermalRetention Input, double Rete
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Wet glass temperature", @"T_{gw} = (0.005 M^2 - 0.10 M + 1)\,T_{gd}",
             $"{Digits.Round(HygrothermalRetention.WetGlassRatio(Input.Moisture))} × {Digits.Round(Input.DryGlass.DegreesFahrenheit)} °F",

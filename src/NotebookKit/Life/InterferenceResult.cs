@@ -8,7 +8,7 @@ namespace NotebookKit.Life;
 /// <param name="Input">Strength and load.</param>
 /// <param name="Distribution">Name of the distribution: "normal", "lognormal".</param>
 /// <param name="Index">Reliability index and chance.</param>
-public sealed record InterferenceResult(StrengthInterference Input, string Distribution, ReliabilityIndex Index) : IResult
+public sealed record InterferenceResult(StrengthInterference Input, string Distribution, ReliabilityIndex Index) : Result
 {
     private static readonly ModelCard Card = new(
         "Strength against load",
@@ -21,24 +21,21 @@ public sealed record InterferenceResult(StrengthInterference Input, string Distr
     private const double Rare = 1e-3;
 
     /// <inheritdoc/>
-    public string Title => $"Strength against load, {Distribution}";
+    public override string Title => $"Strength against load, {Distribution}";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => Index.Chance >= Rare
+    public override IReadOnlyList<Finding> Findings => Index.Chance >= Rare
         ? []
         : [LifeFindings.SmallChanceRestsOnTails(Distribution, FewFailureTests.Needed(1e-6, 0, 0.95))];
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Reliability index", Digits.Round(Index.Beta), Distribution),
         new("Chance that the load exceeds the strength", Digits.Round(Index.Chance),
@@ -46,7 +43,7 @@ public sealed record InterferenceResult(StrengthInterference Input, string Distr
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         Distribution == "normal"
             ? new("Index", @"\beta = \frac{\mu_R - \mu_S}{\sqrt{\sigma_R^2 + \sigma_S^2}}", Numbers, Digits.Round(Index.Beta),

@@ -10,7 +10,7 @@ namespace NotebookKit.Life;
 /// <param name="Time">Time in the damp.</param>
 /// <param name="Saturation">Uptake of the saturated wall, as a share of its mass.</param>
 /// <param name="Share">Share of the final uptake that is reached.</param>
-public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Saturation, Ratio Share) : IResult
+public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Saturation, Ratio Share) : Result
 {
     private static readonly ModelCard Card = new(
         "Moisture uptake by Fick's law",
@@ -26,23 +26,20 @@ public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Sa
     public Ratio Moisture => Ratio.FromPercent(Saturation.Percent * Share.DecimalFractions);
 
     /// <inheritdoc/>
-    public string Title => "Moisture uptake of a wall";
+    public override string Title => "Moisture uptake of a wall";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
         [LifeFindings.OuterPliesHoldMoreWater()];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Share of the final uptake", Share.Show(), $"after {Digits.Round(Time.Days)} days, "
             + $"{(Wall.Faces == WetFaces.Both ? "both faces wet" : "outer face wet")}"),
@@ -51,7 +48,7 @@ public sealed record MoistureResult(MoistureUptake Wall, Duration Time, Ratio Sa
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Scaled time", @"x = \frac{D\,t}{h^2}", $"{Digits.Round(Wall.DiffusivityMm2PerS)} mm²/s × {Digits.Round(Time.Seconds)} s / "
             + $"({Digits.Round(Wall.PathMm)} mm)²", Digits.Round(Wall.Scaled(Time)), LifeSources.Fick),

@@ -7,7 +7,7 @@ using UnitsNet.Units;
 namespace NotebookKit.Life;
 
 /// <summary>What a proof does for a vessel and what it costs it. Source: see <see cref="Model"/>.</summary>
-public sealed record ProofEffectResult : IResult
+public sealed record ProofEffectResult : Result
 {
     private static readonly ModelCard Card = new(
         "Both truths about a proof",
@@ -111,23 +111,17 @@ public sealed record ProofEffectResult : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => Input.Vessel.Length > 0 ? $"What the proof does for {Input.Vessel} and what it costs"
+    public override string Title => Input.Vessel.Length > 0 ? $"What the proof does for {Input.Vessel} and what it costs"
         : "What a proof does and what it costs";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Screening by the proof", Screens),
         new("Life used up by the proof", Ages),
@@ -154,7 +148,7 @@ public sealed record ProofEffectResult : IResult
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Burst in the proof", @"F(p_{proof}) = \Phi\left(\frac{\ln(p_{proof}/\tilde p)}{\sqrt{\ln(1 + V^2)}}\right)",
             $"{Input.Screening.Proof}, median {Input.Screening.Median}, spread {Digits.Round(100 * Input.Screening.Spread)} %",

@@ -12,7 +12,7 @@ namespace NotebookKit.Life;
 /// <param name="ByFormula">What the formula gives.</param>
 /// <param name="AtMost">Limit of the time at pressure.</param>
 public sealed record StressRuptureResult(StressRuptureParameters Parameters, Ratio Stress, double Reliability, Duration ByFormula,
-    Duration AtMost) : IResult
+    Duration AtMost) : Result
 {
     private static readonly ModelCard Card = new(
         "Stress rupture, power law and Weibull",
@@ -30,19 +30,16 @@ public sealed record StressRuptureResult(StressRuptureParameters Parameters, Rat
     public Duration Life => Parameters.IsPublished || ByFormula < AtMost ? ByFormula : AtMost;
 
     /// <inheritdoc/>
-    public string Title => "Life under sustained load";
+    public override string Title => "Life under sustained load";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
     [
         .. Parameters.Validate(),
         .. Life < ByFormula
@@ -52,7 +49,7 @@ public sealed record StressRuptureResult(StressRuptureParameters Parameters, Rat
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Time at pressure", $"{Digits.Round(Life.Hours)} h",
             $"{Stress.ToUnit(RatioUnit.Percent).Show()} of the strength, reliability {Digits.Round(Reliability, 9)} at its end"),
@@ -60,7 +57,7 @@ public sealed record StressRuptureResult(StressRuptureParameters Parameters, Rat
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Time", @"t = t_{ref}\,\frac{(-\ln R)^{1/\beta}}{SR^{\rho}}",
             $"{Digits.Round(Parameters.Reference.Hours)} h × (−ln {Digits.Round(Reliability, 9)})^(1/{Digits.Round(Parameters.Shape)}) / "

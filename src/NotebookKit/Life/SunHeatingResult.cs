@@ -10,7 +10,7 @@ namespace NotebookKit.Life;
 /// <param name="Sun">Sun, air and surface.</param>
 /// <param name="Filled">The vessel as it was filled.</param>
 /// <param name="Surface">Temperature of the surface in balance.</param>
-public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Temperature Surface) : IResult
+public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Temperature Surface) : Result
 {
     private static readonly ModelCard Card = new(
         "Wall in the sun, gas at constant volume",
@@ -26,19 +26,19 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     public GaugePressure? Pressure => InRange ? Filled.PressureAt(Surface) : null;
 
     /// <inheritdoc/>
-    public string Title => "Closed vessel in the sun";
+    public override string Title => "Closed vessel in the sun";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => InRange ? ResultStatus.Completed : ResultStatus.Failed;
+    public override ResultStatus Status => InRange ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
     [
         Pressure is { } p
             ? p > Filled.Pressure
@@ -48,7 +48,7 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Surface in the sun", Surface.Show(), $"air {Sun.Air.ToUnit(TemperatureUnit.DegreeCelsius).Show()}"),
         .. Pressure is { } p
@@ -58,7 +58,7 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Surface", @"a\,G = h\,(T - T_a) + \varepsilon\,\sigma\,(T^4 - T_a^4)",
             $"{Digits.Round(Sun.Absorptance)} × {Digits.Round(Sun.Sun.WattsPerSquareMeter)} W/m², h {Digits.Round(Sun.FilmWPerM2K)} "

@@ -6,7 +6,7 @@ namespace NotebookKit.Proofing;
 
 /// <summary>A planned proof: what to pump to, how long to hold, what water it should take, what energy is in it, where to stand.</summary>
 /// <remarks>Source: ASME PCC-2-2008, Appendices 501-II and 501-III; Kell 1975; Roark 2002; Gere and Timoshenko 1997.</remarks>
-public sealed record ProofPlan : IResult
+public sealed record ProofPlan : Result
 {
     /// <summary>Share of the axial stress from pressure that bending between supports may add (common practice, no source).</summary>
     private static readonly Ratio BendingShare = 1.Percent();
@@ -71,10 +71,10 @@ public sealed record ProofPlan : IResult
     public IReadOnlyList<string> Checklist => ProofChecklist.For(this);
 
     /// <inheritdoc/>
-    public string Title => $"Proof plan, {Proof.Vessel}";
+    public override string Title => $"Proof plan, {Proof.Vessel}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Hydrostatic proof",
         [
             "Water, wall and trapped air are springs side by side; the wall answers in proportion to pressure.",
@@ -87,10 +87,7 @@ public sealed record ProofPlan : IResult
             Proof.Wall.Source, Proof.Rule.Source, ProofingSources.Steps]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Working pressure", Proof.WorkingPressure.ToString()),
         new("Proof pressure", ProofPressure.ToString(), $"{Digits.Round(Proof.Rule.Factor)} × working, {Proof.Rule.Name}"),
@@ -113,13 +110,10 @@ public sealed record ProofPlan : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public Working Working
+    public override Working Working
     {
         get
         {

@@ -7,7 +7,7 @@ namespace NotebookKit.Proofing;
 
 /// <summary>A proof judged: what was held, what leaked, what stays, and the verdict with every reason.</summary>
 /// <remarks>Source: as <see cref="ProofReadings"/>; limits of the rule that the proof was planned by.</remarks>
-public sealed record ProofRecord : IResult
+public sealed record ProofRecord : Result
 {
     internal ProofRecord(ProofReadings readings, ProofPlan plan, IReadOnlyList<HoldReading?> holds, ExpansionReading? expansion,
         TapeExpansion? tape)
@@ -107,10 +107,10 @@ public sealed record ProofRecord : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => $"Proof record, {Plan.Proof.Vessel}: {Verdict.ToString().ToLowerInvariant()}";
+    public override string Title => $"Proof record, {Plan.Proof.Vessel}: {Verdict.ToString().ToLowerInvariant()}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Reading of a proof log",
         [
             "A hold is the longest stay within 2.5 % of a planned step, in the planned order; 10 % for the one at working pressure.",
@@ -122,10 +122,7 @@ public sealed record ProofRecord : IResult
         [ProofingSources.Spring, Materials.Fluids.Water.Source, Plan.Proof.Wall.Source, Plan.Proof.Rule.Source, ProofingSources.Steps]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Verdict", Verdict.ToString().ToLowerInvariant(), $"planned for a working pressure of {Plan.Proof.WorkingPressure}"),
         .. WorkingPressureShown is { } good && Verdict != ProofVerdict.Reject
@@ -165,13 +162,10 @@ public sealed record ProofRecord : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public Working Working
+    public override Working Working
     {
         get
         {

@@ -11,7 +11,7 @@ namespace NotebookKit.Proofing;
 /// a vessel that flies off aren't covered, so cover is needed besides distance.
 /// Source: ASME PCC-2-2008, Appendices 501-II and 501-III; factor 2 of the current form unverified.
 /// </remarks>
-public sealed record StandOff : IResult
+public sealed record StandOff : Result
 {
     private StandOff(Energy energy, StandOffEdition edition)
     {
@@ -63,10 +63,10 @@ public sealed record StandOff : IResult
         Length.FromMeters(scaled.MetresPerCubeRootKilogram * Math.Cbrt((Edition == StandOffEdition.AsmeLater ? 2 : 1) * TntMass.Kilograms));
 
     /// <inheritdoc/>
-    public string Title => "Stand-off distance";
+    public override string Title => "Stand-off distance";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Stand-off by TNT equivalence",
         ["All stored energy goes into blast.", "Nothing between vessel and people.",
             "Fragments, jets and a vessel that flies off are not covered."],
@@ -74,10 +74,7 @@ public sealed record StandOff : IResult
         [ProofingSources.StoredEnergy, DistanceSource, BlastEffect.Source]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Stored energy", ShowEnergy(Energy)),
         new("TNT equivalent", $"{Digits.Round(TntMass.Grams)} g",
@@ -89,15 +86,15 @@ public sealed record StandOff : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => FloorGoverns
+    public override IReadOnlyList<Finding> Findings => FloorGoverns
         ? [ProofingFindings.FloorOfDistanceGoverns(Floor, ByFormula)]
         : [];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public Working Working => new(
+    public override Working Working => new(
         Title,
         [
             new("TNT equivalent", @"m = \frac{E}{e}", $"{ShowEnergy(Energy)} / "

@@ -4,7 +4,7 @@ namespace NotebookKit.Provenance;
 
 /// <summary>Our numbers beside those of others. Making it fails where one of them disagrees, so a page can't show a broken comparison as if
 /// it held.</summary>
-public sealed class AgreementTable : IResult
+public sealed record AgreementTable : Result
 {
     private static readonly ValidRange<double> ToleranceRange = new(1e-12, 1);
 
@@ -33,17 +33,14 @@ public sealed class AgreementTable : IResult
     public IReadOnlyList<Agreement> Rows { get; }
 
     /// <inheritdoc/>
-    public string Title { get; }
+    public override string Title { get; }
 
     /// <inheritdoc/>
-    public ModelCard Model => new(IsPublished ? "Comparison with published values" : "Comparison with reference values",
+    public override ModelCard Model => new(IsPublished ? "Comparison with published values" : "Comparison with reference values",
         ["Tolerances come from the printed digits or from a stated difference of models."], "As the source.", [Source]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Rows.Select(r => new ResultLine(
             r.What,
@@ -53,12 +50,12 @@ public sealed class AgreementTable : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
         [Finding.Note($"{Rows.Count switch { 1 => "It agrees", 2 => "Both agree", var count => $"All {count} agree" }} with {Source}.")];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [];
+    public override IReadOnlyList<Caution> Cautions => [];
 
     /// <inheritdoc/>
-    public Working Working => new(Title, []);
+    public override Working Working => new(Title, []);
 }

@@ -13,7 +13,7 @@ public sealed record DesignRecord(
     string Title,
     IReadOnlyList<Given> Givens,
     IReadOnlyList<Requirement> Requirements,
-    IReadOnlyList<Decision> Decisions) : IResult
+    IReadOnlyList<Decision> Decisions) : Result
 {
     private const int ShownDigits = 16;
 
@@ -30,17 +30,17 @@ public sealed record DesignRecord(
     public IReadOnlyList<EvidenceMark> Evidence { get; init => field = value ?? []; } = [];
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override string Title { get; } = Title;
+
+    /// <inheritdoc/>
+    public override ModelCard Model { get; } = new(
         "Design record",
         ["Values are those of the run that made the record; running the notebook again makes it anew."],
         "Any design of this library.",
         []);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Givens.Select(g => new ResultLine($"Given: {g.Name}", g.Value,
             $"{g.Why} Range {g.Range}.{(g.Overridden ? " Overridden for this run." : "")}")),
@@ -53,7 +53,7 @@ public sealed record DesignRecord(
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
     [
         .. Requirements.Where(r => !r.Holds).Select(r => RecordFindings.RequirementDoesNotHold(r.Name, r.LiveValue, r.Condition, r.Why)),
         .. Decisions.Where(d => !d.StillRight).Select(d => RecordFindings.DecisionNoLongerHolds(
@@ -62,10 +62,10 @@ public sealed record DesignRecord(
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions { get; } = [Provenance.Cautions.Prediction];
+    public override IReadOnlyList<Caution> Cautions { get; } = [Provenance.Cautions.Prediction];
 
     /// <inheritdoc/>
-    public Working Working { get; } = new("The record states; the results it quotes show their own working.", []);
+    public override Working Working { get; } = new("The record states; the results it quotes show their own working.", []);
 
     /// <summary>The record as JSON, for keeping beside the page.</summary>
     public string ToJson() => JsonSerializer.Serialize(new Kept(Title, Givens, Requirements, Decisions, Evidence), Format);

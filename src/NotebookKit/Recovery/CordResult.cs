@@ -7,11 +7,8 @@ namespace NotebookKit.Recovery;
 
 /// <summary>Pull of a cord that stops two parting masses. Source: two free masses on a linear spring, H. Goldstein, Classical Mechanics
 /// (unverified).</summary>
-public sealed record CordResult : IResult
+public sealed record CordResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Reduced mass of the two.</summary>
     public required Mass ReducedMass { get; init; }
 
@@ -31,19 +28,10 @@ public sealed record CordResult : IResult
     public required double Factor { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Cord between two free masses",
         ["The cord is a linear spring without mass or damping; both ends are free.",
             "The pull is along the line of flight of the two halves."],
@@ -51,7 +39,7 @@ public sealed record CordResult : IResult
         [RecoveryLiterature.Goldstein]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Peak pull", Peak.Show(), $"{Digits.Round(Factor)} times below the breaking load"),
         new("Stretch", Stretch.Show(LengthUnit.Millimeter)),

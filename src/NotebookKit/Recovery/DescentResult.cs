@@ -6,11 +6,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Recovery;
 
 /// <summary>Steady descent under a canopy. Source: weight equals drag; T. W. Knacke, NWC TP 6575, 1991, table 5-1.</summary>
-public sealed record DescentResult : IResult
+public sealed record DescentResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Mass that hangs from the canopy.</summary>
     public required Mass Mass { get; init; }
 
@@ -24,19 +21,10 @@ public sealed record DescentResult : IResult
     public required Energy LandingEnergy { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Steady descent",
         ["Weight equals drag; no gusts, no oscillation, no glide.",
             "The drag coefficient is on the nominal area and spans the handbook's band."],
@@ -44,7 +32,7 @@ public sealed record DescentResult : IResult
         [RecoveryLiterature.Knacke, RecoveryLiterature.GentleLanding]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Descent speed", Slowest.CompareTo(Fastest) == 0 ? Fastest.Show(SpeedUnit.MeterPerSecond)
             : $"{Slowest.Show(SpeedUnit.MeterPerSecond)} to {Fastest.Show(SpeedUnit.MeterPerSecond)}"),

@@ -6,11 +6,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Recovery;
 
 /// <summary>Load while a canopy opens. Source: T. W. Knacke, NWC TP 6575, 1991, table 5-6; E. Pflanz, 1942.</summary>
-public sealed record OpeningResult : IResult
+public sealed record OpeningResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Speed at which it is fully out of its bag.</summary>
     public required Speed At { get; init; }
 
@@ -35,23 +32,14 @@ public sealed record OpeningResult : IResult
     /// <summary>Weight that hangs from the canopy.</summary>
     public required Force Weight { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Load to make cord, pins and bulkheads for, before a factor: never below the steady weight.</summary>
     public Force DesignLoad => FiniteMass > Weight ? FiniteMass : Weight;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Opening load with finite mass",
         ["Horizontal stretch-out, no gravity while it fills.",
             "Drag area grows with a power of time; fill time by a fixed number of diameters travelled.",
@@ -61,7 +49,7 @@ public sealed record OpeningResult : IResult
         [RecoveryLiterature.Knacke, RecoveryLiterature.Pflanz]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Opening load", FiniteMass.Show(), $"{Digits.Round(FiniteMass / Weight)} times the weight"),
         new("Upper bound, infinite mass", InfiniteMass.Show()),

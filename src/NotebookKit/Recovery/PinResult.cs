@@ -6,11 +6,8 @@ namespace NotebookKit.Recovery;
 
 /// <summary>Shear pins against the loads of flight and of separation. Source: direct shear, J. M. Gere, Mechanics of Materials
 /// (unverified).</summary>
-public sealed record PinResult : IResult
+public sealed record PinResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Force that shears one pin.</summary>
     public required Force Each { get; init; }
 
@@ -27,26 +24,17 @@ public sealed record PinResult : IResult
     public required GaugePressure PressureToShear { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Shear pins",
         ["All pins share the load evenly and shear at once, across a clean edge.", "No friction in the joint."],
         "Pins of known shear strength; test a sample of each batch, warm and cold.",
         [RecoveryLiterature.Gere]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Shear of all pins", All.Show(), $"{Each.Show()} each"),
         new("Load in flight", FlightLoad.Show()),

@@ -10,7 +10,7 @@ namespace NotebookKit.Recovery;
 /// of its parts;
 /// the factor of two is common practice, no source.
 /// </summary>
-public sealed record RecoveryCheck : IResult
+public sealed record RecoveryCheck : Result
 {
     /// <summary>Least strength over load that passes [-]; common practice, no source.</summary>
     public const double RequiredFactor = 2;
@@ -44,10 +44,10 @@ public sealed record RecoveryCheck : IResult
     public bool Holds => Findings.All(f => f.Severity != FindingSeverity.Error);
 
     /// <inheritdoc/>
-    public string Title => $"Recovery gear under {Gear.Canopy.NominalDiameter.Show()} of canopy";
+    public override string Title => $"Recovery gear under {Gear.Canopy.NominalDiameter.Show()} of canopy";
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Recovery gear as strength",
         ["The weakest of cord and anchor sets what the canopy may pull.", "Cord and pins are judged by their own results.",
             $"A factor of {RequiredFactor} on every load (common practice, no source)."],
@@ -55,10 +55,7 @@ public sealed record RecoveryCheck : IResult
         [RecoveryLiterature.Goldstein, RecoveryLiterature.Gere]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
     [
         .. Cord.Factor < RequiredFactor
             ? [RecoveryFindings.CordIsTooWeak(CordStrength, Cord.Peak, RequiredFactor)]
@@ -69,10 +66,10 @@ public sealed record RecoveryCheck : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Cord breaks at", CordStrength.Show(ForceUnit.Newton), $"pull as the halves separate {Cord.Peak.Show(ForceUnit.Newton)}"),
         new("Anchor fails at", Gear.Anchor.Show(ForceUnit.Newton), "pulled on the bench"),
@@ -83,7 +80,7 @@ public sealed record RecoveryCheck : IResult
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Opening load allowed", @"F = \frac{\min(F_{cord},\ F_{anchor})}{2}",
             $"min({CordStrength.Show(4)}, {Gear.Anchor.Show(4)}) / {RequiredFactor}", AllowedLoad.Show(4),

@@ -9,11 +9,8 @@ namespace NotebookKit.Recovery;
 /// Opening by a timer when the time of apogee is uncertain: what early or late does to the load. Source: free flight about the top,
 /// v² = v_x² + (g δ)²; T. W. Knacke, NWC TP 6575, 1991; E. Pflanz, 1942, for the load.
 /// </summary>
-public sealed record TimedOpeningResult : IResult
+public sealed record TimedOpeningResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Setting of the timer, from release.</summary>
     public required Duration Timer { get; init; }
 
@@ -49,19 +46,10 @@ public sealed record TimedOpeningResult : IResult
     public required Ratio? ChanceOfExceeding { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Opening by a timer",
         [
             "Near apogee the vehicle flies free: its vertical speed is g times the offset, its sideways speed stays. Drag, left out, "
@@ -73,7 +61,7 @@ public sealed record TimedOpeningResult : IResult
         [RecoveryLiterature.Knacke, RecoveryLiterature.Pflanz]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Expected load", ExpectedLoad.Show(),
             $"timer {Timer.Show(DurationUnit.Second)}, apogee at {Apogee.Show(DurationUnit.Second)} ± "

@@ -10,11 +10,8 @@ namespace NotebookKit.Aerodynamics.Drag;
 /// Drag at zero angle of attack, part by part, as a band. Source: H. Schlichting, Boundary-Layer Theory; S. F. Hoerner, Fluid-Dynamic Drag,
 /// 1965; E. Fleeman, Tactical Missile Design, 2001; J. S. Barrowman, M.S. thesis, 1967 (all unverified).
 /// </summary>
-public sealed record DragResult : IResult
+public sealed record DragResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Speed through the air.</summary>
     public required Speed Speed { get; init; }
 
@@ -33,12 +30,6 @@ public sealed record DragResult : IResult
     /// <summary>Every part.</summary>
     public required IReadOnlyList<DragComponent> Components { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Low end of the drag coefficient: late transition and the lower base form [-].</summary>
     public double Low => Components.Sum(c => c.Low);
 
@@ -52,13 +43,10 @@ public sealed record DragResult : IResult
     public Force Drag => Force.FromNewtons(DynamicPressure.Pascals * ReferenceArea.SquareMeters * Middle);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Drag build-up by parts",
         [
             "Zero angle of attack; parts add up, with a factor for form and a term for fin junctions.",
@@ -72,7 +60,7 @@ public sealed record DragResult : IResult
         [Literature.Schlichting, Literature.Hoerner, Literature.Fleeman, Literature.BarrowmanDrag]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Drag coefficient", Digits.Round(Middle), $"{Digits.Round(Low)} to {Digits.Round(High)} on "
             + $"{ReferenceArea.Show(AreaUnit.SquareCentimeter)}"),

@@ -6,11 +6,8 @@ using UnitsNet.Units;
 namespace NotebookKit.Aerodynamics.FinStructures;
 
 /// <summary>Distribution of the mean cant that a jig leaves. Source: mean of independent fins, sampled; see <see cref="FinJig"/>.</summary>
-public sealed record CantResult : IResult
+public sealed record CantResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Number of fins.</summary>
     public required int Fins { get; init; }
 
@@ -30,19 +27,10 @@ public sealed record CantResult : IResult
     public required Series Samples { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Bench, Provenance.Cautions.Prediction];
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Bench, Provenance.Cautions.Prediction];
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Cant left by a jig",
         ["Each fin lies anywhere in its slot, evenly spread, independent of the others.",
             "Slots are skewed independently; a twist is shared by all.", "Fins are flat and don't spring back."],
@@ -50,7 +38,7 @@ public sealed record CantResult : IResult
         [Source.CommonPractice("a plate in a slot, evenly spread")]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Mean cant", $"{Digits.Round(Mean.Degrees)}° ± {Digits.Round(Deviation.Degrees)}°", "standard deviation over fin sets"),
         new("90 % below", Within(90.Percent()).Show(AngleUnit.Degree), "in size"),

@@ -11,16 +11,13 @@ namespace NotebookKit.Aerodynamics.FinStructures;
 /// A set of fins as structure: flutter, divergence, root bending and root bond. Source: D. J. Martin, NACA TN 4197, 1958; R. L.
 /// Bisplinghoff, H. Ashley, R. L. Halfman, Aeroelasticity, 1955, ch. 8; J. M. Gere, Mechanics of Materials (unverified).
 /// </summary>
-public sealed record FinStructureResult : IResult
+public sealed record FinStructureResult : StatedResult
 {
     /// <summary>Least factor on strength that passes [-]; common practice: two on the sheet, three on a hand-laid bond.</summary>
     public const double RequiredSheetFactor = 2;
 
     /// <summary>Least factor on the bond that passes [-]; common practice.</summary>
     public const double RequiredBondFactor = 3;
-
-    /// <inheritdoc/>
-    public required string Title { get; init; }
 
     /// <summary>What the fins are cut from.</summary>
     public required FinSheet Sheet { get; init; }
@@ -64,12 +61,6 @@ public sealed record FinStructureResult : IResult
     /// <summary>Adhesive strength over bond stress [-].</summary>
     public required double BondFactor { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Divergence speed over fastest flight speed [-].</summary>
     public double DivergenceMargin => DivergenceSpeed / Flutter.Fastest;
 
@@ -81,13 +72,10 @@ public sealed record FinStructureResult : IResult
         && SheetFactor >= RequiredSheetFactor && BondFactor >= RequiredBondFactor;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Fins as clamped plates",
         [
             "Divergence by strip theory: torsion of a plate about mid chord, lift at quarter chord, sweep-back left out (it helps).",
@@ -99,7 +87,7 @@ public sealed record FinStructureResult : IResult
         [Literature.Martin, Literature.Bisplinghoff, Literature.Gere]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Flutter.Lines,
         new("Divergence speed", DivergenceSpeed.Show(SpeedUnit.MeterPerSecond), $"margin {Digits.Round(DivergenceMargin)}"),

@@ -10,16 +10,13 @@ namespace NotebookKit.Aerodynamics.FinStructures;
 /// Flutter speed of a plate fin. Source: D. J. Martin, NACA TN 4197, 1958, eq. 18, with its own constant of 39.3 (2.674 in any one unit of
 /// pressure); a form with half of it is widely copied and gives speeds too high by √2.
 /// </summary>
-public sealed record FlutterResult : IResult
+public sealed record FlutterResult : StatedResult
 {
     /// <summary>Least ratio of flutter speed to fastest flight speed that passes [-].</summary>
     public const double RequiredMargin = 1.5;
 
     /// <summary>Mach number above which nothing passes [-].</summary>
     public const double MaximumMach = 0.8;
-
-    /// <inheritdoc/>
-    public required string Title { get; init; }
 
     /// <summary>Predicted flutter speed.</summary>
     public required Speed FlutterSpeed { get; init; }
@@ -33,12 +30,6 @@ public sealed record FlutterResult : IResult
     /// <summary>Plate thickness that gives the wanted margin, everything else kept.</summary>
     public required Length RequiredThickness { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Flutter speed over fastest flight speed [-].</summary>
     public double Margin => FlutterSpeed / Fastest;
 
@@ -46,13 +37,10 @@ public sealed record FlutterResult : IResult
     public bool Holds => Margin >= RequiredMargin && Mach <= MaximumMach;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Martin's flutter criterion",
         [
             "Thickness over the longest chord, the lowest ratio of a plate of constant thickness; a fin of any outline takes the taper "
@@ -68,7 +56,7 @@ public sealed record FlutterResult : IResult
         [Literature.Martin, Literature.Yates, Literature.Drachinsky]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Flutter speed", FlutterSpeed.Show(SpeedUnit.MeterPerSecond), "predicted; true onset may be lower"),
         new("Fastest flight speed", Fastest.Show(SpeedUnit.MeterPerSecond), $"Mach {Digits.Round(Mach, 2)}"),

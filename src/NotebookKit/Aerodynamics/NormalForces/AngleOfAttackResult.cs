@@ -9,11 +9,8 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 /// Normal force, centre of pressure and margin against angle of attack, with the body's cross-flow lift.
 /// Source: H. J. Allen and E. W. Perkins, NACA TR 1048, 1951; L. H. Jorgensen, NASA TR R-474, 1977 (unverified).
 /// </summary>
-public sealed record AngleOfAttackResult : IResult
+public sealed record AngleOfAttackResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Angle of attack [°].</summary>
     public required Series Angle { get; init; }
 
@@ -36,19 +33,10 @@ public sealed record AngleOfAttackResult : IResult
     public required Angle? OneCalibreAt { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Component method with cross-flow body lift",
         [
             "Linear parts grow with the sine of the angle; the body adds drag across the flow at the centroid of its side view.",
@@ -59,7 +47,7 @@ public sealed record AngleOfAttackResult : IResult
         [Literature.AllenPerkins, Literature.Jorgensen, Literature.White]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Margin at 0°", $"{Digits.Round(Margin[0])} cal"),
         new($"Margin at {Digits.Round(Angle[^1], 2)}°", $"{Digits.Round(Margin[^1])} cal"),

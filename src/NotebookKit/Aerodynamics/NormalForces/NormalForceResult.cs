@@ -10,11 +10,8 @@ namespace NotebookKit.Aerodynamics.NormalForces;
 /// Normal force and centre of pressure at a small angle of attack, part by part.
 /// Source: J. S. Barrowman, M.S. thesis, 1967, ch. 3; F. W. Diederich, NACA TN 2335, 1951; M. M. Munk, NACA TR 184, 1924 (all unverified).
 /// </summary>
-public sealed record NormalForceResult : IResult
+public sealed record NormalForceResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Mach number it holds for [-]; 0 to 0.9.</summary>
     public required double Mach { get; init; }
 
@@ -24,12 +21,6 @@ public sealed record NormalForceResult : IResult
     /// <summary>Every part that carries normal force.</summary>
     public required IReadOnlyList<NormalForceComponent> Components { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Sum of the slopes CNα on the reference area [1/rad].</summary>
     public double TotalSlope => Components.Sum(c => c.Slope);
 
@@ -37,13 +28,10 @@ public sealed record NormalForceResult : IResult
     public Length CentreOfPressure => Length.FromMeters(Components.Sum(c => c.Slope * c.At.Meters) / TotalSlope);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Component method for slender finned bodies",
         [
             "Small angle of attack, attached flow, slender body, thin rigid fins evenly spaced.",
@@ -56,7 +44,7 @@ public sealed record NormalForceResult : IResult
         [Literature.BarrowmanThesis, Literature.BarrowmanReport, Literature.Diederich, Literature.Munk]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Centre of pressure", CentreOfPressure.Show(LengthUnit.Millimeter, 4), "aft of the nose tip"),
         new("Normal-force slope", $"{Digits.Round(TotalSlope, 4)} /rad", $"on {ReferenceDiameter.Show(LengthUnit.Millimeter)} diameter"),

@@ -4,7 +4,7 @@ namespace NotebookKit.Clearance.Service;
 
 /// <summary>What happened to one vessel, as its file says, with all that is wrong with the file.</summary>
 /// <remarks>Source: none; the record states.</remarks>
-public sealed record ServiceRecord : IResult
+public sealed record ServiceRecord : Result
 {
     internal ServiceRecord(string vessel, string serial, IReadOnlyList<ServiceEntry> entries, IReadOnlyList<Finding> findings,
         string headFingerprint)
@@ -43,10 +43,10 @@ public sealed record ServiceRecord : IResult
     public bool IsIntact => Findings.All(f => f.Severity != FindingSeverity.Error);
 
     /// <inheritdoc/>
-    public string Title => $"Service record, {Vessel} {Serial}";
+    public override string Title => $"Service record, {Vessel} {Serial}";
 
     /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Service record",
         [
             "An event that nobody wrote down isn't in it.",
@@ -57,10 +57,10 @@ public sealed record ServiceRecord : IResult
         []);
 
     /// <inheritdoc/>
-    public ResultStatus Status => IsIntact ? ResultStatus.Completed : ResultStatus.Failed;
+    public override ResultStatus Status => IsIntact ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Events", Entries.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
             IsIntact ? "every line is in its place" : "not to be trusted, see the findings"),
@@ -69,13 +69,10 @@ public sealed record ServiceRecord : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions { get; } = [Provenance.Cautions.Composite];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions { get; } = [Provenance.Cautions.Composite];
-
-    /// <inheritdoc/>
-    public Working Working { get; } = new("The record states; nothing is worked out.", []);
+    public override Working Working { get; } = new("The record states; nothing is worked out.", []);
 
     /// <summary>What the record says of the vessel on a day. Source: each figure's, as the limits name it.</summary>
     /// <param name="on">Day it is asked for; not before the last event.</param>

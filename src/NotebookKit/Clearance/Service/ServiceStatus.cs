@@ -8,7 +8,7 @@ namespace NotebookKit.Clearance.Service;
 /// <summary>What a service record says of its vessel on a day: whether it may be filled, what is used up and left, and what is
 /// due.</summary>
 /// <remarks>Source: each figure's own, as <see cref="LifeLimits"/> names it.</remarks>
-public sealed record ServiceStatus : IResult
+public sealed record ServiceStatus : Result
 {
     internal ServiceStatus(ServiceRecord record, DateOnly on, LifeLimits limits) => (Record, On, Limits) = (record, on, limits);
 
@@ -76,10 +76,10 @@ public sealed record ServiceStatus : IResult
     public bool InspectionDue { get; internal init; }
 
     /// <inheritdoc/>
-    public string Title => $"Service status, {Record.Vessel} {Record.Serial}, {ServiceText.Of(On)}: {Words(Standing)}";
+    public override string Title => $"Service status, {Record.Vessel} {Record.Serial}, {ServiceText.Of(On)}: {Words(Standing)}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         $"Service status by {Limits.Name}",
         [
             $"Written for {Limits.Covers}. {LifeLimits.NoneCovers}",
@@ -93,10 +93,10 @@ public sealed record ServiceStatus : IResult
         [.. Sources().Distinct()]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => Record.IsIntact ? ResultStatus.Completed : ResultStatus.Failed;
+    public override ResultStatus Status => Record.IsIntact ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Standing", Words(Standing), Standing == ServiceStanding.InService ? "nothing in the record forbids a fill"
             : "not to be filled; see the reasons"),
@@ -120,13 +120,10 @@ public sealed record ServiceStatus : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; internal init; } = [];
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
-
-    /// <inheritdoc/>
-    public Working Working => new("What is left", [.. Steps()]);
+    public override Working Working => new("What is left", [.. Steps()]);
 
     private IEnumerable<WorkingStep> Steps()
     {

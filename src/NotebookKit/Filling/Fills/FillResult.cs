@@ -9,7 +9,7 @@ namespace NotebookKit.Filling.Fills;
 
 /// <summary>How a fill goes: time, heating, and what pressure is left after cooling.</summary>
 /// <remarks>Source: as <see cref="PadFill"/>.</remarks>
-public sealed record FillResult : IResult
+public sealed record FillResult : Result
 {
     private const double SunKelvins = 20;
 
@@ -111,10 +111,10 @@ public sealed record FillResult : IResult
     public int Evaluations => _trace.Evaluations;
 
     /// <inheritdoc/>
-    public string Title => $"Fill to {ShutPressure}";
+    public override string Title => $"Fill to {ShutPressure}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         Fill.Heat switch
         {
             FillHeat.Adiabatic => "Adiabatic fill of a rigid vessel",
@@ -144,10 +144,7 @@ public sealed record FillResult : IResult
         ]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Fill time", $"{Digits.Round(Duration.Seconds)} s", Fill.Restrictor.ToString() ?? ""),
         .. WaterFirst is { } first
@@ -169,13 +166,10 @@ public sealed record FillResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
-
-    /// <inheritdoc/>
-    public Working Working
+    public override Working Working
     {
         get
         {

@@ -10,7 +10,7 @@ namespace NotebookKit.Filling.Measured;
 
 /// <summary>A restrictor as a fill log shows it, with what the log can and can't tell.</summary>
 /// <remarks>Source: as <see cref="FillLog"/>.</remarks>
-public sealed record FillFit : IResult
+public sealed record FillFit : Result
 {
     private readonly CurveFit _fit;
 
@@ -59,10 +59,10 @@ public sealed record FillFit : IResult
     public Series Residual => new("Reading minus fit", "bar", [.. Log.Pressure.Values.Zip(Predicted.Values, (a, b) => a - b)]);
 
     /// <inheritdoc/>
-    public string Title => "Restrictor fitted to a fill log";
+    public override string Title => "Restrictor fitted to a fill log";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Minimum squares of the fill model",
         ["Independent readings with one scatter.", "Valve opened at once and shut at once.", "One film coefficient throughout.",
             "Critical ratio and supply pressure as given."],
@@ -71,10 +71,10 @@ public sealed record FillFit : IResult
             FillingSources.Iso6358]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
+    public override ResultStatus Status => _fit.Settled ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Sonic conductance", Conductance.ToString(), $"95 %: {Digits.Round(ConductanceLow.LitresPerSecondBar)} to "
             + $"{Digits.Round(ConductanceHigh.LitresPerSecondBar)}"),
@@ -88,13 +88,10 @@ public sealed record FillFit : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Conductance", @"\min_{C,\,t_0,\,h,\,p_2} \sum_i (p_i - p(t_i;\,C,\,t_0,\,h,\,p_2))^2",
             $"{Log.Time.Count} readings, scatter {Digits.Round(Scatter.Bars, 2)} bar", Conductance.ToString(),

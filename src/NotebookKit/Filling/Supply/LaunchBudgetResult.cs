@@ -7,7 +7,7 @@ namespace NotebookKit.Filling.Supply;
 
 /// <summary>How many launches the cylinders give and what is left in them after each.</summary>
 /// <remarks>Source: as <see cref="LaunchBudget"/>.</remarks>
-public sealed record LaunchBudgetResult : IResult
+public sealed record LaunchBudgetResult : Result
 {
     private readonly IReadOnlyList<double[]> _rows;
 
@@ -43,10 +43,10 @@ public sealed record LaunchBudgetResult : IResult
             [.. _rows.Select(r => AbsolutePressure.FromPascals(r[k]).ToGauge(Budget.Ambient).Bar)]))];
 
     /// <inheritdoc/>
-    public string Title => $"Launches at {Budget.Target}";
+    public override string Title => $"Launches at {Budget.Target}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Mass balance between cylinders and vessel",
         ["Cylinders and vessel have one temperature before and after each fill.",
             $"A cylinder stays {Budget.Margin.Show()} above the vessel.", "After a launch the vessel holds air at ambient pressure."],
@@ -54,10 +54,7 @@ public sealed record LaunchBudgetResult : IResult
         [Budget.Properties == GasProperties.Real ? Budget.Gas.Real!.Source : Budget.Gas.Source]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Launches", $"{Launches}", Budget.Order == CylinderOrder.Cascade ? $"in cascade; one cylinder at a time {LaunchesOtherwise}"
             : $"one cylinder at a time; in cascade {LaunchesOtherwise}"),
@@ -67,13 +64,10 @@ public sealed record LaunchBudgetResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
-
-    /// <inheritdoc/>
-    public Working Working
+    public override Working Working
     {
         get
         {

@@ -9,7 +9,7 @@ namespace NotebookKit.Filling.Vents;
 /// <summary>How long an aborted vessel takes to be safe, at the two limits of heat and with the wall's heat.</summary>
 /// <remarks>Source: J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123: measured discharges from 8 bar lie between the
 /// adiabatic and the isothermal curve.</remarks>
-public sealed record VentResult : IResult
+public sealed record VentResult : Result
 {
     internal VentResult(Vent vent, IReadOnlyList<FillHeat> ways, IReadOnlyList<Finding> findings)
     {
@@ -79,10 +79,10 @@ public sealed record VentResult : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => $"Vent from {Vent.From}";
+    public override string Title => $"Vent from {Vent.From}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Blow-down of a rigid vessel at the limits of heat",
         [
             Vent.Properties == GasProperties.Real ? "Real gas with heat from the wall; ideal gas for the two limits."
@@ -101,10 +101,7 @@ public sealed record VentResult : IResult
                 .. WaterPassage.IsUnsourced(Vent.Restrictor) ? [WaterPassage.Unsourced] : Array.Empty<Source>()]]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Time to vented", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s",
             $"from {Vent.From} to {Vent.SafePressure}"),
@@ -128,13 +125,10 @@ public sealed record VentResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
-
-    /// <inheritdoc/>
-    public Working Working
+    public override Working Working
     {
         get
         {

@@ -7,7 +7,7 @@ namespace NotebookKit.Filling.Vents;
 
 /// <summary>How long a vessel's water takes to be driven out, and what pressure is left.</summary>
 /// <remarks>Source: as <see cref="WaterDrain"/>.</remarks>
-public sealed record WaterDrainResult : IResult
+public sealed record WaterDrainResult : Result
 {
     private readonly double _outM3;
 
@@ -46,10 +46,10 @@ public sealed record WaterDrainResult : IResult
         : Volume.Zero;
 
     /// <inheritdoc/>
-    public string Title => $"Water driven out from {Drain.From}";
+    public override string Title => $"Water driven out from {Drain.From}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Water driven out by trapped gas",
         ["Ideal gas with one exponent; no inertia of the water, no speed inside the vessel.",
             "No head unless the vessel stands on its opening; a hose that rises or a long line takes longer."],
@@ -57,10 +57,7 @@ public sealed record WaterDrainResult : IResult
         [FillingSources.Torricelli]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Time", $"{Digits.Round(Duration.Seconds)} s", $"{WaterOut.Show()} of water"),
         new("Pressure then", PressureThen.ToString()),
@@ -68,13 +65,10 @@ public sealed record WaterDrainResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Pressure when the water is out", @"p_1 = p_0\left(\frac{V_0}{V_1}\right)^n",
             $"{Drain.From.ToAbsolute(Drain.Ambient)} × ({Digits.Round(Drain.GasVolume.Liters, 4)} L / "

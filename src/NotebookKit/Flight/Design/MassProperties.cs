@@ -9,11 +9,8 @@ namespace NotebookKit.Flight.Design;
 /// Mass, centre of gravity and inertias of a mass budget of parts.
 /// Source: parallel-axis theorem, H. Goldstein, Classical Mechanics (unverified).
 /// </summary>
-public sealed record MassProperties : IResult
+public sealed record MassProperties : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Whole mass.</summary>
     public required Mass Mass { get; init; }
 
@@ -39,26 +36,17 @@ public sealed record MassProperties : IResult
     public required IReadOnlyList<MassPart> Parts { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
 
     /// <inheritdoc/>
-    public required Working Working { get; init; }
-
-    /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Mass budget",
         ["Parts are points, thin tubes or solid cylinders on the axis.", "Spreads of the parts' masses are independent."],
         "Any body of revolution; positions are taken as exact.",
         [MassLiterature.Goldstein]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Mass", Mass.Show(MassUnit.Gram, 4), $"± {MassSpread.Show(MassUnit.Gram, 2)}, {WeighedShare.Show(2)} of it weighed"),
         new("Centre of gravity", CentreOfGravity.Show(LengthUnit.Millimeter, 4),

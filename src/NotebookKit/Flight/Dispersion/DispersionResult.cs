@@ -9,7 +9,7 @@ namespace NotebookKit.Flight.Dispersion;
 /// Many flights, each with its own draw of everything that varies: where they land, how often they break a rule, and what matters most.
 /// Source: see <see cref="Model"/>.
 /// </summary>
-public sealed record DispersionResult : IResult
+public sealed record DispersionResult : Result
 {
     internal DispersionResult(DispersionShard shard)
     {
@@ -92,25 +92,25 @@ public sealed record DispersionResult : IResult
     public IReadOnlyList<Sensitivity> OnLanding { get; } = [];
 
     /// <inheritdoc/>
-    public string Title => Part == ShardNumber.Whole ? Plan.ToString() : $"Shard {Part} of: {Plan}";
+    public override string Title => Part == ShardNumber.Whole ? Plan.ToString() : $"Shard {Part} of: {Plan}";
 
     /// <inheritdoc/>
-    public ResultStatus Status => Landings is null ? ResultStatus.Failed : ResultStatus.Completed;
+    public override ResultStatus Status => Landings is null ? ResultStatus.Failed : ResultStatus.Completed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public ModelCard Model => DispersionReport.Card;
+    public override ModelCard Model => DispersionReport.Card;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => DispersionReport.Findings(this);
+    public override IReadOnlyList<Finding> Findings => DispersionReport.Findings(this);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => DispersionReport.Lines(this);
+    public override IReadOnlyList<ResultLine> Lines => DispersionReport.Lines(this);
 
     /// <inheritdoc/>
-    public Working Working => DispersionReport.Working(this);
+    public override Working Working => DispersionReport.Working(this);
 
     /// <summary>Puts the parts of one dispersion together. Source: see <see cref="Model"/>.</summary>
     /// <param name="shards">All its shards, in any order.</param>

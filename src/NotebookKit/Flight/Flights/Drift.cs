@@ -23,7 +23,6 @@ public static class Drift
         var (x, y) = (east / descent.MetersPerSecond, north / descent.MetersPerSecond);
         return new DriftResult
         {
-            Title = $"Drift from {from.Show()}",
             From = from,
             Descent = descent,
             East = Length.FromMeters(x),

@@ -7,11 +7,8 @@ namespace NotebookKit.Flight.Flights;
 
 /// <summary>How far the wind carries a canopy on its way down. Source: the wind profile's integral over height, constant descent
 /// speed.</summary>
-public sealed record DriftResult : IResult
+public sealed record DriftResult : Result
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Height it opens at, above ground.</summary>
     public required Length From { get; init; }
 
@@ -37,23 +34,20 @@ public sealed record DriftResult : IResult
     public required WindProfile Wind { get; init; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; init; } = [];
+    public override string Title => $"Drift from {From.Show()}";
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Drift under a canopy",
         ["The canopy moves with the wind at once.", "Descent speed constant: air density constant.", "Mean wind, no gusts, no thermals."],
         "Descents of some hundred metres; opening itself takes no height.",
         [WindProfile.Source]);
 
     /// <inheritdoc/>
-    public Working Working => new("Drift",
+    public override Working Working => new("Drift",
     [
         new("Mean wind", @"\bar u = \frac{1}{h}\int_0^h u\,dz", Wind.Name, MeanWind.Show(4), WindProfile.Source),
         new("Drift", @"x = \bar u\,\frac{h}{v}", $"{MeanWind.Show(4)} × {From.Show(4)} / {Descent.Show(4)}", Distance.Show(4),
@@ -61,7 +55,7 @@ public sealed record DriftResult : IResult
     ]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Drift", Wind.IsGiven ? Distance.Show() : "wind not given", Wind.IsGiven ? $"{East.Show()} east, {North.Show()} north" : ""),
         new("Time under canopy", Time.Show()),

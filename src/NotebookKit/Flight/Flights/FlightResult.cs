@@ -10,7 +10,7 @@ using UnitsNet.Units;
 namespace NotebookKit.Flight.Flights;
 
 /// <summary>A flight from the pad to the ground. Source: see <see cref="Model"/>.</summary>
-public sealed record FlightResult : IResult
+public sealed record FlightResult : Result
 {
     private readonly FlightFigures? _figures;
     private readonly string _failure;
@@ -108,25 +108,22 @@ public sealed record FlightResult : IResult
     public required int Evaluations { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override ResultStatus Status => _figures is null ? ResultStatus.Failed : ResultStatus.Completed;
 
     /// <inheritdoc/>
-    public ResultStatus Status => _figures is null ? ResultStatus.Failed : ResultStatus.Completed;
+    public override string Title => $"Flight of {Vehicle.Name} from {Site.Name}, {(IsSixDegrees ? "six" : "three")} degrees of freedom";
 
     /// <inheritdoc/>
-    public string Title => $"Flight of {Vehicle.Name} from {Site.Name}, {(IsSixDegrees ? "six" : "three")} degrees of freedom";
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+    public override ModelCard Model => FlightModel.Card(Vehicle, Site, IsSixDegrees);
 
     /// <inheritdoc/>
-    public ModelCard Model => FlightModel.Card(Vehicle, Site, IsSixDegrees);
+    public override Working Working => FlightWorking.For(this);
 
     /// <inheritdoc/>
-    public Working Working => FlightWorking.For(this);
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => _figures is not { } f ? [] :
+    public override IReadOnlyList<ResultLine> Lines => _figures is not { } f ? [] :
     [
         new("Apogee above pad", f.Apogee.Show()),
         new("Time of apogee", f.ApogeeTime.Show(), "from release"),

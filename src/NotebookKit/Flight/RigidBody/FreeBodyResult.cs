@@ -7,7 +7,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>The motion of a rigid body, row by row. Source: see its model card.</summary>
-public sealed record FreeBodyResult : IResult
+public sealed record FreeBodyResult : Result
 {
     /// <summary>What was asked.</summary>
     public required FreeBodyFlight Flight { get; init; }
@@ -67,22 +67,16 @@ public sealed record FreeBodyResult : IResult
     public required int Evaluations { get; init; }
 
     /// <inheritdoc/>
-    public required ResultStatus Status { get; init; }
+    public override string Title => $"Motion of {Flight.Body.Name}, {Flight.Earth}";
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
 
     /// <inheritdoc/>
-    public string Title => $"Motion of {Flight.Body.Name}, {Flight.Earth}";
+    public override ModelCard Model => RigidBodyModel.Card(Flight.Earth, Flight.Atmosphere);
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [Provenance.Cautions.Prediction];
-
-    /// <inheritdoc/>
-    public ModelCard Model => RigidBodyModel.Card(Flight.Earth, Flight.Atmosphere);
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => Status == ResultStatus.Failed ? [] :
+    public override IReadOnlyList<ResultLine> Lines => Status == ResultStatus.Failed ? [] :
     [
         new("Computed time", $"{Digits.Round(Time[^1], 4)} s", Landed ? "to zero altitude" : "to the given time"),
         new("Altitude at the end", $"{Digits.Round(Altitude[^1], 6)} m"),
@@ -95,7 +89,7 @@ public sealed record FreeBodyResult : IResult
     ];
 
     /// <inheritdoc/>
-    public Working Working => RigidBodyModel.Working(Flight.Body);
+    public override Working Working => RigidBodyModel.Working(Flight.Body);
 
     private static Finding[] Outside(FreeBodyFlight flight, double[] altitudesM)
     {

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace NotebookKit.Flight.Search;
 
 /// <summary>The best fill of a vehicle, and how much it matters. Source: see <see cref="Model"/>.</summary>
-public sealed record BestFillResult : IResult
+public sealed record BestFillResult : Result
 {
     private const double FlatPoints = 10;
 
@@ -51,16 +51,16 @@ public sealed record BestFillResult : IResult
     public int Flights { get; }
 
     /// <inheritdoc/>
-    public string Title => $"Best fill, {Search.Flight.Name}";
+    public override string Title => $"Best fill, {Search.Flight.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => Flight.Model;
+    public override ModelCard Model => Flight.Model;
 
     /// <inheritdoc/>
-    public ResultStatus Status => Flight.Status;
+    public override ResultStatus Status => Flight.Status;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Water fraction", WaterFraction.Show(), $"{FlatFrom.Show(2)} to {FlatTo.Show(2)} lose no more than 1 %"),
         new("Nozzle throat", Throat.Show(), Search.Throats is null ? "as given" : ""),
@@ -71,7 +71,7 @@ public sealed record BestFillResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -96,10 +96,10 @@ public sealed record BestFillResult : IResult
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Flight.Cautions;
+    public override IReadOnlyList<Caution> Cautions => Flight.Cautions;
 
     /// <inheritdoc/>
-    public Working Working => Flight.Working;
+    public override Working Working => Flight.Working;
 
     private string GoalName => Search.Goal == FlightGoal.Apogee ? "height" : "speed";
 }

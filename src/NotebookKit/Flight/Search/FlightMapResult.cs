@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Flight.Search;
 
 /// <summary>Height and speed over two variables. Source: see <see cref="Model"/>.</summary>
-public sealed record FlightMapResult : IResult
+public sealed record FlightMapResult : Result
 {
     private readonly int _best;
 
@@ -44,16 +44,13 @@ public sealed record FlightMapResult : IResult
     public VerticalFlight Best => Map.X.Apply(Map.Y.Apply(Map.Flight, _best / X.Count), _best % X.Count);
 
     /// <inheritdoc/>
-    public string Title => $"{X.Name} and {char.ToLowerInvariant(Y.Name[0])}{Y.Name[1..]}, {Map.Flight.Name}";
+    public override string Title => $"{X.Name} and {char.ToLowerInvariant(Y.Name[0])}{Y.Name[1..]}, {Map.Flight.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => VerticalFlightModel.Card(Map.Flight);
+    public override ModelCard Model => VerticalFlightModel.Card(Map.Flight);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Maximum on the map", $"{Digits.Round(Apogee[_best])} m",
             $"{X.Name} {Digits.Round(X[_best % X.Count])} {X.Unit}, {Y.Name} {Digits.Round(Y[_best / X.Count])} {Y.Unit}"),
@@ -63,7 +60,7 @@ public sealed record FlightMapResult : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -80,9 +77,9 @@ public sealed record FlightMapResult : IResult
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public Working Working => VerticalFlightWorking.For(Best, Best.Setup(Best.Tables))
+    public override Working Working => VerticalFlightWorking.For(Best, Best.Setup(Best.Tables))
         with { Title = "Thrust and acceleration at release, highest cell of the map" };
 }

@@ -7,7 +7,7 @@ namespace NotebookKit.Flight.Search;
 
 /// <summary>One vehicle flown with every way of describing water and gas: what each assumption is worth. Source: see
 /// <see cref="Model"/>.</summary>
-public sealed record FlowComparison : IResult
+public sealed record FlowComparison : Result
 {
     internal FlowComparison(VerticalFlight flight)
     {
@@ -32,27 +32,27 @@ public sealed record FlowComparison : IResult
     public IReadOnlyList<FlowVariant> Variants { get; }
 
     /// <inheritdoc/>
-    public string Title => $"Effect of each assumption, {Flight.Name}";
+    public override string Title => $"Effect of each assumption, {Flight.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => VerticalFlightModel.Card(Flight);
+    public override ModelCard Model => VerticalFlightModel.Card(Flight);
 
     /// <inheritdoc/>
-    public ResultStatus Status => Variants.Any(v => v.Flight is { Status: ResultStatus.Completed }) ? ResultStatus.Completed
+    public override ResultStatus Status => Variants.Any(v => v.Flight is { Status: ResultStatus.Completed }) ? ResultStatus.Completed
         : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => [.. Variants.Select(Line)];
+    public override IReadOnlyList<ResultLine> Lines => [.. Variants.Select(Line)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [.. Variants.Where(v => v.Refused.Length > 0).Select(v =>
+    public override IReadOnlyList<Finding> Findings => [.. Variants.Where(v => v.Refused.Length > 0).Select(v =>
         Finding.Note($"{v.Name}: {v.Refused}"))];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public Working Working => Variants.First(v => v.Flight is not null).Flight!.Working;
+    public override Working Working => Variants.First(v => v.Flight is not null).Flight!.Working;
 
     private ResultLine Line(FlowVariant variant)
     {

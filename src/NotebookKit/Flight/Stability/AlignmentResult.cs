@@ -10,11 +10,8 @@ namespace NotebookKit.Flight.Stability;
 /// What a jig's crookedness does in flight: roll rates and the chance of roll-pitch resonance. Source: strip theory, J. S. Barrowman, 1967;
 /// resonance, J. D. Nicolaides, 1953 (unverified).
 /// </summary>
-public sealed record AlignmentResult : IResult
+public sealed record AlignmentResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>The distribution of cant.</summary>
     public required CantResult Cant { get; init; }
 
@@ -25,22 +22,13 @@ public sealed record AlignmentResult : IResult
     public required Ratio InResonanceBand { get; init; }
 
     /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public Working Working => AtNineInTen.Working;
+    public override ModelCard Model => AtNineInTen.Model;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model => AtNineInTen.Model;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Cant.Lines,
         new("Roll rate, 90 % below", $"{Digits.Round(Math.Abs(AtNineInTen.SteadyRoll.RadiansPerSecond) / (2 * Math.PI))} Hz",

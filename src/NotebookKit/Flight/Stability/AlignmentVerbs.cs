@@ -38,6 +38,7 @@ public static class AlignmentVerbs
             Cant = cant,
             AtNineInTen = motion,
             InResonanceBand = chance,
+            Working = motion.Working,
             Findings = chance > 5.Percent()
                 ? [.. cant.Findings, FlightFindings.RollOfJigsLiesNearPitchFrequency(chance, critical * PitchRollResult.BandFrom)]
                 : cant.Findings,

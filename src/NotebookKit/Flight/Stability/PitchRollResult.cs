@@ -10,16 +10,13 @@ namespace NotebookKit.Flight.Stability;
 /// Pitching and rolling at one speed, and how close the two are. Source: J. S. Barrowman, M.S. thesis, 1967; J. D. Nicolaides, 1953;
 /// C. H. Murphy, BRL R-1216, 1963 (all unverified).
 /// </summary>
-public sealed record PitchRollResult : IResult
+public sealed record PitchRollResult : StatedResult
 {
     /// <summary>Ratio of roll to pitch frequency from which resonance is warned of [-]; common practice.</summary>
     public const double BandFrom = 0.7;
 
     /// <summary>Ratio of roll to pitch frequency up to which resonance is warned of [-]; common practice.</summary>
     public const double BandTo = 1.4;
-
-    /// <inheritdoc/>
-    public required string Title { get; init; }
 
     /// <summary>Speed through the air.</summary>
     public required Speed Speed { get; init; }
@@ -46,12 +43,6 @@ public sealed record PitchRollResult : IResult
     /// fins.</summary>
     public required Angle CriticalCant { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Steady roll rate over pitch frequency [-].</summary>
     public double RollToPitch => Math.Abs(SteadyRoll.RadiansPerSecond) / (2 * Math.PI * PitchFrequency.Hertz);
 
@@ -59,13 +50,10 @@ public sealed record PitchRollResult : IResult
     public double Amplification => 1 / (2 * Damping);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Small oscillation in pitch, steady roll",
         [
             "Constant speed and mass, small angles; forcing and damping of roll with the fins' own three-dimensional lift slope.",
@@ -76,7 +64,7 @@ public sealed record PitchRollResult : IResult
         [MassLiterature.Barrowman, MassLiterature.Nicolaides, MassLiterature.Murphy]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Pitch frequency", PitchFrequency.Show(FrequencyUnit.Hertz), $"at {Speed.Show()}"),
         new("Damping", Digits.Round(Damping), $"of critical; {Digits.Round(RotationalDamping)} by pitch rate alone"),

@@ -10,13 +10,10 @@ namespace NotebookKit.Flight.Stability;
 /// Leaving the rail in a crosswind: speed, angle of attack, and the margin at that angle. Source: v = √(2 a L), α = atan(w / v); body lift
 /// by H. J. Allen and E. W. Perkins, NACA TR 1048, 1951 (unverified).
 /// </summary>
-public sealed record RailExitResult : IResult
+public sealed record RailExitResult : StatedResult
 {
     /// <summary>Ratio of exit speed to wind that is wanted [-]; common practice.</summary>
     public const double RequiredRatio = 4;
-
-    /// <inheritdoc/>
-    public required string Title { get; init; }
 
     /// <summary>Speed off the rail.</summary>
     public required Speed Exit { get; init; }
@@ -36,23 +33,14 @@ public sealed record RailExitResult : IResult
     /// <summary>Most wind at which the angle is at most 15° and the margin there at least one calibre.</summary>
     public required Speed WindLimit { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Whether speed, angle and margin all hold.</summary>
     public bool Holds => Exit.MetersPerSecond >= RequiredRatio * Wind.MetersPerSecond && MarginAtAngle is >= 1;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Rail exit in a crosswind",
         ["Even acceleration along the rail, friction included in it.",
             "The wind blows across at once as the last guide leaves; the vehicle hasn't turned yet.",
@@ -61,7 +49,7 @@ public sealed record RailExitResult : IResult
         [MassLiterature.RangeSafety, MassLiterature.Barrowman]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Speed off the rail", Exit.Show(SpeedUnit.MeterPerSecond),
             Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; wanted {RequiredRatio}" : "no wind"),

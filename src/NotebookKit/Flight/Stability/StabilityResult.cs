@@ -10,11 +10,8 @@ namespace NotebookKit.Flight.Stability;
 /// Static margin through the flight as the water leaves. Source: J. S. Barrowman, M.S. thesis, 1967 (unverified), for the centre of
 /// pressure; parallel-axis theorem for the masses.
 /// </summary>
-public sealed record StabilityResult : IResult
+public sealed record StabilityResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>What the rows run along: water left [% of the start] or time [s].</summary>
     public required Series Abscissa { get; init; }
 
@@ -42,12 +39,6 @@ public sealed record StabilityResult : IResult
     /// <summary>What would mend a margin below the limit; none where it holds.</summary>
     public required StabilityRemedy? Remedy { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Minimum margin [calibres].</summary>
     public double MinimumMargin => Margin[MinimumRow];
 
@@ -55,13 +46,10 @@ public sealed record StabilityResult : IResult
     public bool Holds => MinimumMargin >= Limits.Minimum;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Static margin with water leaving",
         [
             "Water stands flat at the nozzle end of a cylindrical vessel; gas fills the rest evenly.",
@@ -72,7 +60,7 @@ public sealed record StabilityResult : IResult
         [MassLiterature.Barrowman, MassLiterature.Goldstein, MassLiterature.OneCalibre]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Minimum margin", $"{Digits.Round(MinimumMargin)} cal",
             $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted "

@@ -8,11 +8,8 @@ namespace NotebookKit.Flight.Staging;
 
 /// <summary>Whether drag parts two coasting stages. Source: two bodies with one deceleration, H. Goldstein, Classical Mechanics
 /// (unverified).</summary>
-public sealed record SeparationResult : IResult
+public sealed record SeparationResult : StatedResult
 {
-    /// <inheritdoc/>
-    public required string Title { get; init; }
-
     /// <summary>Deceleration of the sustainer alone by drag.</summary>
     public required Acceleration SustainerDeceleration { get; init; }
 
@@ -25,30 +22,21 @@ public sealed record SeparationResult : IResult
     /// <summary>Time to slide out of the joint by drag alone; none where drag presses together.</summary>
     public required Duration? TimeToClear { get; init; }
 
-    /// <inheritdoc/>
-    public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <inheritdoc/>
-    public required Working Working { get; init; }
-
     /// <summary>Whether drag separates them.</summary>
     public bool Parts => JointForce < Force.Zero;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public ModelCard Model { get; } = new(
+    public override ModelCard Model { get; } = new(
         "Drag separation",
         ["Both stages coast; no friction or pressure in the joint.", "Drag constant during separation."],
         "Subsonic coasting stacks.",
         [MassLiterature.Goldstein]);
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Force in the joint", JointForce.Show(), Parts ? "pulls apart" : "presses together"),
         new("Sustainer slows by", SustainerDeceleration.Show(AccelerationUnit.MeterPerSecondSquared)),

@@ -9,7 +9,7 @@ using UnitsNet;
 namespace NotebookKit.Flight.Staging;
 
 /// <summary>A flight of two stages: together to their parting, then each to the ground. Source: see <see cref="Model"/>.</summary>
-public sealed record TwoStageResult : IResult
+public sealed record TwoStageResult : Result
 {
     private readonly string? _failure;
     private readonly StackAscent? _ascent;
@@ -77,20 +77,18 @@ public sealed record TwoStageResult : IResult
     public Length Apogee => Sustainer.Apogee;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override string Title => $"Flight of two stages, {Vehicle.Name} from {Site.Name}";
 
     /// <inheritdoc/>
-    public string Title => $"Flight of two stages, {Vehicle.Name} from {Site.Name}";
-
-    /// <inheritdoc/>
-    public ResultStatus Status => _sustainer is { Status: ResultStatus.Completed } && _booster is { Status: ResultStatus.Completed }
+    public override ResultStatus Status =>
+        _sustainer is { Status: ResultStatus.Completed } && _booster is { Status: ResultStatus.Completed }
         ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public ModelCard Model
+    public override ModelCard Model
     {
         get
         {
@@ -112,7 +110,7 @@ public sealed record TwoStageResult : IResult
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => Status == ResultStatus.Failed ? [] :
+    public override IReadOnlyList<ResultLine> Lines => Status == ResultStatus.Failed ? [] :
     [
         new("End of the booster's jet", $"{Digits.Round(_marks.JetEndTime * 1000)} ms"),
         new("Stages separate", SeparationTime.Show(), $"at {SeparationHeight.Show()}, {SeparationSpeed.Show()}"),
@@ -123,7 +121,7 @@ public sealed record TwoStageResult : IResult
     ];
 
     /// <inheritdoc/>
-    public Working Working => TwoStageWorking.For(this);
+    public override Working Working => TwoStageWorking.For(this);
 
     internal static TwoStageResult Failed(TwoStageVehicle vehicle, LaunchSite site, IReadOnlyList<Finding> findings, string failure)
         => new(vehicle, site, findings, failure);

@@ -9,7 +9,7 @@ using UnitsNet;
 namespace NotebookKit.Flight.Vertical;
 
 /// <summary>What a vertical flight does from release to its top. Source: see <see cref="Model"/>.</summary>
-public sealed record VerticalFlightResult : IResult
+public sealed record VerticalFlightResult : Result
 {
     internal VerticalFlightResult(
         VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS,
@@ -172,16 +172,13 @@ public sealed record VerticalFlightResult : IResult
     public int Evaluations { get; }
 
     /// <inheritdoc/>
-    public string Title => $"Vertical flight, {Flight.Name}";
+    public override string Title => $"Vertical flight, {Flight.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => VerticalFlightModel.Card(Flight);
+    public override ModelCard Model => VerticalFlightModel.Card(Flight);
 
     /// <inheritdoc/>
-    public ResultStatus Status { get; }
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
         Status == ResultStatus.Failed
             ? []
             :
@@ -207,13 +204,10 @@ public sealed record VerticalFlightResult : IResult
         $"{EndOfJet.Speed.Show()}, {EndOfJet.Height.Show()}");
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
-
-    /// <inheritdoc/>
-    public Working Working { get; }
+    public override Working Working { get; }
 }
 
 /// <summary>One moment of a flight.</summary>

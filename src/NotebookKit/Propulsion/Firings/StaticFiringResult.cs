@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 namespace NotebookKit.Propulsion.Firings;
 
 /// <summary>What a vessel on a stand does. Source: see <see cref="Model"/>.</summary>
-public sealed record StaticFiringResult : IResult
+public sealed record StaticFiringResult : Result
 {
     internal StaticFiringResult(StaticFiring firing, in FiringSetup setup, FiringRecord record)
     {
@@ -41,16 +41,13 @@ public sealed record StaticFiringResult : IResult
     public int Evaluations { get; }
 
     /// <inheritdoc/>
-    public string Title => "Static firing";
+    public override string Title => "Static firing";
 
     /// <inheritdoc/>
-    public ModelCard Model => FiringModel.Card(Firing.Flow, Firing.Charge);
+    public override ModelCard Model => FiringModel.Card(Firing.Flow, Firing.Charge);
 
     /// <inheritdoc/>
-    public ResultStatus Status { get; }
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines
+    public override IReadOnlyList<ResultLine> Lines
     {
         get
         {
@@ -69,13 +66,10 @@ public sealed record StaticFiringResult : IResult
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public Working Working { get; }
+    public override Working Working { get; }
 
     private string Split() =>
         $"water {Digits.Round(Curve.WaterPhase?.Impulse.NewtonSeconds ?? 0)} N s, gas "

@@ -16,7 +16,7 @@ namespace NotebookKit.Vessels.Allowables;
 /// <remarks>Source: MIL-HDBK-17-1F (now CMH-17 Volume 1, ch. 8).</remarks>
 public sealed record BasisValue(
     string Distribution, int Tests, GaugePressure Mean, double Spread, GaugePressure BBasis, GaugePressure? ABasis,
-        IReadOnlyList<Finding> Findings, Working Working) : IResult
+        IReadOnlyList<Finding> Findings, Working Working) : Result
 {
     private static readonly ModelCard Card = new(
         "Basis values of a few bursts",
@@ -25,19 +25,22 @@ public sealed record BasisValue(
         [AllowableSources.Handbook]);
 
     /// <inheritdoc/>
-    public string Title => $"Basis values of {Tests} bursts, {Distribution}";
+    public override IReadOnlyList<Finding> Findings { get; internal init; } = Findings;
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override Working Working { get; } = Working;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override string Title => $"Basis values of {Tests} bursts, {Distribution}";
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Bursts", Tests.ToString(System.Globalization.CultureInfo.InvariantCulture)),
         new("Mean", Mean.ToString(), $"spread {Digits.Round(100 * Spread)} %"),

@@ -13,7 +13,7 @@ namespace NotebookKit.Vessels.Built;
 /// Source: voids, ASTM D2734 (density measured against density without voids); fibre share from mass of fibre and volume, ASTM D3171;
 /// uncertainty to first order, JCGM 100:2008 (GUM), independent readings.
 /// </remarks>
-public sealed record AsBuilt : IResult
+public sealed record AsBuilt : Result
 {
     private readonly AsBuiltNumbers _numbers;
     private readonly Layup _builtLayup;
@@ -75,10 +75,11 @@ public sealed record AsBuilt : IResult
     public GaugePressure Burst { get; }
 
     /// <inheritdoc/>
-    public string Title => $"{Designed.Name} as built{(string.IsNullOrWhiteSpace(Readings.Serial) ? "" : $", {Readings.Serial!.Trim()}")}";
+    public override string Title =>
+        $"{Designed.Name} as built{(string.IsNullOrWhiteSpace(Readings.Serial) ? "" : $", {Readings.Serial!.Trim()}")}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Fibre, resin and voids by weighing",
         [
             "Fibre and resin are shared out over the ends as over the straight part.",
@@ -91,10 +92,7 @@ public sealed record AsBuilt : IResult
         [VesselSources.Voids, VesselSources.ConstituentContent, VesselSources.Uncertainty, VesselSources.VoidKnockDown]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Fibre volume fraction", FibreFraction.ToString(), $"as built; {FractionOf(_designedLayup).Show()} as designed"),
         new("Voids", Voids.ToString(), "as built; none as designed"),
@@ -112,13 +110,10 @@ public sealed record AsBuilt : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForBench, .. Provenance.Cautions.ForPressure];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForBench, .. Provenance.Cautions.ForPressure];
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Resin by mass", @"w_r = 1 - \frac{m_f}{m_{cured} - m_{liner} - m_{fittings}}",
             $"1 − {FibreMass.Value.Show(4)} / ({Readings.Cured.Value.Show(4)} − {Readings.Liner.Value.Show(4)}"

@@ -9,19 +9,16 @@ namespace NotebookKit.Vessels.Bursting;
 public sealed partial record BurstPrediction
 {
     /// <inheritdoc/>
-    public string Title => $"Burst prediction, {Vessel.Name}";
+    public override string Title => $"Burst prediction, {Vessel.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines
+    public override IReadOnlyList<ResultLine> Lines
     {
         get
         {
@@ -49,7 +46,7 @@ public sealed partial record BurstPrediction
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -71,7 +68,7 @@ public sealed partial record BurstPrediction
     }
 
     /// <inheritdoc/>
-    public Working Working => BurstModel.Work(this);
+    public override Working Working => BurstModel.Work(this);
 
     private string MatrixSentence()
     {

@@ -10,7 +10,7 @@ namespace NotebookKit.Vessels.Bursting;
 
 /// <summary>Where a vessel first fails in a ply and where it bursts: two answers, never one.</summary>
 /// <remarks>Source: as <see cref="Model"/> lists.</remarks>
-public sealed partial record BurstPrediction : IResult
+public sealed partial record BurstPrediction : Result
 {
     private static readonly ModelCard Card = new(
         "Tube wall, ply by ply, and its ends",

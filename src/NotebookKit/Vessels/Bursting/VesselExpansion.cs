@@ -22,7 +22,7 @@ namespace NotebookKit.Vessels.Bursting;
 /// </remarks>
 public sealed record VesselExpansion(
     PressureVessel Vessel, GaugePressure Pressure, TubeStrain Strain, IReadOnlyList<PlyLoading> Plies, bool IsSound,
-        IReadOnlyList<BurstStep> Steps, ForcePerLength HoopForce) : IResult
+        IReadOnlyList<BurstStep> Steps, ForcePerLength HoopForce) : Result
 {
     private static readonly ModelCard Card = new(
         "Growth of a closed tube",
@@ -49,26 +49,23 @@ public sealed record VesselExpansion(
     private double Straight => Math.PI / 4 * Vessel.Liner.Bore.Meters * Vessel.Liner.Bore.Meters * Vessel.Length.Meters;
 
     /// <inheritdoc/>
-    public string Title => $"Growth at {Pressure}, {Vessel.Name}";
+    public override string Title => $"Growth at {Pressure}, {Vessel.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings => [.. FindDamage(), .. Vessel.OwnValues];
+    public override IReadOnlyList<Finding> Findings => [.. FindDamage(), .. Vessel.OwnValues];
 
     private IEnumerable<Finding> FindDamage() => IsSound
         ? []
         : [VesselsFindings.WallIsNoLongerSound(Pressure, Steps.Select(s => $"{Words(s)} at {s.Pressure}"))];
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Strain around", Strain.Hoop.Show(), $"bore grows {BoreIncrease.Show()}"),
         new("Strain along", Strain.Axial.Show(), $"length grows {LengthIncrease.Show()}"),
@@ -78,7 +75,7 @@ public sealed record VesselExpansion(
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Pull around and along", @"N_h = p\,R,\quad N_a = \frac{p\,R}{2}", $"{Pressure} × R",
             $"{HoopForce.ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}, "

@@ -8,7 +8,7 @@ namespace NotebookKit.Vessels.Laminates;
 
 /// <summary>How a laminate answers forces and moments: strain of its middle, curvatures, stresses in every ply.</summary>
 /// <remarks>Source: Kaw, Mechanics of Composite Materials, 2nd ed. 2006, Eq. 4.29 and Ex. 4.3.</remarks>
-public sealed record LaminateResponse : IResult
+public sealed record LaminateResponse : Result
 {
     // Beyond it straight normals and small strains are no fair model of a laminate with a resin matrix. Common practice, no source.
     private const double LargestStrain = 0.05;
@@ -48,10 +48,10 @@ public sealed record LaminateResponse : IResult
     public IReadOnlyList<PlyFace> Faces { get; }
 
     /// <inheritdoc/>
-    public string Title => $"Laminate of {Laminate.Plies.Count} plies under load";
+    public override string Title => $"Laminate of {Laminate.Plies.Count} plies under load";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Classical laminate theory",
         ["Plies are bonded, in plane stress and linear; normals stay straight.", "No stress from curing, heat or moisture.",
             "Nothing has cracked yet: stresses are those before first-ply failure."],
@@ -59,10 +59,7 @@ public sealed record LaminateResponse : IResult
         [VesselSources.Kaw, VesselSources.Jones]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Strain of the middle", $"{Strain(Middle.X)} along x, {Strain(Middle.Y)} along y, {Strain(Middle.Shear)} shear"),
         new("Curvature", $"{Curvature(CurvatureX)} along x, {Curvature(CurvatureY)} along y, {Curvature(Twist)} twist"),
@@ -71,13 +68,10 @@ public sealed record LaminateResponse : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
-
-    /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Strain and curvature", @"(\epsilon,\ \kappa) = (A,\ B;\ B,\ D)^{-1}\,(N,\ M)",
             $"N = ({string.Join(", ", Load.Values.Take(3).Select(v => Digits.Round(v, 4)))}) N/m, "

@@ -16,7 +16,7 @@ namespace NotebookKit.Vessels.Laying;
 /// <remarks>Source: as <see cref="SleeveFit"/>; thickness and mass from areal weight, densities and fibre volume fraction.</remarks>
 public sealed record Layup(
     PressureVessel Vessel, IReadOnlyList<PlyGeometry> Plies, Mass LinerMass, Mass EndsMass, Length CentreOfMass,
-        IReadOnlyList<Finding> Findings) : IResult
+        IReadOnlyList<Finding> Findings) : Result
 {
     private static readonly ModelCard Card = new(
         "Layup geometry",
@@ -56,19 +56,19 @@ public sealed record Layup(
     }
 
     /// <inheritdoc/>
-    public string Title => $"Layup, {Vessel.Name}";
+    public override IReadOnlyList<Finding> Findings { get; internal init; } = Findings;
 
     /// <inheritdoc/>
-    public ModelCard Model => Card;
+    public override string Title => $"Layup, {Vessel.Name}";
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override ModelCard Model => Card;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForBench;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Plies.Select((p, i) => new ResultLine(
             NameOf(i), $"{p.FibreDirections}, {p.Thickness.ToUnit(LengthUnit.Millimeter).Show()}",
@@ -90,5 +90,5 @@ public sealed record Layup(
     ];
 
     /// <inheritdoc/>
-    public Working Working => LayupModel.Work(this);
+    public override Working Working => LayupModel.Work(this);
 }

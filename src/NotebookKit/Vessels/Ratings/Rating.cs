@@ -9,7 +9,7 @@ namespace NotebookKit.Vessels.Ratings;
 
 /// <summary>What a vessel may be used at under a rule set, or why it isn't rated.</summary>
 /// <remarks>Source: as the rule set names; the design burst as its prediction names.</remarks>
-public sealed record Rating : IResult
+public sealed record Rating : Result
 {
     private readonly GaugePressure _working;
     private readonly GaugePressure _maximumExpected;
@@ -105,10 +105,10 @@ public sealed record Rating : IResult
     public GaugePressure RequiredBurst => Given(Rules.Burst * _maximumExpected);
 
     /// <inheritdoc/>
-    public string Title => $"Rating by {Rules.Name}, {Vessel.Name}";
+    public override string Title => $"Rating by {Rules.Name}, {Vessel.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         $"Rating by {Rules.Name}",
         [$"Written for {Rules.Covers}.", .. Learning.Model.Assumptions, RuleSets.NoneCovers, $"Rests on {Basis}.",
             $"No part or ply is proved past {Rules.MaximumProofUse.Show()} of its strength (common practice, no source)."],
@@ -116,16 +116,13 @@ public sealed record Rating : IResult
         [Rules.Source, .. Learning.Model.Sources]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => Findings.Any(f => f.Severity == FindingSeverity.Error) ? ResultStatus.Failed : ResultStatus.Completed;
+    public override ResultStatus Status => HasError ? ResultStatus.Failed : ResultStatus.Completed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings { get; internal init; }
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => IsRated
+    public override IReadOnlyList<ResultLine> Lines => IsRated
         ?
         [
             new("Working pressure", _working.ToString(), $"maximum expected over {Digits.Round(Rules.Overshoot)}"),
@@ -153,7 +150,7 @@ public sealed record Rating : IResult
             new("Rule set", Rules.Name, Rules.Source.ToString())];
 
     /// <inheritdoc/>
-    public Working Working { get; }
+    public override Working Working { get; }
 
     private static string Say(VesselTest test) => test is BurstTest burst ? $"{test.Id}: {burst.Failed} gave way at {test.Pressure}"
         : $"{test.Id}: held {test.Pressure}";

@@ -9,7 +9,7 @@ namespace NotebookKit.Vessels.Search;
 /// <param name="Search">What was asked.</param>
 /// <param name="Options">Every layup tried, lightest first.</param>
 /// <remarks>Source: as <see cref="LayupSearch"/>.</remarks>
-public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption> Options) : IResult
+public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption> Options) : Result
 {
     /// <summary>The choices: nothing is both lighter and stronger. Lightest first.</summary>
     public IReadOnlyList<LayupOption> Choices => [.. Options.Where(o => o.IsChoice)];
@@ -18,10 +18,10 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
     public IReadOnlyList<LayupOption> Rejected => [.. Options.Where(o => !o.IsChoice)];
 
     /// <inheritdoc/>
-    public string Title => $"Layups for {Search.Vessel.Name}";
+    public override string Title => $"Layups for {Search.Vessel.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Every layup in stock, rated and weighed",
         ["Sleeves first, wraps over them, the vessel's own veil outermost.",
             $"Rated by {Search.Rules.Name} on the low end of the predicted burst.", RuleSets.NoneCovers],
@@ -29,17 +29,17 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
         [VesselSources.Jones, VesselSources.Netting, Search.Rules.Source]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => Choices.Count > 0 ? ResultStatus.Completed : ResultStatus.Failed;
+    public override ResultStatus Status => Choices.Count > 0 ? ResultStatus.Completed : ResultStatus.Failed;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines => [.. Choices.Select(o => new ResultLine(o.Name, o.Rated!.Value.ToString(),
+    public override IReadOnlyList<ResultLine> Lines => [.. Choices.Select(o => new ResultLine(o.Name, o.Rated!.Value.ToString(),
         $"{o.Mass!.Value.Show()}, limited by the {o.Limit}"))];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -54,7 +54,7 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
     }
 
     /// <inheritdoc/>
-    public Working Working => new(Title, [.. Choices.Select(o => new WorkingStep(
+    public override Working Working => new(Title, [.. Choices.Select(o => new WorkingStep(
         o.Name, @"p_w = \frac{p_b}{k_b\,k_o}", $"{Digits.Round(Search.Rules.Burst)} × {Digits.Round(Search.Rules.Overshoot)} below "
             + "its low burst", $"{o.Rated}, {o.Mass!.Value.Show()}", Search.Rules.Source))]);
 }

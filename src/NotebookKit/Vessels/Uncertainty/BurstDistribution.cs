@@ -11,7 +11,7 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <summary>Bursts of many vessels made to one design, with everything that scatters drawn anew for each.</summary>
 /// <remarks>Source: Monte Carlo over the model of <see cref="BurstPrediction"/>; basis values by their definition in MIL-HDBK-17-1F, ch.
 /// 8.</remarks>
-public sealed class BurstDistribution : IResult
+public sealed record BurstDistribution : Result
 {
     private readonly double[] _sorted;
     private readonly byte[] _parts;
@@ -125,10 +125,10 @@ public sealed class BurstDistribution : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => $"Burst distribution, {Vessel.Name}";
+    public override string Title => $"Burst distribution, {Vessel.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Monte Carlo over the burst prediction",
         [
             "Drawn anew for each vessel: " + string.Join(", ", BurstSampler.Variables) + ".",
@@ -140,13 +140,10 @@ public sealed class BurstDistribution : IResult
         [.. Prediction.Model.Sources, Allowables.AllowableSources.Handbook]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -159,7 +156,7 @@ public sealed class BurstDistribution : IResult
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Mean burst", Mean.ToString(), $"spread {Digits.Round(100 * Spread)} %"),
         new("One in ten below", Quantile(0.10).ToString()),
@@ -174,7 +171,7 @@ public sealed class BurstDistribution : IResult
     ];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Burst of each sample", @"p_i = \min(\text{wall},\ \text{ends})", $"{Samples} samples, seed {Seed}",
             $"{Digits.Round(_sorted[0] / 1e5)} to {Digits.Round(_sorted[^1] / 1e5)} bar", VesselSources.Jones),

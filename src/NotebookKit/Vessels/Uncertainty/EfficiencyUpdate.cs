@@ -19,7 +19,7 @@ namespace NotebookKit.Vessels.Uncertainty;
 public sealed record EfficiencyUpdate(
     PressureVessel Vessel, IReadOnlyList<VesselTest> Tests, EfficiencyBelief Prior, EfficiencyBelief Posterior, double Surprise,
         double EffectiveBursts,
-    double VesselScatter, GaugePressure TwinBurst, EfficiencyBelief AfterTwin) : IResult
+    double VesselScatter, GaugePressure TwinBurst, EfficiencyBelief AfterTwin) : Result
 {
     private static readonly Source Text = new("Gelman et al.", "Bayesian Data Analysis, 3rd ed.", 2013, "ch. 3, §8.7");
 
@@ -30,10 +30,10 @@ public sealed record EfficiencyUpdate(
     public int Held => Tests.Count - Bursts;
 
     /// <inheritdoc/>
-    public string Title => $"What tests teach of the making, {Vessel.Name}";
+    public override string Title => $"What tests teach of the making, {Vessel.Name}";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Bayesian update of the fabrication efficiency on a grid",
         [
             "All vessels were made by the same hands in the same way.",
@@ -45,13 +45,10 @@ public sealed record EfficiencyUpdate(
         [Text]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Before", Prior.ToString(), Prior.Name),
         new("Now", Posterior.ToString(), Posterior.Name),
@@ -62,7 +59,7 @@ public sealed record EfficiencyUpdate(
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -88,7 +85,7 @@ public sealed record EfficiencyUpdate(
     }
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Chance of a burst at b", @"L(\eta) = \frac{1}{\sigma}\,\varphi\left(\frac{\ln b-\ln \hat p(\eta)}{\sigma}\right)",
             string.Join(", ", Tests.Where(t => t is BurstTest { IsOfWall: true }).Select(t => $"{t.Id} {t.Pressure}")),

@@ -5,7 +5,7 @@ namespace NotebookKit.Vessels.Uncertainty;
 
 /// <summary>What tests taught of every part of a vessel, and of the vessel that is as strong as its weakest part.</summary>
 /// <remarks>Source: as <see cref="PartEvidence"/>.</remarks>
-public sealed class PartLearning : IResult
+public sealed record PartLearning : Result
 {
     private static readonly Source Grid = new("Gelman et al.", "Bayesian Data Analysis, 3rd ed.", 2013, "ch. 3, §8.7");
     private static readonly Source Modes = new("Meeker and Escobar", "Statistical Methods for Reliability Data", 1998, "ch. 15");
@@ -87,10 +87,10 @@ public sealed class PartLearning : IResult
     }
 
     /// <inheritdoc/>
-    public string Title => "What tests teach of each part";
+    public override string Title => "What tests teach of each part";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Bayesian update of each part's strength and scatter on a grid",
         [
             "Vessels of one batch were made by the same hands, of the same materials, in the same way; the mean of another batch "
@@ -111,13 +111,10 @@ public sealed class PartLearning : IResult
             + "the safe side")]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("B-basis of the vessel", BBasis.ToString(), "nine in ten burst above, with 95 % confidence"),
         new("A-basis of the vessel", ABasis.ToString(), "ninety-nine in a hundred burst above, with 95 % confidence"),
@@ -132,7 +129,7 @@ public sealed class PartLearning : IResult
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings
+    public override IReadOnlyList<Finding> Findings
     {
         get
         {
@@ -170,7 +167,7 @@ public sealed class PartLearning : IResult
     }
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Chance of holding p", @"S(p) = \exp\left(-\ln 2\left(\frac{p}{\rho\,\hat p}\right)^m\frac{V}{V_0}\right)",
             $"{Tests.OfType<PartHeld>().Count()} tests held, and every part that did "

@@ -8,7 +8,7 @@ namespace NotebookKit.Vessels.Uncertainty;
 /// <param name="Worths">What each test may be expected to bring, best for its work first.</param>
 /// <remarks>Source: Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961 (expected value of sample information),
 /// unverified.</remarks>
-public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worths) : IResult
+public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worths) : Result
 {
     private static readonly Source Book = new("Raiffa and Schlaifer", "Applied Statistical Decision Theory", 1961, "",
         SourceKind.Unverified);
@@ -17,10 +17,10 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
     public TestGain Best => Worths[0];
 
     /// <inheritdoc/>
-    public string Title => "Which test next";
+    public override string Title => "Which test next";
 
     /// <inheritdoc/>
-    public ModelCard Model => new(
+    public override ModelCard Model => new(
         "Expected gain of the B-basis by one more test",
         ["Outcomes are drawn from what is believed now, and the belief is updated by each.", "The test does no damage that is not seen.",
             "Work is as given; water, cover and a remote pump are at hand."],
@@ -28,13 +28,10 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
         [Book]);
 
     /// <inheritdoc/>
-    public ResultStatus Status => ResultStatus.Completed;
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
 
     /// <inheritdoc/>
-    public IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForProof;
-
-    /// <inheritdoc/>
-    public IReadOnlyList<ResultLine> Lines =>
+    public override IReadOnlyList<ResultLine> Lines =>
     [
         new("B-basis of the vessel now", Now.ToString()),
         .. Worths.Select(w => new ResultLine(
@@ -44,13 +41,13 @@ public sealed record TestChoice(GaugePressure Now, IReadOnlyList<TestGain> Worth
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> Findings =>
+    public override IReadOnlyList<Finding> Findings =>
         Best.GainPerHour > 0
             ? [VesselsFindings.BestTestForWork(Best.Option.Name, Best.GainPerHour)]
             : [VesselsFindings.NoTestRaisesBasis()];
 
     /// <inheritdoc/>
-    public Working Working => new(Title,
+    public override Working Working => new(Title,
     [
         new("Gain", @"g = \frac{E[B\,|\,\text{outcome}]-B}{t}", $"({Best.Expected} − {Now}) / {Best.Option.Work.Show(2)}",
             $"{Digits.Round(Best.GainPerHour, 2)} bar/h", Book),
