@@ -24,7 +24,7 @@ internal static class BurstModel
         var outcome = engine.Run(trace);
         var layers = engine.Layers.ToArray();
         var verdict = Judge(wall, engine, criterion, MeanFactors(vessel), outcome, layers);
-        if (verdict.LeftOff > 0) trace.Add(new WallEvent(verdict.Outcome.Burst, verdict.Outcome.Mode, verdict.Outcome.Ply));
+        if (verdict.LeftOff > 0) trace.Add(new WallEvent(verdict.Outcome.BurstLineLoad, verdict.Outcome.Mode, verdict.Outcome.Ply));
         return new BurstPrediction(layup, criterion, wall, layers, verdict, trace, Ends(vessel, wall.Context(layers)));
     }
 
@@ -40,10 +40,10 @@ internal static class BurstModel
             var outcome = engine.Run();
             var one = One(inner, engine, criterion, factors, outcome, NettingPascals(engine.Layers, inner));
             var (low, netting) = (Math.Max(best.LowPascals, one.LowPascals), Math.Max(best.NettingPascals, one.NettingPascals));
-            if (outcome.Burst / inner.Radius > best.Outcome.Burst / wall.Radius)
+            if (outcome.BurstLineLoad / inner.Radius > best.Outcome.BurstLineLoad / wall.Radius)
             {
-                outcome.Burst *= wall.Radius / inner.Radius;
-                outcome.FirstPlyFailure = whole.FirstPlyFailure;
+                outcome.BurstLineLoad *= wall.Radius / inner.Radius;
+                outcome.FirstPlyFailureLineLoad = whole.FirstPlyFailureLineLoad;
                 best = new WallVerdict(outcome, low, netting, one.IsLeaning, i + 1);
             }
             else
@@ -76,9 +76,9 @@ internal static class BurstModel
     /// <summary>What a wall may be rated on [Pa]: its burst, less where netting or the fibres without a plastic liner hold less.</summary>
     public static double LowPascals(VesselWall wall, in WallOutcome outcome, in WallOutcome? withoutLiner, double nettingPascals)
     {
-        var burst = outcome.Burst / wall.Radius;
+        var burst = outcome.BurstLineLoad / wall.Radius;
         if (wall.Count == 0) return burst;
-        return Math.Min(Math.Min(burst, nettingPascals), withoutLiner is { } alone ? alone.Burst / wall.Radius : burst);
+        return Math.Min(Math.Min(burst, nettingPascals), withoutLiner is { } alone ? alone.BurstLineLoad / wall.Radius : burst);
     }
 
     /// <summary>The same for a sample, both ends of its band [Pa]; the engine is left with the whole wall in it.</summary>
@@ -107,7 +107,7 @@ internal static class BurstModel
 
         wall.Set(engine, factors, FailureCriterion.MaximumStress, linerFactor);
         var outcome = engine.Run();
-        return (LowPascals(wall, outcome, alone, NettingPascals(engine.Layers, wall)), outcome.Burst / wall.Radius);
+        return (LowPascals(wall, outcome, alone, NettingPascals(engine.Layers, wall)), outcome.BurstLineLoad / wall.Radius);
     }
 
     /// <summary>Whether the wall leans on more than its fibres as laid and its liner.</summary>

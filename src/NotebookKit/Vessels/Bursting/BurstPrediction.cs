@@ -44,9 +44,9 @@ public sealed partial record BurstPrediction : Result
         Layers = layers;
         Outcome = outcome;
         Trace = trace;
-        WallBurst = GaugePressure.FromPascals(outcome.Burst / wall.Radius);
-        FirstPlyFailure = double.IsNaN(outcome.FirstPlyFailure) ? WallBurst
-            : GaugePressure.FromPascals(outcome.FirstPlyFailure / wall.Radius);
+        WallBurst = GaugePressure.FromPascals(outcome.BurstLineLoad / wall.Radius);
+        FirstPlyFailure = double.IsNaN(outcome.FirstPlyFailureLineLoad) ? WallBurst
+            : GaugePressure.FromPascals(outcome.FirstPlyFailureLineLoad / wall.Radius);
         IsMatrixDominated = verdict.IsLeaning;
         Netting = GaugePressure.FromPascals(verdict.NettingPascals);
         WallLow = GaugePressure.FromPascals(Math.Min(verdict.LowPascals, WallBurst.Pascals));

@@ -16,14 +16,14 @@ internal static class ExpansionModel
         var engine = wall.NewEngine();
         wall.Set(engine, BurstModel.MeanFactors(vessel), FailureCriterion.MaximumStress);
         var trace = new List<WallEvent>();
-        var burst = engine.Run(trace).Burst / wall.Radius;
+        var burst = engine.Run(trace).BurstLineLoad / wall.Radius;
         // Where the plies alone hold more than with a stiff ply over them that breaks first, they are followed once it has.
         foreach (var inner in wall.Inner.TakeWhile(_ => pressure.Pascals >= burst))
         {
             wall = inner;
             wall.Set(engine, BurstModel.MeanFactors(vessel), FailureCriterion.MaximumStress);
             trace.Clear();
-            burst = engine.Run(trace).Burst / wall.Radius;
+            burst = engine.Run(trace).BurstLineLoad / wall.Radius;
         }
 
         if (!(pressure.Pascals >= 0 && pressure.Pascals < burst))

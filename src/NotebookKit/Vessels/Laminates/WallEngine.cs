@@ -75,7 +75,10 @@ internal sealed partial class WallEngine
     public WallOutcome Run(List<WallEvent>? trace = null)
     {
         Reset();
-        var outcome = new WallOutcome { FirstPlyFailure = double.NaN, FirstPlyFailurePly = -1, Mode = FailureMode.Mechanism, Ply = -1 };
+        var outcome = new WallOutcome
+        {
+            FirstPlyFailureLineLoad = double.NaN, FirstPlyFailurePly = -1, Mode = FailureMode.Mechanism, Ply = -1,
+        };
         var reached = 0.0;
         var lost = false;
         var broken = false;
@@ -89,7 +92,7 @@ internal sealed partial class WallEngine
             trace?.Add(new WallEvent(load, mode, ply));
             if (mode == FailureMode.Matrix && outcome.FirstPlyFailurePly < 0)
             {
-                outcome.FirstPlyFailure = load;
+                outcome.FirstPlyFailureLineLoad = load;
                 outcome.FirstPlyFailurePly = ply;
             }
 
@@ -111,7 +114,7 @@ internal sealed partial class WallEngine
             if (Apply(mode, layer)) break;
         }
 
-        outcome.Burst = reached;
+        outcome.BurstLineLoad = reached;
         return outcome;
     }
 

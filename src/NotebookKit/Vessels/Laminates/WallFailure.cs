@@ -34,14 +34,14 @@ public sealed record WallFailure(
     /// <summary>Whether a wall leans on more than its fibres as laid and its liner.</summary>
     internal static bool IsLeaning(in WallOutcome outcome, double nettingLoad) =>
         outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > FollowableResinStrain
-        || nettingLoad < (1 - LeaningShare - outcome.LinerShare) * outcome.Burst;
+        || nettingLoad < (1 - LeaningShare - outcome.LinerShare) * outcome.BurstLineLoad;
 
     internal static WallFailure Of(TubeWall wall, WallLoad load, in WallOutcome outcome, List<WallEvent> trace)
     {
         var scale = (load.Hoop > 0 ? load.Hoop : load.Axial) / wall.Thickness.Meters;
         return new WallFailure(
-            Mean(double.IsNaN(outcome.FirstPlyFailure) ? outcome.Burst : outcome.FirstPlyFailure),
-            Mean(outcome.Burst),
+            Mean(double.IsNaN(outcome.FirstPlyFailureLineLoad) ? outcome.BurstLineLoad : outcome.FirstPlyFailureLineLoad),
+            Mean(outcome.BurstLineLoad),
             Mean(NettingLoad([.. wall.Plies.Select((p, i) => p.ToLayer(i))], load)),
             outcome.Mode,
             Name(outcome.Ply),

@@ -4,13 +4,13 @@ namespace NotebookKit.Vessels.Laminates;
 internal struct WallOutcome
 {
     /// <summary>Load at the first resin crack [N/m]; NaN where resin never cracks before the burst.</summary>
-    public double FirstPlyFailure;
+    public double FirstPlyFailureLineLoad;
 
     /// <summary>Ply of the first resin crack; −1 for none.</summary>
     public int FirstPlyFailurePly;
 
     /// <summary>Largest load the wall carries [N/m].</summary>
-    public double Burst;
+    public double BurstLineLoad;
 
     /// <summary>What ends it.</summary>
     public FailureMode Mode;
