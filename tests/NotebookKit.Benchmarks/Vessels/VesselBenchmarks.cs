@@ -42,7 +42,7 @@ public class VesselBenchmarks
     public double Wall_of_one_sample()
     {
         _wall.Set(_engine, new LayerFactors(0.6), NotebookKit.Vessels.Laminates.FailureCriterion.MaximumStress);
-        return _engine.Run().Burst;
+        return _engine.Run().BurstLineLoad;
     }
 
     /// <summary>A whole prediction with validation, layup and ends.</summary>
