@@ -1,9 +1,5 @@
-using NotebookKit.Filling.Fills;
-using NotebookKit.Filling.Restrictors;
-using NotebookKit.Filling.Supply;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Filling.Supply;

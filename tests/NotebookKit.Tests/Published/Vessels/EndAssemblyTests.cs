@@ -1,7 +1,5 @@
-using NotebookKit.Materials;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Vessels;
-using NotebookKit.Vessels;
 using NotebookKit.Vessels.Ends;
 using UnitsNet;
 

@@ -1,12 +1,7 @@
-using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Published;
-using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Built;
-using NotebookKit.Vessels.Design;
-using NotebookKit.Vessels.Laying;
-using NotebookKit.Vessels.Ratings;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Built;

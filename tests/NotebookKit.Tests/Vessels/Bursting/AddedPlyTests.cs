@@ -1,10 +1,6 @@
 using CsCheck;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Bursting;
-using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Bursting;
 

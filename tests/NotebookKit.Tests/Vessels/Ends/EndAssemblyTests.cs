@@ -1,11 +1,8 @@
 using CsCheck;
 using NotebookKit.Building;
-using NotebookKit.Materials;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
 using NotebookKit.Vessels.Ends;
-using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Ends;
 

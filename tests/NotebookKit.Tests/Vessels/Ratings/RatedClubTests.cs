@@ -2,8 +2,6 @@ using System.Globalization;
 using MathNet.Numerics.Distributions;
 using NotebookKit.Numerics;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Uncertainty;
 
 namespace NotebookKit.Tests.Vessels.Ratings;
 

@@ -1,7 +1,5 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels;
-using NotebookKit.Vessels.Ends;
 using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Testing;
