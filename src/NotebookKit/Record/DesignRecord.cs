@@ -94,6 +94,17 @@ public sealed record DesignRecord(
             + "its notebook.") : record;
     }
 
+    /// <summary>Requirements and decisions that rest on one piece of evidence, a line each: what to look at again after that evidence
+    /// moved.</summary>
+    /// <param name="evidence">Name of the evidence.</param>
+    public IReadOnlyList<ResultLine> RestingOn(string evidence) =>
+    [
+        .. Requirements.Where(r => r.RestsOn.Contains(evidence)).Select(r =>
+            new ResultLine($"Required: {r.Name}", r.LiveValue, $"{r.Condition}: {(r.Holds ? "holds" : "does not hold")}")),
+        .. Decisions.Where(d => EvidenceOf(d).Contains(evidence)).Select(d =>
+            new ResultLine($"Decided: {d.Name}", d.Chosen, d.StillRight ? "still right" : "look again")),
+    ];
+
     /// <summary>The evidence that a decision rests on, that of its condition included.</summary>
     internal static IReadOnlyList<string> EvidenceOf(Decision decision) => [.. decision.RestsOn.Union(decision.StaysRightWhile.RestsOn)];
 

@@ -3,8 +3,8 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented fill of Curlew at the pad: 3.1 L of gas, regulator at 60 bar gauge, restrictor of 0.04 dm³/(s·bar) with b = 0.5, valve shut
-/// at 58 bar gauge, then cooling. Mass and energy balance in small steps with a wall that takes heat and warms, formulae of its own.
+/// An invented fill of Curlew at the pad: 3.1 L of gas, regulator at 60 bar gauge, restrictor of 0.04 dm³/(s·bar) with b = 0.5, valve
+/// shut at 58 bar gauge, then cooling. Mass and energy balance in small steps with a wall that takes heat and warms, formulae of its own.
 /// </summary>
 internal static class FillLogDemo
 {

@@ -3,9 +3,9 @@ using NotebookKit.Numerics;
 namespace NotebookKit.Logs.Tests.DemoData;
 
 /// <summary>
-/// An invented proof of Curlew's vessel: 4.56 L, 60 bar gauge working, 94.5 bar gauge proof, steps of 25, 50, 75, 90, 100 % (the last pumped
-/// 0.9 bar past), then ten minutes at working pressure. And the evening a week before, given up at 40 bar gauge because the nozzle dripped.
-/// Formulae of its own, so that it doesn't follow the library's models about.
+/// An invented proof of Curlew's vessel: 4.56 L, 60 bar gauge working, 94.5 bar gauge proof, steps of 25, 50, 75, 90, 100 % (the last
+/// pumped 0.9 bar past), then ten minutes at working pressure. And the evening a week before, given up at 40 bar gauge because the nozzle
+/// dripped. Formulae of its own, so that it doesn't follow the library's models about.
 /// </summary>
 internal static class ProofLogDemo
 {

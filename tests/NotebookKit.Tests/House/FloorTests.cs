@@ -62,7 +62,8 @@ public class FloorTests
         ["Flight.Dispersion"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
 
         ["Clearance.Service"] = [],
-        ["Clearance"] = ["Service"],
+        ["Clearance.Learned"] = [],
+        ["Clearance"] = ["Service", "Learned"],
 
         ["Numerics"] = [],
         ["Numerics.Ode"] = [""],

@@ -27,6 +27,14 @@ internal static partial class ClearanceFindings
             $"at the light end of the drag band the apogee is {maximumApogee.Show()}, above the ceiling of {above.Show()}. Use less "
             + "pressure, or measure the drag first.");
 
+    // Clearance/Learned/LearnedVerbs
+    internal static Finding TestsWereLeftOut(IReadOnlyList<string> ids) =>
+        Finding.Error($"the later tests leave out {string.Join(", ", ids)}, which the earlier ones hold. A test that was made can't be "
+            + "taken back: add the new tests to the earlier ones.");
+
+    internal static Finding TestsAllowNoRating(string which, string why) =>
+        Finding.Warning($"the {which} tests allow no rating: {why}");
+
     // Clearance/ProofVerbs
     internal static Finding RatingWasRefused(string name) =>
         Finding.Error($"the rating of {name} was refused, so no proof follows from it. Follow the findings of the rating.");
