@@ -116,6 +116,9 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
     /// <summary>The record as it stands.</summary>
     public DesignRecord Build() => new(title, [.. _givens], [.. _requirements], [.. _decisions]) { Evidence = [.. _evidence] };
 
+    /// <summary>States an input that was read, with its range and reason, by whoever read it.</summary>
+    internal void Put(Given given) => Put(_givens, given, g => g.Name);
+
     private static IReadOnlyList<string> Listed(IReadOnlyList<string>? restsOn) => [.. (restsOn ?? []).Distinct(StringComparer.Ordinal)];
 
     private void CheckEvidence(string what, IReadOnlyList<string> restsOn)

@@ -1,0 +1,120 @@
+using NotebookKit.DesignFiles.Shapes;
+using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ratings;
+using NotebookKit.Vessels.Testing;
+
+namespace NotebookKit.DesignFiles.Keys;
+
+/// <summary>What a vessel is rated by: rules, and what tests have shown.</summary>
+internal static class RatingKeys
+{
+    private static readonly UnitShape<GaugePressure> TestPressure = Kinds.BarGauge(0.5, 1000,
+        "Give the gauge reading with its unit; was psi read as bar?");
+
+    private static readonly NumberShape Chance = Kinds.Number(1e-6, 0.1, "0.001 is one vessel in a thousand.");
+
+    private static readonly EitherShape<RuleSet, RuleSet> RulesShape = new(
+        new WordShape<RuleSet>("rule set", [.. RuleSets.All.Select(r => (r.Name, r))]), r => r,
+        new ChoiceShape<RuleSet>("rules", "kind",
+            (["by risk"], "A rule that rates by the chance of a burst.", f =>
+            {
+                var chance = f.Needs("chance", Chance, "Chance of a burst at a fill that the club is ready to run.");
+                var people = f.Else("people", TextShape.Prose, "", "Where people are and what covers them.");
+                return v => RuleSet.ByRisk(chance(v), people(v));
+            }),
+            (["own"], "Rules of one's own.", f =>
+            {
+                var name = f.Needs("name", TextShape.Name, "What they are called.");
+                var proof = f.Needs("proof", Kinds.Number(1, 3, "1.25 to 1.67 is usual."), "Proof over maximum expected pressure.");
+                var burst = f.Needs("burst", Kinds.Number(1, 10, "2.25 to 3.65 is usual."), "Burst over maximum expected pressure.");
+                var source = f.Needs("source", TextShape.Prose, "Where the factors come from.");
+                var covers = f.Needs("covers", TextShape.Prose, "What vessels they were written for.");
+                var overshoot = f.Has("overshoot", Kinds.Number(1, 1.5, "5 % is common practice."), 1.05,
+                    "Maximum expected over working pressure.");
+                var use = f.Has("maximum proof use", Kinds.Percent(30, 95, "Two thirds is common practice."), 67.Percent(),
+                    "Largest share of its strength that any part may be proved at.");
+                var most = f.May("maximum pressure", TestPressure, "Highest maximum expected pressure that the rules were written for.");
+                var chance = f.May("chance", Chance, "Chance of a burst at a fill that the club is ready to run.");
+                var people = f.Else("people", TextShape.Prose, "", "Where people are and what covers them.");
+                return v => new RuleSet(name(v), proof(v), burst(v), Source.CommonPractice(source(v)), covers(v))
+                {
+                    Overshoot = overshoot(v), MaximumProofUse = use(v), MaximumPressure = most(v), TargetChance = chance(v),
+                    People = people(v),
+                };
+            })));
+
+    private static readonly ObjectShape<LeakSeen> LeakShape = new("leak", "A leak that a test showed.", f =>
+    {
+        var where = f.Needs("where", TextShape.Prose, "Where the water came out: \"nozzle end, seal\".");
+        var pressure = f.Needs("pressure", TestPressure, "Lowest pressure at which it was seen.");
+        var drops = f.May("drops a minute", Kinds.Number(0.01, 1000, "Leave it out where nobody counted."), "Drops a minute.");
+        return v => new LeakSeen(where(v), pressure(v)) { DropsPerMinute = drops(v) };
+    });
+
+    private static readonly ChoiceShape<Func<PressureVessel, VesselTest>> TestShape = new("test", "kind",
+        (["burst"], "A vessel taken to its burst with water.", f =>
+        {
+            var failed = f.Part("failed", TextShape.Prose, "Part that gave way first: \"wall\", \"nozzle end, carried sleeve\".");
+            return Test(f, (vessel, id, pressure, v) => new BurstTest(vessel, id, pressure, failed(v)));
+        }),
+        (["held proof"], "A vessel that held its proof with water.",
+            f => Test(f, (vessel, id, pressure, _) => new HeldProof(vessel, id, pressure))));
+
+    /// <summary>How the vessel is rated; nothing given rates by the club's rule.</summary>
+    public static ObjectShape<RatingContent> Rating { get; } = new("rating", "By which rules the vessel is rated.",
+        f =>
+        {
+            var rules = f.Else("rules", RulesShape, RuleSets.Club, "The rule set; \"Club rule\" unless given.");
+            var wanted = f.May("working pressure", Kinds.BarGauge(0.5, 300, "Leave it out for the highest that the rules allow."),
+                "Working pressure that is wanted; the highest that the rules allow unless given.");
+            return v => new(rules(v), wanted(v));
+        });
+
+    public static ObjectShape<Func<PressureVessel, VesselEvidence>> Evidence { get; } = new("evidence",
+        "Tests of vessels of this design or of others made the same way, oldest first.", f =>
+        {
+            var batch = f.Else("batch", TextShape.Prose, "", "Batch that the vessel in hand is made in.");
+            var tests = f.Needs("tests", Kinds.List(TestShape, 0, 200), "The tests.");
+            return v => vessel => new VesselEvidence([.. tests(v).Select(t => t(vessel))]) { Batch = batch(v) };
+        });
+
+    private static Func<Values, Func<PressureVessel, VesselTest>> Test(FieldList f,
+        Func<PressureVessel, string, GaugePressure, Values, VesselTest> make)
+    {
+        var id = f.Needs("vessel", TextShape.Name, "Name or number of the very vessel.");
+        var pressure = f.Needs("pressure", TestPressure, "Highest pressure it saw.");
+        var batch = f.Else("batch", TextShape.Prose, "", "Batch it was made in.");
+        var leak = f.Part("leak", LeakShape, "A leak: where, and from which pressure on.");
+        var drops = f.May("drops seen", Kinds.Flag, "Whether drops were looked for and seen.");
+        var growth = f.May("growth", Kinds.Between(0.001.Millilitres(), 10.Litres(), "Leave it out where it wasn't measured."),
+            "Growth of the inside at the highest pressure held.");
+        var differs = f.Part("differs", new DraftShape<Func<string, PressureVessel>>(VesselKeys.Vessel),
+            "In what the vessel tested differs from the design's, by the vessel's own keys.");
+        return v =>
+        {
+            var other = differs(v) is { } draft ? Laid(draft, v) : null;
+            return vessel => make(other?.Invoke($"{vessel.Name}, {id(v)}") ?? vessel, id(v), pressure(v), v) with
+            {
+                Batch = batch(v), Leak = leak(v), DropsSeen = drops(v), Growth = growth(v),
+            };
+        };
+    }
+
+    // The vessel of the stage that the test stands in, with what differs laid over it.
+    private static Func<string, PressureVessel> Laid(TreeNode draft, Values v)
+    {
+        var stage = v.Spot.Path[..v.Spot.Path.LastIndexOf("evidence", StringComparison.Ordinal)];
+        var below = TreePath.Find(v.Spot.Run.Root, $"{stage}vessel");
+        var whole = below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
+        var beside = v.Spot.Run.Beside();
+        var right = VesselKeys.Vessel.TryRead(whole, new(beside, $"{v.Spot.Path}.differs", "vessel tested", ""), out var made);
+        v.Spot.Run.TakeMistakes(beside);
+        // What is wrong is said already; the name stands for a vessel that nobody asks for.
+        return right ? made : name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]);
+    }
+
+    internal sealed record RatingContent(RuleSet Rules, GaugePressure? Wanted);
+}

@@ -1,0 +1,111 @@
+using NotebookKit.Aerodynamics.Bodies;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Site;
+using NotebookKit.Propulsion.Charges;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ratings;
+using NotebookKit.Vessels.Testing;
+
+namespace NotebookKit.DesignFiles.Parts;
+
+/// <summary>One stage of a design: its vessel with what tests have shown of it, and what flies around it.</summary>
+public sealed class DesignStage
+{
+    private readonly StageContent _content;
+    private readonly LaunchSite? _site;
+    private readonly Lazy<Rating> _rating;
+    private readonly Lazy<Vehicle> _vehicle;
+
+    internal DesignStage(string name, StageContent content, LaunchSite? site)
+    {
+        (Name, _content, _site) = (name, content, site);
+        Vessel = content.Vessel(name);
+        Evidence = content.Evidence(Vessel);
+        // A run that was stopped is no answer to keep.
+        _rating = new(() => Vessel.Rate(Rules, WorkingPressure, Evidence), LazyThreadSafetyMode.PublicationOnly);
+        _vehicle = new(Build, LazyThreadSafetyMode.PublicationOnly);
+    }
+
+    /// <summary>Name: "Curlew", "Godwit booster".</summary>
+    public string Name { get; }
+
+    /// <summary>The vessel.</summary>
+    public PressureVessel Vessel { get; }
+
+    /// <summary>Bursts, held proofs and leaks of vessels of its kind; empty where none is given.</summary>
+    public VesselEvidence Evidence { get; }
+
+    /// <summary>Rules it is rated by.</summary>
+    public RuleSet Rules => _content.Rules;
+
+    /// <summary>Working pressure that is wanted; none where the highest is wanted that the rules allow.</summary>
+    public GaugePressure? WorkingPressure => _content.WorkingPressure;
+
+    /// <summary>Pressure it is to be filled to; none where it isn't given.</summary>
+    public GaugePressure? FillPressure => _content.Charge?.Fill;
+
+    /// <summary>Its outside; none where it isn't given.</summary>
+    public FinnedBody? Body => _content.Body;
+
+    /// <summary>What its water and air leave through; none where it isn't given.</summary>
+    public Nozzle? Nozzle => _content.Nozzle?.Nozzle;
+
+    /// <summary>What the design doesn't give and a flight needs, by key; empty where nothing is missing.</summary>
+    public IReadOnlyList<string> Missing =>
+    [
+        .. new (string Key, bool IsGiven)[]
+        {
+            ("body", _content.Body is not null), ("masses", _content.Masses is not null), ("nozzle", _content.Nozzle is not null),
+            ("charge", _content.Charge is not null), ("site", _site is not null || _content.Charge?.GasTemperature is not null),
+        }.Where(k => !k.IsGiven).Select(k => k.Key),
+    ];
+
+    /// <summary>What the vessel may be used at, on the tests of the file.</summary>
+    /// <exception cref="InvalidDesignException">The vessel or a test can't be computed; carries all findings.</exception>
+    public Rating Rating => _rating.Value;
+
+    /// <summary>What it weighs, part by part; stations that the file leaves out follow from the layout.</summary>
+    /// <exception cref="InvalidDesignException">The design gives no body, masses or nozzle.</exception>
+    public MassBudget Masses
+    {
+        get
+        {
+            ThrowIfMissing("body", "masses", "nozzle");
+            return MassLayout.Of(_content.Masses!, Vessel, Body!, _content.Nozzle!.Value.Station);
+        }
+    }
+
+    /// <summary>The vehicle, ready to fly, on its vessel as rated.</summary>
+    /// <exception cref="InvalidDesignException">Something is missing, the vessel can't be computed or its rating is refused.</exception>
+    public Vehicle Vehicle => _vehicle.Value;
+
+    private Vehicle Build()
+    {
+        ThrowIfMissing("body", "masses", "nozzle", "charge", "site");
+        var (charge, (nozzle, station)) = (_content.Charge!, _content.Nozzle!.Value);
+        var filled = new Charge(Vessel.ToChamber(Rating), charge.WaterFraction, charge.Fill, charge.GasTemperature ?? _site!.Temperature)
+        {
+            Gas = charge.Gas,
+        };
+        if (charge.WaterDensity is { } density) filled = filled with { WaterDensity = density };
+        return new Vehicle(Name, Body! with { Name = Name }, Masses, filled, nozzle, station)
+        {
+            LaunchTube = _content.LaunchTube,
+            Canopy = _content.Canopy,
+            Deployment = _content.Deployment ?? (_content.Canopy is null ? Deployment.None : Deployment.ByApogeeSensor()),
+            Surface = _content.Surface,
+            DragEnd = _content.DragEnd,
+            DragCalibration = _content.DragCalibration,
+            Flow = _content.Flow,
+        };
+    }
+
+    private void ThrowIfMissing(params string[] keys)
+    {
+        var missing = Missing.Where(keys.Contains).ToList();
+        if (missing.Count > 0)
+            throw new InvalidDesignException(Name, [Finding.Error(DesignFilesFindings.MissingForVehicle(Name, missing))]);
+    }
+}

@@ -1,0 +1,119 @@
+using NotebookKit.Quantities;
+
+namespace NotebookKit.DesignFiles;
+
+/// <summary>The sentences of design files, in one place; the place in the file stands before each.</summary>
+internal static class DesignFilesFindings
+{
+    // DesignFiles/Trees
+    internal static string TextTooLong(double megabytes, double most) =>
+        $"the file has {Digits.Round(megabytes)} MB, and a design has at most {Digits.Round(most)} MB; choose the design's own file.";
+
+    internal static string NotUtf8() => "here is a character that isn't UTF-8; save the file as UTF-8.";
+
+    internal static string FileIsCutOff(int line, int column) =>
+        FormattableString.Invariant($"the file ends here, but what opens in line {line}, column {column} isn't closed; ")
+        + "take the file from its copy, or write the rest.";
+
+    internal static string FileIsEmpty() => "the file ends without a design; start from an example, or take the file from its copy.";
+
+    internal static string NotJson(string reason) => $"this isn't JSON: {reason}; correct it here or just before.";
+
+    internal static string KeyStandsTwice(string key, int line, int column) =>
+        FormattableString.Invariant($"\"{key}\" stands here a second time, after line {line}, column {column}; keep one of both.");
+
+    // DesignFiles/Shapes
+    internal static string UnknownKey(string key, string where, string? nearest, IReadOnlyList<string> known) =>
+        $"\"{key}\" isn't known in {where}; " + (nearest is null ? $"it takes {Listed(known)}."
+            : $"is \"{nearest}\" meant? It takes {Listed(known)}.");
+
+    internal static string KeyIsMissing(string key, string where, string about) => $"{where} has no \"{key}\"; add it: {about}";
+
+    internal static string WrongForm(string what, string found, string wanted) => $"{what} is {found} here; write {wanted}.";
+
+    internal static string UnknownWord(string what, string text, string? nearest, IReadOnlyList<string> known) =>
+        $"{what} can't be \"{text}\"; " + (nearest is null ? "" : $"is \"{nearest}\" meant? ") + $"Choices are {Listed(known)}.";
+
+    internal static string OneOfBoth(string one, string other, string where) =>
+        $"{where} has both \"{one}\" and \"{other}\", which are two values for one thing; keep one of both.";
+
+    internal static string TooManyItems(string what, int count, int least, int most) =>
+        FormattableString.Invariant($"{what} has {count} items; it takes {least} to {most}.");
+
+    internal static string NoUnit(string what, string text, string noun, IReadOnlyList<string> units, string example) =>
+        $"{what} can't be \"{text}\": the unit is missing; write {noun} in {Listed(units)}, for example \"{example}\".";
+
+    internal static string OtherKind(string what, string text, string found, string wanted, string example) =>
+        $"{what} can't be \"{text}\": that is {found}, and {wanted} is wanted; write for example \"{example}\".";
+
+    internal static string GaugeOrAbsolute(string what, string text, string example) =>
+        $"{what} can't be \"{text}\": a pressure has to say whether it is gauge or absolute; write for example \"{example}\".";
+
+    internal static string Comma(string what, string text, string example) =>
+        $"{what} can't be \"{text}\": decimals are written with a point, and nothing stands between thousands; write for example "
+        + $"\"{example}\".";
+
+    internal static string NotOfKind(string what, string text, string noun, IReadOnlyList<string> units, string example) =>
+        $"{what} can't be \"{text}\": that isn't {noun}; write a number with {Listed(units)}, for example \"{example}\".";
+
+    internal static string NotANumber(string what, string text, string noun, string example) =>
+        $"{what} can't be \"{text}\": that isn't {noun}; write for example {example} without quotes.";
+
+    internal static string NotAName(string what, string text) =>
+        $"{what} can't be \"{text}\": a name has 1 to 80 characters, none of them <, >, /, \\ or a control character.";
+
+    internal static string NotProse(string what) =>
+        $"{what} is a text of at most 4000 characters without control characters; shorten it, or take those out.";
+
+    internal static string NothingAt(string path, string? nearest) =>
+        $"there is no value at \"{path}\" to take over; " + (nearest is null ? "write the whole path of a value."
+            : $"is \"{nearest}\" meant?");
+
+    internal static string NotOneValue(string path) => $"\"{path}\" holds more than one value; write the path of one value.";
+
+    internal static string CircularReference(IReadOnlyList<string> way) =>
+        $"values are taken over in a circle, {string.Join(" from ", way.Select(w => $"\"{w}\""))}; give one of them its own value.";
+
+    internal static string NoSuchMaterial(string what, string noun, string text, IReadOnlyList<string> nearest) =>
+        $"{what} can't be \"{text}\": there is no {noun} of that name; nearest are {Listed([.. nearest.Select(n => $"\"{n}\"")])}, or "
+        + "add your own under \"materials\".";
+
+    // DesignFiles/Keys
+    internal static string NewerVersion(int found, int known) =>
+        FormattableString.Invariant($"the design has version {found}, and this program reads up to version {known}; ")
+        + "take a newer program.";
+
+    internal static string NewMaterialNeeds(string name, string key) =>
+        $"\"{name}\" is new, so it needs \"{key}\"; add it, or say which material it is \"like\".";
+
+    internal static string LikeUnknown(string name, string like) =>
+        $"\"{name}\" is to be like \"{like}\", but no material of that kind and name stands above it or in the library; correct the name.";
+
+    internal static string NoSuchRequirement(string decision, string requirement, string? nearest) =>
+        $"the decision \"{decision}\" stays right while \"{requirement}\" holds, but there is no requirement of that name"
+        + (nearest is null ? "; add it." : $"; is \"{nearest}\" meant?");
+
+    internal static string TwoOfOneName(string what, string name) => $"two {what} are called \"{name}\"; give each its own name.";
+
+    // DesignFiles
+    internal static string NoSuchFile(string path) => $"there is no design file at \"{path}\"; check the path.";
+
+    internal static string CannotOpen(string path, string reason) =>
+        $"\"{path}\" can't be read or written ({reason}); check its folder and your rights there.";
+
+    internal static string NoSuchValue(string name, string? nearest) =>
+        $"the design has no value \"{name}\"" + (nearest is null ? "; write the path of one of its values." : $"; is \"{nearest}\" meant?");
+
+    internal static string SeveralValues(string name, IReadOnlyList<string> paths, int count) =>
+        $"the design has {Digits.Round(count)} values called \"{name}\"; write the path of one: {Listed(paths)}.";
+
+    internal static string HasTwoStages(string name) => $"{name} has two stages. Take one of its Stages, or its TwoStageVehicle.";
+
+    internal static string HasOneStage(string name) => $"{name} has one stage. Take its Vehicle.";
+
+    internal static string MissingForVehicle(string stage, IReadOnlyList<string> keys) =>
+        $"{stage} can't fly: the design doesn't give {Listed(keys)}; add what is missing.";
+
+    private static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words)
+        : $"{string.Join(", ", words.Take(words.Count - 1))} or {words[^1]}";
+}

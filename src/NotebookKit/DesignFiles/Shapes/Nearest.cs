@@ -1,0 +1,15 @@
+using NotebookKit.Numerics;
+
+namespace NotebookKit.DesignFiles.Shapes;
+
+/// <summary>The known word that a mistyped one is nearest to.</summary>
+internal static class Nearest
+{
+    /// <summary>The nearest; none where none is near.</summary>
+    public static string? Of(string word, IEnumerable<string> known)
+    {
+        if (word.Length > 200) return null;
+        var nearest = known.Select(k => (Word: k, Edits: EditDistance.Between(word, k))).OrderBy(k => k.Edits).FirstOrDefault();
+        return nearest.Word is not null && nearest.Edits <= Math.Max(2, nearest.Word.Length / 2) ? nearest.Word : null;
+    }
+}

@@ -1,0 +1,154 @@
+using System.Text.Json.Nodes;
+using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Provenance;
+
+namespace NotebookKit.DesignFiles.Shapes;
+
+/// <summary>An object: its keys, and what is made of their values.</summary>
+/// <typeparam name="T">What is made.</typeparam>
+internal sealed class ObjectShape<T> : Shape<T>
+{
+    private readonly FieldList _list = new();
+    private readonly Func<Values, T> _make;
+    private readonly string _about;
+
+    /// <summary>States an object.</summary>
+    /// <param name="name">What it is called, alone in the design file: "launch tube".</param>
+    /// <param name="about">What it is for.</param>
+    /// <param name="define">States its keys, and returns what makes it.</param>
+    public ObjectShape(string name, string about, Func<FieldList, Func<Values, T>> define)
+    {
+        (Name, _about) = (name, about);
+        _make = define(_list);
+    }
+
+    public string Name { get; }
+
+    public IReadOnlyList<Field> Fields => _list.Fields;
+
+    /// <summary>Key and words by which it was chosen among alternatives; none where it wasn't.</summary>
+    public (string Key, IReadOnlyList<string> Words)? ChosenBy { get; init; }
+
+    /// <inheritdoc/>
+    public override bool TryRead(TreeNode node, Spot spot, out T value)
+    {
+        value = default!;
+        if (node is not TreeNode.Members members)
+        {
+            spot.Say(node.At, DesignFilesFindings.WrongForm(spot.What, node.Noun, $"an object in braces, {Name}"));
+            return false;
+        }
+
+        var right = KeysAreKnown(members, spot);
+        var values = new object?[Fields.Count];
+        for (var i = 0; i < values.Length; i++)
+        {
+            var field = Fields[i];
+            var at = spot.At(field.Key, field.About);
+            if (members.Find(field.Key) is { } found)
+            {
+                (var fine, values[i]) = field.Read(found, at);
+                right &= fine;
+            }
+            else if (field.IsNeeded)
+            {
+                spot.Say(node.At, DesignFilesFindings.KeyIsMissing(field.Key, spot.What, field.About));
+                right = false;
+            }
+            else if (field.Kind.Length > 0)
+            {
+                spot.Run.Givens.Add(new(at.Path, "", field.Default ?? "not given", field.Kind, field.Range, field.About,
+                    field.Default is null ? GivenState.NotGiven : GivenState.Default));
+            }
+        }
+
+        foreach (var (one, other) in _list.Alternatives)
+        {
+            if (members.Find(one) is null || members.Find(other) is null) continue;
+            spot.Say(members.All.First(m => m.Key == other).KeyAt, DesignFilesFindings.OneOfBoth(one, other, spot.What));
+            right = false;
+        }
+
+        var word = ChosenBy is { } chosen ? (members.Find(chosen.Key) as TreeNode.Text)?.Value ?? "" : "";
+        return right && TryMake(new(values, spot, word), node, out value);
+    }
+
+    private bool TryMake(Values values, TreeNode node, out T value)
+    {
+        value = default!;
+        try
+        {
+            value = _make(values);
+            return true;
+        }
+        catch (InvalidDesignException wrong)
+        {
+            values.Spot.Say(node.At, string.Join(' ', wrong.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
+        }
+        catch (ArgumentException wrong)
+        {
+            var note = wrong.Message.IndexOf(" (Parameter", StringComparison.Ordinal);
+            values.Spot.Say(node.At, note > 0 ? wrong.Message[..note] : wrong.Message);
+        }
+        catch (FormatException wrong) when (wrong is not DesignFileException)
+        {
+            values.Spot.Say(node.At, wrong.Message);
+        }
+
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public override TreeNode Order(TreeNode node)
+    {
+        if (node is not TreeNode.Members members) return node;
+        var order = (ChosenBy is { } by ? [by.Key] : Array.Empty<string>()).Concat(Fields.Select(f => f.Key)).ToList();
+        return members with
+        {
+            All =
+            [
+                .. members.All.OrderBy(m => order.IndexOf(m.Key) is var at && at < 0 ? order.Count : at)
+                    .Select(m => Fields.FirstOrDefault(f => f.Key == m.Key) is { } field ? m with { Value = field.Shape.Order(m.Value) } : m),
+            ],
+        };
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaBook book) => book.Refer(Name, () => Whole(book, needsAll: true));
+
+    /// <summary>The schema of an object that gives only what differs from another.</summary>
+    public JsonObject PartialSchema(SchemaBook book) => book.Refer($"{Name} in part", () => Whole(book, needsAll: false));
+
+    private JsonObject Whole(SchemaBook book, bool needsAll)
+    {
+        var properties = new JsonObject();
+        if (ChosenBy is { } by) properties[by.Key] = new JsonObject { ["enum"] = SchemaBook.Words(by.Words) };
+        foreach (var field in Fields) properties[field.Key] = field.Schema(book);
+        var needed = (ChosenBy is { } chosen ? [chosen.Key] : Array.Empty<string>())
+            .Concat(Fields.Where(f => f.IsNeeded && needsAll).Select(f => f.Key)).ToList();
+        var schema = new JsonObject { ["type"] = "object", ["description"] = _about, ["properties"] = properties };
+        if (needed.Count > 0) schema["required"] = SchemaBook.Words(needed);
+        schema["additionalProperties"] = false;
+        if (_list.Alternatives.Count > 0)
+            schema["allOf"] = new JsonArray([.. _list.Alternatives.Select(a => (JsonNode)new JsonObject
+            {
+                ["not"] = new JsonObject { ["required"] = SchemaBook.Words([a.One, a.Other]) },
+            })]);
+        return schema;
+    }
+
+    private bool KeysAreKnown(TreeNode.Members members, Spot spot)
+    {
+        var right = true;
+        foreach (var member in members.All)
+        {
+            if (Fields.Any(f => f.Key == member.Key) || member.Key == ChosenBy?.Key) continue;
+            var known = (ChosenBy is { } by ? [by.Key] : Array.Empty<string>()).Concat(Fields.Select(f => f.Key)).ToList();
+            var key = member.Key.Length > 60 ? $"{member.Key[..60]}..." : member.Key;
+            spot.Say(member.KeyAt, DesignFilesFindings.UnknownKey(key, spot.What, Nearest.Of(member.Key, known), known));
+            right = false;
+        }
+
+        return right;
+    }
+}

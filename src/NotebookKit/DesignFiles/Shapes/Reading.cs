@@ -1,0 +1,44 @@
+using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Materials.Solids;
+
+namespace NotebookKit.DesignFiles.Shapes;
+
+/// <summary>One reading of a design: what has been found so far.</summary>
+internal sealed class Reading(string file, TreeNode root)
+{
+    private const int MostMistakes = 20;
+
+    private readonly List<DesignFileMistake> _mistakes = [];
+
+    public string File { get; } = file;
+
+    public TreeNode Root { get; } = root;
+
+    /// <summary>The materials that names mean; the design's own are added as they are read.</summary>
+    public MaterialLibrary Library { get; set; } = MaterialLibrary.Typical;
+
+    public List<DesignGiven> Givens { get; } = [];
+
+    public bool IsWrong => _mistakes.Count > 0;
+
+    public void Say(Place at, string path, string sentence)
+    {
+        // What is read twice is wrong once.
+        if (_mistakes.Count < MostMistakes && !_mistakes.Exists(m => (m.Line, m.Column, m.Sentence) == (at.Line, at.Column, sentence)))
+            _mistakes.Add(new(at.Line, at.Column, path, sentence));
+    }
+
+    public void ThrowIfWrong()
+    {
+        if (IsWrong) throw new DesignFileException(File, [.. _mistakes.OrderBy(m => new Place(m.Line, m.Column))]);
+    }
+
+    /// <summary>A reading of a part of the same design, with the same materials, mistakes and givens of its own.</summary>
+    public Reading Beside() => new(File, Root) { Library = Library };
+
+    /// <summary>Takes over what a reading beside it found wrong.</summary>
+    public void TakeMistakes(Reading beside)
+    {
+        foreach (var m in beside._mistakes) Say(new(m.Line, m.Column), m.Path, m.Sentence);
+    }
+}

@@ -1,0 +1,108 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.DesignFiles.Shapes;
+
+/// <summary>A kind of value with a unit: which units may stand in a file. What they mean is told by <see cref="UnitText"/> alone.</summary>
+internal sealed class UnitKind
+{
+    private const string NumberPattern = @"[-+]?[0-9]+(\.[0-9]+)?([eE][-+]?[0-9]+)?";
+
+    private readonly Type _quantity;
+    private readonly string _word;
+    private readonly Regex _regex;
+
+    private UnitKind(Type type, string noun, string example, params string[] units)
+    {
+        (Type, Noun, Example, Units) = (type, noun, example, units);
+        _quantity = type == typeof(GaugePressure) || type == typeof(AbsolutePressure) ? typeof(Pressure) : type;
+        _word = type == typeof(GaugePressure) ? UnitText.Gauge : type == typeof(AbsolutePressure) ? UnitText.Absolute : "";
+        Pattern = $"^{NumberPattern} ?({string.Join('|', units.Select(Plain))}){(_word.Length > 0 ? " " + _word : "")}$";
+        _regex = new Regex(Pattern, RegexOptions.CultureInvariant);
+    }
+
+    public Type Type { get; }
+
+    /// <summary>What it is called: "length".</summary>
+    public string Noun { get; }
+
+    public string Example { get; }
+
+    public IReadOnlyList<string> Units { get; }
+
+    /// <summary>What a text of this kind looks like, as an expression that a JSON Schema understands, too.</summary>
+    public string Pattern { get; }
+
+    public static IReadOnlyList<UnitKind> All { get; } =
+    [
+        new(typeof(Length), "length", "66 mm", "µm", "mm", "cm", "m", "km", "in", "ft"),
+        new(typeof(Mass), "mass", "62 g", "g", "kg", "oz", "lb"),
+        new(typeof(GaugePressure), "gauge pressure", "36 bar gauge", "bar", "psi", "kPa", "MPa"),
+        new(typeof(AbsolutePressure), "absolute pressure", "1013 hPa absolute", "bar", "psi", "kPa", "hPa"),
+        new(typeof(Pressure), "stress or modulus", "230 GPa", "Pa", "kPa", "MPa", "GPa", "N/mm²", "bar", "psi", "ksi", "Msi"),
+        new(typeof(Angle), "angle", "90°", "°", "deg", "rad"),
+        new(typeof(Ratio), "share", "32 %", "%"),
+        new(typeof(Temperature), "temperature", "15 °C", "°C", "K", "°F"),
+        new(typeof(Duration), "time", "0.5 s", "ms", "s", "min", "h"),
+        new(typeof(Speed), "speed", "3 m/s", "m/s", "km/h", "mph", "kn", "ft/s"),
+        new(typeof(Volume), "volume", "12 mL", "mL", "L", "cm³", "m³", "in³"),
+        new(typeof(Density), "density", "1150 kg/m³", "kg/m³", "kg/m3", "g/cm³", "g/cm3", "lb/in³", "lb/in3"),
+        new(typeof(AreaDensity), "areal weight", "150 g/m²", "g/m²", "g/m2", "kg/m²", "gsm", "oz/yd²", "oz/yd2"),
+        new(typeof(LinearDensity), "linear density", "400 tex", "tex", "g/km", "g/m", "kg/m"),
+        new(typeof(CoefficientOfThermalExpansion), "thermal expansion", "24 ppm/K", "1/K", "ppm/K"),
+    ];
+
+    public static UnitKind Of<T>() => All.First(k => k.Type == typeof(T));
+
+    /// <summary>The value of a text; none where it is none of this kind.</summary>
+    public object? Read(string text)
+    {
+        // No number has so many digits; what is longer isn't looked at.
+        if (text.Length > 60 || text.EndsWith('\n')) return null;
+        var match = _regex.Match(text);
+        if (!match.Success) return null;
+        var unit = match.Groups[3].Value;
+        if (UnitText.Number(text[..match.Groups[3].Index].TrimEnd()) is not { } number
+            || UnitText.Of(_quantity, number, unit) is not { } quantity || !double.IsFinite(Si(quantity))) return null;
+        return quantity is not Pressure pressure || _word.Length == 0 ? quantity
+            : _word == UnitText.Gauge ? GaugePressure.FromDifference(pressure)
+            : pressure.Pascals >= 0 ? AbsolutePressure.FromDifference(pressure) : null;
+    }
+
+    /// <summary>A value as a file has it, every digit kept.</summary>
+    public static string Write(object value) => value switch
+    {
+        GaugePressure gauge => $"{Digits(gauge.Bar)} bar gauge",
+        AbsolutePressure absolute => $"{Digits(absolute.Bar)} bar absolute",
+        LinearDensity linear => $"{Digits(linear.KilogramsPerMeter)} kg/m",
+        CoefficientOfThermalExpansion expansion => $"{Digits(expansion.PerKelvin)} 1/K",
+        IQuantity quantity when quantity.UnitSymbol() is "°" => $"{Digits((double)quantity.Value)}°",
+        IQuantity quantity => $"{Digits((double)quantity.Value)} {quantity.UnitSymbol()}",
+        _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
+    };
+
+    /// <summary>Why a text is none of this kind, a sentence.</summary>
+    public string Refusal(string what, string text)
+    {
+        var shown = text.Length > 60 ? $"{text[..60]}..." : text;
+        if (text.Contains(',', StringComparison.Ordinal)) return DesignFilesFindings.Comma(what, shown, Example);
+        if (UnitText.Number(text) is not null) return DesignFilesFindings.NoUnit(what, shown, Article(Noun), Shown, Example);
+        if (_word.Length > 0 && _regex.IsMatch($"{text} {_word}")) return DesignFilesFindings.GaugeOrAbsolute(what, shown, Example);
+        return All.FirstOrDefault(k => k != this && k.Read(text) is not null) is { } other
+            ? DesignFilesFindings.OtherKind(what, shown, Article(other.Noun), Article(Noun), Example)
+            : DesignFilesFindings.NotOfKind(what, shown, Article(Noun), Shown, Example);
+    }
+
+    private static double Si(IQuantity quantity) => quantity.As(UnitSystem.SI);
+
+    private IReadOnlyList<string> Shown => [.. Units.Select(u => _word.Length > 0 ? $"{u} {_word}" : u)];
+
+    private static string Digits(double number) => number.ToString("R", CultureInfo.InvariantCulture).Replace("E+", "E",
+        StringComparison.Ordinal);
+
+    private static string Plain(string unit) => unit.Replace("/", @"\/", StringComparison.Ordinal);
+
+    private static string Article(string noun) => $"{("aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an" : "a")} {noun}";
+}
