@@ -82,6 +82,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
         var vessel = f.Needs("vessel", VesselKeys.Vessel, "The pressure vessel.");
         var rating = f.Part("rating", RatingKeys.Rating, "By which rules it is rated; the club's unless given.");
         var evidence = f.Part("evidence", RatingKeys.Evidence, "What tests have shown; none unless given.");
+        var proof = f.Part("proof", RatingKeys.ProofTest, "How it is proof-tested; as the rating asks for it unless given.");
         var body = f.Part("body", BodyKeys.Body, "The outside.");
         var masses = f.Part("masses", FlightKeys.Masses, "What it weighs, part by part, empty of water and gas.");
         var nozzle = f.Part("nozzle", FlightKeys.Nozzle, "What water and air leave through.");
@@ -97,7 +98,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
             {
                 Body = body(v), Masses = masses(v), Nozzle = nozzle(v) is { } n ? (n.Nozzle, n.Station) : null, LaunchTube = tube(v),
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,
-                DragCalibration = drag(v)?.Calibration, Flow = flow(v),
+                DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
             };
             if (drag(v) is { } own) content = content with { Surface = own.Surface };
             foreach (var line in content.Masses ?? [])

@@ -1,5 +1,6 @@
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
@@ -80,6 +81,26 @@ internal static class RatingKeys
             var tests = f.Needs("tests", Kinds.List(TestShape, 0, 200), "The tests.");
             return v => vessel => new VesselEvidence([.. tests(v).Select(t => t(vessel))]) { Batch = batch(v) };
         });
+
+    /// <summary>How it is proof-tested; what isn't given is as the rating asks for it.</summary>
+    public static ObjectShape<Func<Proof, Proof>> ProofTest { get; } = new("proof", "How the vessel is proof-tested with water.", f =>
+    {
+        var air = f.May("trapped air", Kinds.Between(0.Millilitres(), 4.Litres(), "More air than that is a proof with air."),
+            "Air that can't be bled; none unless given.");
+        var span = f.May("support span", Kinds.Metres(0.01, 10, "Measure between the supports."),
+            "Distance of the two supports it lies on; its straight length unless given.");
+        var step = f.May("step hold", Kinds.Seconds(0, 3600, "A hold is minutes, not hours."), "Hold at each step; 60 s unless given.");
+        var proof = f.May("proof hold", Kinds.Seconds(10, 1800, "Shorter proves nothing, longer creeps the laminate."),
+            "Hold at proof pressure; 120 s unless given.");
+        var leak = f.May("leak hold", Kinds.Seconds(0, 3600, "Longer holds measure the weather."),
+            "Hold at working pressure on the way down; 10 min unless given.");
+        return v => asked => asked with
+        {
+            TrappedAir = air(v) ?? asked.TrappedAir, StepHold = step(v) ?? asked.StepHold, ProofHold = proof(v) ?? asked.ProofHold,
+            LeakHold = leak(v) ?? asked.LeakHold,
+            Support = asked.Support is { } support && span(v) is { } own ? support with { Span = own } : asked.Support,
+        };
+    });
 
     private static Func<Values, Func<PressureVessel, VesselTest>> Test(FieldList f,
         Func<PressureVessel, string, GaugePressure, Values, VesselTest> make)

@@ -34,9 +34,11 @@ internal static class ReasonKeys
             var most = f.May("at most", limit, "The figure must not be above this.");
             var least = f.May("at least", limit, "The figure must not be below this.");
             var why = f.Needs("why", TextShape.Prose, "Why it is required.");
-            f.NotBoth("at most", "at least");
-            return v => (most(v) ?? least(v)) is { } value
-                ? new(name(v), v.Word, most(v) is null ? Limit.AtLeast : Limit.AtMost, limit.Write(value), why(v)) { Value = value }
-                : throw new FormatException(DesignFilesFindings.KeyIsMissing("at most", name(v), "the limit, or \"at least\"."));
+            f.EitherOf("at most", "at least");
+            return v =>
+            {
+                var value = most(v) ?? least(v)!.Value;
+                return new(name(v), v.Word, most(v) is null ? Limit.AtLeast : Limit.AtMost, limit.Write(value), why(v)) { Value = value };
+            };
         });
 }

@@ -1,6 +1,7 @@
 using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
+using NotebookKit.Proofing;
 using NotebookKit.Propulsion.Charges;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -65,6 +66,10 @@ public sealed class DesignStage
     /// <summary>What the vessel may be used at, on the tests of the file.</summary>
     /// <exception cref="InvalidDesignException">The vessel or a test can't be computed; carries all findings.</exception>
     public Rating Rating => _rating.Value;
+
+    /// <summary>The proof that the rating asks for, held as the file says.</summary>
+    /// <exception cref="InvalidDesignException">The rating was refused.</exception>
+    public Proof Proof => _content.Proof(Proofing.Proof.For(Rating));
 
     /// <summary>What it weighs, part by part; stations that the file leaves out follow from the layout.</summary>
     /// <exception cref="InvalidDesignException">The design gives no body, masses or nozzle.</exception>

@@ -2,6 +2,7 @@ using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Design;
 using NotebookKit.Materials.Fluids;
+using NotebookKit.Proofing;
 using NotebookKit.Propulsion.Charges;
 using NotebookKit.Propulsion.Flow;
 using NotebookKit.Quantities;
@@ -17,6 +18,8 @@ namespace NotebookKit.DesignFiles.Parts;
 internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet Rules, GaugePressure? WorkingPressure,
     Func<PressureVessel, VesselEvidence> Evidence)
 {
+    public Func<Proof, Proof> Proof { get; init; } = asked => asked;
+
     public FinnedBody? Body { get; init; }
 
     public IReadOnlyList<MassLine>? Masses { get; init; }

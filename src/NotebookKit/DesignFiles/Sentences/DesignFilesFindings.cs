@@ -74,6 +74,9 @@ internal static class DesignFilesFindings
     internal static string CircularReference(IReadOnlyList<string> way) =>
         $"values are taken over in a circle, {string.Join(" from ", way.Select(w => $"\"{w}\""))}; give one of them its own value.";
 
+    internal static string CannotAdd(string what, string text, string noun) =>
+        $"{what} can't be another value and \"{text}\": that isn't a {noun} to add; write for example \"= nozzle.throat + 3 mm\".";
+
     internal static string NoSuchMaterial(string what, string noun, string text, IReadOnlyList<string> nearest) =>
         $"{what} can't be \"{text}\": there is no {noun} of that name; nearest are {Listed([.. nearest.Select(n => $"\"{n}\"")])}, or "
         + "add your own under \"materials\".";

@@ -4,11 +4,11 @@ namespace NotebookKit.DesignFiles.Shapes;
 internal sealed class FieldList
 {
     private readonly List<Field> _fields = [];
-    private readonly List<(string One, string Other)> _oneOf = [];
+    private readonly List<(string One, string Other, bool IsNeeded)> _oneOf = [];
 
     public IReadOnlyList<Field> Fields => _fields;
 
-    public IReadOnlyList<(string One, string Other)> Alternatives => _oneOf;
+    public IReadOnlyList<(string One, string Other, bool IsNeeded)> Alternatives => _oneOf;
 
     /// <summary>A key that must be there.</summary>
     public Func<Values, T> Needs<T>(string key, Shape<T> shape, string about)
@@ -46,7 +46,10 @@ internal sealed class FieldList
     }
 
     /// <summary>Two keys of which one at most may be there.</summary>
-    public void NotBoth(string one, string other) => _oneOf.Add((one, other));
+    public void NotBoth(string one, string other) => _oneOf.Add((one, other, false));
+
+    /// <summary>Two keys of which one must be there, and one alone.</summary>
+    public void EitherOf(string one, string other) => _oneOf.Add((one, other, true));
 
     private int Add<T>(string key, Shape<T> shape, string about, bool isNeeded, string? otherwise)
     {

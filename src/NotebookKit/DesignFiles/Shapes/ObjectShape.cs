@@ -62,10 +62,14 @@ internal sealed class ObjectShape<T> : Shape<T>
             }
         }
 
-        foreach (var (one, other) in _list.Alternatives)
+        foreach (var (one, other, isNeeded) in _list.Alternatives)
         {
-            if (members.Find(one) is null || members.Find(other) is null) continue;
-            spot.Say(members.All.First(m => m.Key == other).KeyAt, DesignFilesFindings.OneOfBoth(one, other, spot.What));
+            var (first, second) = (members.Find(one), members.Find(other));
+            if (first is null && second is null && isNeeded)
+                spot.Say(node.At, DesignFilesFindings.KeyIsMissing(one, spot.What, $"or \"{other}\", one of both."));
+            else if (first is not null && second is not null)
+                spot.Say(members.All.First(m => m.Key == other).KeyAt, DesignFilesFindings.OneOfBoth(one, other, spot.What));
+            else continue;
             right = false;
         }
 
@@ -130,12 +134,13 @@ internal sealed class ObjectShape<T> : Shape<T>
         if (needed.Count > 0) schema["required"] = SchemaBook.Words(needed);
         schema["additionalProperties"] = false;
         if (_list.Alternatives.Count > 0)
-            schema["allOf"] = new JsonArray([.. _list.Alternatives.Select(a => (JsonNode)new JsonObject
-            {
-                ["not"] = new JsonObject { ["required"] = SchemaBook.Words([a.One, a.Other]) },
-            })]);
+            schema["allOf"] = new JsonArray([.. _list.Alternatives.Select(a => (JsonNode)(a.IsNeeded
+                ? new JsonObject { ["oneOf"] = new JsonArray(Required(a.One), Required(a.Other)) }
+                : new JsonObject { ["not"] = Required(a.One, a.Other) }))]);
         return schema;
     }
+
+    private static JsonObject Required(params string[] keys) => new() { ["required"] = SchemaBook.Words(keys) };
 
     private bool KeysAreKnown(TreeNode.Members members, Spot spot)
     {

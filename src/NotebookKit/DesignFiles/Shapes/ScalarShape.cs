@@ -2,7 +2,8 @@ using NotebookKit.DesignFiles.Trees;
 
 namespace NotebookKit.DesignFiles.Shapes;
 
-/// <summary>One value. It stands bare, is taken over from another place ("= nozzle.throat"), or is stated with range and reason.</summary>
+/// <summary>One value. It stands bare, is taken over from another place ("= nozzle.throat", "= nozzle.throat + 3 mm"), or is stated with range
+/// and reason.</summary>
 /// <typeparam name="T">Type of the value.</typeparam>
 internal abstract class ScalarShape<T> : Shape<T>
 {
@@ -20,6 +21,9 @@ internal abstract class ScalarShape<T> : Shape<T>
 
     /// <summary>The value of a bare node; says what is wrong where there is none.</summary>
     protected abstract bool TryReadBare(TreeNode node, Spot spot, out T value);
+
+    /// <summary>A value and so much more of its kind; false where the text is none of it, or nothing can be added.</summary>
+    protected virtual bool TryAdd(ref T value, int sign, string text) => false;
 
     /// <summary>Whether a value lies between two others; always where there is no order.</summary>
     protected virtual string? OutOf(T value, T? from, bool hasFrom, T? to, bool hasTo, Spot spot, string why) => null;
@@ -43,10 +47,10 @@ internal abstract class ScalarShape<T> : Shape<T>
             bare = inner;
         }
 
-        if (!Followed(ref bare, spot) || !TryReadBare(bare, spot, out value)) return false;
+        var written = bare;
         T low = default!, high = default!;
-        if (from is not null && !(Followed(ref from, spot) && TryReadBare(from, spot, out low))) return false;
-        if (to is not null && !(Followed(ref to, spot) && TryReadBare(to, spot, out high))) return false;
+        if (!TryReadFollowed(bare, spot, out value) || (from is not null && !TryReadFollowed(from, spot, out low))
+            || (to is not null && !TryReadFollowed(to, spot, out high))) return false;
         if (OutOf(value, low, from is not null, high, to is not null, spot, why) is { } sentence)
         {
             spot.Say(bare.At.Line > 0 ? bare.At : node.At, sentence);
@@ -56,12 +60,23 @@ internal abstract class ScalarShape<T> : Shape<T>
         if (from is not null && to is not null) range = $"{Write(low)} to {Write(high)}";
         else if (from is not null) range = $"at least {Write(low)}";
         else if (to is not null) range = $"at most {Write(high)}";
-        spot.Run.Givens.Add(new(spot.Path, "", bare switch
+        spot.Run.Givens.Add(new(spot.Path, "", written is TreeNode.Text text
+            && !text.Value.StartsWith(TakesOver, StringComparison.Ordinal) ? text.Value : Write(value), Noun, range, why, GivenState.Stated));
+        return true;
+    }
+
+    private bool TryReadFollowed(TreeNode node, Spot spot, out T value)
+    {
+        List<(int Sign, string Text)> more = [];
+        value = default!;
+        if (!Followed(ref node, spot, more) || !TryReadBare(node, spot, out value)) return false;
+        foreach (var (sign, text) in more)
         {
-            TreeNode.Text text => text.Value,
-            TreeNode.Literal literal => literal.Value,
-            _ => Write(value),
-        }, Noun, range, why, GivenState.Stated));
+            if (TryAdd(ref value, sign, text)) continue;
+            spot.Say(node.At, DesignFilesFindings.CannotAdd(spot.What, text, Noun));
+            return false;
+        }
+
         return true;
     }
 
@@ -91,15 +106,22 @@ internal abstract class ScalarShape<T> : Shape<T>
         return right;
     }
 
-    // Goes from a value that is taken over to the one it is taken from.
-    private static bool Followed(ref TreeNode node, Spot spot)
+    // Goes from a value that is taken over to the one it is taken from, and notes what is added on the way.
+    private static bool Followed(ref TreeNode node, Spot spot, List<(int Sign, string Text)> more)
     {
-        if (node is not TreeNode.Text { Value: var first } || !first.StartsWith(TakesOver, StringComparison.Ordinal)) return true;
         var at = node.At;
         List<string> way = [spot.Path];
         while (node is TreeNode.Text text && text.Value.StartsWith(TakesOver, StringComparison.Ordinal))
         {
             var path = text.Value[TakesOver.Length..].Trim();
+            foreach (var (sign, word) in new[] { (1, " + "), (-1, " - ") })
+            {
+                var cut = path.IndexOf(word, StringComparison.Ordinal);
+                if (cut < 0) continue;
+                more.Add((sign, path[(cut + word.Length)..].Trim()));
+                path = path[..cut].Trim();
+            }
+
             if (way.Contains(path))
             {
                 spot.Say(at, DesignFilesFindings.CircularReference([.. way, path]));
@@ -111,8 +133,8 @@ internal abstract class ScalarShape<T> : Shape<T>
             if (found is TreeNode.Members members) found = members.Find("value") ?? found;
             if (found is null or TreeNode.Members or TreeNode.Items)
             {
-                spot.Say(at, found is null ? DesignFilesFindings.NothingAt(path, Nearest.Of(path, TreePath.All(spot.Run.Root)))
-                    : DesignFilesFindings.NotOneValue(path));
+                spot.Say(at, found is not null ? DesignFilesFindings.NotOneValue(path)
+                    : DesignFilesFindings.NothingAt(path.Length > 80 ? path[..80] : path, Nearest.Of(path, TreePath.All(spot.Run.Root))));
                 return false;
             }
 

@@ -35,7 +35,12 @@ internal sealed class SchemaBook
     {
         ["anyOf"] = new JsonArray(
             bare,
-            new JsonObject { ["type"] = "string", ["pattern"] = "^= .+", ["description"] = "Taken over from another value: \"= nozzle.throat\"." },
+            new JsonObject
+            {
+                ["type"] = "string",
+                ["pattern"] = "^= .+",
+                ["description"] = "Taken over from another value: \"= nozzle.throat\", \"= nozzle.throat + 3 mm\".",
+            },
             new JsonObject
             {
                 ["type"] = "object",

@@ -65,7 +65,7 @@ internal sealed class UnitKind
         if (!match.Success) return null;
         var unit = match.Groups[3].Value;
         if (UnitText.Number(text[..match.Groups[3].Index].TrimEnd()) is not { } number
-            || UnitText.Of(_quantity, number, unit) is not { } quantity || !double.IsFinite(Si(quantity))) return null;
+            || UnitText.Of(_quantity, number, unit) is not { } quantity || !double.IsFinite(Base(quantity))) return null;
         return quantity is not Pressure pressure || _word.Length == 0 ? quantity
             : _word == UnitText.Gauge ? GaugePressure.FromDifference(pressure)
             : pressure.Pascals >= 0 ? AbsolutePressure.FromDifference(pressure) : null;
@@ -83,6 +83,15 @@ internal sealed class UnitKind
         _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
     };
 
+    /// <summary>A value and so much more, in the value's unit; none for temperatures and absolute pressures, which don't add up.</summary>
+    public static object? Sum(object value, int sign, object more) => (value, more) switch
+    {
+        (GaugePressure a, GaugePressure b) => a + b.AsDifference() * sign,
+        (Temperature, _) => null,
+        (IQuantity a, IQuantity b) => Quantity.From((double)a.Value + sign * b.As(a.Unit), a.Unit),
+        _ => null,
+    };
+
     /// <summary>Why a text is none of this kind, a sentence.</summary>
     public string Refusal(string what, string text)
     {
@@ -95,7 +104,7 @@ internal sealed class UnitKind
             : DesignFilesFindings.NotOfKind(what, shown, Article(Noun), Shown, Example);
     }
 
-    private static double Si(IQuantity quantity) => quantity.As(UnitSystem.SI);
+    private static double Base(IQuantity quantity) => quantity.As(quantity.QuantityInfo.BaseUnitInfo.Value);
 
     private IReadOnlyList<string> Shown => [.. Units.Select(u => _word.Length > 0 ? $"{u} {_word}" : u)];
 

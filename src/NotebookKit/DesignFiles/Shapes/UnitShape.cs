@@ -62,6 +62,14 @@ internal sealed class UnitShape<T>(ValidRange<T>? range, string reason) : Scalar
         return OutOfRangeException.Sentence(spot.What, UnitKind.Write(value), low, high, why);
     }
 
+    /// <inheritdoc/>
+    protected override bool TryAdd(ref T value, int sign, string text)
+    {
+        if (Kind.Read(text) is not T more || UnitKind.Sum(value, sign, more) is not T sum) return false;
+        value = sum;
+        return true;
+    }
+
     private static string Example(ValidRange<T> bounds) =>
         Kind.Read(Kind.Example) is T usual && bounds.Contains(usual) ? Kind.Example : UnitKind.Write(bounds.Maximum);
 }
