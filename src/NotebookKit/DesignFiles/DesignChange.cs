@@ -11,9 +11,9 @@ internal static class DesignChange
     public static (TreeNode Tree, string Path) Of(string file, TreeNode tree, IReadOnlyList<DesignGiven> givens, string name, string text)
     {
         var isWhole = text.AsSpan().TrimStart() is ['{' or '[', ..];
-        var path = Find(file, tree, givens, name) ?? (isWhole || name.Contains('.', StringComparison.Ordinal) ? name
+        var path = Find(file, tree, givens, name) ?? Below(file, tree, givens, name) ?? (isWhole ? name
             : throw NoSuchValue(file, givens, name));
-        var found = TreePath.Find(tree, path);
+        var (found, own) = (TreePath.Find(tree, path), path);
         if (!isWhole && found is TreeNode.Members members)
         {
             // The value of what is stated with its reason; the material of a ply.
@@ -21,13 +21,19 @@ internal static class DesignChange
             if (single.FirstOrDefault(k => members.Find(k) is not null) is not { } key)
                 throw new DesignFileException(file, default(Place), DesignFilesFindings.NotOneValue(path));
             path = TreePath.Join(path, key);
+            if (key != "value") own = path;
             found = members.Find(key);
         }
 
         var node = isWhole ? TreeReader.Parse($"{file}, value of {path}", Encoding.UTF8.GetBytes(text)) : Scalar(text,
             givens.FirstOrDefault(g => g.Path == path)?.Kind ?? "", found);
-        return (TreePath.With(tree, path, Nowhere(node)) ?? throw NoSuchValue(file, givens, name), path);
+        return (TreePath.With(tree, path, Nowhere(node)) ?? throw NoSuchValue(file, givens, name), own);
     }
+
+    // What isn't there yet, in a part that is: another item of a list, a key that was left out.
+    private static string? Below(string file, TreeNode tree, IReadOnlyList<DesignGiven> givens, string name) =>
+        name.LastIndexOf('.') is > 0 and var cut && Find(file, tree, givens, name[..cut]) is { } part
+            ? TreePath.Join(part, name[(cut + 1)..].Trim()) : null;
 
     /// <summary>The path that a name means; none where it means none.</summary>
     /// <exception cref="DesignFileException">It means several.</exception>

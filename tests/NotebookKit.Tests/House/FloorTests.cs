@@ -61,6 +61,12 @@ public class FloorTests
         ["Flight.Search"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
         ["Flight.Dispersion"] = ["Site", "Drive", "RigidBody", "Design", "Stability", "Motion", "Vertical", "Flights", "Staging"],
 
+        ["DesignFiles.Trees"] = [],
+        ["DesignFiles.Shapes"] = ["Trees"],
+        ["DesignFiles.Parts"] = [],
+        ["DesignFiles.Keys"] = ["Trees", "Shapes", "Parts"],
+        ["DesignFiles"] = ["Trees", "Shapes", "Parts", "Keys"],
+
         ["Clearance.Service"] = [],
         ["Clearance.Learned"] = [],
         ["Clearance"] = ["Service", "Learned"],

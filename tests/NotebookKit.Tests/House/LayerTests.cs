@@ -26,11 +26,17 @@ public class LayerTests
         ["Flight"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Propulsion", "Aerodynamics", "Recovery"],
         ["Evidence"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Filling", "Propulsion", "Flight"],
         ["Record"] = ["Quantities", "Provenance"],
-        ["Clearance"] =
+        ["DesignFiles"] =
         [
             "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion",
                 "Aerodynamics", "Recovery", "Flight", "Evidence",
             "Record",
+        ],
+        ["Clearance"] =
+        [
+            "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion",
+                "Aerodynamics", "Recovery", "Flight", "Evidence",
+            "Record", "DesignFiles",
         ],
     };
 

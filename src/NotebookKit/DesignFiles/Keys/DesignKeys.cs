@@ -109,6 +109,9 @@ internal sealed class DesignKeys : Shape<DesignContent>
                     throw new FormatException(DesignFilesFindings.UnknownWord($"\"of\" of the mass \"{line.Name}\"", unknown,
                         Nearest.Of(unknown, known), known));
                 }
+
+                if (line is { Weighed: null, Estimated: null, Of: not MassLayout.Vessel })
+                    throw new FormatException(DesignFilesFindings.KeyIsMissing("weighed", line.Name, "its mass, or \"estimated\"."));
             }
 
             return content;

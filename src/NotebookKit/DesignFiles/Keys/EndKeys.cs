@@ -38,17 +38,11 @@ internal static class EndKeys
         (["flat"], "A flat plate.", f => Plain(f, (material, wall, _) => new FlatClosure(material, wall))),
         (["hemisphere"], "Half a sphere for the bore.", f => Plain(f, DomedClosure.Hemisphere)),
         (["2:1 ellipsoid"], "A dome whose depth is a quarter of the bore.", f => Plain(f, DomedClosure.Ellipsoid)),
-        (["dome"], "A dome of a depth.", f =>
-        {
-            var depth = f.Needs("depth", Kinds.Millimetres(1, 500, "A fifth of the bore up to the bore."), "Inside depth.");
-            return Plain(f, depth, (material, wall, d) => new DomedClosure(material, wall, d));
-        }),
-        (["cone"], "A cone that narrows from the bore to its opening.", f =>
-        {
-            var angle = f.Needs("half angle", Kinds.Degrees(5, 30, "A blunter cone bends its wide end; use a dome."),
-                "Angle between side and axis.");
-            return Plain(f, angle, (material, wall, a) => new ConicalClosure(material, wall, a));
-        }),
+        (["dome"], "A dome of a depth.", f => Plain(f, "depth", Kinds.Millimetres(1, 500, "A fifth of the bore up to the bore."),
+            "Inside depth.", (material, wall, depth) => new DomedClosure(material, wall, depth))),
+        (["cone"], "A cone that narrows from the bore to its opening.", f => Plain(f, "half angle",
+            Kinds.Degrees(5, 30, "A blunter cone bends its wide end; use a dome."), "Angle between side and axis.",
+            (material, wall, angle) => new ConicalClosure(material, wall, angle))),
         (["moulded dome"], "A dome moulded of cloth discs.", f =>
         {
             var depth = f.Needs("depth", Kinds.Millimetres(1, 500, "A fifth of the bore up to the bore."), "Inside depth.");
@@ -174,11 +168,12 @@ internal static class EndKeys
         return v => bore => make(material(v), wall(v), bore) with { Opening = opening(v) };
     }
 
-    private static Func<Values, Func<Length, Closure>> Plain<T>(FieldList f, Func<Values, T> own,
+    private static Func<Values, Func<Length, Closure>> Plain<T>(FieldList f, string key, ScalarShape<T> shape, string about,
         Func<Materials.Solids.IsotropicMaterial, Length, T, Closure> make)
     {
         var material = f.Needs("material", Kinds.Solid, "What it is made of.");
         var wall = f.Needs("wall", Wall, "Its wall.");
+        var own = f.Needs(key, shape, about);
         var opening = f.Has("opening", Opening, 0.Millimetres(), "Hole through its middle: nozzle or filling port.");
         return v => _ => make(material(v), wall(v), own(v)) with { Opening = opening(v) };
     }

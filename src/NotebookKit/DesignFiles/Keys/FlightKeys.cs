@@ -43,7 +43,7 @@ internal static class FlightKeys
                 if (line is { Of: null, At: null })
                     throw new FormatException(DesignFilesFindings.KeyIsMissing("at", line.Name,
                         "its centre of gravity aft of the nose tip, or say with \"of\" what of the layout it is the mass of."));
-                if (line is { Weighed: null, Estimated: null, Of: not MassLayout.Vessel })
+                if (line is { Weighed: null, Estimated: null, Of: null })
                     throw new FormatException(DesignFilesFindings.KeyIsMissing("weighed", line.Name, "its mass, or \"estimated\"."));
                 return line;
             };

@@ -160,7 +160,7 @@ internal static class MaterialKeys
                 var kind = p.Has("kind", KindOfSource, SourceKind.Unverified, "How far its origin carries it.");
                 var source = p.Else("source", TextShape.Prose, NotGiven, "Where it comes from.");
                 return v => new(number(v), spread(v).DecimalFractions, new("", source(v), null, "", kind(v)), source(v));
-            })), $"Its {key}.");
+            }), isFullStated: true), $"Its {key}.");
 
     private static Property<T> Of<T>(Property<T>? own, Property<T>? start, string name, string key) where T : struct, IComparable<T> =>
         own ?? start ?? throw Needs(name, key);

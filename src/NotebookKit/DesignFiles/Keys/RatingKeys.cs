@@ -56,13 +56,13 @@ internal static class RatingKeys
     });
 
     private static readonly ChoiceShape<Func<PressureVessel, VesselTest>> TestShape = new("test", "kind",
-        (["burst"], "A vessel taken to its burst with water.", f =>
+        (["burst"], "A vessel taken to its burst with water.", f => Test(f, f2 =>
         {
-            var failed = f.Part("failed", TextShape.Prose, "Part that gave way first: \"wall\", \"nozzle end, carried sleeve\".");
-            return Test(f, (vessel, id, pressure, v) => new BurstTest(vessel, id, pressure, failed(v)));
-        }),
+            var failed = f2.Part("failed", TextShape.Prose, "Part that gave way first: \"wall\", \"nozzle end, carried sleeve\".");
+            return (vessel, id, pressure, v) => new BurstTest(vessel, id, pressure, failed(v));
+        })),
         (["held proof"], "A vessel that held its proof with water.",
-            f => Test(f, (vessel, id, pressure, _) => new HeldProof(vessel, id, pressure))));
+            f => Test(f, _ => (vessel, id, pressure, _) => new HeldProof(vessel, id, pressure))));
 
     /// <summary>How the vessel is rated; nothing given rates by the club's rule.</summary>
     public static ObjectShape<RatingContent> Rating { get; } = new("rating", "By which rules the vessel is rated.",
@@ -103,10 +103,11 @@ internal static class RatingKeys
     });
 
     private static Func<Values, Func<PressureVessel, VesselTest>> Test(FieldList f,
-        Func<PressureVessel, string, GaugePressure, Values, VesselTest> make)
+        Func<FieldList, Func<PressureVessel, string, GaugePressure, Values, VesselTest>> define)
     {
         var id = f.Needs("vessel", TextShape.Name, "Name or number of the very vessel.");
         var pressure = f.Needs("pressure", TestPressure, "Highest pressure it saw.");
+        var make = define(f);
         var batch = f.Else("batch", TextShape.Prose, "", "Batch it was made in.");
         var leak = f.Part("leak", LeakShape, "A leak: where, and from which pressure on.");
         var drops = f.May("drops seen", Kinds.Flag, "Whether drops were looked for and seen.");

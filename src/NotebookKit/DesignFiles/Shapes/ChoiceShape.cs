@@ -71,5 +71,11 @@ internal sealed class ChoiceShape<T> : Shape<T>
         ["oneOf"] = new JsonArray([.. _alternatives.Select(a => (JsonNode)a.Schema(book))]),
     });
 
+    /// <inheritdoc/>
+    public override JsonObject PartialSchema(SchemaBook book) => book.Refer($"{_name} in part", () => new()
+    {
+        ["anyOf"] = new JsonArray([.. _alternatives.Select(a => (JsonNode)a.PartialSchema(book))]),
+    });
+
     private ObjectShape<T>? Chosen(string word) => _alternatives.FirstOrDefault(a => a.ChosenBy!.Value.Words.Contains(word));
 }

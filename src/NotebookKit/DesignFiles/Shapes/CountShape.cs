@@ -13,16 +13,22 @@ internal sealed class CountShape(int minimum, int maximum, string reason) : Scal
     public override string Noun => "whole number";
 
     /// <inheritdoc/>
+    protected override bool HasOrder => true;
+
+    /// <inheritdoc/>
     public override string Range => FormattableString.Invariant($"{minimum} to {maximum}");
 
     /// <inheritdoc/>
     public override string Write(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book) => SchemaBook.Stated(new()
+    public override JsonObject Schema(SchemaBook book)
     {
-        ["type"] = "integer", ["minimum"] = minimum, ["maximum"] = maximum,
-    });
+        // Limits beside the reference hold for a bare number.
+        var schema = book.Stated(Noun, new() { ["type"] = "integer" }, HasOrder);
+        (schema["minimum"], schema["maximum"]) = (minimum, maximum);
+        return schema;
+    }
 
     /// <inheritdoc/>
     protected override bool TryReadBare(TreeNode node, Spot spot, out int value)

@@ -16,9 +16,9 @@ internal sealed record Field(string Key, Shape Shape, string About, bool IsNeede
     Func<TreeNode, Spot, (bool Right, object? Value)> Read)
 {
     /// <summary>The schema of what stands there, with its text and its default.</summary>
-    public JsonObject Schema(SchemaBook book)
+    public JsonObject Schema(SchemaBook book, bool isWhole = true)
     {
-        var schema = Shape.Schema(book);
+        var schema = isWhole ? Shape.Schema(book) : Shape.PartialSchema(book);
         var range = Range.Length > 0 ? $" Range: {Range}." : "";
         schema["description"] = About + range + (Default is null ? "" : $" {Default} unless given.");
         return schema;

@@ -14,7 +14,7 @@ internal sealed class FlagShape : ScalarShape<bool>
     public override string Write(bool value) => value ? "true" : "false";
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book) => SchemaBook.Stated(new() { ["type"] = "boolean" });
+    public override JsonObject Schema(SchemaBook book) => book.Stated(Noun, new() { ["type"] = "boolean" }, HasOrder);
 
     /// <inheritdoc/>
     protected override bool TryReadBare(TreeNode node, Spot spot, out bool value)

@@ -20,10 +20,10 @@ internal sealed class MaterialShape<T>(string noun, Func<T, bool>? only = null) 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaBook book)
     {
-        var schema = book.Refer($"{noun} by name", () => SchemaBook.Stated(new()
+        var schema = book.Stated($"{noun} by name", new()
         {
             ["type"] = "string", ["description"] = "A name of the library, or of the design's own under \"materials\".",
-        }));
+        }, HasOrder);
         schema["examples"] = SchemaBook.Words(Those(MaterialLibrary.Typical).Select(m => m.Name));
         return schema;
     }

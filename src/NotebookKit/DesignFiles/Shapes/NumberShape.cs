@@ -16,16 +16,22 @@ internal sealed class NumberShape(double minimum, double maximum, string reason)
     public override string Noun => "number";
 
     /// <inheritdoc/>
+    protected override bool HasOrder => true;
+
+    /// <inheritdoc/>
     public override string Range => _range.ToString();
 
     /// <inheritdoc/>
     public override string Write(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book) => SchemaBook.Stated(new()
+    public override JsonObject Schema(SchemaBook book)
     {
-        ["type"] = "number", ["minimum"] = minimum, ["maximum"] = maximum,
-    });
+        // Limits beside the reference hold for a bare number.
+        var schema = book.Stated(Noun, new() { ["type"] = "number" }, HasOrder);
+        (schema["minimum"], schema["maximum"]) = (minimum, maximum);
+        return schema;
+    }
 
     /// <inheritdoc/>
     protected override bool TryReadBare(TreeNode node, Spot spot, out double value)

@@ -39,7 +39,8 @@ internal sealed class ObjectShape<T> : Shape<T>
             return false;
         }
 
-        var right = KeysAreKnown(members, spot);
+        var meant = UnknownKeys(members, spot);
+        var right = meant.Count == 0;
         var values = new object?[Fields.Count];
         for (var i = 0; i < values.Length; i++)
         {
@@ -52,7 +53,8 @@ internal sealed class ObjectShape<T> : Shape<T>
             }
             else if (field.IsNeeded)
             {
-                spot.Say(node.At, DesignFilesFindings.KeyIsMissing(field.Key, spot.What, field.About));
+                // A key that is said to be mistyped isn't said to be missing as well.
+                if (!meant.Contains(field.Key)) spot.Say(node.At, DesignFilesFindings.KeyIsMissing(field.Key, spot.What, field.About));
                 right = false;
             }
             else if (field.Kind.Length > 0)
@@ -120,16 +122,16 @@ internal sealed class ObjectShape<T> : Shape<T>
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaBook book) => book.Refer(Name, () => Whole(book, needsAll: true));
 
-    /// <summary>The schema of an object that gives only what differs from another.</summary>
-    public JsonObject PartialSchema(SchemaBook book) => book.Refer($"{Name} in part", () => Whole(book, needsAll: false));
+    /// <inheritdoc/>
+    public override JsonObject PartialSchema(SchemaBook book) => book.Refer($"{Name} in part", () => Whole(book, needsAll: false));
 
     private JsonObject Whole(SchemaBook book, bool needsAll)
     {
         var properties = new JsonObject();
         if (ChosenBy is { } by) properties[by.Key] = new JsonObject { ["enum"] = SchemaBook.Words(by.Words) };
-        foreach (var field in Fields) properties[field.Key] = field.Schema(book);
-        var needed = (ChosenBy is { } chosen ? [chosen.Key] : Array.Empty<string>())
-            .Concat(Fields.Where(f => f.IsNeeded && needsAll).Select(f => f.Key)).ToList();
+        foreach (var field in Fields) properties[field.Key] = field.Schema(book, needsAll);
+        List<string> needed = needsAll
+            ? [.. ChosenBy is { } chosen ? [chosen.Key] : Array.Empty<string>(), .. Fields.Where(f => f.IsNeeded).Select(f => f.Key)] : [];
         var schema = new JsonObject { ["type"] = "object", ["description"] = _about, ["properties"] = properties };
         if (needed.Count > 0) schema["required"] = SchemaBook.Words(needed);
         schema["additionalProperties"] = false;
@@ -142,18 +144,19 @@ internal sealed class ObjectShape<T> : Shape<T>
 
     private static JsonObject Required(params string[] keys) => new() { ["required"] = SchemaBook.Words(keys) };
 
-    private bool KeysAreKnown(TreeNode.Members members, Spot spot)
+    // Says which keys aren't known, and returns what each was likely meant to be.
+    private List<string?> UnknownKeys(TreeNode.Members members, Spot spot)
     {
-        var right = true;
+        List<string?> meant = [];
         foreach (var member in members.All)
         {
             if (Fields.Any(f => f.Key == member.Key) || member.Key == ChosenBy?.Key) continue;
             var known = (ChosenBy is { } by ? [by.Key] : Array.Empty<string>()).Concat(Fields.Select(f => f.Key)).ToList();
             var key = member.Key.Length > 60 ? $"{member.Key[..60]}..." : member.Key;
-            spot.Say(member.KeyAt, DesignFilesFindings.UnknownKey(key, spot.What, Nearest.Of(member.Key, known), known));
-            right = false;
+            meant.Add(Nearest.Of(member.Key, known));
+            spot.Say(member.KeyAt, DesignFilesFindings.UnknownKey(key, spot.What, meant[^1], known));
         }
 
-        return right;
+        return meant;
     }
 }

@@ -16,6 +16,9 @@ internal abstract class ScalarShape<T> : Shape<T>
     /// <summary>What it may be, in words; empty where nothing bounds it.</summary>
     public virtual string Range => "";
 
+    /// <summary>Whether its values have an order, so that limits may be stated beside one.</summary>
+    protected virtual bool HasOrder => false;
+
     /// <summary>A value as the file has it, without quotes.</summary>
     public abstract string Write(T value);
 
@@ -80,10 +83,10 @@ internal abstract class ScalarShape<T> : Shape<T>
         return true;
     }
 
-    private static bool ReadReason(TreeNode.Members members, Spot spot, ref string why, out TreeNode? from, out TreeNode? to)
+    private bool ReadReason(TreeNode.Members members, Spot spot, ref string why, out TreeNode? from, out TreeNode? to)
     {
         (from, to) = (members.Find("from"), members.Find("to"));
-        string[] known = ["value", "from", "to", "why"];
+        string[] known = HasOrder ? ["value", "from", "to", "why"] : ["value", "why"];
         var right = true;
         foreach (var member in members.All)
         {

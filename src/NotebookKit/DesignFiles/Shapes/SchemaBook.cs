@@ -30,30 +30,36 @@ internal sealed class SchemaBook
 
     public static JsonArray Words(IEnumerable<string> words) => [.. words.Select(w => (JsonNode)JsonValue.Create(w))];
 
-    /// <summary>A single value, as such, taken over from another place, or stated with range and reason.</summary>
-    public static JsonObject Stated(JsonObject bare) => new()
+    /// <summary>A single value, as such, taken over from another place, or stated with reason and, where values have an order, limits.</summary>
+    public JsonObject Stated(string name, JsonObject bare, bool hasOrder) => Refer($"{name}, a value", () =>
     {
-        ["anyOf"] = new JsonArray(
-            bare,
-            new JsonObject
-            {
-                ["type"] = "string",
-                ["pattern"] = "^= .+",
-                ["description"] = "Taken over from another value: \"= nozzle.throat\", \"= nozzle.throat + 3 mm\".",
-            },
-            new JsonObject
-            {
-                ["type"] = "object",
-                ["description"] = "The value with its reason and, where they are narrower than the program's, its limits.",
-                ["properties"] = new JsonObject
+        var properties = new JsonObject { ["value"] = Refer($"{name}, bare", () => bare) };
+        if (hasOrder)
+        {
+            properties["from"] = Refer($"{name}, bare", () => bare);
+            properties["to"] = Refer($"{name}, bare", () => bare);
+        }
+
+        properties["why"] = new JsonObject { ["type"] = "string", ["description"] = "Why it has this value." };
+        return new()
+        {
+            ["anyOf"] = new JsonArray(
+                Refer($"{name}, bare", () => bare),
+                Refer("taken over", () => new()
                 {
-                    ["value"] = bare.DeepClone(),
-                    ["from"] = bare.DeepClone(),
-                    ["to"] = bare.DeepClone(),
-                    ["why"] = new JsonObject { ["type"] = "string", ["description"] = "Why it has this value." },
-                },
-                ["required"] = new JsonArray("value"),
-                ["additionalProperties"] = false,
-            }),
-    };
+                    ["type"] = "string",
+                    ["pattern"] = "^= .+",
+                    ["description"] = "Taken over from another value: \"= nozzle.throat\", \"= nozzle.throat + 3 mm\".",
+                }),
+                new JsonObject
+                {
+                    ["type"] = "object",
+                    ["description"] = "The value with its reason"
+                        + (hasOrder ? " and, where they are narrower than the program's, its limits." : "."),
+                    ["properties"] = properties,
+                    ["required"] = new JsonArray("value"),
+                    ["additionalProperties"] = false,
+                }),
+        };
+    });
 }

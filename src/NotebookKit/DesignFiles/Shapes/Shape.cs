@@ -11,4 +11,7 @@ internal abstract class Shape
 
     /// <summary>What a JSON Schema says of it.</summary>
     public abstract JsonObject Schema(SchemaBook book);
+
+    /// <summary>What a JSON Schema says of it where only what differs from another is given.</summary>
+    public virtual JsonObject PartialSchema(SchemaBook book) => Schema(book);
 }

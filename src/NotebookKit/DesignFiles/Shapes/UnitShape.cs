@@ -14,6 +14,9 @@ internal sealed class UnitShape<T>(ValidRange<T>? range, string reason) : Scalar
     public override string Noun => Kind.Noun;
 
     /// <inheritdoc/>
+    protected override bool HasOrder => true;
+
+    /// <inheritdoc/>
     public override string Range => range?.ToString() ?? "";
 
     /// <inheritdoc/>
@@ -22,10 +25,10 @@ internal sealed class UnitShape<T>(ValidRange<T>? range, string reason) : Scalar
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaBook book)
     {
-        var schema = book.Refer(Kind.Noun, () => SchemaBook.Stated(new()
+        var schema = book.Stated(Kind.Noun, new()
         {
             ["type"] = "string", ["pattern"] = Kind.Pattern, ["description"] = $"For example \"{Kind.Example}\".",
-        }));
+        }, HasOrder);
         if (range is { } bounds) schema["examples"] = new JsonArray(Example(bounds));
         return schema;
     }

@@ -17,7 +17,8 @@ internal sealed class WordShape<T>(string noun, params (string Word, T Meaning)[
     public override string Write(T value) => choices.First(c => EqualityComparer<T>.Default.Equals(c.Meaning, value)).Word;
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book) => SchemaBook.Stated(new() { ["enum"] = SchemaBook.Words(choices.Select(c => c.Word)) });
+    public override JsonObject Schema(SchemaBook book) =>
+        book.Stated(noun, new() { ["enum"] = SchemaBook.Words(choices.Select(c => c.Word)) }, HasOrder);
 
     /// <inheritdoc/>
     protected override bool TryReadBare(TreeNode node, Spot spot, out T value)

@@ -27,7 +27,7 @@ internal static class TreePath
         return node;
     }
 
-    /// <summary>Paths of all single values, at most a thousand.</summary>
+    /// <summary>Paths of all single values, at most a thousand; of one stated with its reason its own, not that of the number.</summary>
     public static IEnumerable<string> All(TreeNode root) => Below(root, "").Take(1000);
 
     /// <summary>Paths of all objects and lists within, at most a thousand.</summary>
@@ -71,6 +71,7 @@ internal static class TreePath
 
     private static IEnumerable<string> Below(TreeNode node, string path) => node switch
     {
+        TreeNode.Members members when members.Find("value") is not null => [path],
         TreeNode.Members members => members.All.SelectMany(m => Below(m.Value, Join(path, m.Key))),
         TreeNode.Items items => items.All.SelectMany((item, i) => Below(item, Join(path, i + 1))),
         _ => [path],

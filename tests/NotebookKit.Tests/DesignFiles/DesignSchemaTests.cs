@@ -1,0 +1,149 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Shapes;
+using NotebookKit.DesignFiles.Trees;
+
+namespace NotebookKit.Tests.DesignFiles;
+
+/// <summary>The schema against a general-purpose library for JSON Schema, and against the reader.</summary>
+public class DesignSchemaTests
+{
+    private const int Designs = 300;
+
+    private static readonly JsonSchema Schema = JsonSchema.FromText(DesignSchema.Text);
+
+    private static readonly JsonDocumentOptions WithRemarks = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+
+    [Fact]
+    public void The_published_file_is_the_schema_of_the_reader() =>
+        Assert.Equal(DesignSchema.Text, File.ReadAllText(DesignFixture.PathOf(DesignSchema.FileName)));
+
+    [Fact]
+    public void The_schema_is_valid_by_the_schema_of_schemas() =>
+        Assert.True(MetaSchemas.Draft202012.Evaluate(JsonNode.Parse(DesignSchema.Text)).IsValid);
+
+    [Theory]
+    [InlineData("curlew.json")]
+    [InlineData("godwit.json")]
+    public void The_designs_of_the_notebooks_are_valid(string file) => AssertValid(Parse(File.ReadAllText(DesignFixture.PathOf(file))));
+
+    [Theory]
+    [InlineData("\"fill pressure\": {", "\"fil pressure\": {")]
+    [InlineData("\"1925 mm\"", "\"1925 bar gauge\"")]
+    [InlineData("\"1925 mm\"", "\"1925\"")]
+    [InlineData("\"1925 mm\"", "1925")]
+    [InlineData("\"version\": 1", "\"version\": 2")]
+    [InlineData("\"name\": \"Curlew\"", "\"name\": \"Cur<b>lew\"")]
+    [InlineData("\"entry\": \"rounded\"", "\"entry\": \"round\"")]
+    [InlineData("\"kind\": \"tube\"", "\"kind\": \"tub\"")]
+    [InlineData("\"weighed\": \"64 g\"", "\"weighed\": \"64 g\", \"estimated\": \"60 g\"")]
+    [InlineData("\"count\": 3", "\"count\": 9")]
+    [InlineData("\"at most\": 1,", "")]
+    [InlineData("\"from\": \"50 mm\"", "\"form\": \"50 mm\"")]
+    public void The_schema_refuses_what_the_reader_refuses(string right, string wrong)
+    {
+        var at = DesignFixture.CurlewText.IndexOf(right, StringComparison.Ordinal);
+        var text = DesignFixture.CurlewText.Remove(at, right.Length).Insert(at, wrong);
+        Assert.False(Schema.Evaluate(Parse(text)).IsValid);
+        Assert.Throws<DesignFileException>(() => Design.Parse(text));
+    }
+
+    [Fact]
+    public void Designs_made_at_random_from_the_schema_are_read_written_and_read_again()
+    {
+        var (read, refused) = (0, new List<string>());
+        var keys = new HashSet<string>();
+        var uses = new Dictionary<(JsonNode, string), int>();
+        for (var seed = 0; seed < Designs; seed++)
+        {
+            var made = new RandomDesign(seed, uses).Make();
+            AssertValid(made);
+            try
+            {
+                var design = Design.Parse(made.ToJsonString());
+                var text = design.ToText();
+                var again = Design.Parse(text);
+                Assert.Equal(design, again);
+                Assert.Equal(text, again.ToText());
+                Assert.Equal(design.Givens, again.Givens);
+                var back = Parse(text);
+                AssertValid(back);
+                Assert.True(JsonNode.DeepEquals(made, back));
+                Collect(made, keys);
+                read++;
+            }
+            catch (DesignFileException error)
+            {
+                // What the schema allows is refused only for what parts are together, never for a key or a unit.
+                foreach (var mistake in error.Mistakes)
+                {
+                    Assert.DoesNotContain("isn't known in", mistake.Sentence, StringComparison.Ordinal);
+                    Assert.DoesNotContain(" is wanted", mistake.Sentence, StringComparison.Ordinal);
+                    Assert.DoesNotContain("has no \"", mistake.Sentence, StringComparison.Ordinal);
+                    Assert.DoesNotContain("can't be \"", mistake.Sentence, StringComparison.Ordinal);
+                    refused.Add(mistake.Sentence);
+                }
+            }
+        }
+
+        Assert.True(read > Designs / 3, $"{read} of {Designs} were read; refused: {string.Join("\n", refused.Distinct().Take(20))}");
+        // Every key of the schema was read in one of them.
+        var known = new HashSet<string>();
+        Keys(JsonNode.Parse(DesignSchema.Text)!, known);
+        Assert.Empty(known.Except(keys).Order());
+    }
+
+    [Fact]
+    public void Every_unit_of_the_schema_is_read()
+    {
+        foreach (var kind in UnitKind.All)
+        {
+            Assert.NotNull(kind.Read(kind.Example));
+            var word = kind.Noun is "gauge pressure" ? " gauge" : kind.Noun is "absolute pressure" ? " absolute" : "";
+            Assert.All(kind.Units, unit => Assert.NotNull(kind.Read($"12.5 {unit}{word}")));
+            Assert.Null(kind.Read("12.5"));
+            Assert.Null(kind.Read($"12.5 {kind.Units[0]}{word}\n"));
+        }
+    }
+
+    [Fact]
+    public void Defaults_of_the_schema_are_values_that_the_reader_takes()
+    {
+        foreach (var design in new[] { DesignFixture.Curlew, DesignFixture.Godwit })
+            Assert.All(design.Defaults, d => Assert.Equal(d.Value, design.With(d.Path, d.Value).Givens.Single(g => g.Path == d.Path).Value));
+    }
+
+    private static JsonNode Parse(string text) => JsonNode.Parse(text, documentOptions: WithRemarks)!;
+
+    private static void AssertValid(JsonNode design)
+    {
+        var result = Schema.Evaluate(design, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join("\n", (result.Details ?? []).Where(d => d.Errors is { Count: > 0 })
+            .Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}").Take(20)));
+    }
+
+    // Keys of the parts of a design, materials and what stands beside single values apart.
+    private static void Keys(JsonNode schema, HashSet<string> keys)
+    {
+        string[] apart = ["$schema", "materials", "value", "from", "to", "of", "differs"];
+        foreach (var (part, shape) in schema["$defs"]!.AsObject())
+        {
+            if (part.StartsWith("own ", StringComparison.Ordinal) || part.StartsWith("property", StringComparison.Ordinal)
+                || part.EndsWith("in part", StringComparison.Ordinal) || part is "materials") continue;
+            foreach (var (key, _) in shape!["properties"] as JsonObject ?? [])
+                if (!apart.Contains(key)) keys.Add(key);
+        }
+    }
+
+    private static void Collect(JsonNode? node, HashSet<string> keys)
+    {
+        if (node is JsonArray items) foreach (var item in items) Collect(item, keys);
+        foreach (var (key, value) in node as JsonObject ?? [])
+        {
+            keys.Add(key);
+            Collect(value, keys);
+        }
+    }
+}
