@@ -1,3 +1,4 @@
+using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Numerics;
 using NotebookKit.Record;
 using NotebookKit.Runner.Commands;
@@ -49,7 +50,7 @@ internal sealed class GivenCheck
         var notes = new List<string>();
         foreach (var name in overrides.Names)
         {
-            var holders = _notebooks.Where(n => n.Named(name).Any()).ToList();
+            var holders = Holders(name);
             if (holders.Count == 0)
             {
                 var open = _notebooks.Where(n => n.Unreadable.Count > 0).ToList();
@@ -63,7 +64,7 @@ internal sealed class GivenCheck
 
             CheckValue(name, overrides.TextOf(name)!, holders);
             foreach (var notebook in holders) mustTake[notebook.Notebook].Add(name);
-            if (holders.SelectMany(n => n.Named(name)).All(g => g.Kind is null))
+            if (holders.SelectMany(n => n.Named(name)).All(g => g.Kind is null && g.Of is null))
                 notes.Add($"The code doesn't write out a value of the given \"{name}\", so its unit is checked only when the cell runs.");
             if (holders.Count < _notebooks.Count)
                 notes.Add($"These notebooks have no given \"{name}\" and run on their own values: "
@@ -71,6 +72,18 @@ internal sealed class GivenCheck
         }
 
         return new(mustTake.ToDictionary(m => m.Key, m => (IReadOnlyList<string>)m.Value, StringComparer.Ordinal), notes);
+    }
+
+    private List<NotebookGivens> Holders(string name)
+    {
+        try
+        {
+            return [.. _notebooks.Where(n => n.Named(name).Any())];
+        }
+        catch (DesignFileException several)
+        {
+            throw Refused(several.Message);
+        }
     }
 
     private void CheckValue(string name, string text, IReadOnlyList<NotebookGivens> holders)
@@ -111,7 +124,9 @@ internal sealed class GivenCheck
     }
 
     private RequestException Refused(string reason) => new($"{reason} No cell was run.",
-        _names.Count == 0 ? [] : ["Givens that can be set:", .. List()]);
+        _names.Count == 0 ? [] : ["Givens that can be set:", .. List(),
+            .. _notebooks.Any(n => n.Designs.Count > 0) ? ["and every other value of a design's file by its path, such as vessel.plies.1"]
+                : Array.Empty<string>()]);
 
     private IEnumerable<string> List()
     {

@@ -2,6 +2,9 @@ using System.Text.RegularExpressions;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
+using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Shapes;
+using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Record;
 using NotebookKit.Runner.Notebooks;
 
@@ -17,6 +20,7 @@ internal sealed partial class GivenReader
     private readonly string _folder;
     private readonly List<StatedGiven> _givens = [];
     private readonly List<string> _unreadable = [];
+    private readonly List<Design> _designs = [];
     private readonly HashSet<string> _read = new(StringComparer.Ordinal);
 
     private GivenReader(string folder) => this._folder = folder;
@@ -27,7 +31,7 @@ internal sealed partial class GivenReader
     {
         var reader = new GivenReader(Path.GetDirectoryName(Path.GetFullPath(file.Path))!);
         foreach (var cell in file.CodeCells) reader.ReadCode(cell.Source, reader._folder, $"cell {cell.Number}");
-        return new(file.Name, reader._givens, reader._unreadable);
+        return new(file.Name, reader._givens, reader._unreadable) { Designs = reader._designs };
     }
 
     private void ReadCode(string code, string from, string place)
@@ -36,8 +40,40 @@ internal sealed partial class GivenReader
         var root = CSharpSyntaxTree.ParseText(Command().Replace(code, ""), Script).GetRoot();
         foreach (var load in root.DescendantNodes(descendIntoTrivia: true).OfType<LoadDirectiveTriviaSyntax>().Where(l => l.IsActive))
             ReadFile(load.File.ValueText, from, place);
-        foreach (var call in root.DescendantNodes().OfType<InvocationExpressionSyntax>()) if (MethodOf(call)
-            is { Identifier.Text: "Given" } method) ReadCall(call, method, place);
+        foreach (var call in root.DescendantNodes().OfType<InvocationExpressionSyntax>())
+        {
+            if (MethodOf(call) is { Identifier.Text: "Given" } method) ReadCall(call, method, place);
+            else if (call is
+            {
+                Expression: MemberAccessExpressionSyntax { Name.Identifier.Text: "Read", Expression: IdentifierNameSyntax
+                { Identifier.Text: nameof(Design) } },
+                ArgumentList.Arguments: [{ Expression: var named }],
+            }) ReadDesign(named, place);
+        }
+    }
+
+    // As the worker looks: beside the notebook.
+    private void ReadDesign(ExpressionSyntax named, string place)
+    {
+        if (named is not LiteralExpressionSyntax { Token.Value: string file })
+        {
+            _unreadable.Add($"{place} makes the name of a design's file while it runs");
+            return;
+        }
+
+        var path = Path.GetFullPath(Path.Combine(_folder, file));
+        if (!_read.Add(path)) return;
+        try
+        {
+            var design = Design.Read(path);
+            _designs.Add(design);
+            foreach (var given in design.Givens.Where(g => g.HasReason && g.State == GivenState.Stated))
+                _givens.Add(new(given.Name, null, null, null, null, given.Range, given.Why) { Of = design, Noun = given.Kind });
+        }
+        catch (DesignFileException error)
+        {
+            _unreadable.Add($"{place} reads the design {file}, which can't be read ({error.Message.TrimEnd('.')})");
+        }
     }
 
     private void ReadFile(string file, string from, string place)
@@ -125,6 +161,13 @@ internal sealed record NotebookGivens(string Notebook, IReadOnlyList<StatedGiven
 {
     /// <summary>Those of a name, upper and lower case alike; a notebook may state one more than once.</summary>
     /// <param name="name">Name.</param>
-    public IEnumerable<StatedGiven> Named(string name) => Givens.Where(g => string.Equals(g.Name, name,
-        StringComparison.OrdinalIgnoreCase));
+    public IEnumerable<StatedGiven> Named(string name)
+    {
+        var listed = Givens.Where(g => string.Equals(g.Name, name, StringComparison.OrdinalIgnoreCase)).ToList();
+        return listed.Count > 0 ? listed
+            : Designs.Where(d => d.Has(name)).Select(d => new StatedGiven(name, null, null, null, null, "", "") { Of = d });
+    }
+
+    /// <summary>Designs that it reads, of which every value may be given by its path or its plain name.</summary>
+    public IReadOnlyList<Design> Designs { get; init; } = [];
 }

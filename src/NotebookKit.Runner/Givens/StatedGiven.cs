@@ -1,3 +1,5 @@
+using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Record;
 
 namespace NotebookKit.Runner.Givens;
@@ -12,15 +14,35 @@ namespace NotebookKit.Runner.Givens;
 /// <param name="Why">Why it has its value; empty where that isn't written out.</param>
 internal sealed record StatedGiven(string Name, GivenKind? Kind, object? Own, object? Minimum, object? Maximum, string Range, string Why)
 {
+    /// <summary>The design's file that states it; none where the notebook's code does.</summary>
+    public Design? Of { get; init; }
+
+    /// <summary>What kind of value it is, in words.</summary>
+    public string Noun { get; init; } = Kind?.Noun ?? "value computed in the notebook";
+
     /// <summary>Kind and range: "gauge pressure, 5 bar gauge to 60 bar gauge".</summary>
-    public string Words => $"{Kind?.Noun ?? "value computed in the notebook"}, {Range}";
+    public string Words => Range.Length > 0 ? $"{Noun}, {Range}" : Noun;
 
     /// <summary>Why a text can't be its value, a sentence; none where it can, or where that can't be told before the notebook
     /// runs.</summary>
     /// <param name="text">The text.</param>
     public string? Refusal(string text) =>
-        Kind is null ? null
+        Of is not null ? OfFile(text)
+        : Kind is null ? null
         : Kind.Refusal(Name, text, Own) is { } refusal ? refusal
         : Minimum is null || Maximum is null ? null
         : Kind.OutOfRange(Name, Kind.Read(text)!, Minimum, Maximum, Why);
+
+    private string? OfFile(string text)
+    {
+        try
+        {
+            Of!.With(Name, text);
+            return null;
+        }
+        catch (DesignFileException error)
+        {
+            return error.Message;
+        }
+    }
 }

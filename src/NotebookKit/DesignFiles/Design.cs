@@ -138,6 +138,15 @@ public sealed class Design : IEquatable<Design>
         DesignFile.Replace(path, ToText());
     }
 
+    /// <summary>Whether a name means a value of the design, or a part of it that may be changed.</summary>
+    /// <param name="name">Path or plain name.</param>
+    /// <exception cref="DesignFileException">The name means several values.</exception>
+    public bool Has(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return DesignChange.Find(_file, _tree, _read, name) is not null;
+    }
+
     /// <summary>The same design with another value.</summary>
     /// <param name="name">Path or plain name: "vessel.plies.1", "fill pressure".</param>
     /// <param name="text">Value with its unit, the name of a material, or JSON of an object or list.</param>
@@ -177,12 +186,15 @@ public sealed class Design : IEquatable<Design>
             new HashSet<string>(_changed) { path });
     }
 
-    /// <summary>States every value of the file in a record, with unit, range and reason.</summary>
+    /// <summary>States the file's values in a record, with unit, range and reason: those that the file gives a reason for and those that
+    /// were changed, or every one.</summary>
     /// <param name="record">The record.</param>
-    public void State(DesignRecordBuilder record)
+    /// <param name="all">Whether values without a reason are stated too.</param>
+    public void State(DesignRecordBuilder record, bool all = false)
     {
         ArgumentNullException.ThrowIfNull(record);
-        foreach (var given in Givens.Where(g => g.State == GivenState.Stated && g.Kind is not ("name" or "text" or "word")))
+        foreach (var given in Givens.Where(g => g.State == GivenState.Stated && (_changed.Contains(g.Path)
+            || (g.Kind is not ("name" or "text" or "word") && (all || g.HasReason)))))
             record.Put(new Given(given.Name, given.Value, given.Range, given.Why, _changed.Contains(given.Path)));
     }
 

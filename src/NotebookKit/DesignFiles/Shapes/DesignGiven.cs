@@ -8,7 +8,11 @@ namespace NotebookKit.DesignFiles.Shapes;
 /// <param name="Range">What it may be: "5 mm to 500 mm"; empty where nothing bounds it.</param>
 /// <param name="Why">Why it has this value, or what it is.</param>
 /// <param name="State">Whether the file states it.</param>
-public sealed record DesignGiven(string Path, string Name, string Value, string Kind, string Range, string Why, GivenState State);
+public sealed record DesignGiven(string Path, string Name, string Value, string Kind, string Range, string Why, GivenState State)
+{
+    /// <summary>Whether the file gives its reason: what the design is steered by.</summary>
+    public bool HasReason { get; init; }
+}
 
 /// <summary>Whether a design's file states a value.</summary>
 public enum GivenState

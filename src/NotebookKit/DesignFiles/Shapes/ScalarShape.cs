@@ -64,7 +64,10 @@ internal abstract class ScalarShape<T> : Shape<T>
         else if (from is not null) range = $"at least {Write(low)}";
         else if (to is not null) range = $"at most {Write(high)}";
         spot.Run.Givens.Add(new(spot.Path, "", written is TreeNode.Text text
-            && !text.Value.StartsWith(TakesOver, StringComparison.Ordinal) ? text.Value : Write(value), Noun, range, why, GivenState.Stated));
+            && !text.Value.StartsWith(TakesOver, StringComparison.Ordinal) ? text.Value : Write(value), Noun, range, why, GivenState.Stated)
+        {
+            HasReason = node is TreeNode.Members reasoned && reasoned.Find("why") is not null,
+        });
         return true;
     }
 
