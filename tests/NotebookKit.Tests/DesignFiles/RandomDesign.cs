@@ -27,6 +27,8 @@ internal sealed class RandomDesign(int seed, Dictionary<(JsonNode Schema, string
     // What a schema can't say: names that belong together, rows that rise.
     private static void Mend(JsonObject stage)
     {
+        // A part of a vessel makes sense only over the vessel that it is laid on.
+        foreach (var test in stage["evidence"]?["tests"] as JsonArray ?? []) ((JsonObject)test!).Remove("differs");
         foreach (var mass in (stage["masses"] as JsonArray ?? []).Select(m => (JsonObject)m!))
         {
             mass.Remove("of");
