@@ -108,7 +108,8 @@ public sealed class Design : IEquatable<Design>
 
     /// <summary>Reads a design from its file.</summary>
     /// <param name="path">Path of the file.</param>
-    /// <exception cref="DesignFileException">There is no such file, or it isn't a design; says what is wrong, with line and column.</exception>
+    /// <exception cref="DesignFileException">There is no such file, or it isn't a design; says what is wrong, with line and
+    /// column.</exception>
     public static Design Read(string path)
     {
         ArgumentNullException.ThrowIfNull(path);

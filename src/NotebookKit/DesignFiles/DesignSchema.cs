@@ -6,7 +6,8 @@ using NotebookKit.DesignFiles.Shapes;
 
 namespace NotebookKit.DesignFiles;
 
-/// <summary>The JSON Schema of design files: editors complete and check a file by it. Made from the table that the reader reads by.</summary>
+/// <summary>The JSON Schema of design files: editors complete and check a file by it. Made from the table that the reader reads
+/// by.</summary>
 public static class DesignSchema
 {
     /// <summary>Name of the file that it is published in.</summary>
@@ -30,7 +31,8 @@ public static class DesignSchema
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
             ["title"] = "Design of a pressurised-water rocket",
-            ["description"] = "JSON with comments. Every value has its unit; what is left out is not given, or a default that is named here.",
+            ["description"] = "JSON with comments. Every value has its unit; what is left out is not given, or a default that "
+                + "is named here.",
         };
         foreach (var (key, part) in design.ToList())
         {

@@ -30,7 +30,8 @@ internal static class PlainNames
     /// <summary>Every given with its shortest name.</summary>
     public static IReadOnlyList<DesignGiven> Named(IReadOnlyList<DesignGiven> givens)
     {
-        List<string> all = [.. givens.Select(g => g.Path)], stated = [.. givens.Where(g => g.State == GivenState.Stated).Select(g => g.Path)];
+        List<string> all = [.. givens.Select(g => g.Path)], stated = [.. givens.Where(g => g.State == GivenState.Stated).Select(g =>
+            g.Path)];
         return [.. givens.Select(g => g with { Name = Shortest(g.Path, g.State == GivenState.Stated ? stated : all) })];
     }
 

@@ -119,6 +119,13 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
     /// <summary>States an input that was read, with its range and reason, by whoever read it.</summary>
     internal void Put(Given given) => Put(_givens, given, g => g.Name);
 
+    /// <summary>States a requirement that was judged elsewhere.</summary>
+    internal Requirement Put(Requirement requirement)
+    {
+        Put(_requirements, requirement, r => r.Name);
+        return requirement;
+    }
+
     private static IReadOnlyList<string> Listed(IReadOnlyList<string>? restsOn) => [.. (restsOn ?? []).Distinct(StringComparer.Ordinal)];
 
     private void CheckEvidence(string what, IReadOnlyList<string> restsOn)

@@ -42,7 +42,8 @@ public partial class DesignFuzzTests
             var own = UnitKind.All.First(k => k.Read(match.Groups[1].Value) is not null);
             foreach (var other in units.Where(u => own.Read(u) is null))
             {
-                var text = DesignFixture.CurlewText.Remove(match.Groups[1].Index, match.Groups[1].Length).Insert(match.Groups[1].Index, other);
+                var text = DesignFixture.CurlewText.Remove(match.Groups[1].Index, match.Groups[1].Length).Insert(match.Groups[1].Index,
+                    other);
                 var error = Assert.Throws<DesignFileException>(() => Design.Parse(text));
                 Assert.Contains(error.Mistakes, m => m.Line == 1 + text[..match.Index].Count(c => c == '\n'));
                 swapped++;
@@ -58,7 +59,8 @@ public partial class DesignFuzzTests
         foreach (var match in ScalarMember().Matches(DesignFixture.CurlewText).Cast<Match>())
         {
             var text = DesignFixture.CurlewText.Insert(match.Index, match.Value.TrimEnd(',') + ", ");
-            Assert.Contains("a second time", Assert.Throws<DesignFileException>(() => Design.Parse(text)).Message, StringComparison.Ordinal);
+            Assert.Contains("a second time", Assert.Throws<DesignFileException>(() => Design.Parse(text)).Message,
+                StringComparison.Ordinal);
         }
     }
 

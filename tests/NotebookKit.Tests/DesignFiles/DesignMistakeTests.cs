@@ -44,7 +44,8 @@ public class DesignMistakeTests
     {
         var at = DesignFixture.CurlewText.IndexOf(right, StringComparison.Ordinal);
         Assert.True(at >= 0, right);
-        var error = Assert.Throws<DesignFileException>(() => Design.Parse(DesignFixture.CurlewText.Remove(at, right.Length).Insert(at, wrong),
+        var error = Assert.Throws<DesignFileException>(() => Design.Parse(DesignFixture.CurlewText.Remove(at, right.Length).Insert(at,
+            wrong),
             "curlew.json"));
         Assert.Contains(says, error.Message, StringComparison.Ordinal);
         Assert.StartsWith($"curlew.json, line {error.Line}, column {error.Column}: ", error.Message, StringComparison.Ordinal);

@@ -14,7 +14,8 @@ public class DesignSchemaTests
 
     private static readonly JsonSchema Schema = JsonSchema.FromText(DesignSchema.Text);
 
-    private static readonly JsonDocumentOptions WithRemarks = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+    private static readonly JsonDocumentOptions WithRemarks = new() { CommentHandling = JsonCommentHandling.Skip,
+        AllowTrailingCommas = true };
 
     [Fact]
     public void The_published_file_is_the_schema_of_the_reader() =>
@@ -112,7 +113,8 @@ public class DesignSchemaTests
     public void Defaults_of_the_schema_are_values_that_the_reader_takes()
     {
         foreach (var design in new[] { DesignFixture.Curlew, DesignFixture.Godwit })
-            Assert.All(design.Defaults, d => Assert.Equal(d.Value, design.With(d.Path, d.Value).Givens.Single(g => g.Path == d.Path).Value));
+            Assert.All(design.Defaults, d => Assert.Equal(d.Value, design.With(d.Path, d.Value).Givens.Single(g =>
+                g.Path == d.Path).Value));
     }
 
     private static JsonNode Parse(string text) => JsonNode.Parse(text, documentOptions: WithRemarks)!;

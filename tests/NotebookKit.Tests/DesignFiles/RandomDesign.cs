@@ -63,7 +63,8 @@ internal sealed class RandomDesign(int seed, Dictionary<(JsonNode Schema, string
             "object" => Object((JsonObject)schema, examples),
             "array" => new JsonArray([.. Enumerable.Range(0, Count(schema)).Select(_ => Of(schema["items"]!, null))]),
             "integer" => (JsonNode)_random.Next((int)Number(schema, "minimum", 0), (int)Math.Min(Number(schema, "maximum", 9), 60) + 1),
-            "number" => Number(schema, "minimum", 0) + (_random.NextDouble() * (Number(schema, "maximum", 1) - Number(schema, "minimum", 0))),
+            "number" => Number(schema, "minimum", 0) + (_random.NextDouble() * (Number(schema, "maximum", 1) - Number(schema, "minimum",
+                0))),
             "boolean" => (JsonNode)(_random.Next(2) == 0),
             _ => Text(schema, examples),
         };

@@ -64,6 +64,7 @@ internal static class LongVerbs
         ["disperse a shard"] = () => Trainer.DisperseShard(Site, new(), 20, 1, 1, 2),
         ["disperse two stages"] = () => Pair.Disperse(Site, new(), 4, 1),
         ["disperse a shard of two stages"] = () => Pair.DisperseShard(Site, new(), 8, 1, 1, 2),
+        ["check a design"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Check(),
         ["wind limits"] = () => Proved.WindLimits(CardFixture.Ground),
         ["fit a flight log"] = () => Logged().Fit(),
         ["fit a fill log"] = () => Gauged().Fit(),

@@ -90,7 +90,8 @@ internal static class BodyKeys
         };
     });
 
-    private static WordShape<FinEdge> Edge => new("edge", ("square", FinEdge.Square), ("rounded", FinEdge.Rounded), ("sharp", FinEdge.Sharp));
+    private static WordShape<FinEdge> Edge => new("edge", ("square", FinEdge.Square), ("rounded", FinEdge.Rounded), ("sharp",
+        FinEdge.Sharp));
 
     private static Func<Values, BodyPart> NosePart(FieldList f, Func<Length, Length, Nose> make)
     {

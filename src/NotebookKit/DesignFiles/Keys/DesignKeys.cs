@@ -24,7 +24,8 @@ internal sealed class DesignKeys : Shape<DesignContent>
         return v => Checked(tail(v, head(v)) with { Stages = [(head(v).Name, stage(v))] });
     });
 
-    private static readonly ObjectShape<DesignContent> TwoStages = new("design of two stages", "A design of a booster and a sustainer.", f =>
+    private static readonly ObjectShape<DesignContent> TwoStages = new("design of two stages", "A design of a booster and a sustainer.",
+        f =>
     {
         var head = Head(f);
         var stages = f.Needs(StagesKey, new ObjectShape<(StageContent Booster, StageContent Sustainer)>("stages", "Both stages.", s =>

@@ -25,11 +25,13 @@ internal static class EndKeys
         return v => new Seal(kind(v)) { HoldsTo = holds(v) };
     });
 
-    public static ObjectShape<CapDiscs> Discs { get; } = new("cap discs", "Round pieces of cloth, each turned against the one beneath.", f =>
+    public static ObjectShape<CapDiscs> Discs { get; } = new("cap discs", "Round pieces of cloth, each turned against the one beneath.",
+        f =>
     {
         var cloth = f.Needs("cloth", Kinds.Cloth, "The cloth; a balanced one.");
         var count = f.Needs("count", Kinds.Count(1, 40, "Count the discs."), "How many.");
-        var lap = f.Has("lap", Kinds.Millimetres(0, 500, "25 mm is common practice."), 25.Millimetres(), "How far they reach on to the wall.");
+        var lap = f.Has("lap", Kinds.Millimetres(0, 500, "25 mm is common practice."), 25.Millimetres(),
+            "How far they reach on to the wall.");
         var fraction = f.Has("fibre fraction", Fibre, 40.Percent(), "Fibre volume fraction.");
         return v => new CapDiscs(cloth(v), count(v)) { Lap = lap(v), FibreFraction = fraction(v) };
     });
@@ -70,7 +72,8 @@ internal static class EndKeys
             var own = f.Needs("fitting surface", Kinds.Surface, "What it holds on to on the fitting.");
             var line = f.Has("bond line", BondLine, 0.2.Millimetres(), "Thickness of the adhesive.");
             var wall = f.Has("wall", Kinds.Millimetres(0.2, 100, "2 to 5 mm is usual."), 2.Millimetres(), "Wall inside the overlap.");
-            var modulus = f.Has("modulus", Kinds.Gigapascals(0.1, 250, "Aluminium is 69 GPa."), 69.Gigapascals(), "Modulus of the fitting.");
+            var modulus = f.Has("modulus", Kinds.Gigapascals(0.1, 250, "Aluminium is 69 GPa."), 69.Gigapascals(),
+                "Modulus of the fitting.");
             return Common(f, v => new BondedFitting(adhesive(v), overlap(v), closure(v), own(v))
             {
                 BondLine = line(v), Wall = wall(v), Modulus = modulus(v),
@@ -107,8 +110,10 @@ internal static class EndKeys
                 "Friction of the yarns on the closure.");
             var turn = f.Has("turn", Kinds.Degrees(0, 180, "A dome turns 90°."), 90.Degrees(),
                 "Angle that the surface turns through beneath the sleeve.");
-            var edge = f.May("edge radius", Kinds.Millimetres(0.1, 500, "5 mm or more is usual."), "Radius of the edge it is carried over.");
-            var neck = f.May("neck", Kinds.Millimetres(2, 500, "Measure over what the sleeve ends on."), "Diameter of the neck it ends on.");
+            var edge = f.May("edge radius", Kinds.Millimetres(0.1, 500, "5 mm or more is usual."),
+                "Radius of the edge it is carried over.");
+            var neck = f.May("neck", Kinds.Millimetres(2, 500, "Measure over what the sleeve ends on."),
+                "Diameter of the neck it ends on.");
             var tail = f.May("tail", Kinds.Millimetres(0, 500, "Two neck diameters are usual."), "Length bonded past the closure.");
             var tied = f.Has("tied off", Kinds.Flag, false, "Whether the tail is tied off with turns of yarn.");
             return v => new CarriedSleeve
@@ -126,7 +131,8 @@ internal static class EndKeys
             var line = f.Has("bond line", BondLine, 0.3.Millimetres(), "Thickness of the adhesive.");
             var skirt = f.Has("skirt wall", Kinds.Millimetres(0.2, 100, "2 to 5 mm is usual."), 3.Millimetres(),
                 "Wall of the plug's skirt inside the overlap.");
-            var modulus = f.Has("plug modulus", Kinds.Gigapascals(0.1, 250, "Aluminium is 69 GPa."), 69.Gigapascals(), "Modulus of the plug.");
+            var modulus = f.Has("plug modulus", Kinds.Gigapascals(0.1, 250, "Aluminium is 69 GPa."), 69.Gigapascals(),
+                "Modulus of the plug.");
             return v => new BondedPlug(adhesive(v), overlap(v), vessel(v), plug(v))
             {
                 BondLine = line(v), SkirtWall = skirt(v), PlugModulus = modulus(v),

@@ -119,7 +119,8 @@ internal static class FlightKeys
 
     public static ObjectShape<ChargeContent> Charge { get; } = new("charge", "What is in the vessel at release.", f =>
     {
-        var fill = f.Needs("fill pressure", Kinds.BarGauge(0.1, 300, "It may not pass what the vessel is rated to."), "Pressure at release.");
+        var fill = f.Needs("fill pressure", Kinds.BarGauge(0.1, 300, "It may not pass what the vessel is rated to."),
+            "Pressure at release.");
         var water = f.Needs("water fraction", Kinds.Percent(0, 95, "With more water there is no gas left that could drive it out."),
             "Water volume over internal volume.");
         var temperature = f.May("gas temperature", Kinds.Celsius(-20, 60, "Warmer gas softens the vessel's resin."),
@@ -148,14 +149,17 @@ internal static class FlightKeys
         var late = f.Has("late transition", reynolds, plain.LateTransition, "Reynolds number of transition, late end.");
         var form = f.Has("body form", new WordShape<FormFactorLaw>("form factor", ("Barrowman", FormFactorLaw.Barrowman),
             ("Hoerner", FormFactorLaw.Hoerner), ("DATCOM", FormFactorLaw.Datcom)), plain.BodyForm, "Which form factor the body takes.");
-        var compressible = f.Has("compressible friction", Kinds.Flag, plain.CompressibleFriction, "Whether friction falls with Mach number.");
+        var compressible = f.Has("compressible friction", Kinds.Flag, plain.CompressibleFriction,
+            "Whether friction falls with Mach number.");
         var protuberance = f.Has("protuberance drag", Kinds.Number(0, 1, "It is on the reference area."), plain.ProtuberanceDrag,
             "Drag coefficient of what sticks out.");
         var end = f.Has("end of band", new WordShape<DragEnd>("end of the band", ("middle", DragEnd.Middle), ("low", DragEnd.Low),
             ("high", DragEnd.High)), DragEnd.Middle, "Which end of the drag band it flies with.");
-        var calibration = f.Part("calibration", new ObjectShape<DragCalibration>("drag calibration", "What flights said about its drag.", c =>
+        var calibration = f.Part("calibration", new ObjectShape<DragCalibration>("drag calibration", "What flights said about its drag.",
+            c =>
         {
-            var factor = c.Needs("factor", Kinds.Number(0.2, 5, "A factor far from 1 says the model or the log is wrong."), "Factor on drag.");
+            var factor = c.Needs("factor", Kinds.Number(0.2, 5, "A factor far from 1 says the model or the log is wrong."),
+                "Factor on drag.");
             var doubt = c.Needs("uncertainty", Kinds.Percent(0, 90, "It is a share of the factor."), "How far the factor may be off.");
             var log = c.Needs("log", TextShape.Prose, "Which log, fitted when.");
             return v => new(factor(v), doubt(v), new("", log(v), null, "", SourceKind.Measured));

@@ -28,8 +28,10 @@ internal static class SiteKeys
 
     private static readonly ObjectShape<Rail> RailShape = new("rail", "The launch rail.", f =>
     {
-        var guided = f.Needs("guided", Kinds.Metres(0.05, 20, "Measure until the last button leaves."), "Way that the vehicle is guided over.");
-        var elevation = f.Has("elevation", Kinds.Degrees(45, 90, "Range rules want 60° or more."), 90.Degrees(), "Angle above the horizon.");
+        var guided = f.Needs("guided", Kinds.Metres(0.05, 20, "Measure until the last button leaves."),
+            "Way that the vehicle is guided over.");
+        var elevation = f.Has("elevation", Kinds.Degrees(45, 90, "Range rules want 60° or more."), 90.Degrees(),
+            "Angle above the horizon.");
         var towards = f.Has("towards", Direction, 0.Degrees(), "Where it leans to, clockwise from north.");
         var friction = f.Has("friction", Kinds.Number(0, 1, "Plastic on aluminium has 0.1 to 0.3."), 0.2, "Coefficient of friction.");
         return v => new Rail(guided(v)) { Elevation = elevation(v), Towards = towards(v), Friction = friction(v) };
@@ -56,7 +58,8 @@ internal static class SiteKeys
             var exponent = f2.Has("exponent", Kinds.Number(0, 0.6, "1/7 over open land, more over rough ground."), 1.0 / 7, "Exponent.");
             return (v, speed, reference, from) => WindProfile.PowerLaw(speed, reference, exponent(v), from);
         })),
-        (["over sea"], "Power law over the sea.", f => Law(f, _ => (_, speed, reference, from) => WindProfile.OverSea(speed, reference, from))),
+        (["over sea"], "Power law over the sea.", f => Law(f, _ => (_, speed, reference, from) => WindProfile.OverSea(speed, reference,
+            from))),
         (["over city"], "Power law over a city.", f => Law(f, _ => (_, speed, reference, from) =>
             WindProfile.OverCity(speed, reference, from))),
         (["log law"], "Wind that rises by the logarithm of height.", f => Law(f, f2 =>
@@ -73,7 +76,8 @@ internal static class SiteKeys
 
     private static readonly ObjectShape<GustField> Gusts = new("gusts", "Gusts on top of the wind, from a seed.", f =>
     {
-        var wind = f.Needs("wind at 20 ft", Kinds.MetresPerSecond(0, 30, "45 kn already stands for severe turbulence."), "Mean wind at 20 ft.");
+        var wind = f.Needs("wind at 20 ft", Kinds.MetresPerSecond(0, 30, "45 kn already stands for severe turbulence."),
+            "Mean wind at 20 ft.");
         var top = f.Needs("top", Kinds.Metres(1, 2000, "The model holds up to 2000 m."), "Height up to which there are gusts.");
         var seed = f.Needs("seed", Kinds.Count(0, int.MaxValue, "Any whole number."), "Seed: the same gives the same gusts.");
         return v => new DrydenTurbulence(wind(v)).Field(top(v), (ulong)seed(v));
@@ -106,7 +110,8 @@ internal static class SiteKeys
         var rail = f.Part("rail", RailShape, "The launch rail; 1.5 m upright unless given.");
         var wind = f.Else("wind", WindShape, WindProfile.NotGiven, "Wind against height; without it no drift of a flight holds.");
         var gusts = f.Part("gusts", Gusts, "Gusts on top of the wind; none unless given.");
-        var ceiling = f.May("ceiling", Kinds.Metres(10, 10_000, "It is a height above the pad."), "Height above the pad that no flight may pass.");
+        var ceiling = f.May("ceiling", Kinds.Metres(10, 10_000, "It is a height above the pad."),
+            "Height above the pad that no flight may pass.");
         var field = f.Part("field", FieldShape, "The ground that everything must land on.");
         return v =>
         {

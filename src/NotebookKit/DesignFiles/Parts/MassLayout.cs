@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace NotebookKit.DesignFiles.Parts;
 
-/// <summary>Puts masses where the layout has them: the vessel at its nozzle's station, fins and body parts where the body has them.</summary>
+/// <summary>Puts masses where the layout has them: the vessel at its nozzle's station, fins and body parts where the body has
+/// them.</summary>
 /// <remarks>Source: centroids of a polygon and of a thin even shell of small slope (geometry).</remarks>
 internal static class MassLayout
 {

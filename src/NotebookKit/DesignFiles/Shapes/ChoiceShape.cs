@@ -15,7 +15,8 @@ internal sealed class ChoiceShape<T> : Shape<T>
     /// <param name="name">What they are called together: "ply".</param>
     /// <param name="key">Key that tells them apart.</param>
     /// <param name="alternatives">Words of each, what it is for, and its keys.</param>
-    public ChoiceShape(string name, string key, params (string[] Words, string About, Func<FieldList, Func<Values, T>> Define)[] alternatives)
+    public ChoiceShape(string name, string key, params (string[] Words, string About, Func<FieldList, Func<Values,
+        T>> Define)[] alternatives)
     {
         (_name, _key) = (name, key);
         _alternatives = [.. alternatives.Select(a => new ObjectShape<T>($"{name}, {a.Words[0]}", a.About, a.Define)

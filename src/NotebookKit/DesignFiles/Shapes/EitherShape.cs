@@ -6,7 +6,8 @@ namespace NotebookKit.DesignFiles.Shapes;
 /// <summary>A text in short, or an object in full.</summary>
 /// <typeparam name="TShort">What the text means.</typeparam>
 /// <typeparam name="T">What is made of either.</typeparam>
-internal sealed class EitherShape<TShort, T>(ScalarShape<TShort> brief, Func<TShort, T> meaning, Shape<T> full, bool isFullStated = false) : Shape<T>
+internal sealed class EitherShape<TShort, T>(ScalarShape<TShort> brief, Func<TShort, T> meaning, Shape<T> full,
+    bool isFullStated = false) : Shape<T>
 {
     /// <inheritdoc/>
     public override bool TryRead(TreeNode node, Spot spot, out T value)

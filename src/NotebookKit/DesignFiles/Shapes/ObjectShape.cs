@@ -89,7 +89,8 @@ internal sealed class ObjectShape<T> : Shape<T>
         }
         catch (InvalidDesignException wrong)
         {
-            values.Spot.Say(node.At, string.Join(' ', wrong.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
+            values.Spot.Say(node.At, string.Join(' ', wrong.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f =>
+                f.Message)));
         }
         catch (ArgumentException wrong)
         {
@@ -114,7 +115,8 @@ internal sealed class ObjectShape<T> : Shape<T>
             All =
             [
                 .. members.All.OrderBy(m => order.IndexOf(m.Key) is var at && at < 0 ? order.Count : at)
-                    .Select(m => Fields.FirstOrDefault(f => f.Key == m.Key) is { } field ? m with { Value = field.Shape.Order(m.Value) } : m),
+                    .Select(m => Fields.FirstOrDefault(f =>
+                        f.Key == m.Key) is { } field ? m with { Value = field.Shape.Order(m.Value) } : m),
             ],
         };
     }

@@ -2,8 +2,8 @@ using NotebookKit.DesignFiles.Trees;
 
 namespace NotebookKit.DesignFiles.Shapes;
 
-/// <summary>One value. It stands bare, is taken over from another place ("= nozzle.throat", "= nozzle.throat + 3 mm"), or is stated with range
-/// and reason.</summary>
+/// <summary>One value. It stands bare, is taken over from another place ("= nozzle.throat", "= nozzle.throat + 3 mm"), or is stated with
+/// range and reason.</summary>
 /// <typeparam name="T">Type of the value.</typeparam>
 internal abstract class ScalarShape<T> : Shape<T>
 {
@@ -64,7 +64,8 @@ internal abstract class ScalarShape<T> : Shape<T>
         else if (from is not null) range = $"at least {Write(low)}";
         else if (to is not null) range = $"at most {Write(high)}";
         spot.Run.Givens.Add(new(spot.Path, "", written is TreeNode.Text text
-            && !text.Value.StartsWith(TakesOver, StringComparison.Ordinal) ? text.Value : Write(value), Noun, range, why, GivenState.Stated)
+            && !text.Value.StartsWith(TakesOver, StringComparison.Ordinal) ? text.Value : Write(value), Noun, range, why,
+                GivenState.Stated)
         {
             HasReason = node is TreeNode.Members reasoned && reasoned.Find("why") is not null,
         });

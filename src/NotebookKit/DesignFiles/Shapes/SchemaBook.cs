@@ -30,7 +30,8 @@ internal sealed class SchemaBook
 
     public static JsonArray Words(IEnumerable<string> words) => [.. words.Select(w => (JsonNode)JsonValue.Create(w))];
 
-    /// <summary>A single value, as such, taken over from another place, or stated with reason and, where values have an order, limits.</summary>
+    /// <summary>A single value, as such, taken over from another place, or stated with reason and, where values have an order,
+    /// limits.</summary>
     public JsonObject Stated(string name, JsonObject bare, bool hasOrder) => Refer($"{name}, a value", () =>
     {
         var properties = new JsonObject { ["value"] = Refer($"{name}, bare", () => bare) };

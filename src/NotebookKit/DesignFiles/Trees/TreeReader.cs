@@ -166,7 +166,8 @@ internal sealed class TreeReader
                 items.Add(Value(ref reader) with { Before = [.. above] });
                 above.Clear();
             }
-            else if (IsBehind(ref reader, items.Count) && items[^1].After is null) items[^1] = items[^1] with { After = Remark(ref reader) };
+            else if (IsBehind(ref reader, items.Count)
+                && items[^1].After is null) items[^1] = items[^1] with { After = Remark(ref reader) };
             else above.Add(Remark(ref reader));
         }
 
