@@ -6,7 +6,8 @@ internal static class ExitCodes
     /// <summary>All went well.</summary>
     public const int Success = 0;
 
-    /// <summary>A notebook failed, shards make no whole, or a vessel is not to be filled.</summary>
+    /// <summary>A notebook failed, shards make no whole, a vessel is not to be filled, or a design doesn't keep what it
+    /// requires.</summary>
     public const int Failed = 1;
 
     /// <summary>The command line asks for something that can't be done.</summary>

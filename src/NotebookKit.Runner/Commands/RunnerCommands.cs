@@ -23,6 +23,7 @@ internal static class RunnerCommands
             MergeCommand.Create(),
             KernelCommand.Create(),
             VesselCommand.Create(),
+            CheckCommand.Create(),
             WorkerCommand(),
         };
         root.SetAction(_ => RunCommand.RunAllAsync());

@@ -194,7 +194,9 @@ public sealed class Design : IEquatable<Design>
     public void State(DesignRecordBuilder record, bool all = false)
     {
         ArgumentNullException.ThrowIfNull(record);
-        foreach (var given in Givens.Where(g => g.State == GivenState.Stated && (_changed.Contains(g.Path)
+        // A record states requirements itself.
+        foreach (var given in Givens.Where(g => g.State == GivenState.Stated && g.Path != "version"
+            && !g.Path.StartsWith("requirements.", StringComparison.Ordinal) && (_changed.Contains(g.Path)
             || (g.Kind is not ("name" or "text" or "word") && (all || g.HasReason)))))
             record.Put(new Given(given.Name, given.Value, given.Range, given.Why, _changed.Contains(given.Path)));
     }

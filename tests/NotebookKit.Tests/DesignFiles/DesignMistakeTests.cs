@@ -128,6 +128,10 @@ public class DesignMistakeTests
             Assert.Contains("it is a folder", Assert.Throws<DesignFileException>(() =>
                 DesignFixture.Curlew.Write(folder.FullName)).Message, StringComparison.Ordinal);
             Assert.Throws<DesignFileException>(() => DesignFixture.Curlew.Write(Path.Combine(folder.FullName, "no such", "d.json")));
+            // Nobody may write there, whatever their rights.
+            if (OperatingSystem.IsLinux())
+                Assert.Contains("check its folder and your rights there", Assert.Throws<DesignFileException>(() =>
+                    DesignFixture.Curlew.Write("/proc/design.json")).Message, StringComparison.Ordinal);
             Assert.Throws<DesignFileException>(() => Design.Read("a\0b.json"));
             Assert.Throws<DesignFileException>(() => Design.Read(""));
             File.WriteAllBytes(missing, [0xff, 0xfe, 0x7b, 0x00]);
