@@ -222,11 +222,12 @@ public sealed class FormatterTests(NotebookSession session)
     [Fact]
     public async Task A_main_number_has_a_form_for_the_program_that_runs_notebooks()
     {
-        var forms = await session.ShowAsync("new[] { new NotebookKit.Record.Headline(\"Apogee\", \"148.6 m\") }");
-        using var json = JsonDocument.Parse(forms["application/vnd.notebookkit.headline+json"]);
-        Assert.Equal("148.6 m", json.RootElement[0].GetProperty("Value").GetString());
         // Three digits, as every table has them.
+        var forms = await session.ShowAsync("new[] { NotebookKit.Record.Headline.Of(\"Apogee\", UnitsNet.Length.FromMeters(148.63)) }");
+        using var json = JsonDocument.Parse(forms["application/vnd.notebookkit.headline+json"]);
+        Assert.Equal("149 m", json.RootElement[0].GetProperty("Value").GetString());
         Assert.Contains("<dd>149 m</dd>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Equal("Apogee: 149 m", forms["text/plain"]);
     }
 
     [Fact]

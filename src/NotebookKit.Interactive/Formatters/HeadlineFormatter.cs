@@ -12,7 +12,7 @@ internal static class HeadlineFormatter
     {
         writer.Write("<dl class=\"headlines\">");
         foreach (var headline in headlines)
-            writer.Write($"<div><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(ThreeDigits.Of(headline.Value))}</dd></div>");
+            writer.Write($"<div><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
         writer.Write("</dl>");
     }
 

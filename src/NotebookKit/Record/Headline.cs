@@ -8,19 +8,19 @@ namespace NotebookKit.Record;
 /// it on the index page.
 /// </summary>
 /// <param name="Name">What it is, in the trade's words: "Apogee".</param>
-/// <param name="Value">The number with its unit: "148.6 m".</param>
+/// <param name="Value">The number with its unit: "149 m".</param>
 public sealed record Headline(string Name, string Value)
 {
-    /// <summary>A quantity as a main number, shown with four digits.</summary>
+    /// <summary>A quantity as a main number, shown with three digits as everywhere.</summary>
     /// <param name="name">What it is, in the trade's words.</param>
     /// <param name="value">The quantity, in the unit it is to be shown in.</param>
-    public static Headline Of(string name, IQuantity value) => new(name, value.Show(4));
+    public static Headline Of(string name, IQuantity value) => new(name, value.Show());
 
     /// <summary>A gauge pressure as a main number.</summary>
     /// <param name="name">What it is, in the trade's words.</param>
     /// <param name="value">The pressure.</param>
     public static Headline Of(string name, GaugePressure value) => new(name, value.ToString());
 
-    /// <summary>For example "Apogee: 148.6 m".</summary>
+    /// <summary>For example "Apogee: 149 m".</summary>
     public override string ToString() => $"{Name}: {Value}";
 }
