@@ -45,8 +45,8 @@ internal static class CardText
     [
         new(Name(own, "Dry mass"), vehicle.MassProperties().Mass.Show(MassUnit.Gram)),
         new(Name(own, "Fill"), $"{vehicle.Charge.Pressure}, {vehicle.Charge.Water.Show(VolumeUnit.Milliliter)} of water",
-            allowance is null ? "what the vessel may be filled to is not shown"
-                : $"may be filled to {allowance.Pressure}; {allowance.SetBy} sets it"),
+            allowance is null ? "the vessel's maximum fill pressure is not shown"
+                : $"maximum fill pressure {allowance.Pressure}; {allowance.SetBy} sets it"),
         new(Name(own, "Vessel"), evidence.Vessel is { } vessel ? $"{vessel.Vessel} {vessel.Serial}" : "not shown",
             evidence.Vessel is { } of ? $"held {of.Held} on "
                 + $"{of.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, record {of.Fingerprint[..12]}" :
@@ -106,7 +106,7 @@ internal static class CardText
 
     public static string FillCheck(string own, Vehicle vehicle, FillAllowance? allowance) =>
         Sentence(own, $"fill from afar to {vehicle.Charge.Pressure}; "
-            + $"{(allowance is null ? "what the vessel may be filled to is not shown" : $"never above {allowance.Pressure}")}. "
+            + $"{(allowance is null ? "the vessel's maximum fill pressure is not shown" : $"never above {allowance.Pressure}")}. "
             + "Gauge: ____ bar.");
 
     private static string Name(string own, string name) => own.Length == 0 ? name

@@ -60,7 +60,7 @@ public sealed record FillAllowance : Result
     public string SetBy { get; }
 
     /// <inheritdoc/>
-    public override string Title => $"What {Vessel.Vessel} {Vessel.Serial} may be filled to";
+    public override string Title => $"Maximum fill pressure, {Vessel.Vessel} {Vessel.Serial}";
 
     /// <inheritdoc/>
     public override ModelCard Model => new(
@@ -75,7 +75,7 @@ public sealed record FillAllowance : Result
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        new("May be filled to", Pressure.ToString(), $"{SetBy} sets it"),
+        new("Maximum fill pressure", Pressure.ToString(), $"{SetBy} sets it"),
         new("By the rating", Vessel.Rating.WorkingPressure.ToString(), Vessel.RuleSet),
         new("By the proof", Vessel.ByProof.ToString(), $"held {Vessel.Held}"),
         new("By heat and water", ByHeat?.ToString() ?? "not shown", _heat.Note),
@@ -100,7 +100,7 @@ public sealed record FillAllowance : Result
     public override Working Working => new(Title,
     [
         .. Heat?.Working.Steps ?? [],
-        new("May be filled to", @"p = \min(p_{rated},\ p_{proof},\ p_{heat},\ p_{life})",
+        new("Maximum fill pressure", @"p = \min(p_{rated},\ p_{proof},\ p_{heat},\ p_{life})",
             string.Join(", ", Lines.Skip(1).Select(l => l.Value)), Pressure.ToString(), Vessel.Rating.Rules.Source),
     ]);
 

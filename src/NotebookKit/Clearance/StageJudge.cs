@@ -93,7 +93,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             if (hasTemperature) card.AddRange(Allowance.HeatFindings.Select(f => f with { Message = own + f.Message }));
             card.Add(Allowance.SustainedLoad);
             if (Allowance.IsShown && vehicle.Charge.Pressure > Allowance.Pressure)
-                card.Error($"{own}the fill pressure is {vehicle.Charge.Pressure}; the vessel may be filled to {Allowance.Pressure}, "
+                card.Error($"{own}the fill pressure is {vehicle.Charge.Pressure}; the vessel's maximum fill pressure "
+                    + $"is {Allowance.Pressure}, "
                     + $"which {Allowance.SetBy} sets. Fill it to less, or mend what sets it.");
         }
     }
@@ -154,7 +155,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Error($"{own}the fill is planned with {fill.Fill.Gas.Name}, the flight with {charge.Gas.Name}, or with other properties "
                 + "of the gas. Plan the fill that is flown.");
         if (Allowance is { IsShown: true } allowed && fill.MaximumPressure > allowed.Pressure + FillRounding)
-            card.Error($"{own}the fill reaches {fill.MaximumPressure} on its way; the vessel may be filled to {allowed.Pressure}, which "
+            card.Error($"{own}the fill reaches {fill.MaximumPressure} on its way; the vessel's maximum fill pressure "
+                + $"is {allowed.Pressure}, which "
                 + $"{allowed.SetBy} sets. Fill more slowly, or to less.");
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
     }
@@ -239,7 +241,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     public static void Margin(CardJudgement card, Vehicle vehicle, StabilityResult given, string own)
     {
         if (given.Limits.Minimum < 1)
-            card.Error($"{own}the margin was held to {Digits.Round(given.Limits.Minimum)} calibres; at least 1 calibre is asked of a "
+            card.Error($"{own}the margin was held to {Digits.Round(given.Limits.Minimum)} calibres; at least 1 calibre is required of a "
                 + "flight (common practice, no source). Judge it by that.");
         var margin = vehicle.Stability();
         if (!(Math.Abs(margin.MinimumMargin - given.MinimumMargin) <= 1e-9))

@@ -100,7 +100,7 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
         new("Allowed by the proof", ByProof.ToString(), $"held over {Digits.Round(Rating.ProofPressure / Rating.WorkingPressure, 4)}, "
             + $"{RuleSet}"),
         new("Allowed by the rating", Rating.WorkingPressure.ToString(), Rating.Basis),
-        new("May be filled to", Allowed.ToString(), ByProof < Rating.WorkingPressure ? "the proof sets it" : "the rating sets it"),
+        new("Maximum fill pressure", Allowed.ToString(), ByProof < Rating.WorkingPressure ? "the proof sets it" : "the rating sets it"),
         new("Permanent expansion", Record.Expansion is { } burette ? $"{Digits.Round(burette.PermanentShare.Percent, 2)} %"
             : Record.TapeExpansion?.PermanentShare?.ToString() ?? "not shown",
             $"{(Record.Expansion is null ? "by tape and rule" : "by burette")}; limit {Record.Plan.Proof.Rule.PermanentLimit.Show()}"),
@@ -119,7 +119,7 @@ public sealed class ProvedVessel : IResult, IEquatable<ProvedVessel>
         new("Allowed by the proof", @"p_{allowed} = \frac{p_{held}}{k_p\,k_o}",
             $"{Held} / ({Digits.Round(Rating.Rules.Proof, 4)} × {Digits.Round(Rating.Rules.Overshoot, 4)})", ByProof.ToString(),
             Rating.Rules.Source),
-        new("May be filled to", @"p = \min(p_{rated},\ p_{allowed})", $"min({Rating.WorkingPressure}, {ByProof})", Allowed.ToString(),
+        new("Maximum fill pressure", @"p = \min(p_{rated},\ p_{allowed})", $"min({Rating.WorkingPressure}, {ByProof})", Allowed.ToString(),
             Rating.Rules.Source),
     ]);
 

@@ -147,7 +147,7 @@ public class CheatTests
         ["a fill with another gas"] = (() => CardOf(Whole with { Fill = (Whole.Fill!.Fill with { Gas = Gas.Nitrogen }).Run() }),
             "is planned with nitrogen"),
         ["a fill that passes on its way what a warm vessel may have"] = (() => WarmCard(FillGoal.AfterCooling),
-            "on its way; the vessel may be filled to"),
+            "on its way; the vessel's maximum fill pressure is"),
         ["gear that doesn't carry the weight, at a top without wind"] = (
             () => TestVehicle.Card(Ground with { Wind = WindProfile.Calm }, Whole with { Recovery = Gear(TestVehicle, 1) }),
                 "Use stronger gear"),
@@ -194,7 +194,7 @@ public class CheatTests
         ["prove by the rating of another vessel"] = (() => Accepted.ToProvedVessel(Pair.BoosterRating),
             "Take the rating of the vessel that was proved"),
         ["prove with a shortened hold"] = (() => Recorded(Rated, "T-1",
-            plan: p => p with { ProofHold = 15.Seconds() }).ToProvedVessel(Rated), "at least 60 s is asked"),
+            plan: p => p with { ProofHold = 15.Seconds() }).ToProvedVessel(Rated), "at least 60 s is required"),
         ["prove without looking for leaks"] = (() => Recorded(Rated, "T-1",
             plan: p => p with { LeakHold = 30.Seconds() }).ToProvedVessel(Rated), "leaks were looked for"),
         ["prove with a log that looked away during the hold"] = (() => Thinned(Logged(NotebookKit.Proofing.Proof.For(Rated), "T-1",

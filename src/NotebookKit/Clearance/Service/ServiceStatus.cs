@@ -87,7 +87,7 @@ public sealed record ServiceStatus : Result
                 + "is shorter ends the interval on its last day.",
             "Every proof counts as a pressurisation; time at pressure is that of the fills.",
             "A proof or an inspection clears what happened before it: on an earlier day, or earlier in the file on the same day.",
-            "What nobody wrote down isn't known.",
+            "What isn't written in the record isn't known.",
         ],
         "A record that is intact, on the day of its last event or later.",
         [.. Sources().Distinct()]);

@@ -22,7 +22,8 @@ internal static partial class ProofingFindings
     // Proofing/ProofJudgement
     internal static Finding VesselHeldWithoutSet(string vessel, GaugePressure? heldAtLeast, GaugePressure? workingPressureShown) =>
         Finding.Note(
-            $"{vessel} held {heldAtLeast} and took no set beyond the limit: one survived proof, not a burst test; it says that this "
+            $"{vessel} held {heldAtLeast} and kept no expansion beyond the limit: one survived proof, not a burst "
+                + "test; the proof says that this "
             + $"vessel, as it was that day, has shown a working pressure of {workingPressureShown}.");
 
     internal static Finding RejectedVesselIsCutUp() => Finding.Note("A rejected vessel is cut up, so that nobody fills it by mistake.");
@@ -47,27 +48,29 @@ internal static partial class ProofingFindings
             + (workingPressureShown is { } less
                 ? $"it shows {less}"
                 : "none, it wasn't held for long enough")
-            + $". Proof-test it again, pumped past {planned2} so that it stays above through the hold, or rate it lower.");
+            + $". Proof-test the vessel again, pumped past {planned2} so that the pressure stays above through the "
+            + "hold, or rate it lower.");
 
     internal static Finding GaugeErrorLeavesProofShort(
         double errorBars, GaugePressure? heldAtLeast, GaugePressure good, GaugePressure workingPressure, GaugePressure planned) =>
         Finding.Warning(
-            $"With the gauge's {Digits.Round(errorBars, 2)} bar on the safe side it held {heldAtLeast}, which proves {good}, not "
-            + $"{workingPressure}. Limit the working pressure to {good}, or proof-test it at {planned} by the gauge or above.");
+            $"With the gauge's {Digits.Round(errorBars, 2)} bar on the safe side the vessel held {heldAtLeast}, which proves {good}, not "
+            + $"{workingPressure}. Limit the working pressure to {good}, or proof-test the vessel at {planned} by the gauge or above.");
 
     internal static Finding ProofPressureWasPassed(GaugePressure highest, GaugePressure planned) =>
         Finding.Warning(
-            $"The gauge went to {highest}, more than 5 % above the planned {planned}: inspect with care, the laminate has seen it.");
+            $"The gauge went to {highest}, more than 5 % above the planned {planned}: inspect the vessel with care, as "
+                + "the laminate has carried that pressure.");
 
     internal static Finding GaugeFellAtWorkingPressure(double fallPercent, double leakRateMillilitersPerMinute, Ratio limit) =>
         Finding.Error(
             $"At working pressure the gauge fell by {Digits.Round(fallPercent, 2)} % in ten minutes with warmth and sudden drops "
             + $"taken off, {Digits.Round(leakRateMillilitersPerMinute, 2)} mL/min; {limit.Show()} is the limit. Seal the fittings and "
-            + "proof-test it again; where the wall weeps, reject.");
+            + "proof-test the vessel again; reject a vessel whose wall weeps.");
 
     internal static Finding LogCannotTellLeak(Ratio limit, double errorPercent) =>
         Finding.Error(
-            $"The log can't tell a leak of {limit.Show()} in ten minutes from nothing (two standard errors are "
+            $"The log can't tell a leak of {limit.Show()} in ten minutes from no leak (two standard errors are "
             + $"{Digits.Round(errorPercent, 2)} %): hold longer or read a finer gauge.");
 
     internal static Finding NoTemperatureWasLogged(double risePerKelvinBars, double fallBars) =>
@@ -77,7 +80,8 @@ internal static partial class ProofingFindings
 
     internal static Finding PermanentExpansionCannotBeTold() =>
         Finding.Error(
-            "Permanent expansion can't be told: water in and out wasn't logged from no pressure to no pressure. It is half of what a "
+            "Permanent expansion can't be told: water in and out wasn't logged from no pressure to no pressure. "
+                + "Permanent expansion is half of what a "
             + "proof says.");
 
     internal static Finding PermanentExpansionPastLimit(
@@ -89,7 +93,7 @@ internal static partial class ProofingFindings
     internal static Finding TooMuchMoreWaterCameOut(double stays, double valuePercent, Ratio permanentLimit) =>
         Finding.Error(
             $"{Digits.Round(stays, 2)} mL more came out than went in, {Digits.Round(valuePercent, 2)} % of the total expansion: the "
-            + $"burette errs by more than the {permanentLimit.Show()} it is to judge. Check its zero and proof-test it again.");
+            + $"burette errs by more than the {permanentLimit.Show()} it is to judge. Check its zero and proof-test the vessel again.");
 
     internal static Finding MoreWaterCameOutThanWent(double stays) =>
         Finding.Warning($"More water came out than went in ({Digits.Round(stays, 2)} mL): check the burette's zero.");
@@ -102,11 +106,12 @@ internal static partial class ProofingFindings
     internal static Finding WallGrewTooMuch(string grew, double mostGrowth) =>
         Finding.Error(
             $"{grew}; {mostGrowth} times is the limit (common practice, no source): the wall is softer than the layup it was rated "
-            + "by, or water was lost. Find out which before it is filled with gas: weigh it, measure its wall, mend the prediction, "
+            + "by, or water was lost. Find out which before the vessel is filled with gas: weigh it, measure its wall, "
+            + "correct the prediction, "
             + "and proof-test it again.");
 
     internal static Finding LayupIsNotWhatPredictionTook(string grew) =>
-        Finding.Warning($"{grew}: the layup isn't what the prediction took, or the burette misread.");
+        Finding.Warning($"{grew}: the layup isn't what the prediction took, or the burette was misread.");
 
     internal static Finding GaugeFellSuddenlyInHold(
         double durationSeconds, GaugePressure pressure, double fallBars, double volumeMilliliters) =>
@@ -142,7 +147,7 @@ internal static partial class ProofingFindings
         Finding.Error("The times don't rise from reading to reading; sort the log or cut it where the logger was restarted.");
 
     internal static Finding UnitOfReadingsRefused(string name, string columnUnit, string unit) =>
-        Finding.Error($"The {name} is in {columnUnit}; it must be in {unit}. Read the log with its units, then it is.");
+        Finding.Error($"The {name} is in {columnUnit}; it must be in {unit}. Read the log with its units.");
 
     internal static Finding ReadingsAndClockDiffer(string name, int columnCount, int timeCount) =>
         Finding.Error($"The {name} has {columnCount} readings and the clock {timeCount}; they must be one to one.");
@@ -173,7 +178,7 @@ internal static partial class ProofingFindings
         Finding.Error(
             $"the rule set \"{rulesName}\" rates by risk: the chance of a burst at the maximum expected pressure is {chance} by {tests} "
             + $"tests, the proof {Digits.Round(proof)} times; at most 1 in {Digits.Round(1 / mostChance)} (common practice, no source), by "
-            + $"one test or more, and a proof of {Digits.Round(leastProof)} times is asked. Rate the vessel lower, or test more twins.");
+            + $"one test or more, and a proof of {Digits.Round(leastProof)} times is required. Rate the vessel lower, or test more twins.");
 
     internal static Finding VesselHasBurst(string id, GaugePressure pressure) =>
         Finding.Error(
@@ -182,7 +187,7 @@ internal static partial class ProofingFindings
 
     internal static Finding ProofLogGivesNoSerial() =>
         Finding.Error(
-            "the proof log gives no serial; a proof belongs to one very vessel. Write its serial on the vessel and into the log.");
+            "the proof log gives no serial; a proof belongs to one vessel. Write its serial on the vessel and into the log.");
 
     internal static Finding ProofLogGivesNoDay() =>
         Finding.Error("the proof log gives no day; a proof holds for a time only. Write the day into the log as 2026-03-14.");
@@ -203,17 +208,17 @@ internal static partial class ProofingFindings
             + "layup that was proved.");
 
     internal static Finding ProofWasHeldTooShort(string seconds, string seconds2) =>
-        Finding.Error($"the proof was held for {seconds}; at least {seconds2} is asked. Proof-test the vessel again.");
+        Finding.Error($"the proof was held for {seconds}; at least {seconds2} is required. Proof-test the vessel again.");
 
     internal static Finding LeaksWereLookedForTooShort(string seconds, string seconds2) =>
         Finding.Error(
-            $"leaks were looked for during {seconds}; at least {seconds2} at working pressure is asked (common practice, no source). "
+            $"leaks were looked for during {seconds}; at least {seconds2} at working pressure is required (common practice, no source). "
             + "Proof-test the vessel again.");
 
     internal static Finding ReadingsOfHoldTooFarApart(double gapSeconds, string seconds) =>
         Finding.Error(
             $"during the proof hold {Digits.Round(gapSeconds, 2)} s pass between two readings; at most {seconds} may (common "
-            + "practice, no source), as a fall in between is not seen. Log the gauge oftener and proof-test the vessel again.");
+            + "practice, no source), as a fall in between is not seen. Log the gauge more often and proof-test the vessel again.");
 
     internal static Finding LimitOfLeakWasSetTooHigh(Ratio leakLimit, Ratio mostLeak) =>
         Finding.Error(

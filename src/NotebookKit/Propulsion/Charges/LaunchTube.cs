@@ -28,7 +28,7 @@ public sealed record LaunchTube(Length Diameter, Length Stroke)
         Finding?[] all =
         [
             new ValidRange<Length>(2.Millimetres(), 100.Millimetres()).Find(Diameter, "diameter of the launch tube",
-                "It has to pass the nozzle."),
+                "The tube must pass through the nozzle."),
             new ValidRange<Length>(10.Millimetres(), 3.Metres()).Find(Stroke, "stroke of the launch tube",
                 "It reaches up inside the vessel."),
             new ValidRange<Volume>(Volume.Zero, Displaced).Find(Hollow, "gas space inside the launch tube",

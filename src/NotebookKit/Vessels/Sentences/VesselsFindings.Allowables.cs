@@ -15,8 +15,8 @@ internal static partial class VesselsFindings
 
     internal static Finding BasisRestsOnFewBursts(int n, double b) =>
         Finding.Warning(
-            $"Only {n} bursts: the B-basis lies {Digits.Round(b)} standard deviations below the mean for want of knowing the scatter. "
-            + "A fifth and a sixth would raise it more than better making.");
+            $"Only {n} bursts: the B-basis lies {Digits.Round(b)} standard deviations below the mean, as the scatter is not known well. "
+            + "A fifth and a sixth burst would raise the B-basis more than better making.");
 
     // Vessels/Allowables/NormalBelief
     internal static Finding MeanOfBeliefIsNotFinite() =>
@@ -29,7 +29,7 @@ internal static partial class VesselsFindings
 
     internal static Finding NoPriorNeedsTwoValues() =>
         Finding.Error(
-            "With no prior it takes two values that differ to know a scatter; there are fewer. Test more, or start from a prior.");
+            "Without a prior a scatter needs two values that differ; there are fewer. Test more, or start from a prior.");
 
     // Vessels/Allowables/WeibullRateBelief
     internal static Finding RateBeliefOutOfRange(double failures, double exposure) =>

@@ -67,7 +67,7 @@ internal static partial class VesselsFindings
             + ". The predicted burst isn't lowered for that; expect weeping earlier, and squeeze the next laminate harder.");
 
     internal static Finding DryFibreWasNotWeighed() =>
-        Finding.Note("The dry fibre wasn't weighed: the design's stands, with the spread of its areal weights. Weigh it as cut.");
+        Finding.Note("The dry fibre wasn't weighed: the design's is used, with the spread of its areal weights. Weigh the fibre as cut.");
 
     internal static Finding MoreFibreIsNotCredited(double morePercent) =>
         Finding.Note(

@@ -36,6 +36,7 @@ internal static partial class VesselsFindings
     // Vessels/Bursting/VesselExpansion
     internal static Finding WallIsNoLongerSound(GaugePressure pressure, IEnumerable<string> steps) =>
         Finding.Warning(
-            $"At {pressure} the wall is no longer sound: {string.Join("; ", steps)}. It won't come back all the way, and the growth "
+            $"At {pressure} the wall is no longer sound: {string.Join("; ", steps)}. The wall won't return to its "
+                + "first size, and the growth "
             + "is a rough figure.");
 }

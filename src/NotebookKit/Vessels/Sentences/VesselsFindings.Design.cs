@@ -12,7 +12,7 @@ internal static partial class VesselsFindings
 
     internal static Finding OverlapTooShort(string name, Length overlap) =>
         Finding.Warning(
-            $"Overlap of {name} is {overlap.Show(3)}: too short to hand its pull around to the turn beneath (common practice, no "
+            $"Overlap of {name} is {overlap.Show(3)}: too short to pass its load to the turn beneath (common practice, no "
             + "source: 25 mm).");
 
     internal static Finding BiasClothIsUnbalanced(string name, Ratio warpShare) =>

@@ -89,7 +89,7 @@ internal static partial class VesselsFindings
     internal static Finding PriorIsBolderThanDefault(string partName) =>
         Finding.Warning(
             $"The prior of the {partName} is bolder than the default; the share of clubs that would be rated too high with it has not "
-            + "been studied. Leave the prior out, or let tests speak.");
+            + "been studied. Leave the prior out, or test more vessels.");
 
     internal static Finding VesselFailedAtPartNotInHand(string testId, string failed) =>
         Finding.Warning(
