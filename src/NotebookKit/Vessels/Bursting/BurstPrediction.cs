@@ -32,12 +32,15 @@ public sealed partial record BurstPrediction : Result
         [VesselSources.Kaw, VesselSources.Chamis, VesselSources.Jones, VesselSources.Netting, VesselSources.Delivered,
             VesselSources.ShearLag]);
 
+    private readonly Lazy<IReadOnlyList<PartMargin>> _yields;
+
     internal BurstPrediction(
         Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, in WallVerdict verdict,
             List<WallEvent> trace, IReadOnlyList<PartMargin> ends)
     {
         var outcome = verdict.Outcome;
         LeftOff = verdict.LeftOff;
+        _yields = new(() => BurstModel.Yields(layup.Vessel), LazyThreadSafetyMode.PublicationOnly);
         Layup = layup;
         Criterion = criterion;
         Wall = wall;
@@ -104,7 +107,7 @@ public sealed partial record BurstPrediction : Result
     public IReadOnlyList<PartMargin> Leaks { get; }
 
     /// <summary>First yield of each closure and of the rim of its opening. A proof has to stay below it.</summary>
-    public IReadOnlyList<PartMargin> Yields => BurstModel.Yields(Vessel);
+    public IReadOnlyList<PartMargin> Yields => _yields.Value;
 
     /// <summary>Every part that can burst, with the pressure at which it does.</summary>
     public IReadOnlyList<PartMargin> Parts { get; }

@@ -38,7 +38,7 @@ public sealed record SleeveFit(
     public static SleeveFit Over(Braid braid, Length diameter)
     {
         ArgumentNullException.ThrowIfNull(braid);
-        InvalidDesignException.ThrowIfAny(braid.Name, braid.Validate());
+        InvalidDesignException.ThrowIfAny(braid.Name, braid.Checked());
         if (FindDiameter(braid, diameter) is not null)
             throw new OutOfRangeException($"diameter under {braid.Name}", diameter.Show(4), MinimumDiameter(braid).Show(4),
                 $"below {MaximumDiameter(braid).Show(4)}", DiameterWhy);

@@ -6,8 +6,7 @@ internal sealed partial class WallEngine
     private (double Axial, double Hoop) ElasticLiner(double x, double y)
     {
         if (_linerTorn) return default;
-        var plane = _liner.Modulus / (1 - _liner.PoissonRatio * _liner.PoissonRatio) * _liner.Thickness;
-        return (plane * (x + _liner.PoissonRatio * y), plane * (y + _liner.PoissonRatio * x));
+        return (_planeForce * (x + _liner.PoissonRatio * y), _planeForce * (y + _liner.PoissonRatio * x));
     }
 
     /// <summary>The larger of the liner's shares of the pull along and around; a plastic liner over a sleeve carries more of the one
@@ -58,7 +57,7 @@ internal sealed partial class WallEngine
         var (x, y) = _hoopLeads ? (other, lead) : (lead, other);
         var (n1, n2) = YieldedLiner(x, y, out var mises);
         var (dx, dy) = (x + y / 2, y + x / 2);
-        var force = _liner.YieldStrength * _liner.Thickness;
+        var force = _linerForce;
         var cube = mises * mises * mises;
         // Derivatives of the liner's force along and around with the other strain.
         double along, around;
@@ -89,7 +88,7 @@ internal sealed partial class WallEngine
         var dx = x + y / 2;
         var dy = y + x / 2;
         mises = Math.Sqrt(dx * dx - dx * dy + dy * dy);
-        var force = _liner.YieldStrength * _liner.Thickness;
+        var force = _linerForce;
         return (force * dx / mises, force * dy / mises);
     }
 

@@ -36,6 +36,11 @@ internal sealed partial class WallEngine
     private bool _linerTorn;
     private double _a11, _a12, _a22;
     private bool _hoopLeads;
+    private double _plane, _planeForce, _linerForce;
+
+    /// <summary>Leading strain below which the wall before its last event was known to hold, and whether that strain was around.</summary>
+    private double _heldTo;
+    private bool _heldHoop;
 
     public WallEngine(int capacity)
     {
@@ -55,6 +60,9 @@ internal sealed partial class WallEngine
         _load = load;
         _criterion = criterion;
         _residual = residual;
+        _plane = liner.Modulus / (1 - liner.PoissonRatio * liner.PoissonRatio);
+        _planeForce = _plane * liner.Thickness;
+        _linerForce = liner.YieldStrength * liner.Thickness;
         for (var i = 0; i < _count; i++)
         {
             var (sine, cosine) = Math.SinCos(_layers[i].Angle);
@@ -167,6 +175,7 @@ internal sealed partial class WallEngine
         Array.Clear(_broken);
         _linerYielded = false;
         _linerTorn = _liner.Thickness <= 0;
+        _heldTo = 0;
         Assemble();
     }
 
@@ -245,10 +254,9 @@ internal sealed partial class WallEngine
 
         if (!_linerTorn && !_linerYielded)
         {
-            var plane = _liner.Modulus / (1 - _liner.PoissonRatio * _liner.PoissonRatio) * _liner.Thickness;
-            a11 += plane;
-            a22 += plane;
-            a12 += plane * _liner.PoissonRatio;
+            a11 += _planeForce;
+            a22 += _planeForce;
+            a12 += _planeForce * _liner.PoissonRatio;
         }
 
         (_a11, _a12, _a22) = (a11, a12, a22);
@@ -260,23 +268,39 @@ internal sealed partial class WallEngine
     /// there.</summary>
     private (WallState State, double Load, FailureMode Mode, int Layer) NextEvent()
     {
-        double low = 0, lowUse = 0, high = 2e-4, peak = 0;
+        const double first = 2e-4, factor = 1.5;
+        double low = 0, lowUse = 0, high = first, peak = 0;
         var peakState = default(WallState);
         WallState state;
         FailureMode mode;
         int layer;
         double use;
+        // What the wall held before its last event it most often holds after it: the search goes on from there.
+        var skipped = _heldTo > 0 && _heldHoop == _hoopLeads;
+        if (skipped) high = _heldTo;
         while (true)
         {
             state = Balance(high);
             use = Use(state, out mode, out layer);
-            if (use >= 1) break;
+            if (use >= 1)
+            {
+                if (!skipped || low > 0) break;
+                skipped = false;
+                high = first;
+                continue;
+            }
+
             // A wall may pass a highest load and snap to a state further on, where turned fibres lock.
             if (state.LineLoad > peak) (peak, peakState) = (state.LineLoad, state);
             (low, lowUse) = (high, use);
-            high *= 1.5;
-            if (high > (_load.FollowsShape ? LargestGreenStrain : LargestSmallStrain)) return (peakState, peak, FailureMode.Mechanism, -1);
+            high *= factor;
+            if (high <= (_load.FollowsShape ? LargestGreenStrain : LargestSmallStrain)) continue;
+            if (!skipped) return (peakState, peak, FailureMode.Mechanism, -1);
+            skipped = false;
+            (low, lowUse, high, peak) = (0, 0, first, 0);
         }
+
+        (_heldTo, _heldHoop) = (low, _hoopLeads);
 
         // Regula falsi (Illinois): the use is nearly linear in the strain, so a few passes do.
         double lowValue = lowUse - 1, highValue = use - 1;
@@ -335,17 +359,31 @@ internal sealed partial class WallEngine
         {
             if (_broken[i]) continue;
             var (s1, s2, t) = Stress(i, state);
-            var use = Utilisation.Of(_criterion, _layers[i].Strength, s1, s2, t, !_cracked[i]);
-            if (use.Value > largest) (largest, mode, layer) = (use.Value, use.Mode, i);
+            ref readonly var strength = ref _layers[i].Strength;
+            if (_criterion != FailureCriterion.MaximumStress)
+            {
+                var any = Utilisation.Of(_criterion, strength, s1, s2, t, !_cracked[i]);
+                if (any.Value > largest) (largest, mode, layer) = (any.Value, any.Mode, i);
+                continue;
+            }
+
+            // The same as Utilisation says for the largest stress, written out: the innermost loop of every sampled burst.
+            var fibre = s1 >= 0 ? s1 / strength.Xt : -s1 / strength.Xc;
+            if (fibre > largest)
+                (largest, mode, layer) = (fibre, s1 >= 0 ? FailureMode.FibreTension : FailureMode.FibreCompression, i);
+            if (_cracked[i]) continue;
+            var across = s2 >= 0 ? s2 / strength.Yt : -s2 / strength.Yc;
+            var shear = Math.Abs(t) / strength.S;
+            var matrix = across > shear ? across : shear;
+            if (matrix > largest) (largest, mode, layer) = (matrix, FailureMode.Matrix, i);
         }
 
         if (_linerTorn) return largest;
         var strain = Math.Max(state.Axial, state.Hoop) / _liner.UsableStrain;
         if (strain > largest) (largest, mode, layer) = (strain, FailureMode.LinerTear, -1);
         if (_linerYielded) return largest;
-        var plane = _liner.Modulus / (1 - _liner.PoissonRatio * _liner.PoissonRatio);
-        var sx = plane * (state.X + _liner.PoissonRatio * state.Y);
-        var sy = plane * (state.Y + _liner.PoissonRatio * state.X);
+        var sx = _plane * (state.X + _liner.PoissonRatio * state.Y);
+        var sy = _plane * (state.Y + _liner.PoissonRatio * state.X);
         var yield = Math.Sqrt(sx * sx - sx * sy + sy * sy) / _liner.YieldStrength;
         if (yield > largest) (largest, mode, layer) = (yield, FailureMode.LinerYield, -1);
         return largest;

@@ -31,6 +31,13 @@ public sealed record WallFailure(
     /// source.</summary>
     internal const double LeaningShare = 0.15;
 
+    // σ1 = σy(cos φ + sin φ/√3), σ2 = σy(cos φ − sin φ/√3) lies on the ellipse for every φ.
+    private static readonly (double First, double Second)[] Ellipse = [.. Enumerable.Range(-30, 61).Select(i =>
+    {
+        var (s, c) = Math.SinCos(i * Math.PI / 60);
+        return (c + s / Math.Sqrt(3), c - s / Math.Sqrt(3));
+    })];
+
     /// <summary>Whether a wall leans on more than its fibres as laid and its liner.</summary>
     internal static bool IsLeaning(in WallOutcome outcome, double nettingLoad) =>
         outcome.Mode == FailureMode.Mechanism || outcome.ResinStrain > FollowableResinStrain
@@ -70,13 +77,8 @@ public sealed record WallFailure(
 
         if (linerForce <= 0) return Least(around, along, load);
         var best = 0.0;
-        for (var i = 0; i <= 60; i++)
-        {
-            // σ1 = σy(cos φ + sin φ/√3), σ2 = σy(cos φ − sin φ/√3) lies on the ellipse for every φ.
-            var (s, c) = Math.SinCos((i - 30) * Math.PI / 60);
-            best = Math.Max(best, Least(around + linerForce * (c + s / Math.Sqrt(3)), along + linerForce * (c - s / Math.Sqrt(3)), load));
-        }
-
+        foreach (var (atHoop, atAxial) in Ellipse)
+            best = Math.Max(best, Least(around + linerForce * atHoop, along + linerForce * atAxial, load));
         return best;
 
         static double Least(double around, double along, in WallLoad load) => Math.Min(

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace NotebookKit.Vessels.Ends.Modes;
 
 /// <summary>
@@ -40,25 +42,28 @@ internal static class ShellEdge
         var start = Math.Asin(hole);
         var (places, walls) = Mesh(wall, hole, rimWall, Math.Min(rimReach, Math.PI / 2 - start), Math.PI / 2 - start);
         var count = Unknowns * places.Count;
-        var rows = new double[count][];
-        var right = new double[count];
-        for (var i = 0; i < count; i++) rows[i] = new double[Width];
+        var pool = ArrayPool<double>.Shared;
+        var (rows, right) = (pool.Rent(count * Width), pool.Rent(count));
+        Array.Clear(rows, 0, count * Width);
+        Array.Clear(right, 0, count);
 
         // The edge of the hole: no moment, and nothing across but the pressure on its face.
         Set(0, 3, 1);
         Set(1, 2, 1);
         right[1] = pressed ? -hole * walls[0] * Math.Cos(start) : 0;
+        Span<double> a = stackalloc double[Unknowns * Unknowns], b = stackalloc double[Unknowns];
         for (var i = 0; i + 1 < places.Count; i++)
         {
             var h = places[i + 1] - places[i];
-            var (a, b) = Equations(start + (places[i] + places[i + 1]) / 2, walls[i], poisson);
+            Equations(start + (places[i] + places[i + 1]) / 2, walls[i], poisson, a, b);
             for (var k = 0; k < Unknowns; k++)
             {
                 var row = 2 + Unknowns * i + k;
                 for (var j = 0; j < Unknowns; j++)
                 {
-                    Set(row, Unknowns * i + j, (k == j ? -1 : 0) - h / 2 * a[k, j]);
-                    Set(row, Unknowns * (i + 1) + j, (k == j ? 1 : 0) - h / 2 * a[k, j]);
+                    var half = h / 2 * a[k * Unknowns + j];
+                    Set(row, Unknowns * i + j, (k == j ? -1 : 0) - half);
+                    Set(row, Unknowns * (i + 1) + j, (k == j ? 1 : 0) - half);
                 }
 
                 right[row] = h * b[k];
@@ -68,7 +73,7 @@ internal static class ShellEdge
         // The equator, as between two like hemispheres: no turning and nothing across.
         Set(count - 2, count - 3, 1);
         Set(count - 1, count - 2, 1);
-        Eliminate(rows, right);
+        Eliminate(rows.AsSpan(0, count * Width), right.AsSpan(0, count));
 
         var stresses = new List<Stress>(places.Count + 1);
         for (var i = 0; i < places.Count; i++)
@@ -78,10 +83,12 @@ internal static class ShellEdge
             if (i == 0 || (i < walls.Count && walls[i] != walls[i - 1])) stresses.Add(At(i, walls[i]));
         }
 
+        pool.Return(rows);
+        pool.Return(right);
         return stresses;
 
         // Column j of row i is kept at j − i + Below.
-        void Set(int row, int column, double value) => rows[row][column - row + Below] = value;
+        void Set(int row, int column, double value) => rows[row * Width + column - row + Below] = value;
 
         Stress At(int i, double t)
         {
@@ -98,22 +105,23 @@ internal static class ShellEdge
     }
 
     /// <summary>y′ = a·y + b for the displacement outwards, the rotation, radius times force across and radius times moment.</summary>
-    private static (double[,] A, double[] B) Equations(double phi, double t, double nu)
+    private static void Equations(double phi, double t, double nu, Span<double> a, Span<double> b)
     {
         var (s, c) = Math.SinCos(phi);
         var r = s;
         var bending = t * t * t / (12 * (1 - nu * nu));
         var stretch = (1 - nu * nu) / t;
         var membrane = r / 2 * s;
-        return (
-            new[,]
-            {
-                { -nu * c / r, s, stretch * c * c / r, 0 },
-                { 0, -nu * c / r, 0, 1 / (r * bending) },
-                { t / r, 0, nu * c / r, 0 },
-                { 0, t * t * t / 12 * c * c / r, -s, nu * c / r },
-            },
-            [stretch * membrane * c, 0, nu * membrane - r * s, r * r / 2 * c]);
+        ReadOnlySpan<double> rows =
+        [
+            -nu * c / r, s, stretch * c * c / r, 0,
+            0, -nu * c / r, 0, 1 / (r * bending),
+            t / r, 0, nu * c / r, 0,
+            0, t * t * t / 12 * c * c / r, -s, nu * c / r,
+        ];
+        rows.CopyTo(a);
+        ReadOnlySpan<double> right = [stretch * membrane * c, 0, nu * membrane - r * s, r * r / 2 * c];
+        right.CopyTo(b);
     }
 
     /// <summary>
@@ -143,39 +151,44 @@ internal static class ShellEdge
     }
 
     /// <summary>Solves a banded system in place, with exchange of rows.</summary>
-    private static void Eliminate(double[][] rows, double[] right)
+    private static void Eliminate(Span<double> rows, Span<double> right)
     {
-        var n = rows.Length;
+        var n = right.Length;
+        // What stands in a row from its diagonal on, at most.
+        const int reach = Width - Below;
         for (var k = 0; k < n; k++)
         {
             var last = Math.Min(n - 1, k + Below);
+            var length = Math.Min(n - k, reach);
             var pivot = k;
             for (var i = k + 1; i <= last; i++)
-                if (Math.Abs(Value(i, k)) > Math.Abs(Value(pivot, k))) pivot = i;
-            if (pivot != k) Exchange(k, pivot);
+                if (Math.Abs(rows[At(i, k)]) > Math.Abs(rows[At(pivot, k)])) pivot = i;
+            var own = rows.Slice(At(k, k), length);
+            if (pivot != k)
+            {
+                var other = rows.Slice(At(pivot, k), length);
+                for (var j = 0; j < length; j++) (own[j], other[j]) = (other[j], own[j]);
+                (right[k], right[pivot]) = (right[pivot], right[k]);
+            }
+
             for (var i = k + 1; i <= last; i++)
             {
-                var factor = Value(i, k) / Value(k, k);
-                if (factor == 0) continue;
-                for (var j = k; j < Math.Min(n, k + Width - Below); j++) rows[i][j - i + Below] -= factor * Value(k, j);
+                var row = rows.Slice(At(i, k), length);
+                if (row[0] == 0) continue;
+                var factor = row[0] / own[0];
+                for (var j = 0; j < length; j++) row[j] -= factor * own[j];
                 right[i] -= factor * right[k];
             }
         }
 
         for (var k = n - 1; k >= 0; k--)
         {
+            var own = rows.Slice(At(k, k), Math.Min(n - k, reach));
             var sum = right[k];
-            for (var j = k + 1; j < Math.Min(n, k + Width - Below); j++) sum -= Value(k, j) * right[j];
-            right[k] = sum / Value(k, k);
+            for (var j = 1; j < own.Length; j++) sum -= own[j] * right[k + j];
+            right[k] = sum / own[0];
         }
 
-        double Value(int i, int j) => rows[i][j - i + Below];
-
-        void Exchange(int one, int other)
-        {
-            for (var j = one; j < Math.Min(n, one + Width - Below); j++)
-                (rows[one][j - one + Below], rows[other][j - other + Below]) = (rows[other][j - other + Below], rows[one][j - one + Below]);
-            (right[one], right[other]) = (right[other], right[one]);
-        }
+        static int At(int row, int column) => row * Width + column - row + Below;
     }
 }
