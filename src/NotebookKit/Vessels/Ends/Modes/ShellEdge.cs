@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Numerics;
 
 namespace NotebookKit.Vessels.Ends.Modes;
 
@@ -176,7 +177,7 @@ internal static class ShellEdge
                 var row = rows.Slice(At(i, k), length);
                 if (row[0] == 0) continue;
                 var factor = row[0] / own[0];
-                for (var j = 0; j < length; j++) row[j] -= factor * own[j];
+                Take(row, factor, own);
                 right[i] -= factor * right[k];
             }
         }
@@ -190,5 +191,14 @@ internal static class ShellEdge
         }
 
         static int At(int row, int column) => row * Width + column - row + Below;
+    }
+
+    /// <summary>Takes a multiple of one row off another, several places at a time; each place as if alone.</summary>
+    private static void Take(Span<double> row, double factor, ReadOnlySpan<double> own)
+    {
+        var j = 0;
+        for (; j + Vector<double>.Count <= row.Length; j += Vector<double>.Count)
+            (new Vector<double>(row[j..]) - factor * new Vector<double>(own[j..])).CopyTo(row[j..]);
+        for (; j < row.Length; j++) row[j] -= factor * own[j];
     }
 }
