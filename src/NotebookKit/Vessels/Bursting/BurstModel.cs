@@ -24,27 +24,32 @@ internal static class BurstModel
         var outcome = engine.Run(trace);
         var layers = engine.Layers.ToArray();
         var verdict = Judge(wall, engine, criterion, MeanFactors(vessel), outcome, layers);
-        if (verdict.LeftOff > 0) trace.Add(new WallEvent(verdict.Outcome.BurstLineLoad, verdict.Outcome.Mode, verdict.Outcome.Ply));
+        if (verdict.Without.Count > 0) trace.Add(new WallEvent(verdict.Outcome.BurstLineLoad, verdict.Outcome.Mode, verdict.Outcome.Ply));
         return new BurstPrediction(layup, criterion, wall, layers, verdict, trace, Ends(vessel, wall.Context(layers)));
     }
 
-    /// <summary>The most that the wall holds, whole or with outermost plies left off.</summary>
+    /// <summary>The most that the wall holds, whole or with some of its plies counted as carrying nothing.</summary>
     private static WallVerdict Judge(VesselWall wall, WallEngine engine, FailureCriterion criterion, in LayerFactors factors,
         in WallOutcome whole, ReadOnlySpan<WallLayer> layers)
     {
-        var best = One(wall, engine, criterion, factors, whole, NettingPascals(layers, wall));
+        var netting = NettingPascals(layers, wall);
+        var best = new WallVerdict(whole, LowOf(wall, engine, criterion, factors, whole, netting, 0), netting,
+            IsLeaning(whole, netting, wall), []);
         for (var i = 0; i < wall.Inner.Count; i++)
         {
             var inner = wall.Inner[i];
             inner.Set(engine, factors, criterion);
-            var outcome = engine.Run();
-            var one = One(inner, engine, criterion, factors, outcome, NettingPascals(engine.Layers, inner));
-            var (low, netting) = (Math.Max(best.LowPascals, one.LowPascals), Math.Max(best.NettingPascals, one.NettingPascals));
+            var ownNetting = NettingPascals(engine.Layers, inner);
+            var needed = ownNetting > best.LowPascals ? 0 : best.Outcome.BurstLineLoad / wall.Radius;
+            var outcome = engine.Run(null, needed * inner.Radius);
+            var low = Math.Max(best.LowPascals, LowOf(inner, engine, criterion, factors, outcome, ownNetting, best.LowPascals));
+            netting = Math.Max(netting, ownNetting);
             if (outcome.BurstLineLoad / inner.Radius > best.Outcome.BurstLineLoad / wall.Radius)
             {
+                var isLeaning = IsLeaning(outcome, ownNetting, inner);
                 outcome.BurstLineLoad *= wall.Radius / inner.Radius;
                 outcome.FirstPlyFailureLineLoad = whole.FirstPlyFailureLineLoad;
-                best = new WallVerdict(outcome, low, netting, one.IsLeaning, i + 1);
+                best = new WallVerdict(outcome, low, netting, isLeaning, [.. wall.Plies.Except(inner.Plies)]);
             }
             else
             {
@@ -55,18 +60,34 @@ internal static class BurstModel
         return best;
     }
 
-    private static WallVerdict One(VesselWall wall, WallEngine engine, FailureCriterion criterion, in LayerFactors factors,
-        in WallOutcome outcome, double nettingPascals)
+    /// <summary>What a wall may be rated on [Pa]; not followed further where it can't come above a value.</summary>
+    private static double LowOf(VesselWall wall, WallEngine engine, FailureCriterion criterion, in LayerFactors factors,
+        in WallOutcome outcome, double nettingPascals, double beyond)
     {
-        WallOutcome? fibresAlone = null;
-        if (wall.LeansOnPlastic)
-        {
-            wall.SetWithoutLiner(engine, factors, criterion);
-            fibresAlone = engine.Run();
-        }
+        var most = LowPascals(wall, outcome, null, nettingPascals);
+        if (!wall.LeansOnPlastic || most <= beyond) return most;
+        wall.SetWithoutLiner(engine, factors, criterion);
+        return LowPascals(wall, outcome, engine.Run(), nettingPascals);
+    }
 
-        var low = LowPascals(wall, outcome, fibresAlone, nettingPascals);
-        return new(outcome, low, nettingPascals, IsLeaning(outcome, nettingPascals, wall), 0);
+    /// <summary>
+    /// Plies beneath a sleeve without which the vessel would hold more, since they widen the sleeve: the ply, what lies over it, and the
+    /// vessel without it.
+    /// </summary>
+    public static IEnumerable<(int Ply, PlyGeometry Widened, BurstPrediction Without)> Widening(BurstPrediction prediction)
+    {
+        var (vessel, layup) = (prediction.Vessel, prediction.Layup);
+        for (var i = 0; i < layup.Plies.Count - 1; i++)
+        {
+            if (layup.Plies.Skip(i + 1).FirstOrDefault(p => p.Fit is not null) is not { } widened) continue;
+            Numerics.WorkRun.Current.ThrowIfStopped();
+            var without = vessel with { Plies = [.. vessel.Plies.Where((_, k) => k != i)] };
+            var findings = without.Validate();
+            if (findings.Any(f => f.Severity == FindingSeverity.Error)) continue;
+            var alone = Predict(without, LayupModel.Lay(without, findings), prediction.Criterion);
+            // Under a thousandth nobody would lay it elsewhere.
+            if (alone.Burst > 1.001 * prediction.Burst || alone.Low > 1.001 * prediction.Low) yield return (i, widened, alone);
+        }
     }
 
     /// <summary>Netting analysis of the wall, with a metal liner at its yield; a plastic one isn't counted [Pa]. 0 without plies.</summary>
@@ -87,27 +108,26 @@ internal static class BurstModel
         double low = 0, high = 0;
         foreach (var inner in wall.Inner)
         {
-            var (innerLow, innerHigh) = BandOfOne(inner, engine, factors, linerFactor);
+            var (innerLow, innerHigh) = BandOfOne(inner, engine, factors, linerFactor, low, high);
             (low, high) = (Math.Max(low, innerLow), Math.Max(high, innerHigh));
         }
 
-        var (wholeLow, wholeHigh) = BandOfOne(wall, engine, factors, linerFactor);
+        var (wholeLow, wholeHigh) = BandOfOne(wall, engine, factors, linerFactor, low, high);
         return (Math.Max(low, wholeLow), Math.Max(high, wholeHigh));
     }
 
-    /// <summary>The same of one wall, its inner ones not looked at.</summary>
-    public static (double Low, double High) BandOfOne(VesselWall wall, WallEngine engine, in LayerFactors factors, double linerFactor = 1)
+    /// <summary>The same of one wall, its inner ones not looked at; not followed further where neither end can come above what is
+    /// known.</summary>
+    public static (double Low, double High) BandOfOne(VesselWall wall, WallEngine engine, in LayerFactors factors, double linerFactor = 1,
+        double low = 0, double high = 0)
     {
-        WallOutcome? alone = null;
-        if (wall.LeansOnPlastic)
-        {
-            wall.SetWithoutLiner(engine, factors, FailureCriterion.MaximumStress);
-            alone = engine.Run();
-        }
-
         wall.Set(engine, factors, FailureCriterion.MaximumStress, linerFactor);
-        var outcome = engine.Run();
-        return (LowPascals(wall, outcome, alone, NettingPascals(engine.Layers, wall)), outcome.BurstLineLoad / wall.Radius);
+        var netting = NettingPascals(engine.Layers, wall);
+        var outcome = engine.Run(null, netting > low ? 0 : high * wall.Radius);
+        var most = LowPascals(wall, outcome, null, netting);
+        if (!wall.LeansOnPlastic || most <= low) return (most, outcome.BurstLineLoad / wall.Radius);
+        wall.SetWithoutLiner(engine, factors, FailureCriterion.MaximumStress);
+        return (LowPascals(wall, outcome, engine.Run(), netting), outcome.BurstLineLoad / wall.Radius);
     }
 
     /// <summary>Whether the wall leans on more than its fibres as laid and its liner.</summary>

@@ -61,6 +61,11 @@ public sealed partial record BurstPrediction
                 findings.Add(VesselsFindings.LinerCarriesLoad(LinerShare, WallLow < WallBurst, WallLow));
             if (WeakestPart.Burst < WallLow)
                 findings.Add(VesselsFindings.WeakestPartIsNotWall(WallBurst, WeakestPart.Name, WeakestPart.Burst));
+            if (Without.Count > 0)
+                findings.Add(VesselsFindings.BurstDoesWithout(Without.Select(Layup.NameOf), WallBurst));
+            findings.AddRange(BurstModel.Widening(this).Select(w => VesselsFindings.PlyWidensSleeve(Layup.NameOf(w.Ply),
+                w.Widened.Ply.Name, w.Widened.Angle!.Value, w.Without.Layup.Plies.Skip(w.Ply).First(p => p.Fit is not null).Angle!.Value,
+                (Burst, Low), (w.Without.Burst, w.Without.Low))));
             if (Layers.Length > 0 && Wall.Thickness > Wall.Radius / 10)
                 findings.Add(VesselsFindings.PliesAreThickForRadius(1000 * Wall.Thickness, 1000 * Wall.Radius));
             return findings;

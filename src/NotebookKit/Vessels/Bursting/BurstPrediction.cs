@@ -20,7 +20,8 @@ public sealed partial record BurstPrediction : Result
                 + "fabrication efficiency.",
             "Resin that cracks leaves the ply 1 % of its stiffness across; plies then fail one by one until fibres or liner give way.",
             "A sleeve off its balance angle turns towards it once its resin has cracked, and the pressure follows the shape.",
-            "What the inner plies hold alone they hold with further plies over them: a ply laid over the wall never lowers its burst.",
+            "What some of the plies hold alone they hold with others beside them: a ply that breaks first never lowers the burst. A ply "
+                + "beneath a sleeve widens it and turns its yarns.",
             "The liner is bonded to the plies, elastic, then perfectly plastic, and tears at its usable strain; what a plastic one "
                 + "carries is left out of the lower-bound burst.",
             "Each part of the ends carries the whole thrust, but for a bond and a carried sleeve, which share it by stiffness; the "
@@ -39,7 +40,7 @@ public sealed partial record BurstPrediction : Result
             List<WallEvent> trace, IReadOnlyList<PartMargin> ends)
     {
         var outcome = verdict.Outcome;
-        LeftOff = verdict.LeftOff;
+        Without = verdict.Without;
         _yields = new(() => BurstModel.Yields(layup.Vessel), LazyThreadSafetyMode.PublicationOnly);
         Layup = layup;
         Criterion = criterion;
@@ -151,8 +152,8 @@ public sealed partial record BurstPrediction : Result
 
     internal WallOutcome Outcome { get; }
 
-    /// <summary>How many outermost load-carrying plies the wall's burst does without, since the rest alone holds more.</summary>
-    internal int LeftOff { get; }
+    /// <summary>Plies that the wall's burst does without, since the rest alone holds more; by their place in the layup.</summary>
+    internal IReadOnlyList<int> Without { get; }
 
     private List<WallEvent> Trace { get; }
 

@@ -18,17 +18,19 @@ internal static class ExpansionModel
         var trace = new List<WallEvent>();
         var burst = engine.Run(trace).BurstLineLoad / wall.Radius;
         // Where the plies alone hold more than with a stiff ply over them that breaks first, they are followed once it has.
+        var most = burst;
         foreach (var inner in wall.Inner.TakeWhile(_ => pressure.Pascals >= burst))
         {
             wall = inner;
             wall.Set(engine, BurstModel.MeanFactors(vessel), FailureCriterion.MaximumStress);
             trace.Clear();
             burst = engine.Run(trace).BurstLineLoad / wall.Radius;
+            most = Math.Max(most, burst);
         }
 
         if (!(pressure.Pascals >= 0 && pressure.Pascals < burst))
         {
-            throw new OutOfRangeException("pressure", pressure.ToString(), "0 bar gauge", $"below {GaugePressure.FromPascals(burst)}",
+            throw new OutOfRangeException("pressure", pressure.ToString(), "0 bar gauge", $"below {GaugePressure.FromPascals(most)}",
                 "The wall bursts there by this prediction.");
         }
 

@@ -13,34 +13,30 @@ internal sealed class VesselWall
     private readonly double _residual, _resinShear, _efficiency;
 
     public VesselWall(Layup layup)
-        : this(layup, layup.Plies.Count)
+        : this(layup, Bearing(layup), [])
     {
-        // Without one ply after the other from the outside, down to one that carries load.
-        var inner = new List<VesselWall>();
-        for (var i = layup.Plies.Count - 1; i > 0; i--)
-        {
-            if (!layup.Plies[i].CarriesLoad) continue;
-            var wall = new VesselWall(layup, i);
-            if (wall.Count == 0) break;
-            inner.Add(wall);
-        }
-
-        Inner = inner;
+        var bearing = Plies;
+        if (bearing.Count < 2) return;
+        var groups = LeftOffPlies.Groups(layup, bearing);
+        Inner = [.. LeftOffPlies.Orders(groups.Max() + 1).Select(kept =>
+            new VesselWall(layup, [.. bearing.Where((_, i) => LeftOffPlies.Keeps(kept, groups, i))], _seeds))];
     }
 
-    private VesselWall(Layup layup, int plies)
+    private VesselWall(Layup layup, List<int> plies, LayerSeed[] known)
     {
         var vessel = layup.Vessel;
-        var seeds = new List<LayerSeed>();
+        Plies = plies;
+        var seeds = new List<LayerSeed>(2 * plies.Count);
         double inner = double.NaN, outer = double.NaN, thickness = 0;
-        for (var i = 0; i < plies; i++)
+        foreach (var i in plies)
         {
             var ply = layup.Plies[i];
-            if (!ply.CarriesLoad) continue;
             if (double.IsNaN(inner)) inner = ply.InnerDiameter.Meters;
             outer = ply.OuterDiameter.Meters;
             thickness += ply.Thickness.Meters;
-            AddSeeds(seeds, ply, i, vessel);
+            if (known.Length == 0) AddSeeds(seeds, ply, i, vessel);
+            foreach (ref readonly var seed in known.AsSpan())
+                if (seed.Ply == i) seeds.Add(seed);
         }
 
         _seeds = [.. seeds];
@@ -64,20 +60,29 @@ internal sealed class VesselWall
         LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
     }
 
-    /// <summary>The same wall with its outermost plies left off, the fewest first; at least one ply that carries load in each.</summary>
+    /// <summary>
+    /// The same wall with any of its plies counted as carrying nothing, lying where they lie; the fewest first, the outermost first of as
+    /// many, at least one ply that carries load in each.
+    /// </summary>
     public IReadOnlyList<VesselWall> Inner { get; private init; } = [];
+
+    /// <summary>The plies that carry load, by their place in the layup.</summary>
+    public IReadOnlyList<int> Plies { get; }
 
     /// <summary>The same with only those of its inner walls that are worth following.</summary>
     public VesselWall Keeping(Func<VesselWall, bool> worth) => new(this) { Inner = [.. Inner.Where(worth)] };
 
     private VesselWall(VesselWall other)
     {
+        Plies = other.Plies;
         (_seeds, _liner, _residual, _resinShear, _efficiency) =
             (other._seeds, other._liner, other._residual, other._resinShear, other._efficiency);
         (Radius, InnerRadius, OuterRadius, Thickness, Bore) =
             (other.Radius, other.InnerRadius, other.OuterRadius, other.Thickness, other.Bore);
         (MetalLinerForce, LinerStiffness, LeansOnPlastic) = (other.MetalLinerForce, other.LinerStiffness, other.LeansOnPlastic);
     }
+
+    private static List<int> Bearing(Layup layup) => [.. Enumerable.Range(0, layup.Plies.Count).Where(i => layup.Plies[i].CarriesLoad)];
 
     /// <summary>How many families of fibres there are.</summary>
     public int Count => _seeds.Length;

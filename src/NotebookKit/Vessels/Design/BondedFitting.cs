@@ -27,7 +27,7 @@ public sealed record BondedFitting(Adhesive Adhesive, Length Overlap, BondSurfac
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Closure closure)
     {
-        List<Finding> findings = [.. base.Validate(closure), .. Adhesive.Checked()];
+        List<Finding> findings = [.. base.Validate(closure), .. Adhesive.Validate()];
         Add(findings,
             new ValidRange<Length>(1.Millimetres(), 200.Millimetres()).Find(Overlap, "overlap of the bonded fitting",
                 "A bond without an overlap holds nothing; a boss gives it length."),

@@ -33,7 +33,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Length bore)
     {
-        List<Finding> findings = [.. Adhesive.Checked()];
+        List<Finding> findings = [.. Adhesive.Validate()];
         Add(new ValidRange<Length>(3.Millimetres(), 300.Millimetres()).Find(Overlap, "overlap of the bonded plug",
             "Half to one bore is usual."));
         Add(new ValidRange<Length>(0.05.Millimetres(), 3.Millimetres()).Find(BondLine, "bond line of the plug", "0.1 to 0.5 mm is usual."));

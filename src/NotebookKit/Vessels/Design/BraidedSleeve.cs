@@ -14,5 +14,5 @@ public sealed record BraidedSleeve(Braid Braid) : Ply
     public override IReadOnlyList<string> Overrides => Braid.Overrides;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Validate() => [.. base.Validate(), .. Braid.Checked()];
+    public override IReadOnlyList<Finding> Validate() => [.. base.Validate(), .. Braid.Validate()];
 }

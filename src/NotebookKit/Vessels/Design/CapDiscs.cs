@@ -52,7 +52,7 @@ public sealed record CapDiscs(Cloth Cloth, int Count)
     /// <summary>All that is wrong with them.</summary>
     public IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. Cloth.Checked()];
+        List<Finding> findings = [.. Cloth.Validate()];
         if (Count is < 1 or > 40) findings.Add(VesselsFindings.DiscsOutOfRange(Cloth.Name, Count));
         if (new ValidRange<Length>(0.Millimetres(), 500.Millimetres()).Find(Lap, "lap of the cap discs on the wall",
             "25 mm is common practice.") is { } lap) findings.Add(lap);

@@ -25,7 +25,7 @@ public sealed record ClampedFitting(IsotropicMaterial Material, Length Nominal, 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Closure closure)
     {
-        List<Finding> findings = [.. base.Validate(closure), .. Material.Checked()];
+        List<Finding> findings = [.. base.Validate(closure), .. Material.Validate()];
         Add(findings,
             new ValidRange<Length>(2.Millimetres(), UnitMath.Max(2.Millimetres(), closure.Opening)).Find(Nominal,
                 "diameter of the fitting's thread", "A clamped fitting goes through the opening."),

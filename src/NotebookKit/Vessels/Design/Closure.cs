@@ -41,7 +41,7 @@ public abstract record Closure(IsotropicMaterial Material, Length Wall)
     /// <param name="bore">Inner diameter of the vessel; above 0.</param>
     public virtual IReadOnlyList<Finding> Validate(Length bore)
     {
-        List<Finding> findings = [.. Material.Checked()];
+        List<Finding> findings = [.. Material.Validate()];
         if (new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(Wall, $"wall of the {Shape}",
             "Turned closures are 3 to 10 mm.") is { } wall) findings.Add(wall);
         if (new ValidRange<Length>(0.Millimetres(), bore * 0.95).Find(Opening, $"opening in the {Shape}",

@@ -23,7 +23,7 @@ public sealed record ClothWrap(Cloth Cloth, int Turns = 1, ClothLay Lay = ClothL
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. base.Validate(), .. Cloth.Checked()];
+        List<Finding> findings = [.. base.Validate(), .. Cloth.Validate()];
         if (Turns is < 1 or > 20) findings.Add(VesselsFindings.TurnsOutOfRange(Name, Turns));
         if (new ValidRange<Length>(0.Millimetres(), 500.Millimetres()).Find(Overlap, $"overlap of {Name}", "25 mm is common practice.")
             is { } overlap) findings.Add(overlap);

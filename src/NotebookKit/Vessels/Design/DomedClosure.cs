@@ -50,7 +50,7 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
     {
         ArgumentNullException.ThrowIfNull(discs);
         ArgumentNullException.ThrowIfNull(resin);
-        InvalidDesignException.ThrowIfAny("Moulded cap", [.. discs.Validate(), .. resin.Checked()]);
+        InvalidDesignException.ThrowIfAny("Moulded cap", [.. discs.Validate(), .. resin.Validate()]);
         var (fibre, fraction, made) = (discs.Cloth.Fibre, discs.FibreFraction.DecimalFractions, fabrication ?? Fabrication.HandLaid);
         double em = resin.Modulus.Value.Pascals, e2f = fibre.TransverseModulus.Value.Pascals;
         var along = fibre.LongitudinalModulus.Value.Pascals * fraction + em * (1 - fraction);

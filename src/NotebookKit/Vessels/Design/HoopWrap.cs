@@ -18,7 +18,7 @@ public sealed record HoopWrap(Cloth Tape, int Layers = 2) : Ply
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. base.Validate(), .. Tape.Checked()];
+        List<Finding> findings = [.. base.Validate(), .. Tape.Validate()];
         if (Layers is < 1 or > 50) findings.Add(VesselsFindings.LayersOutOfRange(Name, Layers));
         if (Tape.WarpShare.DecimalFractions < 0.9)
             findings.Add(VesselsFindings.HoopWrapIsNotTape(Name, Tape.WarpShare.Percent));

@@ -33,7 +33,7 @@ public sealed record Liner(IsotropicMaterial? Material, Length Bore, Length Wall
         if (new ValidRange<Length>(0.05.Millimetres(), 20.Millimetres()).Find(Wall, "liner wall",
             "A bottle wall is 0.3, a thin pipe 1 to 2 mm.") is { } wall) findings.Add(wall);
         else if (Wall > Bore / 4) findings.Add(VesselsFindings.LinerWallTooThick(Wall, Bore));
-        findings.AddRange(Material.Checked());
+        findings.AddRange(Material.Validate());
         return findings;
     }
 }

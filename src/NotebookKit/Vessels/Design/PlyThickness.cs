@@ -49,7 +49,7 @@ internal static class PlyThickness
 
     private static double Of(Ply ply, Length under, Ratio fraction) => ply switch
     {
-        BraidedSleeve sleeve => Of(SleeveFit.Over(sleeve.Braid, under), fraction),
+        BraidedSleeve sleeve => Of(SleeveFit.Fit(sleeve.Braid, under), fraction),
         ClothWrap wrap => Of(wrap, fraction),
         HoopWrap hoop => Of(hoop, fraction),
         _ => Of((VeilWrap)ply),

@@ -49,7 +49,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     /// <summary>All that is wrong, or worth knowing, before anything is computed.</summary>
     public IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. Liner.Validate(), .. Resin.Checked(), .. Fabrication.Validate(),
+        List<Finding> findings = [.. Liner.Validate(), .. Resin.Validate(), .. Fabrication.Validate(),
             .. Plies.SelectMany(p => p.Validate())];
         if (new ValidRange<Length>(10.Millimetres(), 5000.Millimetres()).Find(Length, "straight length", "Measure between the closures.")
             is { } length) findings.Add(length);
@@ -68,13 +68,13 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
     private IEnumerable<Finding> OfNecks(string end, VesselEnd of)
     {
         if (of.Joints.OfType<CarriedSleeve>().FirstOrDefault()?.Neck is not { } neck) yield break;
-        foreach (var sleeve in Plies.OfType<BraidedSleeve>().DistinctBy(s => s.Braid.Name).Where(s => s.Braid.Checked().All(f =>
+        foreach (var sleeve in Plies.OfType<BraidedSleeve>().DistinctBy(s => s.Braid.Name).Where(s => s.Braid.Validate().All(f =>
             f.Severity != FindingSeverity.Error)))
         {
             var (least, most) = (SleeveFit.MinimumDiameter(sleeve.Braid), SleeveFit.MaximumDiameter(sleeve.Braid));
             if (SleeveFit.FindDiameter(sleeve.Braid, neck) is not null)
                 yield return VesselsFindings.SleeveCannotReachNeck(end, sleeve.Name, neck, least, most);
-            else if (SleeveFit.Over(sleeve.Braid, neck) is { IsJammed: true, FreeDiameters: { } free })
+            else if (SleeveFit.Fit(sleeve.Braid, neck) is { IsJammed: true, FreeDiameters: { } free })
                 yield return VesselsFindings.SleeveJamsAtNeck(end, sleeve.Name, neck, free.Smallest, free.Largest);
         }
     }

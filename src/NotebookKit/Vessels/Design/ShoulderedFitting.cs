@@ -17,7 +17,7 @@ public sealed record ShoulderedFitting(IsotropicMaterial Material, Length Should
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Closure closure)
     {
-        List<Finding> findings = [.. base.Validate(closure), .. Material.Checked()];
+        List<Finding> findings = [.. base.Validate(closure), .. Material.Validate()];
         Add(findings,
             new ValidRange<Length>(0.5.Millimetres(), 100.Millimetres()).Find(Shoulder, "thickness of the fitting's shoulder",
                 "2 to 6 mm is usual."),

@@ -38,11 +38,16 @@ public sealed record SleeveFit(
     public static SleeveFit Over(Braid braid, Length diameter)
     {
         ArgumentNullException.ThrowIfNull(braid);
-        InvalidDesignException.ThrowIfAny(braid.Name, braid.Checked());
+        InvalidDesignException.ThrowIfAny(braid.Name, braid.Validate());
         if (FindDiameter(braid, diameter) is not null)
             throw new OutOfRangeException($"diameter under {braid.Name}", diameter.Show(4), MinimumDiameter(braid).Show(4),
                 $"below {MaximumDiameter(braid).Show(4)}", DiameterWhy);
+        return Fit(braid, diameter);
+    }
 
+    /// <summary>The same of a sleeve and a diameter that are known to be valid.</summary>
+    internal static SleeveFit Fit(Braid braid, Length diameter)
+    {
         var sine = SineAt(braid, diameter.Meters);
         var cosine = Math.Sqrt(1 - sine * sine);
         var yarnWeight = braid.Yarn.Value.KilogramsPerMeter;

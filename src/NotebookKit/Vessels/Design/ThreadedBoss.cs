@@ -17,7 +17,7 @@ public sealed record ThreadedBoss(IsotropicMaterial Material, Length PitchDiamet
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Length bore)
     {
-        List<Finding> findings = [.. Material.Checked()];
+        List<Finding> findings = [.. Material.Validate()];
         if (new ValidRange<Length>(2.Millimetres(), 500.Millimetres()).Find(PitchDiameter, "pitch diameter of the boss",
             "Measure the thread.") is { } pitch) findings.Add(pitch);
         if (new ValidRange<Length>(1.Millimetres(), 200.Millimetres()).Find(Engagement, "engagement of the boss",

@@ -21,7 +21,7 @@ public sealed record ThreadedFitting(IsotropicMaterial Material, Length Nominal,
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Closure closure)
     {
-        List<Finding> findings = [.. base.Validate(closure), .. Material.Checked()];
+        List<Finding> findings = [.. base.Validate(closure), .. Material.Validate()];
         Add(findings,
             new ValidRange<Length>(UnitMath.Max(2.Millimetres(), closure.Opening), 300.Millimetres())
                 .Find(Nominal, "diameter of the fitting's thread", "A thread narrower than the opening doesn't fill it."),

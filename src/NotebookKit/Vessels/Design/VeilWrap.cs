@@ -17,7 +17,7 @@ public sealed record VeilWrap(Veil Veil, int Turns = 1) : Ply
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate()
     {
-        List<Finding> findings = [.. base.Validate(), .. Veil.Checked()];
+        List<Finding> findings = [.. base.Validate(), .. Veil.Validate()];
         if (Turns is < 1 or > 10) findings.Add(VesselsFindings.VeilTurnsOutOfRange(Name, Turns));
         return findings;
     }

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
@@ -56,15 +55,8 @@ internal static class RimLimit
             };
         }
 
-        // A search and a dragged layup ask for the same two rims again and again.
-        if (Known.TryGetValue(rim, out var known)) return known;
-        var found = rim.Validate().Any(f => f.Severity == FindingSeverity.Error) ? null : rim.Allows().FromStress;
-        if (Known.Count >= MostKnown) Known.Clear();
-        return Known[rim] = found;
+        return rim.Validate().Any(f => f.Severity == FindingSeverity.Error) ? null : rim.Allows().FromStress;
     }
-
-    private const int MostKnown = 256;
-    private static readonly ConcurrentDictionary<RimAtOpening, GaugePressure?> Known = new();
 
     /// <summary>Radius of the middle of the wall at the crown [m].</summary>
     public static double CrownRadius(DomedClosure dome, double bore)

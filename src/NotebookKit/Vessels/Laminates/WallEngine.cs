@@ -37,8 +37,7 @@ internal sealed partial class WallEngine
     private double _a11, _a12, _a22;
     private bool _hoopLeads;
     private double _plane, _planeForce, _linerForce;
-
-    /// <summary>Leading strain below which the wall before its last event was known to hold, and whether that strain was around.</summary>
+    // Leading strain that the wall was known to hold before its last event, and whether that strain was around.
     private double _heldTo;
     private bool _heldHoop;
 
@@ -80,7 +79,8 @@ internal sealed partial class WallEngine
 
     /// <summary>Follows the wall to its end.</summary>
     /// <param name="trace">Takes every event in order; none where not wanted.</param>
-    public WallOutcome Run(List<WallEvent>? trace = null)
+    /// <param name="beyond">A wall that can't come above this load isn't followed to its end [N/m].</param>
+    public WallOutcome Run(List<WallEvent>? trace = null, double beyond = 0)
     {
         Reset();
         var outcome = new WallOutcome
@@ -120,6 +120,7 @@ internal sealed partial class WallEngine
 
             reached = load;
             if (Apply(mode, layer)) break;
+            if (broken && beyond > 0 && Math.Max(reached, NettingOfTheRest()) <= beyond) break;
         }
 
         outcome.BurstLineLoad = reached;
@@ -285,8 +286,7 @@ internal sealed partial class WallEngine
             if (use >= 1)
             {
                 if (!skipped || low > 0) break;
-                skipped = false;
-                high = first;
+                (skipped, high) = (false, first);
                 continue;
             }
 

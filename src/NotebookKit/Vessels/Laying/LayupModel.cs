@@ -97,7 +97,7 @@ internal static class LayupModel
             case BraidedSleeve sleeve:
             {
                 var braid = sleeve.Braid;
-                var fit = SleeveFit.Over(braid, under);
+                var fit = SleeveFit.Fit(braid, under);
                 var fibre = braid.Fibre.Density.Value.KilogramsPerCubicMeter;
                 var perLength = PlyThickness.SleeveMass(fit);
                 var thickness = PlyThickness.Of(fit, fraction);

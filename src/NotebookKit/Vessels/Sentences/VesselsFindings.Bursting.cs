@@ -28,6 +28,18 @@ internal static partial class VesselsFindings
     internal static Finding WeakestPartIsNotWall(GaugePressure wallBurst, string weakestPartName, GaugePressure burst) =>
         Finding.Note($"The weakest part is not the wall ({wallBurst}) but the {weakestPartName} ({burst}): more plies won't help.");
 
+    internal static Finding BurstDoesWithout(IEnumerable<string> plies, GaugePressure wallBurst) =>
+        Finding.Note(
+            $"The wall's burst of {wallBurst} counts {string.Join(", ", plies)} as carrying nothing: that ply breaks first, and the others "
+            + "hold more without it.");
+
+    internal static Finding PlyWidensSleeve(string ply, string sleeve, Angle turned, Angle without,
+        (GaugePressure Burst, GaugePressure Low) now, (GaugePressure Burst, GaugePressure Low) alone) =>
+        Finding.Warning(
+            $"The {ply} beneath {sleeve} widens the sleeve and turns its yarns from {without.Show()} to {turned.Show()}: without the "
+            + $"{ply} the vessel would burst at {alone.Burst} (lower bound {alone.Low}), with it at {now.Burst} (lower bound {now.Low}). "
+            + $"Lay the {ply} over the sleeve, or take a sleeve of another nominal diameter.");
+
     internal static Finding PliesAreThickForRadius(double thicknessMm, double radiusMm) =>
         Finding.Warning(
             $"The plies are {Digits.Round(thicknessMm)} mm on a radius of {Digits.Round(radiusMm)} mm; past a tenth the inner plies "
@@ -36,7 +48,6 @@ internal static partial class VesselsFindings
     // Vessels/Bursting/VesselExpansion
     internal static Finding WallIsNoLongerSound(GaugePressure pressure, IEnumerable<string> steps) =>
         Finding.Warning(
-            $"At {pressure} the wall is no longer sound: {string.Join("; ", steps)}. The wall won't return to its "
-                + "first size, and the growth "
+            $"At {pressure} the wall is no longer sound: {string.Join("; ", steps)}. It won't come back all the way, and the growth "
             + "is a rough figure.");
 }

@@ -20,40 +20,108 @@ public class AddedPlyTests
             .Select((c, n) => (Ply)new HoopWrap(c, 2 * n)),
         Gen.Const((Ply)new VeilWrap(Samples.Stock.Veil("glass veil 30 g"))));
 
-    private static readonly Gen<(PressureVessel Before, PressureVessel After)> Layups = Gen.Select(
-        Gen.Double[45, 75], Gen.Bool, Gen.Int[0, 2], AnyPly.List[0, 3], AnyPly).Select((bore, isMetal, held, plies, added) =>
+    private static readonly Gen<(PressureVessel Before, int Place, Ply Added)> Layups = Gen.Select(
+        Gen.Double[45, 75], Gen.Bool, Gen.Int[0, 2], AnyPly.List[0, 3], AnyPly).SelectMany((bore, isMetal, held, plies, added) =>
+        Gen.Select(Gen.Int[0, plies.Count], Gen.Int[0, plies.Count + 1]).Select((sleeve, place) =>
         {
             var liner = isMetal ? new Liner(Samples.Stock.Solid("aluminium 6061-T6"), bore.Millimetres(), 0.5.Millimetres())
                 : new Liner(Samples.Stock.Solid("PVC-U"), bore.Millimetres(), 1.5.Millimetres());
-            var before = Samples.Trainer with
+            return (Samples.Trainer with
             {
                 Liner = liner,
-                Plies = [new BraidedSleeve(Samples.Stock.Braid("carbon sleeve 65 mm heavy")), .. plies],
+                Plies = [.. plies.Take(sleeve), Sleeve, .. plies.Skip(sleeve)],
                 ForwardEnd = Samples.Trainer.ForwardEnd with
                 {
                     Joints = held switch { 0 => [new CarriedSleeve()], 1 => [Plug], _ => [new CarriedSleeve(), Plug] },
                     Closure = DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), bore.Millimetres()),
                 },
-            };
-            return (before, before with { Plies = [.. before.Plies, added] });
-        }).Where(v => v.Item2.Validate().All(f => f.Severity != FindingSeverity.Error));
+            }, place, added);
+        })).Where(v => IsValid(v.Item1) && IsValid(With(v.Item1, v.Item2, v.Item3)));
 
+    private static BraidedSleeve Sleeve => new(Samples.Stock.Braid("carbon sleeve 65 mm heavy"));
+
+    // On the outside nothing else is moved: no allowance at all. The allowance of 1e-9 is for rounding.
     [Fact]
-    public void A_further_ply_never_lowers_burst_or_lower_bound() => Layups.Sample(
-        v => v.After.Burst() is var after && Lowered(v.Before.Burst(), after).Length == 0 && after.WallLow <= after.WallBurst,
-        print: v => $"{Words(v.Before)}, then {Words(v.After)}: {Lowered(v.Before.Burst(), v.After.Burst())}",
-        iter: 5000);
+    public void A_further_ply_never_lowers_burst_or_lower_bound() => Layups.Where(v => v.Place == v.Before.Plies.Count).Sample(
+        v => Lowered(v.Before.Burst(), With(v.Before, v.Place, v.Added).Burst()).Length == 0,
+        print: v => $"{Words(v.Before)}, then {v.Added.Name}: {Lowered(v.Before.Burst(), With(v.Before, v.Place, v.Added).Burst())}",
+        iter: 3000);
 
-    // Before this was held, a light glass cloth over one sleeve took a fifth off the burst.
+    // Beneath others a ply widens what lies over it, which is real: a sleeve's yarns turn. So it is held against as much of nothing in its
+    // place. The allowance of 1e-9 is for rounding, and for the thickness of that nothing.
+    [Fact]
+    public void A_ply_anywhere_in_the_layup_never_carries_less_than_nothing() => Layups.Sample(
+        v => Lowered(With(v.Before, v.Place, Nothing(v)).Burst(), With(v.Before, v.Place, v.Added).Burst()) is { Length: 0 },
+        print: v => $"{Words(v.Before)}, {v.Added.Name} at {v.Place}: "
+            + Lowered(With(v.Before, v.Place, Nothing(v)).Burst(), With(v.Before, v.Place, v.Added).Burst()), iter: 5000);
+
+    // A drop that geometry makes is said: the vessel without the ply is better, and a warning names the ply, or none is.
+    [Fact]
+    public void A_ply_that_widens_a_sleeve_to_its_loss_is_named() => Layups.Where(v => v.Place < v.Before.Plies.Count).Sample(v =>
+    {
+        var (before, after) = (v.Before.Burst(), With(v.Before, v.Place, v.Added).Burst());
+        var isLess = before.Burst.Pascals > 1.002 * after.Burst.Pascals || before.Low.Pascals > 1.002 * after.Low.Pascals;
+        var isOverSleeve = !v.Before.Plies.Skip(v.Place).Any(p => p is BraidedSleeve);
+        return !isLess || isOverSleeve || after.Findings.Any(f => f.Severity == FindingSeverity.Warning
+            && f.Message.StartsWith($"The {after.Layup.NameOf(v.Place)} beneath", StringComparison.Ordinal));
+    }, iter: 1000);
+
+    // A light chamber with one sleeve and a cloth. Over the sleeve the cloth never weakens it, whole or as rated.
     [Fact]
     public void A_glass_cloth_over_a_sleeve_does_not_weaken_it()
     {
         foreach (var cloth in Samples.Stock.AllOf<Cloth>().Where(c => c.Name.Contains("glass", StringComparison.Ordinal)))
+            foreach (var vessel in new[] { Samples.Trainer, Samples.ShortChamber })
+            {
+                var after = vessel with { Plies = [.. vessel.Plies, new ClothWrap(cloth)] };
+                Assert.Equal("", Lowered(vessel.Burst(), after.Burst()));
+            }
+    }
+
+    // Beneath the sleeve it widens it. The chamber's yarns lie near 45°, where the wall gains by turning to 54.7°; its end, which the
+    // sleeve holds along, loses, and the prediction says by how much.
+    [Fact]
+    public void A_glass_cloth_beneath_a_sleeve_weakens_only_by_turning_its_yarns()
+    {
+        var chamber = Samples.ShortChamber;
+        foreach (var cloth in Samples.Stock.AllOf<Cloth>().Where(c => c.Name.Contains("glass", StringComparison.Ordinal)))
         {
-            var before = Samples.Trainer.Burst();
-            var after = (Samples.Trainer with { Plies = [.. Samples.Trainer.Plies, new ClothWrap(cloth)] }).Burst();
-            Assert.True(NotBelow(before.WallBurst, after.WallBurst), $"{cloth}: {before.WallBurst} to {after.WallBurst}");
+            var wrap = new ClothWrap(cloth) { Overlap = 200.Millimetres() };
+            var after = (chamber with { Plies = [wrap, .. chamber.Plies] }).Burst();
+            Assert.True(NotBelow(chamber.Burst().WallBurst, after.WallBurst), cloth.Name);
+            Assert.Equal("", Lowered(With(chamber, 0, Nothing((chamber, 0, wrap))).Burst(), after));
+            if (chamber.Burst().Burst.Pascals > 1.002 * after.Burst.Pascals)
+                Assert.Contains(after.Findings, f => f.Message.StartsWith($"The {cloth.Name} beneath", StringComparison.Ordinal));
         }
+    }
+
+    [Fact]
+    public void Of_many_plies_those_of_one_kind_are_left_off_together()
+    {
+        var cloth = new ClothWrap(Samples.Stock.Cloth("glass plain 80 g")) { Overlap = 200.Millimetres() };
+        Ply[] many = [Sleeve, .. Enumerable.Repeat<Ply>(cloth, 8)];
+        var wall = new VesselWall((Samples.Trainer with { Plies = many }).Layup());
+        Assert.Equal([1, 8], wall.Inner.Select(w => w.Plies.Count).Order());
+        var few = new VesselWall((Samples.Trainer with { Plies = [Sleeve, cloth, cloth] }).Layup());
+        Assert.Equal(6, few.Inner.Count);
+        Assert.Equal([[0, 1], [0, 2], [1, 2], [0], [1], [2]], few.Inner.Select(w => w.Plies.ToArray()));
+    }
+
+    private static bool IsValid(PressureVessel vessel) => vessel.Validate().All(f => f.Severity != FindingSeverity.Error);
+
+    private static PressureVessel With(PressureVessel vessel, int place, Ply ply) =>
+        vessel with { Plies = [.. vessel.Plies.Take(place), ply, .. vessel.Plies.Skip(place)] };
+
+    // Carries nothing, and is as thick as the ply.
+    private static VeilWrap Nothing((PressureVessel Before, int Place, Ply Added) v)
+    {
+        var thickness = With(v.Before, v.Place, v.Added).Layup().Plies[v.Place].Thickness;
+        var veil = Samples.Stock.Veil("glass veil 30 g");
+        var weight = AreaDensity.FromKilogramsPerSquareMeter(thickness.Meters * veil.FibreDensity.Value.KilogramsPerCubicMeter * 0.05 / 5);
+        return new VeilWrap(veil with { ArealWeight = veil.ArealWeight with { Value = weight } }, 5)
+        {
+            FibreFraction = 5.Percent(),
+        };
     }
 
     private static string Lowered(BurstPrediction before, BurstPrediction after) => string.Join("; ", new[]
