@@ -18,6 +18,7 @@ public class VesselBenchmarks
             new CarriedSleeve()),
         new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()), new CarriedSleeve()));
 
+    private PressureVessel _withEnds = null!;
     private Layup _layup = null!;
     private VesselWall _wall = null!;
     private NotebookKit.Vessels.Laminates.WallEngine _engine = null!;
@@ -26,6 +27,18 @@ public class VesselBenchmarks
     [GlobalSetup]
     public void Setup()
     {
+        var aluminium = Stock.Solid("aluminium 6061-T6");
+        var end = new VesselEnd(DomedClosure.Hemisphere(aluminium, 3.Millimetres(), 66.Millimetres()) with { Opening = 20.Millimetres() },
+            new BondedPlug(Stock.Adhesive("structural epoxy"), 30.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal),
+            new CarriedSleeve { Neck = 24.Millimetres(), Tail = 40.Millimetres() })
+        {
+            Fitting = new ThreadedFitting(aluminium, 20.Millimetres(), 1.5.Millimetres(), 12.Millimetres())
+            {
+                Boss = 28.Millimetres(), Seal = new Seal(SealKind.ORing) { HoldsTo = 120.BarGauge() },
+            },
+            Discs = new CapDiscs(Stock.Cloth("carbon twill 200 g"), 2),
+        };
+        _withEnds = _vessel with { NozzleEnd = end, ForwardEnd = end };
         _layup = _vessel.Layup();
         _wall = new VesselWall(_layup);
         _engine = _wall.NewEngine();
@@ -48,6 +61,14 @@ public class VesselBenchmarks
     /// <summary>A whole prediction with validation, layup and ends.</summary>
     [Benchmark]
     public double Burst() => _vessel.Burst().Burst.Bar;
+
+    /// <summary>The same with both ends whole: bond, tail, fitting, seal and discs.</summary>
+    [Benchmark]
+    public double Burst_with_full_ends() => _withEnds.Burst().Burst.Bar;
+
+    /// <summary>Twenty thousand sampled vessels with such ends.</summary>
+    [Benchmark]
+    public double Twenty_thousand_bursts_with_full_ends() => _withEnds.SampleBursts().BBasis.Bar;
 
     /// <summary>Twenty thousand sampled vessels and the basis values.</summary>
     [Benchmark]

@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
 using NotebookKit.Vessels.Laying;
 
@@ -66,6 +67,9 @@ public sealed partial record BurstPrediction
             findings.AddRange(BurstModel.Widening(this).Select(w => VesselsFindings.PlyWidensSleeve(Layup.NameOf(w.Ply),
                 w.Widened.Ply.Name, w.Widened.Angle!.Value, w.Without.Layup.Plies.Skip(w.Ply).First(p => p.Fit is not null).Angle!.Value,
                 (Burst, Low), (w.Without.Burst, w.Without.Low))));
+            var context = Wall.Context(Layers);
+            findings.AddRange(EndFindings.Of("Nozzle end", Vessel.NozzleEnd, context));
+            findings.AddRange(EndFindings.Of("Forward end", Vessel.ForwardEnd, context));
             if (Layers.Length > 0 && Wall.Thickness > Wall.Radius / 10)
                 findings.Add(VesselsFindings.PliesAreThickForRadius(1000 * Wall.Thickness, 1000 * Wall.Radius));
             return findings;

@@ -26,7 +26,8 @@ public sealed partial record BurstPrediction : Result
                 + "carries is left out of the lower-bound burst.",
             "Each part of the ends carries the whole thrust, but for a bond and a carried sleeve, which share it by stiffness; the "
                 + "weakest part bursts the vessel. First yield of a closure and a leak are no burst.",
-            "A carried sleeve whose tail isn't given is taken as held at its end: that such a sleeve slips off isn't counted.",
+            "A carried sleeve whose tail isn't given is taken as held at its end: that such a sleeve slips off isn't counted, and is "
+                + "said.",
         ],
         "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, "
             + "or held by cloth or hoop wraps, are predicted; others are bracketed.",

@@ -10,7 +10,7 @@ internal sealed class VesselWall
 {
     private readonly LayerSeed[] _seeds;
     private readonly LinerLayer _liner;
-    private readonly double _residual, _resinShear, _efficiency;
+    private readonly double _residual, _resinShear, _efficiency, _linerGive;
 
     public VesselWall(Layup layup)
         : this(layup, Bearing(layup), [])
@@ -57,6 +57,9 @@ internal sealed class VesselWall
         MetalLinerForce = liner.Material is { IsMetal: true } ? _liner.YieldStrength * _liner.Thickness : 0;
         LeansOnPlastic = _seeds.Length > 0 && _liner.Thickness > 0 && liner.Material is { IsMetal: false };
         Bore = liner.Bore.Meters;
+        // Held from all sides it gives less than a free one: E(1 − ν)/((1 + ν)(1 − 2ν)) in the place of E.
+        _linerGive = liner.Material is { } between && between.PoissonRatio.Value is var nu
+            ? liner.Wall.Meters * (1 + nu) * (1 - 2 * nu) / ((1 - nu) * between.Modulus.Value.Pascals) : 0;
         LinerStiffness = liner.Material is { } material ? material.Modulus.Value.Pascals * liner.Wall.Meters : 0;
     }
 
@@ -75,8 +78,8 @@ internal sealed class VesselWall
     private VesselWall(VesselWall other)
     {
         Plies = other.Plies;
-        (_seeds, _liner, _residual, _resinShear, _efficiency) =
-            (other._seeds, other._liner, other._residual, other._resinShear, other._efficiency);
+        (_seeds, _liner, _residual, _resinShear, _efficiency, _linerGive) =
+            (other._seeds, other._liner, other._residual, other._resinShear, other._efficiency, other._linerGive);
         (Radius, InnerRadius, OuterRadius, Thickness, Bore) =
             (other.Radius, other.InnerRadius, other.OuterRadius, other.Thickness, other.Bore);
         (MetalLinerForce, LinerStiffness, LeansOnPlastic) = (other.MetalLinerForce, other.LinerStiffness, other.LeansOnPlastic);
@@ -152,7 +155,10 @@ internal sealed class VesselWall
         // Half of the growth of the volume a pressure, which never rises with what is laid over it.
         var determinant = along * around - both * both;
         var growth = determinant > 0 ? InnerRadius * InnerRadius * (along - both + around / 4) / determinant : 0;
-        return new EndContext(Bore, stiffness, SleevePascals(layers), sleeveStiffness, growth, _resinShear, _efficiency);
+        return new EndContext(Bore, stiffness, SleevePascals(layers), sleeveStiffness, growth, _resinShear, _efficiency)
+        {
+            LinerGive = _linerGive,
+        };
     }
 
     /// <summary>Pressure that the sleeves' yarns hold along the axis, all at their strength, over a closure [Pa].</summary>

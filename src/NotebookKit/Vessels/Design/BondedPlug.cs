@@ -54,6 +54,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
     /// <summary>What the bond's pressure leaves out, said wherever it is computed.</summary>
     internal const string NotModelled =
         "The plug's bond is computed in shear, less a share for the wall that grows past a stiff plug and peels the bond, which has no "
-            + "source; the bond of the liner to the plies, which is in series with it, is not modelled. Carry the plies over the plug "
+            + "source, and no more than elastic peel at its mouth allows; "
+            + "the bond of the liner to the plies, which is in series with it, is not modelled. Carry the plies over the plug "
             + "or lock it mechanically, and let the proof judge.";
 }

@@ -76,6 +76,10 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
                 yield return VesselsFindings.SleeveCannotReachNeck(end, sleeve.Name, neck, least, most);
             else if (SleeveFit.Fit(sleeve.Braid, neck) is { IsJammed: true, FreeDiameters: { } free })
                 yield return VesselsFindings.SleeveJamsAtNeck(end, sleeve.Name, neck, free.Smallest, free.Largest);
+            else if (neck > Liner.OuterDiameter && SleeveFit.Fit(sleeve.Braid, neck) is var wide && SleeveFit.FindDiameter(sleeve.Braid,
+                Liner.OuterDiameter) is null)
+                yield return VesselsFindings.SleeveOpensAtNeck(end, sleeve.Name, neck, wide.Angle, wide.Coverage,
+                    SleeveFit.Fit(sleeve.Braid, Liner.OuterDiameter).Angle);
         }
     }
 

@@ -9,4 +9,8 @@ namespace NotebookKit.Vessels.Ends;
 /// <param name="ResinShear">Shear strength of the resin [Pa].</param>
 /// <param name="Efficiency">Share of the fibre's strength that the making delivers [-].</param>
 internal readonly record struct EndContext(double Bore, double WallStiffness, double SleevePascals, double SleeveStiffness,
-    double GrowthPerPascal, double ResinShear, double Efficiency);
+    double GrowthPerPascal, double ResinShear, double Efficiency)
+{
+    /// <summary>How far a liner between bond and plies gives through its wall, held all around [m/Pa].</summary>
+    public double LinerGive { get; init; }
+}

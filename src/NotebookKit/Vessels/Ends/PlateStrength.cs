@@ -1,4 +1,5 @@
 using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ends.Modes;
 
 namespace NotebookKit.Vessels.Ends;
 
@@ -31,7 +32,7 @@ internal static class PlateStrength
     {
         double a = bore / 2, hole = plate.Opening.Meters / bore, t = plate.Wall.Meters, strength =
             plate.Material.YieldStrength.Value.Pascals;
-        var bending = 6 / (1 + hole + hole * hole) * strength * t * t / (4 * a * a);
+        var bending = 1 / PlateLoad.Pressure(hole, 1).Mean(1) * strength * t * t / (4 * a * a);
         // Shear around the rim at half the yield strength (Tresca): p·πa² = τ·2πa·t.
         return Math.Min(bending, strength * t / a);
     }

@@ -2,6 +2,7 @@ using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ends.Modes;
 
 namespace NotebookKit.Vessels.Ends;
 
@@ -29,13 +30,14 @@ internal static class PlugStrength
 
     /// <summary>
     /// Pressure at which the bond lets go: in shear, less a share for the wall that grows past the plug and peels it. No source gives that
-    /// share; the growth over the bond line is taken, so that p = p_shear/(1 + g·p).
+    /// share; the growth over the bond line is taken, so that p = p_shear/(1 + g·p). No more than what peels the bond's mouth by
+    /// <see cref="MouthPeel"/>: the lower of both counts.
     /// </summary>
     public static double FailurePascals(BondedPlug plug, in EndContext context)
     {
         var shear = ShearPascals(plug, context.Bore, context.WallStiffness, Stiffness(plug));
         var growth = context.GrowthPerPascal / (PeelGrowth * plug.BondLine.Meters);
-        return 2 * shear / (1 + Math.Sqrt(1 + 4 * growth * shear));
+        return Math.Min(2 * shear / (1 + Math.Sqrt(1 + 4 * growth * shear)), MouthPeel.FailurePascals(plug, context));
     }
 
     /// <summary>
@@ -71,7 +73,12 @@ internal static class PlugStrength
                 + $"{Digits.Round(CouponRatio(plug))} / {Digits.Round(peak)})",
             GaugePressure.FromPascals(shear).ToString(), VesselSources.ShearLag);
         yield return new WorkingStep(
-            "Bond of the plug lets go, the wall growing past it", @"p = \frac{p_{shear}}{1 + \delta/h}",
+            "Bond of the plug peels at its mouth", MouthPeel.Formula,
+            $"{Digits.Round(MouthPeel.CouponPascals(plug) / 1e6)} MPa of pull that the coupon bore, "
+                + $"{Digits.Round(MouthPeel.OverPressure(plug, context))} times the pressure at the mouth",
+            GaugePressure.FromPascals(Math.Min(MouthPeel.FailurePascals(plug, context), 1e12)).ToString(), ModeSources.Foundation);
+        yield return new WorkingStep(
+            "Bond of the plug lets go, the wall growing past it; no more than its peel", @"p = \frac{p_{shear}}{1 + \delta/h}",
             $"the wall grows by {Digits.Round(1e6 * context.GrowthPerPascal * pressure.Pascals)} µm at the bond line of "
                 + $"{plug.BondLine.Show()}",
             pressure.ToString(), Source.CommonPractice("No source for the share of peel; half to twice as much may be true"));

@@ -1,6 +1,8 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ends.Modes;
+using UnitsNet;
 
 namespace NotebookKit.Vessels.Ends;
 
@@ -21,6 +23,8 @@ internal static class SleeveStrength
 
     public const string SlipFormula = @"p = \frac{4\,\tau\,l\,d_{neck}}{d^2}\,e^{\mu\beta}";
 
+    private static readonly Angle EdgeAngle = Angle.FromRadians(Math.Asin(Math.Sqrt(1 / 3.0)));
+
     public static double FailurePascals(CarriedSleeve sleeve, in EndContext context) =>
         context.SleevePascals * sleeve.Delivers.DecimalFractions;
 
@@ -30,9 +34,16 @@ internal static class SleeveStrength
         if (sleeve.IsTiedOff || sleeve.Tail is not { } tail) return double.PositiveInfinity;
         var neck = sleeve.Neck?.Meters ?? context.Bore;
         // Yarns at 54.7° cross the edge at 35.3° to its run; the turn counted is the least that a yarn makes.
-        var friction = Math.Exp(sleeve.Friction * sleeve.Turn.Radians * Math.Sqrt(1 / 3.0));
+        var friction = YarnFriction.PullRatio(sleeve.Friction, sleeve.Turn, EdgeAngle);
         var pull = DiscStrength.ShareOfResin * context.ResinShear * tail.Meters * Math.PI * neck * friction;
         return pull / (Math.PI / 4 * context.Bore * context.Bore);
+    }
+
+    /// <summary>Tail that doesn't slip below a pressure [m].</summary>
+    public static double TailFor(CarriedSleeve sleeve, in EndContext context, double pascals)
+    {
+        var unit = SlipPascals(sleeve with { IsTiedOff = false, Tail = Length.FromMillimeters(1000) }, context);
+        return unit > 0 ? pascals / unit : 0;
     }
 
     public static IEnumerable<WorkingStep> Work(CarriedSleeve sleeve, EndContext context)
@@ -41,5 +52,11 @@ internal static class SleeveStrength
             "Sleeve carried over the closure tears", Formula,
             $"{GaugePressure.FromPascals(context.SleevePascals)} × {sleeve.Delivers.Show()}",
             GaugePressure.FromPascals(FailurePascals(sleeve, context)).ToString(), VesselSources.Netting);
+        if (sleeve.IsTiedOff) yield break;
+        var wanted = TailFor(sleeve, context, FailurePascals(sleeve, context));
+        yield return new WorkingStep(
+            "Tail that holds as much as the sleeve", @"l = \frac{p\,d^2}{4\,\tau\,d_{neck}\,e^{\mu\beta}}",
+            $"a third of the resin's shear strength, friction {Digits.Round(sleeve.Friction)} over {sleeve.Turn.Show()}",
+            Length.FromMillimeters(1000 * wanted).Show(), ModeSources.Capstan);
     }
 }

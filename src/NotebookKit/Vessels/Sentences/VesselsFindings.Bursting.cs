@@ -48,6 +48,6 @@ internal static partial class VesselsFindings
     // Vessels/Bursting/VesselExpansion
     internal static Finding WallIsNoLongerSound(GaugePressure pressure, IEnumerable<string> steps) =>
         Finding.Warning(
-            $"At {pressure} the wall is no longer sound: {string.Join("; ", steps)}. It won't come back all the way, and the growth "
-            + "is a rough figure.");
+            $"At {pressure} the wall is no longer sound: {string.Join("; ", steps)}. The wall won't return to its "
+            + "first size, and the growth is a rough figure.");
 }

@@ -90,6 +90,15 @@ internal static partial class VesselsFindings
             $"{end}: {name} jams at the neck of {neck.Show()}: its yarns have room from {smallest.Show()} to {largest.Show()}, and below "
             + "that the sleeve stands off the neck. Cut some of its yarns, or take a wider neck.");
 
+    internal static Finding SleeveOpensAtNeck(string end, string name, Length neck, Angle angle, Ratio coverage, Angle onWall)
+    {
+        var share = Math.Cos(angle.Radians) / Math.Cos(onWall.Radians);
+        return Finding.Error(
+            $"{end}: neck is {neck.Show()}, wider than the vessel under {name}: its yarns open to {angle.Show()} there, cover "
+            + $"{coverage.Show(2)} and pull {Digits.Round(100 * share, 2)} % as hard along as on the wall, which is not modelled. Make the "
+            + "neck no wider than the vessel.");
+    }
+
     // Vessels/Design/SleeveFit
     internal static Finding DiameterOutOfRange(
         string braidName, Length diameter, Length minimumDiameter, Length maximumDiameter, string diameterWhy) =>

@@ -10,6 +10,27 @@ internal static partial class VesselsFindings
     internal static Finding ClosureIsNotModelled(string shape) =>
         Finding.Error($"Nothing is known of what a {shape} holds. Close the vessel with a flat plate, a dome or a cone.");
 
+    // Vessels/Ends/EndFindings
+    internal static Finding TailIsNotGiven(string end, GaugePressure torn, Length tail, Length? neck) =>
+        Finding.Warning(
+            $"{end}: the tail of the carried sleeve is not given, so the pressure at which the sleeve slips off its neck is not known "
+            + $"and is not counted; a bonded tail of {tail.Show(2)} on a neck of {neck?.Show() ?? "the bore's diameter"} holds as much as the "
+            + $"sleeve, {torn}. Give the tail's length, or tie the tail off.");
+
+    internal static Finding RimYieldIsNotKnown(string end, Length opening, Length crown, bool isDuctile) =>
+        Finding.Warning(
+            $"{end}: first yield at the rim of the opening of {opening.Show()} is not known, since the model takes holes of 1 mm up to "
+            + $"half the crown's diameter of {crown.Show()} in a thin dome"
+            + (isDuctile ? "; a proof may set the rim without a word from this library"
+                : "; half of what the dome holds is taken for its rim")
+            + ". Make the opening narrower or the dome thinner or flatter, or measure the rim after the proof.");
+
+    internal static Finding FittingIsNotReinforcement(string end, string fitting) =>
+        Finding.Note(
+            $"{end}: the {fitting} is not counted as reinforcement of the opening's rim: threads and flanges press the edge outwards and "
+            + "can't pull the edge in, and the code counts metal that is one with the shell or welded to it (ASME Section VIII Division 1, "
+            + "UG-37, unverified). First yield of the rim errs low; a boss of the dome's own metal counts.");
+
     // Vessels/Ends/JointStrength
     internal static Finding JointIsNotModelled(string jointName) =>
         Finding.Error(

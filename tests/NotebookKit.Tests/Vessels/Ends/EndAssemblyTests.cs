@@ -3,6 +3,8 @@ using NotebookKit.Building;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Ends;
+using NotebookKit.Vessels.Ends.Modes;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Ends;
 
@@ -204,10 +206,58 @@ public class EndAssemblyTests
         var context = new EndContext(0.066, 50e6, 0, 0, 0, 30e6, 0.6);
         var shear = PlugStrength.FailurePascals(Plug, context);
         // p(1 + g·p) = p_shear, g the growth over the bond line.
-        var growing = context with { GrowthPerPascal = 5e-12 };
+        var growing = context with { GrowthPerPascal = 5e-13 };
         var peeled = PlugStrength.FailurePascals(Plug, growing);
-        Tolerance.Relative(shear, peeled * (1 + 5e-12 / 0.3e-3 * peeled), 1e-9);
+        Tolerance.Relative(shear, peeled * (1 + 5e-13 / 0.3e-3 * peeled), 1e-9);
         Assert.True(PlugStrength.FailurePascals(Plug with { BondLine = 0.6.Millimetres() }, growing) > peeled);
+    }
+
+    // Finite differences of a beam on its hoop stiffness 1, with s more of it over the plug, pressed outside only: pull at the mouth.
+    [Theory]
+    [InlineData(4, 1.2360)]
+    [InlineData(25, 4.0987)]
+    [InlineData(88, 8.4322)]
+    public void The_mouth_of_a_bond_peels_as_a_beam_on_two_foundations(double stiffness, double pull) =>
+        Tolerance.Relative(pull, MouthPeel.OverPressure(stiffness), 5e-4);
+
+    [Fact]
+    public void A_wall_that_grows_much_peels_the_mouth_of_its_bond_and_a_soft_liner_spares_it()
+    {
+        var context = new EndContext(0.066, 50e6, 0, 0, 5e-11, 30e6, 0.6);
+        var peel = MouthPeel.FailurePascals(Plug, context);
+        Tolerance.Relative(peel, PlugStrength.FailurePascals(Plug, context), 1e-9);
+        Assert.True(MouthPeel.FailurePascals(Plug, context with { LinerGive = 5e-13 }) > peel);
+        Assert.Equal(double.PositiveInfinity, MouthPeel.FailurePascals(Plug, context with { GrowthPerPascal = 0 }));
+        // The coupon's sheets of 1.6 mm, k of the published case at its pull, k/2·(P/t)·√(6·Ea·t/(E·h)).
+        var pull = Plug.CouponStrength.Value.Pascals * 12.7e-3;
+        var k = LapJoint.MomentFactor(ForcePerLength.FromNewtonsPerMeter(pull), 1.6.Millimetres(), 6.35.Millimetres(), 70.Gigapascals(),
+            0.33);
+        Tolerance.Relative(k / 2 * pull / 1.6e-3 * Math.Sqrt(6 * 2.7 * Epoxy.ShearModulus.Value.Pascals * 1.6 / (70e9 * 0.2)),
+            MouthPeel.CouponPascals(Plug), 1e-9);
+    }
+
+    [Fact]
+    public void What_is_not_known_of_an_end_is_said_with_a_number()
+    {
+        var bare = With(new(Dome, new CarriedSleeve())).Burst();
+        var tail = Assert.Single(bare.Findings, f => f.Message.StartsWith("Forward end: the tail", StringComparison.Ordinal));
+        Assert.Equal(FindingSeverity.Warning, tail.Severity);
+        // A tail as long as it says holds as much as the sleeve.
+        var wanted = SleeveStrength.TailFor(new CarriedSleeve(), bare.Wall.Context(bare.Layers),
+            bare.Parts.Single(p => p.Name == "forward end, sleeve carried over").Burst.Pascals);
+        var tailed = With(new(Dome, new CarriedSleeve { Tail = (1000 * wanted).Millimetres() })).Burst();
+        Tolerance.Relative(tailed.Parts.Single(p => p.Name == "forward end, sleeve carried over").Burst.Pascals,
+            tailed.Parts.Single(p => p.Name == "forward end, sleeve's tail").Burst.Pascals, 1e-9);
+        Assert.DoesNotContain(tailed.Findings, f => f.Message.StartsWith("Forward end: the tail", StringComparison.Ordinal));
+
+        // Of a deep dome the crown is too sharp for the hole.
+        var deep = new DomedClosure(Aluminium, 2.Millimetres(), 66.Millimetres()) { Opening = 30.Millimetres() };
+        Assert.Contains(With(new(deep, new CarriedSleeve())).Burst().Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.StartsWith("Forward end: first yield at the rim of the opening of 30 mm is not known", StringComparison.Ordinal));
+        Assert.DoesNotContain(With(new(Dome with { Opening = 20.Millimetres() }, new CarriedSleeve())).Burst().Findings,
+            f => f.Message.Contains("first yield at the rim", StringComparison.Ordinal));
+        Assert.Contains("neck is 75 mm, wider than the vessel", Errors(new(Dome, new CarriedSleeve { Neck = 75.Millimetres() })),
+            StringComparison.Ordinal);
     }
 
     [Fact]

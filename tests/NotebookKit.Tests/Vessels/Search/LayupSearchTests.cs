@@ -55,6 +55,27 @@ public class LayupSearchTests
     }
 
     [Fact]
+    public void Every_layup_keeps_the_ends_fittings_discs_and_tails_of_its_vessel()
+    {
+        var end = Search.Vessel.ForwardEnd with
+        {
+            Joints = [new CarriedSleeve { Neck = 30.Millimetres(), Tail = 15.Millimetres() }],
+            Discs = new CapDiscs(Samples.Stock.Cloth("carbon twill 200 g"), 3),
+            Fittings = 60.Grams(),
+        };
+        var (plain, whole) = (Search.Run(), (Search with { Vessel = Search.Vessel with { ForwardEnd = end } }).Run());
+        Assert.All(whole.Options, o => Assert.Same(end, o.Vessel.ForwardEnd));
+        foreach (var (before, after) in plain.Options.Select(o => (o, whole.Options.Single(w => w.Name == o.Name))))
+        {
+            if (before.Mass is not { } mass || after.Mass is not { } heavier) continue;
+            // Fittings and discs weigh on every layup, and a sleeve's tail as well.
+            Assert.True(heavier > mass + 60.Grams(), after.Name);
+        }
+
+        Assert.Contains(whole.Options, o => o.Limit == "forward end, sleeve's tail");
+    }
+
+    [Fact]
     public void No_choice_is_a_failed_result_with_the_reason()
     {
         var result = (Search with { RequiredPressure = 200.BarGauge() }).Run();

@@ -31,9 +31,24 @@ public static class LapJoint
         var c = ModeInput.Size(halfOverlap, "half of the overlap", "A joint without an overlap carries nothing.");
         var e = ModeInput.Moduli.Check(modulus, "modulus of the sheet", "Aluminium is 69 GPa.").Pascals;
         var nu = ModeInput.Poisson(poissonRatio);
-        var u = c / t * Math.Sqrt(1.5 * (1 - nu * nu)) * Math.Sqrt(p / (t * e));
+        return MomentFactor(p, t, c, e, nu);
+    }
+
+    /// <summary>The same in SI [-].</summary>
+    internal static double MomentFactor(double load, double thickness, double halfOverlap, double modulus, double poisson)
+    {
+        var u = halfOverlap / thickness * Math.Sqrt(1.5 * (1 - poisson * poisson)) * Math.Sqrt(load / (thickness * modulus));
         return 1 / (1 + 2 * Math.Sqrt(2) * Math.Tanh(u));
     }
+
+    /// <summary>
+    /// Pull across the adhesive at the end of a long single lap, k/2·(P/t)·√(6·Ea·t/(E·h)) [Pa]; the share of the cross force, which adds
+    /// to it, is left out. Source: Goland and Reissner 1944.
+    /// </summary>
+    internal static double Peel(double load, double thickness, double halfOverlap, double modulus, double poisson, double adhesiveModulus,
+        double bondLine) =>
+        MomentFactor(load, thickness, halfOverlap, modulus, poisson) / 2 * load / thickness
+            * Math.Sqrt(6 * adhesiveModulus * thickness / (modulus * bondLine));
 
     /// <summary>
     /// Pull a width that a long overlap carries until its adhesive tears at an end, k_i·√(2·η·(1/k1 + 1/k2)·τp·(γe/2 + γp)), the softer

@@ -28,6 +28,9 @@ internal static class ModeSources
 
     public static Source GolandReissner { get; } = new("Goland and Reissner", "J. Appl. Mech. 11", 1944, "", Recalled);
 
+    public static Source Foundation { get; } = new("Hetényi", "Beams on Elastic Foundation", 1946,
+        "two foundations end to end; worked out here", Recalled);
+
     public static Source HartSmith { get; } = new("Hart-Smith", "NASA CR-112235, CR-112236", 1973,
         "long overlap; derived again from the first integral", Recalled);
 
