@@ -240,6 +240,8 @@ internal static class BurstModel
                 $"{prediction.Burst} × π/4 × ({vessel.Liner.Bore.Show()})²",
                 Force.FromNewtons(prediction.Burst.Pascals * Math.PI / 4 * context.Bore * context.Bore).Show(), VesselSources.Equilibrium));
             foreach (var joint in end.Joints) steps.AddRange(joint.Work(context).Select(s => s with { What = $"{name}: {s.What}" }));
+            steps.AddRange(EndChecks.Work(end, context, prediction.Layup.Plies.FirstOrDefault(p => p.Fit is not null)?.Angle)
+                .Select(s => s with { What = $"{name}: {s.What}" }));
         }
     }
 

@@ -260,6 +260,29 @@ public class EndAssemblyTests
             StringComparison.Ordinal);
     }
 
+    // The shown working holds second answers: of the plate near its closed form, of the boss by area, of the sleeve's path over the dome.
+    [Fact]
+    public void Ends_show_cross_checks_beside_what_they_are_rated_on()
+    {
+        var plate = new FlatClosure(Aluminium, 10.Millimetres()) { Opening = 22.Millimetres() };
+        Assert.Contains(Checks(new(plate, new CarriedSleeve())), s => s.What.Contains("four edge conditions", StringComparison.Ordinal));
+        var elastic = new AnnularPlate(33.Millimetres(), 11.Millimetres(), 10.Millimetres(), Aluminium.Modulus.Value,
+            Aluminium.PoissonRatio.Value, PlateRim.Supported).FirstYield(Aluminium.YieldStrength.Value);
+        Assert.InRange(elastic / plate.YieldPressure(66.Millimetres()), 0.8, 1.001);
+        var boss = new ThreadedFitting(Aluminium, 20.Millimetres(), 1.5.Millimetres(), 12.Millimetres()) { Boss = 30.Millimetres() };
+        var checks = Checks(new VesselEnd(Dome with { Opening = 20.Millimetres() }, new CarriedSleeve()) { Fitting = boss });
+        Assert.Contains(checks, s => s.What.Contains("area replaced", StringComparison.Ordinal));
+        // sin θ at the hole is sin θ0·r/R.
+        var path = Assert.Single(checks, s => s.What.Contains("path of the sleeve", StringComparison.Ordinal));
+        var onWall = Samples.Trainer.Layup().Plies[0].Angle!.Value;
+        var atHole = Angle.FromDegrees(Math.Asin(Math.Sin(onWall.Radians) * 10 / 35) * 180 / Math.PI);
+        Assert.StartsWith($"{atHole.Show()} at the hole", path.Answer, StringComparison.Ordinal);
+        Assert.Contains(checks, s => s.What.Contains("pulls all yarns alike", StringComparison.Ordinal));
+
+        static IReadOnlyList<WorkingStep> Checks(VesselEnd end) => [.. With(end).Burst().Working.Steps.Where(s =>
+            s.What.StartsWith("Forward end: Cross-check", StringComparison.Ordinal))];
+    }
+
     [Fact]
     public void Bad_ends_are_refused_in_one_sentence()
     {
