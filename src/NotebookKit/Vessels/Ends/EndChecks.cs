@@ -65,8 +65,8 @@ internal static class EndChecks
         var shape = new Isotensoid(outer, hole);
         if (Fails(shape.Validate()) || !(hole > Length.Zero)) yield break;
         yield return new("Cross-check: depth of a dome that pulls all yarns alike", @"z(r)\ \text{by netting along geodesics}",
-            $"radius {outer.Show()}, opening {dome.Opening.Show()}", $"{shape.Height().Show()}, this dome {(dome.Depth + dome.Wall).Show()}",
-            ModeSources.Isotensoid);
+            $"radius {outer.Show()}, opening {dome.Opening.Show()}",
+            $"{shape.Height().Show()}, this dome {(dome.Depth + dome.Wall).Show()}", ModeSources.Isotensoid);
     }
 
     private static bool Fails(IReadOnlyList<Finding> findings) => findings.Any(f => f.Severity == FindingSeverity.Error);

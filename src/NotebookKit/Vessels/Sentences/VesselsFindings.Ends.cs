@@ -14,8 +14,8 @@ internal static partial class VesselsFindings
     internal static Finding TailIsNotGiven(string end, GaugePressure torn, Length tail, Length? neck) =>
         Finding.Warning(
             $"{end}: the tail of the carried sleeve is not given, so the pressure at which the sleeve slips off its neck is not known "
-            + $"and is not counted; a bonded tail of {tail.Show(2)} on a neck of {neck?.Show() ?? "the bore's diameter"} holds as much as the "
-            + $"sleeve, {torn}. Give the tail's length, or tie the tail off.");
+            + $"and is not counted; a bonded tail of {tail.Show(2)} on a neck of {neck?.Show() ?? "the bore's diameter"} holds "
+            + $"as much as the sleeve, {torn}. Give the tail's length, or tie the tail off.");
 
     internal static Finding RimYieldIsNotKnown(string end, Length opening, Length crown, bool isDuctile) =>
         Finding.Warning(
