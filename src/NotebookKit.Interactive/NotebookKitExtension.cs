@@ -2,6 +2,7 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using NotebookKit.Interactive.Commands;
 using NotebookKit.Interactive.Formatters;
+using NotebookKit.Record;
 
 namespace NotebookKit.Interactive;
 
@@ -22,11 +23,17 @@ public sealed class NotebookKitExtension : IKernelExtension
     /// which front-ends don't draw: there
     /// charts are still pictures, and say which kernel shows them live.
     /// </param>
-    public static Task LoadAsync(Kernel kernel, bool passesFigures = false)
+    public static Task LoadAsync(Kernel kernel, bool passesFigures = false) => LoadAsync(kernel, passesFigures, GivenOverrides.None);
+
+    /// <summary>The same for a run that was asked to use other givens, which its cards then say.</summary>
+    /// <param name="kernel">Any kernel of the notebook.</param>
+    /// <param name="passesFigures">Whether figures reach the front-end as objects.</param>
+    /// <param name="givens">The values asked for.</param>
+    internal static Task LoadAsync(Kernel kernel, bool passesFigures, GivenOverrides givens)
     {
         ArgumentNullException.ThrowIfNull(kernel);
         if (kernel.RootKernel is not CompositeKernel root || !CommandSet.Register(root)) return Task.CompletedTask;
-        var shortfall = FormatterSet.Register(passesFigures);
+        var shortfall = FormatterSet.Register(passesFigures, givens);
         // A cell of a kernel that isn't ours has to do without what ours gives every session; the next cell has it. From inside a cell it
         // can only be put off.
         if (!passesFigures && KernelInvocationContext.Current

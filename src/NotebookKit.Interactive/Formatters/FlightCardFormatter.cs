@@ -1,5 +1,6 @@
 using NotebookKit.Clearance;
 using NotebookKit.Interactive.Html;
+using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Formatters;
 
@@ -7,10 +8,12 @@ namespace NotebookKit.Interactive.Formatters;
 /// cautions, a line to sign.</summary>
 internal static class FlightCardFormatter
 {
-    public static void Html(IFlightCard card, TextWriter writer) => Fragment.Write(writer, "card", w =>
+    public static void Html(IFlightCard card, GivenOverrides givens, TextWriter writer) => Fragment.Write(writer, "card", w =>
     {
         w.Write($"<h4>{Escape.Text(card.Title)}</h4>");
         LinesFormatter.Html(card.Lines.Take(1), w);
+        if (Changed(givens) is { Length: > 0 } changed)
+            w.Write($"<div class=\"nk-finding nk-warning\"><b>Changed givens</b> {Escape.Text(changed)}</div>");
         w.Write("<div class=\"nk-reasons\">");
         FindingFormatter.Html(card.Findings, w);
         w.Write("</div>");
@@ -30,9 +33,15 @@ internal static class FlightCardFormatter
         w.Write("</details>");
     });
 
-    public static void Plain(IFlightCard card, TextWriter writer)
+    // Those that the design took over: another notebook's say nothing here.
+    private static string Changed(GivenOverrides givens) =>
+        string.Join(" ", givens.Names.Except(givens.Untaken, StringComparer.OrdinalIgnoreCase)
+            .Select(n => $"{n} was set to {givens.TextOf(n)} for this run."));
+
+    public static void Plain(IFlightCard card, GivenOverrides givens, TextWriter writer)
     {
         ResultFormatter.Plain(card, writer);
+        if (Changed(givens) is { Length: > 0 } changed) writer.WriteLine($"Changed givens: {changed}");
         writer.WriteLine("What stands behind this card");
         foreach (var item in card.Shown) writer.WriteLine($"  {(item.IsShown ? "shown" : "NOT SHOWN")}: {item.Name}: {item.What}");
         writer.WriteLine("Checklist");

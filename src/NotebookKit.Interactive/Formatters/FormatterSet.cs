@@ -14,13 +14,15 @@ internal static class FormatterSet
 {
     /// <summary>Registers everything; gives a sentence where this kernel can't show all of it.</summary>
     /// <param name="passesFigures">Whether figures reach the front-end as objects.</param>
-    public static string? Register(bool passesFigures)
+    /// <param name="givens">What the run was asked to change: a card says so.</param>
+    public static string? Register(bool passesFigures, GivenOverrides givens)
     {
         // First what has no form of its own: a later, closer form takes its place.
         Registry.AddAll(typeof(IResult).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
-        Registry.Add<FlightCard>(FlightCardFormatter.Html, FlightCardFormatter.Plain);
-        Registry.Add<TwoStageFlightCard>(FlightCardFormatter.Html, FlightCardFormatter.Plain);
+        Registry.Add<FlightCard>((c, w) => FlightCardFormatter.Html(c, givens, w), (c, w) => FlightCardFormatter.Plain(c, givens, w));
+        Registry.Add<TwoStageFlightCard>((c, w) => FlightCardFormatter.Html(c, givens, w),
+            (c, w) => FlightCardFormatter.Plain(c, givens, w));
         Registry.Add<Working>(
             (working, w) => Fragment.Write(w, "working", inner =>
             {

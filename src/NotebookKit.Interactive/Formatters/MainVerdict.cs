@@ -29,12 +29,14 @@ internal sealed record MainVerdict(string Subject, string Words, bool Holds, str
     {
         var broken = record.Requirements.Where(r => !r.Holds).Select(r => r.Name).ToList();
         var unsure = record.Decisions.Where(d => !d.StillRight).Select(d => d.Name).ToList();
+        var changed = record.Givens.Where(g => g.Overridden).Select(g => $"{g.Name} is {g.Value}").ToList();
         var count = record.Requirements.Count;
         var words = broken.Count > 0 ? $"{broken.Count} of {Counted(count)} not met"
             : count == 0 ? unsure.Count == 0 ? "" : "To be looked at again"
             : count == 1 ? "The 1 requirement holds"
             : count == 2 ? "Both requirements hold" : $"All {count} requirements hold";
-        var remarks = new[] { Named("Not met", broken), Named("Decisions to look at again", unsure) }.Where(r => r.Length > 0);
+        var remarks = new[] { Named("Not met", broken), Named("Decisions to look at again", unsure),
+            Named("Set for this run", changed) }.Where(r => r.Length > 0);
         return new($"Design record, {record.Title}", words, broken.Count == 0 && unsure.Count == 0, string.Join(' ', remarks));
     }
 

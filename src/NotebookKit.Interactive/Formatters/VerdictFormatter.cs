@@ -11,6 +11,9 @@ internal static class VerdictFormatter
 {
     public const string Mime = "application/vnd.notebookkit.verdict+json";
 
+    /// <summary>The record itself, so that the next run can be held against it.</summary>
+    public const string RecordMime = "application/vnd.notebookkit.record+json";
+
     /// <summary>Adds the form; html and plain text stay those of the result.</summary>
     public static void Register()
     {
@@ -18,6 +21,8 @@ internal static class VerdictFormatter
         Add<TwoStageFlightCard>(MainVerdict.Of);
         Add<ProofRecord>(MainVerdict.Of);
         Add<DesignRecord>(MainVerdict.Of);
+        Formatter.Register<DesignRecord>((record, writer) => writer.Write(record.ToJson()), RecordMime);
+        Formatter.SetPreferredMimeTypesFor(typeof(DesignRecord), Registry.Html, Registry.Plain, Mime, RecordMime);
     }
 
     private static void Add<T>(Func<T, MainVerdict> verdict)

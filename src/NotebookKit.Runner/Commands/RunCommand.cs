@@ -79,8 +79,15 @@ internal static class RunCommand
                 + $"{folder.Value}. Write it with: merge.");
         });
 
+        var last = new Option<string?>("--last-record") { Description = "Design record (JSON) to hold the requirements of the one notebook "
+            + "against, instead of the record that its last run kept below the --out folder." };
+        last.Validators.Add(result =>
+        {
+            if (result.Tokens is [var file, ..] && !File.Exists(file.Value)) result.AddError($"--last-record: there is no file {file.Value}.");
+        });
+
         var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs,
-            givens, shard, flown };
+            givens, shard, flown, last };
         command.SetAction((parsed, _) => RunAsync(parsed.GetValue(givens) ?? [], new RunOptions(
             NotebookSelection.Choose(parsed.GetValue(notebooks) ?? []),
             Path.GetFullPath(parsed.GetValue(output) ?? RepositoryFolders.Find().Output),
@@ -89,6 +96,7 @@ internal static class RunCommand
         {
             Shard = parsed.GetValue(shard),
             Flown = parsed.GetValue(flown) is { } folder ? Path.GetFullPath(folder) : null,
+            LastRecord = parsed.GetValue(last) is { } record ? Path.GetFullPath(record) : null,
         }));
         return command;
     }
@@ -114,6 +122,8 @@ internal static class RunCommand
             throw new RequestException($"The result would overwrite {own} itself. Choose another --out.");
         if (options is { Shard: not null, Flown: not null }) throw new RequestException("--shard flies a part and --flown takes the "
             + "whole. Give one of them.");
+        if (options.LastRecord is not null && options.Notebooks.Count != 1) throw new RequestException("--last-record is of one design: "
+            + $"name the one notebook that it belongs to; this run has {options.Notebooks.Count}.");
         using var stop = new StopSignal();
         try
         {

@@ -60,7 +60,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         });
         csharp.DeferCommand(new SubmitCode(SessionPreload.Usings()));
         PlainFormatting.Register();
-        await NotebookKitExtension.LoadAsync(kernel, passesFigures: true);
+        await NotebookKitExtension.LoadAsync(kernel, passesFigures: true, (session ?? Session.Plain).Givens);
         if (frontEnd is not null) FrontEnd.Attach(kernel, frontEnd);
 
         engine = new CSharpEngine(kernel, outputLimitBytes);

@@ -8,6 +8,9 @@ namespace NotebookKit.Runner.Engine;
 /// <param name="Trace">The calls that led there, innermost first, without the engine's own.</param>
 internal sealed record CellError(string Kind, string Message, int? Line, string? SourceLine, IReadOnlyList<string> Trace)
 {
+    /// <summary>The kind of a cell that wasn't run because it doesn't compile.</summary>
+    public const string CompileError = "CompileError";
+
     /// <summary>An error without a place.</summary>
     /// <param name="kind">Short name of the kind.</param>
     /// <param name="message">The sentence to show.</param>

@@ -42,7 +42,7 @@ internal static partial class CellErrorReader
         var line = first.LinePositionSpan.Start.Line + 1;
         var messages = diagnostics.Select(d => string.Create(CultureInfo.InvariantCulture,
             $"line {d.LinePositionSpan.Start.Line + 1}: {d.Message} ({d.Code})"));
-        return new CellError("CompileError", first.Message, line, CellError.TextOfLine(code, line), [.. messages]);
+        return new CellError(CellError.CompileError, first.Message, line, CellError.TextOfLine(code, line), [.. messages]);
     }
 
     // What the engine and the scheduler wrap around an exception says nothing to the author.

@@ -16,6 +16,9 @@ internal static class MediaTypes
     /// <summary>What a result decides.</summary>
     public const string Verdict = VerdictFormatter.Mime;
 
+    /// <summary>A design record as it is kept.</summary>
+    public const string Record = VerdictFormatter.RecordMime;
+
     /// <summary>Html.</summary>
     public const string Html = "text/html";
 

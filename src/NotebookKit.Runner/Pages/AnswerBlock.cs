@@ -10,13 +10,15 @@ internal static class AnswerBlock
 {
     private const int AtOnce = 5;
 
-    /// <summary>Decisions and main numbers as html; empty where there are none.</summary>
+    /// <summary>Decisions, what changed and main numbers for the index; empty where there are none.</summary>
     /// <param name="answer">What the notebook's own run came to.</param>
-    public static string ToHtml(NotebookAnswer answer) => Verdicts(answer.Verdicts) + Numbers(answer.Numbers);
+    public static string ForIndex(NotebookAnswer answer) =>
+        Verdicts(answer.Verdicts) + RequirementBlock.Lines(answer) + Numbers(answer.Numbers);
 
-    /// <summary>The same as the part of a page that comes before its first cell.</summary>
+    /// <summary>The same, with the requirements in full, as the part of a page that comes before its first cell.</summary>
     /// <param name="answer">What the notebook's own run came to.</param>
-    public static string Section(NotebookAnswer answer) => ToHtml(answer) is { Length: > 0 } html
+    public static string Section(NotebookAnswer answer) =>
+        Verdicts(answer.Verdicts) + RequirementBlock.Tables(answer) + Numbers(answer.Numbers) is { Length: > 0 } html
         ? $"<section class=\"answer\" aria-label=\"Answer\"><p class=\"label\">Answer</p>{html}</section>\n"
         : "";
 

@@ -25,14 +25,15 @@ internal static class IndexPage
         var html = new StringBuilder("<li><h2>");
         html.Append(report.PageFile is null ? title : $"<a href=\"pages/{Link(report.Name)}.html\">{title}</a>").Append("</h2>");
         if (report.Summary.Length > 0) html.Append($"<p>{Escape.Text(report.Summary)}</p>");
-        if (report.Passed) html.Append(AnswerBlock.ToHtml(report.Answer));
+        html.Append(AnswerBlock.ForIndex(report.Passed ? report.Answer : report.Answer.OfFailed));
         html.Append("<p class=\"state\">").Append(State(report));
         if (report.ExecutedFile is not null) html.Append($" · <a href=\"notebooks/{Link(report.Name)}.ipynb\">executed notebook</a>");
         return html.Append("</p></li>").ToString();
     }
 
-    private static string State(NotebookReport report) => report.Failure is { } failure
-        ? $"<span class=\"bad\">failed</span> in {Escape.Text(failure.Place)}<br>{Escape.Text(failure.Error.Message)}"
+    private static string State(NotebookReport report) => report.Failures.Count > 0
+        ? string.Concat(report.Failures.Select(f =>
+            $"<span class=\"bad\">failed</span> in {Escape.Text(f.Place)}<br>{Escape.Text(f.Error.Message)}<br>")) + report.Missing
         : string.Create(CultureInfo.InvariantCulture, $"{report.CellCount} cells in {report.Took.TotalSeconds:0.0} s");
 
     private static string Link(string name) => Escape.Text(Uri.EscapeDataString(name));

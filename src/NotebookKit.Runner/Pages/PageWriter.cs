@@ -14,8 +14,9 @@ internal sealed partial class PageWriter
     /// <summary>The whole page.</summary>
     /// <param name="file">Notebook with its outputs.</param>
     /// <param name="answer">What its run came to.</param>
-    /// <param name="failure">The cell that failed it; none where it passed.</param>
-    public string Write(NotebookFile file, NotebookAnswer answer, CellFailure? failure)
+    /// <param name="failures">The cells that failed it; none where it passed.</param>
+    /// <param name="notComputed">How many code cells weren't run.</param>
+    public string Write(NotebookFile file, NotebookAnswer answer, IReadOnlyList<CellFailure> failures, int notComputed)
     {
         var contents = new ContentsList();
         var text = new TextCells(Path.GetDirectoryName(Path.GetFullPath(file.Path))!, contents, _equations);
@@ -27,14 +28,15 @@ internal sealed partial class PageWriter
             {
                 CellKind.Markdown => $"<section class=\"text\">{text.ToHtml(cell)}</section>\n",
                 CellKind.Raw => $"<pre class=\"raw\">{Escape.Text(cell.Source)}</pre>\n",
-                _ => cell.Number == 0 ? "" : Code(cell, failure?.Cell == cell.Number) + outputs.ToHtml(cell),
+                _ => cell.Number == 0 ? "" : Code(cell, failures.Any(f => f.Cell == cell.Number)) + outputs.ToHtml(cell),
             });
         }
 
         var title = NotebookOutline.Of(file).Title;
         var frame = new PageFrame(title);
         return frame.Write(
-            $"<main>{Banner(failure)}{Opened(body.ToString(), Opening(answer, failure) + contents.ToHtml())}</main>{Footer}",
+            $"<main>{Banner(failures, NotComputedText.Of(notComputed, file.CodeCells.Count()))}"
+            + $"{Opened(body.ToString(), AnswerBlock.Section(failures.Count == 0 ? answer : answer.OfFailed) + contents.ToHtml())}</main>{Footer}",
             outputs.HasFigures);
     }
 
@@ -42,9 +44,6 @@ internal sealed partial class PageWriter
         "<footer><p><a href=\"../index.html\">All notebooks</a></p><p>Figures, equations and drawings are inside this file: it needs "
             + "no network. "
         + "Charts are drawn by plotly.js and equations were set by Temml, both under the MIT licence.</p></footer>";
-
-    // A notebook that failed has no answer: what it came to before may rest on what it never reached.
-    private static string Opening(NotebookAnswer answer, CellFailure? failure) => failure is null ? AnswerBlock.Section(answer) : "";
 
     // The answer stands between the title and everything else; above the text where that begins without a title.
     private static string Opened(string body, string opening)
@@ -58,9 +57,12 @@ internal sealed partial class PageWriter
         $"<details class=\"code\" id=\"cell-{cell.Number}\"{(failed ? " open" : "")}><summary>Code [{cell.Number}]</summary>")
         + $"<pre><code>{CodeColouring.ToHtml(cell.Source.TrimEnd())}</code></pre></details>\n";
 
-    private static string Banner(CellFailure? failure) => failure is null ? "" :
-        "<div class=\"failure\" role=\"alert\"><p><strong>This notebook did not run to its end.</strong> "
-            + $"{Escape.Text(failure.Error.Message)}</p><p>In {Escape.Text(failure.Place)}</p></div>";
+    private static string Banner(IReadOnlyList<CellFailure> failures, string missing) => failures.Count == 0 ? "" :
+        $"<div class=\"failure\" role=\"alert\"><p><strong>Not everything on this page was computed.</strong> {missing}</p>"
+            + string.Concat(failures.Select(f => $"<p>{Escape.Text(f.Error.Message)}<br>In {Link(f)}</p>")) + "</div>";
+
+    private static string Link(CellFailure failure) => failure.Cell == 0 ? Escape.Text(failure.Place) : string.Create(
+        CultureInfo.InvariantCulture, $"<a href=\"#cell-{failure.Cell}\">{Escape.Text(failure.Place)}</a>");
 
     [GeneratedRegex("^<section class=\"text\">\\s*<h1[^>]*>.*?</h1>", RegexOptions.Singleline)]
     private static partial Regex FirstTitle();

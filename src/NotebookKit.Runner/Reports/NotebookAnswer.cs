@@ -10,4 +10,16 @@ internal sealed record NotebookAnswer(IReadOnlyList<Headline> Numbers, IReadOnly
 {
     /// <summary>Of a notebook that says nothing.</summary>
     public static NotebookAnswer None { get; } = new([], []);
+
+    /// <summary>Its designs' requirements; none where it states none.</summary>
+    public IReadOnlyList<RequirementTable> Requirements { get; init; } = [];
+
+    /// <summary>Givens on which this run differs, a line each.</summary>
+    public IReadOnlyList<string> ChangedGivens { get; init; } = [];
+
+    /// <summary>What kept the last record from being read, a sentence; empty where nothing did.</summary>
+    public string RecordNote { get; init; } = "";
+
+    /// <summary>What may be said of a notebook that failed: its decisions and main numbers may rest on what it never reached.</summary>
+    public NotebookAnswer OfFailed => this with { Numbers = [], Verdicts = [] };
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using NotebookKit.Interactive.Formatters;
 using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
@@ -17,6 +18,26 @@ internal static class AnswerReader
     /// <param name="cell">Cell.</param>
     public static IEnumerable<MainVerdict> Verdicts(NotebookCell cell) =>
         Read<MainVerdict>(cell, MediaTypes.Verdict).Where(v => v is { Subject.Length: > 0, Words.Length: > 0, Remark: not null });
+
+    /// <summary>The design records of a cell that has run; one that can't be read is none.</summary>
+    /// <param name="cell">Cell.</param>
+    public static IEnumerable<DesignRecord> Records(NotebookCell cell)
+    {
+        foreach (var json in Read<JsonObject>(cell, MediaTypes.Record))
+        {
+            DesignRecord? record = null;
+            try
+            {
+                record = DesignRecord.FromJson(json.ToJsonString());
+            }
+            catch (FormatException)
+            {
+                continue;
+            }
+
+            yield return record;
+        }
+    }
 
     private static List<T> Read<T>(NotebookCell cell, string mediaType)
     {

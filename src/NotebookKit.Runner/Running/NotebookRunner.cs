@@ -54,23 +54,40 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         // What the cells show of one part isn't what the notebook says.
         if (options.Shard is { } part) return OfPart(file, run, part, clock.Elapsed);
         AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
-        AtomicFile.Write(options.PageFile(file.Name), _pages.Write(file, run.Answer, run.Failure));
+        var answer = Answered(run, file.Name);
+        AtomicFile.Write(options.PageFile(file.Name), _pages.Write(file, answer, run.Failures, run.NotComputed));
         var outline = NotebookOutline.Of(file);
         return new NotebookReport(
-            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, run.Answer, run.Failure,
-            options.ExecutedFile(file.Name), options.PageFile(file.Name));
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, answer, run.Failures,
+            run.NotComputed, options.ExecutedFile(file.Name), options.PageFile(file.Name));
+    }
+
+    // What a run with other givens comes to is a question asked once: the next run is held against the design's own record.
+    private NotebookAnswer Answered(NotebookRun run, string name)
+    {
+        var last = LastRecords.Read(options, name);
+        var set = options.SetIn(name);
+        if (run.Failures.Count == 0 && set.Count == 0 && run.Records.All(r => r.Givens.All(g => !g.Overridden)))
+            LastRecords.Keep(options, name, run.Records);
+        return run.Answer with
+        {
+            Requirements = RequirementTable.Of(run.Records, last.Records, run.Unstated),
+            ChangedGivens = ChangedGivens.Of(run.Records, last.Records, set),
+            RecordNote = last.Note,
+        };
     }
 
     private NotebookReport OfPart(NotebookFile file, NotebookRun run, ShardNumber part, TimeSpan took)
     {
         var outline = NotebookOutline.Of(file);
-        var failure = run.Failure ?? (ShardFiles.Of(options.ShardFolder(file.Name), part).Count > 0 ? null : new CellFailure(
-            0, CellStatus.Failed, CellError.Plain("NothingToSplit",
+        IReadOnlyList<CellFailure> failures = run.Failures.Count > 0 || ShardFiles.Of(options.ShardFolder(file.Name), part).Count > 0
+            ? run.Failures
+            : [new CellFailure(0, CellStatus.Failed, CellError.Plain("NothingToSplit",
                 "The notebook flies no dispersion with batch: session.Batch, so there is nothing to split. " +
-                "Pass that to Disperse, or run it without --shard."), ""));
+                "Pass that to Disperse, or run it without --shard."), "")];
         return new(
-            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, NotebookAnswer.None, failure, null,
-                null);
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), took, NotebookAnswer.None, failures,
+                run.NotComputed, null, null);
     }
 
     // A part left by an earlier run, of a notebook that has changed since, would pass for one of this run.
@@ -88,7 +105,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         DeleteIfThere(options.ExecutedFile(name));
         DeleteIfThere(options.PageFile(name));
         var failure = new CellFailure(0, CellStatus.EngineFailed, CellError.Plain("NotANotebook", reason), "");
-        return new NotebookReport(name, name, "", 0, 0, took, NotebookAnswer.None, failure, null, null);
+        return new NotebookReport(name, name, "", 0, 0, took, NotebookAnswer.None, [failure], 0, null, null);
     }
 
     private static void DeleteIfThere(string path)

@@ -24,6 +24,18 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
     /// <summary>The givens that some cell has to have taken over when a notebook ends, by the notebook's name.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> MustTake { get; init; } = GivenPlan.None.MustTake;
 
+    /// <summary>Record to hold requirements against instead of the kept one of the last run; none takes the kept one.</summary>
+    public string? LastRecord { get; init; }
+
+    /// <summary>Where the records of a notebook are kept from run to run.</summary>
+    /// <param name="name">Its name.</param>
+    public string RecordFolder(string name) => Path.Combine(OutputFolder, "records", name);
+
+    /// <summary>The givens that this run sets in a notebook, with their values.</summary>
+    /// <param name="name">Its name.</param>
+    public IReadOnlyList<(string Name, string Text)> SetIn(string name) =>
+        [.. MustTake.GetValueOrDefault(name, []).Select(g => (g, Givens.TextOf(g) ?? ""))];
+
     /// <summary>Where the parts of a notebook's dispersions go.</summary>
     /// <param name="name">Its name.</param>
     public string ShardFolder(string name) => Path.Combine(OutputFolder, "shards", name);

@@ -25,6 +25,7 @@ internal static class RunSummary
     {
         var text = console.Profile.Out.Writer;
         WriteFailures(text, reports);
+        WriteRequirements(text, reports);
         WriteHeadlines(text, reports);
         text.WriteLine();
         text.WriteLine(string.Create(
@@ -51,12 +52,28 @@ internal static class RunSummary
     {
         foreach (var report in reports)
         {
-            if (report.Failure is not { } failure) continue;
+            foreach (var failure in report.Failures)
+            {
+                text.WriteLine();
+                text.WriteLine($"{report.Name}: {failure.Place}");
+                text.WriteLine($"  {failure.Error.Kind}: {failure.Error.Message.ReplaceLineEndings("\n  ")}");
+            }
+
+            if (report.Missing.Length > 0) text.WriteLine($"  {report.Missing}");
+        }
+    }
+
+    private static void WriteRequirements(TextWriter text, IReadOnlyList<NotebookReport> reports)
+    {
+        foreach (var report in reports)
+        {
+            var open = report.Answer.Requirements.Where(t => !t.AllHold).ToList();
+            if (open.Count + report.Answer.ChangedGivens.Count + report.Answer.RecordNote.Length == 0) continue;
             text.WriteLine();
-            text.WriteLine($"{report.Name}: {failure.Place}");
-            text.WriteLine($"  {failure.Error.Kind}: {failure.Error.Message.ReplaceLineEndings("\n  ")}");
-            var left = report.CellCount - report.CellsRun;
-            if (left > 0) text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  Code cells after it that did not run: {left}"));
+            text.WriteLine($"{report.Name}: what changed");
+            foreach (var given in report.Answer.ChangedGivens) text.WriteLine($"  Changed given: {given}.");
+            foreach (var table in open) text.WriteLine($"  Requirements{(table.Title.Length > 0 ? " of " + table.Title : "")}: {table.Line}");
+            if (report.Answer.RecordNote.Length > 0) text.WriteLine($"  {report.Answer.RecordNote}");
         }
     }
 

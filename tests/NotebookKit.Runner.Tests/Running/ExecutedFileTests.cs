@@ -101,10 +101,15 @@ public sealed class ExecutedFileTests(AllFixturesRun all)
         Assert.NotNull(JsonNode.Parse(all.Executed("attachment"))!["cells"]![0]!["attachments"]!["dot.png"]!["image/png"]);
 
     [Fact]
-    public void Cells_after_a_failure_have_no_outputs()
+    public void Cells_after_a_failure_run_where_they_need_nothing_of_the_failed_one() =>
+        Assert.Equal("runs all the same", (string?)JsonNode.Parse(all.Executed("throws"))!["cells"]![3]!["outputs"]![0]!["data"]!["text/plain"]);
+
+    [Fact]
+    public void Cells_after_a_lost_session_say_that_they_were_not_computed()
     {
-        var last = JsonNode.Parse(all.Executed("throws"))!["cells"]![3]!;
-        Assert.Empty(last["outputs"]!.AsArray());
+        var last = JsonNode.Parse(all.Executed("ends-the-process"))!["cells"]!.AsArray().Last(c => (string?)c!["cell_type"] == "code")!;
+        Assert.Equal("Not computed: cell 2 ended the session and everything in it.",
+            (string?)Assert.Single(last["outputs"]!.AsArray())!["data"]!["text/plain"]);
         Assert.Null(last["execution_count"]);
     }
 }

@@ -133,7 +133,7 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
     public void A_failure_is_said_at_the_top_and_at_its_place()
     {
         var page = all.Page("throws");
-        Assert.Contains("This notebook did not run to its end.", page, StringComparison.Ordinal);
+        Assert.Contains("Not everything on this page was computed.", page, StringComparison.Ordinal);
         Assert.Contains("cell 2, line 3", page, StringComparison.Ordinal);
         Assert.Equal(2, Regex.Count(page, "<div class=\"failure\""));
     }
@@ -143,7 +143,7 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
     {
         var page = all.Page("fails-on-purpose");
         Assert.Contains("An error, shown on purpose", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("did not run to its end", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Not everything on this page was computed.", page, StringComparison.Ordinal);
         Assert.Contains("and on", page, StringComparison.Ordinal);
         Assert.DoesNotMatch("<div class=\"failure intended\"[^<]*<p>[^\n]*</p><pre>", page);
     }
