@@ -83,7 +83,8 @@ internal static class RunCommand
             + "against, instead of the record that its last run kept below the --out folder." };
         last.Validators.Add(result =>
         {
-            if (result.Tokens is [var file, ..] && !File.Exists(file.Value)) result.AddError($"--last-record: there is no file {file.Value}.");
+            if (result.Tokens is [var file, ..] && !File.Exists(file.Value))
+                result.AddError($"--last-record: there is no file {file.Value}.");
         });
 
         var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs,

@@ -36,7 +36,8 @@ internal sealed partial class PageWriter
         var frame = new PageFrame(title);
         return frame.Write(
             $"<main>{Banner(failures, NotComputedText.Of(notComputed, file.CodeCells.Count()))}"
-            + $"{Opened(body.ToString(), AnswerBlock.Section(failures.Count == 0 ? answer : answer.OfFailed) + contents.ToHtml())}</main>{Footer}",
+            + Opened(body.ToString(), AnswerBlock.Section(failures.Count == 0 ? answer : answer.OfFailed) + contents.ToHtml())
+            + $"</main>{Footer}",
             outputs.HasFigures);
     }
 

@@ -62,5 +62,6 @@ internal sealed record RequirementTable(string Title, IReadOnlyList<RequirementR
     private static string Held(Requirement before) => $"{(before.Holds ? "held" : "did not hold")}, {before.LiveValue}";
 
     private string Named(string what, RequirementState state) =>
-        Rows.Where(r => r.State == state).Select(r => r.Name).ToList() is { Count: > 0 } names ? $"{what}: {string.Join(", ", names)}." : "";
+        Rows.Where(r => r.State == state).Select(r => r.Name).ToList() is { Count: > 0 } names ? $"{what}: {string.Join(", ", names)}."
+            : "";
 }

@@ -72,7 +72,8 @@ internal static class RunSummary
             text.WriteLine();
             text.WriteLine($"{report.Name}: what changed");
             foreach (var given in report.Answer.ChangedGivens) text.WriteLine($"  Changed given: {given}.");
-            foreach (var table in open) text.WriteLine($"  Requirements{(table.Title.Length > 0 ? " of " + table.Title : "")}: {table.Line}");
+            foreach (var table in open)
+                text.WriteLine($"  Requirements{(table.Title.Length > 0 ? " of " + table.Title : "")}: {table.Line}");
             if (report.Answer.RecordNote.Length > 0) text.WriteLine($"  {report.Answer.RecordNote}");
         }
     }

@@ -102,7 +102,8 @@ public sealed class ExecutedFileTests(AllFixturesRun all)
 
     [Fact]
     public void Cells_after_a_failure_run_where_they_need_nothing_of_the_failed_one() =>
-        Assert.Equal("runs all the same", (string?)JsonNode.Parse(all.Executed("throws"))!["cells"]![3]!["outputs"]![0]!["data"]!["text/plain"]);
+        Assert.Equal("runs all the same",
+            (string?)JsonNode.Parse(all.Executed("throws"))!["cells"]![3]!["outputs"]![0]!["data"]!["text/plain"]);
 
     [Fact]
     public void Cells_after_a_lost_session_say_that_they_were_not_computed()

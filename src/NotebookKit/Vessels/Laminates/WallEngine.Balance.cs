@@ -128,4 +128,16 @@ internal sealed partial class WallEngine
         var root = Math.Sqrt(Math.Max(b * b - 4 * a * c, 0));
         return Math.Max(b >= 0 ? -2 * c / (b + root) : (root - b) / (2 * a), -0.499);
     }
+
+    private double MaximumResinStrain(in WallState state)
+    {
+        var largest = 0.0;
+        for (var i = 0; i < _count; i++)
+        {
+            var (c2, s2, sc2) = _turn[i];
+            largest = Math.Max(largest, Math.Max(Math.Abs(s2 * state.X + c2 * state.Y), Math.Abs(sc2 * (state.Y - state.X))));
+        }
+
+        return largest;
+    }
 }

@@ -388,16 +388,4 @@ internal sealed partial class WallEngine
         if (yield > largest) (largest, mode, layer) = (yield, FailureMode.LinerYield, -1);
         return largest;
     }
-
-    private double MaximumResinStrain(in WallState state)
-    {
-        var largest = 0.0;
-        for (var i = 0; i < _count; i++)
-        {
-            var (c2, s2, sc2) = _turn[i];
-            largest = Math.Max(largest, Math.Max(Math.Abs(s2 * state.X + c2 * state.Y), Math.Abs(sc2 * (state.Y - state.X))));
-        }
-
-        return largest;
-    }
 }

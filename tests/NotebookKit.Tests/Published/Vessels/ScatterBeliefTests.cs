@@ -76,7 +76,7 @@ public class ScatterBeliefTests
     public void One_burst_without_a_prior_is_refused()
     {
         var error = Assert.Throws<InvalidDesignException>(() => NormalBelief.Jeffreys.Learn([236]).NextQuantile(0.05));
-        Assert.Contains("takes two values that differ", error.Message, StringComparison.Ordinal);
+        Assert.Contains("needs two values that differ", error.Message, StringComparison.Ordinal);
         Assert.Throws<InvalidDesignException>(() => new NormalBelief(250, 1, 0, 20).Learn([236]));
         Assert.Throws<ArgumentException>(() => NormalBelief.Jeffreys.Learn([236, double.NaN]));
     }

@@ -1,6 +1,7 @@
 using CsCheck;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Bursting;
 
