@@ -12,16 +12,20 @@ namespace NotebookKit.Logs;
 /// </remarks>
 public sealed record GaugeLog
 {
-    private GaugeLog(string file, Series time, Series pressure, Series? temperature, Series? expansion, IReadOnlyList<string> comments,
+    private readonly DateTime? _started;
+
+    private GaugeLog(LogTable table, Series time, Series pressure, Series? temperature, Series? expansion,
         IReadOnlyList<Finding> findings)
     {
-        File = file;
+        File = table.File;
         Time = time;
         Pressure = pressure;
         Temperature = temperature;
         Expansion = expansion;
-        Comments = comments;
+        Comments = table.Comments;
+        Quality = table.Quality;
         Findings = findings;
+        _started = table.Start;
     }
 
     /// <summary>File as it was asked for.</summary>
@@ -48,69 +52,54 @@ public sealed record GaugeLog
     /// <summary>Serial of the vessel, from a comment line "serial: C-1"; none where there is no such line.</summary>
     public string? Serial => LogIdentity.Find(Comments, "serial");
 
-    /// <summary>Day of the log, from a comment line "day: 2026-03-14"; none where there is no such line.</summary>
+    /// <summary>Day of the log, from a comment line "day: 2026-03-14" or else from its stamps; none where neither says it.</summary>
     /// <exception cref="LogFormatException">The line holds no day of that form.</exception>
-    public DateOnly? Day => LogIdentity.FindDay(File, Comments);
+    public DateOnly? Day => LogIdentity.FindDay(File, Comments)
+        ?? (_started is { } start ? DateOnly.FromDateTime(start) : null);
 
-    /// <summary>What has to be said about the log: gaps.</summary>
+    /// <summary>What has to be said about the log: what was guessed, skipped, drawn and left out.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Reads a gauge log: columns 'pressure', and if there 'temperature' and 'expansion'.</summary>
+    /// <summary>How good the rows of the file are.</summary>
+    public LogQuality Quality { get; }
+
+    /// <summary>Reads a gauge log: columns 'pressure', and if there 'temperature' and 'expansion', or those that the mapping names.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="ambient">Surrounding air pressure; needed only where the log is of absolute pressure.</param>
+    /// <param name="mapping">What the log doesn't say of itself.</param>
     /// <exception cref="LogFormatException">The file is missing or something in it is wrong; says where and what.</exception>
-    public static GaugeLog Read(string path, AbsolutePressure? ambient = null) => From(LogReader.Read(path), ambient);
+    public static GaugeLog Read(string path, AbsolutePressure? ambient = null, LogMapping? mapping = null) =>
+        From(LogReader.Read(path, mapping, LogRole.Wanted(LogRole.GaugePressure, LogRole.Temperature, LogRole.Expansion)), ambient);
 
     /// <summary>Takes a gauge log from a table that was read, shifted or cut before.</summary>
     /// <param name="table">The table.</param>
     /// <param name="ambient">Surrounding air pressure; needed only where the log is of absolute pressure.</param>
-    /// <exception cref="LogFormatException">A column is missing or of the wrong kind.</exception>
+    /// <exception cref="LogFormatException">A column is missing or of the wrong kind, or the clock was reset and nobody says which part is
+    /// meant.</exception>
     public static GaugeLog From(LogTable table, AbsolutePressure? ambient = null)
     {
         ArgumentNullException.ThrowIfNull(table);
-        var raw = table.Column("pressure");
+        SideColumn.RequirePart(table);
+        List<Finding> findings = [.. table.Findings];
+        var raw = LogRole.GaugePressure.Require(table, findings);
         var offset = raw.Unit switch
         {
             "bar gauge" => 0,
             "bar absolute" when ambient is { } surrounding => surrounding.Bar,
             "bar absolute" => throw new LogFormatException(table.File, 0, raw.Name, "the log is of absolute pressure",
                 "give the ambient pressure of the day, so that it can be read as gauge pressure."),
-            _ => throw new LogFormatException(table.File, 0, raw.Name, $"the unit is {raw.Unit}",
-                "a pressure column is in bar, psi, kPa ... with 'gauge' or 'absolute'."),
+            _ => throw new LogFormatException(table.File, 0, raw.Name, "the unit is a pressure that doesn't say what it is read against",
+                "write 'gauge' or 'absolute' behind the unit in the header, or give it in the mapping: Pressure = new(\""
+                    + Excerpt.Of(raw.Name) + "\", \"psi gauge\")."),
         };
-        var readings = table.WithReadings("pressure");
-
-        List<Finding> findings = [];
-        if (readings.Count < table.Count) findings.Add(Finding.Note($"{table.Count - readings.Count} of {table.Count} rows have no "
-            + $"pressure and were left out; the longest gap is {LongestGap(readings.Time.Values)}."));
+        var readings = SideColumn.Readings(table, raw, "pressure", findings);
         return new GaugeLog(
-            table.File,
+            table,
             readings.Time with { Name = "Time" },
-            new Series("Pressure", "bar gauge", [.. readings.Column("pressure").Values.Select(p => p - offset)]),
-            Optional("temperature", "°C", "Temperature"),
-            Optional("expansion", "mL", "Water pumped in"),
-            table.Comments,
+            new Series("Pressure", "bar gauge", [.. readings.Column(raw.Name).Values.Select(p => p - offset)]),
+            SideColumn.Of(LogRole.Temperature, table, raw.Name, "Temperature", findings),
+            SideColumn.Of(LogRole.Expansion, table, raw.Name, "Water pumped in", findings),
             findings);
-
-        Series? Optional(string name, string unit, string title)
-        {
-            if (!table.Has(name)) return null;
-            var column = table.Column(name);
-            if (column.Unit != unit) throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}",
-                $"'{name}' must be in {unit} or a unit of the same kind.");
-            // A slow sensor's last reading stands for the rows after it, as its first does for those before.
-            var filled = table.Drawn(name, holdsEnds: true).WithReadings("pressure").Column(name);
-            var open = filled.Values.Count(double.IsNaN);
-            var gaps = readings.Column(name).Values.Count(double.IsNaN) - open;
-            if (gaps > 0) findings.Add(Finding.Note($"{gaps} gaps in {name} were drawn straight from neighbour to neighbour."));
-            if (open > 0)
-            {
-                findings.Add(Finding.Warning($"{name} doesn't reach the ends of the log ({open} rows); it isn't used."));
-                return null;
-            }
-
-            return filled with { Name = title };
-        }
     }
 
     /// <summary>The log as readings of a planned proof, with the vessel, serial and day that it gives.</summary>
@@ -124,10 +113,4 @@ public sealed record GaugeLog
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{File}: {Time.Count} readings, {Digits.Round(Time[0])} s to "
             + $"{Digits.Round(Time[^1], 4)} s, up to {Digits.Round(Pressure.Values.Max())} bar gauge");
-
-    private static string LongestGap(IReadOnlyList<double> times)
-    {
-        var (from, to) = times.Zip(times.Skip(1)).MaxBy(p => p.Second - p.First);
-        return $"{Digits.Round(to - from)} s at {Digits.Round(from, 4)} s";
-    }
 }

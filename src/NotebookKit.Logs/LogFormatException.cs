@@ -5,6 +5,9 @@ namespace NotebookKit.Logs;
 /// <summary>A log can't be read; says in which file, line and column, what was found and what is allowed.</summary>
 public sealed class LogFormatException : FormatException
 {
+    // What a file holds may be a megabyte; what is said of it isn't.
+    private const int LongestText = 1000;
+
     /// <summary>Creates the exception.</summary>
     /// <param name="file">File as it was asked for.</param>
     /// <param name="line">Line, the first is 1; 0 where the whole file is meant.</param>
@@ -12,13 +15,14 @@ public sealed class LogFormatException : FormatException
     /// <param name="found">What was found.</param>
     /// <param name="allowed">What is allowed, or what to do.</param>
     public LogFormatException(string file, int line, string column, string found, string allowed)
-        : base(Sentence(file, line, column, found, allowed))
+        : base(Sentence(Excerpt.Of(file, LongestText), line, Excerpt.Of(column), Excerpt.Of(found, LongestText),
+            Excerpt.Of(allowed, LongestText)))
     {
         File = file;
         Line = line;
-        Column = column;
-        Found = found;
-        Allowed = allowed;
+        Column = Excerpt.Of(column);
+        Found = Excerpt.Of(found, LongestText);
+        Allowed = Excerpt.Of(allowed, LongestText);
     }
 
     /// <summary>File as it was asked for.</summary>

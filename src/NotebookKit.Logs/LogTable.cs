@@ -1,5 +1,6 @@
 using System.Globalization;
 using Deedle;
+using NotebookKit.Provenance;
 using UnitsNet;
 using ColumnOfNumbers = NotebookKit.Quantities.Series;
 
@@ -13,23 +14,13 @@ public sealed record LogTable
 {
     private const double NoReach = -1;
 
-    private readonly Frame<double, string> _frame;
-
     /// <exception cref="LogFormatException">The clock doesn't rise from row to row.</exception>
     internal LogTable(string file, IReadOnlyList<string> comments, ColumnOfNumbers time, IReadOnlyList<ColumnOfNumbers> columns)
-        : this(file, comments, time, columns, ToFrame(file, time, columns))
-    {
-    }
-
-    // Takes names and units from the columns that are given, and every number from the frame.
-    private LogTable(string file, IReadOnlyList<string> comments, ColumnOfNumbers time, IEnumerable<ColumnOfNumbers> columns,
-        Frame<double, string> frame)
     {
         File = file;
         Comments = comments;
-        _frame = frame;
-        Time = time with { Values = [.. frame.RowKeys] };
-        Columns = [.. columns.Select(c => c with { Values = Cells(frame.GetColumn<double>(c.Name)) })];
+        Time = time with { Values = Rising(file, time.Name, time.Values) };
+        Columns = columns;
     }
 
     /// <summary>File as it was asked for.</summary>
@@ -39,11 +30,35 @@ public sealed record LogTable
     public IReadOnlyList<string> Comments { get; }
 
     /// <summary>The clock, rising, in seconds.</summary>
-    public ColumnOfNumbers Time { get; }
+    public ColumnOfNumbers Time { get; private init; }
 
     /// <summary>The other columns in order; time s, pressure bar gauge or bar absolute, temperature °C, volume mL, length m, mass g, force
     /// N.</summary>
-    public IReadOnlyList<ColumnOfNumbers> Columns { get; }
+    public IReadOnlyList<ColumnOfNumbers> Columns { get; private init; }
+
+    /// <summary>How good the rows of the file are.</summary>
+    public required LogQuality Quality { get; init; }
+
+    /// <summary>What has to be said about the log: what was guessed, skipped and left out.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>When its first row was logged, by the log's own clock; none where the log doesn't say the day.</summary>
+    public DateTime? Start { get; internal init; }
+
+    /// <summary>By how much the log's clock is before universal time; none where neither log nor mapping says.</summary>
+    public Duration? UtcOffset { get; internal init; }
+
+    /// <summary>What was given of the log.</summary>
+    internal LogMapping Mapping { get; init; } = new();
+
+    /// <summary>Names of columns by what the mapping says they are.</summary>
+    internal IReadOnlyDictionary<string, string> Roles { get; init; } = new Dictionary<string, string>();
+
+    /// <summary>Columns that were left out.</summary>
+    internal IReadOnlyList<SkippedColumn> Skipped { get; init; } = [];
+
+    /// <summary>Whether it is known which stretch of the log is meant.</summary>
+    internal bool StartedPart { get; init; } = true;
 
     /// <summary>How many rows there are.</summary>
     public int Count => Time.Count;
@@ -57,16 +72,16 @@ public sealed record LogTable
     /// <exception cref="LogFormatException">There is no such column.</exception>
     public ColumnOfNumbers Column(string name) =>
         Columns.FirstOrDefault(c => Same(c, name))
-        ?? throw new LogFormatException(File, 0, name, "there is no such column; the columns are "
-            + $"{string.Join(", ", Columns.Select(c => $"'{c.Name}'"))}", "add it to the header or ask for one of these.");
+        ?? throw new LogFormatException(File, 0, name, $"there is no such column; the columns are {Excerpt.Names(Columns.Select(c => c.Name))}",
+            "add it to the header or ask for one of these.");
 
     /// <summary>The same log with its clock moved.</summary>
     /// <param name="offset">Added to every time; any sign.</param>
     /// <exception cref="LogFormatException">Times that far off can't be told apart any more.</exception>
     public LogTable ShiftClock(Duration offset)
     {
-        double[] shifted = [.. _frame.RowKeys.Select(t => t + offset.Seconds)];
-        return new(File, Comments, Time, Columns, _frame.IndexRowsWith(Rising(File, Time.Name, shifted)));
+        double[] shifted = [.. Time.Values.Select(t => t + offset.Seconds)];
+        return this with { Time = Time with { Values = Rising(File, Time.Name, shifted) } };
     }
 
     /// <summary>The same log between two times.</summary>
@@ -75,11 +90,11 @@ public sealed record LogTable
     /// <exception cref="LogFormatException">No row lies between them.</exception>
     public LogTable Between(Duration from, Duration to)
     {
-        if (!Time.Values.Any(t => t >= from.Seconds && t <= to.Seconds))
-            throw new LogFormatException(File, 0, "time", string.Create(CultureInfo.InvariantCulture,
+        int[] rows = [.. Enumerable.Range(0, Count).Where(i => Time[i] >= from.Seconds && Time[i] <= to.Seconds)];
+        return rows.Length > 0 ? Rows(rows)
+            : throw new LogFormatException(File, 0, "time", string.Create(CultureInfo.InvariantCulture,
                 $"no row lies between {from.Seconds} s and {to.Seconds} s"),
                 string.Create(CultureInfo.InvariantCulture, $"the log runs from {Time[0]} s to {Time[^1]} s."));
-        return new(File, Comments, Time, Columns, FrameModule.RowsBetween(from.Seconds, to.Seconds, _frame));
     }
 
     /// <summary>A column with its empty cells drawn straight from neighbour to neighbour; empty ends stay empty.</summary>
@@ -96,26 +111,34 @@ public sealed record LogTable
     {
         ArgumentNullException.ThrowIfNull(other);
         var column = other.Column(name);
-        var known = other.Known(column);
         var beside = column with { Name = $"{column.Name} ({System.IO.Path.GetFileName(other.File)})" };
         if (Has(beside.Name)) throw new LogFormatException(File, 0, beside.Name, "the name stands twice",
             "put the column beside the log as it was read, where the column doesn't stand yet.");
-        return new(File, Comments, Time, Columns.Append(beside),
-            _frame.Join(beside.Name, known.Interpolate(_frame.RowKeys, (t, before, after) => Straight(t, before, after, NoReach)),
-                JoinKind.Left));
+        var (times, values) = other.Known(column);
+        return this with { Columns = [.. Columns, beside with { Values = Straight(Time.Values, times, values, NoReach) }] };
+    }
+
+    /// <summary>The log as a data frame, a row for each time and a missing value for each empty cell.</summary>
+    public Frame<double, string> ToFrame()
+    {
+        var frame = Frame.FromRowKeys(Time.Values);
+        foreach (var column in Columns) frame.AddColumn(column.Name, column.Values);
+        return frame;
     }
 
     /// <summary>For example "proof.csv: 1204 rows; pressure [bar gauge], temperature [°C]".</summary>
-    public override string ToString() => $"{File}: {Count} rows; {string.Join(", ", Columns.Select(c => $"{c.Name} [{c.Unit}]"))}";
+    public override string ToString() => $"{File}: {Count} rows; "
+        + string.Join(", ", Columns.Take(12).Select(c => $"{c.Name} [{c.Unit}]"))
+        + (Columns.Count > 12 ? $" and {Columns.Count - 12} more" : "");
 
     /// <summary>The rows that have a reading in a column; at least 2.</summary>
     internal LogTable WithReadings(string name)
     {
         var column = Column(name);
-        var readings = _frame.GetColumn<double>(column.Name).ValueCount;
-        return readings < 2
-            ? throw new LogFormatException(File, 0, column.Name, $"there are {readings} readings", "a log needs at least 2.")
-            : new(File, Comments, Time, Columns, FrameModule.DropSparseRowsBy(column.Name, _frame));
+        int[] rows = [.. Enumerable.Range(0, Count).Where(i => !double.IsNaN(column[i]))];
+        return rows.Length < 2
+            ? throw new LogFormatException(File, 0, column.Name, $"there are {rows.Length} readings", "a log needs at least 2.")
+            : rows.Length == Count ? this : Rows(rows);
     }
 
     /// <summary>The same log with the empty cells of a column drawn straight; held level at the ends, where asked, for no longer than
@@ -123,22 +146,15 @@ public sealed record LogTable
     internal LogTable Drawn(string name, bool holdsEnds = false)
     {
         var column = Column(name);
-        var known = Known(column);
-        var reach = holdsEnds && known.KeyCount > 1 ? known.Keys.Zip(known.Keys.Skip(1), (a, b) => b - a).Max() : NoReach;
-        var drawn = known.Interpolate(_frame.RowKeys, (t, before, after) => Straight(t, before, after, reach));
-        var frame = _frame.Clone();
-        frame.ReplaceColumn(column.Name, drawn);
-        return new(File, Comments, Time, Columns, frame);
+        var (times, values) = Known(column);
+        if (times.Length == Count) return this;
+        var reach = NoReach;
+        for (var i = 1; holdsEnds && i < times.Length; i++) reach = Math.Max(reach, times[i] - times[i - 1]);
+        var drawn = column with { Values = Straight(Time.Values, times, values, reach) };
+        return this with { Columns = [.. Columns.Select(c => ReferenceEquals(c, column) ? drawn : c)] };
     }
 
     private static bool Same(ColumnOfNumbers column, string name) => string.Equals(column.Name, name, StringComparison.OrdinalIgnoreCase);
-
-    private static Frame<double, string> ToFrame(string file, ColumnOfNumbers time, IReadOnlyList<ColumnOfNumbers> columns)
-    {
-        var frame = Frame.FromRowKeys(Rising(file, time.Name, time.Values));
-        foreach (var column in columns) frame.AddColumn(column.Name, column.Values);
-        return frame;
-    }
 
     private static IReadOnlyList<double> Rising(string file, string clock, IReadOnlyList<double> times)
     {
@@ -153,28 +169,39 @@ public sealed record LogTable
         return times;
     }
 
-    private Series<double, double> Known(ColumnOfNumbers column)
+    private LogTable Rows(int[] rows)
     {
-        var series = _frame.GetColumn<double>(column.Name).DropMissing();
-        return series.IsEmpty
-            ? throw new LogFormatException(File, 0, column.Name, "every cell is empty", "a column that is used needs at least one number.")
-            : series;
+        double[] Of(IReadOnlyList<double> values) => [.. rows.Select(i => values[i])];
+        return this with
+        {
+            Time = Time with { Values = Of(Time.Values) },
+            Columns = [.. Columns.Select(c => c with { Values = Of(c.Values) })],
+        };
     }
 
-    private static double[] Cells(Series<double, double> column) =>
-        [.. column.GetAllValues().Select(v => v.HasValue ? v.Value : double.NaN)];
-
-    // Deedle's own line multiplies in another order and so differs in the last digits; its own filling knows no limit in time.
-    private static double Straight(double time, OptionalValue<KeyValuePair<double, double>> before,
-        OptionalValue<KeyValuePair<double, double>> after, double reach)
+    private (double[] Times, double[] Values) Known(ColumnOfNumbers column)
     {
-        var ((t0, v0), (t1, v1)) = (before.ValueOrDefault, after.ValueOrDefault);
-        return (before.HasValue, after.HasValue) switch
+        int[] rows = [.. Enumerable.Range(0, Count).Where(i => !double.IsNaN(column[i]))];
+        return rows.Length > 0 ? ([.. rows.Select(i => Time[i])], [.. rows.Select(i => column[i])])
+            : throw new LogFormatException(File, 0, column.Name, "every cell is empty", "a column that is used needs at least one number.");
+    }
+
+    private static double[] Straight(IReadOnlyList<double> at, double[] times, double[] values, double reach)
+    {
+        var drawn = new double[at.Count];
+        var next = 0;
+        for (var i = 0; i < at.Count; i++)
         {
-            (true, true) => t1 > t0 ? v0 + (v1 - v0) * (time - t0) / (t1 - t0) : v0,
-            (true, false) when time - t0 <= reach => v0,
-            (false, true) when t1 - time <= reach => v1,
-            _ => double.NaN,
-        };
+            while (next < times.Length && times[next] < at[i]) next++;
+            var (after, before) = (next < times.Length, next > 0);
+            drawn[i] = after && times[next] == at[i] ? values[next]
+                : after && before ? values[next - 1] + (values[next] - values[next - 1]) * (at[i] - times[next - 1])
+                    / (times[next] - times[next - 1])
+                : before && at[i] - times[next - 1] <= reach ? values[next - 1]
+                : after && times[next] - at[i] <= reach ? values[next]
+                : double.NaN;
+        }
+
+        return drawn;
     }
 }

@@ -15,6 +15,13 @@ internal static class FlightFitting
 
     public static FlightFit Fit(FlightLog log, IReadOnlyList<Finding> findings)
     {
+        var (numbers, used) = Numbers(log);
+        return new FlightFit(log, numbers, used, findings);
+    }
+
+    /// <summary>The numbers of a fit, and which readings it used; the drag fitted, or kept at a factor whose logarithm is given.</summary>
+    public static (FlightFitNumbers Numbers, int[] Used) Numbers(FlightLog log, double? logFactor = null)
+    {
         double[] time = [.. log.Time.Values], height = [.. log.Height.Values];
         var top = Array.IndexOf(height, height.Max());
         var launch = time[LaunchAt(height, top)];
@@ -30,9 +37,9 @@ internal static class FlightFitting
 
         // ln of the factor on drag, fill pressure, moment of launch, zero of the height.
         var rated = log.Vehicle.Charge.Chamber.RatedPressure.Bar;
-        double[] start = [0, meant, launch, 0], steps = [0.02, 0.005 * meant, 0.005, 0.01];
+        double[] start = [logFactor ?? 0, meant, launch, 0], steps = [0.02, 0.005 * meant, 0.005, 0.01];
         double[] low = [Math.Log(0.25), 0.5 * meant, launch - 1, -5], high = [Math.Log(4), Math.Min(rated, 1.5 * meant), launch + 1, 5];
-        int[] free = log.TrustGauge ? [0, 2, 3] : [0, 1, 2, 3];
+        int[] free = [.. Enumerable.Range(0, 4).Where(k => k switch { 0 => logFactor is null, 1 => !log.TrustGauge, _ => true })];
         double[] Whole(double[] x)
         {
             var whole = (double[])start.Clone();
@@ -44,8 +51,8 @@ internal static class FlightFitting
         var fit = CurveFit.Of(x => Model(Whole(x)), h, Part(start), Part(low), Part(high), Part(steps));
         var half = new double[4];
         for (var k = 0; k < free.Length; k++) half[free[k]] = fit.HalfWidths[k];
-        return new FlightFit(log, new(Whole(fit.Parameters), half, log.TrustGauge ? 0 : fit.Correlation[0, 1], fit.Fitted, fit.Scatter,
-            fit.Settled, fit.Evaluations), used, findings);
+        return (new(Whole(fit.Parameters), half, log.TrustGauge || logFactor is not null ? 0 : fit.Correlation[0, 1], fit.Fitted,
+            fit.Scatter, fit.Settled, fit.Evaluations), used);
     }
 
     /// <summary>The vehicle with a factor on drag and a fill pressure.</summary>

@@ -33,4 +33,7 @@ public static class PressureHeight
     internal static double Metres(double pressureRatio, double kelvins) =>
         kelvins / AtmosphereLaw.Lapse
         * (1 - Math.Pow(pressureRatio, StandardConstants.DryAirGas * AtmosphereLaw.Lapse / StandardConstants.Gravity));
+
+    internal static double Ratio(double metres, double kelvins) => Math.Pow(1 - AtmosphereLaw.Lapse * metres / kelvins,
+        StandardConstants.Gravity / (StandardConstants.DryAirGas * AtmosphereLaw.Lapse));
 }

@@ -93,6 +93,9 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     /// <summary>Ends and middle of the drag without jet.</summary>
     internal DragCurves DragBand(LaunchSite site) => Flown(Body.DragCurves(new AirConditions(site.Pressure, site.Temperature), Surface));
 
+    /// <summary>Drag coefficient of the middle of its band at a Mach number [-].</summary>
+    internal double DragCoefficient(double mach, LaunchSite site) => DragBand(site).Middle.Coefficient(mach);
+
     private DragCurves Flown(DragCurves buildUp) => DragCalibration is { } calibration ? calibration.Of(buildUp) : buildUp;
 
     private DragCurve Chosen(DragCurves band) => DragEnd switch

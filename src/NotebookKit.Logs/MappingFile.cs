@@ -1,0 +1,105 @@
+using System.Text.Json;
+using NotebookKit.Numerics;
+using UnitsNet;
+
+namespace NotebookKit.Logs;
+
+/// <summary>
+/// The small file beside a log: <c>{ "time": "Timestamp", "pressure": { "column": "P1", "unit": "psi gauge" }, "part": 1 }</c>.
+/// </summary>
+internal static class MappingFile
+{
+    private const int LargestBytes = 100_000;
+
+    private static readonly string[] Keys = ["time", "day", "pressure", "temperature", "expansion", "height", "mass", "force", "separator",
+        "decimalComma", "dayFirst", "utcOffset", "part", "heightAbove", "about"];
+
+    private static readonly string[] ColumnKeys = ["column", "unit", "sensorRange"];
+
+    /// <summary>Name of the file beside a log.</summary>
+    public static string Beside(string path) => path + ".columns.json";
+
+    /// <summary>The mapping beside a log; none where there is no such file.</summary>
+    public static LogMapping? Read(string path)
+    {
+        var file = Beside(path);
+        if (!File.Exists(file)) return null;
+        try
+        {
+            if (new FileInfo(file).Length > LargestBytes) throw Wrong(file, "", "the file is larger than 100 kB",
+                "it holds the names of a few columns; is this the right file?");
+            using var document = JsonDocument.Parse(File.ReadAllBytes(file).AsMemory().Span.StartsWith("\uFEFF"u8)
+                ? File.ReadAllBytes(file).AsMemory(3) : File.ReadAllBytes(file), new() { CommentHandling = JsonCommentHandling.Skip,
+                AllowTrailingCommas = true });
+            return From(document.RootElement, file);
+        }
+        catch (JsonException e)
+        {
+            throw new LogFormatException(file, (int)(e.LineNumber ?? -1) + 1, "", "it isn't JSON that can be read",
+                "write it as { \"time\": \"Timestamp\", \"pressure\": { \"column\": \"P1\", \"unit\": \"psi gauge\" } }.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw Wrong(file, "", $"it can't be read ({e.Message})", "make the file readable, or remove it.");
+        }
+    }
+
+    private static LogMapping From(JsonElement root, string file)
+    {
+        if (root.ValueKind != JsonValueKind.Object) throw Wrong(file, "", "the file holds no object",
+            "write it as { \"time\": \"Timestamp\", \"pressure\": \"P1 (psi)\" }.");
+        foreach (var entry in root.EnumerateObject()) Known(entry.Name, Keys, file);
+        LogColumn? Column(string key) => root.TryGetProperty(key, out var value) ? ColumnOf(value, key, file) : null;
+        bool? YesNo(string key) => !root.TryGetProperty(key, out var value) ? null : value.ValueKind switch
+        {
+            JsonValueKind.True => true,
+            JsonValueKind.False => false,
+            _ => throw Wrong(file, key, "the value is neither true nor false", "write true or false."),
+        };
+
+        return new()
+        {
+            Time = Column("time"), Day = Column("day"), Pressure = Column("pressure"), Temperature = Column("temperature"),
+            Expansion = Column("expansion"), Height = Column("height"), Mass = Column("mass"), Force = Column("force"),
+            Separator = root.TryGetProperty("separator", out var separator) ? Text(separator, "separator", file) : null,
+            DecimalComma = YesNo("decimalComma"),
+            DayFirst = YesNo("dayFirst"),
+            UtcOffset = root.TryGetProperty("utcOffset", out var offset) ? Offset(Text(offset, "utcOffset", file), file) : null,
+            Part = !root.TryGetProperty("part", out var part) ? null
+                : part.ValueKind == JsonValueKind.Number && part.TryGetInt32(out var number) ? number
+                : throw Wrong(file, "part", "the value is no whole number", "write 1 for the first stretch of the log."),
+            HeightAbove = !root.TryGetProperty("heightAbove", out var datum) ? null : Text(datum, "heightAbove", file) switch
+            {
+                "pad" => HeightDatum.Pad,
+                "sea level" => HeightDatum.SeaLevel,
+                var other => throw Wrong(file, "heightAbove", $"'{Excerpt.Of(other)}' is no datum", "write \"pad\" or \"sea level\"."),
+            },
+        };
+    }
+
+    private static LogColumn ColumnOf(JsonElement value, string key, string file)
+    {
+        if (value.ValueKind != JsonValueKind.Object) return new(Text(value, key, file));
+        foreach (var entry in value.EnumerateObject()) Known(entry.Name, ColumnKeys, file);
+        string? Part(string name) => value.TryGetProperty(name, out var found) ? Text(found, key, file) : null;
+        return new(Part("column") ?? throw Wrong(file, key, "the column isn't named", "write \"column\": and its name in the log's header."),
+            Part("unit")) { SensorRange = Part("sensorRange") };
+    }
+
+    private static string Text(JsonElement value, string key, string file) =>
+        value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 } text ? text
+            : throw Wrong(file, key, "the value is no text", "write the value in quotation marks.");
+
+    private static Duration Offset(string text, string file) =>
+        ClockText.Zone(text, out var minutes) ? Duration.FromMinutes(minutes)
+            : throw Wrong(file, "utcOffset", $"'{Excerpt.Of(text)}' is no offset", "write it as \"+02:00\", or \"Z\" for universal time.");
+
+    private static void Known(string key, string[] known, string file)
+    {
+        if (known.Contains(key)) return;
+        var nearest = key.Length > 40 ? known[0] : known.MinBy(k => EditDistance.Between(k, key))!;
+        throw Wrong(file, key, "the entry is unknown", $"did you mean '{nearest}'? Allowed are {string.Join(", ", known)}.");
+    }
+
+    private static LogFormatException Wrong(string file, string key, string found, string allowed) => new(file, 0, key, found, allowed);
+}
