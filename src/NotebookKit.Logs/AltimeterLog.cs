@@ -7,12 +7,12 @@ namespace NotebookKit.Logs;
 
 /// <summary>What a small altimeter said in flight: absolute pressure or height and, if there, temperature, on one clock.</summary>
 /// <remarks>
-/// Where the log is of heights, the pressure is the one that the standard atmosphere has at them, which is how an altimeter made the heights;
-/// a finding says so.
+/// Where the log is of heights, the pressure is the one that the standard atmosphere has at them, which is how an altimeter made the
+/// heights; a finding says so.
 /// </remarks>
 public sealed record AltimeterLog
 {
-    private const double LowestMetres = -1000, HighestMetres = 11_000, LowestBar = 0.2, HighestBar = 1.2, StandardKelvins = 288.15;
+    private const double LowestMetres = -1000, HighestMetres = 11_000, LowestBar = 0.2, HighestBar = 1.2;
 
     private AltimeterLog(LogTable table, Series time, Series pressure, Series? height, Series? temperature, IReadOnlyList<Finding> findings)
     {
@@ -74,7 +74,8 @@ public sealed record AltimeterLog
 
     // A pressure is what the sensor reads; heights are used where there is no pressure, or where the mapping names them alone.
     private static bool IsOfHeight(LogTable table) => table.Roles.ContainsKey("height") ? !table.Roles.ContainsKey("pressure")
-        : !table.Roles.ContainsKey("pressure") && !table.Has("pressure") && table.Columns.All(c => !LogRole.GaugePressure.Units.Contains(c.Unit))
+        : !table.Roles.ContainsKey("pressure") && !table.Has("pressure")
+            && table.Columns.All(c => !LogRole.GaugePressure.Units.Contains(c.Unit))
             && table.Columns.Any(c => c.Unit == "m");
 
     private static AltimeterLog OfPressure(LogTable table, List<Finding> findings)
@@ -88,8 +89,8 @@ public sealed record AltimeterLog
                 $"the unit doesn't say what the pressure is read against, and {Digits.Round(pressure.Values.Min())} to "
                 + $"{Digits.Round(pressure.Values.Max())} bar isn't what an altimeter reads",
                 $"an altimeter reads {LowestBar} to {HighestBar} bar absolute; check the unit, and write 'absolute' behind it.");
-            findings.Add(Finding.Note($"Column '{Excerpt.Of(raw.Name)}' doesn't say what its pressure is read against; an altimeter's was taken "
-                + "as absolute."));
+            findings.Add(Finding.Note($"Column '{Excerpt.Of(raw.Name)}' doesn't say what its pressure is read against; an altimeter's "
+                + "was taken as absolute."));
         }
 
         return new(table, readings.Time with { Name = "Time" }, pressure, null,
@@ -103,13 +104,15 @@ public sealed record AltimeterLog
         var metres = readings.Column(raw.Name).Values;
         foreach (var outside in metres.Where(h => h is < LowestMetres or > HighestMetres).Take(1))
             throw new LogFormatException(table.File, 0, raw.Name, $"a height is {Digits.Round(outside)} m",
-                $"a height is {LowestMetres} m to {HighestMetres} m; check the unit, and cut out what the sensor read when it was knocked.");
+                $"a height is {LowestMetres} m to {HighestMetres} m; check the unit, and cut out what the sensor read when it was "
+                    + $"knocked.");
         var datum = table.Mapping.HeightAbove ?? Datum(raw.Name, metres, findings);
         findings.Add(Finding.Note("The log is of heights. The pressure is the one that the standard atmosphere of 15 °C has at them, as an "
             + "altimeter makes its heights; a fit corrects them for the temperature of the day."));
         return new(table, readings.Time with { Name = "Time" },
             new("Static pressure", "bar absolute",
-                [.. metres.Select(h => StandardConstants.SeaLevelPressurePa / 1e5 * PressureHeight.Ratio(h, StandardKelvins))]),
+                [.. metres.Select(h => StandardConstants.SeaLevelPressurePa / 1e5 * PressureHeight.Ratio(h,
+                    StandardConstants.SeaLevelTemperatureK))]),
             new(datum == HeightDatum.Pad ? "Height above pad" : "Height above sea level", "m", metres),
             SideColumn.Of(LogRole.Temperature, table, raw.Name, "Temperature", findings), findings);
     }
@@ -119,10 +122,10 @@ public sealed record AltimeterLog
         const double nearPadMetres = 5;
         string[] sea = ["MSL", "SEA"], pad = ["AGL", "PAD", "GROUND"];
         bool Says(string[] words) => words.Any(w => name.Contains(w, StringComparison.OrdinalIgnoreCase));
-        var datum = Says(sea) ? HeightDatum.SeaLevel : Says(pad) || Math.Abs(metres.Take(20).Order().ElementAt(Math.Min(20, metres.Count) / 2))
-            < nearPadMetres ? HeightDatum.Pad : HeightDatum.SeaLevel;
-        findings.Add(Finding.Note($"Heights were taken as above {(datum == HeightDatum.Pad ? "the pad" : "sea level")}, from the column's name "
-            + "or its first readings; give HeightAbove in the mapping if they are not."));
+        var atStart = metres.Take(20).Order().ElementAt(Math.Min(20, metres.Count) / 2);
+        var datum = Says(sea) || (!Says(pad) && Math.Abs(atStart) >= nearPadMetres) ? HeightDatum.SeaLevel : HeightDatum.Pad;
+        findings.Add(Finding.Note($"Heights were taken as above {(datum == HeightDatum.Pad ? "the pad" : "sea level")}, from the "
+            + "column's name or its first readings; give HeightAbove in the mapping if they are not."));
         return datum;
     }
 }

@@ -11,8 +11,8 @@ internal static class CellNumber
     private static readonly double[] Tens = [1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15];
 
     private static readonly string[] NoReading =
-        ["NAN", "N/A", "NA", "NULL", "NONE", "-", "--", "---", "INF", "+INF", "-INF", "INFINITY", "-INFINITY", "∞", "ERR", "ERROR", "OVF", "OL",
-            "OVERLOAD", "?", "#N/A"];
+        ["NAN", "N/A", "NA", "NULL", "NONE", "-", "--", "---", "INF", "+INF", "-INF", "INFINITY", "-INFINITY", "∞", "ERR", "ERROR",
+            "OVF", "OL", "OVERLOAD", "?", "#N/A"];
 
     /// <summary>Reads a number with a decimal mark, point unless told otherwise.</summary>
     public static bool TryRead(ReadOnlySpan<char> cell, char mark, out double value)

@@ -65,7 +65,8 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
         if (day is null && cell.Length > 9 && cell.IndexOfAny('T', ' ') > 0 && cell.Contains(':')) return Form.Stamp;
         if (CellNumber.TryRead(cell, '.', out _) || CellNumber.TryRead(cell, ',', out _))
             throw Wrong(line, $"the times are numbers ('{Excerpt.Of(cell)}') and the header says no unit",
-                "write the unit in the header, time [s], or give it in the mapping: Time = new(\"" + Excerpt.Of(header.Name) + "\", \"ms\").");
+                "write the unit in the header, time [s], or give it in the mapping: Time = new(\"" + Excerpt.Of(header.Name)
+                    + "\", \"ms\").");
         throw NoTime(cell, line);
     }
 
@@ -111,7 +112,8 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
     }
 
     private LogFormatException NoTime(ReadOnlySpan<char> cell, int line) => Wrong(line, $"'{Excerpt.Of(cell)}' is no time that can be read",
-        "write seconds, 10:02:11.5, or 2026-03-14T10:02:11+01:00; of days with strokes say in the mapping whether the day is first (DayFirst).");
+        "write seconds, 10:02:11.5, or 2026-03-14T10:02:11+01:00; of days with strokes say in the mapping whether the day is first "
+            + "(DayFirst).");
 
     private LogFormatException Wrong(int line, string found, string allowed) => new(file, line, header.Name, found, allowed);
 }

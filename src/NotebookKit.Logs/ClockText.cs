@@ -75,7 +75,8 @@ internal static class ClockText
         else if (mark == '.' || dayFirst == true || (dayFirst is null && a > 12)) (dayOfMonth, month, year) = (a, b, c);
         else if (dayFirst == false || b > 12) (month, dayOfMonth, year) = (a, b, c);
         else return false;
-        if (year is < 1900 or > 2200 || month is < 1 or > 12 || dayOfMonth < 1 || dayOfMonth > DateTime.DaysInMonth(year, month)) return false;
+        if (year is < 1900 or > 2200 || month is < 1 or > 12 || dayOfMonth < 1 || dayOfMonth > 31) return false;
+        if (dayOfMonth > DateTime.DaysInMonth(year, month)) return false;
         day = new DateOnly(year, month, dayOfMonth).DayNumber;
         return true;
     }

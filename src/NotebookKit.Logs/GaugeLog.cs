@@ -63,7 +63,8 @@ public sealed record GaugeLog
     /// <summary>How good the rows of the file are.</summary>
     public LogQuality Quality { get; }
 
-    /// <summary>Reads a gauge log: columns 'pressure', and if there 'temperature' and 'expansion', or those that the mapping names.</summary>
+    /// <summary>Reads a gauge log: columns 'pressure', and if there 'temperature' and 'expansion', or those that the mapping
+    /// names.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="ambient">Surrounding air pressure; needed only where the log is of absolute pressure.</param>
     /// <param name="mapping">What the log doesn't say of itself.</param>

@@ -110,7 +110,8 @@ internal sealed class LogHeader
         var unit = text is null || text is "clock" or "hh:mm:ss" or "h:mm:ss" or "HH:mm:ss" or "ISO 8601" or "UTC" ? null
             : LogUnit.Find(text, out _, needsReference: false);
         if (unit is { Kind: not "time" } || (unit is null && _mapping.Time?.Unit is { } wrong && wrong != "clock"))
-            throw Wrong(cell.Name, $"the unit of the clock is '{Excerpt.Of(text ?? "")}'", "the clock is in s, ms, µs, min or h, or 'clock'.");
+            throw Wrong(cell.Name, $"the unit of the clock is '{Excerpt.Of(text ?? "")}'", "the clock is in s, ms, µs, min or h, or "
+                + "'clock'.");
         Clock = new(cell, unit, DayAt >= 0 ? _cells[DayAt] : null, _mapping, _file);
         if (_mapping.Time is null && !(cell.IsClockByName && cell.Bracketed))
             Findings.Add(Finding.Note($"The clock was taken from column '{Excerpt.Of(cell.Text)}'"
@@ -120,7 +121,8 @@ internal sealed class LogHeader
 
     private int Guess()
     {
-        int named = Array.FindIndex(_cells, c => c.IsClockByName && (c.UnitText is null || IsTime(c))), timed = Array.FindIndex(_cells, IsTime);
+        int named = Array.FindIndex(_cells, c => c.IsClockByName && (c.UnitText is null || IsTime(c))),
+            timed = Array.FindIndex(_cells, IsTime);
         if (named >= 0) return named;
         if (timed >= 0) return timed;
         throw _cells.All(c => CellNumber.TryRead(c.Text, '.', out _) || CellNumber.TryRead(c.Text, ',', out _))
@@ -170,7 +172,7 @@ internal sealed class LogHeader
         if (Columns.All(c => c is null)) throw Nothing();
         if (Skipped.Count > 0)
             Findings.Add(Finding.Note($"{(Skipped.Count == 1 ? "One column was" : $"{Skipped.Count} columns were")} skipped: "
-                + string.Join("; ", Skipped.Take(5).Select(s => $"'{s.Name}' ({s.Found})")) + (Skipped.Count > 5 ? "; and more" : "") + "."));
+                + string.Join("; ", Skipped.Take(5).Select(s => $"'{s.Name}' ({s.Found})")) + (Skipped.Count > 5 ? "; and more." : ".")));
     }
 
     private LogFormatException Nothing() =>

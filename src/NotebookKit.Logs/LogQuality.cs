@@ -80,8 +80,8 @@ public sealed record LogQuality : Result
         "Count of what is wrong with rows",
         [
             "An interval of more than three times the median is a gap.",
-            "Equal readings in a row at the extreme of a column, entered by a steep step, are saturated; where the sensor's range is given, "
-                + "readings at its ends are.",
+            "Equal readings in a row at the extreme of a column, entered by a steep step, are saturated; where the sensor's range is "
+                + "given, readings at its ends are.",
         ],
         "Logs of two rows and more.",
         [Source.CommonPractice("gaps of three intervals, saturation of five equal readings")]);

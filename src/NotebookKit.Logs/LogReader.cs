@@ -7,8 +7,8 @@ namespace NotebookKit.Logs;
 /// <summary>
 /// Reads logs as loggers write them: columns named in a header with their units, <c>time [s], pressure [bar gauge], temperature [°C]</c> or
 /// <c>Time;P1 (psig);T (°F)</c>; parted by comma, semicolon or tab; decimals with point or comma; seconds, clock times or stamps.
-/// Lines that start with '#' are comments, empty cells are gaps, columns whose unit isn't known are skipped with a note. Everything else has
-/// to be right or is refused with its line. What the header doesn't say is given by a <see cref="LogMapping"/>.
+/// Lines that start with '#' are comments, empty cells are gaps, columns whose unit isn't known are skipped with a note. Everything else
+/// has to be right or is refused with its line. What the header doesn't say is given by a <see cref="LogMapping"/>.
 /// </summary>
 public static class LogReader
 {
@@ -153,7 +153,8 @@ public static class LogReader
             throw new LogFormatException(file, 0, "", $"there are {seconds.Length} rows", "a log needs at least 2.");
         var columns = header.Columns.OfType<ValueColumn>().ToList();
         foreach (var column in columns.Where(c => c.MayBeThousands && mapping.DecimalComma is null))
-            throw new LogFormatException(file, 0, column.Header.Name, "numbers have three digits behind a comma, and others of 100 and more "
+            throw new LogFormatException(file, 0, column.Header.Name, "numbers have three digits behind a comma, and others of 100 and "
+                + "more "
                 + "have no comma, so the comma may part thousands", "say in the mapping whether it is a decimal comma (DecimalComma).");
         var order = ClockOrder.Of(seconds, mapping.Part);
         if (mapping.Part is { } part && (part < 1 || part > order.Parts.Count)) throw new LogFormatException(file, 0, "",
@@ -167,7 +168,8 @@ public static class LogReader
             header.Findings.Add((mapping.Part is null ? Finding.Warning : (Func<string, Finding>)Finding.Note)(
                 $"The clock was reset {LogQuality.Count(order.Parts.Count - 1, "time")}; "
                 + $"{(mapping.Part is null ? "the part with the most rows" : $"part {mapping.Part}")} of {order.Parts.Count} is used, with "
-                + $"{LogQuality.Count(time.Length, "row")}{(mapping.Part is null ? "; give Part in the mapping to choose another" : "")}."));
+                + $"{LogQuality.Count(time.Length, "row")}"
+                + (mapping.Part is null ? "; give Part in the mapping to choose another." : ".")));
         if (header.Clock.IsOfDay) header.Findings.Add(Started(header.Clock));
         return new(file, comments, new(header.Clock.Name, "s", time),
             [.. columns.Select((c, k) => new ColumnOfNumbers(c.Header.Name, c.Unit.Canonical, values[k]))])

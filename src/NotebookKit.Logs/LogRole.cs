@@ -19,12 +19,14 @@ internal sealed record LogRole(string Name, string[] Units, string[] Hints, stri
 
     public static LogRole Height { get; } = new("height", ["m"], ["HEIGHT", "ALT", "AGL"], "a height is in m or ft.");
 
-    public static LogRole Temperature { get; } = new("temperature", ["°C"], ["TEMP"], "'temperature' must be in °C or a unit of the same kind.");
+    public static LogRole Temperature { get; } = new("temperature", ["°C"], ["TEMP"], "'temperature' must be in °C or a unit of the "
+        + "same kind.");
 
     public static LogRole Expansion { get; } = new("expansion", ["mL"], ["EXPAN", "BURETTE", "WATER"],
         "'expansion' must be in mL or a unit of the same kind.");
 
-    public static LogRole Mass { get; } = new("mass", ["g"], ["MASS", "WEIGHT", "SCALE"], "'mass' must be in g or a unit of the same kind.");
+    public static LogRole Mass { get; } = new("mass", ["g"], ["MASS", "WEIGHT", "SCALE"], "'mass' must be in g or a unit of the same "
+        + "kind.");
 
     public static LogRole Force { get; } = new("force", ["N"], ["FORCE", "THRUST", "LOAD"],
         "'force' must be in N or a unit of the same kind.");
@@ -49,8 +51,8 @@ internal sealed record LogRole(string Name, string[] Units, string[] Hints, stri
         if (chosen.Count == 0) return null;
         if (chosen.Count > 1) throw new LogFormatException(table.File, 0, "", $"{Excerpt.Names(chosen.Select(c => c.Name))} could each be "
             + $"the {Name}", $"name the column that is meant in the mapping: {char.ToUpperInvariant(Name[0])}{Name[1..]} = \"...\".");
-        findings.Add(Finding.Note($"The {Name} was taken from column '{Excerpt.Of(chosen[0].Name)}', read as {chosen[0].Unit}; name another "
-            + "in the mapping if it is meant."));
+        findings.Add(Finding.Note($"The {Name} was taken from column '{Excerpt.Of(chosen[0].Name)}', read as {chosen[0].Unit}; name "
+            + "another in the mapping if it is meant."));
         return chosen[0];
     }
 

@@ -72,7 +72,8 @@ public sealed record LogTable
     /// <exception cref="LogFormatException">There is no such column.</exception>
     public ColumnOfNumbers Column(string name) =>
         Columns.FirstOrDefault(c => Same(c, name))
-        ?? throw new LogFormatException(File, 0, name, $"there is no such column; the columns are {Excerpt.Names(Columns.Select(c => c.Name))}",
+        ?? throw new LogFormatException(File, 0, name, $"there is no such column; the columns are "
+            + $"{Excerpt.Names(Columns.Select(c => c.Name))}",
             "add it to the header or ask for one of these.");
 
     /// <summary>The same log with its clock moved.</summary>

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Logs;
 
-/// <summary>A unit that a log may be written in, and the one that its numbers are handed on in: number / Divisor · Factor + Offset.</summary>
+/// <summary>A unit that a log may be written in, and the one that its numbers are handed on in: number / Divisor · Factor +
+/// Offset.</summary>
 /// <param name="Text">As the unit is written.</param>
 /// <param name="Kind">What it measures.</param>
 /// <param name="Canonical">Unit that the numbers are handed on in.</param>
@@ -78,7 +79,8 @@ internal sealed record LogUnit(string Text, string Kind, string Canonical, doubl
             return null;
         }
 
-        if (reference is not null || !needsReference) return reference is null ? pressure with { Text = bare } : pressure.Against(reference);
+        if (reference is not null || !needsReference) return reference is null ? pressure with { Text = bare }
+            : pressure.Against(reference);
         problem = $"the unit is '{Excerpt.Of(unit)}', a pressure that doesn't say what it is read against";
         return null;
     }

@@ -82,7 +82,8 @@ internal static class MappingFile
         if (value.ValueKind != JsonValueKind.Object) return new(Text(value, key, file));
         foreach (var entry in value.EnumerateObject()) Known(entry.Name, ColumnKeys, file);
         string? Part(string name) => value.TryGetProperty(name, out var found) ? Text(found, key, file) : null;
-        return new(Part("column") ?? throw Wrong(file, key, "the column isn't named", "write \"column\": and its name in the log's header."),
+        return new(Part("column") ?? throw Wrong(file, key, "the column isn't named", "write \"column\": and its name in the log's "
+            + "header."),
             Part("unit")) { SensorRange = Part("sensorRange") };
     }
 

@@ -33,8 +33,9 @@ internal static class QualityCount
             findings.Add(Finding.Warning(range is null
                 ? $"Column '{Excerpt.Of(columns[k].Header.Name)}' may be saturated: {here} readings in a row stay at an extreme that was "
                     + "reached in one step; give the sensor's range in the mapping (SensorRange) to be sure."
-                : $"Column '{Excerpt.Of(columns[k].Header.Name)}' is saturated: {LogQuality.Count(here, "reading")} at or beyond the ends of "
-                    + $"the sensor's range, up to {Digits.Round(held, 4)} {columns[k].Unit.Canonical}; the true values aren't in the log."));
+                : $"Column '{Excerpt.Of(columns[k].Header.Name)}' is saturated: {LogQuality.Count(here, "reading")} at or beyond the "
+                + $"ends of the sensor's range, up to {Digits.Round(held, 4)} {columns[k].Unit.Canonical}; the true values aren't in the "
+                    + $"log."));
         }
 
         if (order.Duplicates > 0) findings.Add(Finding.Warning(
@@ -43,8 +44,8 @@ internal static class QualityCount
         if (order.Strays > 0) findings.Add(Finding.Warning(
             $"{LogQuality.Count(order.Strays, "row")} had an earlier stamp than the rows around; such rows were left out."));
         foreach (var column in columns.Where(c => c.NoReading > 0))
-            findings.Add(Finding.Warning($"Column '{Excerpt.Of(column.Header.Name)}' has {LogQuality.Count(column.NoReading, "cell")} without a "
-                + $"number, the first in line {column.FirstNoReading}; such cells count as empty."));
+            findings.Add(Finding.Warning($"Column '{Excerpt.Of(column.Header.Name)}' has {LogQuality.Count(column.NoReading, "cell")} "
+                + $"without a number, the first in line {column.FirstNoReading}; such cells count as empty."));
         return new(file)
         {
             Rows = rows, RowsUsed = seconds.Length, Interval = Duration.FromSeconds(usual), Gaps = gaps,

@@ -46,7 +46,8 @@ internal static class SideColumn
         if (readings.Count == table.Count) return readings;
         var times = readings.Time;
         var longest = Enumerable.Range(0, times.Count - 1).MaxBy(i => times[i + 1] - times[i]);
-        findings.Add(Finding.Note($"{table.Count - readings.Count} of {table.Count} rows have no {what} and were left out; the longest gap is "
+        findings.Add(Finding.Note($"{table.Count - readings.Count} of {table.Count} rows have no {what} and were left out; the longest "
+            + $"gap is "
             + $"{Quantities.Digits.Round(times[longest + 1] - times[longest])} s at {Quantities.Digits.Round(times[longest], 4)} s."));
         return readings;
     }

@@ -18,7 +18,8 @@ public class BadLogTests
     [InlineData("", "")]
     public void A_megabyte_in_one_place_is_not_repeated(string before, string after)
     {
-        foreach (var filling in new[] { new string('x', 900_000), new string('9', 900_000), string.Concat(Enumerable.Repeat("a/b,", 220_000)) })
+        foreach (var filling in new[] { new string('x', 900_000), new string('9', 900_000), string.Concat(Enumerable.Repeat("a/b,",
+            220_000)) })
         {
             var error = Xunit.Record.Exception(() => GaugeLog.From(LogReader.Parse(before + filling + after, "m.csv")));
             Assert.IsType<LogFormatException>(error);
@@ -92,7 +93,8 @@ public class BadLogTests
 
     private static void Change(StringBuilder text, SeededSamples chance, int trial, int stream)
     {
-        string[] pieces = [",", ";", "\n", "\"", "NaN", "1e999", "-", "[", "]", "(psi)", "10:00:00", "\0", "\uFEFF", "°", "2026-02-30", "1e308",
+        string[] pieces = [",", ";", "\n", "\"", "NaN", "1e999", "-", "[", "]", "(psi)", "10:00:00", "\0", "\uFEFF", "°",
+            "2026-02-30", "1e308",
             "#", "\t", " ", "99999999999999999999", "−", "time", "pressure [psi]"];
         int Pick(int of, int what) => (int)(chance.Uniform(trial, stream + what) * of);
         var at = Pick(Math.Max(1, Math.Min(text.Length, trial % 2 == 0 ? 600 : text.Length)), 0);

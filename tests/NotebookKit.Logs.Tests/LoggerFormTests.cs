@@ -68,7 +68,8 @@ public class LoggerFormTests
     [InlineData("kPa(a)", 101.325, 1.013250)]
     public void Altimeter_units_are_read_and_a_missing_reference_is_said(string unit, double written, double bar)
     {
-        var log = AltimeterLog.From(LogReader.Parse(FormattableString.Invariant($"time [s],baro [{unit}]\n0,{written}\n1,{written}"), "a.csv"));
+        var log = AltimeterLog.From(LogReader.Parse(FormattableString.Invariant($"time [s],baro [{unit}]\n0,{written}\n1,{written}"),
+            "a.csv"));
         // 1 atm = 101 325 Pa = 29.92126 inHg = 760 mmHg (NIST SP 811, B.8).
         Assert.Equal(bar, log.Pressure[0], 5);
         Assert.Equal("bar absolute", log.Pressure.Unit);
@@ -191,11 +192,12 @@ public class LoggerFormTests
     [Fact]
     public void An_altimeter_that_logs_heights_gives_the_pressure_of_the_standard_atmosphere()
     {
-        // U.S. Standard Atmosphere, 1976, Table I: 954.61 hPa at 500 m, 898.76 hPa at 1000 m of geopotential height.
-        var log = AltimeterLog.From(LogReader.Parse("time [s],Alt (ft)\n0,0\n1,1640.419948\n2,3280.839895\n", "h.csv"));
-        Assert.Equal(0.95461, log.Pressure[1], 4);
-        Assert.Equal(0.89876, log.Pressure[2], 4);
-        Assert.Equal(500, log.Height![1], 6);
+        // U.S. Standard Atmosphere, 1976, Table I: 954.613 hPa at 499.961 m, 898.763 hPa at 999.843 m of geopotential height.
+        var log = AltimeterLog.From(LogReader.Parse(FormattableString.Invariant(
+            $"time [s],Alt (ft)\n0,0\n1,{499.961 / 0.3048}\n2,{999.843 / 0.3048}\n"), "h.csv"));
+        Assert.Equal(0.954613, log.Pressure[1], 6);
+        Assert.Equal(0.898763, log.Pressure[2], 6);
+        Assert.Equal(499.961, log.Height![1], 6);
         Assert.True(Says(log.Findings, "above the pad"));
         Assert.Equal("Height above sea level", AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,35\n1,60\n", "h.csv",
             new() { HeightAbove = HeightDatum.SeaLevel })).Height!.Name);

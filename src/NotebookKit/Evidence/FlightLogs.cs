@@ -4,8 +4,8 @@ using NotebookKit.Provenance;
 
 namespace NotebookKit.Evidence;
 
-/// <summary>Logs of several flights of one shape, fitted together: the drag is shared, fill, launch and zero of the height are each flight's
-/// own.</summary>
+/// <summary>Logs of several flights of one shape, fitted together: the drag is shared, fill, launch and zero of the height are each
+/// flight's own.</summary>
 /// <remarks>
 /// Every flight is fitted by itself, the factors on the drag are combined with a scatter from flight to flight, and then every flight is
 /// fitted again with the shared factor. Source: R. DerSimonian, N. Laird, Controlled Clinical Trials 7 (1986) 177, unverified; a single
@@ -26,7 +26,8 @@ public sealed record FlightLogs
     {
         List<Finding> findings = [];
         if (Flights.Count is < 2 or > MostFlights) return [EvidenceFindings.TooFewFlights(Flights.Count)];
-        findings.AddRange(Flights.GroupBy(f => f.Name).Where(g => g.Count() > 1).Select(g => EvidenceFindings.FlightNameStandsTwice(g.Key)));
+        findings.AddRange(Flights.GroupBy(f => f.Name).Where(g => g.Count() > 1).Select(g =>
+            EvidenceFindings.FlightNameStandsTwice(g.Key)));
         foreach (var flight in Flights)
             findings.AddRange(flight.Validate().Select(f => EvidenceFindings.OfFlight(flight.Name, f)));
         if (findings.Any(f => f.Severity == FindingSeverity.Error)) return findings;

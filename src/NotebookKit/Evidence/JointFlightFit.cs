@@ -39,8 +39,8 @@ public sealed record JointFlightFit : Result
     /// <summary>Ends of the interval that holds the factor of the next flight in 95 % [-].</summary>
     public (double Low, double High) NextFlightInterval => Around(_drag.NextHalfWidth);
 
-    /// <summary>How far the factor differs from flight to flight, one standard deviation as a share of it; 0 where the flights differ no more
-    /// than their logs leave open.</summary>
+    /// <summary>How far the factor differs from flight to flight, one standard deviation as a share of it; 0 where the flights differ no
+    /// more than their logs leave open.</summary>
     public Ratio BetweenFlights => Ratio.FromPercent(100 * Math.Sqrt(_drag.BetweenVariance));
 
     /// <summary>By how much the effective fill pressures are above what the gauge read, on average; none where the gauge was
@@ -113,7 +113,8 @@ public sealed record JointFlightFit : Result
     public override Working Working => new(Title,
     [
         new("Scatter from flight to flight", @"\tau^2 = \max\left(0, \frac{Q - (k - 1)}{\sum w_i - \sum w_i^2 / \sum w_i}\right),\quad "
-            + @"Q = \sum w_i (\ln f_i - \overline{\ln f})^2,\quad w_i = 1/s_i^2", $"k = {_drag.Count}, Q = {Digits.Round(_drag.Heterogeneity)}",
+            + @"Q = \sum w_i (\ln f_i - \overline{\ln f})^2,\quad w_i = 1/s_i^2", $"k = {_drag.Count}, Q = "
+            + $"{Digits.Round(_drag.Heterogeneity)}",
             $"τ = {Digits.Round(Math.Sqrt(_drag.BetweenVariance), 2)}", Model.Sources[0]),
         new("Shared drag", @"\ln f = \frac{\sum w_i^* \ln f_i}{\sum w_i^*},\quad w_i^* = \frac{1}{s_i^2 + \tau^2}",
             string.Join(", ", Flights.Select(f => Digits.Round(f.OwnDragFactor))), $"f = {Digits.Round(DragFactor)}", Model.Sources[0]),

@@ -67,6 +67,7 @@ internal static class LongVerbs
         ["check a design"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Check(),
         ["wind limits"] = () => Proved.WindLimits(CardFixture.Ground),
         ["fit a flight log"] = () => Logged().Fit(),
+        ["fit flight logs together"] = () => new FlightLogs { Flights = [Logged(), Logged() with { Name = "again" }] }.Fit(),
         ["fit a fill log"] = () => Gauged().Fit(),
         ["fill by sums"] = () => Plain.Run(),
         ["fill with heat to the wall"] = () => Walled.Run(),

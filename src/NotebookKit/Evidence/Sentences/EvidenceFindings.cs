@@ -78,17 +78,19 @@ internal static partial class EvidenceFindings
 
     internal static Finding FlightsOfAnotherShape(string name, string first, double difference) =>
         Finding.Error(
-            $"The drag that was predicted for {name} differs by {Digits.Round(100 * difference, 2)} % from that for {first}; flights that are "
-            + "fitted together share one shape. Fit flights of another body or other fins apart.");
+            $"The drag that was predicted for {name} differs by {Digits.Round(100 * difference, 2)} % from that for {first}; flights "
+                + "that are fitted together share one shape. Fit flights of another body or other fins apart.");
 
     internal static Finding FlightDidNotSettle(string name) =>
-        Finding.Error($"The fit of {name} didn't converge; are vehicle, site and fill those of this log? Correct them or leave the flight out.");
+        Finding.Error($"The fit of {name} didn't converge; are vehicle, site and fill those of this log? Correct them or leave the "
+            + $"flight out.");
 
     internal static Finding FlightDisagrees(string name, double own, double others, double deviations) =>
         Finding.Warning(
-            $"{name} disagrees: it gives {Digits.Round(own)} times the assumed drag and the other flights give {Digits.Round(others)} times, "
-            + $"{Digits.Round(Math.Abs(deviations), 2)} standard deviations apart. Look for what was different on that flight before you use "
-            + "the shared factor; leave the flight out only for a reason that you can name.");
+            $"{name} disagrees: it gives {Digits.Round(own)} times the assumed drag and the other flights give {Digits.Round(others)} "
+                + $"times, "
+            + $"{Digits.Round(Math.Abs(deviations), 2)} standard deviations apart. Look for what was different on that flight before "
+            + "you use the shared factor; leave the flight out only for a reason that you can name.");
 
     internal static Finding TwoFlightsDisagree(string one, string other) =>
         Finding.Warning($"{one} and {other} give different drag, and two flights can't show which is the odd one; fly a third.");
@@ -98,6 +100,7 @@ internal static partial class EvidenceFindings
 
     internal static Finding FillReadsOff(double offsetBar, double halfBar) =>
         Finding.Warning(
-            $"All flights together look like fills {Digits.Round(Math.Abs(offsetBar), 2)} bar {(offsetBar < 0 ? "below" : "above")} what the "
+            $"All flights together look like fills {Digits.Round(Math.Abs(offsetBar), 2)} bar {(offsetBar < 0 ? "below" : "above")} "
+                + $"what the "
             + $"gauge read, ± {Digits.Round(halfBar, 2)} bar. That is shared by the flights: check the gauge, the mass and the nozzle.");
 }
