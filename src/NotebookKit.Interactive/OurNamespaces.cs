@@ -22,7 +22,8 @@ public static class OurNamespaces
     ];
 
     /// <summary>The lines that bring them into a cell.</summary>
-    public static string Usings => string.Join('\n', All.Select(n => $"using {n};"));
+    public static string Usings => string.Join('\n', All.Select(n => $"using {n};")
+        .Append($"using static {typeof(Help.KitHelp).FullName};"));
 
     // A kernel that isn't ours may lack what an assembly of ours stands on; what can be loaded counts.
     private static IEnumerable<Type> Exported(Assembly assembly)

@@ -7,6 +7,7 @@ using Microsoft.DotNet.Interactive.Events;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;
 using NotebookKit.Interactive.Live;
+using NotebookKit.Runner.Wording;
 
 namespace NotebookKit.Runner.Engine;
 
@@ -18,11 +19,14 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
     private readonly LanguageHelp _help;
     private CellProgress? _progress;
 
-    private CSharpEngine(CompositeKernel kernel, long outputLimitBytes)
+    private readonly CSharpKernel _csharp;
+
+    private CSharpEngine(CompositeKernel kernel, CSharpKernel csharp, long outputLimitBytes)
     {
+        this._csharp = csharp;
         this._kernel = kernel;
         this._outputLimitBytes = outputLimitBytes;
-        _help = new LanguageHelp(kernel);
+        _help = new LanguageHelp(kernel, new NameCompletion(n => csharp.TryGetValue<object>(n, out var value) ? value : null));
     }
 
     /// <summary>Starts a session with everything preloaded and the compiler warm.</summary>
@@ -63,7 +67,7 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         await NotebookKitExtension.LoadAsync(kernel, passesFigures: true, (session ?? Session.Plain).Givens);
         if (frontEnd is not null) FrontEnd.Attach(kernel, frontEnd);
 
-        engine = new CSharpEngine(kernel, outputLimitBytes);
+        engine = new CSharpEngine(kernel, csharp, outputLimitBytes);
         var warm = await engine.RunAsync("_ = 1.0.ToString();", _ => { }, CancellationToken.None);
         if (warm.Status != CellStatus.Succeeded) throw new InvalidOperationException("The C# session did not start: "
             + $"{warm.Error?.Message}");
@@ -130,10 +134,13 @@ internal sealed class CSharpEngine : INotebookEngine, ILanguageHelp
         return await Task.WhenAny(probe, Task.Delay(TimeSpan.FromSeconds(1.2))) == probe;
     }
 
-    private static CellOutcome Failed(CommandFailed failed, IEnumerable<KernelEvent> events, string code, CancellationToken cancellation) =>
+    private CellOutcome Failed(CommandFailed failed, IEnumerable<KernelEvent> events, string code, CancellationToken cancellation) =>
         failed.Exception is OperationCanceledException && cancellation.IsCancellationRequested
             ? Interrupted
-            : new CellOutcome(CellStatus.Failed, CellErrorReader.Read(failed, events, code));
+            : new CellOutcome(CellStatus.Failed, CellErrorReader.Read(failed, events, code, VariableNames()));
+
+    private IReadOnlyCollection<string> VariableNames() =>
+        _csharp.ScriptState is { } state ? [.. state.Variables.Select(v => v.Name).Distinct()] : [];
 
     private CellOutcome TooMuchOutput() => new(CellStatus.Flooded, CellError.Plain(
         "OutputLimit",

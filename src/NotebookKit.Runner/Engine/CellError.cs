@@ -11,18 +11,26 @@ internal sealed record CellError(string Kind, string Message, int? Line, string?
     /// <summary>The kind of a cell that wasn't run because it doesn't compile.</summary>
     public const string CompileError = "CompileError";
 
+    /// <summary>The kind of a cell that asked the library for something it refuses.</summary>
+    public const string Refused = "Refused";
+
     /// <summary>An error without a place.</summary>
     /// <param name="kind">Short name of the kind.</param>
     /// <param name="message">The sentence to show.</param>
     public static CellError Plain(string kind, string message) => new(kind, message, null, null, []);
 
-    /// <summary>The text of a line of source, trimmed; none where there is no such line.</summary>
+    /// <summary>An error at a line; at the line before where that one is empty, and without a place where the cell has no such
+    /// line.</summary>
+    /// <param name="kind">Short name of the kind.</param>
+    /// <param name="message">The sentence to show.</param>
     /// <param name="code">The cell's source.</param>
-    /// <param name="line">Line from 1.</param>
-    public static string? TextOfLine(string code, int? line)
+    /// <param name="line">Line from 1; none where it isn't known.</param>
+    /// <param name="trace">The calls that led there, or what else is wrong.</param>
+    public static CellError At(string kind, string message, string code, int? line, IReadOnlyList<string> trace)
     {
-        if (line is not > 0) return null;
         var lines = code.Split('\n');
-        return line <= lines.Length ? lines[line.Value - 1].Trim() : null;
+        var at = line is > 0 && line <= lines.Length ? line.Value : 0;
+        while (at > 0 && string.IsNullOrWhiteSpace(lines[at - 1])) at--;
+        return at == 0 ? new(kind, message, null, null, trace) : new(kind, message, at, lines[at - 1].Trim(), trace);
     }
 }

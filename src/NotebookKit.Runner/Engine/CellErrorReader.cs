@@ -3,6 +3,10 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using Microsoft.CodeAnalysis;
 using Microsoft.DotNet.Interactive.Events;
+using NotebookKit.Charts;
+using NotebookKit.Logs;
+using NotebookKit.Provenance;
+using NotebookKit.Runner.Wording;
 
 namespace NotebookKit.Runner.Engine;
 
@@ -13,14 +17,15 @@ internal static partial class CellErrorReader
     /// <param name="failed">The kernel's closing event.</param>
     /// <param name="events">All events of the cell.</param>
     /// <param name="code">The cell's source.</param>
-    public static CellError Read(CommandFailed failed, IEnumerable<KernelEvent> events, string code)
+    /// <param name="variables">Names of the session's variables.</param>
+    public static CellError Read(CommandFailed failed, IEnumerable<KernelEvent> events, string code, IReadOnlyCollection<string> variables)
     {
         var diagnostics = events.OfType<DiagnosticsProduced>()
             .SelectMany(d => d.Diagnostics)
             .Where(d => d.Severity == DiagnosticSeverity.Error)
             .DistinctBy(d => (d.Code, d.LinePositionSpan, d.Message))
             .ToList();
-        return diagnostics.Count > 0 ? FromDiagnostics(diagnostics, code)
+        return diagnostics.Count > 0 ? FromDiagnostics(diagnostics, code, variables)
             : failed.Exception is { } exception ? FromException(exception, code)
             : CellError.Plain("Error", failed.Message);
     }
@@ -33,17 +38,23 @@ internal static partial class CellErrorReader
         var cause = Unwrap(exception);
         var trace = (cause.StackTrace ?? "").Split('\n').Select(l => l.Trim()).Where(IsTheAuthors).ToList();
         var line = LineOf(trace);
-        return new CellError(cause.GetType().Name, cause.Message, line, CellError.TextOfLine(code, line), trace.ConvertAll(Readable));
+        // What was asked is wrong, not the code that was asked: the sentence is all that helps.
+        return MissingFile.Of(cause) is { } missing ? CellError.At(CellError.Refused, missing, code, line, [])
+            : IsRefusal(cause) ? CellError.At(CellError.Refused, cause.Message, code, line, [])
+            : CellError.At(cause.GetType().Name, cause.Message, code, line, trace.ConvertAll(Readable));
     }
 
-    private static CellError FromDiagnostics(List<Microsoft.DotNet.Interactive.Diagnostic> diagnostics, string code)
+    private static CellError FromDiagnostics(List<Microsoft.DotNet.Interactive.Diagnostic> diagnostics, string code,
+        IReadOnlyCollection<string> variables)
     {
-        var first = diagnostics[0];
-        var line = first.LinePositionSpan.Start.Line + 1;
-        var messages = diagnostics.Select(d => string.Create(CultureInfo.InvariantCulture,
-            $"line {d.LinePositionSpan.Start.Line + 1}: {d.Message} ({d.Code})"));
-        return new CellError(CellError.CompileError, first.Message, line, CellError.TextOfLine(code, line), [.. messages]);
+        var said = new BuilderWords(code, variables).Of(diagnostics);
+        return CellError.At(CellError.CompileError, said[0].Sentence, code, said[0].Line,
+            [.. said.Skip(1).Select(s => string.Create(CultureInfo.InvariantCulture, $"line {s.Line}: {s.Sentence}"))]);
     }
+
+    private static bool IsRefusal(Exception exception) =>
+        new[] { typeof(InvalidDesignException), typeof(LogFormatException), typeof(EngineeringChart) }
+            .Any(t => t.Assembly == exception.GetType().Assembly);
 
     // What the engine and the scheduler wrap around an exception says nothing to the author.
     private static Exception Unwrap(Exception exception) => exception switch
@@ -57,7 +68,7 @@ internal static partial class CellErrorReader
     // The running cell is the newest submission on the stack; its innermost frame is the line to point at.
     private static int? LineOf(IReadOnlyList<string> trace)
     {
-        var frames = trace.Select(l => Frame().Match(l)).Where(m => m.Success)
+        var frames = trace.Select(l => Frame().Match(l)).Where(m => m.Success && FileOf(m).Length == 0)
             .Select(m => (Submission: Number(m.Groups["submission"]), Line: Number(m.Groups["line"])))
             .ToList();
         if (frames.Count == 0) return null;
@@ -77,11 +88,15 @@ internal static partial class CellErrorReader
     private static string Readable(string line)
     {
         var match = Frame().Match(line);
-        if (match.Success) return $"in the cell, line {match.Groups["line"].Value}";
+        if (match.Success) return $"in {(FileOf(match) is { Length: > 0 } file ? file : "the cell")}, line {match.Groups["line"].Value}";
         var path = line.IndexOf(") in ", StringComparison.Ordinal);
         return path < 0 ? line : line[..(path + 1)];
     }
 
-    [GeneratedRegex(@"^at Submission#(?<submission>\d+)\..* in .*:line (?<line>\d+)")]
+    // A file that the cell loads has lines of its own.
+    private static string FileOf(Match frame) =>
+        Path.GetFileName(frame.Groups["file"].Value) is var name && name.EndsWith(".csx", StringComparison.Ordinal) ? name : "";
+
+    [GeneratedRegex(@"^at Submission#(?<submission>\d+)\..* in (?<file>.*):line (?<line>\d+)")]
     private static partial Regex Frame();
 }

@@ -1,5 +1,6 @@
 using System.Reflection;
 using NotebookKit.Interactive;
+using NotebookKit.Interactive.Help;
 
 namespace NotebookKit.Runner.Engine;
 
@@ -18,7 +19,8 @@ internal static class SessionPreload
         [.. Ours.Concat(Theirs).Select(Find).OfType<Assembly>().Select(a => a.Location).Where(l => l.Length > 0)];
 
     /// <summary>The using lines every session starts with.</summary>
-    public static string Usings() => string.Join('\n', Namespaces().Select(n => $"using {n};"));
+    public static string Usings() => string.Join('\n', Namespaces().Select(n => $"using {n};")
+        .Append($"using static {typeof(KitHelp).FullName};"));
 
     /// <summary>The namespaces every session starts with.</summary>
     public static IReadOnlyList<string> Namespaces() =>

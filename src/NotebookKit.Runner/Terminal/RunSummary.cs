@@ -1,5 +1,6 @@
 using System.Globalization;
 using NotebookKit.Runner.Batch;
+using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Reports;
 using NotebookKit.Runner.Running;
 using Spectre.Console;
@@ -56,7 +57,7 @@ internal static class RunSummary
             {
                 text.WriteLine();
                 text.WriteLine($"{report.Name}: {failure.Place}");
-                text.WriteLine($"  {failure.Error.Kind}: {failure.Error.Message.ReplaceLineEndings("\n  ")}");
+                text.WriteLine($"  {ErrorText.Heading(failure.Error).ReplaceLineEndings("\n  ")}");
             }
 
             if (report.Missing.Length > 0) text.WriteLine($"  {report.Missing}");
