@@ -3,6 +3,7 @@ using NotebookKit.Clearance;
 using NotebookKit.Interactive.Formatters;
 using NotebookKit.Interactive.Help;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Tests;

@@ -50,14 +50,17 @@ internal static partial class LibraryDocs
 
     private static string Bare(string name) => name.Split('`')[0];
 
-    private static string Text(XElement? element) => element is null ? "" : Spaces().Replace(string.Concat(element.Nodes().Select(n => n switch
+    private static string Text(XElement? element) =>
+        element is null ? "" : Spaces().Replace(string.Concat(element.Nodes().Select(Text)), " ").Trim();
+
+    private static string Text(XNode node) => node switch
     {
         XText text => text.Value,
         XElement { Name.LocalName: "see" or "paramref" } see =>
             ((string?)see.Attribute("cref") ?? (string?)see.Attribute("name") ?? "").Split('.', ':')[^1],
         XElement inner => inner.Value,
         _ => "",
-    })), " ").Trim();
+    };
 
     [GeneratedRegex(@"^(?<kind>[TMP]):(?<path>[^(]+)")]
     private static partial Regex Member();

@@ -22,7 +22,8 @@ internal sealed partial class BuilderWords(string code, IReadOnlyCollection<stri
     {
         if (ChangedCopy() is { } copy) return [copy];
         var said = new HashSet<(int, string)>();
-        return [.. diagnostics.OrderBy(d => d.LinePositionSpan.Start).Select(d => (d.LinePositionSpan.Start.Line + 1, Sentence(d)))
+        return [.. diagnostics.OrderBy(d => d.LinePositionSpan.Start.Line).ThenBy(d => d.LinePositionSpan.Start.Character)
+           .Select(d => (d.LinePositionSpan.Start.Line + 1, Sentence(d)))
             .Where(said.Add)];
     }
 

@@ -12,8 +12,11 @@ internal static class NearestName
     {
         var nearest = known.Where(k => k.Length > 0 && k != asked).Distinct(StringComparer.Ordinal)
             .Select(k => (Name: k, Edits: EditDistance.Between(asked, k))).DefaultIfEmpty(("", int.MaxValue)).MinBy(k => k.Item2);
-        return nearest.Item2 <= Math.Max(1, asked.Length / 3) ? nearest.Item1 : null;
+        return nearest.Item2 <= Meant(asked.Length) ? nearest.Item1 : null;
     }
+
+    // Two letters exchanged are two edits; in a short word that is another word.
+    private static int Meant(int length) => length < 5 ? 1 : Math.Max(2, length / 3);
 
     /// <summary>"; the nearest name is vessel"; empty where there is none.</summary>
     /// <param name="nearest">The nearest name; none where there is none.</param>

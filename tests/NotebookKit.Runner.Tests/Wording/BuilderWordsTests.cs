@@ -23,7 +23,7 @@ public sealed class BuilderWordsTests(SharedEngine shared) : IClassFixture<Share
     [InlineData("MaterialLibrary.Typical.Brade(\"x\")", "has no Brade; the nearest name is Braid().")]
     [InlineData("MaterialLibary.Typical", "There is no MaterialLibary here; the nearest name is MaterialLibrary.")]
     [InlineData("new DesignRecordBuilder()", "DesignRecordBuilder needs title as well: What the record is about.")]
-    [InlineData("new Headline(\"a\", vaule: \"b\")", "Headline has no input vaule; the nearest name is value")]
+    [InlineData("new Headline(\"a\", vaule: \"b\")", "Headline has no input vaule; the nearest name is Value; its inputs are Name, Value.")]
     public async Task What_the_compiler_refuses_is_said_in_the_builders_words(string code, string sentence) =>
         Assert.Contains(sentence, (await ErrorOf(code)).Message, StringComparison.Ordinal);
 
