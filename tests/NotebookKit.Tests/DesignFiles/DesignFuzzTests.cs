@@ -9,6 +9,9 @@ namespace NotebookKit.Tests.DesignFiles;
 /// <summary>Whatever is done to a file, it is read, or refused by the library's own exception with line and column.</summary>
 public partial class DesignFuzzTests
 {
+    // A short run goes with every test run; NOTEBOOKKIT_LONG=1 makes the long one.
+    private static readonly bool IsLong = Environment.GetEnvironmentVariable("NOTEBOOKKIT_LONG") == "1";
+
     private static readonly byte[] Whole = Encoding.UTF8.GetBytes(DesignFixture.CurlewText);
 
     [Fact]
@@ -19,7 +22,7 @@ public partial class DesignFuzzTests
         {
             var path = Path.Combine(folder.FullName, "cut.json");
             var last = Whole.AsSpan().LastIndexOf((byte)'}');
-            for (var length = 0; length <= last; length++)
+            for (var length = 0; length <= last; length += IsLong ? 1 : 11)
             {
                 File.WriteAllBytes(path, Whole[..length]);
                 var error = Assert.Throws<DesignFileException>(() => Design.Read(path));
@@ -76,7 +79,7 @@ public partial class DesignFuzzTests
         var (read, refused) = (0, 0);
         try
         {
-            for (var i = 0; i < 1200; i++)
+            for (var i = 0; i < (IsLong ? 1200 : 150); i++)
             {
                 var bytes = (byte[])Whole.Clone();
                 for (var n = random.Next(1, 4); n > 0; n--)
@@ -101,7 +104,7 @@ public partial class DesignFuzzTests
             folder.Delete(recursive: true);
         }
 
-        Assert.True(read > 50 && refused > 50, $"{read} read, {refused} refused");
+        Assert.True(read > 5 && refused > 20, $"{read} read, {refused} refused");
     }
 
     [Fact]
@@ -109,7 +112,7 @@ public partial class DesignFuzzTests
     {
         var random = new Random(7);
         var values = Value().Matches(DesignFixture.CurlewText).Cast<Match>().ToList();
-        for (var i = 0; i < 1500; i++)
+        for (var i = 0; i < (IsLong ? 1500 : 200); i++)
         {
             var (to, from) = (values[random.Next(values.Count)].Groups[1], values[random.Next(values.Count)].Groups[1]);
             try
