@@ -122,7 +122,8 @@ public sealed record AltimeterLog
         const double nearPadMetres = 5;
         string[] sea = ["MSL", "SEA"], pad = ["AGL", "PAD", "GROUND"];
         bool Says(string[] words) => words.Any(w => name.Contains(w, StringComparison.OrdinalIgnoreCase));
-        var atStart = metres.Take(20).Order().ElementAt(Math.Min(20, metres.Count) / 2);
+        var first = Math.Clamp(metres.Count / 20, 1, 20);
+        var atStart = metres.Take(first).Order().ElementAt(first / 2);
         var datum = Says(sea) || (!Says(pad) && Math.Abs(atStart) >= nearPadMetres) ? HeightDatum.SeaLevel : HeightDatum.Pad;
         findings.Add(Finding.Note($"Heights were taken as above {(datum == HeightDatum.Pad ? "the pad" : "sea level")}, from the "
             + "column's name or its first readings; give HeightAbove in the mapping if they are not."));

@@ -38,15 +38,14 @@ internal sealed record HeaderCell(string Text, string Name, string? UnitText, bo
             }
         }
 
-        foreach (var mark in (ReadOnlySpan<char>)['/', ',', ':', '_', ' '])
+        // The longest that is a unit: of "speed m/s" that is "m/s" and not "s".
+        for (var at = 1; at < text.Length - 1; at++)
         {
-            for (var at = text.IndexOf(mark, StringComparison.Ordinal); at > 0; at = text.IndexOf(mark, at + 1))
-            {
-                var unit = text[(at + 1)..].Trim();
-                if (unit.Length is 0 or > 20 || unit is "-" || LogUnit.Find(unit, out _, needsReference: false) is null) continue;
-                var name = text[..at].Trim().TrimEnd('_', ',', '/');
-                return new(text, name, Referenced(name, unit), false);
-            }
+            if (!"/,:_ ".Contains(text[at])) continue;
+            var unit = text[(at + 1)..].Trim();
+            if (unit.Length is 0 or > 20 || unit is "-" || LogUnit.Find(unit, out _, needsReference: false) is null) continue;
+            var name = text[..at].Trim().TrimEnd('_', ',', '/');
+            return new(text, name, Referenced(name, unit), false);
         }
 
         return new(text, text, null, false);

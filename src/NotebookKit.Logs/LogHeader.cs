@@ -124,6 +124,9 @@ internal sealed class LogHeader
         int named = Array.FindIndex(_cells, c => c.IsClockByName && (c.UnitText is null || IsTime(c))),
             timed = Array.FindIndex(_cells, IsTime);
         if (named >= 0) return named;
+        var several = _cells.Where(IsTime).Select(c => c.Text).ToList();
+        if (several.Count > 1) throw Wrong("", $"{Excerpt.Names(several)} could each be the clock",
+            "name the column that is meant in the mapping: Time = \"...\".");
         if (timed >= 0) return timed;
         throw _cells.All(c => CellNumber.TryRead(c.Text, '.', out _) || CellNumber.TryRead(c.Text, ',', out _))
             ? Wrong("", "the first line holds numbers and no names", "put a header before it, such as time [s], pressure [bar gauge].")

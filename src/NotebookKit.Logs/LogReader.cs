@@ -63,8 +63,8 @@ public static class LogReader
         var lines = new LineSource(reader, file);
         List<string> comments = [];
         LogHeader? header = null;
-        string? first = null;
-        var (firstNumber, before) = (0, 0);
+        string? first = null, headerText = null;
+        var (firstNumber, before, again) = (0, 0, 0);
         char? mark = mapping.DecimalComma is { } comma ? comma ? ',' : '.' : null;
         while (lines.Next(out var whole))
         {
@@ -78,13 +78,18 @@ public static class LogReader
                 continue;
             }
 
-            if (header is not null)
+            if (header is not null && line.SequenceEqual(headerText))
+            {
+                again++;
+            }
+            else if (header is not null)
             {
                 Row(line, lines.Number, file, header, ref mark);
             }
             else if (LogHeader.MayBe(line, mapping, file))
             {
                 header = LogHeader.Of(line, file, lines.Number, mapping, wanted);
+                headerText = line.ToString();
                 if (header.Separator == ',') mark ??= '.';
             }
             else
@@ -99,6 +104,8 @@ public static class LogReader
         if (header is null) throw new LogFormatException(file, 0, "", "there is no header",
             "the first line that isn't a comment names the columns: time [s], pressure [bar gauge].");
         if (before > 0) header.Findings.Add(Finding.Note($"{LogQuality.Count(before, "line")} before the header count as comments."));
+        if (again > 0) header.Findings.Add(Finding.Note(
+            $"The header stands {LogQuality.Count(again, "more time")} in the log, as after a restart; those lines were left out."));
         return Table(file, comments, header, mapping);
     }
 

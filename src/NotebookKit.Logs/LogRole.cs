@@ -66,7 +66,8 @@ internal sealed record LogRole(string Name, string[] Units, string[] Hints, stri
         return table.Column(Name);
     }
 
-    private bool IsHinted(ColumnOfNumbers column) => Hints.Any(h => column.Name.Contains(h, StringComparison.OrdinalIgnoreCase));
+    /// <summary>Whether a column's name says that it is of this role.</summary>
+    public bool IsHinted(ColumnOfNumbers column) => Hints.Any(h => column.Name.Contains(h, StringComparison.OrdinalIgnoreCase));
 
     private ColumnOfNumbers Checked(LogTable table, ColumnOfNumbers column) => Units.Contains(column.Unit) ? column
         : throw new LogFormatException(table.File, 0, column.Name, $"the unit is {column.Unit}", Allowed);

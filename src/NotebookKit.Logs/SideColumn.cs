@@ -6,6 +6,9 @@ namespace NotebookKit.Logs;
 /// <summary>A column beside the one that a log is of: its gaps drawn, and nothing handed on that isn't a number.</summary>
 internal static class SideColumn
 {
+    // What a logger measures of itself says nothing of the vessel.
+    private static readonly string[] OfTheLogger = ["CPU", "BOARD", "CHIP", "MCU", "IMU", "INTERNAL", "LOGGER"];
+
     /// <summary>The column at the rows of the log; none where there is none or it doesn't reach the ends.</summary>
     /// <param name="role">What is sought.</param>
     /// <param name="table">The log as read.</param>
@@ -14,11 +17,16 @@ internal static class SideColumn
     /// <param name="findings">Told what was guessed, drawn or left out.</param>
     public static ColumnOfNumbers? Of(LogRole role, LogTable table, string main, string title, List<Finding> findings)
     {
-        if (!table.Has(role.Name) && !table.Roles.ContainsKey(role.Name)
-            && table.Columns.Count(c => role.Units.Contains(c.Unit)) is > 1 and var several)
+        if (!table.Has(role.Name) && !table.Roles.ContainsKey(role.Name))
         {
-            findings.Add(Finding.Note($"{several} columns could be the {role.Name} and none is used; name it in the mapping."));
-            return null;
+            var fitting = table.Columns.Where(c => role.Units.Contains(c.Unit)).ToList();
+            if (fitting.Count == 0) return null;
+            if (fitting.Count > 1 || !MayBe(role, fitting[0]))
+            {
+                findings.Add(Finding.Note($"{Excerpt.Names(fitting.Select(c => c.Name))} could be the {role.Name} and "
+                    + $"{(fitting.Count > 1 ? "none is" : "isn't")} used; name the column in the mapping if it is meant."));
+                return null;
+            }
         }
 
         if (table.Skipped.Any(s => string.Equals(s.Name, role.Name, StringComparison.OrdinalIgnoreCase))
@@ -38,6 +46,9 @@ internal static class SideColumn
         findings.Add(Finding.Warning($"{role.Name} doesn't reach the ends of the log ({open} rows); it isn't used."));
         return null;
     }
+
+    private static bool MayBe(LogRole role, ColumnOfNumbers column) => (role.IsHinted(column) || column.Name.Length <= 2)
+        && !OfTheLogger.Any(w => column.Name.Contains(w, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Says which rows have no reading in the column that the log is of.</summary>
     public static LogTable Readings(LogTable table, ColumnOfNumbers column, string what, List<Finding> findings)

@@ -168,6 +168,26 @@ public class LoggerFormTests
     }
 
     [Fact]
+    public void A_header_that_a_restarted_logger_wrote_again_is_no_reading()
+    {
+        const string text = "time [s],pressure [bar gauge]\n0,1\n1,2\ntime [s],pressure [bar gauge]\n0,3\n1,4\n2,5\n";
+        var table = LogReader.Parse(text, "r.csv");
+        Assert.Equal((1, 3), (table.Quality.Resets, table.Count));
+        Assert.True(Says(table.Findings, "stands 1 more time"));
+    }
+
+    [Fact]
+    public void A_temperature_that_the_logger_measures_of_itself_is_not_taken_for_the_vessels()
+    {
+        const string text = "time [s],pressure [bar gauge],CPU temp [°C],speed m/s\n0,1,40,0\n1,2,41,0\n";
+        var log = GaugeLog.From(LogReader.Parse(text, "r.csv"));
+        Assert.Null(log.Temperature);
+        Assert.True(Says(log.Findings, "'CPU temp' could be the temperature and isn't used"));
+        Assert.Equal(41, GaugeLog.From(LogReader.Parse(text, "r.csv", new() { Temperature = "CPU temp" })).Temperature![1]);
+        Assert.Equal("m/s", LogReader.Parse(text, "r.csv").Column("speed").Unit);
+    }
+
+    [Fact]
     public void A_clipped_reading_is_called_saturated_and_a_hold_is_not()
     {
         string Log(Func<int, double> bar) => "time [s],pressure [bar gauge]\n"
@@ -201,7 +221,7 @@ public class LoggerFormTests
         Assert.True(Says(log.Findings, "above the pad"));
         Assert.Equal("Height above sea level", AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,35\n1,60\n", "h.csv",
             new() { HeightAbove = HeightDatum.SeaLevel })).Height!.Name);
-        Assert.Contains("99", Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,0\n1,99999\n",
+        Assert.Contains("11000 m", Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,0\n1,99999\n",
             "h.csv"))).Message, StringComparison.Ordinal);
     }
 

@@ -23,8 +23,8 @@ public class RandomEffectsTests
         double[] errors = [0.05, 0.08, 0.06, 0.05];
         for (var set = 0; set < sets; set++)
         {
-            var all = RandomEffects.Of([.. errors.Select((e, i) => 0.2 + 0.07 * noise.Normal(set, 2 * i) + e * noise.Normal(set, 2 * i + 1))],
-                errors);
+            var all = RandomEffects.Of(
+                [.. errors.Select((e, i) => 0.2 + 0.07 * noise.Normal(set, 2 * i) + e * noise.Normal(set, 2 * i + 1))], errors);
             if (Math.Abs(all.Mean - 0.2) < all.HalfWidth) held++;
             if (Math.Abs(all.Mean - (0.2 + 0.07 * noise.Normal(set, 20))) < all.NextHalfWidth) next++;
         }
