@@ -40,7 +40,7 @@ internal static partial class CellErrorReader
         var line = LineOf(trace);
         // What was asked is wrong, not the code that was asked: the sentence is all that helps.
         return MissingFile.Of(cause) is { } missing ? CellError.At(CellError.Refused, missing, code, line, [])
-            : IsRefusal(cause) ? CellError.At(CellError.Refused, cause.Message, code, line, [])
+            : IsRefusal(cause) ? CellError.At(CellError.Refused, ParameterNote().Replace(cause.Message, ""), code, line, [])
             : CellError.At(cause.GetType().Name, cause.Message, code, line, trace.ConvertAll(Readable));
     }
 
@@ -52,9 +52,14 @@ internal static partial class CellErrorReader
             [.. said.Skip(1).Select(s => string.Create(CultureInfo.InvariantCulture, $"line {s.Line}: {s.Sentence}"))]);
     }
 
+    private static readonly Assembly[] Homes =
+        [typeof(InvalidDesignException).Assembly, typeof(LogFormatException).Assembly, typeof(EngineeringChart).Assembly];
+
+    // Exceptions of the library's own, and those of the framework that the library words.
     private static bool IsRefusal(Exception exception) =>
-        new[] { typeof(InvalidDesignException), typeof(LogFormatException), typeof(EngineeringChart) }
-            .Any(t => t.Assembly == exception.GetType().Assembly);
+        Homes.Contains(exception.GetType().Assembly)
+        || (exception is ArgumentException or FormatException && exception.TargetSite?.DeclaringType?.Assembly is { } thrower
+            && Homes.Contains(thrower));
 
     // What the engine and the scheduler wrap around an exception says nothing to the author.
     private static Exception Unwrap(Exception exception) => exception switch
@@ -92,6 +97,10 @@ internal static partial class CellErrorReader
         var path = line.IndexOf(") in ", StringComparison.Ordinal);
         return path < 0 ? line : line[..(path + 1)];
     }
+
+    // What the framework adds to a sentence of ours.
+    [GeneratedRegex(@" \(Parameter '\w*'\)(\s+Actual value was .*)?$", RegexOptions.Singleline)]
+    private static partial Regex ParameterNote();
 
     // A file that the cell loads has lines of its own.
     private static string FileOf(Match frame) =>

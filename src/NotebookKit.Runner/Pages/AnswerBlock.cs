@@ -19,8 +19,12 @@ internal static class AnswerBlock
     /// <param name="answer">What the notebook's own run came to.</param>
     public static string Section(NotebookAnswer answer) =>
         Verdicts(answer.Verdicts) + RequirementBlock.Tables(answer) + Numbers(answer.Numbers) is { Length: > 0 } html
-        ? $"<section class=\"answer\" aria-label=\"Answer\"><p class=\"label\">Answer</p>{html}</section>\n"
+        ? $"<section class=\"answer\" aria-label=\"{Label(answer)}\"><p class=\"label\">{Label(answer)}</p>{html}</section>\n"
         : "";
+
+    // A notebook that failed gives none.
+    private static string Label(NotebookAnswer answer) =>
+        answer.Verdicts.Count + answer.Numbers.Count > 0 ? "Answer" : "Requirements and givens";
 
     private static string Verdicts(IReadOnlyList<MainVerdict> verdicts) => string.Concat(verdicts.Select(v =>
         $"<p class=\"verdict {(v.Holds ? "holds" : "fails")}\"><strong>{Escape.Text(v.Words)}</strong> <span>{Escape.Text(v.Subject)}."

@@ -69,6 +69,11 @@ public sealed class BuilderWordsTests(SharedEngine shared) : IClassFixture<Share
     }
 
     [Fact]
+    public async Task A_number_that_is_none_is_refused_without_the_frameworks_note() => Assert.Equal(
+        "gauge pressure is NaN Pa; it must be a finite number. Check the value it was computed from.",
+        (await ErrorOf("GaugePressure.FromBar(double.NaN)")).Message);
+
+    [Fact]
     public async Task A_missing_file_is_told_with_folder_and_nearest()
     {
         using var folder = new TestFolder();
