@@ -221,7 +221,8 @@ public class LoggerFormTests
         Assert.True(Says(log.Findings, "above the pad"));
         Assert.Equal("Height above sea level", AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,35\n1,60\n", "h.csv",
             new() { HeightAbove = HeightDatum.SeaLevel })).Height!.Name);
-        Assert.Contains("11000 m", Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,0\n1,99999\n",
+        Assert.Contains("11000 m", Assert.Throws<LogFormatException>(
+            () => AltimeterLog.From(LogReader.Parse("time [s],Alt_m\n0,0\n1,99999\n",
             "h.csv"))).Message, StringComparison.Ordinal);
     }
 

@@ -24,6 +24,8 @@ internal static class RunnerCommands
             KernelCommand.Create(),
             VesselCommand.Create(),
             CheckCommand.Create(),
+            SweepCommand.Create(),
+            NewCommand.Create(),
             WorkerCommand(),
         };
         root.SetAction(_ => RunCommand.RunAllAsync());

@@ -15,7 +15,8 @@ internal static class ErrorText
     public static IEnumerable<string> Lines(CellError error)
     {
         yield return Heading(error);
-        if (error is { Line: { } line, SourceLine.Length: > 0 }) yield return string.Create(CultureInfo.InvariantCulture, $"  line {line} > {error.SourceLine}");
+        if (error is { Line: { } line, SourceLine.Length: > 0 })
+            yield return string.Create(CultureInfo.InvariantCulture, $"  line {line} > {error.SourceLine}");
         foreach (var call in error.Trace) yield return $"    {call}";
     }
 }

@@ -13,6 +13,7 @@ internal sealed record CellFailure(int Cell, CellStatus Status, CellError Error,
     /// <summary>Where it is: "cell 3, line 2: var p = 63.Bar();".</summary>
     public string Place =>
         Cell == 0 ? "the notebook"
-        : Error is { Line: { } line, SourceLine.Length: > 0 } ? string.Create(CultureInfo.InvariantCulture, $"cell {Cell}, line {line}: {Error.SourceLine}")
+        : Error is { Line: { } line, SourceLine.Length: > 0 }
+            ? string.Create(CultureInfo.InvariantCulture, $"cell {Cell}, line {line}: {Error.SourceLine}")
         : string.Create(CultureInfo.InvariantCulture, $"cell {Cell}, which starts: {CellStart}");
 }

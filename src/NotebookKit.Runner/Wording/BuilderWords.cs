@@ -83,7 +83,8 @@ internal sealed partial class BuilderWords(string code, IReadOnlyCollection<stri
     }
 
     private static string Plain(string from, string to) =>
-        $"{UnitWords.Noun(UnitWords.Simple(to))} is wanted here, and {UnitWords.Noun(UnitWords.Simple(from)).ToLowerInvariant()} was given.";
+        $"{UnitWords.Noun(UnitWords.Simple(to))} is wanted here, and "
+            + $"{UnitWords.Noun(UnitWords.Simple(from)).ToLowerInvariant()} was given.";
 
     private static string? UnlikeSides(string one, string other)
     {

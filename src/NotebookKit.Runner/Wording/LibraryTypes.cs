@@ -60,7 +60,8 @@ internal static class LibraryTypes
         .Where(m => m.DeclaringType!.Name.EndsWith("Literals", StringComparison.Ordinal)).Select(m => m.Name).Distinct();
 
     private static IEnumerable<MethodInfo> VerbsOf(Type type) =>
-        Extensions.Value.Where(m => m.GetParameters()[0].ParameterType is { IsGenericParameter: false } first && first.IsAssignableFrom(type));
+        Extensions.Value.Where(m => m.GetParameters()[0].ParameterType is { IsGenericParameter: false } first
+            && first.IsAssignableFrom(type));
 
     private static string Bare(string name) => name.Split('`')[0];
 }

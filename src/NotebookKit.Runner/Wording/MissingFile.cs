@@ -22,7 +22,8 @@ internal static partial class MissingFile
         if (path is null || path.Contains("Version=", StringComparison.Ordinal)) return null;
         var full = Path.GetFullPath(path);
         var (folder, name) = (Path.GetDirectoryName(full) ?? full, Path.GetFileName(full));
-        if (!Directory.Exists(folder)) return $"There is no folder {folder}, where {name} was looked for{Near(folder, Directory.GetDirectories)}.";
+        if (!Directory.Exists(folder))
+            return $"There is no folder {folder}, where {name} was looked for{Near(folder, Directory.GetDirectories)}.";
         return $"There is no file {name} in {folder}{Near(full, Directory.GetFiles)}.";
     }
 
@@ -31,7 +32,8 @@ internal static partial class MissingFile
         if (Path.GetDirectoryName(path) is not { } parent || !Directory.Exists(parent)) return "";
         try
         {
-            var nearest = NearestName.Of(Path.GetFileName(path), list(parent).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal));
+            var nearest = NearestName.Of(Path.GetFileName(path),
+                list(parent).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal));
             return nearest is null ? "" : $"; the nearest is {nearest}";
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -68,7 +68,8 @@ internal sealed partial class NameCompletion(Func<string, object?> valueOf)
         };
     }
 
-    private static IReadOnlyList<string> Named<T>(MaterialLibrary stock) where T : class, IMaterial => [.. stock.AllOf<T>().Select(m => m.Name)];
+    private static IReadOnlyList<string> Named<T>(MaterialLibrary stock) where T : class, IMaterial =>
+        [.. stock.AllOf<T>().Select(m => m.Name)];
 
     // Property by property by their types: reading them could compute something.
     private Type? TypeOf(string path)

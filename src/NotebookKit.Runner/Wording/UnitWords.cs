@@ -30,7 +30,8 @@ internal static partial class UnitWords
         var usual = Usual.TryGetValue(wanted, out var known) && units.Contains(known) ? known : units[0];
         var others = units.Where(u => u != usual).Take(4).ToList();
         var or = others.Count == 0 ? "" : $" (or {string.Join(", ", others.Select(o => o + "()"))})";
-        if (Numbers.Contains(given)) return $"{Noun(wanted)} is wanted and this number has no unit: write {Receiver(written)}.{usual}(){or}.";
+        if (Numbers.Contains(given))
+            return $"{Noun(wanted)} is wanted and this number has no unit: write {Receiver(written)}.{usual}(){or}.";
         return LibraryTypes.LiteralsOf(given).Count > 0
             ? $"{Noun(wanted)} is wanted and {Noun(given).ToLowerInvariant()} was given: write a number with such a unit, "
                 + $"for example 12.{usual}(){or}." : null;

@@ -16,7 +16,7 @@ public sealed record DesignCheck : Result
     internal DesignCheck(Design design)
     {
         Design = design;
-        var figures = new DesignFiguresOf(design);
+        var figures = Figures = new DesignFiguresOf(design);
         Outcomes = [.. design.Requirements.Select(r => Judge(r, figures))];
         _steps =
         [
@@ -37,6 +37,8 @@ public sealed record DesignCheck : Result
 
     /// <summary>The design.</summary>
     public Design Design { get; }
+
+    internal DesignFiguresOf Figures { get; }
 
     /// <summary>Every requirement with its verdict, in the order of the design.</summary>
     public IReadOnlyList<RequirementOutcome> Outcomes { get; }
@@ -128,7 +130,7 @@ public sealed record DesignCheck : Result
     private static string Condition(DesignRequirement requirement) =>
         $"{(requirement.Side == Limit.AtMost ? "at most" : "at least")} {Shown(requirement.Value)}";
 
-    private static string Shown(object value) => value switch
+    internal static string Shown(object value) => value switch
     {
         IQuantity quantity => quantity.Show(4),
         double number => Digits.Round(number, 4),

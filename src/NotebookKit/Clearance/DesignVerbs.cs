@@ -1,4 +1,5 @@
 using NotebookKit.DesignFiles;
+using NotebookKit.Provenance;
 
 namespace NotebookKit.Clearance;
 
@@ -11,5 +12,30 @@ public static class DesignVerbs
     {
         ArgumentNullException.ThrowIfNull(design);
         return new(design);
+    }
+
+    /// <summary>Computes and checks the design for every combination of some of its values, in parallel. Source: see the result's model
+    /// card.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="axes">What is varied; together 1 to 10 000 designs.</param>
+    /// <exception cref="InvalidDesignException">No axis, one twice, or too many designs.</exception>
+    /// <exception cref="DesignFiles.Trees.DesignFileException">A name means no value of the design, or the first value can't be its
+    /// value.</exception>
+    public static DesignSweep Sweep(this Design design, params IReadOnlyList<SweepAxis> axes)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(axes);
+        return DesignSweep.Of(design, axes);
+    }
+
+    /// <summary>The same, each axis as text: "fill pressure=20..60 bar gauge/9", "throat=11 mm; 13 mm".</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="axes">What is varied, a text each.</param>
+    /// <exception cref="FormatException">A text can't be read.</exception>
+    /// <exception cref="InvalidDesignException">No axis, one twice, or too many designs.</exception>
+    public static DesignSweep Sweep(this Design design, params IReadOnlyList<string> axes)
+    {
+        ArgumentNullException.ThrowIfNull(axes);
+        return design.Sweep([.. axes.Select(SweepAxis.Parse)]);
     }
 }

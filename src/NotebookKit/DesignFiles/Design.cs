@@ -148,6 +148,14 @@ public sealed class Design : IEquatable<Design>
         return DesignChange.Find(_file, _tree, _read, name) is not null;
     }
 
+    /// <summary>Whether something stands at a path of the file: a value, an object, a list.</summary>
+    /// <param name="path">Its path: "evidence.tests.2".</param>
+    public bool HasPart(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return TreePath.Find(_tree, path) is not null;
+    }
+
     /// <summary>The same design with another value.</summary>
     /// <param name="name">Path or plain name: "vessel.plies.1", "fill pressure".</param>
     /// <param name="text">Value with its unit, the name of a material, or JSON of an object or list.</param>

@@ -66,7 +66,8 @@ public sealed class CSharpEngineTests(SharedEngine shared) : IClassFixture<Share
         var (outcome, _) = await RunAsync("int a = \"text\";\nint b = nowhere;");
         Assert.Equal("CompileError", outcome.Error!.Kind);
         Assert.Equal(1, outcome.Error.Line);
-        Assert.Equal("line 2: There is no nowhere here. Run the cell that makes nowhere first, or correct the name; Help() lists what is here.",
+        Assert.Equal("line 2: There is no nowhere here. Run the cell that makes nowhere first, "
+            + "or correct the name; Help() lists what is here.",
             Assert.Single(outcome.Error.Trace));
     }
 

@@ -6,7 +6,8 @@ namespace NotebookKit.Runner.Tests.Wording;
 public sealed class BuilderWordsTests(SharedEngine shared) : IClassFixture<SharedEngine>
 {
     private async Task<CellError> ErrorOf(string code) =>
-        (await shared.Engine.RunAsync(code, _ => { }, CancellationToken.None)).Error ?? throw new InvalidOperationException("It ran: " + code);
+        (await shared.Engine.RunAsync(code, _ => { }, CancellationToken.None)).Error
+            ?? throw new InvalidOperationException("It ran: " + code);
 
     private async Task<CellStatus> RunAsync(string code) =>
         (await shared.Engine.RunAsync(code, _ => { }, CancellationToken.None)).Status;
@@ -93,7 +94,8 @@ public sealed class BuilderWordsTests(SharedEngine shared) : IClassFixture<Share
     {
         await RunAsync("var stock = MaterialLibrary.Typical;\nvar design = new DesignRecordBuilder(\"T\");\n"
             + "design.Given(\"fill pressure\", 1.0, 0.0, 2.0, \"why\");");
-        Assert.Equal(Materials.Solids.MaterialLibrary.Typical.AllOf<Materials.Solids.Braid>().Select(b => b.Name).Order(StringComparer.Ordinal),
+        Assert.Equal(Materials.Solids.MaterialLibrary.Typical.AllOf<Materials.Solids.Braid>().Select(b => b.Name)
+                .Order(StringComparer.Ordinal),
             await CompletedAsync("var s = stock.Braid(\""));
         Assert.Contains("PET", await CompletedAsync("stock.Solid(\"pe"));
         Assert.Equal(["fill pressure"], await CompletedAsync("design.Given(\"fi"));

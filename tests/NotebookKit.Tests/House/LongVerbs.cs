@@ -1,5 +1,6 @@
 using NotebookKit.Building;
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Learned;
 using NotebookKit.Evidence;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.RigidBody;
@@ -65,6 +66,9 @@ internal static class LongVerbs
         ["disperse two stages"] = () => Pair.Disperse(Site, new(), 4, 1),
         ["disperse a shard of two stages"] = () => Pair.DisperseShard(Site, new(), 8, 1, 1, 2),
         ["check a design"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Check(),
+        ["sweep a design"] = () => DesignFiles.DesignFixture.Curlew.Sweep("rail friction=0.1; 0.2; 0.3"),
+        ["from tests to landing"] = () => Proved.FromTests(CardFixture.Built, CardFixture.Ground, VesselEvidence.Of(),
+            Vessels.Samples.Twins(CardFixture.Built)),
         ["wind limits"] = () => Proved.WindLimits(CardFixture.Ground),
         ["fit a flight log"] = () => Logged().Fit(),
         ["fit flight logs together"] = () => new FlightLogs { Flights = [Logged(), Logged() with { Name = "again" }] }.Fit(),

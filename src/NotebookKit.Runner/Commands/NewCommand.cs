@@ -1,0 +1,98 @@
+using System.CommandLine;
+using NotebookKit.DesignFiles;
+using NotebookKit.Runner.Notebooks;
+
+namespace NotebookKit.Runner.Commands;
+
+/// <summary>The command that begins a club's own folder: a design to edit, places for tests, logs and vessels, a notebook over all of
+/// it.</summary>
+internal static class NewCommand
+{
+    private const int LongestName = 60;
+
+    /// <summary>Its description for the command line.</summary>
+    public static Command Create()
+    {
+        var name = new Argument<string>("name") { Description = "What the vehicle is called: \"Our rocket\"." };
+        var from = new Option<string?>("--from") { Description = "Design to begin with: curlew, godwit, or a file; curlew if not given." };
+        var stages = new Option<int>("--stages") { Description = "1 or 2; two begin with godwit.", DefaultValueFactory = _ => 1 };
+        stages.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() is < 1 or > 2) result.AddError("--stages must be 1 or 2.");
+        });
+        var place = new Option<string?>("--in") { Description = "Folder to make the new folder in; the current one if not given." };
+        var command = new Command("new", "Makes a folder for a vehicle of your own.") { name, from, stages, place };
+        command.SetAction(parsed => DesignRequest.Sensibly(() => Make(parsed.GetRequiredValue(name),
+            parsed.GetValue(from) ?? (parsed.GetValue(stages) == 2 ? "godwit" : "curlew"), parsed.GetValue(place) ?? ".")));
+        return command;
+    }
+
+    private static int Make(string name, string from, string place)
+    {
+        var folder = Path.Combine(place, FolderOf(name));
+        if (Directory.Exists(folder) || File.Exists(folder))
+            throw new RequestException($"{folder} is there already. Choose another name, or remove the folder first.");
+        var design = OwnOf(Design.Read(FileOf(from)), name);
+        foreach (var below in new[] { "vessels", "tests", "logs" }) Directory.CreateDirectory(Path.Combine(folder, below));
+        design.Write(Path.Combine(folder, DesignRequest.InFolder));
+        File.WriteAllText(Path.Combine(folder, "design.schema.json"), DesignSchema.Text);
+        File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
+            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min]\n");
+        File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name));
+        NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);
+        Console.Out.WriteLine($"{folder} is ready: edit {DesignRequest.InFolder}, then: check {folder}");
+        return ExitCodes.Success;
+    }
+
+    // Tests, weighings and measured materials of another vehicle are no evidence for this one.
+    private static Design OwnOf(Design design, string name)
+    {
+        var text = design.ToText().Replace("\"weighed\":", "\"estimated\":", StringComparison.Ordinal);
+        design = Design.Parse(text, DesignRequest.InFolder).With("name", name)
+            .With("about", "Begun from another design; every value is to be checked.");
+        string[] within = design.Stages.Count == 2 ? ["stages.booster.", "stages.sustainer."] : [""];
+        string[] whole = ["materials", "decisions"];
+        foreach (var path in whole.Concat(within.SelectMany(w =>
+            new[] { $"{w}evidence", $"{w}rating.working pressure" })))
+            if (design.HasPart(path)) design = design.Without(path);
+        // About what a vessel without a test is rated for.
+        string[] fills = within.Length == 2 ? ["12 bar gauge", "18 bar gauge"] : ["20 bar gauge"];
+        foreach (var (part, fill) in within.Zip(fills)) design = design.With($"{part}charge.fill pressure", fill);
+        return design;
+    }
+
+    private static string FileOf(string from)
+    {
+        if (File.Exists(from)) return from;
+        var own = Path.Combine(RepositoryFolders.Find().Notebooks, $"{from.ToLowerInvariant()}.json");
+        return File.Exists(own) ? own : throw new RequestException($"There is no design \"{from}\". Write curlew, godwit, or the path of a "
+            + "design's file.");
+    }
+
+    private static string FolderOf(string name)
+    {
+        var words = string.Concat(name.Trim().ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : ' '))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var folder = string.Join('-', words);
+        return folder.Length is > 0 and <= LongestName && name.IndexOfAny(['/', '\\']) < 0 ? folder
+            : throw new RequestException($"\"{(name.Length > 80 ? name[..80] : name)}\" can't be a folder's name; take 1 to {LongestName} "
+                + "letters, figures and spaces.");
+    }
+
+    private static string ReadMe(string name) => $"""
+        # {name}
+
+        | what | where |
+        |---|---|
+        | the design: change a value, then `check` this folder | design.json |
+        | what was burst, what held, what leaked: under "evidence" in the design; pictures and notes here | tests/ |
+        | service records, one file a vessel: `vessel new vessels/c1.service.jsonl --vessel "{name}" --serial C-1` | vessels/ |
+        | logs of gauges and altimeters | logs/ |
+        | what lies on the shelf | stock.csv |
+        | pages, card and record: `run` this folder | {FolderOf(name)}.ipynb |
+
+        Nothing of the design that this one was begun from counts as evidence: its tests were left out, its weighings are estimates here. A vessel
+        without tests is rated low. Proof-test with water, from behind cover; local law and a licensed person come first.
+
+        """;
+}

@@ -1,0 +1,42 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace NotebookKit.Clearance;
+
+/// <summary>One value of a design that a sweep goes through.</summary>
+/// <param name="Name">Its path or plain name: "fill pressure", "vessel.plies.1".</param>
+/// <param name="Values">What it is to be, as a file would have it; 1 to 1000.</param>
+public sealed partial record SweepAxis(string Name, IReadOnlyList<string> Values)
+{
+    private const int MostValues = 1000;
+
+    /// <summary>Reads "fill pressure=20..60 bar gauge/9" (nine values from 20 to 60), or "throat=11 mm; 13 mm; 15 mm".</summary>
+    /// <param name="text">The text.</param>
+    /// <exception cref="FormatException">It is neither.</exception>
+    public static SweepAxis Parse(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var cut = text.IndexOf('=', StringComparison.Ordinal);
+        var (name, values) = cut < 0 ? ("", "") : (text[..cut].Trim(), text[(cut + 1)..].Trim());
+        if (name.Length == 0 || values.Length == 0 || text.Length > 10_000)
+            throw new FormatException(ClearanceFindings.NoSweep(text));
+        if (Range().Match(values) is not { Success: true } range)
+        {
+            string[] listed = [.. values.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+            return listed.Length is > 0 and <= MostValues ? new(name, listed) : throw new FormatException(ClearanceFindings.NoSweep(text));
+        }
+
+        var (from, to) = (Number(range, "from"), Number(range, "to"));
+        if (!int.TryParse(range.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            || count is < 2 or > MostValues || from == to) throw new FormatException(ClearanceFindings.SweepCount(text, MostValues));
+        var unit = range.Groups["unit"].Value.Trim();
+        return new(name, [.. Enumerable.Range(0, count).Select(i =>
+            $"{Math.Round(from + (to - from) * i / (count - 1), 10).ToString(CultureInfo.InvariantCulture)} {unit}".TrimEnd())]);
+    }
+
+    private static double Number(Match range, string group) => double.Parse(range.Groups[group].Value, NumberStyles.Float,
+        CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(?<from>-?\d+(\.\d+)?)\s*\.\.\s*(?<to>-?\d+(\.\d+)?)\s*(?<unit>[^/;\d][^/;]*)?/\s*(?<count>\d+)$")]
+    private static partial Regex Range();
+}

@@ -1,0 +1,88 @@
+using NotebookKit.Clearance;
+using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Provenance;
+using NotebookKit.Tests.DesignFiles;
+
+namespace NotebookKit.Tests.Clearance;
+
+public class DesignSweepTests
+{
+    private static readonly Design Curlew = Design.Parse(DesignFixture.CurlewText, "curlew.json");
+
+    private static readonly DesignSweep Two = Curlew.Sweep("fill pressure=30..60 bar gauge/3", "throat=11 mm; 13 mm");
+
+    // By hand: each design by itself, changed and checked.
+    [Fact]
+    public void Every_combination_is_the_design_changed_and_checked_by_itself()
+    {
+        Assert.Equal(["30 bar gauge", "45 bar gauge", "60 bar gauge"], Two.Axes[0].Values);
+        Assert.Equal(6, Two.Designs.Count);
+        var apogee = Two.Column("apogee");
+        for (var i = 0; i < 6; i++)
+        {
+            var (fill, throat) = (Two.Axes[0].Values[i / 2], Two.Axes[1].Values[i % 2]);
+            Assert.Equal([fill, throat], Two.Designs[i].Values);
+            var alone = Curlew.With("fill pressure", fill).With("throat", throat);
+            Assert.Equal(alone.Vehicle.Fly(alone.Site!).Apogee.Meters, apogee[i], 1e-9);
+        }
+
+        Assert.Equal("m", apogee.Unit);
+    }
+
+    [Fact]
+    public void More_pressure_flies_higher_and_the_inputs_are_numbers_with_their_unit()
+    {
+        var (input, apogee) = (Two.Input(0), Two.Column("apogee"));
+        Assert.Equal("bar gauge", input.Unit);
+        Assert.Equal([30, 30, 45, 45, 60, 60], input.Values);
+        Assert.True(apogee[0] < apogee[2] && apogee[2] < apogee[4]);
+    }
+
+    [Fact]
+    public void A_design_that_breaks_a_requirement_or_can_not_be_made_says_so_in_its_line()
+    {
+        var sweep = Curlew.Sweep("fill pressure=40 bar gauge; 70 bar gauge; 200 bar gauge");
+        Assert.Equal([true, false, false], sweep.Designs.Select(d => d.Holds));
+        Assert.Contains("fill pressure within the rating", sweep.Designs[1].Against, StringComparison.Ordinal);
+        Assert.Null(sweep.Designs[2].Check);
+        Assert.Contains("80 bar gauge", sweep.Designs[2].Refusal, StringComparison.Ordinal);
+        Assert.Contains(sweep.Findings, f => f.Message.Contains("1 of 3 designs", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Names_of_materials_are_swept_as_well()
+    {
+        var sweep = Curlew.Without("rating.working pressure").Sweep("vessel.plies.1=carbon sleeve 65 mm heavy; carbon sleeve 65 mm light");
+        Assert.Equal([1.0, 2.0], sweep.Input(0).Values);
+        var rated = sweep.Column("rated pressure");
+        Assert.True(rated[1] < rated[0] || double.IsNaN(rated[1]));
+    }
+
+    [Fact]
+    public void A_sweep_of_a_million_is_refused_with_the_limit()
+    {
+        var refused = Assert.Throws<InvalidDesignException>(() => Curlew.Sweep("fill pressure=20..60 bar gauge/1000",
+            "water fraction=20..40 %/1000"));
+        Assert.Contains("10000", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("fill pressure")]
+    [InlineData("=20 bar gauge")]
+    [InlineData("fill pressure=")]
+    [InlineData("fill pressure=20..20 bar gauge/5")]
+    [InlineData("fill pressure=20..60 bar gauge/1")]
+    [InlineData("fill pressure=20..60 bar gauge/1000000000000")]
+    public void What_is_no_sweep_is_refused_with_an_example(string text) =>
+        Assert.NotEmpty(Assert.Throws<FormatException>(() => SweepAxis.Parse(text)).Message);
+
+    [Fact]
+    public void A_name_that_means_nothing_names_the_nearest_once()
+    {
+        var unknown = Assert.Throws<DesignFileException>(() => Curlew.Sweep("fil pressure=20..60 bar gauge/9"));
+        Assert.Contains("fill pressure", unknown.Message, StringComparison.Ordinal);
+        Assert.Throws<InvalidDesignException>(() => Curlew.Sweep("throat=11 mm; 12 mm", "throat=13 mm"));
+        Assert.Throws<InvalidDesignException>(() => Two.Column("colour"));
+    }
+}
