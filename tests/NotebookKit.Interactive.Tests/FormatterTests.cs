@@ -57,7 +57,10 @@ public sealed class FormatterTests(NotebookSession session)
         var namespaces = OurNamespaces.All.Where(n => n != "NotebookKit.Logs"
             && !n.StartsWith("NotebookKit.Interactive", StringComparison.Ordinal));
         await session.RunAsync(string.Join('\n', namespaces.Select(n => $"using {n};")));
-        await session.RunAsync(File.ReadAllText(Path.Combine(Repository(), "notebooks", "curlew.csx")));
+        // The script names its design as it lies beside a notebook.
+        var notebooks = Path.Combine(Repository(), "notebooks");
+        await session.RunAsync(File.ReadAllText(Path.Combine(notebooks, "curlew.csx")).Replace("\"curlew.json\"",
+            $"@\"{Path.Combine(notebooks, "curlew.json")}\"", StringComparison.Ordinal));
         var forms = await session.ShowAsync("curlew.Card(site, new FlightEvidence())");
         Assert.Equal([Verdict, "text/html", "text/plain"], forms.Keys.Order());
         Assert.Contains("\"Words\":\"NO-GO\",\"Holds\":false", forms[Verdict], StringComparison.Ordinal);

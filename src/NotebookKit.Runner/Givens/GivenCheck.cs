@@ -1,4 +1,3 @@
-using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Numerics;
 using NotebookKit.Record;
 using NotebookKit.Runner.Commands;
@@ -76,14 +75,9 @@ internal sealed class GivenCheck
 
     private List<NotebookGivens> Holders(string name)
     {
-        try
-        {
-            return [.. _notebooks.Where(n => n.Named(name).Any())];
-        }
-        catch (DesignFileException several)
-        {
-            throw Refused(several.Message);
-        }
+        var holders = _notebooks.Where(n => n.Named(name).Any()).ToList();
+        return holders.Count == 0 && _notebooks.Select(n => n.Ambiguity(name)).FirstOrDefault(a => a is not null) is { } ambiguity
+            ? throw Refused(ambiguity) : holders;
     }
 
     private void CheckValue(string name, string text, IReadOnlyList<NotebookGivens> holders)

@@ -1,4 +1,5 @@
 using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
 
 namespace NotebookKit.Runner.Givens;
 
@@ -14,7 +15,39 @@ internal sealed record NotebookGivens(string Notebook, IReadOnlyList<StatedGiven
     {
         var listed = Givens.Where(g => string.Equals(g.Name, name, StringComparison.OrdinalIgnoreCase)).ToList();
         return listed.Count > 0 ? listed
-            : Designs.Where(d => d.Has(name)).Select(d => new StatedGiven(name, null, null, null, null, "", "") { Of = d });
+            : Designs.Where(d => Holds(d, name)).Select(d => new StatedGiven(name, null, null, null, null, "", "") { Of = d });
+    }
+
+    /// <summary>Why a name can't be told apart in one of its designs; none where it can.</summary>
+    /// <param name="name">Name.</param>
+    public string? Ambiguity(string name)
+    {
+        foreach (var design in Designs)
+        {
+            try
+            {
+                design.Has(name);
+            }
+            catch (DesignFileException several)
+            {
+                return several.Message;
+            }
+        }
+
+        return null;
+    }
+
+    // A name that means several values of this design may be another notebook's.
+    private static bool Holds(Design design, string name)
+    {
+        try
+        {
+            return design.Has(name);
+        }
+        catch (DesignFileException)
+        {
+            return false;
+        }
     }
 
     /// <summary>Designs that it reads, of which every value may be given by its path or its plain name.</summary>

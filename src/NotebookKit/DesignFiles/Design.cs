@@ -148,6 +148,18 @@ public sealed class Design : IEquatable<Design>
         return DesignChange.Find(_file, _tree, _read, name) is not null;
     }
 
+    private bool Means(string name)
+    {
+        try
+        {
+            return Has(name);
+        }
+        catch (DesignFileException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>Whether something stands at a path of the file: a value, an object, a list.</summary>
     /// <param name="path">Its path: "evidence.tests.2".</param>
     public bool HasPart(string path)
@@ -168,16 +180,17 @@ public sealed class Design : IEquatable<Design>
         return new(_file, tree, new HashSet<string>(_changed) { path });
     }
 
-    /// <summary>The same design with the values that a run overrides; those that aren't the design's are left to others.</summary>
+    /// <summary>The same design with the values that a run overrides; those that aren't the design's, or mean several of its values, are
+    /// left to others.</summary>
     /// <param name="overrides">The overrides: a notebook passes on its <c>session.Givens</c>.</param>
-    /// <exception cref="DesignFileException">A name means several values, or a value can't be that.</exception>
+    /// <exception cref="DesignFileException">A value can't be what a name means.</exception>
     public Design With(GivenOverrides overrides)
     {
         ArgumentNullException.ThrowIfNull(overrides);
         var design = this;
         foreach (var name in overrides.Names)
         {
-            if (DesignChange.Find(_file, design._tree, design._read, name) is null) continue;
+            if (!design.Means(name)) continue;
             design = design.With(name, overrides.TextOf(name)!);
             overrides.Take(name);
         }

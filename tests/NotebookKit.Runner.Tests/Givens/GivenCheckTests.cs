@@ -93,7 +93,7 @@ public sealed class GivenCheckTests
         var lessons = Directory.GetFiles(Path.Combine(TestFolder.Repository, "notebooks"), "*.ipynb");
         Assert.NotEmpty(GivenCheck.Of(GivenOverrides.Parse(["fill pressure=25 bar gauge"]), lessons).Notes);
         var refusal = Assert.Throws<RequestException>(() => GivenCheck.Of(GivenOverrides.Parse(["fil pressure=20 bar gauge"]), lessons));
-        Assert.Contains("the nearest is \"fill pressure\"", refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("may mean \"fill pressure\"", refusal.Message, StringComparison.Ordinal);
         Assert.Contains(refusal.Details, l => l.Contains("booster fill", StringComparison.Ordinal)
             && l.Contains("gauge pressure, 5 bar gauge to 60 bar gauge", StringComparison.Ordinal));
     }
