@@ -1,12 +1,14 @@
 using System.CommandLine;
+using System.Text.RegularExpressions;
 using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Runner.Notebooks;
 
 namespace NotebookKit.Runner.Commands;
 
 /// <summary>The command that begins a club's own folder: a design to edit, places for tests, logs and vessels, a notebook over all of
 /// it.</summary>
-internal static class NewCommand
+internal static partial class NewCommand
 {
     private const int LongestName = 60;
 
@@ -47,19 +49,37 @@ internal static class NewCommand
     // Tests, weighings and measured materials of another vehicle are no evidence for this one.
     private static Design OwnOf(Design design, string name)
     {
-        var text = design.ToText().Replace("\"weighed\":", "\"estimated\":", StringComparison.Ordinal);
+        var text = Masses().Replace(design.ToText(), m => m.Value.Replace("\"weighed\":", "\"estimated\":", StringComparison.Ordinal));
         design = Design.Parse(text, DesignRequest.InFolder).With("name", name)
             .With("about", "Begun from another design; every value is to be checked.");
         string[] within = design.Stages.Count == 2 ? ["stages.booster.", "stages.sustainer."] : [""];
-        string[] whole = ["materials", "decisions"];
-        foreach (var path in whole.Concat(within.SelectMany(w =>
-            new[] { $"{w}evidence", $"{w}rating.working pressure" })))
+        foreach (var path in within.SelectMany(w => new[] { $"{w}evidence", $"{w}rating.working pressure",
+            $"{w}vessel.nozzle end.weighed", $"{w}vessel.forward end.weighed" }).Append("decisions"))
             if (design.HasPart(path)) design = design.Without(path);
+        design = WithoutMeasurements(design);
         // About what a vessel without a test is rated for.
         string[] fills = within.Length == 2 ? ["12 bar gauge", "18 bar gauge"] : ["20 bar gauge"];
         foreach (var (part, fill) in within.Zip(fills)) design = design.With($"{part}charge.fill pressure", fill);
         return design;
     }
+
+    // Materials that the design itself names stay, as typical ones.
+    private static Design WithoutMeasurements(Design design)
+    {
+        if (!design.HasPart("materials")) return design;
+        try
+        {
+            return design.Without("materials");
+        }
+        catch (DesignFileException)
+        {
+            return Design.Parse(design.ToText().Replace("\"kind\": \"measured\"", "\"kind\": \"typical\"", StringComparison.Ordinal),
+                DesignRequest.InFolder);
+        }
+    }
+
+    [GeneratedRegex("""\"masses\":\s*\[[^\]]*\]""")]
+    private static partial Regex Masses();
 
     private static string FileOf(string from)
     {

@@ -102,7 +102,7 @@ public sealed record DesignCheck : Result
     {
         if (figures.Of(requirement.Of, requirement.Side, out var reason) is not { } value)
             return new(requirement, RequirementVerdict.CannotTell, "", reason);
-        var order = System.Collections.Comparer.Default.Compare(value, requirement.Value);
+        var order = DesignFiguresOf.Order(value, requirement.Value);
         var holds = value is not double.NaN && (requirement.Side == Limit.AtMost ? order <= 0 : order >= 0);
         return new(requirement, holds ? RequirementVerdict.Holds : RequirementVerdict.NoLongerHolds, Shown(value), "") { Computed = value };
     }

@@ -5,6 +5,7 @@ using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Stability;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 using NotebookKit.Record;
 using NotebookKit.Vessels.Ratings;
 using UnitsNet;
@@ -116,7 +117,11 @@ internal sealed class DesignFiguresOf(Design design)
 
     // Figures of one kind have an order.
     private static object? Worst(IEnumerable<object> values, int worst) =>
-        values.Aggregate((a, b) => worst * System.Collections.Comparer.Default.Compare(a, b) >= 0 ? a : b);
+        values.Aggregate((a, b) => worst * Order(a, b) >= 0 ? a : b);
+
+    /// <summary>The order of two figures of one kind: below 0, 0 or above 0.</summary>
+    public static int Order(object one, object other) => one is GaugePressure pressure && other is GaugePressure against
+        ? pressure.Pascals.CompareTo(against.Pascals) : System.Collections.Comparer.Default.Compare(one, other);
 
     private T? Step<T>(string name, Func<T> compute, out string reason) where T : class
     {

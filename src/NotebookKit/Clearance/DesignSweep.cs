@@ -4,6 +4,7 @@ using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Record;
 using UnitsNet;
 
 namespace NotebookKit.Clearance;
@@ -49,7 +50,7 @@ public sealed record DesignSweep : Result
     public override IReadOnlyList<ResultLine> Lines =>
     [
         .. Designs.Select(d => new ResultLine(string.Join(", ", Axes.Zip(d.Values, (a, v) => $"{a.Name} {v}")),
-            d.Holds ? "all hold" : d.Check is null ? "can't be made" : "DOES NOT HOLD",
+            d.Holds ? "all hold" : d.Outcomes is null ? "can't be made" : "DOES NOT HOLD",
             string.Join("; ", Shown.Select(f => (f, Value: d.Figure(f))).Where(f => f.Value is not null)
                 .Select(f => $"{f.f} {DesignCheck.Shown(f.Value!)}").Append(d.Against).Where(t => t.Length > 0)))),
     ];
@@ -121,12 +122,20 @@ public sealed record DesignSweep : Result
         return new(design, axes, designs);
     }
 
+    // Of two stages the worse one is shown: the smaller of what has to be large.
+    private static Limit WorseSide(string figure) => figure is DesignFigures.Rated or DesignFigures.DesignBurst or DesignFigures.Proof
+        or DesignFigures.Margin or DesignFigures.RailSpeed ? Limit.AtLeast : Limit.AtMost;
+
     private static SweptDesign One(Design design, IReadOnlyList<SweepAxis> axes, string[] values)
     {
         try
         {
             for (var k = 0; k < values.Length; k++) design = design.With(axes[k].Name, values[k]);
-            return new(values, design.Check(), "");
+            var check = design.Check();
+            var figures = new Dictionary<string, object>(StringComparer.Ordinal);
+            foreach (var name in DesignFigures.Kinds.Keys)
+                if (check.Figures.Of(name, WorseSide(name), out _) is { } value) figures[name] = value;
+            return new(values, check.Outcomes, "") { Figures = figures };
         }
         catch (DesignFileException refused)
         {

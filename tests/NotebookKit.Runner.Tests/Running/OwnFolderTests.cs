@@ -36,6 +36,23 @@ public sealed class OwnFolderTests : IDisposable
         Assert.DoesNotContain("can't be computed", check.Output, StringComparison.Ordinal);
     }
 
+    // A file of one's own names its own material and a weighed end: the name stays, what was measured doesn't.
+    [Fact]
+    public async Task A_design_with_materials_of_its_own_keeps_their_names_and_no_measurement()
+    {
+        var own = (await File.ReadAllTextAsync(Path.Combine(TestFolder.Repository, "notebooks", "curlew.json")))
+            .Replace("\"name\": \"laminating epoxy\"", "\"name\": \"our epoxy\", \"like\": \"laminating epoxy\"", StringComparison.Ordinal)
+            .Replace("\"resin\": \"laminating epoxy\"", "\"resin\": \"our epoxy\"", StringComparison.Ordinal)
+            .Replace("\"other parts\": \"15 g\"", "\"other parts\": \"15 g\", \"weighed\": \"80 g\"", StringComparison.Ordinal);
+        await File.WriteAllTextAsync(folder["own.json"], own);
+        var made = await ProgramRun.RunAsync(["new", "Named", "--from", folder["own.json"], "--in", folder[""]]);
+        Assert.True(made.ExitCode == 0, made.Output + made.Errors);
+        var design = await File.ReadAllTextAsync(Path.Combine(folder["named"], "design.json"));
+        Assert.Contains("our epoxy", design, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"measured\"", design, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"weighed\"", design, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("a/b", "can't be a folder's name")]
     [InlineData("...", "can't be a folder's name")]

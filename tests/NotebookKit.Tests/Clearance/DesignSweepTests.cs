@@ -45,7 +45,7 @@ public class DesignSweepTests
         var sweep = Curlew.Sweep("fill pressure=40 bar gauge; 70 bar gauge; 200 bar gauge");
         Assert.Equal([true, false, false], sweep.Designs.Select(d => d.Holds));
         Assert.Contains("fill pressure within the rating", sweep.Designs[1].Against, StringComparison.Ordinal);
-        Assert.Null(sweep.Designs[2].Check);
+        Assert.Null(sweep.Designs[2].Outcomes);
         Assert.Contains("80 bar gauge", sweep.Designs[2].Refusal, StringComparison.Ordinal);
         Assert.Contains(sweep.Findings, f => f.Message.Contains("1 of 3 designs", StringComparison.Ordinal));
     }
@@ -57,6 +57,24 @@ public class DesignSweepTests
         Assert.Equal([1.0, 2.0], sweep.Input(0).Values);
         var rated = sweep.Column("rated pressure");
         Assert.True(rated[1] < rated[0] || double.IsNaN(rated[1]));
+    }
+
+    // Godwit's booster is rated lower than its sustainer: the lower one counts.
+    [Fact]
+    public void Of_two_stages_the_lower_rating_is_shown()
+    {
+        var godwit = Design.Parse(DesignFixture.GodwitText, "godwit.json");
+        var lower = Math.Min(godwit.Stages[0].Rating.WorkingPressure.Bar, godwit.Stages[1].Rating.WorkingPressure.Bar);
+        Assert.Equal(lower, godwit.Sweep("ceiling=600 m; 700 m").Column("rated pressure")[0], 1e-9);
+    }
+
+    [Theory]
+    [InlineData("55 bar gauge", RequirementVerdict.Holds)]
+    [InlineData("65 bar gauge", RequirementVerdict.NoLongerHolds)]
+    public void A_requirement_on_a_gauge_pressure_is_judged(string least, RequirementVerdict verdict)
+    {
+        var one = $$"""[{ "of": "rated pressure", "name": "rated", "at least": "{{least}}", "why": "Wanted." }]""";
+        Assert.Equal(verdict, Curlew.Without("decisions").With("requirements", one).Check().Outcomes.Single().Verdict);
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using System.Text;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Record;
+using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Testing;
 using UnitsNet;
 using UnitsNet.Units;
@@ -88,9 +89,17 @@ public sealed record TestsToLanding : Result
 
     private static string Line(VesselTest test) => string.Join('|', test.GetType().Name, test.Id, test.Vessel.Name,
         test.Vessel.Length.Millimeters.ToString("R", CultureInfo.InvariantCulture),
-        string.Join('+', test.Vessel.Plies.Select(p => p.Name)),
+        string.Join('+', test.Vessel.Plies.Select(p => p.Name)), Exact(test.Vessel.Liner.Bore), Exact(test.Vessel.Liner.Wall),
+        End(test.Vessel.NozzleEnd, test.Vessel.Liner.Bore), End(test.Vessel.ForwardEnd, test.Vessel.Liner.Bore),
         test.Pressure.Pascals.ToString("R", CultureInfo.InvariantCulture), (test as BurstTest)?.Failed, test.Batch, test.Leak?.Where,
-        test.Leak?.Pressure.Pascals.ToString("R", CultureInfo.InvariantCulture), test.DropsSeen);
+        test.Leak?.Pressure.Pascals.ToString("R", CultureInfo.InvariantCulture), test.DropsSeen,
+        test.Growth is { } growth ? growth.Milliliters.ToString("R", CultureInfo.InvariantCulture) : "");
+
+    private static string End(VesselEnd end, Length bore) => string.Join('/', end.Closure.Shape, end.Closure.Material.Name,
+        Exact(end.Closure.Wall), Exact(end.Closure.Opening), Exact(end.Closure.Meridian(bore)), Exact(end.SleeveReach(bore)),
+        string.Join('+', end.Joints.Select(j => j.Name)), end.Fitting?.Name, end.Discs?.Count);
+
+    private static string Exact(Length length) => length.Millimeters.ToString("R", CultureInfo.InvariantCulture);
 
     private static string Percent(Ratio? change) =>
         change is { } c ? $", {c.Percent.ToString("+0.#;−0.#;0", CultureInfo.InvariantCulture)} %" : "";

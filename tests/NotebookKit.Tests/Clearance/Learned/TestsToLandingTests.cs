@@ -92,6 +92,9 @@ public class TestsToLandingTests
         var other = All.Tests[0] with { Pressure = All.Tests[0].Pressure + Pressure.FromBars(1) };
         var moved = new VesselEvidence([.. All.Tests.Skip(1), other]);
         Assert.NotEqual(Chain.Fingerprint, TestVehicle.FromTests(Built, Ground, VesselEvidence.Of(), moved).Fingerprint);
+        var thicker = Built.ForwardEnd with { Closure = Built.ForwardEnd.Closure with { Wall = Built.ForwardEnd.Closure.Wall * 1.5 } };
+        var ends = new VesselEvidence([.. All.Tests.Skip(1), All.Tests[0] with { Vessel = Built with { ForwardEnd = thicker } }]);
+        Assert.NotEqual(Chain.Fingerprint, TestVehicle.FromTests(Built, Ground, VesselEvidence.Of(), ends).Fingerprint);
         Assert.Equal(Chain.Fingerprint, TestVehicle.FromTests(Built, Ground, All, All).Fingerprint);
     }
 
