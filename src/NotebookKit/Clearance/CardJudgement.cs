@@ -35,8 +35,6 @@ internal sealed class CardJudgement
 
     public void AddRange(IEnumerable<Finding> findings) => _findings.AddRange(findings);
 
-    public void Error(string message) => _findings.Add(Finding.Error(message));
-
     /// <summary>A flight, or none where the vehicle can't be flown as it is; every reason is put on the card.</summary>
     public static T? Try<T>(CardJudgement card, Func<T> fly)
         where T : class
@@ -58,8 +56,7 @@ internal sealed class CardJudgement
     {
         if (expected is null) return null;
         if (Try(card, fly) is { Status: ResultStatus.Completed } flight) return flight.Figures;
-        card.Error($"at the {end} end of the drag band the flight has no answer. Fly the vehicle at that end and do what the findings of "
-            + "that flight name.");
+        card.Add(ClearanceFindings.FlightAtBandEndHasNoAnswer(end));
         return null;
     }
 
@@ -67,7 +64,7 @@ internal sealed class CardJudgement
     public bool Shown(string name, bool isShown, string what, string remedy)
     {
         _items.Add(new(name, isShown, isShown ? what : remedy));
-        if (!isShown) Error($"not shown: {name}. {remedy}");
+        if (!isShown) Add(ClearanceFindings.EvidenceIsNotShown(name, remedy));
         return isShown;
     }
 
@@ -91,10 +88,9 @@ internal sealed class CardJudgement
         if (!Shown("stand-off", standOff is not null, standOff is null ? ""
             : $"crew {standOff.Crew.Show()}, spectators {standOff.Spectators.Show()}",
             "Compute the stand-off for this vehicle and fill.")) return;
-        if (standOff!.Unlike(vehicle, charges) is { } unlike) Error($"{unlike}. Compute it for this fill.");
+        if (standOff!.Unlike(vehicle, charges) is { } unlike) Add(ClearanceFindings.StandOffIsOfAnotherFill(unlike));
         if (standOff.Spectators.Meters < LaunchStandOff.ShareOfApogee * highest.Meters - 0.01)
-            Error($"the spectators' distance of {standOff.Spectators.Show()} was computed for an apogee of {standOff.Apogee.Show()}; "
-                + $"this flight may reach {highest.Show()}. Compute it for this vehicle on this site.");
+            Add(ClearanceFindings.SpectatorsDistanceIsOfLowerApogee(standOff.Spectators, standOff.Apogee, highest));
     }
 
     /// <summary>The scatter against the flight that it has to be of.</summary>
@@ -104,39 +100,28 @@ internal sealed class CardJudgement
             "Disperse this vehicle on this site.")) return;
         if (scatter!.Plan.Subject != subject || scatter.Plan.Stages != stages)
         {
-            Error(scatter.Plan.Vehicle != vehicle || scatter.Plan.Site != site.Name
-                ? $"the scatter on the card is of {scatter.Plan.Vehicle} from {scatter.Plan.Site}, not of {vehicle} from {site.Name}. "
-                    + "Disperse this one."
-                : $"the scatter on the card is of another {vehicle} or another wind: its expected flight isn't the one on this card. "
-                    + "Disperse this one.");
+            Add(scatter.Plan.Vehicle != vehicle || scatter.Plan.Site != site.Name
+                ? ClearanceFindings.ScatterIsOfAnotherVehicle(scatter.Plan.Vehicle, scatter.Plan.Site, vehicle, site.Name)
+                : ClearanceFindings.ScatterIsOfAnotherFlight(vehicle));
         }
 
-        if (scatter.Part != ShardNumber.Whole) Error($"the scatter on the card is shard {scatter.Part} only. Merge all of them.");
+        if (scatter.Part != ShardNumber.Whole) Add(ClearanceFindings.ScatterIsPart(scatter.Part.ToString()));
         if (scatter.Apogee.Count < FewestFlights)
-            Error($"the scatter on the card has {scatter.Apogee.Count} flights; at least {FewestFlights} are needed to tell what happens "
-                + "in 1 % of them. Disperse with more flights.");
+            Add(ClearanceFindings.ScatterHasTooFewFlights(scatter.Apogee.Count, FewestFlights));
         var still = Varied.Where(name => scatter.Inputs.Where(i => IsOf(i.Name, name)).Any(i => i.Values.All(v => v == i[0]))).ToList();
         if (still.Count > 0)
-            Error($"in the scatter on the card nothing varies in {string.Join(", ", still)}, so all its flights are too much alike. "
-                + "Disperse with a spread of each.");
+            Add(ClearanceFindings.ScatterVariesTooLittle(still));
         if (scatter.Plan.Ceiling?.Meters != site.Ceiling?.Meters)
-            Error("the scatter on the card was judged by "
-                + $"{(scatter.Plan.Ceiling is { } other ? $"a ceiling of {other.Show()}" : "no ceiling")}, not by this site's. "
-                + "Disperse again.");
-        if (!SameField(scatter.Plan.Field, site.Field)) Error("the scatter on the card was judged by another field than this site's. "
-            + "Disperse again.");
+            Add(ClearanceFindings.ScatterHasAnotherCeiling(scatter.Plan.Ceiling));
+        if (!SameField(scatter.Plan.Field, site.Field)) Add(ClearanceFindings.ScatterHasAnotherField());
         if (scatter.Failed > 0 && Likelihood.Of(scatter.Failed, scatter.Apogee.Count) is var failed && failed.Low > MostBroken)
-            Error($"in {failed} of the flights there is no landing by the model; at most {MostBroken.Show()} is accepted (common "
-                + "practice, no source). Find out why before you fly.");
+            Add(ClearanceFindings.ScatterHasTooManyFailures(failed.ToString(), MostBroken));
         if (scatter.AboveCeiling is { } above && above.Low > MostBroken)
-            Error($"the ceiling is passed in {above} of the flights; at most {MostBroken.Show()} is accepted (common practice, no "
-                + "source). Use less pressure, or ask for a higher ceiling.");
+            Add(ClearanceFindings.ScatterIsAboveCeiling(above.ToString(), MostBroken));
         if (scatter.OffField is { } off && off.Low > MostBroken)
-            Error($"{(stages == 2 ? "the sustainer" : "the vehicle")} lands off the field in {off} of the flights; at most "
-                + $"{MostBroken.Show()} is accepted (common practice, no source). Lean the rail into the wind, deploy lower, or wait.");
+            Add(ClearanceFindings.ScatterIsOffField(stages == 2 ? "the sustainer" : "the vehicle", off.ToString(), MostBroken));
         if (scatter.Booster?.OffField is { } strays && strays.Low > MostBroken)
-            Error($"the booster lands off the field in {strays} of the flights; at most {MostBroken.Show()} is accepted (common "
-                + "practice, no source). Lean the rail into the wind, or wait.");
+            Add(ClearanceFindings.BoosterScatterIsOffField(strays.ToString(), MostBroken));
         AddRange(scatter.Findings);
     }
 
@@ -144,8 +129,7 @@ internal sealed class CardJudgement
     public void Wind(WindLimits limits, Speed planned)
     {
         if (planned > limits.Limit)
-            Error($"the wind planned for at the rail, {planned.Show()}, is above the limit of {limits.Limit.Show()}, which "
-                + $"{limits.SetBy} sets. Wait, or mend what sets the limit.");
+            Add(ClearanceFindings.WindPlannedIsAboveLimit(planned, limits.Limit, limits.SetBy));
     }
 
     // "Drag", or "Booster's drag" where there are two stages; not "Canopy drag".

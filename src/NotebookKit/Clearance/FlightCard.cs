@@ -38,12 +38,10 @@ public sealed record FlightCard : Result, IFlightCard
             var margin = Flight!.Stability();
             MinimumMargin = margin.MinimumMargin;
             if (!margin.Holds)
-                card.Error($"the minimum static margin in flight is {Digits.Round(margin.MinimumMargin)} calibres; at least "
-                    + $"{Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+                card.Add(ClearanceFindings.MarginInFlightIsLow(margin.MinimumMargin, margin.Limits.Minimum));
             card.AddRange(margin.Findings);
             if (site.Ceiling is { } ceiling && figures.Apogee > ceiling)
-                card.Error($"the expected apogee is {figures.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, "
-                    + "or ask for a higher ceiling.");
+                card.Add(ClearanceFindings.ApogeeAboveCeiling(figures.Apogee, ceiling));
             else if (site.Ceiling is { } above && MaximumApogee > above)
                 card.Add(ClearanceFindings.ApogeeAboveCeilingAtLightDrag(MaximumApogee, above));
         }

@@ -42,15 +42,13 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         if (isAirborneAlone) Stability(evidence);
         if (vehicle.MeasuredDrag is { } curve) OwnDrag(card, curve, own);
         if (vehicle.DragCalibration is { } calibration && calibration.Origin.Kind != SourceKind.Measured)
-            card.Error($"{own}the factor on drag of {Digits.Round(calibration.Factor)} wasn't measured: {calibration.Origin}. Fit the "
-                + "factor to a logged flight, or fly on the drag build-up with its band.");
+            card.Add(ClearanceFindings.DragFactorIsNotMeasured(own, calibration.Factor, calibration.Origin.ToString()));
     }
 
     /// <summary>A drag curve of one's own carries neither flights nor a band: heavy drag written in would keep any flight low and
     /// near.</summary>
     public static void OwnDrag(CardJudgement card, Aerodynamics.Drag.DragCurve curve, string own) =>
-        card.Error($"{own}the drag curve \"{curve.Name}\" was given by hand; no flight is shown that it was fitted to. Fit the drag to a "
-            + "logged flight (DragCalibration), or fly on the drag build-up with its band.");
+        card.Add(ClearanceFindings.DragCurveIsByHand(own, curve.Name));
 
     /// <summary>The gust of the fins against the wind limit.</summary>
     public void Gust(StageEvidence evidence, Speed limit)
@@ -73,15 +71,13 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         {
             if (vehicle.Charge.Chamber != vessel!.Chamber)
             {
-                card.Error(vehicle.Charge.Chamber.Basis == Vessels.PressureBasis.Proved
-                    ? $"{own}the vehicle flies on {vehicle.Charge.Chamber.Reference}; the proof handed over is of {vessel}. Hand over "
-                        + "the proof of the vessel that flies."
-                    : $"{own}the rated pressure that the vehicle flies on is {vehicle.Charge.Chamber.RestsOn}. Let it fly on the proved "
-                        + "vessel: vehicle.On(vessel).");
+                card.Add(vehicle.Charge.Chamber.Basis == Vessels.PressureBasis.Proved
+                    ? ClearanceFindings.VehicleFliesOnAnotherVessel(own, vehicle.Charge.Chamber.Reference, vessel.ToString())
+                    : ClearanceFindings.VehicleFliesOnUnprovedVessel(own, vehicle.Charge.Chamber.RestsOn));
             }
 
             if (day is { } today && vessel.Day > today)
-                card.Error($"{own}the proof is dated {Iso(vessel.Day)}, after the day of the flight, {Iso(today)}. Check both dates.");
+                card.Add(ClearanceFindings.ProofIsAfterFlight(own, vessel.Day, today));
             foreach (var finding in vessel.Findings.Where(f => f.Severity == FindingSeverity.Warning)) card.Add(finding);
         }
 
@@ -93,9 +89,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             if (hasTemperature) card.AddRange(Allowance.HeatFindings.Select(f => f with { Message = own + f.Message }));
             card.Add(Allowance.SustainedLoad);
             if (Allowance.IsShown && vehicle.Charge.Pressure > Allowance.Pressure)
-                card.Error($"{own}the fill pressure is {vehicle.Charge.Pressure}; the vessel's maximum fill pressure "
-                    + $"is {Allowance.Pressure}, "
-                    + $"which {Allowance.SetBy} sets. Fill it to less, or mend what sets it.");
+                card.Add(ClearanceFindings.FillIsAboveAllowance(own, vehicle.Charge.Pressure, Allowance.Pressure, Allowance.SetBy));
         }
     }
 
@@ -107,25 +101,22 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         if (vessel is not null)
         {
             if (!Same(service.Vessel, vessel.Vessel) || !Same(service.Serial, vessel.Serial))
-                card.Error($"{own}the service record is that of {service.Vessel} {service.Serial}, the proof that of {vessel.Vessel} "
-                    + $"{vessel.Serial}. Hand over both of one vessel.");
+                card.Add(ClearanceFindings.ServiceRecordIsOfAnotherVessel(
+                    own, $"{service.Vessel} {service.Serial}", $"{vessel.Vessel} {vessel.Serial}"));
             // By the day of the proof, not by its place in the file: an old proof may be written down late.
             var last = (day is { } asked ? Standing(service, asked).LastProof : null) ?? service.Events.OfType<Proved>().LastOrDefault();
             if (last is null)
-                card.Error($"{own}the service record holds no proof. Enter the proof that was held.");
+                card.Add(ClearanceFindings.ServiceRecordHoldsNoProof(own));
             else if (!string.Equals(last.Record, vessel.Fingerprint, StringComparison.OrdinalIgnoreCase))
-                card.Error($"{own}the last proof in the service record is record {Short(last.Record)}, the one handed over is "
-                    + $"{Short(vessel.Fingerprint)}. Hand over the last proof of the vessel.");
+                card.Add(ClearanceFindings.ProofIsNotTheLast(own, last.Record, vessel.Fingerprint));
             else if (last.Day != vessel.Day)
-                card.Error($"{own}the service record dates the last proof {Iso(last.Day)}, the proof's own record {Iso(vessel.Day)}; a "
-                    + "proof is no younger than its readings. Prove the vessel again, or enter the proof with its own day.");
+                card.Add(ClearanceFindings.ProofDatesDiffer(own, last.Day, vessel.Day));
         }
 
         if (day is not { } on) return;
         var status = Standing(service, on);
         if (status.InspectionDue)
-            card.Error($"{own}{service.Vessel} {service.Serial} has to be inspected on the day, before the first fill; the service "
-                + $"record holds no inspection of {Iso(on)}. Inspect it and enter what you find.");
+            card.Add(ClearanceFindings.InspectionOfDayIsMissing(own, $"{service.Vessel} {service.Serial}", on));
         card.AddRange(status.Findings.Select(f => f with { Message = own + f.Message }));
     }
 
@@ -144,20 +135,15 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             "Plan the fill of this vessel: new PadFill { ... }.Run().")) return;
         var (fill, charge) = (evidence.Fill!, vehicle.Charge);
         if (fill.Fill.Chamber != charge.Chamber)
-            card.Error($"{own}the fill is that of another chamber ({fill.Fill.Chamber.Volume.Show()}, {fill.Fill.Chamber.RestsOn}), not "
-                + "of the one that flies. Plan the fill of this vessel.");
+            card.Add(ClearanceFindings.FillIsOfAnotherChamber(own, fill.Fill.Chamber.Volume, fill.Fill.Chamber.RestsOn));
         if (Math.Abs((fill.Fill.Target - charge.Pressure).Bars) > PressureTolerance.Bars)
-            card.Error($"{own}the fill goes to {fill.Fill.Target}, the flight starts from {charge.Pressure}. Plan the fill that is flown.");
+            card.Add(ClearanceFindings.FillGoesElsewhere(own, fill.Fill.Target, charge.Pressure));
         if (Math.Abs(fill.Fill.WaterFraction.Percent - charge.WaterFraction.Percent) > 0.5)
-            card.Error($"{own}the fill is planned with {fill.Fill.WaterFraction.Show()} of water, the flight with "
-                + $"{charge.WaterFraction.Show()}. Plan the fill that is flown.");
+            card.Add(ClearanceFindings.FillHasOtherWater(own, fill.Fill.WaterFraction, charge.WaterFraction));
         if (fill.Fill.Gas != charge.Gas)
-            card.Error($"{own}the fill is planned with {fill.Fill.Gas.Name}, the flight with {charge.Gas.Name}, or with other properties "
-                + "of the gas. Plan the fill that is flown.");
+            card.Add(ClearanceFindings.FillHasOtherGas(own, fill.Fill.Gas.Name, charge.Gas.Name));
         if (Allowance is { IsShown: true } allowed && fill.MaximumPressure > allowed.Pressure + FillRounding)
-            card.Error($"{own}the fill reaches {fill.MaximumPressure} on its way; the vessel's maximum fill pressure "
-                + $"is {allowed.Pressure}, which "
-                + $"{allowed.SetBy} sets. Fill more slowly, or to less.");
+            card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, fill.MaximumPressure, allowed.Pressure, allowed.SetBy));
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
     }
 
@@ -173,25 +159,22 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         {
             if (judged!.FirstOrDefault(f => f.Fins == sets[i]) is not { } given)
             {
-                card.Error($"{own}the fins that were judged aren't {sets[i].Name} of this vehicle. Judge the fins that fly.");
+                card.Add(ClearanceFindings.FinsJudgedAreOthers(own, sets[i].Name));
                 continue;
             }
 
             if (fast.MaximumMach > Aerodynamics.FinStructures.FlutterResult.MaximumMach)
             {
-                card.Error($"{own}the vehicle reaches Mach {Digits.Round(fast.MaximumMach)}; no flutter pass is given above Mach "
-                    + $"{Aerodynamics.FinStructures.FlutterResult.MaximumMach}. Fly slower, or have the fins tested.");
+                card.Add(ClearanceFindings.TooFastForFlutter(own, fast.MaximumMach, FlutterResult.MaximumMach));
                 continue;
             }
 
             if (given.Gust < figures.RailWind)
-                card.Error($"{own}the fins were judged with a gust of {given.Gust.Show()}; the wind planned for is "
-                    + $"{figures.RailWind.Show()}. Judge them with at least that gust.");
+                card.Add(ClearanceFindings.FinsJudgedWithLessGust(own, given.Gust, figures.RailWind));
             // The sums are done anew from sheet, bond and gust, at this flight's own speed at the light end of the drag band.
             var fins = vehicle.Body.FinStructure(given.Sheet, given.Bond, fast.MaximumSpeed, given.Gust,
                 new(site.Pressure, site.Temperature), i);
-            if (!fins.Holds) card.Error($"{own}{fins.Fins.Name}: the fins don't hold at {fast.MaximumSpeed.Show()}. Mend what their own "
-                + "check names.");
+            if (!fins.Holds) card.Add(ClearanceFindings.FinsDoNotHold(own, fins.Fins.Name, fast.MaximumSpeed));
             card.AddRange(fins.Findings.Select(f => f with { Message = own + f.Message }));
         }
     }
@@ -203,26 +186,20 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             "Judge canopy, cord, anchor and pins: new RecoveryGear { ... }.Check().")) return;
         var check = evidence.Recovery!;
         if (vehicle.Canopy is { } canopy && canopy != check.Gear.Canopy)
-            card.Error($"{own}the recovery gear was judged under {check.Gear.Canopy.NominalDiameter.Show()} of canopy, the vehicle has "
-                + $"{canopy.NominalDiameter.Show()}, or of another kind. Judge the gear that flies.");
+            card.Add(ClearanceFindings.RecoveryIsOfAnotherCanopy(own, check.Gear.Canopy.NominalDiameter, canopy.NominalDiameter));
         var (halves, whole) = (check.Gear.Front + check.Gear.Rear, vehicle.MassProperties().Mass);
         if (Math.Abs(halves / whole - 1) > MassTolerance)
-            card.Error($"{own}the halves on the cord weigh {halves.Show()} together, the vehicle {whole.Show()}; they must agree within "
-                + $"{Digits.Round(100 * MassTolerance)} %. Weigh both halves.");
+            card.Add(ClearanceFindings.HalvesWeighOtherwise(own, halves, whole, MassTolerance));
         card.AddRange(check.Findings.Select(f => f with { Message = own + f.Message }));
         if (figures is null) return;
         if (figures.OpeningTime is null)
-            card.Error($"{own}the stage comes down without a canopy, at {figures.LandingSpeed.Show()}. Give it one, and let it come out.");
+            card.Add(ClearanceFindings.ComesDownWithoutCanopy(own, figures.LandingSpeed));
         else if (figures.OpeningSpeed is { MetersPerSecond: >= 1 } speed && figures.Opening is null)
-            card.Error($"{own}the canopy comes out at {speed.Show()}, faster than any opening load is published for. Deploy it nearer "
-                + "to the apogee.");
+            card.Add(ClearanceFindings.OpensFasterThanPublished(own, speed));
         else if ((figures.Opening ?? SlowOpening(whole)) is { } opening && opening.DesignLoad > check.AllowedLoad)
-            card.Error($"{own}the canopy opens with {opening.DesignLoad.Show()}; the gear takes {check.AllowedLoad.Show()} with its "
-                + $"factor of {Digits.Round(NotebookKit.Recovery.RecoveryCheck.RequiredFactor)}. Use stronger gear, or deploy nearer "
-                + "to the apogee.");
+            card.Add(ClearanceFindings.OpeningLoadIsAboveGear(own, opening.DesignLoad, check.AllowedLoad));
         if (figures.OpeningTime is not null && !(figures.DescentSpeed <= FastestDescent))
-            card.Error($"{own}the stage reaches the ground at {figures.DescentSpeed.Show()} under its canopy; at most "
-                + $"{FastestDescent.Show()} is accepted (common practice, no source). Use a larger canopy, or deploy it higher.");
+            card.Add(ClearanceFindings.DescentIsTooFast(own, figures.DescentSpeed, FastestDescent));
     }
 
     // At the top the air may stand still: the gear carries the weight and the least opening that has a load.
@@ -241,15 +218,12 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     public static void Margin(CardJudgement card, Vehicle vehicle, StabilityResult given, string own)
     {
         if (given.Limits.Minimum < 1)
-            card.Error($"{own}the margin was held to {Digits.Round(given.Limits.Minimum)} calibres; at least 1 calibre is required of a "
-                + "flight (common practice, no source). Judge it by that.");
+            card.Add(ClearanceFindings.MarginWasHeldToTooLittle(own, given.Limits.Minimum));
         var margin = vehicle.Stability();
         if (!(Math.Abs(margin.MinimumMargin - given.MinimumMargin) <= 1e-9))
-            card.Error($"{own}the stability handed over has a minimum margin of {Digits.Round(given.MinimumMargin)} calibres, this "
-                + $"vehicle {Digits.Round(margin.MinimumMargin)}: it is of another vehicle or fill. Compute it for this one.");
+            card.Add(ClearanceFindings.StabilityIsOfAnotherVehicle(own, given.MinimumMargin, margin.MinimumMargin));
         if (!margin.Holds)
-            card.Error($"{own}the minimum static margin is {Digits.Round(margin.MinimumMargin)} calibres; at least "
-                + $"{Digits.Round(margin.Limits.Minimum)} is wanted throughout. Add ballast in the nose or enlarge the fins.");
+            card.Add(ClearanceFindings.MarginIsLow(own, margin.MinimumMargin, margin.Limits.Minimum));
         card.AddRange(margin.Findings.Select(f => f with { Message = own + f.Message }));
     }
 

@@ -35,7 +35,7 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
         var light = isFlown ? CardJudgement.Try(card, () => LaunchStandOff.WithLightDrag(vehicle).Fly(site)) : null;
         var isLightFlown = light is { Status: ResultStatus.Completed };
         if (isFlown && !isLightFlown)
-            card.Error("at the light end of the drag band the flight has no answer. Do what the findings of that flight name.");
+            card.Add(ClearanceFindings.LightFlightHasNoAnswer());
         booster.Judge(evidence.Booster, isFlown ? Flight!.Booster.Figures : null, isLightFlown ? light!.Booster.Figures : null,
             isAirborneAlone: false);
         sustainer.Judge(evidence.Sustainer, isFlown ? Flight!.Sustainer.Figures : null, isLightFlown ? light!.Sustainer.Figures : null);
@@ -43,8 +43,7 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
         (BoosterAllowance, SustainerAllowance) = (booster.Allowance, sustainer.Allowance);
         SameVessel(card, evidence);
         if (evidence.FillOrder == FillOrder.Together && vehicle.Booster.Charge.Pressure != vehicle.Sustainer.Charge.Pressure)
-            card.Error($"both vessels are filled through one line, but to {vehicle.Booster.Charge.Pressure} and "
-                + $"{vehicle.Sustainer.Charge.Pressure}; one line gives one pressure. Fill them one after the other, or to one pressure.");
+            card.Add(ClearanceFindings.OneLineForTwoPressures(vehicle.Booster.Charge.Pressure, vehicle.Sustainer.Charge.Pressure));
         var stack = vehicle.Stack(site);
         if (card.Shown("stability of the stack", evidence.StackStability is not null,
             evidence.StackStability is { } shown ? $"minimum margin {Digits.Round(shown.MinimumMargin)} calibres" : "",
@@ -58,8 +57,7 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
             booster.Gust(evidence.Booster, Wind.Limit);
             sustainer.Gust(evidence.Sustainer, Wind.Limit);
             if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
-                card.Error($"the expected apogee is {Flight.Apogee.Show()}, above the ceiling of {ceiling.Show()}. Use less pressure, or "
-                    + "ask for a higher ceiling.");
+                card.Add(ClearanceFindings.ApogeeAboveCeiling(Flight.Apogee, ceiling));
             else if (site.Ceiling is { } above && MaximumApogee > above)
                 card.Add(ClearanceFindings.ApogeeAboveCeilingAtLightDrag(MaximumApogee, above));
         }
@@ -177,8 +175,7 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
         if (evidence.Booster.Vessel is { } booster && evidence.Sustainer.Vessel is { } sustainer
             && (booster.Fingerprint == sustainer.Fingerprint
             || (Same(booster.Vessel, sustainer.Vessel) && Same(booster.Serial, sustainer.Serial))))
-            card.Error($"booster and sustainer are both said to fly on {booster}; one vessel can't be in two places. Hand over the "
-                + "proof of each.");
+            card.Add(ClearanceFindings.OneVesselInBothStages(booster.ToString()));
     }
 
     private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -97,7 +97,7 @@ public class CheatTests
 
         // Results of something else.
         ["a stand-off of another fill"] = (() => CardOf(Whole
-            with { StandOff = Charged(SampleVehicles.Trainer, TheProved, 20).StandOff(Ground) }), "Compute it for this fill"),
+            with { StandOff = Charged(SampleVehicles.Trainer, TheProved, 20).StandOff(Ground) }), "Compute the stand-off for this fill"),
         ["a stand-off of another vehicle"] = (() => CardOf(Whole
             with { StandOff = (TestVehicle with { Name = "Another" }).StandOff(Ground) }), "computed for Another"),
         ["a fill to another pressure"] = (() => CardOf(Whole with { Fill = FillOf(Charged(SampleVehicles.Trainer, TheProved, 20)) }),

@@ -42,7 +42,7 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
             "Aluminium is 69 GPa."));
         Add(BondSurfaces.Find(VesselSurface, "vessel", Adhesive));
         Add(BondSurfaces.Find(PlugSurface, "plug", Adhesive));
-        if (findings.All(f => f.Severity != FindingSeverity.Error)) findings.Add(Finding.Warning(NotModelled));
+        if (findings.All(f => f.Severity != FindingSeverity.Error)) findings.Add(VesselsFindings.BondLeavesLinerOut());
         return findings;
 
         void Add(Finding? finding)
@@ -50,11 +50,4 @@ public sealed record BondedPlug(Adhesive Adhesive, Length Overlap, BondSurface V
             if (finding is not null) findings.Add(finding);
         }
     }
-
-    /// <summary>What the bond's pressure leaves out, said wherever it is computed.</summary>
-    internal const string NotModelled =
-        "The plug's bond is computed in shear, less a share for the wall that grows past a stiff plug and peels the bond, which has no "
-            + "source, and no more than elastic peel at its mouth allows; "
-            + "the bond of the liner to the plies, which is in series with it, is not modelled. Carry the plies over the plug "
-            + "or lock it mechanically, and let the proof judge.";
 }

@@ -171,13 +171,9 @@ internal static class LayupModel
         var resin = vessel.Resin.ShearStrength.Value;
         var needed = Length.FromMillimeters(1000 * pull / resin.Pascals);
         if (wrap.Overlap >= OverlapReserve * needed) return [];
-        var shear = wrap.Overlap.Meters > 0 ? $"at a mean shear of {Pressure.FromMegapascals(pull / wrap.Overlap.Meters / 1e6).Show()}"
-            : "over no length at all";
-        var sentence = $"The overlap of {wrap.Name}, {Mm(wrap.Overlap)}, has to hand on {Digits.Round(pull / 1000)} N/mm of hoop pull "
-            + $"when its fibres break, {shear}; the resin has {resin.Show()} in shear and the ends take more than the mean. Lap "
-            + $"{Mm(Length.FromMillimeters(Math.Ceiling(OverlapReserve * needed.Millimeters)))} or more (a reserve of {OverlapReserve} "
-            + "is common practice, no source)";
-        return [wrap.Overlap < needed ? VesselsFindings.LapLetsGoBeforeCloth(sentence) : Finding.Warning($"{sentence}.")];
+        return [VesselsFindings.LapIsShort(
+            wrap.Name, wrap.Overlap, pull, resin, Length.FromMillimeters(Math.Ceiling(OverlapReserve * needed.Millimeters)), OverlapReserve,
+            wrap.Overlap < needed)];
     }
 
     private static List<Finding> FindFit(SleeveFit fit)

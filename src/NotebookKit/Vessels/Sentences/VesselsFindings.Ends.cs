@@ -51,6 +51,13 @@ internal static partial class VesselsFindings
     internal static Finding ClampedRimIsBestCase() =>
         Finding.Note("A rim clamped without any tilt is the best case; compute the plate as supported too and rate on the worse.");
 
+    // Vessels/Design/BondedPlug, Vessels/Ends/Modes/BondedTube
+    internal static Finding BondLeavesLinerOut() =>
+        Finding.Warning(
+            "The plug's bond is computed in shear, less a share for the wall that grows past a stiff plug and peels the bond, which has no "
+            + "source, and no more than elastic peel at its mouth allows; the bond of the liner to the plies, which is in series with it, "
+            + "is not modelled. Carry the plies over the plug or lock it mechanically, and let the proof judge.");
+
     // Vessels/Ends/Modes/BondedTube
     internal static Finding RadiusOfBondOutOfRange(Length bondRadius) =>
         Finding.Error(

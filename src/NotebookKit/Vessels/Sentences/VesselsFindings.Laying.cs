@@ -1,6 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace NotebookKit.Vessels;
 
@@ -10,8 +11,18 @@ internal static partial class VesselsFindings
     internal static Finding OddLayersLeaveTwist(string plyName, int layers) =>
         Finding.Warning($"{plyName} has {layers} layers: an odd number leaves a small twist that isn't counted. Wind back once more.");
 
-    internal static Finding LapLetsGoBeforeCloth(string sentence) =>
-        Finding.Warning($"{sentence}: as it is the lap lets go before the cloth does, and the predicted burst is too high.");
+    internal static Finding LapIsShort(
+        string wrapName, Length overlap, double pullNewtonsPerMetre, Pressure resinShear, Length wanted, double reserve, bool letsGo)
+    {
+        var shear = overlap.Meters > 0 ? $"at a mean shear of {Pressure.FromMegapascals(pullNewtonsPerMetre / overlap.Meters / 1e6).Show()}"
+            : "over no length at all";
+        return Finding.Warning(
+            $"The overlap of {wrapName}, {overlap.Show(LengthUnit.Millimeter)}, has to transfer "
+            + $"{Digits.Round(pullNewtonsPerMetre / 1000)} N/mm of hoop pull when its fibres break, {shear}; the resin has "
+            + $"{resinShear.Show()} in shear and the ends take more than the mean. Lap {wanted.Show(LengthUnit.Millimeter)} or more (a "
+            + $"reserve of {reserve} is common practice, no source)"
+            + (letsGo ? ": as it is the lap lets go before the cloth does, and the predicted burst is too high." : "."));
+    }
 
     internal static Finding BraidIsJammed(
         string braidName, Angle angle, string yarnPitch, string yarnWidth, string smallest, string largest) =>

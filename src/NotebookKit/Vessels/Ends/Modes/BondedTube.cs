@@ -1,6 +1,5 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels.Design;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Ends.Modes;
@@ -90,7 +89,7 @@ public sealed record BondedTube(TubeMember First, TubeMember Second, Length Bond
             Pressure.FromPascals(meanPa), Pressure.FromPascals(meanPa * atFirst), Pressure.FromPascals(meanPa * middle),
                 Pressure.FromPascals(meanPa * atSecond))
         {
-            Findings = [Finding.Warning(BondedPlug.NotModelled)],
+            Findings = [VesselsFindings.BondLeavesLinerOut()],
         };
     }
 
