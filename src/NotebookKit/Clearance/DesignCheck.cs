@@ -104,7 +104,8 @@ public sealed record DesignCheck : Result
             return new(requirement, RequirementVerdict.CannotTell, "", reason);
         var order = DesignFiguresOf.Order(value, requirement.Value);
         var holds = value is not double.NaN && (requirement.Side == Limit.AtMost ? order <= 0 : order >= 0);
-        return new(requirement, holds ? RequirementVerdict.Holds : RequirementVerdict.NoLongerHolds, Shown(value), "") { Computed = value };
+        var verdict = holds ? RequirementVerdict.Holds : RequirementVerdict.NoLongerHolds;
+        return new(requirement, verdict, GivenText.Result(value, requirement.Value), "") { Computed = value };
     }
 
     private static IEnumerable<ResultLine> OfStage(DesignStage stage, DesignFiguresOf figures)
@@ -124,18 +125,11 @@ public sealed record DesignCheck : Result
     {
         var name = $"{char.ToUpperInvariant(figure[0])}{figure[1..]}";
         return figures.Of(figure, figure == DesignFigures.Drift ? Limit.AtMost : Limit.AtLeast, out var reason) is { } value
-            ? new(name, Shown(value)) : new(name, "can't be computed", reason);
+            ? new(name, GivenText.Result(value)) : new(name, "can't be computed", reason);
     }
 
     private static string Condition(DesignRequirement requirement) =>
-        $"{(requirement.Side == Limit.AtMost ? "at most" : "at least")} {Shown(requirement.Value)}";
-
-    internal static string Shown(object value) => value switch
-    {
-        IQuantity quantity => quantity.Show(4),
-        double number => Digits.Round(number, 4),
-        _ => value.ToString()!,
-    };
+        $"{(requirement.Side == Limit.AtMost ? "at most" : "at least")} {GivenText.Short(requirement.Value)}";
 
     private static Requirement State(DesignRecordBuilder builder, RequirementOutcome outcome)
     {

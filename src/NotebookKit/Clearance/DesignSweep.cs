@@ -52,7 +52,7 @@ public sealed record DesignSweep : Result
         .. Designs.Select(d => new ResultLine(string.Join(", ", Axes.Zip(d.Values, (a, v) => $"{a.Name} {v}")),
             d.Holds ? "all hold" : d.Outcomes is null ? "can't be made" : "DOES NOT HOLD",
             string.Join("; ", Shown.Select(f => (f, Value: d.Figure(f))).Where(f => f.Value is not null)
-                .Select(f => $"{f.f} {DesignCheck.Shown(f.Value!)}").Append(d.Against).Where(t => t.Length > 0)))),
+                .Select(f => $"{f.f} {GivenText.Result(f.Value!)}").Append(d.Against).Where(t => t.Length > 0)))),
     ];
 
     /// <inheritdoc/>

@@ -107,7 +107,8 @@ public sealed class DesignRecordBuilder(string title, GivenOverrides? overrides 
     {
         var order = value.CompareTo(limit);
         var holds = value is not double.NaN && (side == Limit.AtMost ? order <= 0 : order >= 0);
-        return new(name, GivenText.Short(value), $"{(side == Limit.AtMost ? "at most" : "at least")} {GivenText.Short(limit)}", holds, why)
+        var condition = $"{(side == Limit.AtMost ? "at most" : "at least")} {GivenText.Short(limit)}";
+        return new(name, GivenText.Result(value, limit), condition, holds, why)
         {
             RestsOn = Listed(restsOn),
         };

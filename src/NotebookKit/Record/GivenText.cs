@@ -16,6 +16,25 @@ internal static class GivenText
         _ => value.ToString()!,
     };
 
+    /// <summary>A computed value with three digits, or as many more as tell it from its limit: 499.6 m against 500 m.</summary>
+    public static string Result(object value, object? limit = null)
+    {
+        for (var digits = 3; ; digits++)
+        {
+            var text = Text(value, digits);
+            if (limit is null || digits == 9 || Equals(value, limit) || text != Text(limit, digits)) return text;
+        }
+    }
+
+    private static string Text(object value, int digits) => value switch
+    {
+        IQuantity quantity => quantity.Show(digits),
+        double number => Digits.Round(number, digits),
+        GaugePressure gauge => $"{Digits.Round(gauge.Bar, digits)} bar gauge",
+        AbsolutePressure absolute => $"{Digits.Round(absolute.Bar, digits)} bar absolute",
+        _ => Short(value),
+    };
+
     /// <summary>With every digit, for keeping.</summary>
     public static string Exact(object value) => value switch
     {

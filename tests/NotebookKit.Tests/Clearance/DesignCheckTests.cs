@@ -15,7 +15,7 @@ public class DesignCheckTests
         Assert.Empty(Curlew.LookAgain);
         Assert.Equal(DesignFixture.Curlew.Requirements.Count, Curlew.Outcomes.Count);
         Assert.Contains(Curlew.Lines, l => l.Name == "Curlew: highest allowed fill" && l.Value == "60 bar gauge");
-        Assert.Contains(Curlew.Lines, l => l.Name == "Apogee" && l.Value == "445.9 m");
+        Assert.Contains(Curlew.Lines, l => l.Name == "Apogee" && l.Value == "446 m");
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public class DesignCheckTests
         Assert.Equal("apogee below the ceiling", outcome.Requirement.Name);
         Assert.False(check.Holds);
         Assert.Contains(check.Findings, f => f.Severity == FindingSeverity.Error
-            && f.Message.Contains("The apogee is 445.9 m; it must be at most 400 m. Agreed for the field.", StringComparison.Ordinal));
+            && f.Message.Contains("The apogee is 446 m; it must be at most 400 m. Agreed for the field.", StringComparison.Ordinal));
         Assert.Empty(check.LookAgain);
     }
 
