@@ -107,8 +107,8 @@ public sealed record AltimeterLog
                 $"a height is {LowestMetres} m to {HighestMetres} m; check the unit, and cut out what the sensor read when it was "
                     + $"knocked.");
         var datum = table.Mapping.HeightAbove ?? Datum(raw.Name, metres, findings);
-        findings.Add(Finding.Note("The log is of heights. The pressure is the one that the standard atmosphere of 15 °C has at them, as an "
-            + "altimeter makes its heights; a fit corrects them for the temperature of the day."));
+        findings.Add(Finding.Note("The log holds heights. The pressure is computed from them by the standard atmosphere of 15 °C, as an "
+            + "altimeter does; a fit corrects the heights for the temperature of the day."));
         return new(table, readings.Time with { Name = "Time" },
             new("Static pressure", "bar absolute",
                 [.. metres.Select(h => StandardConstants.SeaLevelPressurePa / 1e5 * PressureHeight.Ratio(h,

@@ -75,11 +75,11 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
         if (!CellNumber.TryRead(cell, mark, out var written))
             throw ClockText.Clock(cell, out _)
                 ? Wrong(line, $"'{Excerpt.Of(cell)}' is a clock time and the header says {unit!.Text}",
-                    "leave the unit of the column 'time' away where it holds clock times.")
+                    "leave out the unit of the column 'time' where the column holds clock times.")
                 : Wrong(line, $"'{Excerpt.Of(cell)}' is not a finite number", $"write times as numbers of {unit!.Text}.");
         var seconds = unit!.Convert(written);
         return double.IsFinite(seconds) ? seconds
-            : throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is no finite time", "check the number, and the unit in the header.");
+            : throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is not a finite time", "check the number, and the unit in the header.");
     }
 
     private double OfDay(ReadOnlySpan<char> cell, ReadOnlySpan<char> dayCell, int line)
@@ -88,7 +88,7 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
         if (day is not null)
         {
             if (!ClockText.Day(dayCell, mapping.DayFirst, out var number))
-                throw new LogFormatException(file, line, day.Name, $"'{Excerpt.Of(dayCell)}' is no day that can be read in one way",
+                throw new LogFormatException(file, line, day.Name, $"'{Excerpt.Of(dayCell)}' isn't a date that can be read in one way only",
                     "write days as 2026-03-14, or say in the mapping whether the day of the month is first (DayFirst).");
             if (_firstDay < 0) _firstDay = number;
             return (number - _firstDay) * ClockText.DaySeconds + seconds;
@@ -111,8 +111,9 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
         return (number - _firstDay) * ClockText.DaySeconds + seconds - 60.0 * (zone ?? 0);
     }
 
-    private LogFormatException NoTime(ReadOnlySpan<char> cell, int line) => Wrong(line, $"'{Excerpt.Of(cell)}' is no time that can be read",
-        "write seconds, 10:02:11.5, or 2026-03-14T10:02:11+01:00; of days with strokes say in the mapping whether the day is first "
+    private LogFormatException NoTime(ReadOnlySpan<char> cell, int line) => Wrong(line,
+        $"'{Excerpt.Of(cell)}' is not a time that can be read",
+        "write seconds, 10:02:11.5, or 2026-03-14T10:02:11+01:00; of dates with slashes say in the mapping whether the day is first "
             + "(DayFirst).");
 
     private LogFormatException Wrong(int line, string found, string allowed) => new(file, line, header.Name, found, allowed);

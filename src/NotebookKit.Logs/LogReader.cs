@@ -146,10 +146,10 @@ public static class LogReader
         var count = 0;
         while (cells.MoveNext()) count++;
         var other = header.Separator == ',' ? ';' : ',';
-        return new(file, number, "", $"there are {LogQuality.Count(count, "cell")}", $"the header has {header.Count} columns parted by "
+        return new(file, number, "", $"there are {LogQuality.Count(count, "cell")}", $"the header has {header.Count} columns separated by "
             + $"'{(header.Separator == '\t' ? "tab" : header.Separator)}', so must every line; "
-            + (count == 1 && line.Contains(other) ? $"part this line by it and not by '{other}'."
-                : count > header.Count && header.Separator == ',' ? "where decimals are written with a comma, part the columns by ';'."
+            + (count == 1 && line.Contains(other) ? $"separate this line by it and not by '{other}'."
+                : count > header.Count && header.Separator == ',' ? "where decimals are written with a comma, separate the columns by ';'."
                 : "was the log cut off? Then delete the line."));
     }
 
@@ -162,7 +162,7 @@ public static class LogReader
         foreach (var column in columns.Where(c => c.MayBeThousands && mapping.DecimalComma is null))
             throw new LogFormatException(file, 0, column.Header.Name, "numbers have three digits behind a comma, and others of 100 and "
                 + "more "
-                + "have no comma, so the comma may part thousands", "say in the mapping whether it is a decimal comma (DecimalComma).");
+                + "have no comma, so the comma may separate thousands", "say in the mapping whether it is a decimal comma (DecimalComma).");
         var order = ClockOrder.Of(seconds, mapping.Part);
         if (mapping.Part is { } part && (part < 1 || part > order.Parts.Count)) throw new LogFormatException(file, 0, "",
             $"part {part} is asked for", $"the log has {LogQuality.Count(order.Parts.Count, "part")}; the first is 1.");

@@ -13,6 +13,7 @@ namespace NotebookKit.Logs;
 public sealed record LogTable
 {
     private const double NoReach = -1;
+    private const double MostRows = 1e7;
 
     /// <exception cref="LogFormatException">The clock doesn't rise from row to row.</exception>
     internal LogTable(string file, IReadOnlyList<string> comments, ColumnOfNumbers time, IReadOnlyList<ColumnOfNumbers> columns)
@@ -116,7 +117,27 @@ public sealed record LogTable
         if (Has(beside.Name)) throw new LogFormatException(File, 0, beside.Name, "the name stands twice",
             "put the column beside the log as it was read, where the column doesn't stand yet.");
         var (times, values) = other.Known(column);
-        return this with { Columns = [.. Columns, beside with { Values = Straight(Time.Values, times, values, NoReach) }] };
+        return this with { Columns = [.. Columns, beside with { Values = Resampling.Straight(Time.Values, times, values, NoReach) }] };
+    }
+
+    /// <summary>The same log at even times, every column drawn straight from reading to reading; empty inside a longer gap.</summary>
+    /// <param name="step">Time between rows; above 0, and such that there are at most 10 million rows.</param>
+    /// <param name="longestGap">Longest time between two readings that is drawn over; at least <paramref name="step"/>.</param>
+    /// <exception cref="OutOfRangeException">The step or the gap is outside its range.</exception>
+    public LogTable Every(Duration step, Duration longestGap)
+    {
+        var length = Time[^1] - Time[0];
+        new ValidRange<Duration>(Duration.FromSeconds(Math.Max(length / MostRows, 1e-6)), Duration.FromSeconds(Math.Max(length, 1e-6)))
+            .Check(step, "step of the log", $"The log lasts {Quantities.Digits.Round(length)} s.");
+        new ValidRange<Duration>(step, Duration.FromDays(365)).Check(longestGap, "longest gap", "A gap is longer than a step.");
+        var rows = 1 + (int)Math.Floor(length / step.Seconds + 1e-9);
+        double[] times = [.. Enumerable.Range(0, rows).Select(i => Time[0] + i * step.Seconds)];
+        return this with
+        {
+            Time = Time with { Values = times },
+            Columns = [.. Columns.Select(c => c.Values.All(double.IsNaN) ? c with { Values = [.. times.Select(_ => double.NaN)] }
+                : Known(c) is var (at, values) ? c with { Values = Resampling.Straight(times, at, values, 0, longestGap.Seconds) } : c)],
+        };
     }
 
     /// <summary>The log as a data frame, a row for each time and a missing value for each empty cell.</summary>
@@ -151,7 +172,7 @@ public sealed record LogTable
         if (times.Length == Count) return this;
         var reach = NoReach;
         for (var i = 1; holdsEnds && i < times.Length; i++) reach = Math.Max(reach, times[i] - times[i - 1]);
-        var drawn = column with { Values = Straight(Time.Values, times, values, reach) };
+        var drawn = column with { Values = Resampling.Straight(Time.Values, times, values, reach) };
         return this with { Columns = [.. Columns.Select(c => ReferenceEquals(c, column) ? drawn : c)] };
     }
 
@@ -185,24 +206,5 @@ public sealed record LogTable
         int[] rows = [.. Enumerable.Range(0, Count).Where(i => !double.IsNaN(column[i]))];
         return rows.Length > 0 ? ([.. rows.Select(i => Time[i])], [.. rows.Select(i => column[i])])
             : throw new LogFormatException(File, 0, column.Name, "every cell is empty", "a column that is used needs at least one number.");
-    }
-
-    private static double[] Straight(IReadOnlyList<double> at, double[] times, double[] values, double reach)
-    {
-        var drawn = new double[at.Count];
-        var next = 0;
-        for (var i = 0; i < at.Count; i++)
-        {
-            while (next < times.Length && times[next] < at[i]) next++;
-            var (after, before) = (next < times.Length, next > 0);
-            drawn[i] = after && times[next] == at[i] ? values[next]
-                : after && before ? values[next - 1] + (values[next] - values[next - 1]) * (at[i] - times[next - 1])
-                    / (times[next] - times[next - 1])
-                : before && at[i] - times[next - 1] <= reach ? values[next - 1]
-                : after && times[next] - at[i] <= reach ? values[next]
-                : double.NaN;
-        }
-
-        return drawn;
     }
 }

@@ -1,4 +1,6 @@
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Logs.Tests;
 
@@ -53,17 +55,17 @@ public class LogReaderTests
     [InlineData("pressure [bar gauge], depth [m]\n0,1\n1,2", 1, "", "no column is a clock", "time [s]")]
     [InlineData("time [s]\n0\n1", 1, "", "only a clock", "one more column")]
     [InlineData("time [s], p [m], P [m]\n0,1,1\n1,2,2", 1, "P", "stands twice", "name of its own")]
-    [InlineData("time [s]; p [m]\n0;1\n1,2", 3, "", "1 cell", "part this line by it and not by ','")]
-    [InlineData("time [s], p [m]\n0,5, 1,2\n1,5, 2,3", 2, "", "4 cells", "part the columns by ';'")]
+    [InlineData("time [s]; p [m]\n0;1\n1,2", 3, "", "1 cell", "separate this line by it and not by ','")]
+    [InlineData("time [s], p [m]\n0,5, 1,2\n1,5, 2,3", 2, "", "4 cells", "separate the columns by ';'")]
     [InlineData("time [s]; p [m]\n0;1,5\n1;2.5", 3, "p", "decimal point", "DecimalComma")]
     [InlineData("time [s]; p [m]\n0;1,250\n1;950", 0, "p", "thousands", "DecimalComma")]
     [InlineData("0, 1\n1, 2", 1, "", "holds numbers", "put a header")]
     [InlineData("time, p [m]\n0, 1\n1, 2", 2, "time", "says no unit", "time [s]")]
-    [InlineData("time, p [m]\n03/04/2026 10:00:00, 1\n03/04/2026 10:00:01, 2", 2, "time", "no time that can be read", "DayFirst")]
-    [InlineData("time [s], p [m]\n10:00:00, 1\n10:00:01, 2", 2, "time", "is a clock time", "leave the unit")]
+    [InlineData("time, p [m]\n03/04/2026 10:00:00, 1\n03/04/2026 10:00:01, 2", 2, "time", "is not a time that can be read", "DayFirst")]
+    [InlineData("time [s], p [m]\n10:00:00, 1\n10:00:01, 2", 2, "time", "is a clock time", "leave out the unit")]
     [InlineData("time [s], p [psi gauge]\n0, 1\n1, 1e308\n2, 1e309", 4, "p", "not a finite number", "decimal point")]
     [InlineData("time [s], p [ft]\n0, 1\n1, -1e400", 3, "p", "not a finite number", "decimal point")]
-    [InlineData("time [h], p [m]\n0, 1\n1e306, 2", 3, "time", "no finite time", "check the number")]
+    [InlineData("time [h], p [m]\n0, 1\n1e306, 2", 3, "time", "is not a finite time", "check the number")]
     [InlineData("time [s], p [kN]\n0, 1\n1, 1e306", 3, "p", "no finite number of N", "check the number")]
     [InlineData("# c\ntime [s], p [m]\n0, 1\n1", 4, "", "1 cell", "cut off")]
     [InlineData("time [s], p [m]\n0, 1\n1, 2, 3", 3, "", "3 cells", "2 columns")]
@@ -199,5 +201,20 @@ public class LogReaderTests
         var error = Assert.Throws<LogFormatException>(() => AltimeterLog.From(LogReader.Parse("time [s], pressure [bar gauge]\n0,1\n1,2",
             "x")));
         Assert.Contains("absolute pressure", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_log_at_even_times_is_drawn_straight_and_left_empty_in_a_long_gap()
+    {
+        var log = LogReader.Parse("time [s],mass [g]\n0,10\n1,20\n2,\n3,40\n8,90\n", "even.csv");
+        var even = log.Every(0.5.Seconds(), 2.Seconds());
+        Assert.Equal(17, even.Count);
+        Assert.Equal([10, 15, 20, 25, 30, 35, 40], even.Column("mass").Values.Take(7));
+        Assert.All(even.Column("mass").Values.Skip(7).Take(9), v => Assert.True(double.IsNaN(v)));
+        Assert.Equal(90, even.Column("mass")[16]);
+        // A longer gap may be drawn over: 40 g at 3 s to 90 g at 8 s.
+        Assert.Equal(65, log.Every(0.5.Seconds(), 5.Seconds()).Column("mass")[11], 12);
+        Assert.Throws<OutOfRangeException>(() => log.Every(Duration.Zero, 2.Seconds()));
+        Assert.Throws<OutOfRangeException>(() => log.Every(0.5.Seconds(), 0.1.Seconds()));
     }
 }
