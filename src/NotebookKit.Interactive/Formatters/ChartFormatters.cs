@@ -25,7 +25,7 @@ internal static class ChartFormatters
         }
         catch (Exception problem) when (IsMissing(problem))
         {
-            return $"Charts can't be shown in this kernel, because {Name(problem)} isn't there or too old. Use NotebookKit's own kernel "
+            return $"Charts can't be shown in this kernel, because {Name(problem)} is missing or too old. Use NotebookKit's own kernel "
                 + "for them; everything else works.";
         }
     }
@@ -47,7 +47,7 @@ internal static class ChartFormatters
         }
         catch (Exception problem) when (IsMissing(problem))
         {
-            return Still($"{Name(problem)} isn't there or too old");
+            return Still($"{Name(problem)} is missing or too old");
         }
         Registry.Add<EngineeringChart>((ChartFormatter.FigureMime, ChartFormatter.Figure), (Registry.Html, ChartFormatter.Html),
             (Registry.Plain, ChartFormatter.Plain));

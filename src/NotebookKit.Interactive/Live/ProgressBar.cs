@@ -53,3 +53,9 @@ public sealed class ProgressBar : IProgress<int>
         }
     }
 }
+
+/// <summary>How far something is.</summary>
+/// <param name="What">What is counted.</param>
+/// <param name="Done">How many are done.</param>
+/// <param name="Of">How many there are.</param>
+internal sealed record ProgressState(string What, int Done, int Of);

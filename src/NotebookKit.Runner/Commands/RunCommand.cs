@@ -72,7 +72,7 @@ internal static class RunCommand
                 }
             },
         };
-        var flown = new Option<string?>("--flown") { Description = "Folder with merged dispersions, which then needn't be flown again." };
+        var flown = new Option<string?>("--flown") { Description = "Folder with merged dispersions, so that they aren't flown again." };
         flown.Validators.Add(result =>
         {
             if (result.Tokens is [var folder, ..] && !Directory.Exists(folder.Value)) result.AddError("--flown: there is no folder "

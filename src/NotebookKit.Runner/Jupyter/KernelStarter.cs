@@ -20,7 +20,7 @@ internal static class KernelStarter
             program={Quoted(program)}
             dotnet={Quoted(runtime)}
             if [ ! -f "$program" ]; then
-              echo "The NotebookKit kernel was built at $program, and is not there any more." >&2
+              echo "The NotebookKit kernel was built at $program, and is no longer there." >&2
               echo "{Remedy}" >&2
               exit 1
             fi
@@ -47,7 +47,7 @@ internal static class KernelStarter
             @echo off
             chcp 65001 >nul
             if exist "{path}" goto found
-            echo The NotebookKit kernel was built at "{path}", and is not there any more. 1>&2
+            echo The NotebookKit kernel was built at "{path}", and is no longer there. 1>&2
             echo {Remedy} 1>&2
             exit /b 1
             :found

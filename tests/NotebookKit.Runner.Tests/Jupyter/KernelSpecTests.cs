@@ -81,7 +81,7 @@ public sealed class KernelSpecTests : IDisposable
         var said = await shell.StandardError.ReadToEndAsync();
         await shell.WaitForExitAsync();
         Assert.Equal(1, shell.ExitCode);
-        Assert.Contains("it's.dll, and is not there any more", said, StringComparison.Ordinal);
+        Assert.Contains("it's.dll, and is no longer there", said, StringComparison.Ordinal);
         Assert.Contains("kernel add", said, StringComparison.Ordinal);
     }
 

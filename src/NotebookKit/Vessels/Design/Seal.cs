@@ -19,3 +19,16 @@ public sealed record Seal(SealKind Kind)
         .Find(held, $"pressure that the {Name} holds", "Give what its maker or a test says, or leave it out.") is { } finding
             ? [finding] : [];
 }
+
+/// <summary>What keeps the water in between two parts.</summary>
+public enum SealKind
+{
+    /// <summary>A ring of rubber in a groove.</summary>
+    ORing,
+
+    /// <summary>The adhesive that holds the parts together.</summary>
+    Bonded,
+
+    /// <summary>Tape wound round a thread.</summary>
+    Tape,
+}

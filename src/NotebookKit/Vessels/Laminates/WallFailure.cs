@@ -85,3 +85,9 @@ public sealed record WallFailure(
             load.Hoop > 0 ? around / load.Hoop : double.PositiveInfinity, load.Axial > 0 ? along / load.Axial : double.PositiveInfinity);
     }
 }
+
+/// <summary>One thing that gives way on the way to burst.</summary>
+/// <param name="MeanStress">Load over thickness of the laminate, around the tube (along where nothing pulls around).</param>
+/// <param name="Mode">What gives way.</param>
+/// <param name="Ply">Name of the ply; "wall" or "liner" otherwise.</param>
+public sealed record DamageStep(Pressure MeanStress, FailureMode Mode, string Ply);

@@ -22,3 +22,12 @@ public abstract record VesselTest(PressureVessel Vessel, string Id, GaugePressur
     /// <summary>Growth of the inside at the highest pressure held, 0.001 mL to 10 L; none where it wasn't measured.</summary>
     public Volume? Growth { get; init; }
 }
+
+/// <summary>A leak that a test showed. No part has given way by it: every part held at least the pressure of the test.</summary>
+/// <param name="Where">Where the water came out: "nozzle end, seal".</param>
+/// <param name="Pressure">Lowest pressure at which it was seen; above 0, up to that of the test.</param>
+public sealed record LeakSeen(string Where, GaugePressure Pressure)
+{
+    /// <summary>Drops a minute [1/min]; 0.01 to 1000; none where nobody counted.</summary>
+    public double? DropsPerMinute { get; init; }
+}

@@ -125,3 +125,13 @@ public static class HoleStress
         new ValidRange<double>(0, 0.99)
             .Check(value, "hole's radius over the rim's", "A hole has to leave a rim; 0 is a small hole in a wide sheet.");
 }
+
+/// <summary>How a sheet with a hole is pulled.</summary>
+public enum HolePull
+{
+    /// <summary>One way only.</summary>
+    OneWay,
+
+    /// <summary>The same in every direction, as in a sphere.</summary>
+    Even,
+}

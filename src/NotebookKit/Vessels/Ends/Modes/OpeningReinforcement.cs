@@ -97,3 +97,13 @@ public sealed record OpeningReinforcement(OpenedShell Shell, Length InnerRadius,
         }
     }
 }
+
+/// <summary>Shape of the shell that an opening is cut into.</summary>
+public enum OpenedShell
+{
+    /// <summary>A cylinder: the wall of the body.</summary>
+    Cylinder,
+
+    /// <summary>A sphere: a hemispherical dome.</summary>
+    Sphere,
+}
