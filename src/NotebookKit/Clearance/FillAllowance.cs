@@ -65,7 +65,7 @@ public sealed record FillAllowance : Result
     /// <inheritdoc/>
     public override ModelCard Model => new(
         "Lowest of rating, proof and life",
-        ["The rating is a prediction that errs low; the proof is what this vessel held; its life ends with time, fills, heat and blows.",
+        ["The rating is a prediction that errs low; the proof is what this vessel held; its life ends with time, fills, heat and impacts.",
             "Heat and water take from the strength of the wall what they take from that of the resin, which errs low where fibres carry.",
             "For the time under load the limits of life stand: no stress-rupture law is taken.",
             .. Vessel.Model.Assumptions],

@@ -140,9 +140,9 @@ public sealed record LaunchStandOff : Result
     public LaunchStandOff Keeping(Length crew, Length spectators)
     {
         new ValidRange<Length>(MinimumCrew, Farthest).Check(crew, "crew's distance",
-            "It can't be kept below the computed stand-off. Move the control post back.");
+            "The distance can't be below the computed stand-off. Move the control post back.");
         new ValidRange<Length>(MinimumSpectators, Farthest).Check(spectators, "spectators' distance",
-            "It can't be kept below the computed stand-off. Move the line back.");
+            "The distance can't be below the computed stand-off. Move the line back.");
         return new(Charges, Vehicle, Blast.Energy, Apogee, crew, spectators);
     }
 

@@ -52,7 +52,7 @@ internal sealed class ResinHeat
     public const string Evidence = "temperature of the vessel";
 
     /// <summary>What to do where it isn't handed over.</summary>
-    public const string Remedy = "Give the warmest place that its wall may have on the day: measured, or reckoned for air and sun with "
+    public const string Remedy = "Give the warmest place that its wall may have on the day: measured, or computed for air and sun with "
         + "SunHeating; the air's own temperature isn't taken for it.";
 
     /// <summary>What isn't given; none where heat is judged.</summary>

@@ -72,7 +72,7 @@ public sealed record WindLimits : Result
             "Drift is that of the light end of the drag band: that flight goes highest and drifts farthest.",
             "Off the rail: at least four times the wind, at most 15°, at least one calibre (common practice, no source).",
         ],
-        "Up to the limit of the rail; a steady wind. Gusts and scatter are the dispersion's business.",
+        "Up to the limit of the rail; a steady wind. Gusts and scatter are part of the dispersion.",
         [Source.CommonPractice("a quarter of the speed off the rail")]);
 
     /// <inheritdoc/>

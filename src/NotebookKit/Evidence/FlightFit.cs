@@ -80,7 +80,7 @@ public sealed record FlightFit : Result
 
     /// <inheritdoc/>
     public override ModelCard Model => new(
-        "Minimum squares of the flight model",
+        "Least squares of the flight model",
         [
             "Independent readings of the altimeter with one scatter, in air whose temperature falls by 6.5 K a kilometre from "
                 + "that at the pad.",

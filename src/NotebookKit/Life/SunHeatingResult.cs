@@ -17,7 +17,7 @@ public sealed record SunHeatingResult(SunHeating Sun, ClosedVessel Filled, Tempe
         [
             "The surface is in balance: sunlight in, convection and heat radiation out, nothing through the wall.",
             "Surroundings and sky are as warm as the air, and the whole content ends as warm as the surface: both err high.",
-            "The gas is ideal and the vessel does not grow; pressures are reckoned above vacuum and shown above ambient.",
+            "The gas is ideal and the vessel does not grow; pressures are computed above vacuum and shown above ambient.",
         ],
         "A vessel left standing; a vessel in flight has no time to warm.",
         [LifeSources.SolAir, LifeSources.StefanBoltzmann, LifeSources.IdealGas]);

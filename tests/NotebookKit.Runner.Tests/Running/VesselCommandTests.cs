@@ -26,7 +26,7 @@ public sealed class VesselCommandTests : IDisposable
             "2024-05-01T09:30:00Z", "--by", "A. Member");
         await Ends(0, "Maximum fill", "show", Record, "--on", "2024-05-01");
         await Ends(1, "overdue", "show", Record, "--on", "2025-05-01");
-        await Ends(0, "prove it again before it is filled", "add", Record, "landed-hard", "--at", "2024-05-01");
+        await Ends(0, "proof-test it again before it is filled", "add", Record, "landed-hard", "--at", "2024-05-01");
         await Ends(1, "the vessel landed hard", "show", Record, "--on", "2024-05-02");
         await File.WriteAllTextAsync(Record, (await File.ReadAllTextAsync(Record)).Replace("36 bar", "26 bar", StringComparison.Ordinal));
         await Ends(1, "Line 4 was changed after it was written", "show", Record, "--on", "2024-05-02");

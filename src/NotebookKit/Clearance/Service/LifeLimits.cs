@@ -33,20 +33,20 @@ public sealed record LifeLimits(string Name, string Covers)
     public LifeFigure<Temperature>? HotAbove { get; init; }
 
     /// <summary>What it needs after a hard landing.</summary>
-    public LifeFigure<Recheck> AfterHardLanding { get; init; } = Practice(Recheck.Proof, "Prove again after a hard landing");
+    public LifeFigure<Recheck> AfterHardLanding { get; init; } = Practice(Recheck.Proof, "Proof-test again after a hard landing");
 
     /// <summary>What it needs after a drop.</summary>
-    public LifeFigure<Recheck> AfterDrop { get; init; } = Practice(Recheck.Proof, "Prove again after a drop");
+    public LifeFigure<Recheck> AfterDrop { get; init; } = Practice(Recheck.Proof, "Proof-test again after a drop");
 
     /// <summary>What it needs after it was hot.</summary>
-    public LifeFigure<Recheck> AfterHeat { get; init; } = Practice(Recheck.Proof, "Prove again after heat");
+    public LifeFigure<Recheck> AfterHeat { get; init; } = Practice(Recheck.Proof, "Proof-test again after heat");
 
     /// <summary>What it needs after a repair.</summary>
-    public LifeFigure<Recheck> AfterRepair { get; init; } = Practice(Recheck.Proof, "Prove again after a repair");
+    public LifeFigure<Recheck> AfterRepair { get; init; } = Practice(Recheck.Proof, "Proof-test again after a repair");
 
     /// <summary>What it needs after an inspection that found it not sound.</summary>
     public LifeFigure<Recheck> AfterFailedInspection { get; init; } = Practice(Recheck.InspectionAndProof,
-        "Prove and inspect again after a finding");
+        "Proof-test and inspect again after a finding");
 
     /// <summary>Whether it is inspected on every day it is filled.</summary>
     public LifeFigure<bool> InspectEveryDayOfUse { get; init; } = new(true,

@@ -123,7 +123,7 @@ public sealed class ServiceFile
             throw new ServiceFileException($"The event's day, {Day(at)}, lies before that of the last event, {Day(last)}; events are "
                 + "written in their order. Set the clock right, or write it with today's day and the true day in its notes.");
         if (at > now.AddDays(1)) throw new ServiceFileException($"The event's day, {Day(at)}, lies in the future; today is {Day(now)}. "
-            + "Set the clock or the day right: later events could not be written after it.");
+            + "Correct the clock or the day: later events could not be written after it.");
 
         var cut = restIsWhole ? 0 : rest.Length;
         var line = ServiceLine.Event(Vessel, Serial, sequence + 1, at, happened, cut, ServiceLine.Fingerprint(lines[^1].Span));
@@ -153,7 +153,7 @@ public sealed class ServiceFile
                 // What stays is a line that was cut off; the next to read it says so.
             }
 
-            throw new ServiceFileException($"The event wasn't written to {Location}: {error.Message} Make room, or mend the disk, and "
+            throw new ServiceFileException($"The event wasn't written to {Location}: {error.Message} Make room, or repair the disk, and "
                 + "write it again.", error);
         }
     }

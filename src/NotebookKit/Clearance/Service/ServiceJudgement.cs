@@ -144,20 +144,20 @@ internal sealed class ServiceJudgement
             + "down when and of what it was made.");
         if (status.LifeEnds is { } end && _on > end) yield return new("Over age",
             $"The vessel's life ended on {ServiceText.Of(end)}, {_limits.MonthsOfLife!.Value} months after it was made; retire it.");
-        if (_proof is null) yield return new("Not proved", "The record has no proof of this vessel; prove it with water before "
+        if (_proof is null) yield return new("Not proved", "The record has no proof of this vessel; proof-test it with water before "
             + "it is filled.");
         if (status.ProofDue is { } due && _on > due) yield return new("Proof overdue",
-            $"The last proof was on {ServiceText.Of(_proof!.Day)} and the next was due on {ServiceText.Of(due)}; prove it again before "
-            + "it is filled.");
+            $"The last proof was on {ServiceText.Of(_proof!.Day)} and the next was due on {ServiceText.Of(due)}; proof-test the vessel "
+            + "before it is filled again.");
         if (_limits.FillsBetweenProofs is { } between && _fillsSince >= between.Value)
             yield return new("Fills between proofs", $"The vessel was filled {_fillsSince} times since its last proof, and "
-                + $"{between.Value} are the most; prove it again before it is filled.");
+                + $"{between.Value} are the maximum; proof-test it again before it is filled.");
         if (_limits.Pressurisations is { } most && _pressed >= most.Value)
             yield return new("Pressurisations in all", $"The vessel was pressed {_pressed} times, proofs among them, and {most.Value} "
-                + "are the most; retire it.");
+                + "are the maximum; retire it.");
         if (_limits.TimeAtPressure is { } time && _time >= time.Value)
             yield return new("Time at pressure", $"The vessel was at pressure for {ServiceStatus.Hours(_time)}, and "
-                + $"{ServiceStatus.Hours(time.Value)} are the most; retire it.");
+                + $"{ServiceStatus.Hours(time.Value)} are the maximum; retire it.");
         foreach (var (rule, what, needs, proved, inspected) in _open)
             yield return new(rule, $"{char.ToUpperInvariant(what[0])}{what[1..]}; {Remedy(needs, proved, inspected)} before it is filled.");
     }
@@ -189,10 +189,10 @@ internal sealed class ServiceJudgement
 
     private static string Remedy(Recheck needs, bool proved, bool inspected) => needs switch
     {
-        Recheck.Proof => "prove it again",
+        Recheck.Proof => "proof-test it again",
         Recheck.Inspection => "inspect it",
         _ when proved => "inspect it",
-        _ when inspected => "prove it again",
-        _ => "inspect it and prove it again",
+        _ when inspected => "proof-test it again",
+        _ => "inspect it and proof-test it again",
     };
 }

@@ -90,9 +90,9 @@ internal static class RatingKeys
         var span = f.May("support span", Kinds.Metres(0.01, 10, "Measure between the supports."),
             "Distance of the two supports it lies on; its straight length unless given.");
         var step = f.May("step hold", Kinds.Seconds(0, 3600, "A hold is minutes, not hours."), "Hold at each step; 60 s unless given.");
-        var proof = f.May("proof hold", Kinds.Seconds(10, 1800, "Shorter proves nothing, longer creeps the laminate."),
+        var proof = f.May("proof hold", Kinds.Seconds(10, 1800, "A shorter hold shows nothing; a longer one makes the laminate creep."),
             "Hold at proof pressure; 120 s unless given.");
-        var leak = f.May("leak hold", Kinds.Seconds(0, 3600, "Longer holds measure the weather."),
+        var leak = f.May("leak hold", Kinds.Seconds(0, 3600, "In a longer hold the weather moves the gauge more than a leak does."),
             "Hold at working pressure on the way down; 10 min unless given.");
         return v => asked => asked with
         {

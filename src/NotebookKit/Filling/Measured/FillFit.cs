@@ -63,7 +63,7 @@ public sealed record FillFit : Result
 
     /// <inheritdoc/>
     public override ModelCard Model => new(
-        "Minimum squares of the fill model",
+        "Least squares of the fill model",
         ["Independent readings with one scatter.", "Valve opened at once and shut at once.", "One film coefficient throughout.",
             "Critical ratio and supply pressure as given."],
         "Logs that rise by at least 1 bar.",

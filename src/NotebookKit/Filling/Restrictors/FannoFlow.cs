@@ -34,7 +34,7 @@ public static class FannoFlow
     /// <exception cref="OutOfRangeException">An input is outside its range.</exception>
     public static double InletMach(double frictionLength, double heatCapacityRatio = 1.4)
     {
-        new ValidRange<double>(0, 10_000).Check(frictionLength, "friction length f L/D", "Longer pipes pass next to nothing.");
+        new ValidRange<double>(0, 10_000).Check(frictionLength, "friction length f L/D", "Longer pipes pass almost no gas.");
         Check(1, heatCapacityRatio);
         return MachAt(frictionLength, heatCapacityRatio);
     }
