@@ -5,8 +5,8 @@ Reading GasReading(double[] seconds, double[] kelvins) => new(new("Time", "s", s
 Reading GaugeReading(double ambientBar, double[] seconds, double[] bars) => new(new("Time", "s", seconds), new("Pressure", "bar gauge", [.. bars.Select(b => b - ambientBar)]));
 EngineeringChart Laid(string title, Series x, Series predicted, Reading measured) => OverlayChart.Draw(title, x, predicted, measured.Time, measured.Values);
 
-// Air, lying steel vessel of 16.2 L, throat 2.71 mm: attributed to J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123. The throat's coefficient is
-// left open there: 0.86 for letting off is chosen to the pressures, the 33 mm of the mouth it fills by to the first temperature.
+// Air, horizontal steel vessel of 16.2 L, throat 2.71 mm: attributed to J. C. Dutton, R. E. Coverdill, Int. J. Engng Ed. 13 (1997) 123. The throat's coefficient isn't
+// given there: 0.86 for venting is fitted to the pressures, and the inlet of 33 mm to the first temperature of the fill.
 var lyingVessel = new Chamber(16.18.Litres(), 200.Millimetres(), 20.BarGauge());
 var lyingWall = FillWall.Of(lyingVessel, 0.Percent(), ThermalWall.Steel(8.18.Millimetres())) with { Law = FilmLaw.Horizontal };
 var airOut = new Vent
@@ -24,7 +24,7 @@ var airIn = new PadFill
 var airInPressure = GaugeReading(1, [2.31, 5.02, 6.94, 9.46, 12.4, 16.3, 19.2], [0.177, 0.335, 0.477, 0.637, 0.774, 0.956, 1.001]);
 var airInGas = GasReading([1.12, 2.73, 6.91, 12.5, 17.0, 21.8], [309.9, 312.1, 314.1, 313.7, 312.3, 311.4]);
 
-// Nitrogen at 150 bar, standing steel vessel of 89.2 L, 6.35 mm: M. A. Haque et al., Trans. IChemE 70B (1992) 3, experiment I1. Coefficient by hand, 0.72.
+// Nitrogen at 150 bar, vertical steel vessel of 89.2 L, 6.35 mm: M. A. Haque et al., Trans. IChemE 70B (1992) 3, experiment I1. The coefficient of 0.72 is fitted by hand.
 var standingVessel = new Chamber(89.2.Litres(), 273.Millimetres(), 200.BarGauge());
 var nitrogenOut = new Vent
 {
@@ -35,8 +35,8 @@ var nitrogenPressure = GaugeReading(1.01325, [0, 5.0, 9.9, 14.8, 19.5, 24.4, 29.
 var nitrogenTop = GasReading([10, 20, 30, 40], [238.2, 213.6, 206.7, 206.7]);
 var nitrogenBottom = GasReading([10, 20, 30, 40], [228.2, 203.8, 192.0, 187.7]);
 
-// Hydrogen vented from 138 bar in 14, 30 and 480 s, standing steel cylinder of 49.9 L: J. J. Byrnes, R. C. Reid, F. E. Ruccia, Ind. Eng. Chem. Process Des.
-// Dev. 3 (1964) 206, runs 9, 7, 8. The valve isn't published: its bore is fitted to one reading of pressure. In the slow run a bath keeps the wall's temperature.
+// Hydrogen vented from 138 bar in 14, 30 and 480 s, vertical steel cylinder of 49.9 L: J. J. Byrnes, R. C. Reid, F. E. Ruccia, Ind. Eng. Chem. Process Des.
+// Dev. 3 (1964) 206, runs 9, 7, 8. The valve isn't published: its bore is fitted to one reading of pressure. In the slow run a water bath holds the wall's temperature.
 var hydrogenCylinder = new Chamber(49.9.Litres(), 217.Millimetres(), 200.BarGauge());
 var thinSteel = FillWall.Of(hydrogenCylinder, 0.Percent(), ThermalWall.Steel(7.2.Millimetres()));
 Vent HydrogenOut(double bar, double kelvins, double bore, FillWall wall) => new()
@@ -52,8 +52,8 @@ double[] hydrogenColdest =
     ColdestBy(HydrogenOut(137, 291.8, 0.70, thinSteel with { HeatCapacity = null }).Run().WithWall!, 478),
 ];
 
-// Hydrogen into a steel cylinder of 23.5 L from 50 bar, the station winding its pressure up: M. Striednig et al., Int. J. Hydrogen Energy 39 (2014) 8495.
-// Bore and wall aren't at hand; 230 mm and 8 mm are those of a cylinder of that size.
+// Hydrogen into a steel cylinder of 23.5 L from 50 bar, while the station raises its pressure: M. Striednig et al., Int. J. Hydrogen Energy 39 (2014) 8495.
+// Bore and wall aren't published; 230 mm and 8 mm are those of a cylinder of that size (common practice, no source).
 var hydrogenTank = new Chamber(23.5.Litres(), 230.Millimetres(), 300.BarGauge());
 PadFill HydrogenIn(double megapascalsPerMinute, double seconds) => new()
 {

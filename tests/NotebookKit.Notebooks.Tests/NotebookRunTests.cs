@@ -2,7 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace NotebookKit.Notebooks.Tests;
 
-public sealed partial class NotebookRunTests(AllNotebooksRun all) : IClassFixture<AllNotebooksRun>
+[Collection(AllNotebooksTests.Name)]
+public sealed partial class NotebookRunTests(AllNotebooksRun all)
 {
     public static TheoryData<string> Notebooks => NotebookFolder.Cases;
 
