@@ -11,7 +11,7 @@ public static class FillExplorers
 
     /// <summary>
     /// Restrictor, supply and water to drag, pressure against time to watch: the restrictor from a quarter to four times that of the fill,
-    /// supply from just above the target to twice it, water from none to 70 %.
+    /// supply from the target to the rating, or to the planned supply where that is higher, water from none to 70 %.
     /// </summary>
     /// <param name="fill">The fill to start from; what isn't dragged is taken from it.</param>
     /// <exception cref="InvalidDesignException">The fill can't be computed.</exception>
@@ -20,10 +20,11 @@ public static class FillExplorers
         ArgumentNullException.ThrowIfNull(fill);
         InvalidDesignException.ThrowIfAny("Fill at the pad", fill.Validate());
         var conductance = fill.Restrictor.Conductance.LitresPerSecondBar;
-        var (least, most) = (fill.Target.Bar * 1.15, Math.Max(fill.Target.Bar * 2, fill.Supply.Bar * 1.02));
+        var least = Math.Min(fill.Target.Bar * 1.01, fill.Supply.Bar);
+        var most = Math.Max(Math.Max(fill.Chamber.RatedPressure.Bar, fill.Supply.Bar), least * 1.05);
         ExplorerParameter[] parameters =
         [
-            new("Conductance", "L/(s bar)", conductance / 4, conductance * 4, 9, conductance) { Logarithmic = true },
+            new("Conductance", "dm³/(s·bar)", conductance / 4, conductance * 4, 9, conductance) { Logarithmic = true },
             new("Supply", "bar gauge", least, most, 6, Math.Clamp(fill.Supply.Bar, least, most)),
             new("Water fraction", "%", 0, 70, 6, Math.Min(fill.WaterFraction.Percent, 70)),
         ];

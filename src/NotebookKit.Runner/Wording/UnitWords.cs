@@ -39,7 +39,7 @@ internal static partial class UnitWords
 
     /// <summary>Last part of a type's name: "UnitsNet.Pressure?" is Pressure.</summary>
     /// <param name="type">Type as the compiler writes it.</param>
-    public static string Simple(string type) => type.TrimEnd('?').Split('.')[^1];
+    public static string Simple(string type) => type.TrimEnd('?', '>').Split('.', '<')[^1];
 
     /// <summary>"GaugePressure" is "A gauge pressure".</summary>
     /// <param name="type">Simple name of a type.</param>

@@ -27,8 +27,10 @@ internal sealed class CardJudgement
 
     public IReadOnlyList<EvidenceItem> Items => _items;
 
-    /// <summary>Errors first: the reasons of a no stand on top.</summary>
-    public IReadOnlyList<Finding> Findings => [.. _findings.DistinctBy(f => f.Message).OrderBy(f => f.Severity == FindingSeverity.Error ? 0
+    /// <summary>Errors first: the reasons of a no stand on top. A warning that comes with another number from another computation of the
+    /// same thing is said once, as it came first.</summary>
+    public IReadOnlyList<Finding> Findings => [.. _findings.DistinctBy(f => (f.Severity, f.Severity == FindingSeverity.Error ? f.Message
+        : new string([.. f.Message.Where(c => !char.IsAsciiDigit(c) && c != '.')]))).OrderBy(f => f.Severity == FindingSeverity.Error ? 0
         : f.Severity == FindingSeverity.Warning ? 1 : 2)];
 
     public void Add(Finding finding) => _findings.Add(finding);

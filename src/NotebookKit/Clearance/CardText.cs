@@ -51,7 +51,8 @@ internal static class CardText
             evidence.Vessel is { } of ? $"held {of.Held} on "
                 + $"{of.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, record {of.Fingerprint[..12]}" :
                 ""),
-        .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(), $"settles at {fill.SettledPressure}")]
+        .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(),
+            $"settles at {fill.SettledPressure}; then top up")]
             : Array.Empty<ResultLine>(),
     ];
 
@@ -105,7 +106,7 @@ internal static class CardText
     ];
 
     public static string FillCheck(string own, Vehicle vehicle, FillAllowance? allowance) =>
-        Sentence(own, $"fill from afar to {vehicle.Charge.Pressure}; "
+        Sentence(own, $"fill from afar to {vehicle.Charge.Pressure}, wait until the gauge has stopped falling, top up to the same; "
             + $"{(allowance is null ? "the vessel's maximum fill pressure is not shown" : $"never above {allowance.Pressure}")}. "
             + "Gauge: ____ bar.");
 

@@ -69,7 +69,8 @@ public sealed record WindLimits : Result
             "The wind at the rail is raised until a flight fails; its profile keeps the shape of the site's, one seventh power over open "
                 + "land where none is given.",
             $"The wind comes from {string.Join(", ", Directions)}.",
-            "Drift is that of the light end of the drag band: that flight goes highest and drifts farthest.",
+            "Drift is that of the flight with the least drag in the band, which goes highest and drifts farthest; what scatters from "
+                + "flight to flight isn't counted in the limit.",
             "Off the rail: at least four times the wind, at most 15°, at least one calibre (common practice, no source).",
         ],
         "Up to the limit of the rail; a steady wind. Gusts and scatter are part of the dispersion.",
@@ -81,7 +82,7 @@ public sealed record WindLimits : Result
         new("Wind limit at the rail", Limit.Show(SpeedUnit.MeterPerSecond), $"{SetBy} sets it"),
         new("Off the rail", RailExit.Show(SpeedUnit.MeterPerSecond), RailExitSetBy),
         new("By the drift", Drift is { } drift ? drift.Show(SpeedUnit.MeterPerSecond) : HasField ? "not below the rail's" : "not shown",
-            HasField ? "light end of the drag band" : "no field is given"),
+            HasField ? "expected flight with the least drag; scatter not counted" : "no field is given"),
         new("By the opening load", Opening is { } opening ? opening.Show(SpeedUnit.MeterPerSecond) : HasGear ? "not below the rail's"
             : "not shown", HasGear ? "" : "no recovery gear was judged"),
     ];

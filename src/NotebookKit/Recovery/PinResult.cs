@@ -39,6 +39,6 @@ public sealed record PinResult : StatedResult
         new("Shear of all pins", All.Show(), $"{Each.Show()} each"),
         new("Load in flight", FlightLoad.Show()),
         new("Separating force", Separating.Show()),
-        new("Pressure that shears the pins", $"{Digits.Round(PressureToShear.Pascals / 1000)} kPa gauge"),
+        new("Pressure that shears the pins", PressureToShear.ToString()),
     ];
 }

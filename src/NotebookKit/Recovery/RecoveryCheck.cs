@@ -75,8 +75,8 @@ public sealed record RecoveryCheck : Result
         new("Anchor fails at", Gear.Anchor.Show(ForceUnit.Newton), "pulled on the bench"),
         new("Opening load allowed", AllowedLoad.Show(ForceUnit.Newton), $"weaker of cord and anchor over {RequiredFactor}"),
         new("Pins", Pins is null ? "none" : Pins.All.Show(ForceUnit.Newton),
-            Pins is null ? "" : $"flight puts {Pins.FlightLoad.Show(ForceUnit.Newton)} on them, "
-            + $"{Pins.Separating.Show(ForceUnit.Newton)} part them"),
+            Pins is null ? "" : $"the flight loads the pins with {Pins.FlightLoad.Show(ForceUnit.Newton)}, the separation with "
+            + $"{Pins.Separating.Show(ForceUnit.Newton)}"),
     ];
 
     /// <inheritdoc/>

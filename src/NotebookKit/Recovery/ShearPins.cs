@@ -72,7 +72,7 @@ public sealed record ShearPins(int Count, Length Diameter, Pressure ShearStrengt
                 new("Shear of one pin", @"F = \frac{\pi}{4} d^2 \tau", $"π/4 × ({Diameter.Show(4)})² × {ShearStrength.Show(4)}",
                     Each.Show(4), RecoveryLiterature.Gere),
                 new("Pressure to shear all", @"p = \frac{n\,F}{\frac{\pi}{4} D^2}", $"{All.Show(4)} over a bore of {pistonBore.Show(4)}",
-                    $"{Digits.Round(All.Newtons / area / 1000, 4)} kPa gauge", RecoveryLiterature.Gere),
+                    GaugePressure.FromPascals(All.Newtons / area).ToString(), RecoveryLiterature.Gere),
             ]),
         };
     }

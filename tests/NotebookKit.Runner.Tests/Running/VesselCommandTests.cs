@@ -24,7 +24,7 @@ public sealed class VesselCommandTests : IDisposable
             0, "filled: pressure 36 bar gauge, temperature 18 °C, hold 120 s", "add", Record, "filled", "--pressure", "36 bar gauge",
                 "--temperature", "18 °C", "--hold", "2 min", "--at",
             "2024-05-01T09:30:00Z", "--by", "A. Member");
-        await Ends(0, "Maximum fill", "show", Record, "--on", "2024-05-01");
+        await Ends(0, "Allowed by the proof", "show", Record, "--on", "2024-05-01");
         await Ends(1, "overdue", "show", Record, "--on", "2025-05-01");
         await Ends(0, "proof-test it again before it is filled", "add", Record, "landed-hard", "--at", "2024-05-01");
         await Ends(1, "the vessel landed hard", "show", Record, "--on", "2024-05-02");

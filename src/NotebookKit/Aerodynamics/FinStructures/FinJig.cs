@@ -76,7 +76,7 @@ public sealed record FinJig(Length Gap, Length Length)
             Worst = (Math.Abs(twist) + gap + (3 * skew)).Degrees(),
             Samples = new Series("Mean cant", "°", means),
             Findings = deviation + Math.Abs(twist) > 0.25
-                ? [AerodynamicsFindings.JigLeavesLargeMeanCant(Math.Abs(twist) + deviation)]
+                ? [AerodynamicsFindings.JigLeavesLargeMeanCant(Math.Abs(twist), deviation)]
                 : [],
             Working = new Working("Cant from the jig",
             [

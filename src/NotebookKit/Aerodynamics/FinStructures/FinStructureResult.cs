@@ -93,7 +93,7 @@ public sealed record FinStructureResult : StatedResult
         new("Divergence speed", DivergenceSpeed.Show(SpeedUnit.MeterPerSecond), $"margin {Digits.Round(DivergenceMargin)}"),
         new("Air load on one fin", FinLoad.Show(), $"at {LoadAngle.Show()} and {Flutter.Fastest.Show()}"),
         new("Root bending stress", RootStress.Show(PressureUnit.Megapascal),
-            $"factor {Digits.Round(SheetFactor)}, wanted {RequiredSheetFactor}"),
-        new("Bond stress", BondStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(BondFactor)}, wanted {RequiredBondFactor}"),
+            $"factor {Digits.Round(SheetFactor)}, required {RequiredSheetFactor}"),
+        new("Bond stress", BondStress.Show(PressureUnit.Megapascal), $"factor {Digits.Round(BondFactor)}, required {RequiredBondFactor}"),
     ];
 }

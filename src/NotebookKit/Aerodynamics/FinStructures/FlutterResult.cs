@@ -61,7 +61,7 @@ public sealed record FlutterResult : StatedResult
         new("Flutter speed", FlutterSpeed.Show(SpeedUnit.MeterPerSecond), "predicted; true onset may be lower"),
         new("Fastest flight speed", Fastest.Show(SpeedUnit.MeterPerSecond), $"Mach {Digits.Round(Mach, 2)}"),
         new("Margin", Digits.Round(Margin), Holds ? $"holds: at least {RequiredMargin}"
-            : $"doesn't hold: at least {RequiredMargin} is wanted, below Mach {MaximumMach}"),
+            : $"doesn't hold: at least {RequiredMargin} is required, below Mach {MaximumMach}"),
         new("Thickness for that margin", RequiredThickness.Show(LengthUnit.Millimeter)),
     ];
 }

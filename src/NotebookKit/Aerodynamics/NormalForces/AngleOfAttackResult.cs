@@ -49,8 +49,8 @@ public sealed record AngleOfAttackResult : StatedResult
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        new("Margin at 0°", $"{Digits.Round(Margin[0])} cal"),
-        new($"Margin at {Digits.Round(Angle[^1], 2)}°", $"{Digits.Round(Margin[^1])} cal"),
+        new("Margin at 0°", $"{Digits.Round(Margin[0])} calibres"),
+        new($"Margin at {Digits.Round(Angle[^1], 2)}°", $"{Digits.Round(Margin[^1])} calibres"),
         new("One calibre left at", OneCalibreAt is { } one ? one.Show() : "not in this range"),
         new("Margin gone at", MarginGoneAt is { } gone ? gone.Show() : "not in this range"),
     ];

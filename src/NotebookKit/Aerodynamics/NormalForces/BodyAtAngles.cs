@@ -134,7 +134,7 @@ public static class BodyAtAngles
             new("Centre of pressure", @"x = \frac{C_{N,1}\,x_1 + C_{N,2}\,x_2}{C_{N,1} + C_{N,2}}",
                 $"{Digits.Round(potential, 4)} at {MillimetreText.Of(linear.CentreOfPressure.Meters)}, {Digits.Round(viscous, 4)} at "
                     + $"{MillimetreText.Of(body.PlanformCentroidM)}",
-                $"{MillimetreText.Of(centre)}, margin {Digits.Round(margin)} cal", Literature.Jorgensen),
+                $"{MillimetreText.Of(centre)}, margin {Digits.Round(margin)} calibres", Literature.Jorgensen),
         ]);
     }
 }

@@ -56,10 +56,10 @@ internal static partial class AerodynamicsFindings
             + $"fins {wanted.Show(LengthUnit.Millimeter)} thick, stiffer in shear, or shorter in span.");
 
     // Aerodynamics/FinStructures/FinJig
-    internal static Finding JigLeavesLargeMeanCant(double absoluteTwist) =>
+    internal static Finding JigLeavesLargeMeanCant(double absoluteTwist, double deviation) =>
         Finding.Warning(
-            $"the jig leaves a mean cant of about {Digits.Round(absoluteTwist)}°; above some 0.25° a vehicle rolls "
-            + "noticeably. Close the gap, guide the fins over more length, or true the slots.");
+            $"the jig leaves a mean cant of {Digits.Round(absoluteTwist)}° with a standard deviation of {Digits.Round(deviation)}°; above "
+            + "some 0.25° a vehicle rolls noticeably. Close the gap, guide the fins over more length, or true the slots.");
 
     // Aerodynamics/FinStructures/SheetLayup
     internal static Finding SheetPlyCountOutOfRange(int pliesCount) =>

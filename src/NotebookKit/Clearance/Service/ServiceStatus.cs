@@ -105,8 +105,9 @@ public sealed record ServiceStatus : Result
         new("Life ends", LifeEnds is { } end ? ServiceText.Of(end) : Missing(Limits.MonthsOfLife),
             Note(Limits.MonthsOfLife, "months of life")),
         new("Last proof", LastProof is { } proof ? $"{ServiceText.Of(proof.Day)}, held {proof.Held}" : "not given",
-            LastProof is { } of ? $"{of.Rules}, factor {Digits.Round(of.Factor)}, record {of.Record}" : ""),
-        new("Maximum fill", AllowedPressure?.ToString() ?? "not given", "pressure held over the proof's factor"),
+            LastProof is { } of ? $"{of.Rules}, factor {Digits.Round(of.Factor)}, record "
+                + $"{(of.Record.Length > 12 ? of.Record[..12] : of.Record)}" : ""),
+        new("Allowed by the proof", AllowedPressure?.ToString() ?? "not given", "pressure held over the proof's factor"),
         new("Next proof due", ProofDue is { } due ? ServiceText.Of(due) : Missing(Limits.MonthsBetweenProofs),
             Note(Limits.MonthsBetweenProofs, "months between proofs")),
         new("Fills since the proof", Count(FillsSinceProof, Limits.FillsBetweenProofs),
@@ -130,7 +131,8 @@ public sealed record ServiceStatus : Result
         if (LastProof is { } proof)
         {
             yield return new(
-                "Maximum fill", @"p = \frac{p_{held}}{k}", $"{proof.Held} / {Digits.Round(proof.Factor, 4)}", proof.Allows.ToString(),
+                "Allowed by the proof", @"p = \frac{p_{held}}{k}", $"{proof.Held} / {Digits.Round(proof.Factor, 4)}",
+                    proof.Allows.ToString(),
                     new("", $"Proof of {ServiceText.Of(proof.Day)} by {proof.Rules}", null, "", SourceKind.Measured));
             if (Limits.MonthsBetweenProofs is { } months)
                 yield return new("Next proof due", @"d = d_{proof} + n", $"{ServiceText.Of(proof.Day)} + {months.Value} months",

@@ -76,8 +76,8 @@ public sealed record FillFit : Result
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        new("Sonic conductance", Conductance.ToString(), $"95 %: {Digits.Round(ConductanceLow.LitresPerSecondBar)} to "
-            + $"{Digits.Round(ConductanceHigh.LitresPerSecondBar)}"),
+        new("Sonic conductance", Conductance.ToString(), "95 %: ± " + Digits.Round(
+            (ConductanceHigh.LitresPerSecondBar - ConductanceLow.LitresPerSecondBar) / 2, 2)),
         new("Hole of that conductance", $"{Digits.Round(FlowCapacity.DrillFor(Conductance).Millimeters)} mm", "Cd 0.8"),
         new("Valve opened at", $"{Digits.Round(OpenedAt.Seconds)} s", $"± {Digits.Round(_fit.HalfWidths[1], 2)} s"),
         new("Film coefficient of the wall", $"{Digits.Round(Film.WattsPerSquareMeterKelvin, 2)} W/(m²·K)",

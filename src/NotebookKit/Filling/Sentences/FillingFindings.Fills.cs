@@ -113,7 +113,9 @@ internal static partial class FillingFindings
         GaugePressure maximumExpectedPressure) =>
         Finding.Warning(
             $"The regulator is set to {supply}, above the vessel's rated pressure of {ratedPressure}: a valve left open "
-            + "exceeds the rating. Set the regulator lower, or fit a relief valve between restrictor and vessel: the relief "
-            + $"valve must open above {target} and at {ratedPressure} at most, and must pass the restrictor's flow of "
-            + $"{Digits.Round(reliefFlowGramsPerSecond)} g/s before the vessel is at {maximumExpectedPressure}.");
+            + "exceeds the rating. Set the regulator lower, or fit a relief valve between restrictor and vessel: "
+            + (target < ratedPressure ? $"the relief valve must open above {target} and at {ratedPressure} at most, and"
+                : $"lower the target first, for a valve that opens at {ratedPressure} at most opens before {target} is reached; the valve")
+            + $" must pass the restrictor's flow of {Digits.Round(reliefFlowGramsPerSecond)} g/s before the vessel is at "
+            + $"{maximumExpectedPressure}.");
 }

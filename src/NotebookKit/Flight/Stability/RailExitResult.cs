@@ -52,10 +52,10 @@ public sealed record RailExitResult : StatedResult
     public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Speed off the rail", Exit.Show(SpeedUnit.MeterPerSecond),
-            Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; wanted {RequiredRatio}" : "no wind"),
+            Wind > Speed.Zero ? $"{Digits.Round(Exit / Wind)} times the wind; required {RequiredRatio}" : "no wind"),
         new("Angle of attack", AngleOfAttack.Show(AngleUnit.Degree), $"in {Wind.Show()} of wind"),
-        new("Margin at that angle", MarginAtAngle is { } margin ? $"{Digits.Round(margin)} cal" : "none given beyond 20°",
-            $"{Digits.Round(MarginAtZero)} cal at zero"),
+        new("Margin at that angle", MarginAtAngle is { } margin ? $"{Digits.Round(margin)} calibres" : "none given beyond 20°",
+            $"{Digits.Round(MarginAtZero)} calibres at zero"),
         new("Maximum wind", WindLimit.Show(SpeedUnit.MeterPerSecond), "for at most 15° and at least one calibre"),
     ];
 }

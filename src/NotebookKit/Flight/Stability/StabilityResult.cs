@@ -62,11 +62,11 @@ public sealed record StabilityResult : StatedResult
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        new("Minimum margin", $"{Digits.Round(MinimumMargin)} cal",
-            $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; wanted "
-            + $"{Digits.Round(Limits.Minimum)} cal"),
-        new("Margin at the start", $"{Digits.Round(Margin[0])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[0], 4)} mm"),
-        new("Margin at the end", $"{Digits.Round(Margin[^1])} cal", $"centre of gravity {Digits.Round(CentreOfGravity[^1], 4)} mm"),
+        new("Minimum margin", $"{Digits.Round(MinimumMargin)} calibres",
+            $"at {Abscissa.Name.ToLowerInvariant()} {Digits.Round(Abscissa[MinimumRow])} {Abscissa.Unit}; required "
+            + $"{Digits.Round(Limits.Minimum)} calibres"),
+        new("Margin at the start", $"{Digits.Round(Margin[0])} calibres", $"centre of gravity {Digits.Round(CentreOfGravity[0], 4)} mm"),
+        new("Margin at the end", $"{Digits.Round(Margin[^1])} calibres", $"centre of gravity {Digits.Round(CentreOfGravity[^1], 4)} mm"),
         .. Remedy is { } remedy
             ? new ResultLine[]
             {

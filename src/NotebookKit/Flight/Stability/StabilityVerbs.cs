@@ -137,7 +137,7 @@ public static class StabilityVerbs
                 new("Static margin", @"\frac{x_{cp} - x_{cg}}{d}",
                     $"({Digits.Round(pressures[least], 4)} mm − {Digits.Round(centres[least], 4)} mm) / "
                         + $"{Digits.Round(reference * 1000)} mm",
-                    $"{Digits.Round(margins[least])} cal", MassLiterature.Barrowman),
+                    $"{Digits.Round(margins[least])} calibres", MassLiterature.Barrowman),
             ]),
         };
     }

@@ -116,7 +116,7 @@ public sealed record TwoStageResult : Result
         new("Stages separate", SeparationTime.Show(), $"at {SeparationHeight.Show()}, {SeparationSpeed.Show()}"),
         new("Booster comes down", Site.Wind.IsGiven ? Booster.Drift.Show() : "wind not given",
             $"{(Site.Wind.IsGiven ? "" : $"in still air {Booster.Drift.Show()} ")}from the pad, at {Booster.Figures.LandingSpeed.Show()} "
-            + $"after {Booster.Figures.LandingTime.Show()}"),
+            + $"over the ground, after {Booster.Figures.LandingTime.Show()}"),
         .. Sustainer.Lines,
     ];
 

@@ -67,9 +67,9 @@ public sealed record VesselExpansion(
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        new("Strain around", Strain.Hoop.Show(), $"bore grows {BoreIncrease.Show()}"),
-        new("Strain along", Strain.Axial.Show(), $"length grows {LengthIncrease.Show()}"),
-        new("Growth of volume", ElasticExpansion.Show(), $"{Strain.Volume.Show()}, {Digits.Round(CompliancePerBar)} mL/bar"),
+        new("Strain around", Strain.Hoop.Show(), $"bore grows {BoreIncrease.Show(LengthUnit.Millimeter)}"),
+        new("Strain along", Strain.Axial.Show(), $"length grows {LengthIncrease.Show(LengthUnit.Millimeter)}"),
+        new("Elastic expansion", ElasticExpansion.Show(), $"{Strain.Volume.Show()}, {Digits.Round(CompliancePerBar)} mL/bar"),
         .. Plies.Select(p => new ResultLine($"{p.Ply} at {p.Angle.Show()}", p.Stress.ToString(),
             $"fibres use {p.FibreUse.Show(2)} of what fabrication delivers{(p.IsCracked ? ", resin cracked" : "")}")),
     ];
@@ -82,7 +82,7 @@ public sealed record VesselExpansion(
             + $"{(HoopForce / 2).ToUnit(ForcePerLengthUnit.NewtonPerMillimeter).Show()}", VesselSources.ThinWall),
         new("Strain", @"\{\varepsilon\} = A^{-1}\{N\}", "A of plies and liner together",
             $"{Strain.Hoop.Show()} around, {Strain.Axial.Show()} along", VesselSources.Jones),
-        new("Growth of volume", @"\frac{\Delta V}{V} = (1+\varepsilon_h)^2(1+\varepsilon_a)-1 \approx 2\varepsilon_h+\varepsilon_a",
+        new("Elastic expansion", @"\frac{\Delta V}{V} = (1+\varepsilon_h)^2(1+\varepsilon_a)-1 \approx 2\varepsilon_h+\varepsilon_a",
             $"straight part {Volume.FromLiters(1000 * Straight).Show()}", $"{Strain.Volume.Show()}, {ElasticExpansion.Show()}",
                 VesselSources.TubeGrowth),
     ]);

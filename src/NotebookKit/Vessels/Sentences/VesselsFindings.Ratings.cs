@@ -70,7 +70,7 @@ internal static partial class VesselsFindings
             $"The chance of {chance} rests on the tail of the model: "
             + (tests == 0 ? "no vessel was tested"
                 : showable is null ? $"of {tests} vessels tested at least one failed below that pressure"
-                : $"{tests} {(tests == 1 ? "vessel" : "vessels")} without a failure can't show a chance below {showable}")
+                : $"{tests} {(tests == 1 ? "vessel" : "vessels")} without a failure at that pressure can't show a chance below {showable}")
             + ". Keep people behind cover as if the vessel were to burst.");
 
     internal static Finding FillsToShowRisk(string target, double fills) =>

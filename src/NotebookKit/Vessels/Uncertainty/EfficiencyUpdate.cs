@@ -30,7 +30,7 @@ public sealed record EfficiencyUpdate(
     public int Held => Tests.Count - Bursts;
 
     /// <inheritdoc/>
-    public override string Title => $"What tests teach of the making, {Vessel.Name}";
+    public override string Title => $"Fabrication efficiency by tests, {Vessel.Name}";
 
     /// <inheritdoc/>
     public override ModelCard Model => new(
@@ -52,8 +52,8 @@ public sealed record EfficiencyUpdate(
     [
         new("Before", Prior.ToString(), Prior.Name),
         new("Now", Posterior.ToString(), Posterior.Name),
-        new("Worth", $"{Digits.Round(EffectiveBursts, 2)} {(Math.Abs(EffectiveBursts - 1) < 0.005 ? "burst" : "bursts")}",
-            $"effective number; walls burst {Bursts}, vessels that held {Held}"),
+        new("Equivalent number of bursts", EffectiveBursts < 0.005 ? "none" : Digits.Round(EffectiveBursts, 2),
+            $"walls burst {Bursts}, vessels that held {Held}"),
         new("A twin would burst near", TwinBurst.ToString(),
             $"low end of the efficiency then {AfterTwin.Quantile(0.05).Show(2)} instead of {Posterior.Quantile(0.05).Show(2)}"),
     ];
