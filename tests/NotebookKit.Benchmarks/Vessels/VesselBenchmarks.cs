@@ -15,8 +15,9 @@ public class VesselBenchmarks
         [new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")), new ClothWrap(Stock.Cloth("glass plain 80 g")),
             new VeilWrap(Stock.Veil("glass veil 30 g"))],
         new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 14.Millimetres()) { Opening = 22.Millimetres() },
-            new CarriedSleeve()),
-        new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()), new CarriedSleeve()));
+            new CarriedSleeve { Neck = 54.Millimetres(), IsTiedOff = true }),
+        new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()),
+            new CarriedSleeve { Neck = 54.Millimetres(), IsTiedOff = true }));
 
     private PressureVessel _withEnds = null!;
     private Layup _layup = null!;
@@ -30,7 +31,7 @@ public class VesselBenchmarks
         var aluminium = Stock.Solid("aluminium 6061-T6");
         var end = new VesselEnd(DomedClosure.Hemisphere(aluminium, 3.Millimetres(), 66.Millimetres()) with { Opening = 20.Millimetres() },
             new BondedPlug(Stock.Adhesive("structural epoxy"), 30.Millimetres(), BondSurface.AbradedPlastic, BondSurface.AbradedMetal),
-            new CarriedSleeve { Neck = 24.Millimetres(), Tail = 40.Millimetres() })
+            new CarriedSleeve { Neck = 54.Millimetres(), Tail = 40.Millimetres() })
         {
             Fitting = new ThreadedFitting(aluminium, 20.Millimetres(), 1.5.Millimetres(), 12.Millimetres())
             {

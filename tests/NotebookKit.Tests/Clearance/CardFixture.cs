@@ -71,8 +71,9 @@ internal static class CardFixture
             new HoopWrap(Stock.Cloth("carbon tape 150 g")),
         ],
         new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 12.Millimetres()) { Opening = 13.Millimetres() },
-            new CarriedSleeve()),
-        new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 9.Millimetres()), new CarriedSleeve()));
+            new CarriedSleeve { Neck = 52.Millimetres(), IsTiedOff = true }),
+        new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 9.Millimetres()),
+            new CarriedSleeve { Neck = 52.Millimetres(), IsTiedOff = true }));
 
     /// <summary>The record of a proof that went as planned, or in some other way.</summary>
     public static ProofRecord Recorded(

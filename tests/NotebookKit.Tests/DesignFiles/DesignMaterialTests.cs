@@ -79,11 +79,13 @@ public class DesignMaterialTests
     {
         var design = DesignFixture.Curlew.With("evidence.tests.6", """
             { "kind": "held proof", "vessel": "C-1", "pressure": "94 bar gauge", "batch": "batch 3", "drops seen": true, "growth": "31 mL",
+              "growth uncertainty": "3 mL", "growth at": "80 bar gauge",
               "leak": { "where": "nozzle end, seal", "pressure": "70 bar gauge", "drops a minute": 4 } }
             """);
         var test = Assert.IsType<HeldProof>(design.Evidence.Tests[^1]);
         Assert.Equal(("C-1", 94.0, "batch 3", true), (test.Id, test.Pressure.Bar, test.Batch, test.DropsSeen));
         Assert.Equal((31.0, 4.0, "nozzle end, seal"), (test.Growth!.Value.Milliliters, test.Leak!.DropsPerMinute, test.Leak.Where));
+        Assert.Equal((3.0, 80.0), (test.GrowthUncertainty!.Value.Milliliters, test.GrowthPressure!.Value.Bar));
         Assert.Equal(design, Design.Parse(design.ToText()));
     }
 }

@@ -21,14 +21,32 @@ internal sealed class RandomDesign(int seed, Dictionary<(JsonNode Schema, string
         design.Remove("materials");
         foreach (var stage in design["stages"] is JsonObject stages ? stages.Select(s => s.Value!) : [design]) Mend((JsonObject)stage);
         Mend(design["requirements"] as JsonArray, design["decisions"] as JsonArray);
+        Thin(design);
         return design;
+    }
+
+    // Heights of a table rise, and examples are all alike: one row is left.
+    private static void Thin(JsonNode? node)
+    {
+        if (node is JsonArray rows && rows.Count > 1 && rows.All(r => r is JsonObject row && row.ContainsKey("height")))
+            while (rows.Count > 1) rows.RemoveAt(1);
+        foreach (var child in node is JsonArray array ? array.ToList() : node is JsonObject made ? [.. made.Select(m => m.Value)] : [])
+            Thin(child);
     }
 
     // What a schema can't say: names that belong together, rows that rise.
     private static void Mend(JsonObject stage)
     {
         // A part of a vessel makes sense only over the vessel that it is laid on.
-        foreach (var test in stage["evidence"]?["tests"] as JsonArray ?? []) ((JsonObject)test!).Remove("differs");
+        foreach (var test in (stage["evidence"]?["tests"] as JsonArray ?? []).Select(t => (JsonObject)t!))
+        {
+            test.Remove("differs");
+            // What a growth may be off by, and where it was read, make sense only beside the growth.
+            if (test.ContainsKey("growth")) continue;
+            test.Remove("growth uncertainty");
+            test.Remove("growth at");
+        }
+
         foreach (var mass in (stage["masses"] as JsonArray ?? []).Select(m => (JsonObject)m!))
         {
             mass.Remove("of");

@@ -71,6 +71,44 @@ public class ProvedVesselTests
         Assert.True(small.Allowed.Bar < 0.75 * Rated.WorkingPressure.Bar);
     }
 
+    // Girth, length and the water pumped, as the vessel's own growth makes them; no burette was read.
+    [Theory]
+    [InlineData(0.01, true)]
+    [InlineData(0.5, false)]
+    public void A_proof_read_by_tape_proves_a_vessel_where_it_leaves_no_doubt(double withinMillimetres, bool isProved)
+    {
+        var proof = NotebookKit.Proofing.Proof.For(Rated);
+        var top = (proof.ProofPressure.Bar + 0.4).BarGauge();
+        var strain = Built.Expansion(proof.ProofPressure).Strain;
+        double more = top / proof.ProofPressure, around = more * strain.Hoop.DecimalFractions, along = more * strain.Axial.DecimalFractions;
+        var record = (Logged(proof, "T-1", ProofDay) with
+        {
+            Expansion = null,
+            Tape = new TapeReadings
+            {
+                Girths = [.. Enumerable.Range(1, 4).Select(i => Stretch($"station {i}", 220, around))],
+                Lengths = [Stretch("along", 850, along)],
+                GirthWithin = withinMillimetres.Millimetres(),
+                LengthWithin = withinMillimetres.Millimetres(),
+                WaterPumped = proof.Filled.WaterToPump(top).ReadWithin(0.5.Millilitres()),
+            },
+        }).Judge();
+        Assert.Equal(isProved ? ProofVerdict.Accept : ProofVerdict.Retest, record.Verdict);
+        if (!isProved)
+        {
+            Assert.Throws<InvalidDesignException>(() => record.ToProvedVessel(Rated));
+            return;
+        }
+
+        var proved = record.ToProvedVessel(Rated);
+        Assert.Equal(TheProved.Held, proved.Held);
+        Assert.Equal(TheProved.Allowed, proved.Allowed);
+        Assert.NotEqual(TheProved.Fingerprint, proved.Fingerprint);
+
+        static StretchReading Stretch(string station, double before, double strain) => new(station, before.Millimetres(),
+            (before * (1 + strain)).Millimetres(), (before * (1 + 0.005 * strain)).Millimetres());
+    }
+
     [Fact]
     public void Its_chamber_is_proved_until_something_of_it_is_changed()
     {

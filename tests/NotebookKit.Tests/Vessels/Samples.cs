@@ -7,6 +7,9 @@ public static class Samples
 {
     public static MaterialLibrary Stock => MaterialLibrary.Typical;
 
+    /// <summary>The sleeve carried over an end and tied off on a neck that every sleeve in stock closes down to freely.</summary>
+    public static CarriedSleeve Tied { get; } = new() { Neck = 54.Millimetres(), IsTiedOff = true };
+
     /// <summary>A 70 mm-class vessel: PVC tube, one heavy carbon sleeve carried over both ends, a veil.</summary>
     public static PressureVessel Trainer { get; } = new(
         "test vessel",
@@ -15,9 +18,8 @@ public static class Samples
         Stock.Resin("laminating epoxy"),
         [new BraidedSleeve(Stock.Braid("carbon sleeve 65 mm heavy")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
         NozzleEnd: new VesselEnd(new FlatClosure(Stock.Solid("aluminium 6061-T6"), 10.Millimetres()) { Opening = 22.Millimetres() },
-            new CarriedSleeve()),
-        ForwardEnd: new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()),
-            new CarriedSleeve()));
+            Tied),
+        ForwardEnd: new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 66.Millimetres()), Tied));
 
     /// <summary>Invented twins of a vessel that were taken to burst, each at its wall, near the low end of its prediction.</summary>
     public static VesselEvidence Twins(PressureVessel vessel, int count = 5) => new(
@@ -31,7 +33,8 @@ public static class Samples
         Liner = new Liner(Stock.Solid("PVC-U"), 50.Millimetres(), 1.5.Millimetres()),
         Length = 150.Millimetres(),
         Plies = [new BraidedSleeve(Stock.Braid("carbon sleeve 50 mm light")), new VeilWrap(Stock.Veil("glass veil 30 g"))],
+        NozzleEnd = Trainer.NozzleEnd with { Joints = [Tied with { Neck = 40.Millimetres() }] },
         ForwardEnd = new VesselEnd(DomedClosure.Ellipsoid(Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), 50.Millimetres()),
-            new CarriedSleeve()),
+            Tied with { Neck = 40.Millimetres() }),
     };
 }

@@ -93,7 +93,9 @@ public sealed record TestsToLanding : Result
         End(test.Vessel.NozzleEnd, test.Vessel.Liner.Bore), End(test.Vessel.ForwardEnd, test.Vessel.Liner.Bore),
         test.Pressure.Pascals.ToString("R", CultureInfo.InvariantCulture), (test as BurstTest)?.Failed, test.Batch, test.Leak?.Where,
         test.Leak?.Pressure.Pascals.ToString("R", CultureInfo.InvariantCulture), test.DropsSeen,
-        test.Growth is { } growth ? growth.Milliliters.ToString("R", CultureInfo.InvariantCulture) : "");
+        test.Growth is { } growth ? growth.Milliliters.ToString("R", CultureInfo.InvariantCulture) : "")
+        + (test.GrowthUncertainty is { } off ? $"|± {off.Milliliters.ToString("R", CultureInfo.InvariantCulture)}" : "")
+        + (test.GrowthPressure is { } at ? $"|at {at.Pascals.ToString("R", CultureInfo.InvariantCulture)}" : "");
 
     private static string End(VesselEnd end, Length bore) => string.Join('/', end.Closure.Shape, end.Closure.Material.Name,
         Exact(end.Closure.Wall), Exact(end.Closure.Opening), Exact(end.Closure.Meridian(bore)), Exact(end.SleeveReach(bore)),

@@ -114,7 +114,7 @@ internal static class EndKeys
                 "Radius of the edge it is carried over.");
             var neck = f.May("neck", Kinds.Millimetres(2, 500, "Measure over what the sleeve ends on."),
                 "Diameter of the neck it ends on.");
-            var tail = f.May("tail", Kinds.Millimetres(0, 500, "Two neck diameters are usual."), "Length bonded past the closure.");
+            var tail = f.May("tail", Kinds.Millimetres(1, 500, "Two neck diameters are usual."), "Length bonded past the closure.");
             var tied = f.Has("tied off", Kinds.Flag, false, "Whether the tail is tied off with turns of yarn.");
             return v => new CarriedSleeve
             {

@@ -112,7 +112,10 @@ internal static class RatingKeys
         var leak = f.Part("leak", LeakShape, "A leak: where, and from which pressure on.");
         var drops = f.May("drops seen", Kinds.Flag, "Whether drops were looked for and seen.");
         var growth = f.May("growth", Kinds.Between(0.001.Millilitres(), 10.Litres(), "Leave it out where it wasn't measured."),
-            "Growth of the inside at the highest pressure held.");
+            "Growth of the inside under pressure.");
+        var off = f.May("growth uncertainty", Kinds.Between(0.001.Millilitres(), 10.Litres(), "Leave it out where nobody estimated it."),
+            "What the growth may be off by either way; without it the growth contradicts nothing.");
+        var grewAt = f.May("growth at", TestPressure, "Pressure at which the growth was read; that of a held proof unless given.");
         var differs = f.Part("differs", new DraftShape<Func<string, PressureVessel>>(VesselKeys.Vessel),
             "In what the vessel tested differs from the design's, by the vessel's own keys.");
         return v =>
@@ -121,6 +124,7 @@ internal static class RatingKeys
             return vessel => make(other?.Invoke($"{vessel.Name}, {id(v)}") ?? vessel, id(v), pressure(v), v) with
             {
                 Batch = batch(v), Leak = leak(v), DropsSeen = drops(v), Growth = growth(v),
+                GrowthUncertainty = off(v), GrowthPressure = grewAt(v),
             };
         };
     }

@@ -8,15 +8,15 @@ namespace NotebookKit.Materials.Fluids;
 /// <summary>A gas by its published reference equation of state: what an ideal gas gets wrong above some 50 bar.</summary>
 /// <remarks>
 /// Gas and supercritical states only. Density of air within 0.1 %, speed of sound 0.2 %, heat capacity 1 % as its authors state.
-/// Source: Lemmon et al. 2000 (air), Span et al. 2000 (nitrogen), Leachman et al. 2009 (hydrogen).
+/// Source: Lemmon et al. 2000 (air), Span et al. 2000 (nitrogen), Leachman et al. 2009 (hydrogen), Ortiz Vega et al. 2023 (helium).
 /// </remarks>
 public sealed record RealGas
 {
     private readonly HelmholtzEquation _equation;
-    private readonly GasTransport _transport;
+    private readonly GasTransport? _transport;
     private readonly double _lowestK;
 
-    private RealGas(string name, HelmholtzEquation equation, GasTransport transport, double lowestK, Source source)
+    private RealGas(string name, HelmholtzEquation equation, GasTransport? transport, double lowestK, Source source)
     {
         Name = name;
         _equation = equation;
@@ -40,6 +40,11 @@ public sealed record RealGas
     public static RealGas Hydrogen { get; } = new("hydrogen", HydrogenEquation.Create(), GasTransport.Hydrogen, 60, new(
         "J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon",
             "Fundamental equations of state for normal hydrogen, J. Phys. Chem. Ref. Data 38, 721", 2009));
+
+    /// <summary>Helium: states, but neither viscosity nor conductivity. Source: Ortiz Vega et al. 2023, unverified.</summary>
+    public static RealGas Helium { get; } = new("helium", HeliumEquation.Create(), null, 20, new(
+        "D. O. Ortiz Vega, K. R. Hall, J. C. Holste, A. H. Harvey, E. W. Lemmon",
+            "An equation of state for the thermodynamic properties of helium, NISTIR 8474", 2023, "", SourceKind.Unverified));
 
     /// <summary>Name of the gas.</summary>
     public string Name { get; }
@@ -192,12 +197,15 @@ public sealed record RealGas
 
     internal double LowestKelvins => _lowestK;
 
+    /// <summary>Whether viscosity and conductivity are known.</summary>
+    internal bool HasTransport => _transport is not null;
+
     internal GasPoint Point(double kelvins, double density) => _equation.At(kelvins, density);
 
     internal (double Viscosity, double Conductivity) Transport(double kelvins, double density)
     {
         double tau = _equation.ReducingKelvins / kelvins, delta = density / _equation.ReducingDensity;
-        return (_transport.Viscosity(kelvins, tau, delta), _transport.Conductivity(kelvins, tau, delta));
+        return (_transport!.Viscosity(kelvins, tau, delta), _transport.Conductivity(kelvins, tau, delta));
     }
 
     /// <summary>Above the critical temperature pressure rises with density all the way: Newton from the ideal gas, never past twice the

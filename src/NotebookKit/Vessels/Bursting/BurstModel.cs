@@ -25,7 +25,9 @@ internal static class BurstModel
         var layers = engine.Layers.ToArray();
         var verdict = Judge(wall, engine, criterion, MeanFactors(vessel), outcome, layers);
         if (verdict.Without.Count > 0) trace.Add(new WallEvent(verdict.Outcome.BurstLineLoad, verdict.Outcome.Mode, verdict.Outcome.Ply));
-        return new BurstPrediction(layup, criterion, wall, layers, verdict, trace, Ends(vessel, wall.Context(layers)));
+        var context = wall.Context(layers);
+        var sure = Math.Min(EndModel.SurePascals(vessel.NozzleEnd, context), EndModel.SurePascals(vessel.ForwardEnd, context));
+        return new BurstPrediction(layup, criterion, wall, layers, verdict, trace, Ends(vessel, context), sure);
     }
 
     /// <summary>The most that the wall holds, whole or with some of its plies counted as carrying nothing.</summary>

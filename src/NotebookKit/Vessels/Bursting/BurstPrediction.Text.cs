@@ -27,7 +27,8 @@ public sealed partial record BurstPrediction
             return
             [
                 new("Burst", Burst.ToString(), $"{WeakestPart.Name}: {WeakestPart.Cause}"),
-                new("Lower-bound burst", Low.ToString(), Low == Burst ? "the same" : IsMatrixDominated ? "low end of a wide band"
+                new("Lower-bound burst", Low.ToString(), Low == Burst ? "the same" : Low < KnownLow
+                    ? "what keeps a carried sleeve on its neck isn't given" : IsMatrixDominated ? "low end of a wide band"
                     : "the fibres as laid alone"),
                 new("First-ply failure (first resin crack)", FirstPlyFailure.ToString(),
                     Vessel.Liner.Material is null ? "leaks: nothing lines the wall" : "the liner keeps the water in"),
@@ -75,6 +76,10 @@ public sealed partial record BurstPrediction
             return findings;
         }
     }
+
+    /// <summary>Why a rating is refused whatever the tests say: what isn't given of the ends.</summary>
+    internal IReadOnlyList<Finding> RatingRefusals =>
+        [.. EndFindings.Refusals("Nozzle end", Vessel.NozzleEnd), .. EndFindings.Refusals("Forward end", Vessel.ForwardEnd)];
 
     /// <inheritdoc/>
     public override Working Working => BurstModel.Work(this);

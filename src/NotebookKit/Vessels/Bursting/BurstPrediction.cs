@@ -26,8 +26,8 @@ public sealed partial record BurstPrediction : Result
                 + "carries is left out of the lower-bound burst.",
             "Each part of the ends carries the whole thrust, but for a bond and a carried sleeve, which share it by stiffness; the "
                 + "weakest part bursts the vessel. First yield of a closure and a leak are no burst.",
-            "A carried sleeve whose tail isn't given is taken as held at its end: that such a sleeve slips off isn't counted, and is "
-                + "said.",
+            "A carried sleeve whose neck or tail isn't given is taken as held at its end in the burst alone: the lower-bound burst counts "
+                + "no hold of it, and there is no rating.",
         ],
         "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, "
             + "or held by cloth or hoop wraps, are predicted; others are bracketed.",
@@ -38,7 +38,7 @@ public sealed partial record BurstPrediction : Result
 
     internal BurstPrediction(
         Layup layup, FailureCriterion criterion, VesselWall wall, WallLayer[] layers, in WallVerdict verdict,
-            List<WallEvent> trace, IReadOnlyList<PartMargin> ends)
+            List<WallEvent> trace, IReadOnlyList<PartMargin> ends, double surePascals)
     {
         var outcome = verdict.Outcome;
         Without = verdict.Without;
@@ -58,8 +58,8 @@ public sealed partial record BurstPrediction : Result
         Parts = [new PartMargin("wall", WallBurst, WallCause), .. ends.Where(p => p.Kind == PartFailure.Burst)];
         Leaks = [.. Weep(), .. ends.Where(p => p.Kind == PartFailure.Leak)];
         WeakestPart = Parts.MinBy(p => p.Burst.Pascals)!;
-        var low = Math.Min(WallLow.Pascals, WeakestPart.Burst.Pascals);
-        Low = GaugePressure.FromPascals(low);
+        KnownLow = GaugePressure.FromPascals(Math.Min(WallLow.Pascals, WeakestPart.Burst.Pascals));
+        Low = GaugePressure.FromPascals(Math.Min(KnownLow.Pascals, surePascals));
     }
 
     /// <summary>The vessel.</summary>
@@ -79,9 +79,12 @@ public sealed partial record BurstPrediction : Result
 
     /// <summary>
     /// The lower-bound burst: the same, but for the wall no more than netting analysis of its fibres as laid gives, and nothing that a
-    /// plastic liner carries, which creeps under a held load.
+    /// plastic liner carries, which creeps under a held load; and nothing of a carried sleeve whose neck or tail isn't given.
     /// </summary>
     public GaugePressure Low { get; }
+
+    /// <summary>The same as if every carried sleeve were held at its end.</summary>
+    internal GaugePressure KnownLow { get; }
 
     /// <summary>Burst of the wall alone. Source: Jones 1999, §4.5.</summary>
     public GaugePressure WallBurst { get; }

@@ -11,15 +11,18 @@ internal sealed class VesselWall
     private readonly LayerSeed[] _seeds;
     private readonly LinerLayer _liner;
     private readonly double _residual, _resinShear, _efficiency, _linerGive;
+    private double _leastNeck;
 
     public VesselWall(Layup layup)
         : this(layup, Bearing(layup), [])
     {
+        foreach (var ply in layup.Plies)
+            if (ply.Fit?.FreeDiameters is { } free) _leastNeck = Math.Max(_leastNeck, free.Smallest.Meters);
         var bearing = Plies;
         if (bearing.Count < 2) return;
         var groups = LeftOffPlies.Groups(layup, bearing);
         Inner = [.. LeftOffPlies.Orders(groups.Max() + 1).Select(kept =>
-            new VesselWall(layup, [.. bearing.Where((_, i) => LeftOffPlies.Keeps(kept, groups, i))], _seeds))];
+            new VesselWall(layup, [.. bearing.Where((_, i) => LeftOffPlies.Keeps(kept, groups, i))], _seeds) { _leastNeck = _leastNeck })];
     }
 
     private VesselWall(Layup layup, List<int> plies, LayerSeed[] known)
@@ -78,8 +81,8 @@ internal sealed class VesselWall
     private VesselWall(VesselWall other)
     {
         Plies = other.Plies;
-        (_seeds, _liner, _residual, _resinShear, _efficiency, _linerGive) =
-            (other._seeds, other._liner, other._residual, other._resinShear, other._efficiency, other._linerGive);
+        (_seeds, _liner, _residual, _resinShear, _efficiency, _linerGive, _leastNeck) = (other._seeds, other._liner, other._residual,
+            other._resinShear, other._efficiency, other._linerGive, other._leastNeck);
         (Radius, InnerRadius, OuterRadius, Thickness, Bore) =
             (other.Radius, other.InnerRadius, other.OuterRadius, other.Thickness, other.Bore);
         (MetalLinerForce, LinerStiffness, LeansOnPlastic) = (other.MetalLinerForce, other.LinerStiffness, other.LeansOnPlastic);
@@ -158,6 +161,7 @@ internal sealed class VesselWall
         return new EndContext(Bore, stiffness, SleevePascals(layers), sleeveStiffness, growth, _resinShear, _efficiency)
         {
             LinerGive = _linerGive,
+            LeastNeck = _leastNeck,
         };
     }
 

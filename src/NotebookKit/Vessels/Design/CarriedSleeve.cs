@@ -22,10 +22,12 @@ public sealed record CarriedSleeve : EndJoint
     /// <summary>Radius of the edge it is carried over; none where that isn't given. 0.1 to 500 mm.</summary>
     public Length? EdgeRadius { get; init; }
 
-    /// <summary>Diameter of the neck or boss that it ends on; none where that isn't given. 2 to 500 mm.</summary>
+    /// <summary>Diameter of the neck or boss that it ends on; none where that isn't given, and no rating then. 2 to 500 mm, and one on
+    /// which the sleeve's yarns have room.</summary>
     public Length? Neck { get; init; }
 
-    /// <summary>Length bonded past the closure, along the neck; none where that isn't given. 0 to 500 mm.</summary>
+    /// <summary>Length bonded past the closure, along the neck; none where that isn't given, and no rating then unless the tail is tied
+    /// off. 1 to 500 mm.</summary>
     public Length? Tail { get; init; }
 
     /// <summary>Whether the tail is tied off with turns of yarn, so that it can't slip.</summary>
@@ -47,7 +49,7 @@ public sealed record CarriedSleeve : EndJoint
             "radius of the edge under the sleeve", "5 mm or more is usual."));
         if (Neck is { } neck) Add(new ValidRange<Length>(2.Millimetres(), 500.Millimetres()).Find(neck, "diameter of the neck",
             "Measure over what the sleeve ends on."));
-        if (Tail is { } tail) Add(new ValidRange<Length>(0.Millimetres(), 500.Millimetres()).Find(tail, "tail of the sleeve",
+        if (Tail is { } tail) Add(new ValidRange<Length>(1.Millimetres(), 500.Millimetres()).Find(tail, "tail of the sleeve",
             "Two neck diameters are usual."));
         return findings;
 

@@ -74,8 +74,8 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
             var (least, most) = (SleeveFit.MinimumDiameter(sleeve.Braid), SleeveFit.MaximumDiameter(sleeve.Braid));
             if (SleeveFit.FindDiameter(sleeve.Braid, neck) is not null)
                 yield return VesselsFindings.SleeveCannotReachNeck(end, sleeve.Name, neck, least, most);
-            else if (SleeveFit.Fit(sleeve.Braid, neck) is { IsJammed: true, FreeDiameters: { } free })
-                yield return VesselsFindings.SleeveJamsAtNeck(end, sleeve.Name, neck, free.Smallest, free.Largest);
+            else if (SleeveFit.Fit(sleeve.Braid, neck) is { IsJammed: true } jammed)
+                yield return VesselsFindings.SleeveJamsAtNeck(end, sleeve.Name, neck, jammed.FreeDiameters, sleeve.Braid.YarnWidth.Value);
             else if (neck > Liner.OuterDiameter && SleeveFit.Fit(sleeve.Braid, neck) is var wide && SleeveFit.FindDiameter(sleeve.Braid,
                 Liner.OuterDiameter) is null)
                 yield return VesselsFindings.SleeveOpensAtNeck(end, sleeve.Name, neck, wide.Angle, wide.Coverage,

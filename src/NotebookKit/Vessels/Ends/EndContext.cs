@@ -13,4 +13,7 @@ internal readonly record struct EndContext(double Bore, double WallStiffness, do
 {
     /// <summary>How far a liner between bond and plies gives through its wall, held all around [m/Pa].</summary>
     public double LinerGive { get; init; }
+
+    /// <summary>Least neck on which the yarns of every sleeve have room; 0 where none is known [m].</summary>
+    public double LeastNeck { get; init; }
 }

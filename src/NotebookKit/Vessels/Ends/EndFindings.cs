@@ -10,11 +10,15 @@ internal static class EndFindings
 {
     public static IEnumerable<Finding> Of(string name, VesselEnd end, EndContext context)
     {
-        if (end.Joints.OfType<CarriedSleeve>().FirstOrDefault() is { IsTiedOff: false, Tail: null } sleeve && context.SleevePascals > 0)
+        if (Missing(end) is { } missing && context.SleevePascals > 0)
         {
+            var sleeve = end.Joints.OfType<CarriedSleeve>().First();
             var torn = SleeveStrength.FailurePascals(sleeve, context);
-            yield return VesselsFindings.TailIsNotGiven(name, GaugePressure.FromPascals(torn),
-                Length.FromMillimeters(1000 * SleeveStrength.TailFor(sleeve, context, torn)), sleeve.Neck);
+            var sure = EndModel.SurePascals(end, context);
+            yield return VesselsFindings.TailIsNotGiven(name, missing, GaugePressure.FromPascals(torn),
+                (Length.FromMillimeters(1000 * SleeveStrength.TailFor(sleeve, context, torn)),
+                    Length.FromMillimeters(1000 * SleeveStrength.NeckOf(sleeve, context))),
+                sure > 0 ? GaugePressure.FromPascals(sure) : null);
         }
 
         if (end.Closure is not DomedClosure dome || !(dome.Opening.Meters > 0)) yield break;
@@ -27,5 +31,20 @@ internal static class EndFindings
         {
             yield return VesselsFindings.FittingIsNotReinforcement(name, end.Fitting.Name);
         }
+    }
+
+    /// <summary>Why no rating is given while what keeps a carried sleeve on its neck isn't.</summary>
+    public static IEnumerable<Finding> Refusals(string name, VesselEnd end)
+    {
+        if (Missing(end) is { } missing)
+            yield return VesselsFindings.NoRatingWithoutTail(name, missing, end.Joints.Any(j => j is BondedPlug));
+    }
+
+    // What isn't given of neck and tail; none where the hold of the sleeve is known.
+    private static string? Missing(VesselEnd end)
+    {
+        if (end.Joints.OfType<CarriedSleeve>().FirstOrDefault() is not { } sleeve
+            || SleeveStrength.HoldOf(sleeve) != SleeveHold.NotGiven) return null;
+        return sleeve.Neck is not null ? "tail" : sleeve.IsTiedOff || sleeve.Tail is not null ? "neck" : "neck and the tail";
     }
 }

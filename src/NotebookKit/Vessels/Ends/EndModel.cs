@@ -35,6 +35,17 @@ internal static class EndModel
         }
     }
 
+    /// <summary>What holds an end whatever its carried sleeve does, where the tail that keeps the sleeve on isn't given [Pa]; infinite
+    /// where it is.</summary>
+    public static double SurePascals(VesselEnd end, in EndContext context)
+    {
+        if (end.Joints.OfType<CarriedSleeve>().FirstOrDefault() is not { } sleeve
+            || SleeveStrength.HoldOf(sleeve) != SleeveHold.NotGiven) return double.PositiveInfinity;
+        var bond = double.PositiveInfinity;
+        foreach (var plug in end.Joints.OfType<BondedPlug>()) bond = Math.Min(bond, PlugStrength.FailurePascals(plug, context));
+        return double.IsFinite(bond) ? bond : 0;
+    }
+
     private static void AddClosure(List<EndMode> modes, VesselEnd end, in EndContext context)
     {
         var closure = end.Closure;
@@ -85,8 +96,6 @@ internal static class EndModel
 
         if (sleeve is null) return;
         var torn = SleeveStrength.FailurePascals(sleeve, context);
-        var slipped = SleeveStrength.SlipPascals(sleeve, context);
-        var held = Math.Min(torn, slipped);
         // Bonds in a row: the weakest lets go.
         var length = end.Closure.Meridian(UnitsNet.Length.FromMeters(context.Bore)).Meters;
         var share = bonds > 0 ? SharedHold.BondShare(bondStiffness, context.SleeveStiffness / Math.Max(length, 1e-3)) : 0;
@@ -97,8 +106,8 @@ internal static class EndModel
         }
 
         AddSleeve(sleeve.Name, torn, SleeveStrength.Cause, EndDriver.Sleeve);
-        if (double.IsFinite(slipped))
-            AddSleeve("sleeve's tail", slipped, SleeveStrength.SlipCause, EndDriver.Bond);
+        if (SleeveStrength.HoldOf(sleeve) == SleeveHold.Bonded)
+            AddSleeve("sleeve's tail", SleeveStrength.SlipPascals(sleeve, context), SleeveStrength.SlipCause, EndDriver.Bond);
 
         void AddSleeve(string name, double alone, string cause, EndDriver driver) => modes.Add(new(name,
             bonds > 0 ? SharedHold.Pascals(bondPascals, alone, share) : alone, PartFailure.Burst,

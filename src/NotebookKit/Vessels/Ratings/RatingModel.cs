@@ -18,7 +18,7 @@ internal static class RatingModel
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var (vessel, tests) = (prediction.Vessel, evidence.Tests);
-        var findings = new List<Finding>();
+        List<Finding> findings = [.. prediction.RatingRefusals];
         List<Finding> seen = [.. EvidenceCheck.Find(vessel, tests)];
         // What can't be of this design teaches nothing; the rating is refused for it below.
         var learning = (seen.Exists(f => f.Severity == FindingSeverity.Error) ? VesselEvidence.Of() : evidence).LearnParts(prediction);
@@ -60,6 +60,7 @@ internal static class RatingModel
         findings.AddRange(seen);
         findings.AddRange(EvidenceCheck.FindProof(vessel, tests, rules.Proof * expected));
         findings.AddRange(EvidenceCheck.FindLeaks(tests, rules.Proof * expected));
+        findings.AddRange(EvidenceCheck.FindGrowths(vessel, tests));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.Unverified) findings.Add(VesselsFindings.FactorsAreUnverified(rules.Name));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));
@@ -82,7 +83,7 @@ internal static class RatingModel
     {
         var fabrication = prediction.Vessel.Fabrication;
         var low = (prediction.Vessel with { Fabrication = fabrication
-            with { Efficiency = fabrication.EfficiencyLow } }).Burst(prediction.Criterion).Low;
+            with { Efficiency = fabrication.EfficiencyLow } }).Burst(prediction.Criterion).KnownLow;
         var after = learning.Tests.Count switch { 0 => "before any test", 1 => "after the test of 1 vessel",
             var n => $"after tests of {n} vessels" };
         return learning.BBasis > low && !learning.Tests.Any(t => t.Pressure > low)

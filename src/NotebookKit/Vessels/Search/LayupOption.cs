@@ -5,7 +5,7 @@ using UnitsNet;
 namespace NotebookKit.Vessels.Search;
 
 /// <summary>One layup tried in a search.</summary>
-/// <param name="Name">Its plies in words, from the inside out.</param>
+/// <param name="Name">Its plies in words, from the inside out, and its ends where a search chooses among several.</param>
 /// <param name="Vessel">The vessel with it.</param>
 /// <param name="Mass">Empty mass of the vessel; none where the layup can't be laid.</param>
 /// <param name="Rated">Working pressure the rules allow; none where the layup can't be laid or rated.</param>

@@ -9,7 +9,7 @@ using UnitsNet;
 
 namespace NotebookKit.Vessels.Search;
 
-/// <summary>Every layup that sleeves and wraps in stock make on one vessel, rated and weighed.</summary>
+/// <summary>Every layup that sleeves and wraps in stock make on one vessel, with every end in question, rated and weighed.</summary>
 /// <param name="Vessel">The vessel; its own sleeves and wraps are replaced, its veils stay outermost.</param>
 /// <param name="Sleeves">Sleeves in stock.</param>
 /// <param name="Wraps">Cloth and hoop wraps in stock; they go over the sleeves.</param>
@@ -24,6 +24,12 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
 
     /// <summary>Most wraps one over the other; 0 to 6.</summary>
     public int MaximumWraps { get; init; } = 2;
+
+    /// <summary>Nozzle ends to choose from; the vessel's own where none is named.</summary>
+    public IReadOnlyList<EndOption> NozzleEnds { get; init; } = [];
+
+    /// <summary>Forward ends to choose from; the vessel's own where none is named.</summary>
+    public IReadOnlyList<EndOption> ForwardEnds { get; init; } = [];
 
     /// <summary>Rule set to rate by.</summary>
     public RuleSet Rules { get; init; } = RuleSets.Club;
@@ -44,10 +50,19 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
         if (Wraps.Any(w => w is BraidedSleeve or VeilWrap)) findings.Add(VesselsFindings.WrapKindRefused());
         if (RequiredPressure is { } wanted && new ValidRange<GaugePressure>(0.5.BarGauge(), 300.BarGauge()).Find(wanted,
             "working pressure wanted", "Club vessels work at 5 to 90 bar.") is { } range) findings.Add(range);
-        if (findings.Count == 0 && Count(Sleeves.Count, MaximumSleeves) * Count(Wraps.Count, MaximumWraps) > MostOptions)
+        findings.AddRange(OfNames("nozzle end", NozzleEnds));
+        findings.AddRange(OfNames("forward end", ForwardEnds));
+        if (findings.Count == 0 && Count(Sleeves.Count, MaximumSleeves) * Count(Wraps.Count, MaximumWraps)
+            * Math.Max(1, NozzleEnds.Count) * Math.Max(1, ForwardEnds.Count) > MostOptions)
             findings.Add(VesselsFindings.StockMakesTooManyLayups(MostOptions));
         return findings;
     }
+
+    private static IEnumerable<Finding> OfNames(string end, IReadOnlyList<EndOption> options) =>
+        from twice in options.GroupBy(o => o.Name.Trim(), StringComparer.OrdinalIgnoreCase)
+        where twice.Key.Length == 0 || twice.Count() > 1
+        select twice.Key.Length == 0 ? VesselsFindings.EndToChooseHasNoName(end)
+            : VesselsFindings.EndNameIsNotUnique(end, twice.Key, twice.Count());
 
     /// <summary>Tries them all. Source: see the result's model card.</summary>
     /// <exception cref="InvalidDesignException">The search isn't valid.</exception>
@@ -55,27 +70,35 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
     {
         InvalidDesignException.ThrowIfAny("Layup search", Validate());
         var veils = Vessel.Plies.Where(p => p is VeilWrap).ToList();
-        List<PressureVessel> vessels =
+        List<(PressureVessel Vessel, string Ends)> vessels =
         [
-            .. from sleeves in Combinations(Sleeves.Count, MaximumSleeves)
+            .. from nozzle in Or(NozzleEnds, Vessel.NozzleEnd)
+               from forward in Or(ForwardEnds, Vessel.ForwardEnd)
+               from sleeves in Combinations(Sleeves.Count, MaximumSleeves)
                from wraps in Combinations(Wraps.Count, MaximumWraps)
                where sleeves.Length + wraps.Length > 0
-               select Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]),
-                   .. veils] },
+               select (Vessel with { Plies = [.. sleeves.Select(s => new BraidedSleeve(Sleeves[s])), .. wraps.Select(w => Wraps[w]),
+                   .. veils], NozzleEnd = nozzle.End, ForwardEnd = forward.End },
+                   Said("nozzle end", nozzle.Name) + Said("forward end", forward.Name)),
         ];
         var options = new LayupOption[vessels.Count];
         var run = WorkRun.Current;
         Parallel.For(0, vessels.Count, run.Parallel(), i =>
         {
             run.ThrowIfStopped();
-            options[i] = Try(vessels[i]);
+            options[i] = Try(vessels[i].Vessel, vessels[i].Ends);
         });
         return new LayupTradeOff(this, [.. Judge(options).OrderBy(o => o.Mass?.Grams ?? double.PositiveInfinity)]);
     }
 
-    private LayupOption Try(PressureVessel vessel)
+    private static IReadOnlyList<EndOption> Or(IReadOnlyList<EndOption> options, VesselEnd own) =>
+        options.Count > 0 ? options : [new EndOption("", own)];
+
+    private static string Said(string end, string name) => name.Length > 0 ? $"; {end}: {name}" : "";
+
+    private LayupOption Try(PressureVessel vessel, string ends)
     {
-        var name = Name(vessel);
+        var name = Name(vessel) + ends;
         var wrong = vessel.Validate().Where(f => f.Severity == FindingSeverity.Error).ToList();
         if (wrong.Count > 0) return new LayupOption(name, vessel, null, null, "", string.Join(" ", wrong.Select(f => f.Message)));
         var prediction = vessel.Burst();

@@ -24,6 +24,7 @@ public sealed record LayupTradeOff(LayupSearch Search, IReadOnlyList<LayupOption
     public override ModelCard Model => new(
         "Every layup in stock, rated and weighed",
         ["Sleeves first, wraps over them, the vessel's own veil outermost.",
+            "Every end in question with every layup, its fitting, cap discs and tails weighed with it.",
             $"Rated by {Search.Rules.Name} on the low end of the predicted burst.", RuleSets.NoneCovers],
         "As the burst prediction.",
         [VesselSources.Jones, VesselSources.Netting, Search.Rules.Source]);

@@ -85,10 +85,13 @@ internal static partial class VesselsFindings
             $"{end}: neck is {neck.Show()}, which {name} can't close down to; the neck must be {least.Show()} to below {most.Show()}, "
             + "where its yarns lie at 5° and square to the axis. Take a narrower sleeve or a wider neck.");
 
-    internal static Finding SleeveJamsAtNeck(string end, string name, Length neck, Length smallest, Length largest) =>
-        Finding.Warning(
-            $"{end}: {name} jams at the neck of {neck.Show()}: its yarns have room from {smallest.Show()} to {largest.Show()}, and below "
-            + "that the sleeve stands off the neck. Cut some of its yarns, or take a wider neck.");
+    internal static Finding SleeveJamsAtNeck(string end, string name, Length neck, (Length Smallest, Length Largest)? free, Length yarn) =>
+        Finding.Error(
+            $"{end}: neck is {neck.Show()}, where {name} jams and does not lie on the neck, "
+            + (free is { } room ? $"since its yarns have room from {room.Smallest.Show()} to {room.Largest.Show()}; the neck must lie in "
+                + "that range. Take another neck, or a sleeve of fewer or narrower yarns, or leave the sleeve out of this end and hold it "
+                + "in another way."
+                : $"since its yarns of {yarn.Show()} have room on no diameter. Check the width of its yarns, or take another sleeve."));
 
     internal static Finding SleeveOpensAtNeck(string end, string name, Length neck, Angle angle, Ratio coverage, Angle onWall)
     {

@@ -11,11 +11,22 @@ internal static partial class VesselsFindings
         Finding.Error($"Nothing is known of what a {shape} holds. Close the vessel with a flat plate, a dome or a cone.");
 
     // Vessels/Ends/EndFindings
-    internal static Finding TailIsNotGiven(string end, GaugePressure torn, Length tail, Length? neck) =>
+    internal static Finding TailIsNotGiven(string end, string missing, GaugePressure torn, (Length Tail, Length Neck) wanted,
+        GaugePressure? bond) =>
         Finding.Warning(
-            $"{end}: the tail of the carried sleeve is not given, so the pressure at which the sleeve slips off its neck is not known "
-            + $"and is not counted; a bonded tail of {tail.Show(2)} on a neck of {neck?.Show() ?? "the bore's diameter"} holds "
-            + $"as much as the sleeve, {torn}. Give the tail's length, or tie the tail off.");
+            $"{end}: the {missing} of the carried sleeve is not given, so the pressure at which the sleeve slips off is not known and is "
+            + $"not counted in the burst; the lower-bound burst counts {(bond is { } held ? $"the bond alone, {held}" : "nothing there")}, "
+            + $"and no rating is given. A bonded tail of {wanted.Tail.Show(2)} on a neck of {wanted.Neck.Show()} holds as much as the "
+            + $"sleeve, {torn}. {Remedy(missing)}");
+
+    internal static Finding NoRatingWithoutTail(string end, string missing, bool isBonded) =>
+        Finding.Error(
+            $"{end}: the {missing} of the carried sleeve is not given, and a sleeve that slips off its neck lets the end go at a pressure "
+            + $"that nobody knows. {Remedy(missing)}{(isBonded ? " To rate on the bond alone, leave the sleeve out of the end." : "")}");
+
+    private static string Remedy(string missing) => missing.Contains("neck", StringComparison.Ordinal)
+        ? "Give the diameter of the neck, and the tail's length or that the tail is tied off."
+        : "Give the tail's length, or tie the tail off.";
 
     internal static Finding RimYieldIsNotKnown(string end, Length opening, Length crown, bool isDuctile) =>
         Finding.Warning(

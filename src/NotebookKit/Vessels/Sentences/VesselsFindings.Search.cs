@@ -18,7 +18,13 @@ internal static partial class VesselsFindings
         Finding.Error("Wraps are cloth and hoop wraps; sleeves have their own list, and veils come from the vessel.");
 
     internal static Finding StockMakesTooManyLayups(int mostOptions) =>
-        Finding.Error($"The stock makes over {mostOptions} layups; take fewer sleeves and wraps, or fewer of each on a vessel.");
+        Finding.Error($"The stock makes over {mostOptions} layups; take fewer sleeves, wraps and ends, or fewer of each on a vessel.");
+
+    internal static Finding EndToChooseHasNoName(string end) =>
+        Finding.Error($"A {end} to choose from has no name; name each, so that the choice can be told.");
+
+    internal static Finding EndNameIsNotUnique(string end, string name, int count) =>
+        Finding.Error($"{count} choices of the {end} are called \"{name}\"; give each its own name.");
 
     // Vessels/Search/LayupTradeOff
     internal static Finding LayupsTried(int optionsCount, int choicesCount) =>

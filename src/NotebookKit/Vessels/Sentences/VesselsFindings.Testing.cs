@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Vessels;
 
@@ -50,7 +51,51 @@ internal static partial class VesselsFindings
             $"{seen}: {vesselName} has other ends, but computed by the same model. Find out why the end let go before this rating is "
             + "relied on.");
 
+    // Vessels/Testing/GrowthComparison
+    internal static Finding GrewMoreThanPredicted(string testId, GaugePressure at, Volume seen, Volume off, Volume predicted,
+        double ratio) =>
+        Finding.Warning(
+            $"Vessel {testId} grew by {seen.Show()} ± {off.Show()} at {at}, {Digits.Round(ratio)} times the {predicted.Show()} predicted "
+            + "of its wall: the wall is not the layup described, or it is damaged, or water was lost past the burette. Weigh and measure a "
+            + "piece of the wall, check the readings, and hold a proof with the growth read before the rating is relied on.");
+
+    internal static Finding GrewLessThanPredicted(string testId, GaugePressure at, Volume seen, Volume off, Volume predicted,
+        double ratio) =>
+        Finding.Note(
+            $"Vessel {testId} grew by {seen.Show()} ± {off.Show()} at {at}, {Digits.Round(ratio)} times the {predicted.Show()} predicted "
+            + "of its wall: the wall is stiffer than described, or the gauge or the burette misses some. A stiffer wall raises no rating; "
+            + "check the readings and the layup that was entered.");
+
+    internal static Finding GrewAsPredicted(string testId, GaugePressure at, Volume seen, Volume off, Volume predicted) =>
+        Finding.Note(
+            $"Vessel {testId} grew by {seen.Show()} ± {off.Show()} at {at}, which agrees with the {predicted.Show()} predicted of its "
+            + "wall. Agreement in stiffness says nothing of strength and raises no rating.");
+
+    internal static Finding GrowthUncertaintyIsNotGiven(string testId, GaugePressure at, Volume seen, Volume predicted, double ratio) =>
+        Finding.Note(
+            $"Vessel {testId} grew by {seen.Show()} at {at}, {Digits.Round(ratio)} times the {predicted.Show()} predicted of its wall; "
+            + "how far the reading may be off is not given, so it neither agrees nor contradicts. Give the uncertainty of the growth.");
+
+    internal static Finding GrowthPressureIsNotGiven(string testId, Volume seen) =>
+        Finding.Note(
+            $"Vessel {testId} grew by {seen.Show()}, at what pressure is not given, and nobody reads a burette at a burst; the growth is "
+            + "compared with nothing. Give the pressure at which the growth was read.");
+
+    internal static Finding NoGrowthIsPredicted(string testId, GaugePressure at, Volume seen) =>
+        Finding.Note(
+            $"Vessel {testId} grew by {seen.Show()} at {at}, where its wall was predicted to have burst; no growth is predicted there. "
+            + "Give a growth read at a lower pressure.");
+
     // Vessels/Testing/VesselEvidence
+    internal static Finding GrowthIsNotGiven(string testId) =>
+        Finding.Error($"The test of vessel {testId} has an uncertainty or a pressure of its growth, and no growth; give the growth, or leave "
+            + "both out.");
+
+    internal static Finding GrowthPressureIsOutsideTest(string testId, GaugePressure at, GaugePressure pressure) =>
+        Finding.Error(
+            $"The growth of vessel {testId} was read at {at}, and the test went from 0 bar gauge to {pressure}; give the pressure at which "
+            + "the growth was read.");
+
     internal static Finding FailedPartIsNotGiven(string testId, GaugePressure pressure, IEnumerable<string> parts) =>
         Finding.Error(
             $"Vessel {testId} burst at {pressure}, and the part that gave way isn't given: give one of {string.Join("; ", parts)}. Look "

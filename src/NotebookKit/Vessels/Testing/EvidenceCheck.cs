@@ -29,6 +29,7 @@ internal static class EvidenceCheck
                 continue;
             }
 
+            if (GrowthVerbs.Compare(test) is { IsTooMuch: true } grown) yield return grown.Findings[0];
             var burst = test as BurstTest;
             var failed = burst is null ? null : test.Vessel.Burst().Parts.FirstOrDefault(p => burst.IsOf(p.Name));
             var (low, high) = (At(test.Vessel, f => f.EfficiencyLow), At(test.Vessel, f => f.EfficiencyHigh));
@@ -46,6 +47,11 @@ internal static class EvidenceCheck
                 yield return VesselsFindings.VesselHeldAbovePrediction(test.Id, burst is not null, test.Pressure, most);
         }
     }
+
+    /// <summary>What growths measured in tests of this wall say that calls for no check.</summary>
+    public static IEnumerable<Finding> FindGrowths(PressureVessel vessel, IReadOnlyList<VesselTest> tests) =>
+        tests.Distinct().Where(t => HasSameWall(vessel, t.Vessel)).Select(GrowthVerbs.Compare).Where(g => g is { IsTooMuch: false })
+            .Select(g => g!.Findings[0]);
 
     /// <summary>Leaks that a test showed below the proof of the next vessel.</summary>
     public static IEnumerable<Finding> FindLeaks(IReadOnlyList<VesselTest> tests, GaugePressure proof) =>

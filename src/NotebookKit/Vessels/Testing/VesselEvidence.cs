@@ -51,6 +51,12 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
     {
         if (test.Growth is { } growth && new ValidRange<Volume>(Volume.FromMilliliters(0.001), Volume.FromLiters(10)).Find(growth,
             $"growth of {test.Id}", "Leave it out where it wasn't measured.") is { } grown) yield return grown;
+        if (test.GrowthUncertainty is { } off && new ValidRange<Volume>(Volume.FromMilliliters(0.001), Volume.FromLiters(10)).Find(off,
+            $"uncertainty of the growth of {test.Id}", "Leave it out where nobody estimated it.") is { } unsure) yield return unsure;
+        if (test.Growth is null && (test.GrowthUncertainty is not null || test.GrowthPressure is not null))
+            yield return VesselsFindings.GrowthIsNotGiven(test.Id);
+        if (test.GrowthPressure is { } at && !(at > GaugePressure.Zero && at <= test.Pressure))
+            yield return VesselsFindings.GrowthPressureIsOutsideTest(test.Id, at, test.Pressure);
         if (test.Leak is not { } leak) yield break;
         if (string.IsNullOrWhiteSpace(leak.Where)) yield return VesselsFindings.LeakHasNoPlace(test.Id);
         if (!(leak.Pressure > GaugePressure.Zero && leak.Pressure <= test.Pressure))

@@ -19,8 +19,16 @@ public abstract record VesselTest(PressureVessel Vessel, string Id, GaugePressur
     /// <summary>Whether drops were looked for and seen; none where nobody looked or said.</summary>
     public bool? DropsSeen { get; init; }
 
-    /// <summary>Growth of the inside at the highest pressure held, 0.001 mL to 10 L; none where it wasn't measured.</summary>
+    /// <summary>Growth of the inside under pressure, 0.001 mL to 10 L; none where it wasn't measured.</summary>
     public Volume? Growth { get; init; }
+
+    /// <summary>What the measured growth may be off by either way, in 95 of 100 readings, 0.001 mL to 10 L; none where that isn't given:
+    /// such a growth contradicts nothing.</summary>
+    public Volume? GrowthUncertainty { get; init; }
+
+    /// <summary>Pressure at which the growth was measured, above 0 to the test's; that of a held proof where none is given. Of a burst
+    /// none: nobody reads a burette in that moment.</summary>
+    public GaugePressure? GrowthPressure { get; init; }
 }
 
 /// <summary>A leak that a test showed. No part has given way by it: every part held at least the pressure of the test.</summary>

@@ -33,7 +33,7 @@ public class AddedPlyTests
                 Plies = [.. plies.Take(sleeve), Sleeve, .. plies.Skip(sleeve)],
                 ForwardEnd = Samples.Trainer.ForwardEnd with
                 {
-                    Joints = held switch { 0 => [new CarriedSleeve()], 1 => [Plug], _ => [new CarriedSleeve(), Plug] },
+                    Joints = held switch { 0 => [Samples.Tied], 1 => [Plug], _ => [Samples.Tied, Plug] },
                     Closure = DomedClosure.Ellipsoid(Samples.Stock.Solid("aluminium 6061-T6"), 2.Millimetres(), bore.Millimetres()),
                 },
             }, place, added);

@@ -27,12 +27,12 @@ public class EndAssemblyTests
     [Fact]
     public void A_wider_hole_holds_less_and_one_wider_than_half_the_bore_is_refused()
     {
-        var rims = new[] { 6, 13, 20, 33 }.Select(d => With(new(Dome with { Opening = d.Millimetres() }, new CarriedSleeve())).Burst().Parts
+        var rims = new[] { 6, 13, 20, 33 }.Select(d => With(new(Dome with { Opening = d.Millimetres() }, Samples.Tied)).Burst().Parts
             .Single(p => p.Name == "forward end, rim of the opening").Burst.Bar).ToList();
         Assert.Equal(rims.OrderDescending(), rims);
         Assert.True(rims[^1] < 0.6 * rims[0], string.Join(", ", rims));
         Assert.Contains("Opening in the domed closure is 60 mm in a bore of 66 mm; it must be 0 to 33 mm",
-            Errors(new(Dome with { Opening = 60.Millimetres() }, new CarriedSleeve())), StringComparison.Ordinal);
+            Errors(new(Dome with { Opening = 60.Millimetres() }, Samples.Tied)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public class EndAssemblyTests
             1 => DomedClosure.Hemisphere(Aluminium, (wall / 2).Millimetres(), 66.Millimetres()),
             _ => DomedClosure.Ellipsoid(Samples.Stock.Solid("polycarbonate"), (wall / 2).Millimetres(), 66.Millimetres()),
         };
-        var end = new VesselEnd(closure with { Opening = hole.Millimetres() }, new CarriedSleeve());
+        var end = new VesselEnd(closure with { Opening = hole.Millimetres() }, Samples.Tied);
         var wider = end with { Closure = end.Closure with { Opening = (hole + (33 - hole) / 2).Millimetres() } };
         var thicker = end with { Closure = end.Closure with { Wall = closure.Wall * factor } };
         return Weakest(wider).Pascals <= Weakest(end).Pascals * (1 + 1e-9)
@@ -57,7 +57,7 @@ public class EndAssemblyTests
         Gen.Double[30, 100]).Sample((overlap, line, share) =>
     {
         var plug = Plug with { Overlap = overlap.Millimetres(), BondLine = line.Millimetres() };
-        var sleeve = new CarriedSleeve { Delivers = share.Percent() };
+        var sleeve = Samples.Tied with { Delivers = share.Percent() };
         var both = Weakest(new(Dome, plug, sleeve)).Pascals * (1 + 1e-9);
         return both >= Weakest(new(Dome, plug)).Pascals && both >= Weakest(new(Dome, sleeve)).Pascals;
     }, iter: 100);
@@ -77,7 +77,7 @@ public class EndAssemblyTests
     [Fact]
     public void A_bond_under_a_sleeve_leaks_first_and_the_sleeve_holds_on()
     {
-        var burst = With(new(Dome, Plug, new CarriedSleeve())).Burst();
+        var burst = With(new(Dome, Plug, Samples.Tied)).Burst();
         var leak = Assert.Single(burst.Leaks);
         Assert.Equal("forward end, bonded plug", leak.Name);
         Assert.Equal(leak, burst.Leak);
@@ -110,7 +110,7 @@ public class EndAssemblyTests
     [Fact]
     public void A_proof_stays_below_first_yield_of_a_closure()
     {
-        var soft = With(new(new FlatClosure(Aluminium, 4.Millimetres()), new CarriedSleeve()));
+        var soft = With(new(new FlatClosure(Aluminium, 4.Millimetres()), Samples.Tied));
         var rating = soft.Burst().Rate(RuleSets.All[0]);
         Assert.True(!rating.IsRated || rating.ProofPressure.Pascals <= 0.9 * soft.Burst().Yield!.Burst.Pascals * (1 + 1e-9));
     }
@@ -121,7 +121,7 @@ public class EndAssemblyTests
     {
         var printed = Samples.Stock.Solid("printed PETG, across its layers");
         var plate = new FlatClosure(printed, 10.Millimetres());
-        var burst = With(new(plate, new CarriedSleeve())).Burst();
+        var burst = With(new(plate, Samples.Tied)).Burst();
         Tolerance.Relative(20 * 8 / (3 * 3.38) * (10.0 / 33) * (10.0 / 33),
             burst.Parts.Single(p => p.Name == "forward end, flat closure").Burst.Pascals / 1e6, 1e-9);
         Assert.DoesNotContain(burst.Yields, p => p.Name.StartsWith("forward", StringComparison.Ordinal));
@@ -146,12 +146,12 @@ public class EndAssemblyTests
         var cloth = Samples.Stock.Cloth("carbon twill 200 g");
         var discs = new CapDiscs(cloth, 2) { Lap = 60.Millimetres() };
         string name = "forward end, domed closure";
-        var bare = With(new(Dome, new CarriedSleeve())).Burst().Parts.Single(p => p.Name == name).Burst;
-        var laid = With(new VesselEnd(Dome, new CarriedSleeve()) { Discs = discs }).Burst().Parts.Single(p => p.Name == name).Burst;
+        var bare = With(new(Dome, Samples.Tied)).Burst().Parts.Single(p => p.Name == name).Burst;
+        var laid = With(new VesselEnd(Dome, Samples.Tied) { Discs = discs }).Burst().Parts.Single(p => p.Name == name).Burst;
         var fibre = 2 * cloth.ArealWeight.Value.KilogramsPerSquareMeter / cloth.Fibre.Density.Value.KilogramsPerCubicMeter;
         Tolerance.Relative(0.6 * cloth.Fibre.TensileStrength.Value.Pascals * fibre / 0.035, laid.Pascals - bare.Pascals, 1e-9);
         // Discs that don't reach the wall hand nothing on to it.
-        var loose = With(new VesselEnd(Dome, new CarriedSleeve()) { Discs = discs with { Lap = 0.Millimetres() } }).Burst();
+        var loose = With(new VesselEnd(Dome, Samples.Tied) { Discs = discs with { Lap = 0.Millimetres() } }).Burst();
         Assert.Equal(bare.Bar, loose.Parts.Single(p => p.Name == name).Burst.Bar, 9);
     }
 
@@ -163,17 +163,17 @@ public class EndAssemblyTests
         Assert.False(cap.IsDuctile);
         Tolerance.Relative(0.5 * 0.4 * 0.45 * cloth.Fibre.TensileStrength.Value.Megapascals, cap.Material.YieldStrength.Value.Megapascals,
             1e-9);
-        Assert.True(Weakest(new(cap with { Opening = 20.Millimetres() }, new CarriedSleeve())) < Weakest(new(cap, new CarriedSleeve())));
+        Assert.True(Weakest(new(cap with { Opening = 20.Millimetres() }, Samples.Tied)) < Weakest(new(cap, Samples.Tied)));
     }
 
-    // A third of the resin's shear strength over π·20·30 mm², times e^(0.15·π/2/√3) for the turn, over π/4·66².
+    // A third of the resin's shear strength over π·52·30 mm², times e^(0.15·π/2/√3) for the turn, over π/4·66².
     [Fact]
     public void A_tail_that_is_not_tied_off_holds_by_its_bond_and_the_turn()
     {
-        var sleeve = new CarriedSleeve { Neck = 20.Millimetres(), Tail = 30.Millimetres() };
+        var sleeve = new CarriedSleeve { Neck = 52.Millimetres(), Tail = 30.Millimetres() };
         var part = With(new(Dome, sleeve)).Burst().Parts.Single(p => p.Name == "forward end, sleeve's tail");
         var resin = Samples.Trainer.Resin.ShearStrength.Value.Megapascals;
-        Tolerance.Relative(resin / 3 * Math.PI * 20 * 30 * Math.Exp(0.15 * Math.PI / 2 / Math.Sqrt(3)) / (Math.PI / 4 * 66 * 66),
+        Tolerance.Relative(resin / 3 * Math.PI * 52 * 30 * Math.Exp(0.15 * Math.PI / 2 / Math.Sqrt(3)) / (Math.PI / 4 * 66 * 66),
             part.Burst.Pascals / 1e6, 1e-9);
         Assert.DoesNotContain(With(new(Dome, sleeve with { IsTiedOff = true })).Burst().Parts, p => p.Name == part.Name);
     }
@@ -196,7 +196,7 @@ public class EndAssemblyTests
         var bonded = new BondedFitting(Epoxy, 10.Millimetres(), BondSurface.AbradedMetal, BondSurface.AbradedMetal);
         Assert.InRange(Of(bonded, "fitting's bond"), 0.1, Epoxy.OnAbradedMetal.Value.Megapascals * 4 * 10 / 22);
 
-        double Of(Fitting fitting, string name) => With(new VesselEnd(plate, new CarriedSleeve()) { Fitting = fitting }).Burst().Parts
+        double Of(Fitting fitting, string name) => With(new VesselEnd(plate, Samples.Tied) { Fitting = fitting }).Burst().Parts
             .Single(p => p.Name == "forward end, " + name).Burst.Pascals / 1e6;
     }
 
@@ -239,22 +239,22 @@ public class EndAssemblyTests
     [Fact]
     public void What_is_not_known_of_an_end_is_said_with_a_number()
     {
-        var bare = With(new(Dome, new CarriedSleeve())).Burst();
+        var bare = With(new(Dome, new CarriedSleeve { Neck = 52.Millimetres() })).Burst();
         var tail = Assert.Single(bare.Findings, f => f.Message.StartsWith("Forward end: the tail", StringComparison.Ordinal));
         Assert.Equal(FindingSeverity.Warning, tail.Severity);
         // A tail as long as it says holds as much as the sleeve.
-        var wanted = SleeveStrength.TailFor(new CarriedSleeve(), bare.Wall.Context(bare.Layers),
+        var wanted = SleeveStrength.TailFor(new CarriedSleeve { Neck = 52.Millimetres() }, bare.Wall.Context(bare.Layers),
             bare.Parts.Single(p => p.Name == "forward end, sleeve carried over").Burst.Pascals);
-        var tailed = With(new(Dome, new CarriedSleeve { Tail = (1000 * wanted).Millimetres() })).Burst();
+        var tailed = With(new(Dome, new CarriedSleeve { Neck = 52.Millimetres(), Tail = (1000 * wanted).Millimetres() })).Burst();
         Tolerance.Relative(tailed.Parts.Single(p => p.Name == "forward end, sleeve carried over").Burst.Pascals,
             tailed.Parts.Single(p => p.Name == "forward end, sleeve's tail").Burst.Pascals, 1e-9);
         Assert.DoesNotContain(tailed.Findings, f => f.Message.StartsWith("Forward end: the tail", StringComparison.Ordinal));
 
         // Of a deep dome the crown is too sharp for the hole.
         var deep = new DomedClosure(Aluminium, 2.Millimetres(), 66.Millimetres()) { Opening = 30.Millimetres() };
-        Assert.Contains(With(new(deep, new CarriedSleeve())).Burst().Findings, f => f.Severity == FindingSeverity.Warning
+        Assert.Contains(With(new(deep, Samples.Tied)).Burst().Findings, f => f.Severity == FindingSeverity.Warning
             && f.Message.StartsWith("Forward end: first yield at the rim of the opening of 30 mm is not known", StringComparison.Ordinal));
-        Assert.DoesNotContain(With(new(Dome with { Opening = 20.Millimetres() }, new CarriedSleeve())).Burst().Findings,
+        Assert.DoesNotContain(With(new(Dome with { Opening = 20.Millimetres() }, Samples.Tied)).Burst().Findings,
             f => f.Message.Contains("first yield at the rim", StringComparison.Ordinal));
         Assert.Contains("neck is 75 mm, wider than the vessel", Errors(new(Dome, new CarriedSleeve { Neck = 75.Millimetres() })),
             StringComparison.Ordinal);
@@ -265,12 +265,12 @@ public class EndAssemblyTests
     public void Ends_show_cross_checks_beside_what_they_are_rated_on()
     {
         var plate = new FlatClosure(Aluminium, 10.Millimetres()) { Opening = 22.Millimetres() };
-        Assert.Contains(Checks(new(plate, new CarriedSleeve())), s => s.What.Contains("four edge conditions", StringComparison.Ordinal));
+        Assert.Contains(Checks(new(plate, Samples.Tied)), s => s.What.Contains("four edge conditions", StringComparison.Ordinal));
         var elastic = new AnnularPlate(33.Millimetres(), 11.Millimetres(), 10.Millimetres(), Aluminium.Modulus.Value,
             Aluminium.PoissonRatio.Value, PlateRim.Supported).FirstYield(Aluminium.YieldStrength.Value);
         Assert.InRange(elastic / plate.YieldPressure(66.Millimetres()), 0.8, 1.001);
         var boss = new ThreadedFitting(Aluminium, 20.Millimetres(), 1.5.Millimetres(), 12.Millimetres()) { Boss = 30.Millimetres() };
-        var checks = Checks(new VesselEnd(Dome with { Opening = 20.Millimetres() }, new CarriedSleeve()) { Fitting = boss });
+        var checks = Checks(new VesselEnd(Dome with { Opening = 20.Millimetres() }, Samples.Tied) { Fitting = boss });
         Assert.Contains(checks, s => s.What.Contains("area replaced", StringComparison.Ordinal));
         // sin θ at the hole is sin θ0·r/R.
         var path = Assert.Single(checks, s => s.What.Contains("path of the sleeve", StringComparison.Ordinal));
@@ -287,7 +287,7 @@ public class EndAssemblyTests
     public void Bad_ends_are_refused_in_one_sentence()
     {
         var plate = new FlatClosure(Aluminium, 10.Millimetres()) { Opening = 22.Millimetres() };
-        Assert.Contains("engagement of the fitting is 0 mm; it must be 1 mm to 200 mm", Errors(new(plate, new CarriedSleeve())
+        Assert.Contains("engagement of the fitting is 0 mm; it must be 1 mm to 200 mm", Errors(new(plate, Samples.Tied)
         {
             Fitting = new ThreadedFitting(Aluminium, 24.Millimetres(), 3.Millimetres(), 0.Millimetres()),
         }), StringComparison.OrdinalIgnoreCase);
@@ -300,7 +300,7 @@ public class EndAssemblyTests
         {
             Neck = 3.Millimetres(),
         })), StringComparison.Ordinal);
-        Assert.Contains("has nothing to fill", Errors(new(Dome, new CarriedSleeve())
+        Assert.Contains("has nothing to fill", Errors(new(Dome, Samples.Tied)
         {
             Fitting = new ShoulderedFitting(Aluminium, 3.Millimetres(), 30.Millimetres()),
         }), StringComparison.Ordinal);
@@ -309,7 +309,7 @@ public class EndAssemblyTests
     [Fact]
     public void Fittings_discs_and_tails_weigh()
     {
-        var end = new VesselEnd(Dome with { Opening = 20.Millimetres() }, new CarriedSleeve());
+        var end = new VesselEnd(Dome with { Opening = 20.Millimetres() }, Samples.Tied);
         var discs = new CapDiscs(Samples.Stock.Cloth("carbon twill 200 g"), 3);
         var bore = 66.Millimetres();
         var fitting = new ShoulderedFitting(Aluminium, 3.Millimetres(), 30.Millimetres()) { Mass = 40.Grams() };
@@ -320,14 +320,14 @@ public class EndAssemblyTests
         Assert.Equal(3, cut.Count);
         Tolerance.Relative(2 * (Math.PI / 2 * 33 + 25), cut.Along.Millimeters, 1e-9);
         var sleeve = With(end).Layup().Plies[0];
-        var tailed = With(end with { Joints = [new CarriedSleeve { Tail = 40.Millimetres() }] }).Layup().Plies[0];
+        var tailed = With(end with { Joints = [Samples.Tied with { Tail = 40.Millimetres() }] }).Layup().Plies[0];
         Tolerance.Relative(40 / sleeve.Fit!.LengthFactor, tailed.CutLength.Millimeters - sleeve.CutLength.Millimeters, 1e-6);
     }
 
     [Fact]
     public void Samples_name_the_parts_that_the_prediction_lists()
     {
-        var vessel = With(new VesselEnd(Dome with { Opening = 20.Millimetres() }, Plug, new CarriedSleeve())
+        var vessel = With(new VesselEnd(Dome with { Opening = 20.Millimetres() }, Plug, Samples.Tied)
         {
             Fitting = new ShoulderedFitting(Samples.Stock.Solid("printed PETG, across its layers"), 1.Millimetres(), 30.Millimetres()),
         });

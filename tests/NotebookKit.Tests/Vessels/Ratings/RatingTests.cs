@@ -1,6 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Published;
+using UnitsNet;
 
 namespace NotebookKit.Tests.Vessels.Ratings;
 
@@ -200,6 +201,51 @@ public class RatingTests
         var refused = Assert.Throws<InvalidDesignException>(() => rating.WorkingPressure);
         Assert.Contains("past which a proof itself does damage", refused.Message, StringComparison.Ordinal);
         Assert.Equal("refused", rating.Lines[0].Value);
+    }
+
+    // The fibres' use at the proof, as if the wall held its own B-basis, by hand from expansion and learning; a limit a hair below it refuses
+    // the rating and names the ply, one a hair above doesn't.
+    [Fact]
+    public void A_proof_that_takes_a_ply_past_its_limit_is_refused_with_the_ply()
+    {
+        var plain = Strong.Rate();
+        var held = Strong.Expansion(plain.ProofPressure);
+        var use = held.MaximumUse!.FibreUse.DecimalFractions * (Strong.Burst().WallBurst / plain.Learning.Parts[0].BBasis);
+        Assert.InRange(use, 0.3, 0.95);
+        Assert.Contains(Fibres(use - 1e-6), f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains($"fibres of {held.MaximumUse.Ply}", StringComparison.Ordinal));
+        Assert.Empty(Fibres(use + 1e-6));
+        Assert.False(Strong.Rate(RuleSets.Club with { MaximumProofUse = Ratio.FromDecimalFractions(use - 1e-6) }).IsRated);
+
+        static IEnumerable<Finding> Fibres(double limit) => Strong.Rate(RuleSets.Club
+            with { MaximumProofUse = Ratio.FromDecimalFractions(limit) }).Findings.Where(f => f.Message.Contains("would take the fibres of",
+            StringComparison.Ordinal));
+    }
+
+    // Proof over burst factor is 1.5/3 of the design burst.
+    [Theory]
+    [InlineData(49.99, false)]
+    [InlineData(50.01, true)]
+    public void A_proof_takes_a_part_no_further_than_its_limit(double percent, bool isRated) =>
+        Assert.Equal(isRated, Strong.Rate(RuleSets.Club with { MaximumProofUse = percent.Percent() }).IsRated);
+
+    // 0.9 of first yield over the proof factor against the design burst over its own: both allow the same at 0.9·3·Y/p_b.
+    [Fact]
+    public void First_yield_of_a_closure_caps_the_proof_from_nine_tenths_of_it_on()
+    {
+        var soft = Samples.Trainer with
+        {
+            ForwardEnd = new VesselEnd(new FlatClosure(Samples.Stock.Solid("aluminium 6061-T6"), 5.Millimetres()), Samples.Tied),
+        };
+        var twins = Samples.Twins(soft);
+        var (yield, design) = (soft.Burst().Yield!.Burst, soft.Rate(evidence: twins).DesignBurst);
+        var even = 0.9 * 3 * (yield / design);
+        Assert.InRange(even, 1.05, 2.9);
+        Assert.False(Capped(even - 1e-6));
+        Assert.True(Capped(even + 1e-6));
+
+        bool Capped(double proof) => soft.Rate(RuleSets.Club with { Proof = proof }, evidence: twins).Findings.Any(f =>
+            f.Message.Contains("first yield", StringComparison.OrdinalIgnoreCase) && f.Message.Contains("90 %", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -59,7 +59,7 @@ public class LayupSearchTests
     {
         var end = Search.Vessel.ForwardEnd with
         {
-            Joints = [new CarriedSleeve { Neck = 30.Millimetres(), Tail = 15.Millimetres() }],
+            Joints = [new CarriedSleeve { Neck = 54.Millimetres(), Tail = 8.Millimetres() }],
             Discs = new CapDiscs(Samples.Stock.Cloth("carbon twill 200 g"), 3),
             Fittings = 60.Grams(),
         };
@@ -73,6 +73,91 @@ public class LayupSearchTests
         }
 
         Assert.Contains(whole.Options, o => o.Limit == "forward end, sleeve's tail");
+    }
+
+    private static LayupSearch WithEnds()
+    {
+        var aluminium = Samples.Stock.Solid("aluminium 6061-T6");
+        var dome = DomedClosure.Hemisphere(aluminium, 3.Millimetres(), 66.Millimetres());
+        var bonded = new BondedPlug(Samples.Stock.Adhesive("structural epoxy"), 30.Millimetres(), BondSurface.AbradedPlastic,
+            BondSurface.AbradedMetal);
+        var fitting = new ShoulderedFitting(aluminium, 4.Millimetres(), 34.Millimetres()) { Mass = 25.Grams() };
+        return Search with
+        {
+            ForwardEnds =
+            [
+                new("tied off", new VesselEnd(dome, Samples.Tied)),
+                new("tail of 8 mm", new VesselEnd(dome, new CarriedSleeve { Neck = 54.Millimetres(), Tail = 8.Millimetres() })),
+                new("three discs", new VesselEnd(dome, Samples.Tied)
+                {
+                    Discs = new CapDiscs(Samples.Stock.Cloth("carbon twill 200 g"), 3),
+                }),
+                new("fitting", new VesselEnd(dome with { Opening = 20.Millimetres() }, Samples.Tied) { Fitting = fitting }),
+                new("hole of 60 mm", new VesselEnd(dome with { Opening = 60.Millimetres() }, Samples.Tied) { Fitting = fitting }),
+                new("glued in", new VesselEnd(dome, bonded)),
+                new("tail not said", new VesselEnd(dome, new CarriedSleeve { Neck = 54.Millimetres() })),
+                new("narrow neck", new VesselEnd(dome, Samples.Tied with { Neck = 30.Millimetres() })),
+            ],
+        };
+    }
+
+    [Fact]
+    public void A_search_chooses_among_ends_as_well_and_every_one_that_drops_out_says_why()
+    {
+        var result = WithEnds().Run();
+        Assert.Equal((10 * 6 - 1) * 8, result.Options.Count);
+        Assert.Equal(result.Options.Count, result.Options.Select(o => o.Name).Distinct().Count());
+        AllRefused("hole of 60 mm", "Opening in the domed closure is 60 mm in a bore of 66 mm; it must be 0 to 33 mm");
+        AllRefused("narrow neck", "jams and does not lie on the neck", "no sleeve is laid", "Diameter under");
+        AllRefused("tail not said", "the tail of the carried sleeve is not given", "no sleeve is laid", "Diameter under");
+        Assert.Contains(Of("tail of 8 mm"), o => o.Limit == "forward end, sleeve's tail");
+        // What is chosen names its end, and a better end is never beaten by a worse one of the same mass.
+        Assert.All(result.Choices, c => Assert.Contains("; forward end: ", c.Name, StringComparison.Ordinal));
+        Assert.DoesNotContain(result.Choices, c => c.Name.EndsWith("tail not said", StringComparison.Ordinal));
+
+        IEnumerable<LayupOption> Of(string end) => result.Options.Where(o => o.Name.EndsWith($"; forward end: {end}",
+            StringComparison.Ordinal));
+
+        void AllRefused(string end, params string[] reasons) => Assert.All(Of(end), o =>
+        {
+            Assert.Null(o.Rated);
+            Assert.Contains(reasons, r => o.Refusal.Contains(r, StringComparison.Ordinal));
+        });
+    }
+
+    // Fitting 25 g less the hole's metal; discs by their own sum; a tail of 8 mm of sleeve more.
+    [Fact]
+    public void Ends_weigh_in_the_search_as_they_do_alone()
+    {
+        var search = WithEnds();
+        var options = search.Run().Options.Where(o => o.Mass is not null && o.Name.StartsWith("carbon sleeve 65 mm heavy;",
+            StringComparison.Ordinal)).ToDictionary(o => o.Name.Split(": ")[^1], o => o.Mass!.Value.Grams);
+        var bore = 66.Millimetres();
+        VesselEnd End(string name) => search.ForwardEnds.Single(e => e.Name == name).End;
+        Tolerance.Relative(End("three discs").Discs!.MassOver(End("three discs").Closure, bore).Grams,
+            options["three discs"] - options["tied off"], 1e-9);
+        Tolerance.Relative(25 + 2700e-6 * (End("fitting").Closure.Solid(bore) - End("tied off").Closure.Solid(bore)).CubicMillimeters,
+            options["fitting"] - options["tied off"] + 1e-12, 1e-6);
+        var sleeve = (Search.Vessel with { Plies = [new BraidedSleeve(Search.Sleeves[1])] }).Layup().Plies[0];
+        var perMillimetre = (sleeve.FibreMass + sleeve.ResinMass).Grams / (sleeve.CutLength.Millimeters * sleeve.Fit!.LengthFactor);
+        Tolerance.Relative(8 * perMillimetre, options["tail of 8 mm"] - options["tied off"], 1e-6);
+    }
+
+    [Fact]
+    public void Ends_without_a_name_or_with_one_twice_are_refused()
+    {
+        var end = Samples.Trainer.ForwardEnd;
+        var error = Assert.Throws<InvalidDesignException>(() => (Search with
+        {
+            NozzleEnds = [new("plain", end), new("Plain", end)], ForwardEnds = [new("", end)],
+        }).Run());
+        Assert.Contains("2 choices of the nozzle end are called \"plain\"", error.Message, StringComparison.Ordinal);
+        Assert.Contains("A forward end to choose from has no name", error.Message, StringComparison.Ordinal);
+        var many = Assert.Throws<InvalidDesignException>(() => (Search with
+        {
+            ForwardEnds = [.. Enumerable.Range(0, 90).Select(i => new EndOption($"end {i}", end))],
+        }).Run());
+        Assert.Contains("over 5000 layups", many.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -62,7 +62,7 @@ public class ContradictedEndTests
         // Were the twin's end predicted by a share of its own, the test would show five times the strength.
         PressureVessel With(double percent) => Vessel with
         {
-            NozzleEnd = Vessel.NozzleEnd with { Joints = [new CarriedSleeve { Delivers = percent.Percent() }] },
+            NozzleEnd = Vessel.NozzleEnd with { Joints = [(CarriedSleeve)Vessel.NozzleEnd.Joints[0] with { Delivers = percent.Percent() }] },
             Fabrication = Vessel.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = 25.Percent() },
         };
         Assert.Equal(own.DesignBurst, Vessel.Rate(evidence: EndAt(20, With(30))).DesignBurst);
@@ -166,7 +166,7 @@ public class ContradictedEndTests
     public void Another_tail_or_depth_is_another_end()
     {
         var vessel = Samples.Trainer;
-        var tail = new CarriedSleeve { Tail = 80.Millimetres(), IsTiedOff = true };
+        var tail = new CarriedSleeve { Neck = 54.Millimetres(), Tail = 80.Millimetres(), IsTiedOff = true };
         var tied = vessel with { NozzleEnd = vessel.NozzleEnd with { Joints = [tail] } };
         var dome = (DomedClosure)vessel.ForwardEnd.Closure;
         var deeper = vessel with { ForwardEnd = vessel.ForwardEnd with { Closure = dome with { Depth = dome.Depth * 1.5 } } };
