@@ -108,7 +108,7 @@ public sealed record GaugeLog
     /// <exception cref="LogFormatException">The log gives a day that is no day.</exception>
     public ProofReadings ToReadings(Proof proof) =>
         new() { Proof = proof, Vessel = Vessel, Serial = Serial, Day = Day, Time = Time, Pressure = Pressure, Temperature = Temperature,
-            Expansion = Expansion };
+            Expansion = Expansion, OfLog = Findings };
 
     /// <summary>For example "proof.csv: 1204 readings, 0 s to 1203 s, up to 60.2 bar gauge".</summary>
     public override string ToString() =>

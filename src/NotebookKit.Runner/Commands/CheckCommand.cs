@@ -1,6 +1,8 @@
 using System.CommandLine;
 using NotebookKit.Clearance;
 using NotebookKit.Interactive;
+using NotebookKit.Logs;
+using NotebookKit.Provenance;
 
 namespace NotebookKit.Runner.Commands;
 
@@ -19,9 +21,13 @@ internal static class CheckCommand
         var command = new Command("check", "Computes a design anew and says which of its requirements hold.") { file, given, record };
         command.SetAction(parsed => DesignRequest.Sensibly(() =>
         {
-            var check = DesignRequest.Read(parsed.GetRequiredValue(file), parsed.GetValue(given) ?? []).Check();
-            Console.Out.Write(ResultText.Of(check));
-            if (parsed.GetValue(record) is { } path) File.WriteAllText(path, check.Record.ToJson());
+            var (path, givens) = (parsed.GetRequiredValue(file), parsed.GetValue(given) ?? []);
+            var folder = Directory.Exists(path) ? ClubFolder.Read(path) : null;
+            var of = folder is null ? null : (folder with { Design = DesignRequest.Changed(folder.Design, givens) })
+                .Check(DateOnly.FromDateTime(DateTime.UtcNow));
+            var check = of?.Design ?? DesignRequest.Read(path, givens).Check();
+            Console.Out.Write(ResultText.Of(of ?? (IResult)check));
+            if (parsed.GetValue(record) is { } kept) DesignRequest.Keep(kept, check.Record.ToJson());
             return check.Holds ? ExitCodes.Success : ExitCodes.Failed;
         }));
         return command;

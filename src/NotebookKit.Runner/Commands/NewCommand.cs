@@ -40,7 +40,7 @@ internal static partial class NewCommand
         File.WriteAllText(Path.Combine(folder, "design.schema.json"), DesignSchema.Text);
         File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
             + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min]\n");
-        File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name));
+        File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
         NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);
         Console.Out.WriteLine($"{folder} is ready: edit {DesignRequest.InFolder}, then: check {folder}");
         return ExitCodes.Success;
@@ -99,17 +99,20 @@ internal static partial class NewCommand
                 + "letters, figures and spaces.");
     }
 
-    private static string ReadMe(string name) => $"""
-        # {name}
+    private static string TestFile(int stages) => $"{(stages == 2 ? "tests/booster" : "tests")}/r1.json: "
+        + """`{ "kind": "burst", "vessel": "R-1", "pressure": "340 bar gauge", "failed": "wall" }`""";
+
+    private static string ReadMe(string name, int stages) => $$"""
+        # {{name}}
 
         | what | where |
         |---|---|
         | the design: change a value, then `check` this folder | design.json |
-        | what was burst, what held, what leaked: under "evidence" in the design; pictures and notes here | tests/ |
-        | service records, one file a vessel: `vessel new vessels/c1.service.jsonl --vessel "{name}" --serial C-1` | vessels/ |
-        | logs of gauges and altimeters | logs/ |
+        | what was burst, what held, what leaked: one file a test, such as {{TestFile(stages)}} | tests/ |
+        | service records, one file a vessel: `vessel new vessels/c1.service.jsonl --vessel "{{name}}" --serial C-1` | vessels/ |
+        | logs of gauges and altimeters; `learn` this folder `--log` a file says which numbers a new one moves | logs/ |
         | what lies on the shelf | stock.csv |
-        | pages, card and record: `run` this folder | {FolderOf(name)}.ipynb |
+        | pages, card and record: `run` this folder | {{FolderOf(name)}}.ipynb |
 
         Nothing of the design that this one was begun from counts as evidence: its tests were left out, its weighings are estimates here. A vessel
         without tests is rated low. Proof-test with water, from behind cover; local law and a licensed person come first.

@@ -14,9 +14,11 @@ internal sealed record RepositoryFolders(string Root)
 
     /// <summary>Looks upward from the current folder, then from the program's own.</summary>
     /// <exception cref="RequestException">Neither lies in the repository.</exception>
-    public static RepositoryFolders Find() =>
-        Above(Directory.GetCurrentDirectory()) ?? Above(AppContext.BaseDirectory)
+    public static RepositoryFolders Find() => TryFind()
         ?? throw new RequestException($"No {Mark} in this folder or above it. Go into the repository, or name notebooks and --out.");
+
+    /// <summary>The same; none where neither lies in the repository.</summary>
+    public static RepositoryFolders? TryFind() => Above(Directory.GetCurrentDirectory()) ?? Above(AppContext.BaseDirectory);
 
     private static RepositoryFolders? Above(string folder)
     {

@@ -26,6 +26,7 @@ internal static class RunnerCommands
             CheckCommand.Create(),
             SweepCommand.Create(),
             NewCommand.Create(),
+            LearnCommand.Create(),
             WorkerCommand(),
         };
         root.SetAction(_ => RunCommand.RunAllAsync());
@@ -34,8 +35,8 @@ internal static class RunnerCommands
             // Signals are our own business, so that workers end first.
             var configuration = new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null };
             var parsed = root.Parse(args);
-            var code = await parsed.InvokeAsync(configuration);
-            return parsed.Errors.Count > 0 ? ExitCodes.BadRequest : code;
+            CommandMistakes.ThrowIfAny(parsed);
+            return await parsed.InvokeAsync(configuration);
         }
         catch (RequestException e)
         {

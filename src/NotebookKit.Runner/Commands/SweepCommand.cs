@@ -1,10 +1,9 @@
 using System.CommandLine;
-using System.Globalization;
-using System.Text;
 using NotebookKit.Clearance;
 using NotebookKit.DesignFiles;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;
+using NotebookKit.Runner.Reports;
 using Spectre.Console;
 
 namespace NotebookKit.Runner.Commands;
@@ -26,48 +25,40 @@ internal static class SweepCommand
         {
             Description = "A value to use instead of the file's, by its path or its plain name: \"water fraction=35 %\".",
         };
-        var table = new Option<string?>("--table") { Description = "File to write all figures to, as comma-separated values." };
-        var command = new Command("sweep", "Computes a design for every combination of some of its values, and says which meet every "
-            + "requirement.") { file, over, given, table };
+        var table = new Option<string?>("--table") { Description = "File to write all figures to, as comma-separated values, "
+            + "instead of the one in the --out folder." };
+        var output = new Option<string?>("--out") { Description = "Folder for the page with charts and for the table; 'out' in the "
+            + "repository if not given." };
+        var command = new Command("sweep", "Computes a design for every combination of some of its values, says which meet every "
+            + "requirement, and draws them with the limits.") { file, over, given, table, output };
         command.SetAction(parsed => DesignRequest.Sensibly(() =>
         {
-            var design = DesignRequest.Read(parsed.GetRequiredValue(file), parsed.GetValue(given) ?? []);
-            var sweep = Shown(design, parsed.GetRequiredValue(over));
+            var path = parsed.GetRequiredValue(file);
+            var design = DesignRequest.Read(path, parsed.GetValue(given) ?? []);
+            var axes = parsed.GetRequiredValue(over).Select(SweepAxis.Parse).ToList();
+            // So many are refused before anything is looked at.
+            if (axes.Aggregate(1.0, (n, a) => n * a.Values.Count) <= DesignSweep.MostDesigns)
+                foreach (var axis in axes) DesignRequest.Changed(design, axis.Name, axis.Values[0]);
+            var sweep = Shown(design, axes);
             Console.Out.Write(ResultText.Of(sweep));
-            if (parsed.GetValue(table) is { } path) File.WriteAllText(path, Csv(sweep));
+            var stem = Path.Combine(parsed.GetValue(output) ?? DesignRequest.Output(), $"{DesignRequest.NameOf(path)}-sweep");
+            var csv = parsed.GetValue(table) ?? $"{stem}.csv";
+            DesignRequest.Keep(csv, SweepReport.Csv(sweep));
+            DesignRequest.Keep($"{stem}.html", SweepReport.Page(sweep));
+            Console.Out.WriteLine($"Charts: {stem}.html");
+            Console.Out.WriteLine($"Table: {csv}");
             return sweep.Designs.Any(d => d.Holds) ? ExitCodes.Success : ExitCodes.Failed;
         }));
         return command;
     }
 
-    private static DesignSweep Shown(Design design, string[] over) => Console.IsOutputRedirected ? design.Sweep(over)
+    private static DesignSweep Shown(Design design, IReadOnlyList<SweepAxis> over) => Console.IsOutputRedirected ? design.Sweep(over)
         : AnsiConsole.Progress().Start(screen =>
         {
             var bar = screen.AddTask("designs");
             using var run = WorkRun.Begin(CancellationToken.None, new Told(done => bar.Value = 100.0 * done.Done / Math.Max(1, done.Of)));
             return design.Sweep(over);
         });
-
-    private static string Csv(DesignSweep sweep)
-    {
-        var text = new StringBuilder();
-        var columns = DesignSweep.FigureNames.Select(sweep.Column).Where(c => c.Values.Any(double.IsFinite)).ToList();
-        text.AppendJoin(',', sweep.Axes.Select(a => Quoted(a.Name)).Concat(columns.Select(c => Quoted($"{c.Name} [{c.Unit}]")))
-            .Append("against")).Append('\n');
-        for (var i = 0; i < sweep.Designs.Count; i++)
-        {
-            var design = sweep.Designs[i];
-            text.AppendJoin(',', design.Values.Select(Quoted)
-                .Concat(columns.Select(c => double.IsFinite(c[i]) ? c[i].ToString("G6", CultureInfo.InvariantCulture) : ""))
-                .Append(Quoted(design.Against))).Append('\n');
-        }
-
-        return text.ToString();
-    }
-
-    // A cell that begins like a formula would be run by a spreadsheet.
-    private static string Quoted(string text) =>
-        $"\"{(text is ['=' or '+' or '-' or '@', ..] ? "'" : "")}{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 
     private sealed class Told(Action<WorkDone> tell) : IProgress<WorkDone>
     {

@@ -8,7 +8,7 @@ internal static class NewNotebook
     private static readonly (bool IsCode, string Text)[] Cells =
     [
         (true, """
-            var club = Design.Read("design.json").With(session.Givens);
+            var club = Design.Read("design.json").WithTests("tests").With(session.Givens);
             var design = new DesignRecordBuilder(club.Name, session.Givens);
             club.State(design);
             club.Check()
@@ -20,9 +20,9 @@ internal static class NewNotebook
         (true, "IResult flight = club.Stages.Count == 2 ? club.TwoStageVehicle.Fly(club.Site!) : club.Vehicle.Fly(club.Site!);\nflight"),
         (false, "## Vessels and logs in this folder"),
         (true, """
-            string[] In(string folder, string pattern) => Directory.Exists(folder) ? Directory.GetFiles(folder, pattern) : [];
-            foreach (var file in In("vessels", "*.service.jsonl")) display(ServiceFile.Read(file).StatusOn(DateOnly.FromDateTime(DateTime.Today), LifeLimits.Club));
-            In("logs", "*.csv").Select(f => new ResultLine(Path.GetFileName(f), $"{new FileInfo(f).Length} bytes"))
+            var folder = ClubFolder.Read(".").Check(DateOnly.FromDateTime(DateTime.Today));
+            foreach (var status in folder.Vessels) display(status);
+            folder.Lines.Skip(folder.Design.Lines.Count)
             """),
         (false, "## The record"),
         (true, "club.Check().Record"),

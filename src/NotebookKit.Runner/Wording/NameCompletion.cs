@@ -1,4 +1,8 @@
 using System.Text.RegularExpressions;
+using NotebookKit.Clearance;
+using NotebookKit.Clearance.Service;
+using NotebookKit.DesignFiles;
+using NotebookKit.Logs;
 using NotebookKit.Materials.Solids;
 using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
@@ -54,6 +58,13 @@ internal sealed partial class NameCompletion(Func<string, object?> valueOf)
             };
         }
 
+        if (value is Design file)
+            return verb is nameof(Design.With) or nameof(Design.Has) or nameof(Design.Without) or nameof(DesignVerbs.Sweep)
+                ? [.. file.Givens.Select(g => g.Name).Distinct()] : [];
+        if (value is ClubFolder folder)
+            return verb == nameof(ClubFolder.Vessel) ? [.. folder.Vessels.Select(v => v.Serial).Distinct()] : [];
+        if (receiver == nameof(ServiceFile)) return FilesOf("*.service.jsonl");
+        if (receiver == nameof(Design)) return FilesOf("*.json");
         var stock = value as MaterialLibrary ?? MaterialLibrary.Typical;
         return verb switch
         {
@@ -67,6 +78,13 @@ internal sealed partial class NameCompletion(Func<string, object?> valueOf)
             _ => [],
         };
     }
+
+    // Beside the notebook and one folder below: a club's vessels lie there.
+    private static IReadOnlyList<string> FilesOf(string pattern) =>
+        [.. Directory.EnumerateFiles(".", pattern, new EnumerationOptions
+        {
+            RecurseSubdirectories = true, MaxRecursionDepth = 1, IgnoreInaccessible = true,
+        }).Take(200).Select(f => Path.GetRelativePath(".", f).Replace('\\', '/'))];
 
     private static IReadOnlyList<string> Named<T>(MaterialLibrary stock) where T : class, IMaterial =>
         [.. stock.AllOf<T>().Select(m => m.Name)];

@@ -141,6 +141,7 @@ public sealed record DesignCheck : Result
             (Speed value, Speed limit) => builder.Require(name, value, r.Side, limit, r.Why),
             (Mass value, Mass limit) => builder.Require(name, value, r.Side, limit, r.Why),
             (Duration value, Duration limit) => builder.Require(name, value, r.Side, limit, r.Why),
+            (Force value, Force limit) => builder.Require(name, value, r.Side, limit, r.Why),
             (double value, double limit) => builder.Require(name, value, r.Side, limit, r.Why),
             _ => builder.Put(new Requirement(name, $"can't tell: {outcome.Reason}", Condition(r), false, r.Why)),
         };

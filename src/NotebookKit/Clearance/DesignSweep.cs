@@ -49,10 +49,11 @@ public sealed record DesignSweep : Result
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
     [
-        .. Designs.Select(d => new ResultLine(string.Join(", ", Axes.Zip(d.Values, (a, v) => $"{a.Name} {v}")),
+        .. Designs.Select(d => new ResultLine(string.Join(", ", Axes.Zip(d.Labels, (a, v) => $"{a.Name} {v}")),
             d.Holds ? "all hold" : d.Outcomes is null ? "can't be made" : "DOES NOT HOLD",
             string.Join("; ", Shown.Select(f => (f, Value: d.Figure(f))).Where(f => f.Value is not null)
-                .Select(f => $"{f.f} {GivenText.Result(f.Value!)}").Append(d.Against).Where(t => t.Length > 0)))),
+                .Select(f => $"{f.f} {GivenText.Result(f.Value!)}").Append(d.Against)
+                .Append(d.Outcomes is null ? "" : d.Why).Where(t => t.Length > 0)))),
     ];
 
     /// <inheritdoc/>
@@ -79,6 +80,22 @@ public sealed record DesignSweep : Result
             double number => number,
             _ => double.NaN,
         })]);
+    }
+
+    /// <summary>The limit of a requirement [unit of its figure's column].</summary>
+    /// <param name="requirement">One of the design's requirements.</param>
+    /// <exception cref="InvalidDesignException">It is of no figure.</exception>
+    public double LimitOf(DesignRequirement requirement)
+    {
+        ArgumentNullException.ThrowIfNull(requirement);
+        var unit = Designs.Select(d => d.Figure(requirement.Of)).OfType<IQuantity>().FirstOrDefault()?.Unit;
+        return requirement.Value switch
+        {
+            IQuantity quantity => (double)quantity.As(unit ?? quantity.Unit),
+            GaugePressure gauge => gauge.Bar,
+            double number => number,
+            _ => throw new InvalidDesignException(Title, [ClearanceFindings.NoSuchFigure(requirement.Of, FigureNames)]),
+        };
     }
 
     /// <summary>One value of the design over all designs: its numbers, or its place in the list where it has none.</summary>
@@ -109,22 +126,24 @@ public sealed record DesignSweep : Result
         {
             run.ThrowIfStopped();
             var left = i;
-            var values = new string[axes.Count];
+            var (values, labels) = (new string[axes.Count], new string[axes.Count]);
             for (var k = axes.Count - 1; k >= 0; k--)
             {
-                values[k] = axes[k].Values[left % axes[k].Values.Count];
+                var at = left % axes[k].Values.Count;
+                (values[k], labels[k]) = (axes[k].Values[at], axes[k].Labels[at]);
                 left /= axes[k].Values.Count;
             }
 
-            designs[i] = One(design, axes, values);
+            designs[i] = One(design, axes, values) with { Labels = labels };
             run.Tell(new WorkDone("designs", Interlocked.Increment(ref done), designs.Length));
         });
         return new(design, axes, designs);
     }
 
     // Of two stages the worse one is shown: the smaller of what has to be large.
-    private static Limit WorseSide(string figure) => figure is DesignFigures.Rated or DesignFigures.DesignBurst or DesignFigures.Proof
-        or DesignFigures.Margin or DesignFigures.RailSpeed ? Limit.AtLeast : Limit.AtMost;
+    internal static Limit WorseSide(string figure) => figure is DesignFigures.Rated or DesignFigures.DesignBurst or DesignFigures.Proof
+        or DesignFigures.Margin or DesignFigures.RailSpeed or DesignFigures.Flutter or DesignFigures.SheetFactor
+        or DesignFigures.BondFactor ? Limit.AtLeast : Limit.AtMost;
 
     private static SweptDesign One(Design design, IReadOnlyList<SweepAxis> axes, string[] values)
     {
@@ -133,7 +152,8 @@ public sealed record DesignSweep : Result
             for (var k = 0; k < values.Length; k++) design = design.With(axes[k].Name, values[k]);
             var check = design.Check();
             var figures = new Dictionary<string, object>(StringComparer.Ordinal);
-            foreach (var name in DesignFigures.Kinds.Keys)
+            foreach (var name in DesignFigures.Kinds.Keys.Where(n => !DesignFigures.IsCostly(n)
+                || design.Requirements.Any(r => r.Of == n)))
                 if (check.Figures.Of(name, WorseSide(name), out _) is { } value) figures[name] = value;
             return new(values, check.Outcomes, "") { Figures = figures };
         }

@@ -14,6 +14,16 @@ public static class DesignVerbs
         return new(design);
     }
 
+    /// <summary>Checks two states of a design and says what moved from one to the other. Source: see the result's model card.</summary>
+    /// <param name="design">The state after.</param>
+    /// <param name="before">The state before.</param>
+    public static DesignComparison Compare(this Design design, Design before)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(before);
+        return new(before.Check(), design.Check());
+    }
+
     /// <summary>Computes and checks the design for every combination of some of its values, in parallel. Source: see the result's model
     /// card.</summary>
     /// <param name="design">The design.</param>

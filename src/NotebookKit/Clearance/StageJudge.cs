@@ -196,14 +196,14 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Add(ClearanceFindings.ComesDownWithoutCanopy(own, figures.LandingSpeed));
         else if (figures.OpeningSpeed is { MetersPerSecond: >= 1 } speed && figures.Opening is null)
             card.Add(ClearanceFindings.OpensFasterThanPublished(own, speed));
-        else if ((figures.Opening ?? SlowOpening(whole)) is { } opening && opening.DesignLoad > check.AllowedLoad)
+        else if ((figures.Opening ?? SlowOpening(vehicle, site, whole)) is { } opening && opening.DesignLoad > check.AllowedLoad)
             card.Add(ClearanceFindings.OpeningLoadIsAboveGear(own, opening.DesignLoad, check.AllowedLoad));
         if (figures.OpeningTime is not null && !(figures.DescentSpeed <= FastestDescent))
             card.Add(ClearanceFindings.DescentIsTooFast(own, figures.DescentSpeed, FastestDescent));
     }
 
     // At the top the air may stand still: the gear carries the weight and the least opening that has a load.
-    private NotebookKit.Recovery.OpeningResult? SlowOpening(Mass whole)
+    internal static NotebookKit.Recovery.OpeningResult? SlowOpening(Vehicle vehicle, LaunchSite site, Mass whole)
         => vehicle.Canopy?.Open(whole, 1.MetresPerSecond(), FlightReport.Density(site, 0).KilogramsPerCubicMetre());
 
     private void Stability(StageEvidence evidence)

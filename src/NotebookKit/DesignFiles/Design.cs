@@ -20,6 +20,8 @@ namespace NotebookKit.DesignFiles;
 /// <remarks>Source: none of its own; what is computed names its own.</remarks>
 public sealed class Design : IEquatable<Design>
 {
+    private static readonly string[] StageNames = ["booster", "sustainer"];
+
     private readonly string _file;
     private readonly TreeNode _tree;
     private readonly IReadOnlyList<DesignGiven> _read;
@@ -60,6 +62,9 @@ public sealed class Design : IEquatable<Design>
 
     /// <summary>Where it flies; none where it isn't given.</summary>
     public LaunchSite? Site => _content.Site;
+
+    /// <summary>How its landings scatter; none where it isn't given.</summary>
+    public DesignScatter? Scatter => _content.Scatter;
 
     /// <summary>What must hold.</summary>
     public IReadOnlyList<DesignRequirement> Requirements => _content.Requirements;
@@ -196,6 +201,31 @@ public sealed class Design : IEquatable<Design>
         }
 
         return design;
+    }
+
+    /// <summary>The same design with the tests of a folder added to its evidence: one file a test, as an item of "tests" stands in the
+    /// design's file, in the order of the files' names. Tests of a design of two stages lie in the folders "booster" and "sustainer" in
+    /// it.</summary>
+    /// <param name="folder">Path of the folder; one that isn't there adds nothing.</param>
+    /// <exception cref="DesignFileException">A file isn't a test; names the file, with line and column.</exception>
+    public Design WithTests(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        if (Stages.Count == 1) return DesignFile.JsonIn(folder).Aggregate(this, (design, file) => design.WithTest(file, "evidence"));
+        return StageNames.Aggregate(this, (whole, stage) => DesignFile.JsonIn(Path.Combine(folder, stage))
+            .Aggregate(whole, (design, file) => design.WithTest(file, $"stages.{stage}.evidence")));
+    }
+
+    private Design WithTest(string path, string evidence)
+    {
+        var test = TreeReader.Parse(FileNameOf(path), DesignFile.Bytes(path));
+        var count = TreePath.Find(_tree, $"{evidence}.tests") is TreeNode.Items tests ? tests.All.Count : 0;
+        var tree = TreePath.Find(_tree, evidence) is null
+            ? TreePath.With(_tree, evidence, new TreeNode.Members(default, [new("tests", default, new TreeNode.Items(default, [test]))]))
+            : TreePath.With(_tree, $"{evidence}.tests.{(count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}", test);
+        // What was right before is right still, so that every mistake is the test's.
+        _ = new Design(FileNameOf(path), tree!, _changed);
+        return new(_file, tree!, _changed);
     }
 
     /// <summary>The same design without a value that may be left out, or without an item of a list.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
 
 namespace NotebookKit.DesignFiles;
@@ -16,7 +17,7 @@ internal static class DesignFile
             var file = new FileInfo(path);
             if (!file.Exists)
                 throw new DesignFileException(name, default(Place), Directory.Exists(path)
-                    ? DesignFilesFindings.CannotOpen(path, "it is a folder") : DesignFilesFindings.NoSuchFile(path));
+                    ? DesignFilesFindings.CannotOpen(path, "it is a folder") : DesignFilesFindings.NoSuchFile(path, Near(path)));
             if (file.Length > TreeReader.LongestText)
                 throw new DesignFileException(name, new Place(1, 1), DesignFilesFindings.TextTooLong(file.Length / 1e6,
                     TreeReader.LongestText / 1e6));
@@ -25,6 +26,20 @@ internal static class DesignFile
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             throw CannotOpen(path, error);
+        }
+    }
+
+    /// <summary>Paths of the JSON files of a folder, by name; none where there is no such folder.</summary>
+    /// <exception cref="DesignFileException">The folder can't be read.</exception>
+    public static IReadOnlyList<string> JsonIn(string folder)
+    {
+        try
+        {
+            return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal)] : [];
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw CannotOpen(folder, error);
         }
     }
 
@@ -45,6 +60,14 @@ internal static class DesignFile
             if (beside is not null && File.Exists(beside)) File.Delete(beside);
             throw CannotOpen(path, error);
         }
+    }
+
+    // A design of about that name beside it, which may be the one that is meant.
+    private static string? Near(string path)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path));
+        return Directory.Exists(folder) ? Nearest.Of(Path.GetFileName(path), Directory.EnumerateFiles(folder, "*.json").Take(1000)
+            .Select(f => Path.GetFileName(f))) : null;
     }
 
     private static DesignFileException CannotOpen(string path, Exception error) => new(Path.GetFileName(path) is { Length: > 0 } name ? name

@@ -51,6 +51,10 @@ public sealed record ProofReadings
     /// (common practice, no source).</summary>
     public Ratio LeakLimit { get; init; } = 1.Percent();
 
+    /// <summary>What has to be said about the log that they come from: what was guessed, skipped, drawn and left out. They change no
+    /// verdict and are said with it.</summary>
+    public IReadOnlyList<Finding> OfLog { get; init; } = [];
+
     /// <summary>Everything wrong with these readings.</summary>
     public IReadOnlyList<Finding> Validate()
     {

@@ -19,7 +19,8 @@ public sealed record ProofRecord : Result
         Expansion = expansion;
         TapeExpansion = tape;
         Leaks = [.. readings.Drops.Select(LeakDecision.For).OfType<LeakDecision>()];
-        (Verdict, Findings) = ProofJudgement.Of(this);
+        (Verdict, var findings) = ProofJudgement.Of(this);
+        Findings = [.. findings, .. readings.OfLog];
     }
 
     /// <summary>The readings that were judged.</summary>

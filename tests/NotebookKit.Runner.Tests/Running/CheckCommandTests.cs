@@ -20,8 +20,26 @@ public sealed class CheckCommandTests : IDisposable
     [InlineData(2, "is \"fill pressure\" meant?", "notebooks/curlew.json", "--given", "fil presure=40 bar gauge")]
     [InlineData(2, "isn't a value; write it as name=value", "notebooks/curlew.json", "--given", "40 bar gauge")]
     [InlineData(2, "there is no design file", "notebooks/none.json")]
+    [InlineData(2, "is \"curlew.json\" in the same folder meant?", "notebooks/curlw.json")]
+    [InlineData(2, "can't be written", "notebooks/curlew.json", "--record", "/proc/none/x.json")]
     public Task A_design_that_does_not_ends_with_1_and_a_mistake_with_2(int code, string sentence, params string[] arguments) =>
         Ends(code, sentence, arguments);
+
+    [Theory]
+    [InlineData("\"--gven\" is no option of check; is \"--given\" meant?", "check", "x.json", "--gven", "a=b")]
+    [InlineData("There is no command \"chek\"; is \"check\" meant?", "chek", "x.json")]
+    [InlineData("\"y.json\" is more than check takes", "check", "x.json", "y.json")]
+    [InlineData("Option '--over' is required", "sweep", "x.json")]
+    public async Task A_mistyped_command_line_is_refused_in_a_sentence_with_the_nearest(string sentence, params string[] arguments)
+    {
+        var run = await ProgramRun.RunAsync([.. arguments]);
+        Assert.Contains(sentence, (run.Output + run.Errors).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal(2, run.ExitCode);
+    }
+
+    [Fact]
+    public Task An_unknown_value_lists_those_that_there_are() =>
+        Ends(2, "fill pressure = 58 bar gauge", "notebooks/curlew.json", "--given", "colour=blue");
 
     [Fact]
     public async Task Every_mistake_of_a_file_is_listed_with_its_place()

@@ -78,8 +78,13 @@ public sealed class OwnFolderTests : IDisposable
     {
         await ProgramRun.RunAsync(["new", "Swept", "--in", folder[""]]);
         var sweep = await ProgramRun.RunAsync(["sweep", folder["swept"], "--over", "fill pressure=10..30 bar gauge/5",
-            "--table", folder["swept.csv"]]);
+            "--table", folder["swept.csv"], "--out", folder["sweeps"]]);
         Assert.Contains("5 designs meet every requirement", sweep.Output, StringComparison.Ordinal);
+        var page = await File.ReadAllTextAsync(Path.Combine(folder["sweeps"], "swept-sweep.html"));
+        Assert.Contains("apogee below the ceiling: at most 600 m", page, StringComparison.Ordinal);
+        Assert.Contains("fill pressure [bar gauge]", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script src", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("http:", page.Replace("http://www.w3.org/", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Equal(0, sweep.ExitCode);
         var lines = await File.ReadAllLinesAsync(folder["swept.csv"]);
         Assert.Equal(6, lines.Length);
@@ -88,4 +93,80 @@ public sealed class OwnFolderTests : IDisposable
             "--over", "throat=11..12 mm/1000"]);
         Assert.Contains("it must have 1 to 10000", (refused.Output + refused.Errors).ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_check_sees_the_tests_the_vessels_and_the_logs_of_the_folder()
+    {
+        await ProgramRun.RunAsync(["new", "Whole", "--in", folder[""]]);
+        var (own, vessel) = (folder["whole"], Path.Combine(folder["whole"], "vessels", "w1.service.jsonl"));
+        await ProgramRun.RunAsync(["vessel", "new", vessel, "--vessel", "Whole", "--serial", "W-1"]);
+        await ProgramRun.RunAsync(["vessel", "add", vessel, "made", "--day", "2026-02-01", "--batch", "one"]);
+        await ProgramRun.RunAsync(["vessel", "add", vessel, "retired", "--reason", "chafed"]);
+        await File.WriteAllTextAsync(Path.Combine(own, "tests", "r1.json"),
+            """{ "kind": "burst", "vessel": "R-1", "pressure": "340 bar gauge", "failed": "wall" }""");
+        File.Copy(Demo("curlew-flight.csv"), Path.Combine(own, "logs", "flight.csv"));
+        await File.WriteAllTextAsync(Path.Combine(own, "logs", "notes.txt"), "windy");
+        var check = await ProgramRun.RunAsync(["check", own]);
+        Assert.Contains("1 tests", check.Output, StringComparison.Ordinal);
+        Assert.Matches("Vessel Whole W-1 +RETIRED", check.Output);
+        Assert.Matches("Log flight.csv +altimeter +.2001 rows", check.Output);
+        Assert.Matches("Not used here +1 +.logs/notes.txt", check.Output);
+        Assert.Equal(0, check.ExitCode);
+        await File.WriteAllTextAsync(Path.Combine(own, "tests", "r2.json"), "{ \"kind\": \"burst\" ");
+        var torn = await ProgramRun.RunAsync(["check", own]);
+        Assert.Contains("r2.json, line 1", torn.Output + torn.Errors, StringComparison.Ordinal);
+        Assert.Equal(2, torn.ExitCode);
+    }
+
+    [Fact]
+    public async Task A_new_log_says_what_it_moves_and_is_written_only_when_asked_for()
+    {
+        var (design, before) = (folder["curlew.json"], await File.ReadAllTextAsync(CurlewFile));
+        await File.WriteAllTextAsync(design, before);
+        var told = await ProgramRun.RunAsync(["learn", design, "--log", Demo("curlew-flight.csv")]);
+        Assert.Matches("apogee +[0-9.]+ m +.before: [0-9.]+ m", told.Output);
+        Assert.Equal((0, before), (told.ExitCode, await File.ReadAllTextAsync(design)));
+        Assert.Equal(0, (await ProgramRun.RunAsync(["learn", design, "--log", Demo("curlew-flight.csv"), "--write"])).ExitCode);
+        var after = await File.ReadAllTextAsync(design);
+        Assert.Contains("fitted to curlew-flight.csv", after, StringComparison.Ordinal);
+        Assert.Contains("// Readings of the kitchen scale", after, StringComparison.Ordinal);
+        // Lines are added and none is changed.
+        Assert.Empty(before.Split('\n').Except(after.Split('\n')));
+        var refused = await ProgramRun.RunAsync(["learn", design, "--log", Demo("curlew-proof-first.csv"), "--write"]);
+        Assert.Contains("proof pressure is 94.5 bar gauge", (refused.Output + refused.Errors).ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.Equal((2, after), (refused.ExitCode, await File.ReadAllTextAsync(design)));
+    }
+
+    [Fact]
+    public async Task A_proof_of_a_folder_is_written_among_its_tests()
+    {
+        await ProgramRun.RunAsync(["new", "Curlew", "--in", folder[""]]);
+        File.Copy(CurlewFile, Path.Combine(folder["curlew"], "design.json"), overwrite: true);
+        Assert.Equal(0, (await ProgramRun.RunAsync(["learn", folder["curlew"], "--log", Demo("curlew-proof.csv"), "--write"])).ExitCode);
+        var test = await File.ReadAllTextAsync(Path.Combine(folder["curlew"], "tests", "curlew-proof.json"));
+        Assert.Contains("\"held proof\", \"vessel\": \"C-1\"", test, StringComparison.Ordinal);
+        Assert.Contains("6 tests", (await ProgramRun.RunAsync(["check", folder["curlew"]])).Output, StringComparison.Ordinal);
+    }
+
+    // The record of an earlier check is the last one: what held then and doesn't now is said so at the head of the page.
+    [Fact]
+    public async Task A_folders_page_shows_its_requirements_beside_its_last_record()
+    {
+        await ProgramRun.RunAsync(["new", "Kept", "--in", folder[""]]);
+        var (own, record) = (folder["kept"], folder["kept.record.json"]);
+        Assert.Equal(0, (await ProgramRun.RunAsync(["check", own, "--record", record])).ExitCode);
+        var design = Path.Combine(own, "design.json");
+        await File.WriteAllTextAsync(design, (await File.ReadAllTextAsync(design)).Replace("\"value\": \"600 m\"",
+            "\"value\": \"100 m\"", StringComparison.Ordinal));
+        await ProgramRun.RunAsync(["run", own, "--out", folder["out"], "--last-record", record]);
+        var page = await File.ReadAllTextAsync(Path.Combine(folder["out"], "pages", "kept.html"));
+        Assert.Contains("beside the last record", page, StringComparison.Ordinal);
+        Assert.Contains("<th scope=\"row\">apogee below the ceiling</th><td>no longer holds</td>", page, StringComparison.Ordinal);
+        Assert.Contains("<th scope=\"row\">static margin</th><td>holds</td>", page, StringComparison.Ordinal);
+    }
+
+    private static string CurlewFile => Path.Combine(TestFolder.Repository, "notebooks", "curlew.json");
+
+    private static string Demo(string file) => Path.Combine(TestFolder.Repository, "data-demo", file);
 }

@@ -102,6 +102,21 @@ public sealed class BuilderWordsTests(SharedEngine shared) : IClassFixture<Share
     }
 
     [Fact]
+    public async Task Names_of_vessels_and_of_a_designs_values_are_completed()
+    {
+        using var folder = new TestFolder();
+        File.Copy(Path.Combine(TestFolder.Repository, "notebooks", "curlew.json"), folder["design.json"]);
+        Directory.CreateDirectory(folder["vessels"]);
+        foreach (var serial in new[] { "K-1", "K-2" })
+            Clearance.Service.ServiceFile.Create(folder["vessels", $"{serial}.service.jsonl"], "Curlew", serial);
+        var path = folder.Path.Replace("\\", "/", StringComparison.Ordinal);
+        await RunAsync($"var folder = ClubFolder.Read(\"{path}\");\nvar club = folder.Design;");
+        Assert.Equal(["K-1", "K-2"], await CompletedAsync("folder.Vessel(\""));
+        Assert.Equal(["K-2"], await CompletedAsync("var v = folder.Vessel(\"K-2"));
+        Assert.Contains("fill pressure", await CompletedAsync("club.With(\"fill"));
+    }
+
+    [Fact]
     public async Task Properties_are_completed_after_with()
     {
         await RunAsync("var card = new Headline(\"a\", \"1\");");

@@ -2,6 +2,7 @@ using NotebookKit.Clearance;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 using NotebookKit.Tests.DesignFiles;
 
 namespace NotebookKit.Tests.Clearance;
@@ -76,6 +77,53 @@ public class DesignSweepTests
         var one = $$"""[{ "of": "rated pressure", "name": "rated", "at least": "{{least}}", "why": "Wanted." }]""";
         Assert.Equal(verdict, Curlew.Without("decisions").With("requirements", one).Check().Outcomes.Single().Verdict);
     }
+
+    // Three figures of one rating are three answers: the same step of the chain isn't one figure.
+    [Fact]
+    public void Figures_of_one_rating_are_told_apart_whatever_was_asked_first()
+    {
+        var requirements = """
+            [
+              { "of": "rated pressure", "name": "a", "at least": "1 bar gauge", "why": "w" },
+              { "of": "proof pressure", "name": "b", "at least": "1 bar gauge", "why": "w" },
+              { "of": "design burst", "name": "c", "at least": "1 bar gauge", "why": "w" },
+              { "of": "fill pressure", "name": "d", "at least": "1 bar gauge", "why": "w" }
+            ]
+            """;
+        var outcomes = Curlew.Without("decisions").With("requirements", requirements).Check().Outcomes;
+        var rating = Curlew.Rating;
+        Assert.Equal([rating.WorkingPressure, rating.ProofPressure, rating.DesignBurst, Curlew.Stage.FillPressure!.Value],
+            outcomes.Select(o => (GaugePressure)o.Computed!));
+        var sweep = Curlew.Sweep("ceiling=600 m; 700 m");
+        Assert.Equal(rating.ProofPressure.Bar, sweep.Column("proof pressure")[0], 1e-9);
+        Assert.Equal(rating.DesignBurst.Bar, sweep.Column("design burst")[0], 1e-9);
+    }
+
+    [Fact]
+    public void A_range_is_shown_with_digits_that_keep_its_values_apart_and_computed_exactly()
+    {
+        var axis = SweepAxis.Parse("fill pressure=20..60 bar gauge/100");
+        Assert.Equal("20.404040404 bar gauge", axis.Values[1]);
+        Assert.Equal("20.4 bar gauge", axis.Labels[1]);
+        Assert.Equal(100, axis.Labels.Distinct().Count());
+        var fine = SweepAxis.Parse("station=1.925..1.926 m/3");
+        Assert.Equal(["1.925 m", "1.9255 m", "1.926 m"], fine.Labels);
+        Assert.Equal(["11.25 mm", "13.125 mm"], SweepAxis.Parse("throat=11.25 mm; 13.125 mm; 11.25 mm").Labels);
+    }
+
+    [Fact]
+    public void A_range_the_wrong_way_round_runs_upward() =>
+        Assert.Equal(SweepAxis.Parse("fill pressure=20..60 bar gauge/5").Values,
+            SweepAxis.Parse("fill pressure=60..20 bar gauge/5").Values);
+
+    [Theory]
+    [InlineData("fill pressure=20..60 bar gauge", "Write their number after a stroke: \"20..60 bar gauge/9\"")]
+    [InlineData("fill pressure=20..60 bar gauge/", "Write their number after a stroke")]
+    [InlineData("fill pressure=20..60 bar gauge/0", "to go through 0 values; a range has 2 to 1000")]
+    [InlineData("fill pressure=20..60 bar gauge/1", "to go through 1 values; a range has 2 to 1000")]
+    [InlineData("fill pressure=40..40 bar gauge/5", "begins and ends at one value")]
+    public void What_is_wrong_with_a_range_is_said(string text, string sentence) =>
+        Assert.Contains(sentence, Assert.Throws<FormatException>(() => SweepAxis.Parse(text)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_sweep_of_a_million_is_refused_with_the_limit()

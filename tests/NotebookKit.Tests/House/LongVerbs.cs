@@ -66,6 +66,8 @@ internal static class LongVerbs
         ["disperse two stages"] = () => Pair.Disperse(Site, new(), 4, 1),
         ["disperse a shard of two stages"] = () => Pair.DisperseShard(Site, new(), 8, 1, 1, 2),
         ["check a design"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Check(),
+        ["compare two designs"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Compare(
+            DesignFiles.DesignFixture.Curlew.With("rail friction", "0.3")),
         ["sweep a design"] = () => DesignFiles.DesignFixture.Curlew.Sweep("rail friction=0.1; 0.2; 0.3"),
         ["from tests to landing"] = () => Proved.FromTests(CardFixture.Built, CardFixture.Ground, VesselEvidence.Of(),
             Vessels.Samples.Twins(CardFixture.Built)),

@@ -20,12 +20,32 @@ internal static partial class ClearanceFindings
 
     internal static string FillIsNotGiven(string stage) => $"the design gives no fill pressure of {stage}. Add \"charge\".";
 
+    internal static string FieldIsNotGiven() => "the design's site gives no field. Add \"field\" to the site.";
+
+    internal static string ScatterIsNotGiven() => "the design doesn't say how its landings scatter. Add \"scatter\".";
+
+    internal static string NothingLanded() => "fewer than two flights of the scatter landed by the model. Look at one flight first.";
+
+    internal static string NoOpeningLoad(string stage) =>
+        $"no opening load is published for the way in which the canopy of {stage} comes out. Deploy it nearer to the apogee.";
+
+    internal static string EquipmentIsNotGiven(string figure, string stage, string key) =>
+        $"the {figure} of {stage} needs what the design doesn't give. Add \"{key}\".";
+
     internal static string NoSweep(string text) =>
-        $"\"{(text.Length > 80 ? text[..80] : text)}\" isn't a sweep; write \"fill pressure=20..60 bar gauge/9\" for nine values "
+        $"\"{Start(text)}\" isn't a sweep; write \"fill pressure=20..60 bar gauge/9\" for nine values "
             + "from 20 to 60, or \"throat=11 mm; 13 mm; 15 mm\".";
 
-    internal static string SweepCount(string text, int most) =>
-        $"The sweep \"{text}\" has to go through 2 to {most} values between two that differ.";
+    internal static string SweepCount(string text, string count, int most) =>
+        $"The sweep \"{Start(text)}\" is to go through {Start(count)} values; a range has 2 to {most}. For one value write "
+            + "\"fill pressure=40 bar gauge\".";
+
+    internal static string SweepHasNoCount(string text, string range) =>
+        $"The sweep \"{Start(text)}\" doesn't say how many values lie from end to end. Write their number after a stroke: "
+            + $"\"{Start(range)}/9\".";
+
+    internal static string SweepStandsStill(string text) =>
+        $"The sweep \"{Start(text)}\" begins and ends at one value. Take two ends that differ, or write the one value.";
 
     internal static Finding SweepTooLarge(long count, int most) =>
         Finding.Error($"the sweep has {(count >= int.MaxValue ? "over two thousand million" : count.ToString(
@@ -39,4 +59,6 @@ internal static partial class ClearanceFindings
 
     internal static Finding NoSuchFigure(string figure, IEnumerable<string> known) =>
         Finding.Error($"there is no figure \"{figure}\". Take one of: {string.Join(", ", known)}.");
+
+    private static string Start(string text) => text.Length > 80 ? text[..80] : text;
 }

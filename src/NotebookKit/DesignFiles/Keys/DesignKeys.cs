@@ -90,6 +90,8 @@ internal sealed class DesignKeys : Shape<DesignContent>
         var tube = f.Part("launch tube", FlightKeys.LaunchTube, "A launch tube; none unless given.");
         var charge = f.Part("charge", FlightKeys.Charge, "Water, pressure and gas at release.");
         var recovery = f.Part("recovery", FlightKeys.Recovery, "What brings it back; nothing unless given.");
+        var fins = f.Part("fin structure", EquipmentKeys.FinStructure, "What the fins are made of and bear; not judged unless given.");
+        var fill = f.Part("pad fill", EquipmentKeys.PadFill, "How it is filled at the pad; not computed unless given.");
         var drag = f.Part("drag", FlightKeys.Drag, "What the drag build-up can't know from the shape.");
         var flow = f.Has("flow model", FlightKeys.Flow, Propulsion.Flow.FlowModel.Real, "Which equations describe water and gas.");
         return v =>
@@ -100,6 +102,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
                 Body = body(v), Masses = masses(v), Nozzle = nozzle(v) is { } n ? (n.Nozzle, n.Station) : null, LaunchTube = tube(v),
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,
                 DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
+                PadFill = fill(v), Fins = fins(v), Gear = recovery(v)?.Gear,
             };
             if (drag(v) is { } own) content = content with { Surface = own.Surface };
             foreach (var line in content.Masses ?? [])
@@ -122,9 +125,13 @@ internal sealed class DesignKeys : Shape<DesignContent>
     private static Func<Values, (string Name, string About, MaterialLibrary Materials), DesignContent> Tail(FieldList f)
     {
         var site = f.Part("site", SiteKeys.Site, "Where it flies.");
+        var scatter = f.Part("scatter", EquipmentKeys.Scatter, "How its landings scatter; not computed unless given.");
         var requirements = f.Else("requirements", ReasonKeys.Requirements, [], "What must hold.");
         var decisions = f.Else("decisions", ReasonKeys.Decisions, [], "What was decided, and why.");
-        return (v, head) => new(head.Name, head.About, head.Materials, site(v), requirements(v), decisions(v));
+        return (v, head) => new(head.Name, head.About, head.Materials, site(v), requirements(v), decisions(v))
+        {
+            Scatter = scatter(v),
+        };
     }
 
     private static DesignContent Checked(DesignContent content)

@@ -136,7 +136,8 @@ internal static class FlightKeys
     {
         var canopy = f.Part("canopy", CanopyShape, "What it comes down on; nothing unless given.");
         var deployment = f.Part("deployment", DeploymentShape, "What brings the canopy out; passing the top unless given.");
-        return v => new(canopy(v), deployment(v));
+        var gear = f.Part("gear", EquipmentKeys.Gear, "Cord, anchor and pins; not judged unless given.");
+        return v => new(canopy(v), deployment(v), gear(v));
     });
 
     public static ObjectShape<DragContent> Drag { get; } = new("drag", "What the drag build-up can't know from the shape.", f =>
@@ -193,7 +194,7 @@ internal static class FlightKeys
 
     internal sealed record NozzleContent(Nozzle Nozzle, Length Station);
 
-    internal sealed record RecoveryContent(Canopy? Canopy, Deployment? Deployment);
+    internal sealed record RecoveryContent(Canopy? Canopy, Deployment? Deployment, GearContent? Gear);
 
     internal sealed record DragContent(DragAssumptions Surface, DragEnd End, DragCalibration? Calibration);
 }

@@ -11,6 +11,7 @@ internal static class ReasonKeys
 {
     private static readonly ChoiceShape<DesignRequirement> Requirement = new("requirement", "of",
         Of(Kinds.Any<Length>()), Of(Kinds.Any<GaugePressure>()), Of(Kinds.Any<Speed>()), Of(Kinds.Any<Mass>()), Of(Kinds.Any<Duration>()),
+        Of(Kinds.Any<Force>()),
         Of(Kinds.Number(0, 1e9, "It is a plain number.")));
 
     private static readonly ObjectShape<DesignDecision> Decision = new("decision", "What was chosen, what it beat, and why.", f =>

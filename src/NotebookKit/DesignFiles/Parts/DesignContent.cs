@@ -12,4 +12,6 @@ internal sealed record DesignContent(string Name, string About, MaterialLibrary 
     public IReadOnlyList<(string Name, StageContent Stage)> Stages { get; init; } = [];
 
     public Separation? Separation { get; init; }
+
+    public DesignScatter? Scatter { get; init; }
 }

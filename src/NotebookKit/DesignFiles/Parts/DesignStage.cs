@@ -1,13 +1,18 @@
 using NotebookKit.Aerodynamics.Bodies;
+using NotebookKit.Aerodynamics.FinStructures;
+using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Fills;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
 using NotebookKit.Proofing;
 using NotebookKit.Propulsion.Charges;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Recovery;
 using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Ratings;
 using NotebookKit.Vessels.Testing;
+using UnitsNet;
 
 namespace NotebookKit.DesignFiles.Parts;
 
@@ -52,6 +57,54 @@ public sealed class DesignStage
 
     /// <summary>What its water and air leave through; none where it isn't given.</summary>
     public Nozzle? Nozzle => _content.Nozzle?.Nozzle;
+
+    /// <summary>What it comes down on; none where it isn't given.</summary>
+    public Canopy? Canopy => _content.Canopy;
+
+    /// <summary>What the fins are cut from; none where it isn't given.</summary>
+    public FinSheet? FinSheet => _content.Fins?.Sheet;
+
+    /// <summary>The fillets that hold the fins; none where they aren't given.</summary>
+    public FinBond? FinBond => _content.Fins?.Bond;
+
+    /// <summary>Sideways gust that the fins have to bear; none where it isn't given.</summary>
+    public Speed? FinGust => _content.Fins?.Gust;
+
+    /// <summary>How the vessel is filled at the pad, on its rating; none where it isn't given.</summary>
+    /// <exception cref="InvalidDesignException">Charge or site isn't given, or the vessel can't be rated.</exception>
+    public PadFill? PadFill
+    {
+        get
+        {
+            if (_content.PadFill is not { } fill) return null;
+            ThrowIfMissing("charge", "site");
+            var (chamber, water) = (Vessel.ToChamber(Rating), _content.Charge!.WaterFraction);
+            return new()
+            {
+                Chamber = chamber, Supply = fill.Supply, Restrictor = fill.Restrictor, Target = _content.Charge.Fill,
+                WaterFraction = water, Port = fill.Port, WaterInLine = fill.WaterInLine, HasCheckValve = fill.HasCheckValve,
+                Ambient = _site!.Pressure, Temperature = _site.Temperature, Gas = _content.Charge.Gas, Heat = FillHeat.Wall,
+                Wall = FillWall.Of(chamber, water),
+            };
+        }
+    }
+
+    /// <summary>What holds the halves together and the canopy on; none where it isn't given.</summary>
+    /// <exception cref="InvalidDesignException">The design gives no canopy, or no masses.</exception>
+    public RecoveryGear? RecoveryGear
+    {
+        get
+        {
+            if (_content.Gear is not { } gear) return null;
+            if (_content.Canopy is not { } canopy)
+                throw new InvalidDesignException(Name, [Finding.Error(DesignFilesFindings.GearWithoutCanopy(Name))]);
+            return new()
+            {
+                Canopy = canopy, Cord = gear.Cord, Front = gear.Front, Rear = Masses.MassProperties().Mass - gear.Front,
+                Apart = gear.Apart, Anchor = gear.Anchor, Joint = gear.Joint,
+            };
+        }
+    }
 
     /// <summary>What the design doesn't give and a flight needs, by key; empty where nothing is missing.</summary>
     public IReadOnlyList<string> Missing =>

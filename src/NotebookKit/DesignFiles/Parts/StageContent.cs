@@ -32,6 +32,12 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
 
     public Canopy? Canopy { get; init; }
 
+    public FillContent? PadFill { get; init; }
+
+    public FinContent? Fins { get; init; }
+
+    public GearContent? Gear { get; init; }
+
     public Deployment? Deployment { get; init; }
 
     public DragAssumptions Surface { get; init; } = new();

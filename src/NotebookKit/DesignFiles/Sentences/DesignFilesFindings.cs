@@ -99,7 +99,8 @@ internal static class DesignFilesFindings
     internal static string TwoOfOneName(string what, string name) => $"two {what} are called \"{name}\"; give each its own name.";
 
     // DesignFiles
-    internal static string NoSuchFile(string path) => $"there is no design file at \"{path}\"; check the path.";
+    internal static string NoSuchFile(string path, string? nearest) => $"there is no design file at \"{path}\"; "
+        + (nearest is null ? "check the path." : $"is \"{nearest}\" in the same folder meant?");
 
     internal static string CannotOpen(string path, string reason) =>
         $"\"{path}\" can't be read or written ({reason}); check its folder and your rights there.";
@@ -116,6 +117,9 @@ internal static class DesignFilesFindings
 
     internal static string MissingForVehicle(string stage, IReadOnlyList<string> keys) =>
         $"{stage} can't fly: the design doesn't give {Listed(keys)}; add what is missing.";
+
+    internal static string GearWithoutCanopy(string stage) =>
+        $"{stage} has recovery gear and no canopy; add \"canopy\" to the recovery.";
 
     private static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words)
         : $"{string.Join(", ", words.Take(words.Count - 1))} or {words[^1]}";

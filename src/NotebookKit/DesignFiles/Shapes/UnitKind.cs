@@ -51,6 +51,9 @@ internal sealed class UnitKind
         new(typeof(Density), "density", "1150 kg/m³", "kg/m³", "kg/m3", "g/cm³", "g/cm3", "lb/in³", "lb/in3"),
         new(typeof(AreaDensity), "areal weight", "150 g/m²", "g/m²", "g/m2", "kg/m²", "gsm", "oz/yd²", "oz/yd2"),
         new(typeof(LinearDensity), "linear density", "400 tex", "tex", "g/km", "g/m", "kg/m"),
+        new(typeof(Force), "force", "120 N", "N", "kN", "lbf", "kgf"),
+        new(typeof(ForcePerLength), "stiffness", "800 N/m", "N/m", "N/mm"),
+        new(typeof(SonicConductance), "sonic conductance", "0.125 dm³/(s·bar)", "dm³/(s·bar)", "L/(s·bar)"),
         new(typeof(CoefficientOfThermalExpansion), "thermal expansion", "24 ppm/K", "1/K", "ppm/K"),
     ];
 
@@ -64,6 +67,9 @@ internal sealed class UnitKind
         var match = _regex.Match(text);
         if (!match.Success) return null;
         var unit = match.Groups[3].Value;
+        if (Type == typeof(SonicConductance))
+            return UnitText.Number(text[..match.Groups[3].Index].TrimEnd()) is { } flow and > 0
+                ? SonicConductance.FromLitresPerSecondBar(flow) : null;
         if (UnitText.Number(text[..match.Groups[3].Index].TrimEnd()) is not { } number
             || UnitText.Of(_quantity, number, unit) is not { } quantity || !double.IsFinite(Base(quantity))) return null;
         return quantity is not Pressure pressure || _word.Length == 0 ? quantity
@@ -76,6 +82,7 @@ internal sealed class UnitKind
     {
         GaugePressure gauge => $"{Digits(gauge.Bar)} bar gauge",
         AbsolutePressure absolute => $"{Digits(absolute.Bar)} bar absolute",
+        SonicConductance conductance => $"{Digits(conductance.LitresPerSecondBar)} dm³/(s·bar)",
         LinearDensity linear => $"{Digits(linear.KilogramsPerMeter)} kg/m",
         CoefficientOfThermalExpansion expansion => $"{Digits(expansion.PerKelvin)} 1/K",
         IQuantity quantity when quantity.UnitSymbol() is "°" => $"{Digits((double)quantity.Value)}°",
@@ -111,7 +118,8 @@ internal sealed class UnitKind
     private static string Digits(double number) => number.ToString("R", CultureInfo.InvariantCulture).Replace("E+", "E",
         StringComparison.Ordinal);
 
-    private static string Plain(string unit) => unit.Replace("/", @"\/", StringComparison.Ordinal);
+    private static string Plain(string unit) => unit.Replace("/", @"\/", StringComparison.Ordinal)
+        .Replace("(", @"\(", StringComparison.Ordinal).Replace(")", @"\)", StringComparison.Ordinal);
 
     private static string Article(string noun) => $"{("aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an" : "a")} {noun}";
 }
