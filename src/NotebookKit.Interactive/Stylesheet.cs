@@ -46,6 +46,8 @@ public static class Stylesheet
         .nk-out .nk-answer{font-weight:650}
         .nk-out .nk-plain{font-style:italic}
         .nk-out svg{max-width:100%;height:auto}
+        .nk-out .nk-narrow{display:none}
+        @media screen and (max-width:700px){.nk-out .nk-narrow{display:block}.nk-out .nk-wide{display:none}}
         .nk-explorer-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(13rem,1fr));gap:.4rem 1.4rem;margin:.5rem 0}
         .nk-explorer-sliders label{display:block}
         .nk-explorer-sliders select{display:block;width:100%;margin:.2rem 0 0;font:inherit}

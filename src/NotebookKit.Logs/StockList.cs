@@ -1,11 +1,12 @@
 using NotebookKit.Quantities;
+using NotebookKit.Sheets;
 using UnitsNet;
 
 namespace NotebookKit.Logs;
 
 /// <summary>
 /// What lies on the shelf, read from comma-separated text with units in the header:
-/// <c>item [text], kind [text], length [m], width [mm], mass [g], pot life [min]</c>.
+/// <c>item [text], kind [text], length [m], width [mm], mass [g], pot life [min], hardener [%], price [text]</c>.
 /// </summary>
 public sealed record StockList
 {
@@ -118,15 +119,25 @@ public sealed record StockList
             Number("length", "m") is { } length ? UnitsNet.Length.FromMeters(length) : null,
             Number("width", "m") is { } width ? UnitsNet.Length.FromMillimeters(1000 * width) : null,
             Number("mass", "g") is { } mass ? Mass.FromGrams(mass) : null,
-            Number("pot life", "s") is { } life ? Duration.FromMinutes(life / 60) : null);
+            Number("pot life", "s") is { } life ? Duration.FromMinutes(life / 60) : null)
+        {
+            HardenerPerResin = Number("hardener", "-") is { } share ? Ratio.FromPercent(100 * share) : null,
+            Price = Price(),
+        };
+
+        MaterialPrice? Price()
+        {
+            if (!header.TryGetValue("price", out var column) || cells[column.Column].Length == 0) return null;
+            if (column.Unit is not null) throw new LogFormatException(file, number, "price", "the column isn't text",
+                "write 'price [text]' in the header, and '9.80 EUR/m' in the cell.");
+            try
+            {
+                return MaterialPrice.Parse(cells[column.Column]);
+            }
+            catch (FormatException error)
+            {
+                throw new LogFormatException(file, number, "price", $"'{cells[column.Column]}' is no price", error.Message);
+            }
+        }
     }
 }
-
-/// <summary>One thing on the shelf. Its name is the one it is looked up by in the material library.</summary>
-/// <param name="Name">Name in the material library.</param>
-/// <param name="Kind">What it is: "sleeve", "cloth", "tape", "veil", "resin", "sheet".</param>
-/// <param name="Length">Length left on the roll, or of the sheet; none where it goes by mass.</param>
-/// <param name="Width">Width of the roll or of the sheet; none where it has none.</param>
-/// <param name="Mass">Mass left; none where it goes by length.</param>
-/// <param name="PotLife">Time a resin can be worked with; none for anything else.</param>
-public sealed record StockItem(string Name, string Kind, Length? Length, Length? Width, Mass? Mass, Duration? PotLife);

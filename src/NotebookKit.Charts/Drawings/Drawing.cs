@@ -6,6 +6,9 @@ namespace NotebookKit.Charts.Drawings;
 /// <param name="Svg">The drawing as SVG; its width and height are paper sizes in mm.</param>
 public sealed record Drawing(string Title, string Description, string Svg)
 {
+    /// <summary>The same for a narrow screen; empty where the drawing is narrow enough as it is.</summary>
+    public string Narrow { get; init; } = "";
+
     /// <summary>Title and description.</summary>
     public override string ToString() => $"{Title}: {Description}";
 }

@@ -15,7 +15,7 @@ public static class LayupDrawing
     private const double Least = 3.4;
     private const double Inner = 74;
     private const double HalfAngle = 0.5;
-    private const double LabelX = 117;
+    private const double Paper = 120;
 
     /// <summary>Draws the wall.</summary>
     /// <param name="title">What it shows.</param>
@@ -30,27 +30,27 @@ public static class LayupDrawing
         var sheet = new SvgSheet();
         var total = layers.Sum(l => l.Thickness.Millimeters);
         var drawn = Drawn(layers, total);
-        var (cx, cy) = (62.0, 16 + Inner + Wall);
-        sheet.Text(4, 7, title, size: 4.6, bold: true);
+        var (cx, cy) = (Paper / 2, 16 + Inner + Wall);
+        sheet.Title(title, Paper);
+        var numbers = cy - Inner + 40;
         var radius = Inner;
         for (var i = 0; i < layers.Count; i++)
         {
             sheet.Open("layer", ("thickness-mm", layers[i].Thickness.Millimeters), ("drawn-mm", drawn[i]));
             Layer(sheet, layers[i], cx, cy, radius, radius + drawn[i]);
-            Label(sheet, layers[i], i, layers.Count, cx, cy, radius + (drawn[i] / 2));
+            numbers = Label(sheet, layers[i], i, cx, cy, radius + (drawn[i] / 2), numbers);
             sheet.Close();
             radius += drawn[i];
         }
         sheet.Line(cx, cy - Inner + 24, cx, cy - radius - 4, SvgSheet.Thin, Palette.Ink, SvgSheet.CentreLine);
         sheet.Text(cx, cy - Inner + 12, "inside", "middle", colour: Palette.Quiet);
         sheet.Text(cx, cy - Inner + 18, $"bore ⌀ {Mm(innerDiameter.Millimeters)} mm", "middle");
-        var bottom = cy - Inner + 31;
-        sheet.Text(4, bottom, $"Wall {Mm(total)} mm in all. Thickness is drawn about {Math.Round(Wall / total):0} times its size, thin "
-            + "layers more; the curvature isn't to scale.", size: 2.9, colour: Palette.Quiet);
-        var width = Math.Max(190, layers.Max(l => LabelX + SvgSheet.WidthOf(l.Name) + SvgSheet.WidthOf(" 0.00 mm") + 6));
+        var bottom = sheet.Paragraph(4, numbers + 2, $"Wall {Mm(total)} mm in all. Thickness is drawn about "
+            + $"{Math.Round(Wall / total):0} times its size, thin layers more; the curvature isn't to scale.", Paper - 8,
+            colour: Palette.Quiet);
         var description = $"Bore {Mm(innerDiameter.Millimeters)} mm; from inside out: "
             + $"{string.Join(", ", layers.Select(l => $"{l.Name} {Mm(l.Thickness.Millimeters)} mm"))}; wall {Mm(total)} mm in all.";
-        return new Drawing(title, description, sheet.Finish(width, bottom + 4, title, description));
+        return new Drawing(title, description, sheet.Finish(Paper, bottom, title, description));
     }
 
     private static List<Finding> Validate(Length innerDiameter, IReadOnlyList<WallLayer> layers)
@@ -127,14 +127,17 @@ public static class LayupDrawing
         }
     }
 
-    private static void Label(SvgSheet sheet, WallLayer layer, int index, int count, double cx, double cy, double radius)
+    // A figure on the layer, shifted so that thin layers' figures don't touch; its words below.
+    private static double Label(SvgSheet sheet, WallLayer layer, int index, double cx, double cy, double radius, double row)
     {
-        var (x, y) = At(cx, cy, radius, HalfAngle - 0.035);
-        var row = cy - Inner - Wall + 3 + ((count - 1 - index) * Math.Min(9, 44.0 / count));
-        sheet.Circle(x, y, 0.5, width: 0, fill: Palette.Ink);
-        sheet.Path([(x, y), (LabelX - 5, row - 1), (LabelX - 1, row - 1)], closed: false, width: SvgSheet.Thin);
-        sheet.Text(LabelX, row, layer.Name);
-        sheet.Text(LabelX + SvgSheet.WidthOf(layer.Name) + 2, row, $"{Mm(layer.Thickness.Millimeters)} mm", bold: true);
+        var number = (index + 1).ToString(CultureInfo.InvariantCulture);
+        var (x, y) = At(cx, cy, radius, -HalfAngle + 0.06 + (0.12 * (index % 8)));
+        sheet.Circle(x, y, 2.4, SvgSheet.Thin, Palette.Paper);
+        sheet.Text(x, y + 1.1, number, "middle", bold: true, halo: false);
+        sheet.Circle(6.5, row - 1.1, 2.4, SvgSheet.Thin, Palette.Paper);
+        sheet.Text(6.5, row, number, "middle", bold: true, halo: false);
+        sheet.Text(Paper - 4, row, $"{Mm(layer.Thickness.Millimeters)} mm", "end", bold: true);
+        return sheet.Paragraph(11, row, layer.Name, Paper - 38) + 1.4;
     }
 
     private static IEnumerable<(double X, double Y)> Arc(double cx, double cy, double radius, double from, double to) =>

@@ -16,14 +16,14 @@ internal sealed class SideView
     private readonly double _breakFromMm = double.PositiveInfinity;
     private readonly double _breakToMm = double.PositiveInfinity;
 
-    public SideView(DrawingModel model, double left)
+    public SideView(DrawingModel model, double left, double room = Room)
     {
         Left = left;
         _noseMm = model.Outline[0].Station.Millimeters;
         var length = model.Length.Millimeters;
-        Scale = Reductions.FirstOrDefault(s => length / s <= Room, Math.Ceiling(length / Room / 100) * 100);
+        Scale = Reductions.FirstOrDefault(s => length / s <= room, Math.Ceiling(length / room / 100) * 100);
         var (from, to) = PlainStretch(model);
-        var broken = Reductions.FirstOrDefault(s => (length - Math.Max(0, to - from - (2 * Kept * s))) / s <= Room - BreakGap, Scale);
+        var broken = Reductions.FirstOrDefault(s => (length - Math.Max(0, to - from - (2 * Kept * s))) / s <= room - BreakGap, Scale);
         // Breaking is worth it only where the whole body would come out as thin as a pencil line.
         if (broken < Scale && model.Diameter.Millimeters / Scale < 6)
         {

@@ -43,15 +43,47 @@ internal sealed class SvgSheet
 
     /// <summary>Text; anchor start, middle or end; turned by a quarter when it stands upright.</summary>
     public void Text(double x, double y, string text, string anchor = "start", double size = TextSize, bool bold = false,
-        bool upright = false, string colour = Palette.Ink)
+        bool upright = false, string colour = Palette.Ink, bool halo = true)
     {
         var turn = upright ? string.Create(CultureInfo.InvariantCulture, $" transform=\"rotate(-90 {N(x)} {N(y)})\"") : "";
         // A halo in the colour of the paper keeps the text readable where a thin line runs behind it.
-        const string halo = " paint-order=\"stroke\" stroke=\"" + Palette.Paper + "\" stroke-width=\"0.9\"";
+        var paper = halo ? " paint-order=\"stroke\" stroke=\"" + Palette.Paper + "\" stroke-width=\"0.9\"" : "";
         var weight = bold ? " font-weight=\"600\"" : "";
         _body.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" "
-            + $"text-anchor=\"{anchor}\"{weight}{halo} fill=\"{colour}\"{turn}>{Escape.Text(text)}</text>\n");
+            + $"text-anchor=\"{anchor}\"{weight}{paper} fill=\"{colour}\"{turn}>{Escape.Text(text)}</text>\n");
     }
+
+    /// <summary>A heading that fits its paper: long ones are set smaller, down to the size of plain text.</summary>
+    public void Title(string text, double paper) =>
+        Text(4, 7, text, size: Math.Clamp((paper - 8) / (0.64 * text.Length), TextSize, 4.4), bold: true);
+
+    /// <summary>Text broken between words to a width, line below line; gives the place of the next line.</summary>
+    public double Paragraph(double x, double y, string text, double width, double size = TextSize, string colour = Palette.Ink)
+    {
+        var line = "";
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length > 0 && WidthOf($"{line} {word}", size) > width)
+            {
+                Text(x, y, line, size: size, colour: colour);
+                (line, y) = ("", y + (1.35 * size));
+            }
+
+            line = line.Length == 0 ? word : $"{line} {word}";
+        }
+
+        Text(x, y, line, size: size, colour: colour);
+        return y + (1.35 * size);
+    }
+
+    /// <summary>A smooth closed or open curve through points, as a polyline of many.</summary>
+    public static IEnumerable<(double X, double Y)> Ellipse(double cx, double cy, double major, double minor, double angle) =>
+        Enumerable.Range(0, 97).Select(i =>
+        {
+            var (sin, cos) = Math.SinCos(2 * Math.PI * i / 96);
+            var (s, c) = Math.SinCos(angle);
+            return (cx + (major * cos * c) - (minor * sin * s), cy + (major * cos * s) + (minor * sin * c));
+        });
 
     /// <summary>Whatever is drawn until <see cref="Close"/> is cut off at a rectangle. The name must be the same for the same rectangle
     /// only.</summary>

@@ -15,6 +15,9 @@ public static class VehicleDrawing
 {
     private const double Row = 6.5;
 
+    // A phone's width: the letters of a drawing this wide are some nine pixels high on 360.
+    private const double NarrowPaper = 120, NarrowRoom = 98;
+
     /// <summary>Draws the vehicle, nose to the left.</summary>
     /// <param name="model">What to draw.</param>
     /// <exception cref="InvalidDesignException">The model has an error.</exception>
@@ -22,23 +25,36 @@ public static class VehicleDrawing
     {
         ArgumentNullException.ThrowIfNull(model);
         InvalidDesignException.ThrowIfAny($"Drawing '{model.Title}'", model.Validate());
+        return new Drawing($"{model.Title}, side and front view", Describe(model), Sheet(model, narrow: false))
+        {
+            Narrow = Sheet(model, narrow: true),
+        };
+    }
+
+    private static string Sheet(DrawingModel model, bool narrow)
+    {
         var sheet = new SvgSheet();
-        var view = new SideView(model, 12);
+        var view = narrow ? new SideView(model, 8, NarrowRoom) : new SideView(model, 12);
         var reach = view.Size(Reach(model));
         var labels = PlaceLabels(model, view);
         var top = 13 + (model.CentreOfPressure is null ? 0 : Row) + (Row * 0.8 * (labels.Count == 0 ? 0 : labels.Max(l => l.Row) + 1));
         var axis = top + reach + 3;
         sheet.Text(4, 7, model.Title, size: 4.6, bold: true);
         BodyPainter.Paint(sheet, model, view, axis);
-        FrontView(sheet, model, view, axis, reach);
+        if (!narrow) FrontView(sheet, model, view, FrontCentre(model, view, reach), axis, reach);
         Labels(sheet, model, view, axis, top, labels);
         Pressure(sheet, model, view, axis, 13 + 1);
         var bottom = BelowBody(sheet, model, view, axis, axis + Math.Max(view.Size(Hang(model)) + 2, 4));
-        bottom = Math.Max(bottom, axis + reach + 13);
-        bottom = Legend(sheet, model, view, bottom + 7);
-        var width = Math.Max(FrontCentre(model, view, reach) + reach + 9, 175);
-        return new Drawing($"{model.Title}, side and front view", Describe(model),
-            sheet.Finish(width, bottom + 3, $"{model.Title}, to scale", Describe(model)));
+        bottom = Math.Max(bottom, axis + reach + (narrow ? 2 : 13));
+        if (narrow)
+        {
+            FrontView(sheet, model, view, Math.Max(18, reach + 8), bottom + reach + 8, reach);
+            bottom += (2 * reach) + 22;
+        }
+
+        bottom = Legend(sheet, model, view, bottom + 7, narrow);
+        var width = narrow ? NarrowPaper : Math.Max(FrontCentre(model, view, reach) + reach + 9, 175);
+        return sheet.Finish(width, bottom + 3, $"{model.Title}, to scale", Describe(model));
     }
 
     private static double Reach(DrawingModel model) =>
@@ -53,9 +69,8 @@ public static class VehicleDrawing
             c.Radius.Millimeters)))
         .Append(model.Diameter.Millimeters / 2).Max();
 
-    private static void FrontView(SvgSheet sheet, DrawingModel model, SideView view, double axis, double reach)
+    private static void FrontView(SvgSheet sheet, DrawingModel model, SideView view, double x, double axis, double reach)
     {
-        var x = FrontCentre(model, view, reach);
         sheet.Open("front");
         foreach (var fin in model.Fins)
         {
@@ -77,7 +92,7 @@ public static class VehicleDrawing
         var (dx, dy) = (radius * 0.7071, radius * 0.7071);
         sheet.Line(x + dx, axis + dy, x + dx + 3, axis + reach + 4, SvgSheet.Thin);
         sheet.Text(x + dx + 3, axis + reach + 7, $"⌀ {Mm(model.Diameter.Millimeters)}", "middle");
-        sheet.Text(x, axis + reach + 12, "front view", "middle", size: 2.7, colour: Palette.Quiet);
+        sheet.Text(x, axis + reach + 12, "front view", "middle", size: SvgSheet.TextSize, colour: Palette.Quiet);
         sheet.Close();
     }
 
@@ -89,13 +104,15 @@ public static class VehicleDrawing
         foreach (var mark in model.Labels.Concat(water).OrderBy(m => m.Station.Millimeters))
         {
             var (x, width) = (view.X(mark.Station.Millimeters), SvgSheet.WidthOf(mark.Label));
-            var row = ends.FindIndex(end => end < x - (width / 2) - 2);
+            // A wide name near the nose would leave the paper.
+            var middle = Math.Max(x, (width / 2) + 2);
+            var row = ends.FindIndex(end => end < middle - (width / 2) - 2);
             if (row < 0)
             {
                 ends.Add(0);
                 row = ends.Count - 1;
             }
-            ends[row] = x + (width / 2);
+            ends[row] = middle + (width / 2);
             placed.Add((mark, x, row));
         }
         return placed;
@@ -108,10 +125,10 @@ public static class VehicleDrawing
         {
             var y = top - (Row * 0.8 * row);
             var surface = axis - (0.7 * view.Size(SideView.RadiusAt(model.Outline, mark.Station.Millimeters)));
-            sheet.Open("label");
+            sheet.Open("named-part");
             sheet.Line(x, y + 1, x, surface);
             sheet.Circle(x, surface, 0.45, width: 0, fill: Palette.Ink);
-            sheet.Text(x, y, mark.Label, "middle");
+            sheet.Text(Math.Max(x, (SvgSheet.WidthOf(mark.Label) / 2) + 2), y, mark.Label, "middle");
             sheet.Close();
         }
     }
@@ -165,7 +182,7 @@ public static class VehicleDrawing
         return y;
     }
 
-    private static double Legend(SvgSheet sheet, DrawingModel model, SideView view, double y)
+    private static double Legend(SvgSheet sheet, DrawingModel model, SideView view, double y, bool narrow)
     {
         sheet.Open("legend");
         var x = 6.0;
@@ -184,17 +201,19 @@ public static class VehicleDrawing
             at => sheet.Line(at - 3, y - 0.9, at + 3, y - 0.9, SvgSheet.Thin, Palette.Ink, SvgSheet.Hidden));
         y += 5;
         var scale = view.Scale.ToString("0", CultureInfo.InvariantCulture);
-        sheet.Text(4, y, $"Dimensions in mm. Scale 1:{scale} on paper at full "
-            + $"size{(view.Broken ? "; a plain stretch is left out between the wavy lines" : "")}.{Margins(model)}", size: 2.9,
-            colour: Palette.Quiet);
+        var note = $"Dimensions in mm. Scale 1:{scale} on paper at full "
+            + $"size{(view.Broken ? "; a plain stretch is left out between the wavy lines" : "")}.{Margins(model)}";
+        if (narrow) y = sheet.Paragraph(4, y + 1, note, NarrowPaper - 8, colour: Palette.Quiet) - 4;
+        else sheet.Text(4, y, note, size: 2.9, colour: Palette.Quiet);
         sheet.Close();
         return y;
 
         void Entry(string text, Action<double> symbol)
         {
             symbol(x + 1);
-            sheet.Text(x + 5.2, y, text, size: 2.9);
-            x += 9 + SvgSheet.WidthOf(text, 2.9);
+            sheet.Text(x + 5.2, y, text, size: narrow ? SvgSheet.TextSize : 2.9);
+            if (narrow) y += 6;
+            else x += 9 + SvgSheet.WidthOf(text, 2.9);
         }
     }
 

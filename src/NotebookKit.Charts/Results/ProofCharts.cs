@@ -63,6 +63,6 @@ public static class ProofCharts
     public static Drawing Draw(this ProofPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return ProofDrawing.Draw(plan.ProofPressure, plan.StandOff.Distance);
+        return ProofDrawing.Draw(plan.ProofPressure, plan.StandOff.Distance, plan.LongestSpan);
     }
 }

@@ -31,7 +31,11 @@ internal static class ChartFormatter
         writer.WriteLine(NeedsOurs);
     }
 
-    public static void Html(Drawing drawing, TextWriter writer) => Fragment.Write(writer, "drawing", w => w.Write(drawing.Svg));
+    public static void Html(Drawing drawing, TextWriter writer) => Fragment.Write(writer, "drawing", w => w.Write(SvgOf(drawing)));
+
+    // A screen too narrow for the letters of the wide form shows the narrow one; paper always shows the wide one.
+    private static string SvgOf(Drawing drawing) => drawing.Narrow.Length == 0 ? drawing.Svg
+        : $"<div class=\"nk-wide\">{drawing.Svg}</div><div class=\"nk-narrow\">{drawing.Narrow}</div>";
 
     public static void Plain(Drawing drawing, TextWriter writer) => writer.WriteLine(drawing.ToString());
 }

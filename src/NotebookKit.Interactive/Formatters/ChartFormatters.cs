@@ -36,6 +36,7 @@ internal static class ChartFormatters
         Registry.AddAll(typeof(EngineeringChart).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.AddAll(typeof(LogReader).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<Drawing>(ChartFormatter.Html, ChartFormatter.Plain);
+        DrawnResultFormatter.Register();
         Registry.Add<Explorer>(ExplorerFormatter.Html, ExplorerFormatter.Plain);
         Registry.Add<LiveExplorer>(
             (LiveExplorerFormatter.ViewMime, LiveExplorerFormatter.View), (Registry.Html, LiveExplorerFormatter.Html),

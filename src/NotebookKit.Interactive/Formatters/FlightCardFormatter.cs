@@ -34,7 +34,7 @@ internal static class FlightCardFormatter
     });
 
     // Those that the design took over: another notebook's say nothing here.
-    private static string Changed(GivenOverrides givens) =>
+    internal static string Changed(GivenOverrides givens) =>
         string.Join(" ", givens.Names.Except(givens.Untaken, StringComparer.OrdinalIgnoreCase)
             .Select(n => $"{n} was set to {givens.TextOf(n)} for this run."));
 

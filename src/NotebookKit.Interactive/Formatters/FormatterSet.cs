@@ -5,6 +5,7 @@ using NotebookKit.Interactive.Tables;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Record;
+using NotebookKit.Sheets;
 using UnitsNet;
 
 namespace NotebookKit.Interactive.Formatters;
@@ -67,7 +68,11 @@ internal static class FormatterSet
             (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
         Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain),
             (HeadlineFormatter.Mime, HeadlineFormatter.Json));
-        VerdictFormatter.Register();
+        // A list is never cut short, and one of sentences is a list with boxes.
+        Microsoft.DotNet.Interactive.Formatting.Formatter.ListExpansionLimit = int.MaxValue;
+        Registry.Add<IEnumerable<string>>(ChecklistFormatter.Html, ChecklistFormatter.Plain);
+        Registry.Add<ISheet>(SheetFormatter.Html, SheetFormatter.Plain);
+        VerdictFormatter.Register(givens);
         return ChartFormatters.Register(passesFigures);
     }
 

@@ -3,6 +3,7 @@ using Microsoft.DotNet.Interactive.Formatting;
 using NotebookKit.Clearance;
 using NotebookKit.Proofing;
 using NotebookKit.Record;
+using NotebookKit.Sheets;
 
 namespace NotebookKit.Interactive.Formatters;
 
@@ -15,19 +16,22 @@ internal static class VerdictFormatter
     public const string RecordMime = "application/vnd.notebookkit.record+json";
 
     /// <summary>Adds the form; html and plain text stay those of the result.</summary>
-    public static void Register()
+    /// <param name="givens">What the run was asked to change: a card's paper says so.</param>
+    public static void Register(GivenOverrides givens)
     {
-        Add<FlightCard>(MainVerdict.Of);
-        Add<TwoStageFlightCard>(MainVerdict.Of);
+        Add<FlightCard>(MainVerdict.Of, c => SheetFormatter.Json(FlightSheet.Of(c), FlightCardFormatter.Changed(givens)));
+        Add<TwoStageFlightCard>(MainVerdict.Of, c => SheetFormatter.Json(FlightSheet.Of(c), FlightCardFormatter.Changed(givens)));
         Add<ProofRecord>(MainVerdict.Of);
         Add<DesignRecord>(MainVerdict.Of);
         Formatter.Register<DesignRecord>((record, writer) => writer.Write(record.ToJson()), RecordMime);
         Formatter.SetPreferredMimeTypesFor(typeof(DesignRecord), Registry.Html, Registry.Plain, Mime, RecordMime);
     }
 
-    private static void Add<T>(Func<T, MainVerdict> verdict)
+    private static void Add<T>(Func<T, MainVerdict> verdict, Func<T, string>? sheet = null)
     {
         Formatter.Register<T>((result, writer) => writer.Write(JsonSerializer.Serialize(verdict(result))), Mime);
-        Formatter.SetPreferredMimeTypesFor(typeof(T), Registry.Html, Registry.Plain, Mime);
+        if (sheet is not null) Formatter.Register<T>((result, writer) => writer.Write(sheet(result)), SheetFormatter.Mime);
+        Formatter.SetPreferredMimeTypesFor(typeof(T), [Registry.Html, Registry.Plain, Mime, .. sheet is null ? Array.Empty<string>()
+            : [SheetFormatter.Mime]]);
     }
 }

@@ -39,7 +39,7 @@ internal static partial class NewCommand
         design.Write(Path.Combine(folder, DesignRequest.InFolder));
         File.WriteAllText(Path.Combine(folder, "design.schema.json"), DesignSchema.Text);
         File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
-            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min]\n");
+            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],price [text]\n");
         File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
         NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);
         Console.Out.WriteLine($"{folder} is ready: edit {DesignRequest.InFolder}, then: check {folder}");
@@ -54,7 +54,7 @@ internal static partial class NewCommand
             .With("about", "Begun from another design; every value is to be checked.");
         string[] within = design.Stages.Count == 2 ? ["stages.booster.", "stages.sustainer."] : [""];
         foreach (var path in within.SelectMany(w => new[] { $"{w}evidence", $"{w}rating.working pressure",
-            $"{w}vessel.nozzle end.weighed", $"{w}vessel.forward end.weighed" }).Append("decisions"))
+            $"{w}vessel.nozzle end.weighed", $"{w}vessel.forward end.weighed", $"{w}pad" }).Append("decisions"))
             if (design.HasPart(path)) design = design.Without(path);
         design = WithoutMeasurements(design);
         // About what a vessel without a test is rated for.

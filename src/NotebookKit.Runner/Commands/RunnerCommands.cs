@@ -25,6 +25,7 @@ internal static class RunnerCommands
             VesselCommand.Create(),
             CheckCommand.Create(),
             SweepCommand.Create(),
+            SheetsCommand.Create(),
             NewCommand.Create(),
             LearnCommand.Create(),
             WorkerCommand(),

@@ -19,6 +19,9 @@ internal static class MediaTypes
     /// <summary>A design record as it is kept.</summary>
     public const string Record = VerdictFormatter.RecordMime;
 
+    /// <summary>A sheet of paper, without its layout.</summary>
+    public const string Sheet = SheetFormatter.Mime;
+
     /// <summary>Html.</summary>
     public const string Html = "text/html";
 

@@ -1,5 +1,6 @@
 using NotebookKit.Interactive.Formatters;
 using NotebookKit.Record;
+using NotebookKit.Sheets;
 
 namespace NotebookKit.Runner.Reports;
 
@@ -14,6 +15,9 @@ internal sealed record NotebookAnswer(IReadOnlyList<Headline> Numbers, IReadOnly
     /// <summary>Its designs' requirements; none where it states none.</summary>
     public IReadOnlyList<RequirementTable> Requirements { get; init; } = [];
 
+    /// <summary>Sheets of flights that it shows, the last of each title.</summary>
+    public IReadOnlyList<SheetContent> Sheets { get; init; } = [];
+
     /// <summary>Givens on which this run differs, a line each.</summary>
     public IReadOnlyList<string> ChangedGivens { get; init; } = [];
 
@@ -21,5 +25,5 @@ internal sealed record NotebookAnswer(IReadOnlyList<Headline> Numbers, IReadOnly
     public string RecordNote { get; init; } = "";
 
     /// <summary>What may be said of a notebook that failed: its decisions and main numbers may rest on what it never reached.</summary>
-    public NotebookAnswer OfFailed => this with { Numbers = [], Verdicts = [] };
+    public NotebookAnswer OfFailed => this with { Numbers = [], Verdicts = [], Sheets = [] };
 }

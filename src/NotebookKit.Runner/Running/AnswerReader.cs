@@ -4,6 +4,7 @@ using NotebookKit.Interactive.Formatters;
 using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
+using NotebookKit.Sheets;
 
 namespace NotebookKit.Runner.Running;
 
@@ -18,6 +19,11 @@ internal static class AnswerReader
     /// <param name="cell">Cell.</param>
     public static IEnumerable<MainVerdict> Verdicts(NotebookCell cell) =>
         Read<MainVerdict>(cell, MediaTypes.Verdict).Where(v => v is { Subject.Length: > 0, Words.Length: > 0, Remark: not null });
+
+    /// <summary>The sheets of a cell that has run; one that can't be read is none.</summary>
+    /// <param name="cell">Cell.</param>
+    public static IEnumerable<SheetContent> Sheets(NotebookCell cell) =>
+        Read<SheetContent>(cell, MediaTypes.Sheet).Where(s => s is { Title.Length: > 0, Sections: not null });
 
     /// <summary>The design records of a cell that has run; one that can't be read is none.</summary>
     /// <param name="cell">Cell.</param>

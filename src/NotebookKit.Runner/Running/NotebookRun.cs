@@ -7,6 +7,7 @@ using NotebookKit.Record;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
 using NotebookKit.Runner.Reports;
+using NotebookKit.Sheets;
 using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Runner.Running;
@@ -22,6 +23,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
     private readonly List<Headline> _headlines = [];
     private readonly List<MainVerdict> _verdicts = [];
     private readonly List<DesignRecord> _records = [];
+    private readonly List<SheetContent> _sheets = [];
     private readonly List<CellFailure> _failures = [];
     private readonly List<string> _unstated = [];
     private readonly MissingNames _missing = new();
@@ -44,7 +46,10 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
     public IReadOnlyList<string> Unstated => _unstated;
 
     /// <summary>What it comes to, as far as it ran. A later decision takes the place of an earlier one on the same subject.</summary>
-    public NotebookAnswer Answer => new(_headlines, [.. _verdicts.GroupBy(v => v.Subject, StringComparer.Ordinal).Select(of => of.Last())]);
+    public NotebookAnswer Answer => new(_headlines, [.. _verdicts.GroupBy(v => v.Subject, StringComparer.Ordinal).Select(of => of.Last())])
+    {
+        Sheets = [.. _sheets.GroupBy(s => s.Title, StringComparer.Ordinal).Select(of => of.Last())],
+    };
 
     /// <summary>Runs it in an engine of its own.</summary>
     /// <param name="options">Limits.</param>
@@ -106,6 +111,7 @@ internal sealed class NotebookRun(NotebookFile file, Func<WorkerOptions, Cancell
         _headlines.AddRange(AnswerReader.Numbers(cell));
         _verdicts.AddRange(AnswerReader.Verdicts(cell));
         _records.AddRange(AnswerReader.Records(cell));
+        _sheets.AddRange(AnswerReader.Sheets(cell));
         return outcome;
     }
 

@@ -5,6 +5,7 @@ using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
 using NotebookKit.Runner.Pages;
 using NotebookKit.Runner.Reports;
+using NotebookKit.Runner.Sheets;
 using NotebookKit.Runner.Workers;
 
 namespace NotebookKit.Runner.Running;
@@ -28,7 +29,12 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
             reports[i] = await RunOneAsync(options.Notebooks[i], token);
             display.Ended(reports[i]);
         });
-        if (options.Shard is null) AtomicFile.Write(options.IndexFile, IndexPage.Write(reports));
+        if (options.Shard is null)
+        {
+            SheetFolder.WriteFor(options, reports);
+            AtomicFile.Write(options.IndexFile, IndexPage.Write(reports));
+        }
+
         return reports;
     }
 

@@ -61,6 +61,9 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
     /// <param name="name">Its name.</param>
     public string PageFile(string name) => Path.Combine(OutputFolder, "pages", name + ".html");
 
+    /// <summary>Where the sheets of the designs go.</summary>
+    public string SheetFolder => Path.Combine(OutputFolder, "sheets");
+
     /// <summary>Where the list of all pages goes.</summary>
     public string IndexFile => Path.Combine(OutputFolder, "index.html");
 }

@@ -11,19 +11,19 @@ internal static class StockListDemo
         var csv = new DemoCsv(
             Seed,
             "what lies on the shelf of the Saltmarsh Model Rocketry Circle",
-            "an item's name is the one the material library knows it by; a cell is empty where it doesn't apply");
-        csv.Line("item [text]", "kind [text]", "length [m]", "width [mm]", "mass [g]", "pot life [min]");
-        csv.Line("carbon sleeve 65 mm light", "sleeve", "6.0", "", "", "");
-        csv.Line("carbon sleeve 65 mm heavy", "sleeve", "3.5", "", "", "");
-        csv.Line("carbon sleeve 76 mm", "sleeve", "2.0", "", "", "");
-        csv.Line("glass sleeve 65 mm", "sleeve", "8.0", "", "", "");
-        csv.Line("carbon plain 93 g", "cloth", "1.5", "1000", "", "");
-        csv.Line("carbon twill 200 g", "cloth", "2.0", "1000", "", "");
-        csv.Line("glass plain 80 g", "cloth", "5.0", "1000", "", "");
-        csv.Line("carbon tape 150 g", "tape", "30.0", "50", "", "");
-        csv.Line("glass veil 30 g", "veil", "10.0", "500", "", "");
-        csv.Line("laminating epoxy", "resin", "", "", "1850", "40");
-        csv.Line("glass twill 163 g", "sheet", "0.60", "300", "", "");
+            "an item's name is the one the material library knows it by; a cell is empty where it doesn't apply; prices are invented, too");
+        csv.Line("item [text]", "kind [text]", "length [m]", "width [mm]", "mass [g]", "pot life [min]", "hardener [%]", "price [text]");
+        csv.Line("carbon sleeve 65 mm light", "sleeve", "6.0", "", "", "", "", "11.40 EUR/m");
+        csv.Line("carbon sleeve 65 mm heavy", "sleeve", "3.5", "", "", "", "", "18.60 EUR/m");
+        csv.Line("carbon sleeve 76 mm", "sleeve", "2.0", "", "", "", "", "16.20 EUR/m");
+        csv.Line("glass sleeve 65 mm", "sleeve", "8.0", "", "", "", "", "4.90 EUR/m");
+        csv.Line("carbon plain 93 g", "cloth", "1.5", "1000", "", "", "", "27.50 EUR/m");
+        csv.Line("carbon twill 200 g", "cloth", "2.0", "1000", "", "", "", "24.00 EUR/m");
+        csv.Line("glass plain 80 g", "cloth", "5.0", "1000", "", "", "", "6.80 EUR/m");
+        csv.Line("carbon tape 150 g", "tape", "30.0", "50", "", "", "", "2.30 EUR/m");
+        csv.Line("glass veil 30 g", "veil", "10.0", "500", "", "", "", "2.10 EUR/m");
+        csv.Line("laminating epoxy", "resin", "", "", "1850", "40", "30", "31.00 EUR/kg");
+        csv.Line("glass twill 163 g", "sheet", "0.60", "300", "", "", "", "");
         return csv.ToString();
     }
 }

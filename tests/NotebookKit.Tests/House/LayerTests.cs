@@ -38,6 +38,12 @@ public class LayerTests
                 "Aerodynamics", "Recovery", "Flight", "Evidence",
             "Record", "DesignFiles",
         ],
+        ["Sheets"] =
+        [
+            "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion",
+                "Aerodynamics", "Recovery", "Flight", "Evidence",
+            "Record", "DesignFiles", "Clearance",
+        ],
     };
 
     // Propulsion and filling see a vessel only as volume, bore and rated pressure; a flight passes that on.

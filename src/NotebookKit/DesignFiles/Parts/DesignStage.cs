@@ -105,6 +105,8 @@ public sealed class DesignStage
             };
         }
     }
+    /// <summary>What it is filled with at the pad; none where it isn't given.</summary>
+    public PadEquipment? Pad => _content.Pad;
 
     /// <summary>What the design doesn't give and a flight needs, by key; empty where nothing is missing.</summary>
     public IReadOnlyList<string> Missing =>

@@ -1,5 +1,6 @@
 using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Aerodynamics.Drag;
+using NotebookKit.Filling.Fills;
 using NotebookKit.Flight.Design;
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Proofing;
@@ -29,6 +30,8 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
     public LaunchTube? LaunchTube { get; init; }
 
     public ChargeContent? Charge { get; init; }
+
+    public PadEquipment? Pad { get; init; }
 
     public Canopy? Canopy { get; init; }
 

@@ -23,4 +23,6 @@ internal static class FillingSources
 
     public static Source Kv { get; } = new("IEC", "60534-1 Industrial-process control valves", 2005, "definition of the flow coefficients",
         SourceKind.Unverified);
+
+    public static Source PadPractice { get; } = Source.CommonPractice("parts of a fill line and the order they stand in");
 }

@@ -150,6 +150,15 @@ public sealed record WindProfile
         return Speed.FromMetersPerSecond(Math.Sqrt((east * east) + (north * north)));
     }
 
+    /// <summary>Where the wind blows from at a height, clockwise from north; none where it is calm or nobody has said what it is.</summary>
+    /// <param name="height">Height above ground; 0 or above.</param>
+    public Angle? FromAt(Length height)
+    {
+        Velocity(Math.Max(0, height.Meters), out var east, out var north);
+        return !IsGiven || (east == 0 && north == 0) ? null
+            : Angle.FromDegrees(((Math.Atan2(-east, -north) * 180 / Math.PI) + 360) % 360);
+    }
+
     /// <summary>Wind velocity towards east and north at a height, without allocation [m/s].</summary>
     internal void Velocity(double heightM, out double eastMps, out double northMps)
     {

@@ -1,0 +1,158 @@
+using NotebookKit.Building;
+using NotebookKit.Charts.Results;
+using NotebookKit.Clearance;
+using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Filling.Vents;
+using NotebookKit.Logs;
+using NotebookKit.Provenance;
+using NotebookKit.Runner.Notebooks;
+using NotebookKit.Runner.Reports;
+using NotebookKit.Runner.Running;
+using NotebookKit.Sheets;
+
+namespace NotebookKit.Runner.Sheets;
+
+/// <summary>Writes the sheets of designs into a folder: flight card, proof sheet, pad sheet, templates, shopping list.</summary>
+internal static class SheetFolder
+{
+    private const string Misfire = "Misfire";
+
+    private static readonly (string File, string Name)[] Files =
+    [
+        ("flight-card.html", "Flight card"), ("proof-sheet.html", "Proof sheet"), ("pad-sheet.html", "Pad sheet"),
+        ("templates.html", "Templates"), ("shopping-list.html", "Cutting, resin, shopping"),
+    ];
+
+    /// <summary>Writes the sheets of every design that lies beside a run's notebooks: the first in the folder itself, each other in a
+    /// folder of its name. A design that can't be read, or a folder without one, has none.</summary>
+    /// <param name="options">The run.</param>
+    /// <param name="reports">What became of its notebooks: cards that they show take the place of the design's own.</param>
+    public static void WriteFor(RunOptions options, IReadOnlyList<NotebookReport> reports)
+    {
+        var shown = reports.SelectMany(r => r.Answer.Sheets).ToList();
+        var first = true;
+        foreach (var folder in options.Notebooks.Select(n => Path.GetDirectoryName(Path.GetFullPath(n))!).Distinct())
+            foreach (var file in DesignsIn(folder))
+            {
+                Design design;
+                try
+                {
+                    design = Design.Read(file).With(options.Givens);
+                }
+                catch (DesignFileException)
+                {
+                    continue;
+                }
+
+                var to = first ? options.SheetFolder : Path.Combine(options.SheetFolder, Path.GetFileNameWithoutExtension(file));
+                Write(design, Shelf(folder), to, shown.LastOrDefault(s => IsOf(s, design)));
+                first = false;
+            }
+    }
+
+    /// <summary>Writes the sheets of one design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="stock">Its stock list; none where there is none.</param>
+    /// <param name="folder">Where to.</param>
+    /// <param name="card">The card that a notebook shows with its evidence; the design's own, without evidence, where none is.</param>
+    /// <returns>The files.</returns>
+    public static IReadOnlyList<string> Write(Design design, StockList? stock, string folder, SheetContent? card = null)
+    {
+        Directory.CreateDirectory(folder);
+        ShelfItem[] shelf = [.. stock?.Items.Select(i => i.ToShelf()) ?? []];
+        var standOff = design.Site is not { } site ? null : Try(() => design.Stages.Count == 1 ? design.Vehicle.StandOff(site)
+            : design.TwoStageVehicle.StandOff(site));
+        List<DesignSheets> stages = [.. design.Stages.Select(s => DesignSheets.Of(s, design.Site, shelf, Resin(s.Vessel.Resin.Name, stock),
+            standOff))];
+        var slowest = stages.Select(s => s.Vent).OfType<VentResult>().MaxBy(v => v.Slowest);
+        var flight = card is null ? Own(design, standOff, slowest) : card with { Sections = [.. card.Sections.Select(s =>
+            s.Heading == Misfire && slowest is { } v ? s with { Rules = SheetRules.Misfire(v.Slowest) } : s)] };
+        AtomicFile.Write(Path.Combine(folder, Files[0].File), SheetPage.Write(flight, Files));
+        AtomicFile.Write(Path.Combine(folder, Files[1].File), SheetPage.Write(
+            Joined($"Proof sheet, {design.Name}", "proof sheet", stages, s => s.Proof),
+            Files, [.. stages.Where(s => s.Proof is not null).Take(1).Select(s => s.Proof!.Plan.Draw())]));
+        AtomicFile.Write(Path.Combine(folder, Files[2].File), SheetPage.Write(
+            Joined($"Pad sheet, {design.Name}", "pad sheet", stages, s => s.Pad),
+            Files, [.. stages.Where(s => s.Pad is not null).Select(s => s.Pad!.Plumbing.Draw())]));
+        List<TemplateSheet> templates = [.. stages.Select(s => s.Templates).OfType<TemplateSheet>()];
+        AtomicFile.Write(Path.Combine(folder, Files[3].File), templates.Count > 0
+            ? TemplatePages.Write($"Templates, {design.Name}", templates, Files)
+            : SheetPage.Write(Joined<ShoppingSheet>($"Templates, {design.Name}", "templates", stages, _ => null), Files));
+        AtomicFile.Write(Path.Combine(folder, Files[4].File), SheetPage.Write(
+            Joined($"Cutting, resin and shopping list, {design.Name}", "shopping list", stages, s => s.Shopping), Files));
+        return [.. Files.Select(f => Path.Combine(folder, f.File))];
+    }
+
+    /// <summary>The stock list that belongs to a folder of designs: in it, or in the demo data beside it; none where there is none or it
+    /// can't be read.</summary>
+    /// <param name="folder">The folder.</param>
+    public static StockList? Shelf(string folder)
+    {
+        foreach (var file in new[] { Path.Combine(folder, "stock.csv"), Path.Combine(folder, "..", "data-demo", "stock.csv") })
+            if (File.Exists(file)) return StockList.Read(file);
+        return null;
+    }
+
+    private static IEnumerable<string> DesignsIn(string folder) => Directory.EnumerateFiles(folder, "*.json")
+        .Where(f => !f.EndsWith(".schema.json", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
+
+    // A card names its vehicle first: "Flight card, Curlew at ...", "Flight card of two stages, Godwit at ...".
+    private static bool IsOf(SheetContent card, Design design) =>
+        card.Title.Contains($", {design.Name} at ", StringComparison.Ordinal);
+
+    private static ResinSystem? Resin(string name, StockList? stock) =>
+        stock?.Of("resin").FirstOrDefault(r => r.Name == name) is { PotLife: { } life, HardenerPerResin: { } share }
+            ? new ResinSystem(name, share, life) : null;
+
+    private static SheetContent Own(Design design, LaunchStandOff? standOff, VentResult? vent)
+    {
+        var title = $"Flight card, {design.Name}";
+        if (design.Site is not { } site) return Refused(title, "The design gives no site to fly from.");
+        return Try(() => design.Stages.Count == 1
+            ? FlightSheet.Of(design.Vehicle.Card(site, new FlightEvidence { StandOff = standOff }), vent).Content
+            : FlightSheet.Of(design.TwoStageVehicle.Card(site, new TwoStageEvidence { StandOff = standOff }), vent).Content,
+            out var why) ?? Refused(title, why);
+    }
+
+    private static SheetContent Joined<T>(string title, string what, List<DesignSheets> stages, Func<DesignSheets, T?> of)
+        where T : class, ISheet
+    {
+        var made = stages.Select(of).OfType<T>().Select(s => s.Content).ToList();
+        var refused = stages.Where(s => s.Refused.ContainsKey(what)).Select(s => s.Refused[what]).ToList();
+        if (made.Count == 0) return Refused(title, string.Join(" ", refused));
+        if (stages.Count == 1) return made[0];
+        return made[0] with
+        {
+            Title = title,
+            Sections = [.. made.SelectMany((c, i) => c.Sections.Select((s, k) => s with
+            {
+                Heading = $"{stages[i].Stage.Name}: {char.ToLowerInvariant(s.Heading[0])}{s.Heading[1..]}",
+                BeginsPage = s.BeginsPage || (i > 0 && k == 0),
+            }))],
+            Findings = [.. refused.Select(Finding.Error), .. made.SelectMany(c => c.Findings).DistinctBy(f => f.Message)],
+        };
+    }
+
+    private static SheetContent Refused(string title, string why) => new(title, "This sheet can't be filled in yet.", [])
+    {
+        Findings = [Finding.Error(why.Length > 0 ? why : "The design doesn't give enough for this sheet.")],
+        Cautions = Cautions.ForFlight,
+    };
+
+    private static T? Try<T>(Func<T> make) where T : class => Try(make, out _);
+
+    private static T? Try<T>(Func<T> make, out string why) where T : class
+    {
+        why = "";
+        try
+        {
+            return make();
+        }
+        catch (Exception error) when (error is InvalidDesignException or OutOfRangeException or InvalidOperationException)
+        {
+            why = error.Message;
+            return null;
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using NotebookKit.DesignFiles.Shapes;
+using NotebookKit.Filling.Fills;
+using NotebookKit.Filling.Restrictors;
+using NotebookKit.Filling.Supply;
+using NotebookKit.Quantities;
+
+namespace NotebookKit.DesignFiles.Keys;
+
+/// <summary>What it is filled with at the pad.</summary>
+internal static class PadKeys
+{
+    private static readonly WordShape<PadPartKind> PartKind = new("kind of part", ("cylinder", PadPartKind.Cylinder),
+        ("regulator", PadPartKind.Regulator), ("fill valve", PadPartKind.FillValve), ("hose", PadPartKind.Hose),
+        ("restrictor", PadPartKind.Restrictor), ("check valve", PadPartKind.CheckValve), ("gauge", PadPartKind.Gauge),
+        ("dump valve", PadPartKind.DumpValve), ("relief valve", PadPartKind.ReliefValve));
+
+    private static readonly ObjectShape<IRestrictor> Hole = new("passage", "A round hole, the smallest passage of a way.", f =>
+    {
+        var diameter = f.Needs("diameter", Kinds.Millimetres(0.05, 30, "Measure it with a drill's shank."), "Diameter of the hole.");
+        var coefficient = f.Needs("discharge coefficient", Kinds.Number(0.3, 1, "Sharp holes have 0.6 to 0.85."),
+            "Effective over geometric area.");
+        return v => new Orifice(diameter(v), coefficient(v));
+    });
+
+    private static readonly ObjectShape<SourceCylinder> CylinderShape = new("cylinder", "The cylinder behind the regulator.", f =>
+    {
+        var name = f.Needs("name", TextShape.Name, "What is painted on it.");
+        var volume = f.Needs("volume", Kinds.Between(0.1.Litres(), 200.Litres(), "A diving cylinder holds 3 to 20 L."), "Water volume.");
+        var pressure = f.Needs("pressure", Kinds.BarGauge(0, 300, "Diving cylinders are filled to 200, 232 or 300 bar gauge."),
+            "Gauge pressure when full.");
+        return v => new SourceCylinder(name(v), volume(v), pressure(v));
+    });
+
+    private static readonly ObjectShape<PadPart> PartShape = new("part of the line", "A part that is in the line, and its rating.", f =>
+    {
+        var kind = f.Needs("kind", PartKind, "What it does.");
+        var rated = f.May("rated to", Kinds.BarGauge(0.5, 2000, "Read it off the part or its data sheet, or leave it out."),
+            "Pressure that it is rated to; of a gauge the end of its scale.");
+        return v => new PadPart(kind(v), PartKind.Write(kind(v))) { RatedTo = rated(v) };
+    });
+
+    public static ObjectShape<PadEquipment> Pad { get; } = new("pad", "What it is filled with at the pad; what is left out isn't given.",
+        f =>
+    {
+        var regulator = f.May("regulator", Kinds.BarGauge(0.5, 300, "It may not pass what the vessel is rated to."),
+            "Pressure that the regulator is set to.");
+        var restrictor = f.Part("restrictor", Hole, "Smallest passage on the way in.");
+        var port = f.Has("port", new WordShape<PortPosition>("place of the filling port", ("under water", PortPosition.UnderWater),
+            ("above water", PortPosition.AboveWater), ("not given", PortPosition.NotGiven)), PortPosition.NotGiven,
+            "Where the filling port lies.");
+        var line = f.May("water in line", Kinds.Between(0.01.Millilitres(), 10.Litres(), "A metre of 6 mm hose holds 28 mL."),
+            "Water that stands in port and line.");
+        var vent = f.Part("vent", Hole, "Smallest passage on the way out through the dump valve.");
+        var cylinder = f.Part("cylinder", CylinderShape, "The cylinder.");
+        var parts = f.Else("parts", Kinds.List(PartShape, 1, 9), [], "Parts that are in the line, each kind once.");
+        return v => new()
+        {
+            Regulator = regulator(v), Restrictor = restrictor(v), Port = port(v), WaterInLine = line(v), Vent = vent(v),
+            Cylinder = cylinder(v), Parts = parts(v),
+        };
+    });
+}

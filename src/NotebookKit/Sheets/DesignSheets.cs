@@ -1,0 +1,132 @@
+using NotebookKit.Building;
+using NotebookKit.Clearance;
+using NotebookKit.DesignFiles.Parts;
+using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Fills;
+using NotebookKit.Filling.Vents;
+using NotebookKit.Flight.Site;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using NotebookKit.Vessels.Laying;
+using UnitsNet;
+
+namespace NotebookKit.Sheets;
+
+/// <summary>The sheets of one stage as its design's file has it: what can be made, and why the rest can't. Source: none of its own; every
+/// sheet names its own.</summary>
+public sealed record DesignSheets
+{
+    private DesignSheets(DesignStage stage) => Stage = stage;
+
+    /// <summary>The stage.</summary>
+    public DesignStage Stage { get; }
+
+    /// <summary>The proof sheet; none where the rating is refused.</summary>
+    public ProofSheet? Proof { get; private init; }
+
+    /// <summary>The pad sheet; none where the design doesn't say what it is filled with.</summary>
+    public PadSheet? Pad { get; private init; }
+
+    /// <summary>How the filled vessel vents; none where the dump valve's passage isn't given.</summary>
+    public VentResult? Vent { get; private init; }
+
+    /// <summary>The templates; none where the plies can't be cut.</summary>
+    public TemplateSheet? Templates { get; private init; }
+
+    /// <summary>The shopping list; none where the plies can't be cut.</summary>
+    public ShoppingSheet? Shopping { get; private init; }
+
+    /// <summary>Why a sheet can't be made, by the sheet's name: "pad sheet".</summary>
+    public IReadOnlyDictionary<string, string> Refused { get; private init; } = new Dictionary<string, string>().AsReadOnly();
+
+    /// <summary>Makes the sheets of a stage. Source: as the type.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="site">Where it flies; none where it isn't given.</param>
+    /// <param name="shelf">The stock list; may be empty.</param>
+    /// <param name="system">The resin as the cup sees it; without it cups aren't divided.</param>
+    /// <param name="standOff">The stand-off of the whole filled vehicle; of this stage alone where none is given.</param>
+    public static DesignSheets Of(DesignStage stage, LaunchSite? site, IReadOnlyList<ShelfItem> shelf, ResinSystem? system = null,
+        LaunchStandOff? standOff = null)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        ArgumentNullException.ThrowIfNull(shelf);
+        Dictionary<string, string> refused = new(StringComparer.Ordinal);
+        var proof = Try("proof sheet", refused, () => ProofSheet.Of(stage.Proof.Plan(), stage.Vessel));
+        var cuts = Try("templates", refused, () => CutList.Of(stage.Vessel.Layup()));
+        if (cuts is null) refused["shopping list"] = refused["templates"];
+        var vent = Try("vent", [], () => VentOf(stage, site));
+        return new(stage)
+        {
+            Proof = proof,
+            Vent = vent,
+            Pad = Try("pad sheet", refused, () => PadOf(stage, site, vent, standOff)),
+            Templates = cuts is null ? null : Try("templates", refused, () => TemplateSheet.Of(stage.Name, cuts, stage.Body)),
+            Shopping = cuts is null ? null : Try("shopping list", refused, () => ShoppingSheet.Of(stage.Name, cuts,
+                system is null ? null : ResinPlan.For(system, cuts.Layup).Divide(), Others(stage), shelf)),
+            Refused = refused.AsReadOnly(),
+        };
+    }
+
+    /// <summary>The fill that a stage's design and its pad make. Source: as <see cref="PadFill"/>.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="site">Where it flies; none where it isn't given.</param>
+    /// <exception cref="InvalidDesignException">The design doesn't say what it is filled with, or the fill is refused.</exception>
+    public static PadFill FillOf(DesignStage stage, LaunchSite? site)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        if (stage.Pad is not { } pad || pad.Missing.Count > 0)
+            throw new InvalidDesignException(stage.Name, [SheetsFindings.PadIsMissing(stage.Name, stage.Pad?.Missing)]);
+        InvalidDesignException.ThrowIfAny($"Pad of {stage.Name}", pad.Validate());
+        var charge = stage.Vehicle.Charge;
+        return new()
+        {
+            Chamber = charge.Chamber, Supply = pad.Regulator!.Value, Restrictor = pad.Restrictor!, Target = charge.Pressure,
+            WaterFraction = charge.WaterFraction, Port = pad.Port, WaterInLine = pad.WaterInLine, HasCheckValve = pad.HasCheckValve,
+            Gas = charge.Gas, Heat = FillHeat.Wall, Wall = FillWall.Of(charge.Chamber, charge.WaterFraction),
+            Ambient = site?.Pressure ?? AbsolutePressure.StandardSeaLevel, Temperature = site?.Temperature ?? 20.Celsius(),
+        };
+    }
+
+    private static PadSheet PadOf(DesignStage stage, LaunchSite? site, VentResult? vent, LaunchStandOff? standOff)
+    {
+        var fill = FillOf(stage, site).Run();
+        return PadSheet.Of(stage.Name, fill, vent, standOff ?? (site is null ? null : stage.Vehicle.StandOff(site)), stage.Pad);
+    }
+
+    private static VentResult? VentOf(DesignStage stage, LaunchSite? site)
+    {
+        if (stage.Pad?.Vent is not { } hole) return null;
+        var fill = FillOf(stage, site);
+        return new Vent
+        {
+            Chamber = fill.Chamber, Restrictor = hole, From = fill.Target, WaterFraction = fill.WaterFraction, Port = fill.Port,
+            Gas = fill.Gas, Ambient = fill.Ambient, Temperature = fill.Temperature,
+        }.Run();
+    }
+
+    private static List<ShoppingItem> Others(DesignStage stage)
+    {
+        List<ShoppingItem> items = [];
+        foreach (var fins in stage.Body?.Fins ?? [])
+            items.Add(new($"fin sheet, {fins.Thickness.Show()}", $"{fins.Count} fins of {Mm(fins.Planform.RootLength)} × "
+                + Mm(fins.Planform.Reach)) { Pieces = 1 });
+        if (stage.Missing.Count == 0 && stage.Vehicle.Canopy is { } canopy)
+            items.Add(new($"canopy, {canopy.NominalDiameter.Show()}", "recovery") { Pieces = canopy.Count });
+        return items;
+    }
+
+    private static string Mm(Length length) => $"{Digits.Round(length.Millimeters)} mm";
+
+    private static T? Try<T>(string what, Dictionary<string, string> refused, Func<T?> make) where T : class
+    {
+        try
+        {
+            return make();
+        }
+        catch (Exception error) when (error is InvalidDesignException or OutOfRangeException)
+        {
+            refused[what] = error.Message;
+            return null;
+        }
+    }
+}
