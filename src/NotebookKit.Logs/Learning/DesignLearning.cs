@@ -110,7 +110,7 @@ public static class DesignLearning
     {
         ThrowIfUnusable(log.File, log.Quality);
         if (design.Stage.PadFill is not { } fill) throw Refused(design.Name, "a fill's log says what the restrictor lets through, and the "
-            + "design has no fill at the pad to put that in; add \"pad fill\".");
+            + "design has no fill at the pad to put that in; add \"pad\" with its regulator and restrictor.");
         var fit = new FillLog { Fill = fill, Time = log.Time, Pressure = log.Pressure }.Fit();
         if (fit.Status == ResultStatus.Failed) throw new InvalidDesignException(log.File, fit.Findings);
         var json = $$"""
@@ -119,7 +119,7 @@ public static class DesignLearning
             """;
         // What was fitted is everything between regulator and vessel.
         return new(Path.GetFileName(log.File), LogUse.Fill, log.Quality.Line, fit, design,
-            [new("pad fill.hose", null), new("pad fill.restrictor", json)], [.. said, .. log.Findings]);
+            [new("pad.hose", null), new("pad.restrictor", json)], [.. said, .. log.Findings]);
     }
 
     // Rows that can't be told apart, or are mostly gone, make no fit.

@@ -17,7 +17,7 @@ namespace NotebookKit.Clearance;
 /// <summary>The figures of a design, each step of the chain once, and the reason where a step gives none.</summary>
 internal sealed class DesignFiguresOf(Design design)
 {
-    private const string Fins = "fin structure", Fill = "pad fill";
+    private const string Fins = "fin structure", Fill = "pad";
 
     private readonly Dictionary<string, (object? Value, string Reason)> _steps = new(StringComparer.Ordinal);
 

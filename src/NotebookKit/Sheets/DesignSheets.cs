@@ -54,7 +54,7 @@ public sealed record DesignSheets
         var proof = Try("proof sheet", refused, () => ProofSheet.Of(stage.Proof.Plan(), stage.Vessel));
         var cuts = Try("templates", refused, () => CutList.Of(stage.Vessel.Layup()));
         if (cuts is null) refused["shopping list"] = refused["templates"];
-        var vent = Try("vent", [], () => VentOf(stage, site));
+        var vent = Try("vent", [], () => VentOf(stage));
         return new(stage)
         {
             Proof = proof,
@@ -69,34 +69,27 @@ public sealed record DesignSheets
 
     /// <summary>The fill that a stage's design and its pad make. Source: as <see cref="PadFill"/>.</summary>
     /// <param name="stage">The stage.</param>
-    /// <param name="site">Where it flies; none where it isn't given.</param>
-    /// <exception cref="InvalidDesignException">The design doesn't say what it is filled with, or the fill is refused.</exception>
-    public static PadFill FillOf(DesignStage stage, LaunchSite? site)
+    /// <exception cref="InvalidDesignException">The design doesn't say where it flies or what it is filled with, or the fill is
+    /// refused.</exception>
+    public static PadFill FillOf(DesignStage stage)
     {
         ArgumentNullException.ThrowIfNull(stage);
         if (stage.Pad is not { } pad || pad.Missing.Count > 0)
             throw new InvalidDesignException(stage.Name, [SheetsFindings.PadIsMissing(stage.Name, stage.Pad?.Missing)]);
         InvalidDesignException.ThrowIfAny($"Pad of {stage.Name}", pad.Validate());
-        var charge = stage.Vehicle.Charge;
-        return new()
-        {
-            Chamber = charge.Chamber, Supply = pad.Regulator!.Value, Restrictor = pad.Restrictor!, Target = charge.Pressure,
-            WaterFraction = charge.WaterFraction, Port = pad.Port, WaterInLine = pad.WaterInLine, HasCheckValve = pad.HasCheckValve,
-            Gas = charge.Gas, Heat = FillHeat.Wall, Wall = FillWall.Of(charge.Chamber, charge.WaterFraction),
-            Ambient = site?.Pressure ?? AbsolutePressure.StandardSeaLevel, Temperature = site?.Temperature ?? 20.Celsius(),
-        };
+        return stage.PadFill!;
     }
 
     private static PadSheet PadOf(DesignStage stage, LaunchSite? site, VentResult? vent, LaunchStandOff? standOff)
     {
-        var fill = FillOf(stage, site).Run();
+        var fill = FillOf(stage).Run();
         return PadSheet.Of(stage.Name, fill, vent, standOff ?? (site is null ? null : stage.Vehicle.StandOff(site)), stage.Pad);
     }
 
-    private static VentResult? VentOf(DesignStage stage, LaunchSite? site)
+    private static VentResult? VentOf(DesignStage stage)
     {
         if (stage.Pad?.Vent is not { } hole) return null;
-        var fill = FillOf(stage, site);
+        var fill = FillOf(stage);
         return new Vent
         {
             Chamber = fill.Chamber, Restrictor = hole, From = fill.Target, WaterFraction = fill.WaterFraction, Port = fill.Port,

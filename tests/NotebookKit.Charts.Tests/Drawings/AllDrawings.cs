@@ -38,8 +38,8 @@ internal static class AllDrawings
             ["nozzle end"] = curlew.Vessel.DrawNozzleEnd(curlew.Stage.Nozzle!.Throat),
             ["forward end"] = curlew.Vessel.DrawForwardEnd(),
             ["proof"] = curlew.Stage.Proof.Plan().Draw(),
-            ["line, nothing said"] = PadPlumbing.Of(DesignSheets.FillOf(curlew.Stage, curlew.Site)).Draw(),
-            ["line"] = PadPlumbing.Of(DesignSheets.FillOf(curlew.Stage, curlew.Site), curlew.Stage.Pad).Draw(),
+            ["line, nothing said"] = PadPlumbing.Of(DesignSheets.FillOf(curlew.Stage)).Draw(),
+            ["line"] = PadPlumbing.Of(DesignSheets.FillOf(curlew.Stage), curlew.Stage.Pad).Draw(),
         };
         foreach (var stage in godwit.Stages)
         {

@@ -19,7 +19,7 @@ public class DesignEquipmentTests
 {
     private const string Fill = """
         {
-          "supply": "60 bar gauge", "restrictor": { "kind": "orifice", "diameter": "0.5 mm", "discharge coefficient": 0.8 },
+          "regulator": "60 bar gauge", "restrictor": { "kind": "orifice", "diameter": "0.5 mm", "discharge coefficient": 0.8 },
           "port": "under water", "water in line": "20 mL", "check valve": true
         }
         """;
@@ -41,9 +41,9 @@ public class DesignEquipmentTests
         }
         """;
 
-    private static readonly Design Bare = DesignFixture.Curlew;
+    private static readonly Design Bare = DesignFixture.Curlew.Without("pad");
 
-    private static readonly Design Whole = Bare.With("pad fill", Fill).With("fin structure", Fins).With("recovery.gear", Gear)
+    private static readonly Design Whole = Bare.With("pad", Fill).With("fin structure", Fins).With("recovery.gear", Gear)
         .With("scatter", """{ "flights": 40, "seed": 7, "wind speed spread": "10 %" }""");
 
     [Fact]
@@ -108,13 +108,13 @@ public class DesignEquipmentTests
         Assert.Equal(Whole.Stage.FinSheet, again.Stage.FinSheet);
         Assert.Equal(Whole.Stage.RecoveryGear, again.Stage.RecoveryGear);
         Assert.Equal(Whole.Scatter, again.Scatter);
-        var measured = Whole.With("pad fill.restrictor",
+        var measured = Whole.With("pad.restrictor",
             """{ "kind": "measured", "conductance": "0.035 dm³/(s·bar)", "critical ratio": 0.45 }""");
         Assert.Equal(new SonicRestrictor(0.035.LitresPerSecondBar(), 0.45), Design.Parse(measured.ToText()).Stage.PadFill!.Restrictor);
     }
 
     [Theory]
-    [InlineData("fill time", "\"10 s\"", "Add \"pad fill\"")]
+    [InlineData("fill time", "\"10 s\"", "Add \"pad\"")]
     [InlineData("flutter margin", "1.5", "Add \"fin structure\"")]
     [InlineData("opening load over allowed load", "1", "Add \"recovery.gear\"")]
     [InlineData("landing scatter radius", "\"400 m\"", "Add \"scatter\"")]
@@ -138,7 +138,7 @@ public class DesignEquipmentTests
 
     [Theory]
     [InlineData("fin structure.gust", "6 bar gauge", "a speed is wanted")]
-    [InlineData("pad fill.restrictor.diameter", "70 mm", "0.05 mm to 50 mm")]
+    [InlineData("pad.restrictor.diameter", "70 mm", "0.05 mm to 50 mm")]
     [InlineData("recovery.gear.cord.stiffness", "800 N", "a stiffness is wanted")]
     [InlineData("scatter.flights", "1000000", "10000")]
     public void A_value_of_the_wrong_kind_or_out_of_range_is_refused(string path, string value, string sentence) =>

@@ -89,10 +89,9 @@ internal sealed class DesignKeys : Shape<DesignContent>
         var nozzle = f.Part("nozzle", FlightKeys.Nozzle, "What water and air leave through.");
         var tube = f.Part("launch tube", FlightKeys.LaunchTube, "A launch tube; none unless given.");
         var charge = f.Part("charge", FlightKeys.Charge, "Water, pressure and gas at release.");
-        var pad = f.Part("pad", PadKeys.Pad, "What it is filled with at the pad; not given unless said.");
+        var pad = f.Part("pad", PadKeys.Pad, "What it is filled with at the pad; no fill is computed unless given.");
         var recovery = f.Part("recovery", FlightKeys.Recovery, "What brings it back; nothing unless given.");
         var fins = f.Part("fin structure", EquipmentKeys.FinStructure, "What the fins are made of and bear; not judged unless given.");
-        var fill = f.Part("pad fill", EquipmentKeys.PadFill, "How it is filled at the pad; not computed unless given.");
         var drag = f.Part("drag", FlightKeys.Drag, "What the drag build-up can't know from the shape.");
         var flow = f.Has("flow model", FlightKeys.Flow, Propulsion.Flow.FlowModel.Real, "Which equations describe water and gas.");
         return v =>
@@ -103,7 +102,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
                 Body = body(v), Masses = masses(v), Nozzle = nozzle(v) is { } n ? (n.Nozzle, n.Station) : null, LaunchTube = tube(v),
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,
                 DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
-                PadFill = fill(v), Pad = pad(v), Fins = fins(v), Gear = recovery(v)?.Gear,
+                Pad = pad(v), Fins = fins(v), Gear = recovery(v)?.Gear,
             };
             if (drag(v) is { } own) content = content with { Surface = own.Surface };
             foreach (var line in content.Masses ?? [])

@@ -1,7 +1,6 @@
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
-using NotebookKit.Filling.Restrictors;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -10,37 +9,11 @@ using UnitsNet;
 
 namespace NotebookKit.DesignFiles.Keys;
 
-/// <summary>What a flight needs beside the vehicle's shape: the fill at the pad, fins as structure, recovery gear, scatter.</summary>
+/// <summary>What a flight needs beside the vehicle's shape: fins as structure, recovery gear, scatter.</summary>
 internal static class EquipmentKeys
 {
     private static readonly UnitShape<Force> Load = Kinds.Between(1.Newtons(), 100_000.Newtons(),
         "Pull it on the bench until it gives way.");
-
-    private static readonly ObjectShape<Hose> HoseShape = new("hose", "A hose between regulator and restrictor.", f =>
-    {
-        var bore = f.Needs("bore", Kinds.Millimetres(0.5, 50, "Measure the inside."), "Internal diameter.");
-        var length = f.Needs("length", Kinds.Metres(0.01, 200, "Measure from end to end."), "Its length.");
-        var friction = f.Has("friction factor", Kinds.Number(0.005, 0.1, "It is Darcy's, four times Fanning's."), 0.02, "Darcy friction "
-            + "factor.");
-        return v => new(bore(v), length(v), friction(v));
-    });
-
-    private static readonly ChoiceShape<IRestrictor> RestrictorShape = new("restrictor", "kind",
-        (["orifice"], "A drilled hole.", f =>
-        {
-            var diameter = f.Needs("diameter", Kinds.Millimetres(0.05, 50, "Give the drill's size."), "Diameter of the hole.");
-            var discharge = f.Has("discharge coefficient", Kinds.Number(0.3, 1, "A sharp edge has 0.6 to 0.85 in gas."), 0.8,
-                "Flow over ideal flow.");
-            return v => new Orifice(diameter(v), discharge(v));
-        }),
-        (["measured"], "A passage as a data sheet or a fill's log gives it.", f =>
-        {
-            var conductance = f.Needs("conductance", Kinds.Between(0.0001.LitresPerSecondBar(), 100.LitresPerSecondBar(),
-                "A hole of 0.5 mm has about 0.03."), "Sonic conductance with air.");
-            var ratio = f.Has("critical ratio", Kinds.Number(0, 0.7, "An ideal nozzle has 0.528."), 0.5, "Critical pressure ratio b.");
-            f.Part("log", TextShape.Prose, "Which log or data sheet it is from.");
-            return v => new SonicRestrictor(conductance(v), ratio(v));
-        }));
 
     private static readonly ObjectShape<FinSheet> SheetShape = new("fin sheet", "What the fins are cut from.", f =>
     {
@@ -85,20 +58,6 @@ internal static class EquipmentKeys
         {
             DragSeparation = drag(v), Trapped = trapped(v),
         };
-    });
-
-    public static ObjectShape<FillContent> PadFill { get; } = new("pad fill", "How the vessel is filled at the pad.", f =>
-    {
-        var supply = f.Needs("supply", Kinds.BarGauge(0.1, 300, "It is what the regulator is set to."), "Pressure of the regulator.");
-        var restrictor = f.Needs("restrictor", RestrictorShape, "The smallest passage on the way in.");
-        var hose = f.Part("hose", HoseShape, "A hose ahead of it; none unless given.");
-        var port = f.Has("port", new WordShape<PortPosition>("port", ("not given", PortPosition.NotGiven), ("above water",
-            PortPosition.AboveWater), ("under water", PortPosition.UnderWater)), PortPosition.NotGiven, "Where the filling port lies.");
-        var line = f.May("water in line", Kinds.Between(0.01.Millilitres(), 10.Litres(), "A metre of 6 mm hose holds 28 mL."),
-            "Water in port and line when the valve opens; not known unless given.");
-        var check = f.May("check valve", Kinds.Flag, "Whether a check valve keeps water from running back; not known unless given.");
-        return v => new(supply(v), hose(v) is { } own ? new RestrictorChain(own, restrictor(v)) : restrictor(v), port(v), line(v),
-            check(v));
     });
 
     public static ObjectShape<FinContent> FinStructure { get; } = new("fin structure", "The fins as structure.", f =>

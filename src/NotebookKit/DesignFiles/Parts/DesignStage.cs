@@ -70,19 +70,19 @@ public sealed class DesignStage
     /// <summary>Sideways gust that the fins have to bear; none where it isn't given.</summary>
     public Speed? FinGust => _content.Fins?.Gust;
 
-    /// <summary>How the vessel is filled at the pad, on its rating; none where it isn't given.</summary>
+    /// <summary>How the vessel is filled at the pad, on its rating; none where regulator or restrictor isn't given.</summary>
     /// <exception cref="InvalidDesignException">Charge or site isn't given, or the vessel can't be rated.</exception>
     public PadFill? PadFill
     {
         get
         {
-            if (_content.PadFill is not { } fill) return null;
+            if (_content.Pad is not { Regulator: { } supply, Passage: { } passage } pad) return null;
             ThrowIfMissing("charge", "site");
             var (chamber, water) = (Vessel.ToChamber(Rating), _content.Charge!.WaterFraction);
             return new()
             {
-                Chamber = chamber, Supply = fill.Supply, Restrictor = fill.Restrictor, Target = _content.Charge.Fill,
-                WaterFraction = water, Port = fill.Port, WaterInLine = fill.WaterInLine, HasCheckValve = fill.HasCheckValve,
+                Chamber = chamber, Supply = supply, Restrictor = passage, Target = _content.Charge.Fill,
+                WaterFraction = water, Port = pad.Port, WaterInLine = pad.WaterInLine, HasCheckValve = pad.HasCheckValve,
                 Ambient = _site!.Pressure, Temperature = _site.Temperature, Gas = _content.Charge.Gas, Heat = FillHeat.Wall,
                 Wall = FillWall.Of(chamber, water),
             };

@@ -1,14 +1,8 @@
 using NotebookKit.Aerodynamics.FinStructures;
-using NotebookKit.Filling.Restrictors;
-using NotebookKit.Quantities;
 using NotebookKit.Recovery;
 using UnitsNet;
 
 namespace NotebookKit.DesignFiles.Parts;
-
-/// <summary>What a file says of the fill at the pad.</summary>
-internal sealed record FillContent(GaugePressure Supply, IRestrictor Restrictor, PortPosition Port, Volume? WaterInLine,
-    bool? HasCheckValve);
 
 /// <summary>What a file says of the fins as structure.</summary>
 internal sealed record FinContent(FinSheet Sheet, FinBond Bond, Speed Gust);

@@ -35,8 +35,6 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
 
     public Canopy? Canopy { get; init; }
 
-    public FillContent? PadFill { get; init; }
-
     public FinContent? Fins { get; init; }
 
     public GearContent? Gear { get; init; }

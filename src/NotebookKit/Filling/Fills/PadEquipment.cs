@@ -16,6 +16,12 @@ public sealed record PadEquipment
     /// <summary>The smallest passage on the way in; none where it isn't given.</summary>
     public IRestrictor? Restrictor { get; init; }
 
+    /// <summary>The hose ahead of it, where it takes pressure; none where it isn't given.</summary>
+    public Hose? Hose { get; init; }
+
+    /// <summary>What resists on the way in: the smallest passage, behind the hose where there is one; none where it isn't given.</summary>
+    public IRestrictor? Passage => Restrictor is { } hole && Hose is { } hose ? new RestrictorChain(hose, hole) : Restrictor;
+
     /// <summary>Where the filling port lies.</summary>
     public PortPosition Port { get; init; }
 
@@ -31,8 +37,12 @@ public sealed record PadEquipment
     /// <summary>Parts of the line that are there, with their ratings as far as given; each kind once.</summary>
     public IReadOnlyList<PadPart> Parts { get; init; } = [];
 
-    /// <summary>Whether a check valve is among the parts; not known where no part is given.</summary>
-    public bool? HasCheckValve => Parts.Count == 0 ? null : Parts.Any(p => p is { Kind: PadPartKind.CheckValve, IsGiven: true });
+    /// <summary>What is said of a check valve apart from the parts; none where nothing is.</summary>
+    public bool? CheckValve { get; init; }
+
+    /// <summary>Whether a check valve keeps water from running back; as the parts say where nothing else is said, and not known where no
+    /// part is given either.</summary>
+    public bool? HasCheckValve => CheckValve is { } said ? said : Parts.Count == 0 ? null : Parts.Any(p => p is { Kind: PadPartKind.CheckValve, IsGiven: true });
 
     /// <summary>What a fill needs and isn't given, by name; empty where nothing is missing.</summary>
     public IReadOnlyList<string> Missing => [.. Regulator is null ? ["pressure that the regulator is set to"] : Array.Empty<string>(),
@@ -42,6 +52,6 @@ public sealed record PadEquipment
     public IReadOnlyList<Finding> Validate() =>
     [
         .. Parts.GroupBy(p => p.Kind).Where(g => g.Count() > 1).Select(g => FillingFindings.PadPartTwice(g.First().Name)),
-        .. Restrictor?.Validate() ?? [], .. Vent?.Validate() ?? [], .. Cylinder?.Validate() ?? [],
+        .. Restrictor?.Validate() ?? [], .. Hose?.Validate() ?? [], .. Vent?.Validate() ?? [], .. Cylinder?.Validate() ?? [],
     ];
 }
