@@ -64,6 +64,9 @@ public sealed record EngineeringChart
     /// <summary>Whether one unit is as long on both axes: plan views.</summary>
     public bool EqualScale { get; init; }
 
+    /// <summary>Name of the annotation that carries the remark.</summary>
+    internal const string RemarkName = "remark";
+
     /// <summary>A single mark is named by its axis and needs no legend.</summary>
     internal bool HasLegend => Marks.Count > 1 && Marks.Any(m => m.Name.Length > 0);
 
@@ -111,11 +114,7 @@ public sealed record EngineeringChart
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
     public GenericChart ToPlotly() => FigureBuilder.Build(Checked());
 
-    /// <summary>For example "Thrust: Thrust [N] over Time [s], 1 mark, 240 points".</summary>
-    public override string ToString()
-    {
-        var points = Marks.Sum(m => m.Vertical.FirstOrDefault()?.Count ?? 0);
-        return $"{Title}: {Y.Title}{(Right is null ? "" : " and " + Right.Title)} over {X.Title}, "
-            + $"{Marks.Count} {(Marks.Count == 1 ? "mark" : "marks")}, {WholeNumber.Show(points)} points";
-    }
+    /// <summary>What the chart says in words: "Thrust: Thrust [N] over Time [s], 0 to 0.15. Thrust: maximum 400 N at 0 s, minimum 0 N at
+    /// 0.15 s."</summary>
+    public override string ToString() => ChartMessage.Of(this);
 }

@@ -16,7 +16,7 @@ public static class Stylesheet
     private const string Rules =
         """
         .nk-out{font-family:system-ui,-apple-system,'Segoe UI','DejaVu Sans',sans-serif;font-size:14px;line-height:1.45;max-width:60rem;text-align:left}
-        .nk-out h4{font-size:1.05em;margin:.2em 0 .4em;font-weight:650}
+        .nk-out h4,.nk-out h3.nk-title{font-size:1.05em;margin:.2em 0 .4em;font-weight:650}
         .nk-out table{border-collapse:collapse;margin:.2em 0 .6em;font-size:1em}
         .nk-out th,.nk-out td{padding:.18em .9em .18em 0;text-align:left;vertical-align:top;border:0;border-bottom:1px solid rgba(128,140,150,.28);background:none;white-space:normal}
         .nk-out th{font-weight:400}
@@ -37,9 +37,12 @@ public static class Stylesheet
         .nk-out summary{cursor:pointer;font-weight:600}
         .nk-out ol,.nk-out ul{margin:.2em 0 .5em;padding-left:1.5em}
         .nk-out .nk-ticks{list-style:"\2610\00a0";padding-left:1.6em}
+        .nk-out ol.nk-ticks>li{padding:.15em 0}
+        .nk-out .nk-blank{display:inline-block;min-width:4.5em;border-bottom:1px solid}
+        @media print{.nk-checklist{break-before:page;break-after:page;font-size:11pt;line-height:1.5}.nk-checklist ol.nk-ticks>li{padding:.35em 0;break-inside:avoid}.nk-checklist .nk-blank{min-width:6em}}
         .nk-out .nk-sign{border-bottom:1px solid;margin:1.6em 0 .6em;max-width:34rem}
         @media print{.nk-card{break-before:page;break-after:page;break-inside:avoid;font-size:8.3pt;line-height:1.18}.nk-card .nk-reasons{columns:2;column-gap:1em;font-size:8pt}.nk-card .nk-reasons .nk-finding{break-inside:avoid}.nk-card th{white-space:nowrap}.nk-card .nk-evidence{font-size:7.6pt}.nk-card .nk-evidence ul{columns:3;column-gap:1.6em;margin:.2em 0}.nk-card .nk-missing{display:none}.nk-card .nk-ticks{columns:2;column-gap:1.6em}.nk-card .nk-ticks li{break-inside:avoid}.nk-card .nk-remark{display:none}.nk-card .nk-finding,.nk-card .nk-cautions{padding:.15em .6em;margin:.2em 0}.nk-card .nk-cautions{font-size:7.6pt}.nk-card .nk-cautions ul{columns:2;column-gap:1.4em;margin:.1em 0}.nk-card .nk-sign{margin:.8em 0 .2em}.nk-card details{display:none}.nk-card table{margin:0 0 .3em}.nk-card th,.nk-card td{padding-top:.05em;padding-bottom:.05em}}
-        @media screen and (max-width:600px){.nk-out table.nk-lines,.nk-out table.nk-lines tbody{display:block}.nk-out table.nk-lines tr{display:grid;grid-template-columns:minmax(6rem,38%) 1fr}.nk-out table.nk-lines td{white-space:normal;overflow-wrap:anywhere}.nk-out table.nk-lines td.nk-note{grid-column:2;border-top:0;padding-top:0}.nk-out table.nk-lines .nk-note:empty{display:none}}
+        @media screen and (max-width:600px){.nk-out table.nk-lines,.nk-out table.nk-lines tbody{display:block}.nk-out table.nk-lines tr{display:grid;grid-template-columns:minmax(6rem,38%) minmax(0,1fr);grid-template-rows:auto 1fr}.nk-out table.nk-lines th{grid-row:1/span 2;overflow-wrap:anywhere}.nk-table td:first-child{white-space:normal}.nk-out table.nk-lines td{white-space:normal;overflow-wrap:anywhere}.nk-out table.nk-lines td.nk-note{grid-column:2;border-top:0;padding-top:0}.nk-out table.nk-lines .nk-note:empty{display:none}}
         @media screen and (max-width:600px){.nk-out table.nk-lines tr{border-bottom:1px solid rgba(128,140,150,.28)}
         .nk-out table.nk-lines th,.nk-out table.nk-lines td{border-bottom:0}}
         .nk-out .nk-step{margin:.45em 0}

@@ -81,6 +81,8 @@ public sealed class EngineeringChartTests
 
     [Fact]
     public void It_says_in_words_what_it_shows() =>
-        Assert.Equal("Height and speed: Height [m] and Speed [m/s] over Time [s], 2 marks, 480 points",
-            Gallery.All["height-speed"]().ToString());
+        Assert.Equal("Pressure: Pressure [bar gauge] over Time [s], 0 to 3. Pressure: maximum 9 bar gauge at 2 s, minimum 1 bar gauge at "
+            + "0 s. Line: rated.",
+            LineChart.Draw("Pressure", new Series("Time", "s", [0, 1, 2, 3]), new Series("Pressure", "bar gauge", [1, 4, 9, 2]))
+                .With(new LimitLine(8, "rated")).ToString());
 }

@@ -202,6 +202,27 @@ public sealed class FormatterTests(NotebookSession session)
     }
 
     [Fact]
+    public async Task A_list_of_sentences_is_shown_whole()
+    {
+        var forms = await session.ShowAsync("Enumerable.Range(1, 40).Select(i => $\"Step {i} <a>.\").ToList()");
+        Assert.Contains("<li>Step 1 &lt;a&gt;.</li>", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("<li>Step 40 &lt;a&gt;.</li>", forms["text/html"], StringComparison.Ordinal);
+        Assert.EndsWith("Step 40 <a>.", forms["text/plain"].Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_checklist_has_boxes_and_blanks()
+    {
+        var forms = await session.ShowAsync("new[] { \"Proof.\", \"CAUTION. Stand back.\", \"[ ] Read ____ bar.\" }");
+        var html = forms["text/html"];
+        Assert.Contains("nk-checklist", html, StringComparison.Ordinal);
+        Assert.Contains("<b>Caution.</b> Stand back.", html, StringComparison.Ordinal);
+        Assert.Contains("<ol class=\"nk-ticks\"><li>Read <span class=\"nk-blank\"></span> bar.</li></ol>", html,
+            StringComparison.Ordinal);
+        Assert.Contains("[ ] Read ____ bar.", forms["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_chart_shows_a_figure_a_picture_and_words()
     {
         var forms = await session.ShowAsync("Samples.Chart()");
@@ -209,7 +230,8 @@ public sealed class FormatterTests(NotebookSession session)
         using var figure = JsonDocument.Parse(forms[Figure]);
         Assert.Equal("Time [s]",
             figure.RootElement.GetProperty("layout").GetProperty("xaxis").GetProperty("title").GetProperty("text").GetString());
-        Assert.Equal("Thrust: Thrust [N] over Time [s], 1 mark, 4 points", forms["text/plain"].Trim());
+        Assert.Equal("Thrust: Thrust [N] over Time [s], 0 to 0.15. Thrust: maximum 400 N at 0 s, minimum 0 N at 0.15 s.",
+            forms["text/plain"].Trim());
         Assert.Contains("<svg", forms["text/html"], StringComparison.Ordinal);
         Assert.DoesNotContain("<script", forms["text/html"], StringComparison.Ordinal);
     }

@@ -3,10 +3,19 @@ using NotebookKit.Runner.Running;
 
 namespace NotebookKit.Notebooks.Tests;
 
+/// <summary>The tests that look at the one run of all notebooks.</summary>
+[CollectionDefinition(Name)]
+public sealed class AllNotebooksTests : ICollectionFixture<AllNotebooksRun>
+{
+    public const string Name = "all notebooks";
+}
+
 /// <summary>All notebooks run once, as the main job runs them.</summary>
 public sealed class AllNotebooksRun : IAsyncLifetime
 {
     private readonly string output = Directory.CreateTempSubdirectory("notebookkit-notebooks-").FullName;
+
+    public string Output => output;
 
     internal IReadOnlyDictionary<string, NotebookReport> Reports { get; private set; } = new Dictionary<string, NotebookReport>();
 

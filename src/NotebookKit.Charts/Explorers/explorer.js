@@ -1,7 +1,6 @@
 (function () {
   "use strict";
   const refused = 65535, steps = 65000;
-  const width = 860, height = 380, box = { left: 70, top: 14, right: 840, bottom: 322 };
 
   function decode(block) {
     const text = atob(block.steps), values = new Uint16Array(text.length / 2);
@@ -98,9 +97,12 @@
     return 12 * power;
   }
 
+  // One unit of the picture is one pixel of the place it is drawn in, so that letters keep their size on a phone.
   function frame(data, parent, begin) {
+    const width = Math.max(300, Math.min(860, parent.clientWidth || 860)), height = 380, narrow = width < 520;
+    const box = { left: narrow ? 56 : 70, top: 14, right: width - (narrow ? 12 : 20), bottom: 322 };
     const c = data.colours, most = function (s) { return { left: Math.min.apply(null, s.xs), x: Math.max.apply(null, s.xs), y: Math.max.apply(null, s.ys), low: Math.min.apply(null, s.ys) }; };
-    const picture = svg("svg", { viewBox: "0 0 " + width + " " + height, role: "img", "font-size": 13, fill: c.ink, style: "width:100%;height:auto;background:" + c.paper }, parent);
+    const picture = svg("svg", { viewBox: "0 0 " + width + " " + height, role: "img", "aria-label": data.y + " over " + data.x + ", for the setting of the sliders", "font-size": 13, fill: c.ink, style: "width:100%;height:auto;background:" + c.paper }, parent);
     const marks = svg("g", {}, picture);
     svg("rect", { x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top, fill: "none", stroke: c.frame }, picture);
     svg("text", { x: (box.left + box.right) / 2, y: height - 18, "text-anchor": "middle" }, picture, data.x);
@@ -121,7 +123,7 @@
       if (known.length && drawn !== left + " " + right + " " + low + " " + high) {
         drawn = left + " " + right + " " + low + " " + high;
         marks.textContent = "";
-        const across = ticks(left, right, 8), up = ticks(low, high, 6);
+        const across = ticks(left, right, narrow ? 4 : 8), up = ticks(low, high, 6);
         for (const v of across.found) {
           svg("line", { x1: atX(v), x2: atX(v), y1: box.top, y2: box.bottom, stroke: c.grid }, marks);
           svg("text", { x: atX(v), y: box.bottom + 18, "text-anchor": "middle" }, marks, v.toFixed(across.decimals));

@@ -11,6 +11,7 @@ internal static class LabelBuilder
         if (chart.Remark.Length > 0)
         {
             var remark = Label(chart.Remark, 0, 1, "paper", "paper", "left", "bottom", Palette.Quiet);
+            remark.Add("name", EngineeringChart.RemarkName);
             remark.Add("yshift", chart.HasLegend ? 11 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 4);
             yield return remark;
         }

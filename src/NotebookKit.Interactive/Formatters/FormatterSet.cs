@@ -58,6 +58,7 @@ internal static class FormatterSet
         Registry.Add<AbsolutePressure>((p, w) => Text(w, p.ToString()), (p, w) => w.Write(p.ToString()));
         Registry.Add<ProgressState>(ProgressFormatter.Html, ProgressFormatter.Plain);
         Registry.Add<TextTable>(TableFormatter.Html, TableFormatter.Plain);
+        Registry.Add<IEnumerable<string>>(ListFormatter.Html, ListFormatter.Plain);
         Registry.Add<Series>(SeriesFormatter.Html, SeriesFormatter.Plain);
         Registry.Add<OutOfRangeException>((e, w) => Fragment.Write(w, "refusal",
             inner => FindingFormatter.Html([Finding.Error(e.Message)], inner)), (e, w) => w.WriteLine(e.Message));

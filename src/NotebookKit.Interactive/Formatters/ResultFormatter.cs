@@ -23,7 +23,7 @@ internal static class ResultFormatter
         w.Write($"<details><summary>Working: {Escape.Text(result.Working.Title)}</summary>");
         WorkingFormatter.Html(result.Working, w);
         w.Write("</details>");
-    });
+    }, Words.NameOf(result.GetType()));
 
     public static void Plain(IResult result, TextWriter writer)
     {

@@ -25,5 +25,5 @@ internal static class SeriesFormatter
 
     private static string First(Series series) =>
         string.Join(", ", series.Values.Take(Shown).Select(v => double.IsFinite(v) ? Digits.Round(v, 5) : "missing"))
-            + (series.Count > Shown ? ", ..." : "");
+            + (series.Count > Shown ? $" and {series.Count - Shown} more values" : "");
 }

@@ -9,7 +9,7 @@ namespace NotebookKit.Interactive.Formatters;
 /// <summary>Values and names of the library in words.</summary>
 internal static class Words
 {
-    private const int Listed = 4;
+    private const int Listed = 4, Numbers = 8, Endless = 1000;
 
     /// <summary>A value in a few words; empty where it says nothing.</summary>
     public static string Of(object value) => value switch
@@ -61,11 +61,12 @@ internal static class Words
         Nullable.GetUnderlyingType(type) is { } inner ? IsShort(inner) : type.IsEnum || type.IsPrimitive
             || typeof(IQuantity).IsAssignableFrom(type) || (type.IsValueType && SaysItself(type));
 
+    // Every name is said; of a long column of numbers its count and its extent.
     private static string List(IEnumerable items)
     {
-        var all = items.Cast<object>().Take(1001).ToList();
-        if (all.Count == 0) return "";
-        var count = all.Count > 1000 ? "over 1000" : all.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        return $"{string.Join(", ", all.Take(Listed).Select(Of))}{(all.Count > Listed ? $", ... ({count})" : "")}";
+        var all = items.Cast<object>().Take(Endless + 1).ToList();
+        if (all.Count <= Numbers || !all.All(i => i is double or IQuantity)) return string.Join(", ", all.Take(Endless).Select(Of));
+        var count = all.Count > Endless ? $"over {Endless}" : all.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        return $"{count} values, the first {Of(all[0])}, the last {Of(all[^1])}";
     }
 }

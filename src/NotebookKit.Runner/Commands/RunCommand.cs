@@ -87,8 +87,10 @@ internal static class RunCommand
                 result.AddError($"--last-record: there is no file {file.Value}.");
         });
 
+        var single = new Option<bool>("--single") { Description = "Write each page whole, to be mailed alone; without it the pages "
+            + "share one copy of the chart library beside them." };
         var command = new Command("run", "Runs notebooks and writes the executed files and pages.") { notebooks, output, limit, jobs,
-            givens, shard, flown, last };
+            givens, shard, flown, last, single };
         command.SetAction((parsed, _) => RunAsync(parsed.GetValue(givens) ?? [], new RunOptions(
             NotebookSelection.Choose(parsed.GetValue(notebooks) ?? []),
             Path.GetFullPath(parsed.GetValue(output) ?? RepositoryFolders.Find().Output),
@@ -97,6 +99,7 @@ internal static class RunCommand
         {
             Shard = parsed.GetValue(shard),
             Flown = parsed.GetValue(flown) is { } folder ? Path.GetFullPath(folder) : null,
+            Single = parsed.GetValue(single),
             LastRecord = parsed.GetValue(last) is { } record ? Path.GetFullPath(record) : null,
         }));
         return command;

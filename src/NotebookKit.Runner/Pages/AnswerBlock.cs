@@ -10,25 +10,41 @@ internal static class AnswerBlock
 {
     private const int AtOnce = 5;
 
+    /// <summary>Decisions and what changed, without numbers; empty where there are none.</summary>
+    /// <param name="answer">What the notebook's own run came to.</param>
+    public static string Decisions(NotebookAnswer answer) => Verdicts(answer.Verdicts) + RequirementBlock.Lines(answer);
+
     /// <summary>Decisions, what changed and main numbers for the index; empty where there are none.</summary>
     /// <param name="answer">What the notebook's own run came to.</param>
     public static string ForIndex(NotebookAnswer answer) =>
         Verdicts(answer.Verdicts) + RequirementBlock.Lines(answer) + Numbers(answer.Numbers);
 
-    /// <summary>The same, with the requirements in full, as the part of a page that comes before its first cell.</summary>
+    /// <summary>Decision, main numbers and a picture, with the requirements below, as the part of a page that comes before its first
+    /// cell.</summary>
     /// <param name="answer">What the notebook's own run came to.</param>
-    public static string Section(NotebookAnswer answer) =>
-        Verdicts(answer.Verdicts) + RequirementBlock.Tables(answer) + Numbers(answer.Numbers) is { Length: > 0 } html
-        ? $"<section class=\"answer\" aria-label=\"{Label(answer)}\"><p class=\"label\">{Label(answer)}</p>{html}</section>\n"
+    /// <param name="places">Knows the page's picture.</param>
+    public static string Section(NotebookAnswer answer, PagePlaces places) =>
+        Verdicts(answer.Verdicts) + Numbers(answer.Numbers) + RequirementBlock.Tables(answer) is { Length: > 0 } html
+        ? $"<section class=\"answer\" aria-label=\"{Label(answer)}\"><p class=\"label\">{Label(answer)}</p>{Picture(places)}{html}"
+            + "</section>\n"
         : "";
+
+    /// <summary>The page's picture; empty where it has none.</summary>
+    /// <param name="places">Knows it.</param>
+    public static string Picture(PagePlaces places) => places.Picture.Length == 0 ? ""
+        : $"<img class=\"picture {(places.IsDrawing ? "drawing" : "still")}\" src=\"{places.Picture}\" "
+            + $"alt=\"{Escape.Text(places.PictureWords.Trim())}\">";
 
     // A notebook that failed gives none.
     private static string Label(NotebookAnswer answer) =>
         answer.Verdicts.Count + answer.Numbers.Count > 0 ? "Answer" : "Requirements and givens";
 
-    private static string Verdicts(IReadOnlyList<MainVerdict> verdicts) => string.Concat(verdicts.Select(v =>
+    private static string Verdicts(IReadOnlyList<MainVerdict> verdicts) => string.Concat(verdicts.OrderByDescending(IsCard).Select(v =>
         $"<p class=\"verdict {(v.Holds ? "holds" : "fails")}\"><strong>{Escape.Text(v.Words)}</strong> <span>{Escape.Text(v.Subject)}."
         + $"{(v.Remark.Length > 0 ? " " + Escape.Text(v.Remark) : "")}</span></p>"));
+
+    // What a reader came for stands first.
+    private static bool IsCard(MainVerdict verdict) => verdict.Words is "GO" or "NO-GO";
 
     private static string Numbers(IReadOnlyList<Headline> numbers)
     {

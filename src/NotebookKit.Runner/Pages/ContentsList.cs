@@ -26,9 +26,9 @@ internal sealed class ContentsList
     {
         var listed = _entries.Where(e => e.Level <= DeepestLevel && e.Text.Length > 0).ToList();
         if (listed.Count < 2) return "";
-        var html = new StringBuilder("<nav class=\"contents\" aria-label=\"Contents\"><h2>Contents</h2><ul>");
+        var html = new StringBuilder("<nav class=\"contents\" aria-label=\"Contents\"><details><summary>Contents</summary><ul>");
         foreach (var (level, id, text) in listed)
             html.Append($"<li class=\"level-{level}\"><a href=\"#{Escape.Text(Uri.EscapeDataString(id))}\">{Escape.Text(text)}</a></li>");
-        return html.Append("</ul></nav>").ToString();
+        return html.Append("</ul></details></nav>").ToString();
     }
 }

@@ -15,10 +15,14 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     private static readonly string[] PictureTypes = ["image/png", "image/jpeg"];
     private const int LongestStream = 100_000;
     private readonly PageCautions _cautions = new();
+    private readonly PageFindings _findings = new();
     private int _figures;
 
     /// <summary>Whether any figure was written, so that the page needs the chart library.</summary>
     public bool HasFigures => _figures > 0;
+
+    /// <summary>Where card, plans and record stand, and the page's picture.</summary>
+    public PagePlaces Places { get; } = new();
 
     /// <summary>Everything a cell shows, as html; empty where it shows nothing.</summary>
     /// <param name="cell">Code cell that has run.</param>
@@ -60,7 +64,7 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     private string Data(JsonObject data)
     {
         if (data[MediaTypes.Figure] is JsonObject figure) return Figure(figure, data);
-        if (data[MediaTypes.Html] is { } html) return $"<div class=\"shown\">{Html(NotebookCell.TextOf(html))}</div>";
+        if (data[MediaTypes.Html] is { } html) return Shown(NotebookCell.TextOf(html), PlainOf(data));
         if (data["image/svg+xml"] is { } drawing) return $"<div class=\"shown drawing\">{NotebookCell.TextOf(drawing)}</div>";
         foreach (var type in PictureTypes)
         {
@@ -77,24 +81,28 @@ internal sealed class OutputCells(TextCells text, Equations equations)
     }
 
     // The head of the page holds our style rules once, in the form for a page that sets equations.
-    private string Html(string html) => equations.SetIn(_cautions.Settle(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal)));
+    private string Shown(string html, string words)
+    {
+        var bare = Titled(html.Replace(Stylesheet.Element, "", StringComparison.Ordinal));
+        Places.Look(bare, words);
+        return $"<div class=\"shown\"{Places.Mark(bare)}>{equations.SetIn(_findings.Settle(_cautions.Settle(bare)))}</div>";
+    }
+
+    // In a front-end an output stands under no heading of ours; on a page it stands under those of the text.
+    private static string Titled(string html) => html.Replace("<h4>", "<h3 class=\"nk-title\">", StringComparison.Ordinal)
+        .Replace("</h4>", "</h3>", StringComparison.Ordinal);
 
     private string Figure(JsonObject figure, JsonObject data)
     {
         var id = string.Create(CultureInfo.InvariantCulture, $"figure-{++_figures}");
-        var title = TitleOf(figure) ?? PlainOf(data);
-        return $"<figure class=\"chart\"><div id=\"{id}\" role=\"img\" aria-label=\"{Escape.Text(title)}\"></div>"
+        if (data[MediaTypes.Html] is { } still) Places.Look(NotebookCell.TextOf(still), PlainOf(data));
+        var shown = (JsonObject)figure.DeepClone();
+        return $"<figure class=\"chart\">{FigureCaption.TakeFrom(shown)}"
+            + $"<div id=\"{id}\" class=\"plot\" role=\"img\" aria-label=\"{Escape.Text(PlainOf(data))}\"></div>"
             + $"<noscript><p>{Escape.Text(PlainOf(data))}</p></noscript>"
             + "<script type=\"application/json\" class=\"chart-data\" "
-                + $"data-for=\"{id}\">{Escape.ScriptJson(figure.ToJsonString())}</script></figure>";
+                + $"data-for=\"{id}\">{Escape.ScriptJson(shown.ToJsonString())}</script></figure>";
     }
-
-    private static string? TitleOf(JsonObject figure) => figure["layout"] is not JsonObject layout ? null : layout["title"] switch
-    {
-        JsonObject title => NotebookCell.TextOf(title["text"]) is { Length: > 0 } words ? words : null,
-        JsonValue title => NotebookCell.TextOf(title) is { Length: > 0 } words ? words : null,
-        _ => null,
-    };
 
     private static string PlainOf(JsonObject data) => NotebookCell.TextOf(data[MediaTypes.Text]);
 }

@@ -6,8 +6,10 @@ using NotebookKit.Runner.Reports;
 
 namespace NotebookKit.Runner.Pages;
 
-/// <summary>Writes a notebook that has run as one page that needs nothing but itself.</summary>
-internal sealed partial class PageWriter
+/// <summary>Writes a notebook that has run as a page: of a folder that shares the chart library, or one that needs nothing but
+/// itself.</summary>
+/// <param name="single">Whether each page needs nothing but itself.</param>
+internal sealed partial class PageWriter(bool single = false)
 {
     private readonly Equations _equations = new();
 
@@ -16,10 +18,12 @@ internal sealed partial class PageWriter
     /// <param name="answer">What its run came to.</param>
     /// <param name="failures">The cells that failed it; none where it passed.</param>
     /// <param name="notComputed">How many code cells weren't run.</param>
-    public string Write(NotebookFile file, NotebookAnswer answer, IReadOnlyList<CellFailure> failures, int notComputed)
+    /// <param name="around">What lies around the page.</param>
+    public WrittenPage Write(NotebookFile file, NotebookAnswer answer, IReadOnlyList<CellFailure> failures, int notComputed,
+        PageSurroundings around)
     {
         var contents = new ContentsList();
-        var text = new TextCells(Path.GetDirectoryName(Path.GetFullPath(file.Path))!, contents, _equations);
+        var text = new TextCells(Path.GetDirectoryName(Path.GetFullPath(file.Path))!, contents, _equations, around.HasPage);
         var outputs = new OutputCells(text, _equations);
         var body = new StringBuilder();
         foreach (var cell in file.Cells)
@@ -34,17 +38,20 @@ internal sealed partial class PageWriter
 
         var title = NotebookOutline.Of(file).Title;
         var frame = new PageFrame(title);
-        return frame.Write(
+        var html = frame.Write(
             $"<main>{Banner(failures, NotComputedText.Of(notComputed, file.CodeCells.Count()))}"
-            + Opened(body.ToString(), AnswerBlock.Section(failures.Count == 0 ? answer : answer.OfFailed) + contents.ToHtml())
-            + $"</main>{Footer}",
-            outputs.HasFigures);
+            + Opened(body.ToString(), AnswerBlock.Section(failures.Count == 0 ? answer : answer.OfFailed, outputs.Places)
+                + contents.ToHtml())
+            + $"{around.ToHtml()}</main>{Footer}",
+            outputs.HasFigures,
+            single);
+        return new WrittenPage(html, outputs.Places);
     }
 
     private const string Footer =
-        "<footer><p><a href=\"../index.html\">All notebooks</a></p><p>Figures, equations and drawings are inside this file: it needs "
-            + "no network. "
-        + "Charts are drawn by plotly.js and equations were set by Temml, both under the MIT licence.</p></footer>";
+        "<footer><p><a href=\"../index.html\">All lessons</a></p><p>This page needs no network. Charts are drawn by plotly.js "
+            + "and equations were set by Temml, both under the MIT licence; the font of equations is a subset of TeX Gyre Pagella Math "
+            + "(GUST Font License).</p></footer>";
 
     // The answer stands between the title and everything else; above the text where that begins without a title.
     private static string Opened(string body, string opening)

@@ -9,7 +9,7 @@ internal static class RequirementBlock
     /// <summary>Every requirement with its state, and the changed givens; empty where there are none.</summary>
     /// <param name="answer">What the notebook's own run came to.</param>
     public static string Tables(NotebookAnswer answer) =>
-        Changed(answer) + string.Concat(answer.Requirements.Select(Table));
+        Changed(answer) + string.Concat(answer.Requirements.Select(Folded));
 
     /// <summary>The changed givens, and the requirements that don't all hold; empty where there are none.</summary>
     /// <param name="answer">What the notebook's own run came to.</param>
@@ -25,6 +25,10 @@ internal static class RequirementBlock
         if (answer.RecordNote.Length > 0) html.Append($"<p class=\"changed\">{Escape.Text(answer.RecordNote)}</p>");
         return html.ToString();
     }
+
+    // What holds may be folded; what doesn't is read first.
+    private static string Folded(RequirementTable table) => !table.AllHold ? Table(table)
+        : $"<details class=\"more\"><summary>Requirements{Of(table)}, one by one</summary>{Table(table)}</details>";
 
     private static string Table(RequirementTable table)
     {

@@ -11,7 +11,8 @@ namespace NotebookKit.Runner.Pages;
 /// <param name="folder">Folder of the notebook, where its pictures are looked for.</param>
 /// <param name="contents">Collects the headings.</param>
 /// <param name="equations">Sets the formulas.</param>
-internal sealed class TextCells(string folder, ContentsList contents, Equations equations)
+/// <param name="hasPage">Whether a notebook of this name has a page.</param>
+internal sealed class TextCells(string folder, ContentsList contents, Equations equations, Func<string, bool> hasPage)
 {
     /// <summary>A text cell as html.</summary>
     /// <param name="cell">Cell.</param>
@@ -33,12 +34,13 @@ internal sealed class TextCells(string folder, ContentsList contents, Equations 
         renderer.ObjectRenderers.Replace<HtmlMathInlineRenderer>(new MathInlineRenderer(equations));
         renderer.ObjectRenderers.Replace<HtmlMathBlockRenderer>(new MathBlockRenderer(equations));
         renderer.Render(document);
-        return writer.ToString();
+        // The corner of a table over its row names heads nothing.
+        return writer.ToString().Replace("<th></th>", "<td></td>", StringComparison.Ordinal);
     }
 
     // A page stands alone: pictures move into it, links go to other pages or the web, and what can't be followed from here becomes plain
     // words.
-    private static void Settle(LinkInline link, Pictures pictures)
+    private void Settle(LinkInline link, Pictures pictures)
     {
         var url = link.Url ?? "";
         if (link.IsImage)
@@ -46,7 +48,7 @@ internal sealed class TextCells(string folder, ContentsList contents, Equations 
             if (pictures.Find(url) is { } inside) link.Url = inside;
             else Unlink(link, "picture not found: ");
         }
-        else if (PageLinks.Rewrite(url) is { } target)
+        else if (PageLinks.Rewrite(url, hasPage) is { } target)
         {
             link.Url = target;
         }

@@ -1,3 +1,5 @@
+using NotebookKit.Runner.Pages;
+
 namespace NotebookKit.Runner.Reports;
 
 /// <summary>What became of one notebook.</summary>
@@ -26,6 +28,9 @@ internal sealed record NotebookReport(
     string? ExecutedFile,
     string? PageFile)
 {
+    /// <summary>Where its page has card, plans and record, and its picture.</summary>
+    public PagePlaces Places { get; init; } = new();
+
     /// <summary>Whether every cell ran, or failed as intended.</summary>
     public bool Passed => Failures.Count == 0;
 

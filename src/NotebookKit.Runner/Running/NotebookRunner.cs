@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using NotebookKit.Charts;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Engine;
@@ -15,7 +16,9 @@ namespace NotebookKit.Runner.Running;
 /// <param name="display">Shows the run.</param>
 internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
 {
-    private readonly PageWriter _pages = new();
+    private readonly PageWriter _pages = new(options.Single);
+    private readonly Lock _door = new();
+    private bool _shared;
 
     /// <summary>Runs them all; one that fails doesn't stop the others.</summary>
     /// <param name="cancellation">Ends the workers and leaves no half file.</param>
@@ -32,7 +35,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         if (options.Shard is null)
         {
             SheetFolder.WriteFor(options, reports);
-            AtomicFile.Write(options.IndexFile, IndexPage.Write(reports));
+            AtomicFile.Write(options.IndexFile, new IndexPage(options).Write(reports));
         }
 
         return reports;
@@ -61,11 +64,25 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         if (options.Shard is { } part) return OfPart(file, run, part, clock.Elapsed);
         AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
         var answer = Answered(run, file.Name);
-        AtomicFile.Write(options.PageFile(file.Name), _pages.Write(file, answer, run.Failures, run.NotComputed));
+        var page = _pages.Write(file, answer, run.Failures, run.NotComputed, LessonOrder.Of(options, file.Name));
+        if (!options.Single) Share();
+        AtomicFile.Write(options.PageFile(file.Name), page.Html);
         var outline = NotebookOutline.Of(file);
         return new NotebookReport(
             file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, answer, run.Failures,
-            run.NotComputed, options.ExecutedFile(file.Name), options.PageFile(file.Name));
+            run.NotComputed, options.ExecutedFile(file.Name), options.PageFile(file.Name)) { Places = page.Places };
+    }
+
+    // One copy for all pages of the folder; what lies there of an earlier version is replaced.
+    private void Share()
+    {
+        lock (_door)
+        {
+            if (_shared) return;
+            AtomicFile.Write(options.LibraryFile, PlotlyScript.Wrapped);
+            AtomicFile.Write(options.FontFile, PageResources.MathFont);
+            _shared = true;
+        }
     }
 
     // What a run with other givens comes to is a question asked once: the next run is held against the design's own record.

@@ -2,6 +2,7 @@ using NotebookKit.Flight.Dispersion;
 using NotebookKit.Record;
 using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Givens;
+using NotebookKit.Runner.Pages;
 
 namespace NotebookKit.Runner.Running;
 
@@ -17,6 +18,9 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
 
     /// <summary>Folder with merged dispersions that stand in for flying; none where there is none.</summary>
     public string? Flown { get; init; }
+
+    /// <summary>Whether each page holds the chart library itself, to be mailed alone, instead of sharing the folder's copy.</summary>
+    public bool Single { get; init; }
 
     /// <summary>Values that stand in for the notebooks' own givens.</summary>
     public GivenOverrides Givens { get; init; } = GivenOverrides.None;
@@ -61,7 +65,13 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
     /// <param name="name">Its name.</param>
     public string PageFile(string name) => Path.Combine(OutputFolder, "pages", name + ".html");
 
-    /// <summary>Where the sheets of the designs go.</summary>
+    /// <summary>The chart library that the pages share.</summary>
+    public string LibraryFile => Path.Combine(OutputFolder, "pages", PageFrame.LibraryFile);
+
+    /// <summary>The font of equations that the pages share.</summary>
+    public string FontFile => Path.Combine(OutputFolder, "pages", PageFrame.FontFile);
+
+    /// <summary>Folder of the sheets for the bench and the pad.</summary>
     public string SheetFolder => Path.Combine(OutputFolder, "sheets");
 
     /// <summary>Where the list of all pages goes.</summary>

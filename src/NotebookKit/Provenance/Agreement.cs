@@ -29,13 +29,14 @@ public sealed record Agreement(string What, double Ours, double Published, strin
         return new(what, (double)ours.ToUnit(published.Unit).Value, (double)published.Value, unit, allowed);
     }
 
-    /// <summary>Two absolute pressures, compared in pascals.</summary>
+    /// <summary>Two absolute pressures, compared in pascals, or in megapascals from one upwards.</summary>
     /// <param name="what">What it is.</param>
     /// <param name="ours">Our value; any.</param>
     /// <param name="published">The published value; any.</param>
     /// <param name="allowed">Largest relative difference allowed [-]; above 0.</param>
     public static Agreement Of(string what, AbsolutePressure ours, AbsolutePressure published, double allowed) =>
-        new(what, ours.Pascals, published.Pascals, "Pa", allowed);
+        published.Pascals >= 1e6 ? new(what, ours.Pascals / 1e6, published.Pascals / 1e6, "MPa absolute", allowed)
+            : new(what, ours.Pascals, published.Pascals, "Pa", allowed);
 
     /// <summary>Two plain numbers.</summary>
     /// <param name="what">What it is.</param>

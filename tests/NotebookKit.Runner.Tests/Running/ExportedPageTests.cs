@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using NotebookKit.Charts;
+using NotebookKit.Runner.Pages;
 
 namespace NotebookKit.Runner.Tests.Running;
 
@@ -6,25 +8,43 @@ namespace NotebookKit.Runner.Tests.Running;
 public sealed partial class ExportedPageTests(AllFixturesRun all)
 {
     [Fact]
-    public void A_page_with_charts_holds_one_copy_of_the_chart_library()
+    public void The_pages_of_a_folder_share_one_copy_of_the_chart_library()
     {
-        Assert.Single(Library().Matches(all.Page("many-charts")));
-        Assert.Equal(15, ChartData().Count(all.Page("many-charts")));
+        Assert.Equal(PlotlyScript.Wrapped, File.ReadAllText(Path.Combine(all.Output, "pages", "plotly.min.js")));
+        var page = all.Page("many-charts");
+        Assert.Empty(Library().Matches(page));
+        Assert.Equal(15, ChartData().Count(page));
+        var word = SharedScript().Match(page).Groups["word"].Value;
+        Assert.Contains($"script-src 'nonce-{word}' ", page, StringComparison.Ordinal);
+        Assert.Equal(2, Regex.Count(page, Regex.Escape(word)));
+    }
+
+    // What lets the library in is a digest of the body it stands outside of: no text or output can hold it.
+    [Fact]
+    public void The_word_that_lets_the_library_in_follows_from_the_page()
+    {
+        var words = new[] { "many-charts", "passes", "hostile" }
+            .Select(n => SharedScript().Match(all.Page(n)).Groups["word"].Value).ToList();
+        Assert.Equal(3, words.Distinct().Count());
+        Assert.All(words, w => Assert.Equal(24, w.Length));
     }
 
     [Fact]
-    public void A_page_without_charts_holds_none() => Assert.Empty(Library().Matches(all.Page("throws")));
+    public void A_page_without_charts_asks_for_no_library() => Assert.DoesNotContain("plotly.min.js\"", all.Page("throws"),
+        StringComparison.Ordinal);
 
     [Fact]
-    public void A_page_of_fifteen_charts_stays_below_six_megabytes() =>
-        Assert.InRange(new FileInfo(Path.Combine(all.Output, "pages", "many-charts.html")).Length, 3_000_000, 6_000_000);
+    public void A_page_of_fifteen_charts_stays_below_a_quarter_of_a_megabyte() =>
+        Assert.InRange(new FileInfo(Path.Combine(all.Output, "pages", "many-charts.html")).Length, 20_000, 250_000);
 
     [Fact]
-    public void Nothing_in_a_page_is_fetched_from_elsewhere()
+    public void Nothing_in_a_page_is_fetched_but_the_two_files_beside_it()
     {
         foreach (var file in Directory.EnumerateFiles(all.Output, "*.html", SearchOption.AllDirectories))
         {
-            var markup = Scripts().Replace(File.ReadAllText(file), "");
+            var markup = SharedScript().Replace(File.ReadAllText(file), "").Replace("<link rel=\"stylesheet\" href=\"maths.css\">", "",
+                StringComparison.Ordinal);
+            markup = Scripts().Replace(markup, "");
             Assert.All(Sources().Matches(markup).Select(m => m.Groups[1].Value),
                 source => Assert.StartsWith("data:", source, StringComparison.Ordinal));
             Assert.DoesNotContain("<link", markup, StringComparison.OrdinalIgnoreCase);
@@ -32,6 +52,28 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
             Assert.DoesNotMatch(@"url\(\s*['""]?https?:", markup);
             Assert.Contains("default-src 'none'", markup, StringComparison.Ordinal);
         }
+
+        Assert.Matches("^@font-face \\{ font-family: \"NotebookKit Math\"; src: url\\(data:font/woff2;base64,[A-Za-z0-9+/=]+\\) "
+            + "format\\(\"woff2\"\\); \\}\n$", File.ReadAllText(Path.Combine(all.Output, "pages", "maths.css")));
+    }
+
+    [Fact]
+    public void The_font_of_equations_is_small_and_its_licence_is_kept()
+    {
+        Assert.InRange(PageResources.MathFont.Length, 20_000, 150_000);
+        var parts = typeof(PageResources).Assembly.GetManifestResourceNames();
+        Assert.Contains("notebookkit-math.LICENSE.txt", parts);
+        Assert.Contains("notebookkit-math.MANIFEST.txt", parts);
+    }
+
+    [Fact]
+    public void A_lesson_leads_to_those_beside_it()
+    {
+        var page = all.Page("passes");
+        var nav = Regex.Match(page, "<nav class=\"neighbours\".*?</nav>", RegexOptions.Singleline).Value;
+        Assert.All(Regex.Matches(nav, "href=\"([^\"]+)\"").Select(m => m.Groups[1].Value),
+            to => Assert.True(File.Exists(Path.Combine(all.Output, "pages", to)), to));
+        Assert.Contains("(before)", nav, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -159,6 +201,9 @@ public sealed partial class ExportedPageTests(AllFixturesRun all)
 
     [GeneratedRegex("""<script type="application/json" class="chart-data"[^>]*>(?<json>.*?)</script>""", RegexOptions.Singleline)]
     private static partial Regex ChartData();
+
+    [GeneratedRegex("""<script nonce="(?<word>[^"]+)" src="plotly\.min\.js"></script>""")]
+    private static partial Regex SharedScript();
 
     [GeneratedRegex("<script.*?</script>", RegexOptions.Singleline)]
     private static partial Regex Scripts();

@@ -1,10 +1,13 @@
 using Microsoft.Playwright;
+using NotebookKit.Runner.Pages;
 
 namespace NotebookKit.Runner.Tests.Running;
 
 [Collection(AllFixturesTests.Name)]
 public sealed class PageInBrowserTests(AllFixturesRun all)
 {
+    private static readonly string[] Beside = ["plotly.min.js", "maths.css"];
+
     private string Address(string name) => new Uri(Path.Combine(all.Output, "pages", name + ".html")).AbsoluteUri;
 
     [SkippableFact]
@@ -14,11 +17,15 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
         await browser.Page.GotoAsync(Address("passes"));
         await browser.Page.WaitForSelectorAsync("figure.chart svg.main-svg .scatterlayer path.js-line");
 
+        Assert.Equal("NotebookKit Math", await browser.Page.EvaluateAsync<string>(
+            "Array.from(document.fonts).filter(f => f.status === 'loaded').map(f => f.family.replaceAll('\"', '')).join()"));
         Assert.Contains("height [m]", await browser.Page.InnerTextAsync("figure.chart"), StringComparison.Ordinal);
         var equation = await browser.Page.Locator("math").Last.BoundingBoxAsync();
         Assert.InRange(equation!.Height, 10, 200);
         Assert.Empty(browser.Problems);
-        Assert.All(browser.Requests, r => Assert.True(r == Address("passes") || r.StartsWith("data:", StringComparison.Ordinal)
+        Assert.All(browser.Requests, r => Assert.True(r == Address("passes")
+            || Beside.Any(b => r == Address("passes").Replace("passes.html", b, StringComparison.Ordinal))
+            || r.StartsWith("data:", StringComparison.Ordinal)
             || r.StartsWith("blob:", StringComparison.Ordinal), r));
     }
 
@@ -84,8 +91,47 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
         await browser.Page.GotoAsync(new Uri(Path.Combine(all.Output, "index.html")).AbsoluteUri);
         await browser.Page.ClickAsync("text=A short lesson");
         Assert.Equal("A short lesson", await browser.Page.InnerTextAsync("h1"));
-        await browser.Page.ClickAsync("text=All notebooks");
-        Assert.Equal("Notebooks", await browser.Page.InnerTextAsync("h1"));
+        await browser.Page.ClickAsync("footer >> text=All lessons");
+        Assert.Equal("Pressurised-water rockets, from layup to landing", await browser.Page.InnerTextAsync("h1"));
+    }
+
+    [SkippableFact]
+    public async Task A_page_whose_library_was_left_behind_says_so()
+    {
+        await using var browser = await Browser.OpenAsync();
+        using var folder = new TestFolder();
+        File.Copy(Path.Combine(all.Output, "pages", "passes.html"), folder["passes.html"]);
+        await browser.Page.GotoAsync(new Uri(folder["passes.html"]).AbsoluteUri);
+        Assert.Contains("plotly.min.js, which lies beside the pages", await browser.Page.InnerTextAsync(".no-library"),
+            StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
+    public async Task A_script_that_an_output_points_to_is_not_run()
+    {
+        await using var browser = await Browser.OpenAsync();
+        using var folder = new TestFolder();
+        File.WriteAllText(folder["other.js"], "window.hit = true;");
+        var page = new PageFrame("Trial").Write("<p>Text</p><script src=\"other.js\"></script>", hasCharts: true, single: false);
+        File.WriteAllText(folder["page.html"], page);
+        await browser.Page.GotoAsync(new Uri(folder["page.html"]).AbsoluteUri);
+        Assert.True(await browser.Page.EvaluateAsync<bool>("window.hit === undefined"));
+    }
+
+    [SkippableFact]
+    public async Task A_single_page_draws_alone()
+    {
+        using var folder = new TestFolder();
+        var run = await ProgramRun.RunAsync("run", all.Input("passes"), "--out", folder["out"], "--single");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(["passes.html"], Directory.GetFiles(folder["out", "pages"]).Select(Path.GetFileName));
+        await using var browser = await Browser.OpenAsync();
+        var address = new Uri(folder["out", "pages", "passes.html"]).AbsoluteUri;
+        await browser.Page.GotoAsync(address);
+        await browser.Page.WaitForSelectorAsync("figure.chart svg.main-svg .scatterlayer path.js-line");
+        Assert.Empty(browser.Problems);
+        Assert.All(browser.Requests, r => Assert.True(r == address || r.StartsWith("data:", StringComparison.Ordinal)
+            || r.StartsWith("blob:", StringComparison.Ordinal), r));
     }
 
     [SkippableFact]
