@@ -1,7 +1,6 @@
 using NotebookKit.Building;
 using NotebookKit.Clearance;
 using NotebookKit.DesignFiles.Parts;
-using NotebookKit.Filling.Balances;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Flight.Site;

@@ -92,7 +92,7 @@ public sealed record Vent
     {
         var findings = Validate();
         InvalidDesignException.ThrowIfAny("Vent", findings);
-        return new VentResult(this, Gas.Real is not { HasTransport: true } && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal]
+        return new VentResult(this, Gas.Real is null && WallOrPlain.Film is null ? [FillHeat.Adiabatic, FillHeat.Isothermal]
             : [FillHeat.Adiabatic, FillHeat.Wall, FillHeat.Isothermal], findings);
     }
 

@@ -31,8 +31,8 @@ public sealed record Gas(string Name, SpecificEntropy GasConstant, double HeatCa
         "hydrogen", JoulesPerKilogramKelvin(StandardConstants.MolarGas / 0.00201588), 1.405,
         new("CODATA", "molar gas constant over the molar mass 2.015 88 g/mol", 2018)) { Real = RealGas.Hydrogen };
 
-    /// <summary>Helium, R = 2077.26 J/(kg·K), γ = 5/3; its viscosity and conductivity aren't known here. Source: R of CODATA 2018 over
-    /// 4.002 602 g/mol; γ of a gas of single atoms.</summary>
+    /// <summary>Helium, R = 2077.26 J/(kg·K), γ = 5/3. Source: R of CODATA 2018 over 4.002 602 g/mol; γ of a gas of single
+    /// atoms.</summary>
     public static Gas Helium { get; } = new(
         "helium", JoulesPerKilogramKelvin(StandardConstants.MolarGas / 0.004002602), 5.0 / 3,
         new("CODATA", "molar gas constant over the molar mass 4.002 602 g/mol", 2018)) { Real = RealGas.Helium };

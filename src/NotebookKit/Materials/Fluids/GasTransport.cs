@@ -51,6 +51,16 @@ internal sealed class GasTransport
         },
     };
 
+    /// <summary>
+    /// 19.9 µPa·s at 300 K, rising with the power 0.7 of the temperature: within 1 % from 200 to 500 K, recalled, unverified; put into the
+    /// form of the collision integral. Conductivity 15/4·R·η of a gas of single atoms (kinetic theory). The dense part is left out.
+    /// </summary>
+    public static GasTransport Helium { get; } = new()
+    {
+        Dilute = (19.9 / Math.Sqrt(4.002602 * 300), 4.002602, 1, 300, [0, -0.2]),
+        DiluteConductivity = (eta, _) => 3.75 * 8.3144598 / 0.004002602 * 1e-6 * eta,
+    };
+
     /// <summary>Viscosity, Pa·s.</summary>
     public double Viscosity(double kelvins, double tau, double delta)
         => 1e-6 * (DiluteViscosity(kelvins) + Sum(ViscosityTerms, tau, delta));

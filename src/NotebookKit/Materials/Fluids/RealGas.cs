@@ -13,10 +13,10 @@ namespace NotebookKit.Materials.Fluids;
 public sealed record RealGas
 {
     private readonly HelmholtzEquation _equation;
-    private readonly GasTransport? _transport;
+    private readonly GasTransport _transport;
     private readonly double _lowestK;
 
-    private RealGas(string name, HelmholtzEquation equation, GasTransport? transport, double lowestK, Source source)
+    private RealGas(string name, HelmholtzEquation equation, GasTransport transport, double lowestK, Source source)
     {
         Name = name;
         _equation = equation;
@@ -41,8 +41,8 @@ public sealed record RealGas
         "J. W. Leachman, R. T. Jacobsen, S. G. Penoncello, E. W. Lemmon",
             "Fundamental equations of state for normal hydrogen, J. Phys. Chem. Ref. Data 38, 721", 2009));
 
-    /// <summary>Helium: states, but neither viscosity nor conductivity. Source: Ortiz Vega et al. 2023, unverified.</summary>
-    public static RealGas Helium { get; } = new("helium", HeliumEquation.Create(), null, 20, new(
+    /// <summary>Helium. Source: Ortiz Vega et al. 2023, unverified; viscosity and conductivity recalled, 200 to 500 K.</summary>
+    public static RealGas Helium { get; } = new("helium", HeliumEquation.Create(), GasTransport.Helium, 20, new(
         "D. O. Ortiz Vega, K. R. Hall, J. C. Holste, A. H. Harvey, E. W. Lemmon",
             "An equation of state for the thermodynamic properties of helium, NISTIR 8474", 2023, "", SourceKind.Unverified));
 
@@ -197,15 +197,12 @@ public sealed record RealGas
 
     internal double LowestKelvins => _lowestK;
 
-    /// <summary>Whether viscosity and conductivity are known.</summary>
-    internal bool HasTransport => _transport is not null;
-
     internal GasPoint Point(double kelvins, double density) => _equation.At(kelvins, density);
 
     internal (double Viscosity, double Conductivity) Transport(double kelvins, double density)
     {
         double tau = _equation.ReducingKelvins / kelvins, delta = density / _equation.ReducingDensity;
-        return (_transport!.Viscosity(kelvins, tau, delta), _transport.Conductivity(kelvins, tau, delta));
+        return (_transport.Viscosity(kelvins, tau, delta), _transport.Conductivity(kelvins, tau, delta));
     }
 
     /// <summary>Above the critical temperature pressure rises with density all the way: Newton from the ideal gas, never past twice the

@@ -88,8 +88,9 @@ internal static partial class VesselsFindings
 
     // Vessels/Testing/VesselEvidence
     internal static Finding GrowthIsNotGiven(string testId) =>
-        Finding.Error($"The test of vessel {testId} has an uncertainty or a pressure of its growth, and no growth; give the growth, or leave "
-            + "both out.");
+        Finding.Error(
+            $"The test of vessel {testId} has an uncertainty or a pressure of its growth, and no growth; give the growth, or leave both "
+            + "out.");
 
     internal static Finding GrowthPressureIsOutsideTest(string testId, GaugePressure at, GaugePressure pressure) =>
         Finding.Error(

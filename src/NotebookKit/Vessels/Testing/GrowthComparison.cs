@@ -7,9 +7,9 @@ namespace NotebookKit.Vessels.Testing;
 
 /// <summary>How much a tested vessel grew, beside how much its wall was predicted to: an observation of its stiffness.</summary>
 /// <remarks>
-/// Never a sign of strength: it raises no rating, and lowers none by itself. Source: growth of a closed tube as <see
-/// cref="VesselExpansion"/>; the ends are taken as stiff and the prediction as exact, so that a growth above it by more than the measurement
-/// allows is a warning.
+/// Never a sign of strength: it raises no rating, and lowers none by itself. Source: growth of a closed tube as
+/// <see cref="VesselExpansion"/>; the ends are taken as stiff and the prediction as exact, so that a growth above it by more than the
+/// measurement allows is a warning.
 /// </remarks>
 public sealed record GrowthComparison : Result
 {

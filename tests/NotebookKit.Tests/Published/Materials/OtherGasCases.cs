@@ -73,6 +73,11 @@ public class OtherGasCases
         var thin = RealGas.Helium.At(1.BarAbsolute(), 300.Kelvins());
         var ideal = 1e5 / (8.3144598 / 0.004002602 * 300);
         Tolerance.Absolute(11.8, (ideal / thin.Density.KilogramsPerCubicMeter - 1) * 8.3144598 * 300 / 1e5 * 1e6, 0.2);
+        // The thermal properties of a gas of single atoms: a Prandtl number of 2/3; 19.9 and 24.3 µPa·s at 300 and 400 K (recalled).
+        Tolerance.Relative(19.9, thin.Viscosity.PascalSeconds * 1e6, 1e-3);
+        Tolerance.Relative(24.3, RealGas.Helium.At(1.BarAbsolute(), 400.Kelvins()).Viscosity.PascalSeconds * 1e6, 0.01);
+        Tolerance.Relative(2.0 / 3, 2.5 * 8.3144598 / 0.004002602 * thin.Viscosity.PascalSeconds
+            / thin.Conductivity.WattsPerMeterKelvin, 1e-6);
         Tolerance.Absolute(1.0284, 60 * ideal / RealGas.Helium.At(60.BarAbsolute(), 300.Kelvins()).Density.KilogramsPerCubicMeter, 1e-3);
     }
 

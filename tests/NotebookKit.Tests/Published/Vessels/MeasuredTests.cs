@@ -265,7 +265,9 @@ public class MeasuredTests(Xunit.Abstractions.ITestOutputHelper output)
         {
             // The 65 mm glass sleeve lies at balance on 75.06 mm.
             Liner = Liner.Removed(75.Millimetres()),
-            ForwardEnd = NotebookKit.Tests.Vessels.Samples.ShortChamber.NozzleEnd,
+            // Its yarns have room on necks of 48.6 mm and more.
+            NozzleEnd = NotebookKit.Tests.Vessels.Samples.Trainer.NozzleEnd,
+            ForwardEnd = NotebookKit.Tests.Vessels.Samples.Trainer.NozzleEnd,
             Plies = [new BraidedSleeve(MaterialLibrary.Typical.Braid("glass sleeve 65 mm"))],
         };
         Assert.False(vessel.Burst().IsMatrixDominated);

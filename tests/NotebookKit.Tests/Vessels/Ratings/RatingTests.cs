@@ -203,8 +203,8 @@ public class RatingTests
         Assert.Equal("refused", rating.Lines[0].Value);
     }
 
-    // The fibres' use at the proof, as if the wall held its own B-basis, by hand from expansion and learning; a limit a hair below it refuses
-    // the rating and names the ply, one a hair above doesn't.
+    // The fibres' use at the proof, as if the wall held its own B-basis, by hand from expansion and learning; a limit a hair below it
+    // refuses the rating and names the ply, one a hair above doesn't.
     [Fact]
     public void A_proof_that_takes_a_ply_past_its_limit_is_refused_with_the_ply()
     {

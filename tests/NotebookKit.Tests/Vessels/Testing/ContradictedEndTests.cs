@@ -62,7 +62,10 @@ public class ContradictedEndTests
         // Were the twin's end predicted by a share of its own, the test would show five times the strength.
         PressureVessel With(double percent) => Vessel with
         {
-            NozzleEnd = Vessel.NozzleEnd with { Joints = [(CarriedSleeve)Vessel.NozzleEnd.Joints[0] with { Delivers = percent.Percent() }] },
+            NozzleEnd = Vessel.NozzleEnd with
+            {
+                Joints = [(CarriedSleeve)Vessel.NozzleEnd.Joints[0] with { Delivers = percent.Percent() }],
+            },
             Fabrication = Vessel.Fabrication with { EfficiencyLow = 20.Percent(), Efficiency = 25.Percent() },
         };
         Assert.Equal(own.DesignBurst, Vessel.Rate(evidence: EndAt(20, With(30))).DesignBurst);

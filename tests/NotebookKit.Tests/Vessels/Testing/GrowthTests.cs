@@ -66,7 +66,10 @@ public class GrowthTests
         var unsure = Held(9, null).GrowthBesidePrediction()!;
         Assert.Null(unsure.Agrees);
         Assert.Contains("how far the reading may be off is not given", Assert.Single(unsure.Findings).Message, StringComparison.Ordinal);
-        var burst = new BurstTest(Tube, "A", 60.BarGauge(), BurstTest.Wall) { Growth = 9.Millilitres(), GrowthUncertainty = 1.Millilitres() };
+        var burst = new BurstTest(Tube, "A", 60.BarGauge(), BurstTest.Wall)
+        {
+            Growth = 9.Millilitres(), GrowthUncertainty = 1.Millilitres(),
+        };
         var unread = burst.GrowthBesidePrediction()!;
         Assert.Null(unread.Predicted);
         Assert.Contains("at what pressure is not given", Assert.Single(unread.Findings).Message, StringComparison.Ordinal);
@@ -90,7 +93,8 @@ public class GrowthTests
     [Fact]
     public void Growths_out_of_range_are_refused_in_one_sentence()
     {
-        Refused(Held(9, 1) with { GrowthPressure = 40.1.BarGauge() }, "was read at 40.1 bar gauge, and the test went from 0 bar gauge to 40");
+        Refused(Held(9, 1) with { GrowthPressure = 40.1.BarGauge() }, "was read at 40.1 bar gauge, and the test went from 0 bar gauge to "
+            + "40");
         Refused(Held(9, 1) with { GrowthPressure = 0.BarGauge() }, "was read at 0 bar gauge");
         Refused(Held(null, 1), "and no growth; give the growth");
         Refused(Held(9, 0.0005), "uncertainty of the growth of A is");
