@@ -44,7 +44,8 @@ public sealed class FormatterTests(NotebookSession session)
             && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
         // A form of its own has its own test of the same: A_flight_card_...
-        Type[] apart = [typeof(Clearance.FlightCard), typeof(Clearance.TwoStageFlightCard)];
+        Type[] apart = [typeof(Clearance.FlightCard), typeof(Clearance.TwoStageFlightCard), typeof(Proofing.ProofPlan),
+            typeof(Filling.Fills.PadPlumbing), .. results.Where(typeof(Sheets.ISheet).IsAssignableFrom)];
         foreach (var mime in new[] { "text/html", "text/plain" })
             Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult),
                 Formatter.GetPreferredFormatterFor(t, mime).Type));
@@ -54,7 +55,7 @@ public sealed class FormatterTests(NotebookSession session)
     public async Task A_flight_card_has_the_table_cautions_and_words_of_results()
     {
         // Those that this session refers to.
-        var namespaces = OurNamespaces.All.Where(n => n != "NotebookKit.Logs"
+        var namespaces = OurNamespaces.All.Where(n => !n.StartsWith("NotebookKit.Logs", StringComparison.Ordinal)
             && !n.StartsWith("NotebookKit.Interactive", StringComparison.Ordinal));
         await session.RunAsync(string.Join('\n', namespaces.Select(n => $"using {n};")));
         // The script names its design as it lies beside a notebook.
@@ -62,13 +63,22 @@ public sealed class FormatterTests(NotebookSession session)
         await session.RunAsync(File.ReadAllText(Path.Combine(notebooks, "curlew.csx")).Replace("\"curlew.json\"",
             $"@\"{Path.Combine(notebooks, "curlew.json")}\"", StringComparison.Ordinal));
         var forms = await session.ShowAsync("curlew.Card(site, new FlightEvidence())");
-        Assert.Equal([Verdict, "text/html", "text/plain"], forms.Keys.Order());
+        Assert.Equal(["application/vnd.notebookkit.sheet+json", Verdict, "text/html", "text/plain"], forms.Keys.Order());
         Assert.Contains("\"Words\":\"NO-GO\",\"Holds\":false", forms[Verdict], StringComparison.Ordinal);
         foreach (var text in new[] { "<table", "Verdict", "nk-cautions", "Stored energy", "Checklist", "Model:" }) Assert.Contains(text,
             forms["text/html"], StringComparison.Ordinal);
         foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"],
             StringComparison.Ordinal);
         _ = XElement.Parse(forms["text/html"]);
+        // What is drawn as well, and a sheet with its sections, keep the form of a result.
+        foreach (var cell in new[] { "proof.Plan()", "PadPlumbing.Of(DesignSheets.FillOf(club.Stage), club.Stage.Pad)",
+            "ProofSheet.Of(proof.Plan(), vessel)" })
+        {
+            var shown = await session.ShowAsync(cell);
+            foreach (var text in new[] { "<table", "nk-cautions", "Stored energy", "Model:" })
+                Assert.Contains(text, shown["text/html"], StringComparison.Ordinal);
+            foreach (var text in new[] { "CAUTION", "Model:" }) Assert.Contains(text, shown["text/plain"], StringComparison.Ordinal);
+        }
 
         static string Repository()
         {

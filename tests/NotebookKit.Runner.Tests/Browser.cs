@@ -2,17 +2,17 @@ using Microsoft.Playwright;
 
 namespace NotebookKit.Runner.Tests;
 
-/// <summary>A page in the machine's own Chromium, without a window. Nothing is downloaded: without one the test is skipped.</summary>
+/// <summary>A page in the machine's own Chromium, without a window, with cookies and storage of its own; the tests of one process share the
+/// program. Nothing is downloaded: without one the test is skipped.</summary>
 internal sealed class Browser : IAsyncDisposable
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
-    private readonly IPlaywright playwright;
-    private readonly IBrowser browser;
+    private static readonly Lazy<Task<IBrowser>> Shared = new(LaunchAsync);
+    private readonly IBrowserContext context;
 
-    private Browser(IPlaywright playwright, IBrowser browser, IPage page)
+    private Browser(IBrowserContext context, IPage page)
     {
-        this.playwright = playwright;
-        this.browser = browser;
+        this.context = context;
         Page = page;
         page.Console += (_, message) =>
         {
@@ -32,11 +32,9 @@ internal sealed class Browser : IAsyncDisposable
 
     public static async Task<Browser> OpenAsync()
     {
-        var program = Array.Find(Places, File.Exists);
-        Skip.If(program is null, "There is no Chromium on this machine; install the chromium package to run the browser tests.");
-        var playwright = await Playwright.CreateAsync();
-        var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Headless = true, Args = ["--no-sandbox"] });
-        return new Browser(playwright, browser, await browser.NewPageAsync());
+        Skip.If(Program is null, "There is no Chromium on this machine; install the chromium package to run the browser tests.");
+        var context = await (await Shared.Value).NewContextAsync();
+        return new Browser(context, await context.NewPageAsync());
     }
 
     /// <summary>Keeps a picture of the page where somebody wants to look at it afterwards.</summary>
@@ -47,9 +45,14 @@ internal sealed class Browser : IAsyncDisposable
             await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name), FullPage = true });
     }
 
-    public async ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync() => await context.CloseAsync();
+
+    private static string? Program => Array.Find(Places, File.Exists);
+
+    private static async Task<IBrowser> LaunchAsync()
     {
-        await browser.DisposeAsync();
-        playwright.Dispose();
+        var playwright = await Playwright.CreateAsync();
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => playwright.Dispose();
+        return await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Program, Headless = true, Args = ["--no-sandbox"] });
     }
 }

@@ -69,9 +69,8 @@ internal static class FormatterSet
             (HeadlineFormatter.Mime, (h, w) => HeadlineFormatter.Json([h], w)));
         Registry.Add<IEnumerable<Headline>>((Registry.Html, HeadlineFormatter.Html), (Registry.Plain, HeadlineFormatter.Plain),
             (HeadlineFormatter.Mime, HeadlineFormatter.Json));
-        // A list is never cut short, and one of sentences is a list with boxes.
+        // A list is never cut short.
         Microsoft.DotNet.Interactive.Formatting.Formatter.ListExpansionLimit = int.MaxValue;
-        Registry.Add<IEnumerable<string>>(ChecklistFormatter.Html, ChecklistFormatter.Plain);
         Registry.Add<ISheet>(SheetFormatter.Html, SheetFormatter.Plain);
         VerdictFormatter.Register(givens);
         return ChartFormatters.Register(passesFigures);

@@ -15,7 +15,7 @@ internal static class SheetFormatter
         ResultFormatter.Html(sheet, writer);
         foreach (var section in sheet.Content.Sections)
         {
-            ChecklistFormatter.Html([section.Heading, .. section.Steps.Select(s => $"[ ] {s}"), .. section.Rules], writer);
+            ListFormatter.Html([section.Heading, .. section.Steps.Select(s => $"[ ] {s}"), .. section.Rules], writer);
             LinesFormatter.Html(section.Facts, writer);
         }
     }
@@ -27,7 +27,7 @@ internal static class SheetFormatter
         {
             writer.WriteLine(section.Heading);
             LinesFormatter.Plain(section.Facts, writer);
-            ChecklistFormatter.Plain([.. section.Steps.Select(s => $"  [ ] {s}"), .. section.Rules.Select(r => $"  {r}")], writer);
+            ListFormatter.Plain([.. section.Steps.Select(s => $"  [ ] {s}"), .. section.Rules.Select(r => $"  {r}")], writer);
         }
     }
 

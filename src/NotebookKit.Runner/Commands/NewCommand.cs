@@ -99,8 +99,8 @@ internal static partial class NewCommand
                 + "letters, figures and spaces.");
     }
 
-    private static string TestFile(int stages) => $"{(stages == 2 ? "tests/booster" : "tests")}/r1.json: "
-        + """`{ "kind": "burst", "vessel": "R-1", "pressure": "340 bar gauge", "failed": "wall" }`""";
+    private static string TestFile(int stages) => $"{(stages == 2 ? "tests/booster" : "tests")}/t1.json: "
+        + """`{ "kind": "burst", "vessel": "T-1", "pressure": "340 bar gauge", "failed": "wall" }`""";
 
     private static string ReadMe(string name, int stages) => $$"""
         # {{name}}

@@ -24,6 +24,13 @@ internal static class NewNotebook
             foreach (var status in folder.Vessels) display(status);
             folder.Lines.Skip(folder.Design.Lines.Count)
             """),
+        (false, "## The flight card\n\nIt says NO-GO until every piece of evidence is shown; the first lesson shows each of them once."),
+        (true, """
+            var day = DateOnly.FromDateTime(DateTime.Today);
+            IResult card = club.Stages.Count == 2 ? club.TwoStageVehicle.Card(club.Site!, new TwoStageEvidence { Day = day })
+                : club.Vehicle.Card(club.Site!, new FlightEvidence { Day = day, Stability = club.Vehicle.Stability() });
+            card
+            """),
         (false, "## The record"),
         (true, "club.Check().Record"),
     ];

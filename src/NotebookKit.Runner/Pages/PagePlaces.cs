@@ -40,7 +40,7 @@ internal sealed partial class PagePlaces
         return $" id=\"{id}\"";
     }
 
-    /// <summary>Takes the picture of an output, if it has one that is wanted: a drawing before a chart, and the first of its kind.</summary>
+    /// <summary>Takes the picture of an output, if that is wanted: a drawing before a chart, the first of its kind.</summary>
     /// <param name="html">Html of the output.</param>
     /// <param name="words">What it shows.</param>
     public void Look(string html, string words)
@@ -64,23 +64,4 @@ internal sealed partial class PagePlaces
 
     [GeneratedRegex("<svg.*</svg>", RegexOptions.Singleline)]
     private static partial Regex Svg();
-}
-
-/// <summary>What the index leads to.</summary>
-internal enum PlaceKind
-{
-    /// <summary>Nothing of these.</summary>
-    None,
-
-    /// <summary>The flight card.</summary>
-    FlightCard,
-
-    /// <summary>The planned proof.</summary>
-    ProofPlan,
-
-    /// <summary>The cut list.</summary>
-    CuttingPlan,
-
-    /// <summary>The design record.</summary>
-    Record,
 }

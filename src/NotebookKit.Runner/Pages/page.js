@@ -31,6 +31,7 @@
         layout[name].ticktext = names.map(function (each) { return broken(each, 98); });
         layout[name].title.text = "";
         if (layout.xaxis.range && figure.data.some(function (trace) { return trace.text; })) layout.xaxis.range = [layout.xaxis.range[0], 1.3 * layout.xaxis.range[1]];
+        for (const trace of figure.data) if (Array.isArray(trace.text)) trace.text = trace.text.map(function (each) { return broken(each, 98); });
         const lines = layout[name].ticktext.reduce(function (sum, each) { return sum + each.split("<br>").length + 0.8; }, 0);
         layout.height = Math.max(height, Math.round(80 + 15 * lines));
       }

@@ -30,14 +30,22 @@ internal static class SheetFolder
     /// <param name="reports">What became of its notebooks: cards that they show take the place of the design's own.</param>
     public static void WriteFor(RunOptions options, IReadOnlyList<NotebookReport> reports)
     {
-        var shown = reports.SelectMany(r => r.Answer.Sheets).ToList();
+        // What a notebook shows that failed may rest on what it never reached.
+        var shown = reports.Where(r => r.Passed).SelectMany(r => r.Answer.Sheets).ToList();
         var first = true;
         foreach (var folder in options.Notebooks.Select(n => Path.GetDirectoryName(Path.GetFullPath(n))!).Distinct())
             foreach (var file in DesignsIn(folder))
             {
                 Design design;
+                StockList? stock = null;
                 try
                 {
+                    design = Design.Read(file).With(options.Givens);
+                    stock = Shelf(folder);
+                }
+                catch (LogFormatException)
+                {
+                    // Without a stock list every price is "not given", and the sheet says so.
                     design = Design.Read(file).With(options.Givens);
                 }
                 catch (DesignFileException)
@@ -46,7 +54,7 @@ internal static class SheetFolder
                 }
 
                 var to = first ? options.SheetFolder : Path.Combine(options.SheetFolder, Path.GetFileNameWithoutExtension(file));
-                Write(design, Shelf(folder), to, shown.LastOrDefault(s => IsOf(s, design)));
+                Write(design, stock, to, shown.LastOrDefault(s => IsOf(s, design)));
                 first = false;
             }
     }
@@ -84,8 +92,7 @@ internal static class SheetFolder
         return [.. Files.Select(f => Path.Combine(folder, f.File))];
     }
 
-    /// <summary>The stock list that belongs to a folder of designs: in it, or in the demo data beside it; none where there is none or it
-    /// can't be read.</summary>
+    /// <summary>The stock list of a folder of designs: in it, or in the demo data beside it; none where there is none.</summary>
     /// <param name="folder">The folder.</param>
     public static StockList? Shelf(string folder)
     {

@@ -113,7 +113,7 @@ public sealed record DesignCheck : Result
         var rating = figures.RatingOf(stage, out var reason);
         yield return rating is null ? new($"{stage.Name}: rating", "can't be computed", reason)
             : new($"{stage.Name}: design burst", rating.DesignBurst.ToString(),
-                $"limited by {rating.LimitedBy}, {rating.Tests.Count} tests");
+                $"limited by {rating.LimitedBy}, {rating.Tests.Count} {(rating.Tests.Count == 1 ? "test" : "tests")}");
         if (rating is null) yield break;
         yield return rating.IsRated ? new($"{stage.Name}: highest allowed fill", rating.WorkingPressure.ToString(),
             stage.FillPressure is { } fill ? $"the design fills to {fill}" : "the design gives no fill")

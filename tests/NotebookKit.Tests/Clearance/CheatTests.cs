@@ -214,9 +214,9 @@ public class CheatTests
             "Take the rating of the layup that was proved"),
         ["use the rating of another design for a chamber"] = (() => Built.ToChamber(Pair.BoosterRating), "of another design"),
         ["keep a stand-off below the computed one"] = (() => Whole.StandOff!.Keeping(5.Metres(), 100.Metres()),
-            "can't be kept below the computed stand-off"),
+            "The distance can't be below the computed stand-off"),
         ["keep the spectators nearer than computed"] = (() => Whole.StandOff!.Keeping(30.Metres(), 30.Metres()),
-            "can't be kept below the computed stand-off"),
+            "The distance can't be below the computed stand-off"),
         ["read a proof record with a reading edited"] = (() => ProofRecord.FromJson(Edited("\"pressureBarGauge\": [",
             s => s.Insert(s.IndexOf("53.", StringComparison.Ordinal) + 3, "9"))), "was edited"),
         ["read a proof record with its verdict edited"] = (

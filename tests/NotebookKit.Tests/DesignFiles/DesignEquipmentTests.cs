@@ -1,12 +1,7 @@
-using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
-using NotebookKit.Filling.Balances;
-using NotebookKit.Filling.Fills;
-using NotebookKit.Filling.Restrictors;
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Flight.Flights;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;

@@ -10,7 +10,7 @@ namespace NotebookKit.Tests.DesignFiles;
 /// <summary>The schema against a general-purpose library for JSON Schema, and against the reader.</summary>
 public class DesignSchemaTests
 {
-    private const int Designs = 300;
+    private const int Designs = 400;
 
     private static readonly JsonSchema Schema = JsonSchema.FromText(DesignSchema.Text);
 

@@ -55,7 +55,7 @@ public sealed class FolderOfTestsTests : IDisposable
     public void Two_states_are_compared_figure_by_figure()
     {
         var before = DesignFixture.Curlew;
-        var after = before.With("ceiling", "440 m").With("water fraction", "30 %");
+        var after = before.With("ceiling", "400 m").With("water fraction", "20 %");
         var moved = after.Compare(before);
         var apogee = moved.Figures.Single(f => f.Name == "apogee");
         Assert.Equal(before.Check().Outcomes[1].Value, apogee.Before);

@@ -1,9 +1,7 @@
 using NotebookKit.Building;
 using NotebookKit.DesignFiles;
-using NotebookKit.Quantities;
 using NotebookKit.Sheets;
 using NotebookKit.Tests.DesignFiles;
-using NotebookKit.Vessels.Design;
 
 namespace NotebookKit.Tests.Sheets;
 

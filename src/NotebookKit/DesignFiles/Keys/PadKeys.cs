@@ -75,8 +75,8 @@ internal static class PadKeys
         var parts = f.Else("parts", Kinds.List(PartShape, 1, 9), [], "Parts that are in the line, each kind once.");
         return v => new()
         {
-            Regulator = regulator(v), Restrictor = restrictor(v), Hose = hose(v), Port = port(v), WaterInLine = line(v), CheckValve = check(v),
-            Vent = vent(v), Cylinder = cylinder(v), Parts = parts(v),
+            Regulator = regulator(v), Restrictor = restrictor(v), Hose = hose(v), Port = port(v), WaterInLine = line(v),
+            CheckValve = check(v), Vent = vent(v), Cylinder = cylinder(v), Parts = parts(v),
         };
     });
 }

@@ -42,7 +42,8 @@ public sealed record PadEquipment
 
     /// <summary>Whether a check valve keeps water from running back; as the parts say where nothing else is said, and not known where no
     /// part is given either.</summary>
-    public bool? HasCheckValve => CheckValve is { } said ? said : Parts.Count == 0 ? null : Parts.Any(p => p is { Kind: PadPartKind.CheckValve, IsGiven: true });
+    public bool? HasCheckValve => CheckValve is { } said ? said : Parts.Count == 0 ? null
+        : Parts.Any(p => p is { Kind: PadPartKind.CheckValve, IsGiven: true });
 
     /// <summary>What a fill needs and isn't given, by name; empty where nothing is missing.</summary>
     public IReadOnlyList<string> Missing => [.. Regulator is null ? ["pressure that the regulator is set to"] : Array.Empty<string>(),
