@@ -87,6 +87,15 @@ public sealed class ClubFolderTests : IDisposable
     }
 
     [Fact]
+    public void A_flight_that_does_not_determine_the_drag_is_refused()
+    {
+        // The demo flight went up on 58 bar.
+        var other = Curlew.With("fill pressure", "20 bar gauge");
+        Assert.Contains("doesn't determine its drag", Assert.Throws<InvalidDesignException>(() => other.Learn(Demo("curlew-flight.csv")))
+            .Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_proof_becomes_a_held_proof_once_and_its_logs_findings_are_said_with_it()
     {
         var learned = Curlew.Learn(Demo("curlew-proof.csv"));

@@ -115,6 +115,10 @@ public sealed class PageWidthTests(AllNotebooksRun all)
     }
 
     [Fact]
+    public void The_flight_card_on_paper_is_the_one_that_the_notebook_shows_with_its_evidence() =>
+        Assert.Contains("<b>GO</b>", File.ReadAllText(Path.Combine(all.Output, "sheets", "flight-card.html")), StringComparison.Ordinal);
+
+    [Fact]
     public void The_index_leads_to_card_proof_plan_cutting_plan_and_record()
     {
         var index = File.ReadAllText(Path.Combine(all.Output, "index.html"));

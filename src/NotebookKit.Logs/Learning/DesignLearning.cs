@@ -16,6 +16,9 @@ public static class DesignLearning
     // From here on a fit can't tell drag from push; the library's own warning is given there, too.
     private const double MostCorrelation = 0.95;
 
+    // The fit tries factors of 0.25 to 4; one that ends there, or that the log leaves open by more than half, says nothing of the drag.
+    private const double LeastFactor = 0.2501, MostFactor = 3.999, MostUncertainty = 0.5;
+
     /// <summary>Reads a log with the mapping beside it, fits what it is the log of, and checks the design before and after. An altimeter's
     /// log gives the drag, the log of a proof gives what the vessel held, that of a fill the restrictor. Source: see the result's model
     /// card.</summary>
@@ -76,6 +79,10 @@ public static class DesignLearning
         var fit = flight.Fit();
         if (Math.Abs(fit.Correlation) > MostCorrelation) fit = (flight with { TrustGauge = true }).Fit();
         if (fit.Status == ResultStatus.Failed) throw new InvalidDesignException(log.File, fit.Findings);
+        if (fit.Calibration.Factor is <= LeastFactor or >= MostFactor || fit.Calibration.Uncertainty.DecimalFractions > MostUncertainty)
+            throw Refused(design.Name, $"the flight of {Path.GetFileName(log.File)} doesn't determine its drag: the factor comes out as "
+                + $"{Digits.Round(fit.Calibration.Factor)} within {Digits.Round(fit.Calibration.Uncertainty.Percent, 2)} %. Is the log of "
+                + "another vehicle, or of another fill?");
         var (drag, calibration) = ("drag.calibration", fit.Calibration);
         var json = $$"""
             { "factor": {{Number(calibration.Factor)}}, "uncertainty": "{{Number(Math.Ceiling(10

@@ -6,6 +6,7 @@ using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Logs;
 using NotebookKit.Provenance;
+using NotebookKit.Record;
 using NotebookKit.Runner.Notebooks;
 using NotebookKit.Runner.Reports;
 using NotebookKit.Runner.Running;
@@ -40,13 +41,13 @@ internal static class SheetFolder
                 StockList? stock = null;
                 try
                 {
-                    design = Design.Read(file).With(options.Givens);
+                    design = DesignOf(file, folder, options.Givens);
                     stock = Shelf(folder);
                 }
                 catch (LogFormatException)
                 {
                     // Without a stock list every price is "not given", and the sheet says so.
-                    design = Design.Read(file).With(options.Givens);
+                    design = DesignOf(file, folder, options.Givens);
                 }
                 catch (DesignFileException)
                 {
@@ -54,7 +55,8 @@ internal static class SheetFolder
                 }
 
                 var to = first ? options.SheetFolder : Path.Combine(options.SheetFolder, Path.GetFileNameWithoutExtension(file));
-                Write(design, stock, to, shown.LastOrDefault(s => IsOf(s, design)));
+                var subject = FlightSheet.SubjectOf(design);
+                Write(design, stock, to, shown.LastOrDefault(s => IsOf(s, subject)));
                 first = false;
             }
     }
@@ -104,9 +106,15 @@ internal static class SheetFolder
     private static IEnumerable<string> DesignsIn(string folder) => Directory.EnumerateFiles(folder, "*.json")
         .Where(f => !f.EndsWith(".schema.json", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
 
-    // A card names its vehicle first: "Flight card, Curlew at ...", "Flight card of two stages, Godwit at ...".
-    private static bool IsOf(SheetContent card, Design design) =>
-        card.Title.Contains($", {design.Name} at ", StringComparison.Ordinal);
+    /// <summary>The design with the tests that lie beside it, as the folder's own page and its check count them.</summary>
+    /// <param name="file">The design's file.</param>
+    /// <param name="folder">Its folder.</param>
+    /// <param name="givens">What the run was asked to change.</param>
+    internal static Design DesignOf(string file, string folder, GivenOverrides givens) =>
+        Design.Read(file).WithTests(Path.Combine(folder, "tests")).With(givens);
+
+    // By the flight itself, never by the name: a card of a changed vehicle says nothing of this one.
+    private static bool IsOf(SheetContent card, string subject) => subject.Length > 0 && card.Subject == subject;
 
     private static ResinSystem? Resin(string name, StockList? stock) =>
         stock?.Of("resin").FirstOrDefault(r => r.Name == name) is { PotLife: { } life, HardenerPerResin: { } share }

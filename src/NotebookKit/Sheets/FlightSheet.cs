@@ -1,5 +1,7 @@
 using NotebookKit.Clearance;
+using NotebookKit.DesignFiles;
 using NotebookKit.Filling.Vents;
+using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -11,10 +13,11 @@ namespace NotebookKit.Sheets;
 /// who stands where, the checklist whole. Source: the card.</summary>
 public sealed record FlightSheet : Result, ISheet
 {
-    private FlightSheet(IFlightCard card, IReadOnlyList<FlightStage> stages, LaunchStandOff? standOff, WindLimits? wind, Duration? vent)
+    private FlightSheet(IFlightCard card, IReadOnlyList<FlightStage> stages, LaunchStandOff? standOff, WindLimits? wind, Duration? vent,
+        string subject)
     {
         Card = card;
-        Content = Compose(stages, standOff, wind, vent);
+        Content = Compose(stages, standOff, wind, vent) with { Subject = subject };
     }
 
     /// <summary>The card.</summary>
@@ -47,7 +50,8 @@ public sealed record FlightSheet : Result, ISheet
     public static FlightSheet Of(FlightCard card, VentResult? vent = null)
     {
         ArgumentNullException.ThrowIfNull(card);
-        return new(card, [new("", card.Allowance, card.Evidence)], card.Evidence.StandOff, card.Wind, vent?.Slowest);
+        return new(card, [new("", card.Allowance, card.Evidence)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
+            card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site));
     }
 
     /// <summary>The sheet of a card of two stages. Source: the card's.</summary>
@@ -58,7 +62,25 @@ public sealed record FlightSheet : Result, ISheet
     {
         ArgumentNullException.ThrowIfNull(card);
         return new(card, [new("Booster: ", card.BoosterAllowance, card.Evidence.Booster),
-            new("Sustainer: ", card.SustainerAllowance, card.Evidence.Sustainer)], card.Evidence.StandOff, card.Wind, vent?.Slowest);
+            new("Sustainer: ", card.SustainerAllowance, card.Evidence.Sustainer)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
+            card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site));
+    }
+
+    /// <summary>The mark that the sheet of a design's own flight has; empty where the design can't be flown as it is.</summary>
+    /// <param name="design">The design.</param>
+    public static string SubjectOf(Design design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        if (design.Site is not { } site) return "";
+        try
+        {
+            return design.Stages.Count == 1 ? DispersionSubject.Of(design.Vehicle, site)
+                : DispersionSubject.Of(design.TwoStageVehicle, site);
+        }
+        catch (InvalidDesignException)
+        {
+            return "";
+        }
     }
 
     private SheetContent Compose(IReadOnlyList<FlightStage> stages, LaunchStandOff? standOff, WindLimits? wind, Duration? vent)

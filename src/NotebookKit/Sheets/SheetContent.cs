@@ -17,6 +17,10 @@ public sealed record SheetContent(string Title, string Purpose, IReadOnlyList<Sh
     /// <summary>What has to be said with the verdict; may be empty.</summary>
     public string VerdictNote { get; init; } = "";
 
+    /// <summary>The mark of what flies where: the bits of its expected flight; empty where the sheet is of no flight, or of one that has no
+    /// answer. A name alone would let the card of another vehicle stand for this one.</summary>
+    public string Subject { get; init; } = "";
+
     /// <summary>Errors and warnings, each once.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 

@@ -107,7 +107,7 @@ public sealed class OwnFolderTests : IDisposable
         File.Copy(Demo("curlew-flight.csv"), Path.Combine(own, "logs", "flight.csv"));
         await File.WriteAllTextAsync(Path.Combine(own, "logs", "notes.txt"), "windy");
         var check = await ProgramRun.RunAsync(["check", own]);
-        Assert.Contains("1 tests", check.Output, StringComparison.Ordinal);
+        Assert.Contains("1 test", check.Output, StringComparison.Ordinal);
         Assert.Matches("Vessel Whole W-1 +RETIRED", check.Output);
         Assert.Matches("Log flight.csv +altimeter +.2001 rows", check.Output);
         Assert.Matches("Not used here +1 +.logs/notes.txt", check.Output);

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using NotebookKit.DesignFiles;
+using NotebookKit.Record;
 using NotebookKit.Runner.Sheets;
 
 namespace NotebookKit.Runner.Tests.Sheets;
@@ -42,6 +43,19 @@ public sealed partial class SheetFolderTests : IDisposable
             Assert.Contains("Compressed air can kill.", File.ReadAllText(folder[$"s/{sheet}.html"]), StringComparison.Ordinal);
         Assert.All(Names, n => Assert.DoesNotContain("<script", File.ReadAllText(folder[$"s/{n}.html"]), StringComparison.Ordinal));
         Assert.Contains("not given", File.ReadAllText(folder["s/shopping-list.html"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_tests_of_a_folder_count_for_its_sheets_as_for_its_check()
+    {
+        var bare = Design.Read(Notebook("curlew.json")).Without("evidence");
+        bare.Write(folder["design.json"]);
+        Directory.CreateDirectory(folder["tests"]);
+        File.WriteAllText(folder["tests/t1.json"],
+            """{ "kind": "burst", "vessel": "T-1", "pressure": "340 bar gauge", "failed": "wall" }""");
+        var seen = SheetFolder.DesignOf(folder["design.json"], folder["."], GivenOverrides.None);
+        Assert.Single(seen.Evidence.Tests);
+        Assert.Equal(bare.WithTests(folder["tests"]), seen);
     }
 
     [Fact]

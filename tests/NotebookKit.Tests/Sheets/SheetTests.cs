@@ -22,6 +22,17 @@ public sealed class SheetTests
             new("laminating epoxy") { Mass = 1850.Grams(), Price = MaterialPrice.Parse("31 EUR/kg") }], Epoxy);
 
     [Fact]
+    public void A_card_is_of_a_design_by_its_flight_and_not_by_its_name()
+    {
+        var mark = FlightSheet.SubjectOf(Curlew);
+        Assert.NotEmpty(mark);
+        Assert.Equal(mark, FlightSheet.Of(Curlew.Vehicle.Card(Curlew.Site!, new FlightEvidence())).Content.Subject);
+        var other = Curlew.With("fill pressure", "50 bar gauge");
+        Assert.Equal(Curlew.Name, other.Name);
+        Assert.NotEqual(mark, FlightSheet.SubjectOf(other));
+    }
+
+    [Fact]
     public void Every_line_of_the_proof_checklist_stands_on_the_sheet_and_every_step_of_pressure_is_a_row()
     {
         var (plan, content) = (Made.Proof!.Plan, Made.Proof.Content);

@@ -58,7 +58,7 @@ internal static class RatingKeys
     private static readonly ChoiceShape<Func<PressureVessel, VesselTest>> TestShape = new("test", "kind",
         (["burst"], "A vessel taken to its burst with water.", f => Test(f, f2 =>
         {
-            var failed = f2.Part("failed", TextShape.Prose, "Part that gave way first: \"wall\", \"nozzle end, carried sleeve\".");
+            var failed = f2.Part("failed", TextShape.Prose, "Part that gave way first: \"wall\", \"nozzle end, sleeve carried over\".");
             return (vessel, id, pressure, v) => new BurstTest(vessel, id, pressure, failed(v));
         })),
         (["held proof"], "A vessel that held its proof with water.",

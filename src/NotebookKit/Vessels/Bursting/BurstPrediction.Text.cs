@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Laminates;
 using NotebookKit.Vessels.Laying;
@@ -69,8 +70,8 @@ public sealed partial record BurstPrediction
                 w.Widened.Ply.Name, w.Widened.Angle!.Value, w.Without.Layup.Plies.Skip(w.Ply).First(p => p.Fit is not null).Angle!.Value,
                 (Burst, Low), (w.Without.Burst, w.Without.Low))));
             var context = Wall.Context(Layers);
-            findings.AddRange(EndFindings.Of("Nozzle end", Vessel.NozzleEnd, context));
-            findings.AddRange(EndFindings.Of("Forward end", Vessel.ForwardEnd, context));
+            findings.AddRange(TwoEnds.Together(EndFindings.Of("Nozzle end", Vessel.NozzleEnd, context),
+                EndFindings.Of("Forward end", Vessel.ForwardEnd, context)));
             if (Layers.Length > 0 && Wall.Thickness > Wall.Radius / 10)
                 findings.Add(VesselsFindings.PliesAreThickForRadius(1000 * Wall.Thickness, 1000 * Wall.Radius));
             return findings;
@@ -79,7 +80,7 @@ public sealed partial record BurstPrediction
 
     /// <summary>Why a rating is refused whatever the tests say: what isn't given of the ends.</summary>
     internal IReadOnlyList<Finding> RatingRefusals =>
-        [.. EndFindings.Refusals("Nozzle end", Vessel.NozzleEnd), .. EndFindings.Refusals("Forward end", Vessel.ForwardEnd)];
+        [.. TwoEnds.Together(EndFindings.Refusals("Nozzle end", Vessel.NozzleEnd), EndFindings.Refusals("Forward end", Vessel.ForwardEnd))];
 
     /// <inheritdoc/>
     public override Working Working => BurstModel.Work(this);

@@ -56,7 +56,7 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
         if (Plies.Count == 0 && Liner.Material is null) findings.Add(VesselsFindings.VesselHasNeitherLinerNorPly());
         if (Plies.Count > 40) findings.Add(VesselsFindings.TooManyPlies(Plies.Count));
         if (!findings.Any(f => f.Severity == FindingSeverity.Error)) findings.AddRange(PlyThickness.FindDiameters(this));
-        findings.AddRange(OfEnds());
+        findings.AddRange(TwoEnds.Together(NozzleEnd.Validate("nozzle end", Liner.Bore), ForwardEnd.Validate("forward end", Liner.Bore)));
         if ((NozzleEnd.CarriesSleeves || ForwardEnd.CarriesSleeves) && !Plies.Any(p => p is BraidedSleeve))
             findings.Add(VesselsFindings.NoSleeveToCarryOverEnd());
         findings.AddRange(OfNecks("Nozzle end", NozzleEnd));
@@ -81,21 +81,5 @@ public sealed record PressureVessel(string Name, Liner Liner, Length Length, Res
                 yield return VesselsFindings.SleeveOpensAtNeck(end, sleeve.Name, neck, wide.Angle, wide.Coverage,
                     SleeveFit.Fit(sleeve.Braid, Liner.OuterDiameter).Angle);
         }
-    }
-
-    // What is said of one end as of the other is said once.
-    private IEnumerable<Finding> OfEnds()
-    {
-        const string OfNozzle = "Nozzle end: ", OfForward = "Forward end: ", OfBoth = "Both ends: ";
-        var forward = ForwardEnd.Validate("forward end", Liner.Bore).ToList();
-        foreach (var finding in NozzleEnd.Validate("nozzle end", Liner.Bore))
-        {
-            var twin = finding.Message.StartsWith(OfNozzle, StringComparison.Ordinal)
-                ? finding with { Message = OfForward + finding.Message[OfNozzle.Length..] } : null;
-            yield return twin is not null && forward.Remove(twin) ? finding with { Message = OfBoth + finding.Message[OfNozzle.Length..] }
-                : finding;
-        }
-
-        foreach (var finding in forward) yield return finding;
     }
 }

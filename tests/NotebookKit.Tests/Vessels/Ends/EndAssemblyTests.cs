@@ -237,6 +237,15 @@ public class EndAssemblyTests
     }
 
     [Fact]
+    public void What_is_said_of_both_ends_is_said_once()
+    {
+        VesselEnd end = new(Dome, new CarriedSleeve { Neck = 52.Millimetres() });
+        var findings = (With(end) with { NozzleEnd = end }).Burst().Findings;
+        Assert.Single(findings, f => f.Message.StartsWith("Both ends: the tail", StringComparison.Ordinal));
+        Assert.DoesNotContain(findings, f => f.Message.Contains("orward end: the tail", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_is_not_known_of_an_end_is_said_with_a_number()
     {
         var bare = With(new(Dome, new CarriedSleeve { Neck = 52.Millimetres() })).Burst();
