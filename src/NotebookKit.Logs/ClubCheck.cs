@@ -81,8 +81,8 @@ public sealed record ClubCheck : Result
                 + $"{(Folder.Design.Stages.Count == 1 ? "vessel is called" : "vessels are called")} "
                 + $"{string.Join(" and ", Folder.Design.Stages.Select(s => s.Name))}.");
         else if (stage.FillPressure is { } fill && status.AllowedPressure is { } allowed && allowed < fill)
-            yield return Finding.Warning($"the last proof of {Name(status)} allows {allowed}; the design fills to {fill}. Fill it no "
-                + "higher, or prove it anew.");
+            yield return Finding.Warning($"the last proof of {Name(status)} allows {allowed}; the design fills to {fill}. Fill the "
+                + "vessel no higher, or proof-test it again.");
     }
 
     private static string Used(ServiceStatus status) => string.Join("; ", new[]

@@ -20,7 +20,10 @@ public sealed record ClubLog(string File, LogKind Kind, string Quality, Finding?
             if (new FileInfo(path).Length is var length and > LongestRead)
                 return new(name, LogKind.Unknown, FormattableString.Invariant($"{length / 1_000_000} MB; not read here"), null);
             var table = LogReader.Read(path);
-            return new(name, KindOf(table), table.Quality.Line, null);
+            var kind = KindOf(table);
+            return new(name, kind, table.Quality.Line, kind == LogKind.Unknown && table.Columns.Any(c => c.Unit == LogUnit.Unreferenced)
+                ? Finding.Warning($"{name} has a pressure that doesn't say what it is read against; write 'gauge' or 'absolute' behind its "
+                    + "unit, or give the unit in the mapping beside the log.") : null);
         }
         catch (LogFormatException wrong)
         {
@@ -34,7 +37,11 @@ public sealed record ClubLog(string File, LogKind Kind, string Quality, Finding?
     {
         ArgumentNullException.ThrowIfNull(table);
         bool Has(string unit) => table.Columns.Any(c => c.Unit == unit);
-        return Has("bar gauge") ? LogKind.Gauge : Has("bar absolute") || Has("m") || Has(LogUnit.Unreferenced) ? LogKind.Altimeter
+        return Has("bar gauge") ? LogKind.Gauge : Has("bar absolute") || Has("m") || table.Columns.Any(IsOfAir) ? LogKind.Altimeter
             : Has("N") ? LogKind.Force : Has("g") ? LogKind.Scale : LogKind.Unknown;
     }
+
+    // A pressure that doesn't say what it is read against is an altimeter's only where it could be that of the air.
+    private static bool IsOfAir(Quantities.Series column) => column.Unit == LogUnit.Unreferenced
+        && column.Values.All(v => double.IsNaN(v) || v is > 0.1 and < 1.2);
 }

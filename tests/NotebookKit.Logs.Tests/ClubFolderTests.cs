@@ -86,6 +86,19 @@ public sealed class ClubFolderTests : IDisposable
         Assert.Equal(Curlew, learned.Into(Curlew).Without("drag"));
     }
 
+    // A gauge in plain psi was listed as an altimeter.
+    [Fact]
+    public void A_pressure_without_its_reference_is_the_airs_only_where_it_could_be()
+    {
+        File.WriteAllText(In("logs", "gauge.csv"), "time [s],pressure [psi]\n0,0\n1,150\n2,304\n");
+        File.WriteAllText(In("logs", "air.csv"), "time [s],pressure [hPa]\n0,1013\n1,1000\n2,990\n");
+        File.WriteAllText(In("design.json"), Curlew.ToText());
+        var logs = ClubFolder.Read(_folder).Logs;
+        Assert.Equal([LogKind.Altimeter, LogKind.Unknown], logs.Select(l => l.Kind));
+        Assert.Null(logs[0].Finding);
+        Assert.Contains("write 'gauge' or 'absolute'", logs[1].Finding!.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_flight_that_does_not_determine_the_drag_is_refused()
     {

@@ -24,18 +24,19 @@ public sealed class Design : IEquatable<Design>
 
     private readonly string _file;
     private readonly TreeNode _tree;
+    private readonly TreeNode _asRead;
     private readonly IReadOnlyList<DesignGiven> _read;
     private readonly IReadOnlySet<string> _changed;
     private readonly DesignContent _content;
     private readonly Lazy<IReadOnlyList<DesignGiven>> _givens;
 
-    private Design(string file, TreeNode tree, IReadOnlySet<string> changed)
+    private Design(string file, TreeNode tree, IReadOnlySet<string> changed, TreeNode? asRead = null)
     {
-        (_file, _changed) = (file, changed);
+        (_file, _changed, _asRead) = (file, changed, asRead ?? tree);
         if (tree is TreeNode.Members members && members.Find("version") is TreeNode.Literal { Kind: JsonTokenType.Number } version
             && int.TryParse(version.Value, out var number) && number > DesignKeys.Version)
             throw new DesignFileException(file, version.At, DesignFilesFindings.NewerVersion(number, DesignKeys.Version));
-        var run = new Reading(file, tree);
+        var run = new Reading(file, tree, _asRead);
         var right = DesignKeys.All.TryRead(tree, new(run, "", "the design", ""), out _content!);
         run.ThrowIfWrong();
         if (!right) throw new DesignFileException(file, tree.At, "the design can't be read.");
@@ -182,7 +183,7 @@ public sealed class Design : IEquatable<Design>
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(text);
         var (tree, path) = DesignChange.Of(_file, _tree, _read, name, text);
-        return new(_file, tree, new HashSet<string>(_changed) { path });
+        return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead);
     }
 
     /// <summary>The same design with the values that a run overrides; those that aren't the design's, or mean several of its values, are
@@ -224,8 +225,8 @@ public sealed class Design : IEquatable<Design>
             ? TreePath.With(_tree, evidence, new TreeNode.Members(default, [new("tests", default, new TreeNode.Items(default, [test]))]))
             : TreePath.With(_tree, $"{evidence}.tests.{(count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}", test);
         // What was right before is right still, so that every mistake is the test's.
-        _ = new Design(FileNameOf(path), tree!, _changed);
-        return new(_file, tree!, _changed);
+        _ = new Design(FileNameOf(path), tree!, _changed, _asRead);
+        return new(_file, tree!, _changed, _asRead);
     }
 
     /// <summary>The same design without a value that may be left out, or without an item of a list.</summary>
@@ -235,7 +236,7 @@ public sealed class Design : IEquatable<Design>
     {
         ArgumentNullException.ThrowIfNull(path);
         return new(_file, TreePath.Without(_tree, path) ?? throw DesignChange.NoSuchValue(_file, _read, path),
-            new HashSet<string>(_changed) { path });
+            new HashSet<string>(_changed) { path }, _asRead);
     }
 
     /// <summary>States the file's values in a record, with unit, range and reason: those that the file gives a reason for and those that

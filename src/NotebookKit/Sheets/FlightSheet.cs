@@ -1,3 +1,4 @@
+using System.Globalization;
 using NotebookKit.Clearance;
 using NotebookKit.DesignFiles;
 using NotebookKit.Filling.Vents;
@@ -14,10 +15,10 @@ namespace NotebookKit.Sheets;
 public sealed record FlightSheet : Result, ISheet
 {
     private FlightSheet(IFlightCard card, IReadOnlyList<FlightStage> stages, LaunchStandOff? standOff, WindLimits? wind, Duration? vent,
-        string subject)
+        string subject, DateOnly? day)
     {
         Card = card;
-        Content = Compose(stages, standOff, wind, vent) with { Subject = subject };
+        Content = Compose(stages, standOff, wind, vent, day) with { Subject = subject };
     }
 
     /// <summary>The card.</summary>
@@ -51,7 +52,7 @@ public sealed record FlightSheet : Result, ISheet
     {
         ArgumentNullException.ThrowIfNull(card);
         return new(card, [new("", card.Allowance, card.Evidence)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
-            card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site));
+            card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
     }
 
     /// <summary>The sheet of a card of two stages. Source: the card's.</summary>
@@ -63,7 +64,7 @@ public sealed record FlightSheet : Result, ISheet
         ArgumentNullException.ThrowIfNull(card);
         return new(card, [new("Booster: ", card.BoosterAllowance, card.Evidence.Booster),
             new("Sustainer: ", card.SustainerAllowance, card.Evidence.Sustainer)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
-            card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site));
+            card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
     }
 
     /// <summary>The mark that the sheet of a design's own flight has; empty where the design can't be flown as it is.</summary>
@@ -83,7 +84,8 @@ public sealed record FlightSheet : Result, ISheet
         }
     }
 
-    private SheetContent Compose(IReadOnlyList<FlightStage> stages, LaunchStandOff? standOff, WindLimits? wind, Duration? vent)
+    private SheetContent Compose(IReadOnlyList<FlightStage> stages, LaunchStandOff? standOff, WindLimits? wind, Duration? vent,
+        DateOnly? day)
     {
         var verdict = Card.Lines[0];
         return new(Title, "For the range safety officer. The card computes; the range safety officer decides.",
@@ -111,7 +113,8 @@ public sealed record FlightSheet : Result, ISheet
         {
             Verdict = verdict.Value,
             IsInFavour = Card.IsGo,
-            VerdictNote = verdict.Note,
+            VerdictNote = day is { } on
+                ? string.Create(CultureInfo.InvariantCulture, $"for {on:yyyy-MM-dd} and no other day; {verdict.Note}") : verdict.Note,
             Findings = [.. NotShown(), .. Findings.Where(f => f.Severity != FindingSeverity.Note && !IsOfMissing(f))],
             Cautions = Cautions,
             Signatures = ["Range safety officer, date and time", "Pad officer"],

@@ -102,6 +102,7 @@ public sealed record PadSheet : Result, ISheet
             ] },
             new("Before the first bar") { Steps =
             [
+                "Today's flight card is at hand and says GO; its serial is the vessel's own: ____.",
                 "Parts of the line inspected; every rating read off its part.",
                 $"Regulator set to {fill.Supply} with the fill valve shut.",
                 "Dump valve opened and shut from afar, with the line empty.",

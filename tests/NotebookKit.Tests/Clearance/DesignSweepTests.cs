@@ -11,7 +11,7 @@ public class DesignSweepTests
 {
     private static readonly Design Curlew = Design.Parse(DesignFixture.CurlewText, "curlew.json");
 
-    private static readonly DesignSweep Two = Curlew.Sweep("fill pressure=30..60 bar gauge/3", "throat=11 mm; 13 mm");
+    private static readonly DesignSweep Two = Curlew.Sweep("fill pressure=30..60 bar gauge/3", "water fraction=28 %; 32 %");
 
     // By hand: each design by itself, changed and checked.
     [Fact]
@@ -22,9 +22,9 @@ public class DesignSweepTests
         var apogee = Two.Column("apogee");
         for (var i = 0; i < 6; i++)
         {
-            var (fill, throat) = (Two.Axes[0].Values[i / 2], Two.Axes[1].Values[i % 2]);
-            Assert.Equal([fill, throat], Two.Designs[i].Values);
-            var alone = Curlew.With("fill pressure", fill).With("throat", throat);
+            var (fill, water) = (Two.Axes[0].Values[i / 2], Two.Axes[1].Values[i % 2]);
+            Assert.Equal([fill, water], Two.Designs[i].Values);
+            var alone = Curlew.With("fill pressure", fill).With("water fraction", water);
             Assert.Equal(alone.Vehicle.Fly(alone.Site!).Apogee.Meters, apogee[i], 1e-9);
         }
 
@@ -58,6 +58,21 @@ public class DesignSweepTests
         Assert.Equal([1.0, 2.0], sweep.Input(0).Values);
         var rated = sweep.Column("rated pressure");
         Assert.True(rated[1] < rated[0] || double.IsNaN(rated[1]));
+    }
+
+    // What was tested had another bore, or another hole at its nozzle end: a value changed for a run changes no test.
+    [Theory]
+    [InlineData("bore", "60 mm")]
+    [InlineData("plies.1", "carbon sleeve 65 mm light")]
+    [InlineData("throat", "20 mm")]
+    public void Tests_of_the_vessel_as_the_file_has_it_do_not_speak_for_a_changed_one(string name, string value)
+    {
+        var changed = Curlew.With(name, value);
+        Assert.All(Curlew.Evidence.Tests.Zip(changed.Evidence.Tests), t => Assert.True(t.First.Vessel.Liner == t.Second.Vessel.Liner
+            && t.First.Vessel.Plies.SequenceEqual(t.Second.Vessel.Plies) && t.First.Vessel.NozzleEnd.Closure.Opening.Meters
+            .Equals(t.Second.Vessel.NozzleEnd.Closure.Opening.Meters)));
+        Assert.True(Curlew.Check().Holds);
+        Assert.False(changed.Check().Holds);
     }
 
     // Godwit's booster is rated lower than its sustainer: the lower one counts.

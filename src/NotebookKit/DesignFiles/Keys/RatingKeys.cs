@@ -120,7 +120,9 @@ internal static class RatingKeys
             "In what the vessel tested differs from the design's, by the vessel's own keys.");
         return v =>
         {
-            var other = differs(v) is { } draft ? Laid(draft, v) : null;
+            // A value changed for a run changes no test: it was made of the vessel that the file describes.
+            var draft = differs(v) ?? (ReferenceEquals(v.Spot.Run.Root, v.Spot.Run.AsRead) ? null : new TreeNode.Members(default, []));
+            var other = draft is null ? null : Laid(draft, v);
             return vessel => make(other?.Invoke($"{vessel.Name}, {id(v)}") ?? vessel, id(v), pressure(v), v) with
             {
                 Batch = batch(v), Leak = leak(v), DropsSeen = drops(v), Growth = growth(v),
@@ -133,7 +135,7 @@ internal static class RatingKeys
     private static Func<string, PressureVessel> Laid(TreeNode draft, Values v)
     {
         var stage = v.Spot.Path[..v.Spot.Path.LastIndexOf("evidence", StringComparison.Ordinal)];
-        var below = TreePath.Find(v.Spot.Run.Root, $"{stage}vessel");
+        var below = TreePath.Find(v.Spot.Run.AsRead, $"{stage}vessel");
         var whole = below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
         var beside = v.Spot.Run.Beside();
         var right = VesselKeys.Vessel.TryRead(whole, new(beside, $"{v.Spot.Path}.differs", "vessel tested", ""), out var made);

@@ -4,7 +4,7 @@ using NotebookKit.Materials.Solids;
 namespace NotebookKit.DesignFiles.Shapes;
 
 /// <summary>One reading of a design: what has been found so far.</summary>
-internal sealed class Reading(string file, TreeNode root)
+internal sealed class Reading(string file, TreeNode root, TreeNode asRead)
 {
     private const int MostMistakes = 20;
 
@@ -13,6 +13,9 @@ internal sealed class Reading(string file, TreeNode root)
     public string File { get; } = file;
 
     public TreeNode Root { get; } = root;
+
+    /// <summary>The design as its file has it, before any value was changed for a run: what its tests were made of.</summary>
+    public TreeNode AsRead { get; } = asRead;
 
     /// <summary>The materials that names mean; the design's own are added as they are read.</summary>
     public MaterialLibrary Library { get; set; } = MaterialLibrary.Typical;
@@ -33,8 +36,8 @@ internal sealed class Reading(string file, TreeNode root)
         if (IsWrong) throw new DesignFileException(File, [.. _mistakes.OrderBy(m => new Place(m.Line, m.Column))]);
     }
 
-    /// <summary>A reading of a part of the same design, with the same materials, mistakes and givens of its own.</summary>
-    public Reading Beside() => new(File, Root) { Library = Library };
+    /// <summary>A reading of a part of the design as its file has it, with the same materials, mistakes and givens of its own.</summary>
+    public Reading Beside() => new(File, AsRead, AsRead) { Library = Library };
 
     /// <summary>Takes over what a reading beside it found wrong.</summary>
     public void TakeMistakes(Reading beside)

@@ -17,14 +17,17 @@ public sealed record PadPlumbing : Result
         (PadPartKind.Vessel, "vessel"),
     ];
 
-    private PadPlumbing(PadFill fill, IReadOnlyList<PadPart> parts)
+    private PadPlumbing(PadFill fill, IReadOnlyList<PadPart> parts, GaugePressure? cylinder)
     {
-        (Fill, Parts) = (fill, parts);
+        (Fill, Parts, Cylinder) = (fill, parts, cylinder);
         Findings = [.. Say()];
     }
 
     /// <summary>The fill that it serves.</summary>
     public PadFill Fill { get; }
+
+    /// <summary>Pressure of the full cylinder; none where no cylinder is given.</summary>
+    public GaugePressure? Cylinder { get; }
 
     /// <summary>All parts in the order in which the gas meets them; one that isn't given is there and says so.</summary>
     public IReadOnlyList<PadPart> Parts { get; }
@@ -35,7 +38,7 @@ public sealed record PadPlumbing : Result
     public static PadPlumbing Of(PadFill fill, PadEquipment? equipment = null)
     {
         ArgumentNullException.ThrowIfNull(fill);
-        return new(fill, [.. Usual.Select(u => Part(fill, equipment, u.Kind, u.Name))]);
+        return new(fill, [.. Usual.Select(u => Part(fill, equipment, u.Kind, u.Name))], (fill.Cylinder ?? equipment?.Cylinder)?.Pressure);
     }
 
     /// <summary>The part of a kind.</summary>
@@ -77,12 +80,11 @@ public sealed record PadPlumbing : Result
 
     private IEnumerable<Finding> Say()
     {
-        var cylinder = Fill.Cylinder?.Pressure;
         foreach (var part in Parts)
         {
-            var sees = part.Kind is PadPartKind.Cylinder or PadPartKind.Regulator ? cylinder : Fill.Supply;
+            var sees = part.Kind is PadPartKind.Cylinder or PadPartKind.Regulator ? Cylinder ?? Fill.Supply : Fill.Supply;
             if (part is { IsGiven: true, Kind: not (PadPartKind.Vessel or PadPartKind.ReliefValve), RatedTo: { } rated } && sees > rated)
-                yield return FillingFindings.PadPartBelowPressure(part.Name, rated, sees.Value);
+                yield return FillingFindings.PadPartBelowPressure(part.Name, rated, sees);
         }
 
         var unrated = Parts.Where(p => p is { IsGiven: true, RatedTo: null }).Select(p => p.Name).ToList();

@@ -7,6 +7,8 @@ namespace NotebookKit.Vessels.Ends;
 /// <summary>Every way an end gives way, each with its own pressure: in series but where bond and sleeve act side by side.</summary>
 internal static class EndModel
 {
+    private const string Tail = "sleeve's tail";
+
     /// <summary>Bursts and leaks of an end, the closure first.</summary>
     public static List<EndMode> Modes(VesselEnd end, in EndContext context)
     {
@@ -18,6 +20,12 @@ internal static class EndModel
         AddSeal(modes, end.Fitting?.Seal, "fitting's");
         return modes;
     }
+
+    /// <summary>Whether a part of an end is what holds the closure in the vessel: sleeve, tail or bond.</summary>
+    /// <param name="part">Its name, after that of the end: "nozzle end, sleeve carried over".</param>
+    /// <param name="end">The end.</param>
+    public static bool IsOfHold(string part, VesselEnd end) => part.EndsWith($", {Tail}", StringComparison.OrdinalIgnoreCase)
+        || end.Joints.Any(j => j is CarriedSleeve or BondedPlug && part.Contains($", {j.Name}", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>First yield of the closure and of its rim; none of what breaks where it first yields.</summary>
     public static IEnumerable<EndMode> Yields(VesselEnd end, double bore)
@@ -107,7 +115,7 @@ internal static class EndModel
 
         AddSleeve(sleeve.Name, torn, SleeveStrength.Cause, EndDriver.Sleeve);
         if (SleeveStrength.HoldOf(sleeve) == SleeveHold.Bonded)
-            AddSleeve("sleeve's tail", SleeveStrength.SlipPascals(sleeve, context), SleeveStrength.SlipCause, EndDriver.Bond);
+            AddSleeve(Tail, SleeveStrength.SlipPascals(sleeve, context), SleeveStrength.SlipCause, EndDriver.Bond);
 
         void AddSleeve(string name, double alone, string cause, EndDriver driver) => modes.Add(new(name,
             bonds > 0 ? SharedHold.Pascals(bondPascals, alone, share) : alone, PartFailure.Burst,

@@ -101,15 +101,24 @@ internal static class EvidenceCheck
         ReferenceEquals(one, other)
         || (Same(one.Liner.Bore, other.Liner.Bore) && IsSame(end(one), Sleeves(one), end(other), Sleeves(other)));
 
+    /// <summary>Whether what holds the nozzle or the forward closures of two vessels is of one design: sleeve, tail and bond don't know of
+    /// the hole in the closure and what fills it.</summary>
+    public static bool SharesHold(PressureVessel one, PressureVessel other, Func<PressureVessel, VesselEnd> end) =>
+        ReferenceEquals(one, other)
+        || (Same(one.Liner.Bore, other.Liner.Bore) && HoldsAlike(end(one), Sleeves(one), end(other), Sleeves(other)));
+
     private static int Sleeves(PressureVessel vessel) => vessel.Plies.Count(p => p is BraidedSleeve);
 
     private static bool IsSame(VesselEnd one, int sleeves, VesselEnd other, int otherSleeves) =>
+        Same(one.Closure.Opening, other.Closure.Opening)
+        && (one.Fitting is null || other.Fitting is null || one.Fitting.Equals(other.Fitting))
+        && HoldsAlike(one, sleeves, other, otherSleeves);
+
+    private static bool HoldsAlike(VesselEnd one, int sleeves, VesselEnd other, int otherSleeves) =>
         one.Closure.Shape == other.Closure.Shape && one.Closure.Material.Name == other.Closure.Material.Name
-        && Same(one.Closure.Wall, other.Closure.Wall) && Same(one.Closure.Opening, other.Closure.Opening)
-        && Same(one.Closure.Meridian(AnyBore), other.Closure.Meridian(AnyBore))
-        && (one.Fitting is null || other.Fitting is null || one.Fitting.Equals(other.Fitting)) && Equals(one.Discs, other.Discs)
-        && one.Joints.Count == other.Joints.Count && one.Joints.Zip(other.Joints,
-            (a, b) => IsSame(a, sleeves, b, otherSleeves)).All(s => s);
+        && Same(one.Closure.Wall, other.Closure.Wall) && Same(one.Closure.Meridian(AnyBore), other.Closure.Meridian(AnyBore))
+        && Equals(one.Discs, other.Discs) && one.Joints.Count == other.Joints.Count
+        && one.Joints.Zip(other.Joints, (a, b) => IsSame(a, sleeves, b, otherSleeves)).All(s => s);
 
     // What a bent sleeve delivers and its friction are the model's, not the end's: another figure is no other end. Another neck or tail is.
     private static bool IsSame(EndJoint one, int sleeves, EndJoint other, int otherSleeves) => (one, other) switch

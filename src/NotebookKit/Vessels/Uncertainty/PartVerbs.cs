@@ -1,6 +1,7 @@
 using NotebookKit.Provenance;
 using NotebookKit.Vessels.Bursting;
 using NotebookKit.Vessels.Design;
+using NotebookKit.Vessels.Ends;
 using NotebookKit.Vessels.Testing;
 using UnitsNet;
 
@@ -94,8 +95,12 @@ public static class PartVerbs
         return list;
     }
 
-    private static bool SharesSide(string part, PressureVessel one, PressureVessel other) => EvidenceCheck.SharesEnd(one, other,
-        part.StartsWith("nozzle end", StringComparison.OrdinalIgnoreCase) ? v => v.NozzleEnd : v => v.ForwardEnd);
+    private static bool SharesSide(string part, PressureVessel one, PressureVessel other)
+    {
+        Func<PressureVessel, VesselEnd> end = part.StartsWith("nozzle end", StringComparison.OrdinalIgnoreCase) ? v => v.NozzleEnd
+            : v => v.ForwardEnd;
+        return EndModel.IsOfHold(part, end(one)) ? EvidenceCheck.SharesHold(one, other, end) : EvidenceCheck.SharesEnd(one, other, end);
+    }
 
     private static string Other(string part, PressureVessel tested) => $"{part.Trim()} of {tested.Name}";
 

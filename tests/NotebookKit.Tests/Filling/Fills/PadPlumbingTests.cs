@@ -46,6 +46,18 @@ public sealed class PadPlumbingTests
     }
 
     [Fact]
+    public void The_cylinder_of_the_clubs_own_line_counts_as_that_of_the_fill()
+    {
+        var line = PadPlumbing.Of(Fill, new() { Cylinder = new("A", 10.Litres(), 200.BarGauge()),
+            Parts = [Rated(PadPartKind.Regulator, "regulator", 199)] });
+        Assert.Contains(line.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("200 bar gauge may stand",
+            StringComparison.Ordinal));
+        // Without a cylinder the regulator sees at least what it gives.
+        Assert.Contains(PadPlumbing.Of(Fill, new() { Parts = [Rated(PadPartKind.Regulator, "regulator", 59)] }).Findings,
+            f => f.Severity == FindingSeverity.Error);
+    }
+
+    [Fact]
     public void A_part_named_twice_is_refused() => Assert.Contains(new PadEquipment
     {
         Parts = [Rated(PadPartKind.Hose, "hose", 100), Rated(PadPartKind.Hose, "hose", 40)],

@@ -177,5 +177,11 @@ public class ContradictedEndTests
         Assert.True(EvidenceCheck.SharesEnd(vessel, vessel with { Name = "twin" }, v => v.ForwardEnd));
         Assert.False(EvidenceCheck.SharesEnd(vessel, tied, v => v.NozzleEnd));
         Assert.False(EvidenceCheck.SharesEnd(vessel, deeper, v => v.ForwardEnd));
+        // Another hole is another end, but sleeve and tail don't know of it.
+        var wider = vessel with { NozzleEnd = vessel.NozzleEnd with { Closure = vessel.NozzleEnd.Closure with
+            { Opening = vessel.NozzleEnd.Closure.Opening + 2.Millimetres() } } };
+        Assert.False(EvidenceCheck.SharesEnd(vessel, wider, v => v.NozzleEnd));
+        Assert.True(EvidenceCheck.SharesHold(vessel, wider, v => v.NozzleEnd));
+        Assert.False(EvidenceCheck.SharesHold(vessel, tied, v => v.NozzleEnd));
     }
 }
