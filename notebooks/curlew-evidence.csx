@@ -15,27 +15,15 @@ serviceFile.Append(new Inspected(InspectionResult.Sound) { At = Morning(5, 2), B
 var service = ServiceFile.Read(servicePath);
 File.Delete(servicePath);
 
-// What comes of computations: fill, fins, recovery gear, margin, stand-off, scatter.
-var fillPlan = new PadFill
-{
-    Chamber = proved.Chamber, Supply = proved.Allowed, Target = fill, WaterFraction = water,
-    Restrictor = new Orifice(0.5.Millimetres(), 0.8), Ambient = site.Pressure, Temperature = site.Temperature,
-    Heat = FillHeat.Wall, Wall = FillWall.Of(proved.Chamber, water), Port = PortPosition.UnderWater, WaterInLine = 20.Millilitres(), HasCheckValve = true,
-}.Run();
-var finSheet = new FinSheet("carbon sheet, 0/90", 5.Gigapascals(), 400.Megapascals(), Source.CommonPractice("typical of the material; bend a strip to failure"));
-var finBond = new FinBond(10.Millimetres(), 10.Megapascals(), Source.CommonPractice("filled epoxy on sanded laminate; pull a sample"));
-var finsJudged = body.FinStructure(finSheet, finBond, flown.Fly(site).Figures.MaximumSpeed, 6.MetresPerSecond());
-var dryMass = parts.MassProperties().Mass;
-var gear = new RecoveryGear
-{
-    Canopy = curlew.Canopy!, Cord = new ShockCord(ForcePerLength.FromNewtonsPerMeter(800), 600.Newtons()), Front = 212.Grams(), Rear = dryMass - 212.Grams(),
-    Apart = 8.MetresPerSecond(), Anchor = 120.Newtons(),
-    Joint = new PinJoint(new ShearPins(2, 2.Millimetres(), 60.Megapascals()), 66.Millimetres(), 684.Newtons()) { DragSeparation = 5.Newtons(), Trapped = 0.018.BarGauge() },
-}.Check();
+// What comes of computations: fill, fins, recovery gear, margin, stand-off, scatter. Sheet, bond, gear and scatter stand in curlew.json.
+var stage = club.Stage;
+var fillPlan = (stage.PadFill! with { Chamber = proved.Chamber, Wall = FillWall.Of(proved.Chamber, water) }).Run();
+var finsJudged = body.FinStructure(stage.FinSheet!, stage.FinBond!, flown.Fly(site).Figures.MaximumSpeed, stage.FinGust!.Value);
+var scatter = club.Scatter!;
 var flightEvidence = new FlightEvidence
 {
     Day = flightDay, Vessel = proved, Service = service, VesselTemperature = site.Temperature,
-    ResinMoisture = Property.Measured(0.5.Percent(), 0, "invented: a strip kept with the vessel, weighed on the day"), Fill = fillPlan, Fins = [finsJudged], Recovery = gear,
-    Stability = flown.Stability(), StandOff = flown.StandOff(site), Scatter = flown.Disperse(site, new Spread(), 500, seed: 11, batch: session.Batch),
-    Flight = "first flight of the season",
+    ResinMoisture = Property.Measured(0.5.Percent(), 0, "invented: a strip kept with the vessel, weighed on the day"), Fill = fillPlan, Fins = [finsJudged],
+    Recovery = stage.RecoveryGear!.Check(), Stability = flown.Stability(), StandOff = flown.StandOff(site),
+    Scatter = flown.Disperse(site, scatter.Spread, scatter.Flights, scatter.Seed, batch: session.Batch), Flight = "first flight of the season",
 };

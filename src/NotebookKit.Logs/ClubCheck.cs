@@ -24,6 +24,9 @@ public sealed record ClubCheck : Result
                 $"{Name(v)} may not be filled: {string.Join(' ', v.Record.Findings.Where(f => f.Severity == FindingSeverity.Error)
                     .Select(f => f.Message).Take(1).Concat(v.Reasons.Select(r => r.Sentence)))}")),
             .. Vessels.Where(v => v.Standing == ServiceStanding.InService).SelectMany(Below),
+            .. Vessels.Where(v => v.LastProof is { } proof && !folder.Proofs.Any(p => string.Equals(p.Fingerprint, proof.Record,
+                StringComparison.OrdinalIgnoreCase))).Select(v => Finding.Warning($"the folder has no record of the proof that the service "
+                + $"record of {Name(v)} tells of; the flight card needs it. Let the log of the proof be judged: vessel proved.")),
             .. folder.Logs.Select(l => l.Finding).OfType<Finding>(),
         ];
     }
@@ -58,6 +61,8 @@ public sealed record ClubCheck : Result
         .. Folder.Tests.Count > 0 ? [new ResultLine("Tests of the folder", Count(Folder.Tests.Count), Named(Folder.Tests))]
             : Array.Empty<ResultLine>(),
         .. Vessels.Select(v => new ResultLine($"Vessel {Name(v)}", Word(v.Standing), Used(v))),
+        .. Folder.Proofs.Select(p => new ResultLine($"Proof of {p.Readings.Serial}", p.Verdict.ToString().ToLowerInvariant(),
+            p.HeldAtLeast is { } held ? $"held {held}" : "not held")),
         .. Folder.Logs.Select(l => new ResultLine($"Log {l.File}", l.Kind == LogKind.Unknown ? "not known" : Word(l.Kind), l.Quality)),
         .. Folder.Stock is { Items.Count: > 0 } stock ? [new ResultLine("On the shelf", Count(stock.Items.Count),
             Named([.. stock.Items.Select(i => i.Name)]))] : Array.Empty<ResultLine>(),

@@ -1,17 +1,22 @@
+using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
 using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Logs;
 
 /// <summary>A club's folder as one thing: the design with its tests, the vessels' service records, the logs, the shelf.</summary>
 /// <remarks>
-/// <c>design.json</c>; <c>tests/*.json</c>, one test a file; <c>vessels/*.service.jsonl</c>; <c>logs/*.csv</c>; <c>stock.csv</c>. What
-/// isn't there is left out; what lies there and is none of these is named.
+/// <c>design.json</c>; <c>tests/*.json</c>, one test a file; <c>vessels/*.service.jsonl</c>; <c>vessels/*.proof.json</c>, records of
+/// proofs; <c>logs/*.csv</c>; <c>stock.csv</c>; <c>day.json</c>, what was measured on the day of a flight. What isn't there is left out; what lies
+/// there and is none of these is named.
 /// </remarks>
 public sealed record ClubFolder
 {
-    private const string DesignName = "design.json", StockName = "stock.csv", Mapping = ".columns.json", Service = ".service.jsonl";
+    private const string DesignName = "design.json", StockName = "stock.csv", Mapping = ".columns.json", Service = ".service.jsonl",
+        ProofEnding = ".proof.json", DayName = "day.json";
 
     private ClubFolder(string folder, Design design) => (Folder, Design) = (folder, design);
 
@@ -30,6 +35,12 @@ public sealed record ClubFolder
     /// <summary>Files of the service records, in the same order.</summary>
     public IReadOnlyList<string> VesselFiles { get; private init; } = [];
 
+    /// <summary>Records of proofs, by file name; each was judged anew from its own readings.</summary>
+    public IReadOnlyList<ProofRecord> Proofs { get; private init; } = [];
+
+    /// <summary>What was measured on the day of a flight; none where there is no such file.</summary>
+    public FlightDay? Day { get; private init; }
+
     /// <summary>Logs, by file name.</summary>
     public IReadOnlyList<ClubLog> Logs { get; private init; } = [];
 
@@ -44,6 +55,7 @@ public sealed record ClubFolder
     /// <exception cref="DesignFiles.Trees.DesignFileException">The design or a test can't be read; says where and what.</exception>
     /// <exception cref="ServiceFileException">A service record can't be opened.</exception>
     /// <exception cref="LogFormatException">The stock list can't be read; says where and what.</exception>
+    /// <exception cref="FormatException">A record of a proof is cut off, was edited, or is none.</exception>
     public static ClubFolder Read(string folder)
     {
         ArgumentException.ThrowIfNullOrEmpty(folder);
@@ -51,13 +63,17 @@ public sealed record ClubFolder
         string[] tests = design.Stages.Count == 1 ? Files(folder, "tests", ".json")
             : [.. Files(folder, "tests/booster", ".json"), .. Files(folder, "tests/sustainer", ".json")];
         string[] vessels = Files(folder, "vessels", Service), logs = Files(folder, "logs", ".csv");
+        string[] proofs = Files(folder, "vessels", ProofEnding);
         var stock = Path.Combine(folder, StockName);
-        HashSet<string> read = [DesignName, StockName, "design.schema.json", "README.md", .. tests, .. vessels, .. logs];
+        HashSet<string> read = [DesignName, StockName, DayName, "design.schema.json", "README.md",
+            .. tests, .. vessels, .. proofs, .. logs];
         return new(folder, design)
         {
             Tests = tests,
             VesselFiles = vessels,
             Vessels = [.. vessels.Select(v => ServiceFile.Read(Path.Combine(folder, v)))],
+            Proofs = [.. proofs.Select(p => ProofRecord.FromJson(File.ReadAllText(Path.Combine(folder, p)), p))],
+            Day = File.Exists(Path.Combine(folder, DayName)) ? FlightDay.Read(Path.Combine(folder, DayName)) : null,
             Logs = [.. logs.Select(l => ClubLog.Of(Path.Combine(folder, l)))],
             Stock = File.Exists(stock) ? StockList.Read(stock) : null,
             Unused = [.. All(folder).Where(f => !read.Contains(f) && !f.EndsWith(".ipynb", StringComparison.Ordinal)
@@ -82,6 +98,40 @@ public sealed record ClubFolder
     /// <param name="on">Day it is asked for.</param>
     /// <param name="limits">The limits of a vessel's life; the club's unless given.</param>
     public ClubCheck Check(DateOnly on, LifeLimits? limits = null) => new(this, on, limits ?? LifeLimits.Club);
+
+    /// <summary>The flight card on the evidence of the folder: its design, tests, records of proofs and service records, and what
+    /// <c>day.json</c> says. What isn't there is not shown, and forbids. Source: as the card's.</summary>
+    /// <param name="day">The day; that of <c>day.json</c> unless given.</param>
+    /// <exception cref="InvalidDesignException">No day is given, the design has no site, or it can't be computed at all.</exception>
+    /// <exception cref="DesignFileException">A change of the day means no value of the design, or can't be that.</exception>
+    public IFlightCard Card(FlightDay? day = null) => Design.Card(day ?? Day ?? throw new InvalidDesignException(Design.Name,
+        [Finding.Error($"the folder has no {DayName}. Write one: {{ \"day\": \"2026-05-02\", \"vessels\": [ {{ \"serial\": "
+            + $"\"{(Vessels.Count > 0 ? Vessels[0].Serial : "R-1")}\", \"wall temperature\": \"24 °C\" }} ] }}.")]), Proofs, Vessels);
+
+    /// <summary>Judges the log of a proof against the plan of the design's own proof. Source: as <see cref="ProofReadings"/>.</summary>
+    /// <param name="path">Path of the log.</param>
+    /// <param name="serial">Serial of the vessel; that in the log's remarks unless given.</param>
+    /// <param name="day">Day of the proof; that of the log unless given.</param>
+    /// <exception cref="LogFormatException">The log can't be read; says where and what.</exception>
+    /// <exception cref="InvalidDesignException">The design gives no proof, the log no serial or day, or the readings can't be
+    /// judged.</exception>
+    public ProofRecord Judge(string path, string? serial = null, DateOnly? day = null)
+    {
+        var readings = GaugeLog.Read(path) is var log && (serial ?? log.Serial) is { } own && StageOf(own) is var stage
+            ? log.ToReadings(stage.Proof) with { Serial = own, Day = day ?? log.Day, Vessel = log.Vessel ?? stage.Name }
+            : throw new InvalidDesignException(log.File, [Finding.Error("the log doesn't say which vessel was proved. Add a line "
+                + "\"# serial: R-1\" above its header, or give the serial.")]);
+        return readings.Day is not null ? readings.Judge() : throw new InvalidDesignException(log.File, [Finding.Error("the log doesn't "
+            + "say on which day the vessel was proved. Add a line \"# day: 2026-05-01\" above its header, or give the day.")]);
+    }
+
+    // Of two stages the one that the vessel's service record is of.
+    private DesignFiles.Parts.DesignStage StageOf(string serial) => Design.Stages.Count == 1 ? Design.Stages[0]
+        : Design.Stages.FirstOrDefault(s => Vessels.Any(v => Same(v.Serial, serial) && Same(v.Vessel, s.Name)))
+            ?? throw new InvalidDesignException(Design.Name, [Finding.Error($"the folder has no service record of {serial} that says "
+                + $"of which stage it is. Begin one: vessel new, with the vessel {Design.Stages[0].Name} or {Design.Stages[1].Name}.")]);
+
+    private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
 
     private static string[] Files(string folder, string below, string ending)
     {

@@ -2,6 +2,7 @@ using NotebookKit.Clearance.Service;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Logs;
 using NotebookKit.Provenance;
 using NotebookKit.Runner.Notebooks;
 
@@ -18,6 +19,11 @@ internal static class DesignRequest
     /// <param name="givens">A <c>name=value</c> each.</param>
     public static Design Read(string file, IEnumerable<string> givens) => Changed(Directory.Exists(file)
         ? Design.Read(Path.Combine(file, InFolder)).WithTests(Path.Combine(file, "tests")) : Design.Read(file), givens);
+
+    /// <summary>Reads a club's folder.</summary>
+    /// <param name="folder">The folder.</param>
+    public static ClubFolder Club(string folder) => Directory.Exists(folder) ? ClubFolder.Read(folder)
+        : throw new RequestException($"\"{folder}\" isn't a folder. Give the club's folder, the one with {InFolder}.");
 
     /// <summary>Puts other values in a design.</summary>
     /// <param name="design">The design.</param>

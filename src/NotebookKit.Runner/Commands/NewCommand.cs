@@ -41,20 +41,24 @@ internal static partial class NewCommand
         File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
             + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],price [text]\n");
         File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
+        File.WriteAllText(Path.Combine(folder, "day.json"), DayFile(design.Stages.Count));
         NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);
         Console.Out.WriteLine($"{folder} is ready: edit {DesignRequest.InFolder}, then: check {folder}");
         return ExitCodes.Success;
     }
 
-    // Tests, weighings and measured materials of another vehicle are no evidence for this one.
+    // Tests, weighings, measured materials, gear and pad of another vehicle are no evidence for this one.
     private static Design OwnOf(Design design, string name)
     {
-        var text = Masses().Replace(design.ToText(), m => m.Value.Replace("\"weighed\":", "\"estimated\":", StringComparison.Ordinal));
+        // Remarks of another vehicle's file speak of that vehicle.
+        var own = string.Join('\n', design.ToText().Split('\n').Where(l => !l.TrimStart().StartsWith("//", StringComparison.Ordinal)));
+        var text = Masses().Replace(own, m => m.Value.Replace("\"weighed\":", "\"estimated\":", StringComparison.Ordinal));
         design = Design.Parse(text, DesignRequest.InFolder).With("name", name)
             .With("about", "Begun from another design; every value is to be checked.");
         string[] within = design.Stages.Count == 2 ? ["stages.booster.", "stages.sustainer."] : [""];
         foreach (var path in within.SelectMany(w => new[] { $"{w}evidence", $"{w}rating.working pressure",
-            $"{w}vessel.nozzle end.weighed", $"{w}vessel.forward end.weighed", $"{w}pad" }).Append("decisions"))
+            $"{w}vessel.nozzle end.weighed", $"{w}vessel.forward end.weighed", $"{w}pad", $"{w}fin structure", $"{w}recovery.gear" })
+            .Append("decisions"))
             if (design.HasPart(path)) design = design.Without(path);
         design = WithoutMeasurements(design);
         // About what a vessel without a test is rated for.
@@ -99,6 +103,17 @@ internal static partial class NewCommand
                 + "letters, figures and spaces.");
     }
 
+    // What isn't measured yet isn't given; the card names it.
+    private static string DayFile(int stages) => $$"""
+        // What is measured and decided on the day of a flight; the card is made from this file. Add to each vessel, as measured in the sun at
+        // its warmest place: "wall temperature": "24 °C". What is otherwise than in the design: "changes": [ { "of": "site.wind.speed", "is": "4 m/s" } ]
+        {
+          "day": "{{DateTime.Today:yyyy-MM-dd}}",
+          "vessels": [ {{(stages == 2 ? """{ "serial": "B-1" }, { "serial": "S-1" }""" : """{ "serial": "R-1" }""")}} ]
+        }
+
+        """;
+
     private static string TestFile(int stages) => $"{(stages == 2 ? "tests/booster" : "tests")}/t1.json: "
         + """`{ "kind": "burst", "vessel": "T-1", "pressure": "340 bar gauge", "failed": "wall" }`""";
 
@@ -110,6 +125,8 @@ internal static partial class NewCommand
         | the design: change a value, then `check` this folder | design.json |
         | what was burst, what held, what leaked: one file a test, such as {{TestFile(stages)}} | tests/ |
         | service records, one file a vessel: `vessel new vessels/c1.service.jsonl --vessel "{{name}}" --serial C-1` | vessels/ |
+        | records of proofs that were judged: `vessel proved` this folder `--log` the log of the proof | vessels/ |
+        | what is measured on the day of a flight; `card` this folder says GO or NO-GO from all of this | day.json |
         | logs of gauges and altimeters; `learn` this folder `--log` a file says which numbers a new one moves | logs/ |
         | what lies on the shelf | stock.csv |
         | pages, card and record: `run` this folder | {{FolderOf(name)}}.ipynb |

@@ -24,6 +24,7 @@ internal static class RunnerCommands
             KernelCommand.Create(),
             VesselCommand.Create(),
             CheckCommand.Create(),
+            CardCommand.Create(),
             SweepCommand.Create(),
             SheetsCommand.Create(),
             NewCommand.Create(),

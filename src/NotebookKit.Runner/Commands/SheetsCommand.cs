@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NotebookKit.Runner.Sheets;
+using NotebookKit.Sheets;
 
 namespace NotebookKit.Runner.Commands;
 
@@ -25,7 +26,9 @@ internal static class SheetsCommand
             var folder = Directory.Exists(path) ? path : Path.GetDirectoryName(Path.GetFullPath(path))!;
             var design = DesignRequest.Read(path, parsed.GetValue(given) ?? []);
             var to = parsed.GetValue(output) ?? Path.Combine(folder, "sheets");
-            foreach (var written in SheetFolder.Write(design, SheetFolder.Shelf(folder), to)) Console.Out.WriteLine(written);
+            var card = Directory.Exists(path) && File.Exists(Path.Combine(path, "day.json"))
+                ? FlightSheet.Of((DesignRequest.Club(path) with { Design = design }).Card()).Content : null;
+            foreach (var written in SheetFolder.Write(design, SheetFolder.Shelf(folder), to, card)) Console.Out.WriteLine(written);
             return ExitCodes.Success;
         }));
         return command;

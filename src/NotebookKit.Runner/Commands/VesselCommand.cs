@@ -35,7 +35,7 @@ internal static class VesselCommand
     ];
 
     /// <summary>Their description for the command line.</summary>
-    public static Command Create() => new("vessel", "Keeps the service record of a vessel.") { New(), Add(), Show() };
+    public static Command Create() => new("vessel", "Keeps the service record of a vessel.") { New(), Add(), Proved(), Show() };
 
     private static Command New()
     {
@@ -82,6 +82,37 @@ internal static class VesselCommand
             Say(status.Title);
             foreach (var reason in status.Reasons) Say($"  {reason.Sentence}");
             return status.Record.IsIntact ? ExitCodes.Success : ExitCodes.Failed;
+        }));
+        return command;
+    }
+
+    private static Command Proved()
+    {
+        var folder = new Argument<string>("folder") { Description = "The club's folder." };
+        var log = new Option<string>("--log") { Description = "Log of the proof: time, pressure, temperature, water pumped in.",
+            Required = true };
+        var serial = new Option<string?>("--serial") { Description = "Serial of the vessel; that in the log's remarks if not given." };
+        var on = new Option<string?>("--day") { Description = "Day of the proof, 2026-05-01; that of the log if not given." };
+        var command = new Command("proved", "Judges the log of a proof; where the vessel held, keeps the record of the proof beside its "
+            + "service record and writes the proof into that.") { folder, log, serial, on };
+        command.SetAction(parsed => DesignRequest.Sensibly(() =>
+        {
+            var club = DesignRequest.Club(parsed.GetRequiredValue(folder));
+            var record = club.Judge(parsed.GetRequiredValue(log), parsed.GetValue(serial), parsed.GetValue(on) is { } d ? Day(d) : null);
+            Console.Out.Write(ResultText.Of(record));
+            var service = club.Vessel(record.Readings.Serial!);
+            var stage = club.Design.Stages.FirstOrDefault(s => string.Equals(s.Name, service.Vessel, StringComparison.OrdinalIgnoreCase))
+                ?? club.Design.Stages[0];
+            var proved = record.ToProvedVessel(stage.Rating);
+            var place = Path.Combine(parsed.GetRequiredValue(folder), club.VesselFiles[club.Vessels.ToList().IndexOf(service)]);
+            var kept = $"{place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)]}-{proved.Day:yyyy-MM-dd}.proof.json";
+            if (File.Exists(kept)) throw new RequestException($"{kept} is there already: that proof was written down before.");
+            var receipt = ServiceFile.Open(place).Append(new Proved(proved.Day, proved.Held,
+                stage.Rating.ProofPressure / stage.Rating.WorkingPressure, proved.RuleSet, proved.Fingerprint));
+            DesignRequest.Keep(kept, record.ToJson());
+            Say($"Line {receipt.Entry.Line} of {place}: {receipt.Entry}");
+            Say($"Record of the proof: {kept}");
+            return ExitCodes.Success;
         }));
         return command;
     }

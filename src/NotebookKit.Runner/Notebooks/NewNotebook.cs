@@ -20,17 +20,14 @@ internal static class NewNotebook
         (true, "IResult flight = club.Stages.Count == 2 ? club.TwoStageVehicle.Fly(club.Site!) : club.Vehicle.Fly(club.Site!);\nflight"),
         (false, "## Vessels and logs in this folder"),
         (true, """
-            var folder = ClubFolder.Read(".").Check(DateOnly.FromDateTime(DateTime.Today));
-            foreach (var status in folder.Vessels) display(status);
-            folder.Lines.Skip(folder.Design.Lines.Count)
+            var folder = ClubFolder.Read(".") with { Design = club };
+            var looked = folder.Check(DateOnly.FromDateTime(DateTime.Today));
+            foreach (var status in looked.Vessels) display(status);
+            looked.Lines.Skip(looked.Design.Lines.Count)
             """),
-        (false, "## The flight card\n\nIt says NO-GO until every piece of evidence is shown; the first lesson shows each of them once."),
-        (true, """
-            var day = DateOnly.FromDateTime(DateTime.Today);
-            IResult card = club.Stages.Count == 2 ? club.TwoStageVehicle.Card(club.Site!, new TwoStageEvidence { Day = day })
-                : club.Vehicle.Card(club.Site!, new FlightEvidence { Day = day, Stability = club.Vehicle.Stability() });
-            card
-            """),
+        (false, "## The flight card\n\nIt rests on this folder: the design, the tests, the records of proofs and the service records in "
+            + "vessels/, and day.json. It says NO-GO until every piece of evidence is shown, and says of each what is missing."),
+        (true, "IResult card = folder.Card();\ncard"),
         (false, "## The record"),
         (true, "club.Check().Record"),
     ];

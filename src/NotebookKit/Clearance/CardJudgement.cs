@@ -8,7 +8,7 @@ using UnitsNet;
 namespace NotebookKit.Clearance;
 
 /// <summary>Collects what is shown, what isn't and what stands against a flight; every sentence is said once.</summary>
-internal sealed class CardJudgement
+internal sealed class CardJudgement(IReadOnlyDictionary<string, string> missing)
 {
     // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning. Common practice,
     // no source.
@@ -65,8 +65,11 @@ internal sealed class CardJudgement
     /// <summary>Notes a piece of evidence; false where it wasn't handed over.</summary>
     public bool Shown(string name, bool isShown, string what, string remedy)
     {
-        _items.Add(new(name, isShown, isShown ? what : remedy));
-        if (!isShown) Add(ClearanceFindings.EvidenceIsNotShown(name, remedy));
+        // Where it was tried and didn't come about, the reason says more than the usual remedy.
+        var why = missing.GetValueOrDefault(name, remedy);
+        if (why.Length > 0) why = char.ToUpperInvariant(why[0]) + why[1..];
+        _items.Add(new(name, isShown, isShown ? what : why));
+        if (!isShown) Add(ClearanceFindings.EvidenceIsNotShown(name, why));
         return isShown;
     }
 

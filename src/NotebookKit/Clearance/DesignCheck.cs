@@ -32,6 +32,9 @@ public sealed record DesignCheck : Result
                 o.Requirement.Name, o.Requirement.Of, o.Reason)),
             .. LookAgain.Select(d => ClearanceFindings.DecisionWantsAnotherLook(d.Name, d.Chosen, d.StaysRightWhile)),
             .. figures.Findings.Where(f => f.Severity != FindingSeverity.Error),
+            .. design.Stages.SelectMany(s => s.Evidence.Tests).Where(t => t is { MadeAs: null, Mark: not null })
+                .Select(t => (t.Id, t.Mark!)).ToList() is { Count: > 0 } unmarked
+                ? [ClearanceFindings.TestsDoNotSayWhatWasTested(unmarked)] : Array.Empty<Finding>(),
         ];
     }
 

@@ -18,7 +18,7 @@ public sealed record FlightCard : Result, IFlightCard
     internal FlightCard(Vehicle vehicle, LaunchSite site, FlightEvidence evidence)
     {
         (Vehicle, Site, Evidence) = (vehicle, site, evidence);
-        var card = new CardJudgement();
+        var card = new CardJudgement(evidence.Missing);
         var stage = new StageJudge(card, vehicle, site, evidence.Day, evidence.Life, "");
         card.Day(evidence.Day);
         card.Site(site);

@@ -21,7 +21,7 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
     internal TwoStageFlightCard(TwoStageVehicle vehicle, LaunchSite site, TwoStageEvidence evidence)
     {
         (Vehicle, Site, Evidence) = (vehicle, site, evidence);
-        var card = new CardJudgement();
+        var card = new CardJudgement(evidence.Missing);
         card.Day(evidence.Day);
         card.Site(site);
         Flight = CardJudgement.Try(card, () => vehicle.Fly(site));

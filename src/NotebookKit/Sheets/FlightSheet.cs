@@ -67,6 +67,14 @@ public sealed record FlightSheet : Result, ISheet
             card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
     }
 
+    /// <summary>The sheet of a card of one stage or two. Source: the card's.</summary>
+    /// <param name="card">The card.</param>
+    public static FlightSheet Of(IFlightCard card) => card switch
+    {
+        FlightCard one => Of(one), TwoStageFlightCard two => Of(two),
+        _ => throw new ArgumentException("The card is of no kind that has a sheet.", nameof(card)),
+    };
+
     /// <summary>The mark that the sheet of a design's own flight has; empty where the design can't be flown as it is.</summary>
     /// <param name="design">The design.</param>
     public static string SubjectOf(Design design)

@@ -36,7 +36,8 @@ public class DesignEquipmentTests
         }
         """;
 
-    private static readonly Design Bare = DesignFixture.Curlew.Without("pad");
+    private static readonly Design Bare = DesignFixture.Curlew.Without("pad").Without("fin structure").Without("recovery.gear")
+        .Without("scatter");
 
     private static readonly Design Whole = Bare.With("pad", Fill).With("fin structure", Fins).With("recovery.gear", Gear)
         .With("scatter", """{ "flights": 40, "seed": 7, "wind speed spread": "10 %" }""");

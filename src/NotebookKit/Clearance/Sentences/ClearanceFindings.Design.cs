@@ -32,6 +32,41 @@ internal static partial class ClearanceFindings
     internal static string EquipmentIsNotGiven(string figure, string stage, string key) =>
         $"the {figure} of {stage} needs what the design doesn't give. Add \"{key}\".";
 
+    internal static Finding TestsDoNotSayWhatWasTested(IReadOnlyList<(string Id, string Mark)> tests) =>
+        Finding.Note($"{(tests.Count == 1 ? "one test doesn't" : $"{tests.Count} tests don't")} say which vessel was tested: should the "
+            + "design's vessel be changed, nothing tells that the test was of the old one. While the vessel is as it was tested, write "
+            + $"into {(tests.Count == 1 ? "the test" : "each test")}: {string.Join("; ", tests.Select(t => $"{t.Id}, \"made as\": "
+            + $"\"{t.Mark}\""))}.");
+
+    // Clearance/DayVerbs
+    internal static Finding DayNamesOtherVessels(int named, int stages) =>
+        Finding.Error($"the file of the day names {named} vessel{(named == 1 ? "" : "s")}; the design has {stages}. Name each vessel that "
+            + "is filled by its serial, the booster's first.");
+
+    internal static string DayGivesNoFillOrder() =>
+        "The file of the day doesn't say which vessel is filled first. Add \"fill order\": \"booster first\".";
+
+    internal static string DayGivesNoWallTemperature(string serial) =>
+        $"The file of the day gives no wall temperature of {serial}. Measure the wall at its warmest place, in the sun, and add \"wall "
+            + "temperature\" to the vessel.";
+
+    internal static string NoProofOfVessel(string serial, IReadOnlyList<string> known) =>
+        $"No record of a proof of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. "
+            + "Proof-test the vessel with water and let its log be judged: vessel proved.";
+
+    internal static string NoServiceRecordOfVessel(string serial, IReadOnlyList<string> known) =>
+        $"No service record of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. Begin "
+            + "one: vessel new.";
+
+    internal static string FillNeedsProvedVessel() =>
+        "A fill is planned for the very vessel that was proved. Show the proved vessel first.";
+
+    internal static string FinsNeedFlight() => "The fins are judged at the flight's speed, and the flight has no answer. Mend the flight "
+        + "first.";
+
+    internal static string DesignGivesNo(string key, string stage, string what) =>
+        $"The design doesn't give {what} of {stage}. Add \"{key}\".";
+
     internal static string NoSweep(string text) =>
         $"\"{Start(text)}\" isn't a sweep; write \"fill pressure=20..60 bar gauge/9\" for nine values "
             + "from 20 to 60, or \"throat=11 mm; 13 mm; 15 mm\".";

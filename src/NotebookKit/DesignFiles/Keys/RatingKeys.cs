@@ -118,31 +118,37 @@ internal static class RatingKeys
         var grewAt = f.May("growth at", TestPressure, "Pressure at which the growth was read; that of a held proof unless given.");
         var differs = f.Part("differs", new DraftShape<Func<string, PressureVessel>>(VesselKeys.Vessel),
             "In what the vessel tested differs from the design's, by the vessel's own keys.");
+        var madeAs = f.Part("made as", TextShape.Name, "Mark of the vessel that was tested, as the check names it: a vessel that was "
+            + "changed since is then told from it.");
         return v =>
         {
             // A value changed for a run changes no test: it was made of the vessel that the file describes.
             var draft = differs(v) ?? (ReferenceEquals(v.Spot.Run.Root, v.Spot.Run.AsRead) ? null : new TreeNode.Members(default, []));
-            var other = draft is null ? null : Laid(draft, v);
-            return vessel => make(other?.Invoke($"{vessel.Name}, {id(v)}") ?? vessel, id(v), pressure(v), v) with
+            var (other, mark) = Laid(draft, v);
+            return vessel => make((draft is null ? null : other(NameOf(vessel, id(v)))) ?? vessel, id(v), pressure(v), v) with
             {
-                Batch = batch(v), Leak = leak(v), DropsSeen = drops(v), Growth = growth(v),
+                MadeAs = madeAs(v), Mark = mark, Batch = batch(v), Leak = leak(v), DropsSeen = drops(v), Growth = growth(v),
                 GrowthUncertainty = off(v), GrowthPressure = grewAt(v),
             };
         };
     }
 
-    // The vessel of the stage that the test stands in, with what differs laid over it.
-    private static Func<string, PressureVessel> Laid(TreeNode draft, Values v)
+    // The vessel of the stage that the test stands in, with what differs laid over it, and its mark.
+    private static (Func<string, PressureVessel> Vessel, string? Mark) Laid(TreeNode? draft, Values v)
     {
         var stage = v.Spot.Path[..v.Spot.Path.LastIndexOf("evidence", StringComparison.Ordinal)];
         var below = TreePath.Find(v.Spot.Run.AsRead, $"{stage}vessel");
-        var whole = below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
-        var beside = v.Spot.Run.Beside();
-        var right = VesselKeys.Vessel.TryRead(whole, new(beside, $"{v.Spot.Path}.differs", "vessel tested", ""), out var made);
-        v.Spot.Run.TakeMistakes(beside);
-        // What is wrong is said already; the name stands for a vessel that nobody asks for.
-        return right ? made : name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]);
+        var whole = draft is null ? below : below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
+        var (beside, path) = (v.Spot.Run.Beside(), $"{v.Spot.Path}.differs");
+        Func<string, PressureVessel>? made = null;
+        var right = whole is not null && VesselKeys.Vessel.TryRead(whole, new(beside, path, "vessel tested", ""), out made);
+        // What is wrong with the design's own vessel is said there.
+        if (draft is not null) v.Spot.Run.TakeMistakes(beside);
+        return right ? (made!, VesselMark.Of(beside.Givens, $"{path}."))
+            : (name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]), null);
     }
+
+    private static string NameOf(PressureVessel vessel, string id) => $"{vessel.Name}, {id}";
 
     internal sealed record RatingContent(RuleSet Rules, GaugePressure? Wanted);
 }

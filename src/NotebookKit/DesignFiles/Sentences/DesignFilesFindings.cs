@@ -62,6 +62,9 @@ internal static class DesignFilesFindings
     internal static string NotAName(string what, string text) =>
         $"{what} can't be \"{text}\": a name has 1 to 80 characters, none of them <, >, /, \\ or a control character.";
 
+    internal static string NotADay(string text) =>
+        $"\"day\" can't be \"{(text.Length > 40 ? text[..40] : text)}\": a day is written year, month, day, such as 2026-05-02.";
+
     internal static string NotProse(string what) =>
         $"{what} is a text of at most 4000 characters without control characters; shorten it, or take those out.";
 

@@ -36,6 +36,8 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
             if (wrong.Count == 0 && test is BurstTest burst && FailedPart(burst) is { } part) findings.Add(part);
         }
 
+        if (Tests.Where(WasMadeOtherwise).ToList() is { Count: > 0 } others)
+            findings.Add(VesselsFindings.TestedVesselsWereMadeOtherwise([.. others.Select(t => t.Id)], others[0].MadeAs!, others[0].Mark!));
         foreach (var twice in Tests.OfType<BurstTest>().GroupBy(t => t.Id, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
             findings.Add(VesselsFindings.VesselBurstTwice(twice.Key, twice.Count()));
         foreach (var group in Tests.GroupBy(t => t.Id, StringComparer.OrdinalIgnoreCase))
@@ -46,6 +48,9 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
 
         return [.. findings.Distinct()];
     }
+
+    private static bool WasMadeOtherwise(VesselTest test) => test is { MadeAs: { } made, Mark: { } mark }
+        && !string.Equals(made.Trim(), mark, StringComparison.OrdinalIgnoreCase);
 
     private static IEnumerable<Finding> Seen(VesselTest test)
     {

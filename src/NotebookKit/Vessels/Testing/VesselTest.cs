@@ -13,6 +13,12 @@ public abstract record VesselTest(PressureVessel Vessel, string Id, GaugePressur
     /// <summary>Batch it was made in: the same hands, roll of sleeve, resin and season; empty where none is given.</summary>
     public string Batch { get; init; } = "";
 
+    /// <summary>Mark of the vessel that was tested, as written down with the test; none where nobody did.</summary>
+    public string? MadeAs { get; init; }
+
+    /// <summary>Mark of <see cref="Vessel"/> as its design's file states it; none where it comes from no file.</summary>
+    public string? Mark { get; init; }
+
     /// <summary>A leak: where, and from which pressure on; none where none is given.</summary>
     public LeakSeen? Leak { get; init; }
 

@@ -1,0 +1,19 @@
+using NotebookKit.Materials.Solids;
+using UnitsNet;
+
+namespace NotebookKit.DesignFiles.Parts;
+
+/// <summary>What a file says of the day of a flight.</summary>
+internal sealed record DayContent(DateOnly Day, string Flight, IReadOnlyList<VesselOfDay> Vessels, string FillOrder,
+    IReadOnlyList<ChangeOfDay> Changes);
+
+/// <summary>What was measured on one vessel on the day of the flight.</summary>
+/// <param name="Serial">Its serial, as its service record and the log of its proof have it.</param>
+/// <param name="WallTemperature">Temperature of the wall at its warmest place; none where it wasn't measured.</param>
+/// <param name="ResinMoisture">Water in its resin by weight; none where it wasn't measured.</param>
+public sealed record VesselOfDay(string Serial, Temperature? WallTemperature, Property<Ratio>? ResinMoisture);
+
+/// <summary>A value of the design that is otherwise on the day: the wind, the water.</summary>
+/// <param name="Name">Path or plain name.</param>
+/// <param name="Value">The value with its unit.</param>
+public sealed record ChangeOfDay(string Name, string Value);
