@@ -2,7 +2,7 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using NotebookKit.Interactive.Commands;
 using NotebookKit.Interactive.Formatters;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 
 namespace NotebookKit.Interactive;
 

@@ -1,5 +1,5 @@
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 
 namespace NotebookKit.Interactive;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using NotebookKit.Evidence;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Logs;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Provenance;
 

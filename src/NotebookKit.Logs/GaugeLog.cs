@@ -1,5 +1,6 @@
 using System.Globalization;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Plans;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,5 +1,5 @@
 using NotebookKit.Numerics;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 using UnitsNet;
 
 namespace NotebookKit.Logs;

@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 using UnitsNet;
 
 namespace NotebookKit.Logs;

@@ -1,4 +1,4 @@
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 using NotebookKit.Sheets;
 using UnitsNet;
 

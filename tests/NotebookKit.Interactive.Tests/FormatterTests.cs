@@ -44,7 +44,7 @@ public sealed class FormatterTests(NotebookSession session)
             && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
         // A form of its own has its own test of the same: A_flight_card_...
-        Type[] apart = [typeof(Clearance.FlightCard), typeof(Clearance.TwoStageFlightCard), typeof(Proofing.ProofPlan),
+        Type[] apart = [typeof(Clearance.Cards.FlightCard), typeof(Clearance.Cards.TwoStageFlightCard), typeof(Proofing.Plans.ProofPlan),
             typeof(Filling.Fills.PadPlumbing), .. results.Where(typeof(Sheets.ISheet).IsAssignableFrom)];
         foreach (var mime in new[] { "text/html", "text/plain" })
             Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult),

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using NotebookKit.Clearance;
 using NotebookKit.Interactive.Formatters;
 using NotebookKit.Interactive.Help;
 using NotebookKit.Provenance;

@@ -76,7 +76,7 @@ public sealed class ClubFolderTests : IDisposable
     {
         var learned = Curlew.Learn(Demo("curlew-flight.csv"));
         Assert.Equal(LogUse.Flight, learned.Use);
-        Assert.Equal(Math.Round(((Evidence.FlightFit)learned.Fit).DragFactor, 3), learned.After.Stage.Vessel is null ? 0
+        Assert.Equal(Math.Round(((Evidence.FlightFits.FlightFit)learned.Fit).DragFactor, 3), learned.After.Stage.Vessel is null ? 0
             : learned.After.Vehicle.DragCalibration!.Factor, 1e-3);
         Assert.Contains(learned.Moved.Figures, f => f.Name == "apogee");
         Assert.DoesNotContain(learned.Moved.Figures, f => f.Name == "rated pressure");
@@ -114,7 +114,7 @@ public sealed class ClubFolderTests : IDisposable
         var learned = Curlew.Learn(Demo("curlew-proof.csv"));
         Assert.Equal(LogUse.Proof, learned.Use);
         Assert.Equal("C-1", learned.After.Evidence.Tests[^1].Id);
-        Assert.True(learned.After.Evidence.Tests[^1].Pressure.Bar <= ((Proofing.ProofRecord)learned.Fit).HeldAtLeast!.Value.Bar);
+        Assert.True(learned.After.Evidence.Tests[^1].Pressure.Bar <= ((Proofing.Records.ProofRecord)learned.Fit).HeldAtLeast!.Value.Bar);
         Assert.Contains(learned.Findings, f => f.Message.Contains("gaps in temperature", StringComparison.Ordinal));
         Assert.Contains("already", Assert.Throws<InvalidDesignException>(() => learned.After.Learn(Demo("curlew-proof.csv"))).Message,
             StringComparison.Ordinal);

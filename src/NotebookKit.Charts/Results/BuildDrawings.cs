@@ -1,4 +1,3 @@
-using NotebookKit.Building;
 using NotebookKit.Charts.Drawings;
 using NotebookKit.Provenance;
 

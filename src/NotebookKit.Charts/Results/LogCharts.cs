@@ -1,8 +1,6 @@
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
-using NotebookKit.Evidence;
-using NotebookKit.Proofing;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Charts.Results;

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Drawings;
-using NotebookKit.Clearance;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

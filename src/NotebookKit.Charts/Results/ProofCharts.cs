@@ -2,7 +2,6 @@ using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
-using NotebookKit.Proofing;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Charts.Results;

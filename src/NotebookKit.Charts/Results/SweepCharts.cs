@@ -1,7 +1,6 @@
 using NotebookKit.Charts.Engineering;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
-using NotebookKit.Clearance;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.Quantities;
 

@@ -1,7 +1,7 @@
 using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Results;
 using NotebookKit.Filling.Fills;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Plans;
 using NotebookKit.Vessels.Design;
 
 namespace NotebookKit.Interactive.Formatters;

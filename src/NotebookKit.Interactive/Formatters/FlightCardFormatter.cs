@@ -1,6 +1,6 @@
-using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.Interactive.Html;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 
 namespace NotebookKit.Interactive.Formatters;
 

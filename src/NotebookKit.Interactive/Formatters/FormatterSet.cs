@@ -1,10 +1,11 @@
-using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.Interactive.Html;
 using NotebookKit.Interactive.Live;
 using NotebookKit.Interactive.Tables;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Sheets;
 using UnitsNet;
 

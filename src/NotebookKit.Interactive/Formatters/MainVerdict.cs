@@ -1,5 +1,5 @@
-using NotebookKit.Clearance;
-using NotebookKit.Proofing;
+using NotebookKit.Clearance.Cards;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Record;
 
 namespace NotebookKit.Interactive.Formatters;

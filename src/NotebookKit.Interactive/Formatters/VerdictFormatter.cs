@@ -1,8 +1,9 @@
 using System.Text.Json;
 using Microsoft.DotNet.Interactive.Formatting;
-using NotebookKit.Clearance;
-using NotebookKit.Proofing;
+using NotebookKit.Clearance.Cards;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Sheets;
 
 namespace NotebookKit.Interactive.Formatters;

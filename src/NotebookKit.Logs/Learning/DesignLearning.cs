@@ -1,10 +1,10 @@
 using System.Globalization;
 using System.Text.Json;
 using NotebookKit.DesignFiles;
-using NotebookKit.Evidence;
+using NotebookKit.Evidence.FlightFits;
 using NotebookKit.Filling.Measured;
 using NotebookKit.Flight.Site;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

@@ -1,4 +1,5 @@
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.DesignFiles;
 using NotebookKit.Provenance;
 

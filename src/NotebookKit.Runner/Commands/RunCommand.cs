@@ -1,6 +1,6 @@
 using System.CommandLine;
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Givens;
 using NotebookKit.Runner.Running;
 using NotebookKit.Runner.Terminal;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Interactive;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Workers;
 using Spectre.Console;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.DesignFiles;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;

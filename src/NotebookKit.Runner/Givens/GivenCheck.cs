@@ -1,5 +1,5 @@
 using NotebookKit.Numerics;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Commands;
 using NotebookKit.Runner.Notebooks;
 

@@ -5,7 +5,7 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Notebooks;
 
 namespace NotebookKit.Runner.Givens;

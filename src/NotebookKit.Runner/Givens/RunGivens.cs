@@ -1,4 +1,4 @@
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Commands;
 
 namespace NotebookKit.Runner.Givens;

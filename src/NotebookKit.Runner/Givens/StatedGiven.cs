@@ -1,6 +1,6 @@
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 
 namespace NotebookKit.Runner.Givens;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using NotebookKit.Charts.Results;
-using NotebookKit.Clearance;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.Interactive;
 using NotebookKit.Runner.Pages;
 

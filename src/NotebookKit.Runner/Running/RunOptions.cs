@@ -1,5 +1,5 @@
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Givens;
 using NotebookKit.Runner.Pages;

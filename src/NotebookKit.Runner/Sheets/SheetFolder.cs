@@ -1,12 +1,13 @@
-using NotebookKit.Building;
+using NotebookKit.Building.Resins;
 using NotebookKit.Charts.Results;
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Logs;
 using NotebookKit.Provenance;
-using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Notebooks;
 using NotebookKit.Runner.Reports;
 using NotebookKit.Runner.Running;

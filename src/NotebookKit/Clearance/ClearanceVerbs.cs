@@ -1,7 +1,8 @@
+using NotebookKit.Clearance.Cards;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Site;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 using NotebookKit.Recovery;
 

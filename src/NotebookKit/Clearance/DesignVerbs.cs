@@ -1,3 +1,4 @@
+using NotebookKit.Clearance.Designs;
 using NotebookKit.DesignFiles;
 using NotebookKit.Provenance;
 

@@ -1,6 +1,7 @@
 using NotebookKit.Clearance.Service;
-using NotebookKit.Life;
-using NotebookKit.Proofing;
+using NotebookKit.Life.Damage;
+using NotebookKit.Proofing.Plans;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Ratings;

@@ -1,5 +1,7 @@
 using System.Text;
 using System.Text.Json;
+using NotebookKit.DesignFiles.Changes;
+using NotebookKit.DesignFiles.Disk;
 using NotebookKit.DesignFiles.Keys;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
@@ -9,6 +11,7 @@ using NotebookKit.Flight.Site;
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Record;
+using NotebookKit.Record.Givens;
 using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Ratings;
 using NotebookKit.Vessels.Testing;

@@ -1,6 +1,7 @@
 using NotebookKit.Flight.Site;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Evidence;

@@ -1,4 +1,5 @@
 using MathNet.Numerics;
+using NotebookKit.Numerics.Bits;
 
 namespace NotebookKit.Numerics;
 

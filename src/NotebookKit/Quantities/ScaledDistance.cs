@@ -1,4 +1,5 @@
 using System.Globalization;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Quantities;
 

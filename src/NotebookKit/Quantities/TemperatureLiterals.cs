@@ -1,4 +1,5 @@
 using System.Numerics;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Quantities;

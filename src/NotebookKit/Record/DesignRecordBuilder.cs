@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Record.Givens;
 
 namespace NotebookKit.Record;
 

@@ -2,6 +2,7 @@ using MathNet.Numerics.Distributions;
 using NotebookKit.Numerics;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Recovery;

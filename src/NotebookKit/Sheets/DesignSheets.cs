@@ -1,5 +1,7 @@
-using NotebookKit.Building;
+using NotebookKit.Building.Cuts;
+using NotebookKit.Building.Resins;
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;

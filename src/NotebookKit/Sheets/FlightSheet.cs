@@ -1,5 +1,5 @@
 using System.Globalization;
-using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.DesignFiles;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Flight.Dispersion;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 
 namespace NotebookKit.Sheets;
 

@@ -1,4 +1,4 @@
-using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Provenance;

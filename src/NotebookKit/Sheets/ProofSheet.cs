@@ -1,4 +1,4 @@
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Plans;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Bursting;

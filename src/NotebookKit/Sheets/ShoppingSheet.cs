@@ -1,4 +1,6 @@
 using NotebookKit.Building;
+using NotebookKit.Building.Cuts;
+using NotebookKit.Building.Resins;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;

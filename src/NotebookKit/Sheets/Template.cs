@@ -1,4 +1,4 @@
-using NotebookKit.Building;
+using NotebookKit.Building.Nests;
 using UnitsNet;
 
 namespace NotebookKit.Sheets;

@@ -1,6 +1,7 @@
 using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Aerodynamics.Fins;
-using NotebookKit.Building;
+using NotebookKit.Building.Cuts;
+using NotebookKit.Building.Nests;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using NotebookKit.Building;
 using NotebookKit.Charts.Drawings;
 using NotebookKit.Quantities;
 using NotebookKit.Sheets;

@@ -1,6 +1,3 @@
-using NotebookKit.Building;
-using NotebookKit.Evidence;
-using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;

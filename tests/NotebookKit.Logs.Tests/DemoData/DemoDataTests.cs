@@ -1,5 +1,4 @@
 using System.Globalization;
-using NotebookKit.Proofing;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Logs.Tests.DemoData;

@@ -1,4 +1,3 @@
-using NotebookKit.Record;
 using NotebookKit.Runner.Commands;
 using NotebookKit.Runner.Givens;
 

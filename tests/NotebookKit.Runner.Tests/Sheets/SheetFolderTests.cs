@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using NotebookKit.DesignFiles;
-using NotebookKit.Record;
 using NotebookKit.Runner.Sheets;
 
 namespace NotebookKit.Runner.Tests.Sheets;

@@ -2,7 +2,6 @@ using System.Globalization;
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Flight.Dispersion;
-using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -80,7 +79,7 @@ internal static class CardFixture
         Rating rating, string? serial, DateOnly? day = null, double past = 0.4, double permanentMl = 0.2, double leakMlPerMinute = 0,
             Func<Proof, Proof>? plan = null)
     {
-        var proof = NotebookKit.Proofing.Proof.For(rating);
+        var proof = NotebookKit.Proofing.Plans.Proof.For(rating);
         return Logged(plan?.Invoke(proof) ?? proof, serial, day ?? ProofDay, past, permanentMl, leakMlPerMinute).Judge();
     }
 

@@ -1,5 +1,4 @@
 using NotebookKit.Clearance;
-using NotebookKit.Life;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using static NotebookKit.Tests.Clearance.CardFixture;

@@ -32,7 +32,7 @@ public class DesignTests
     [Fact]
     public void Curlews_proof_is_held_as_its_script_says()
     {
-        var planned = NotebookKit.Proofing.Proof.For(DesignFixture.CurlewByCode().Rating);
+        var planned = NotebookKit.Proofing.Plans.Proof.For(DesignFixture.CurlewByCode().Rating);
         var byCode = planned with { TrappedAir = 5.Millilitres(), Support = planned.Support! with { Span = 1.Metres() } };
         Assert.Equal(byCode.Plan().Steps[^2].Pressure, Curlew.Stage.Proof.Plan().Steps[^2].Pressure);
         Assert.Equal(byCode.Support!.Sag, Curlew.Stage.Proof.Support!.Sag);

@@ -1,7 +1,5 @@
-using NotebookKit.Building;
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Learned;
-using NotebookKit.Evidence;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Staging;

@@ -85,6 +85,28 @@ public partial class SourceFileTests
         }
     }
 
+    // The root of a folder is what a user writes; how it is done lies in its subfolders.
+    [Fact]
+    public void No_internal_type_lies_at_the_root_of_a_folder() =>
+        Violations.None(
+            from file in Repository.Sources(Path.Combine("src", "NotebookKit"))
+            where FolderOf(file).Count(c => c == '.') == 1
+            from type in Blocks(File.ReadAllLines(file))
+            where !type.IsPublic
+            select $"{Path.GetRelativePath(Repository.Root, file)}: {type.Name}");
+
+    // Sentences and sources lie in folders of their own and bear the name of the folder that they are of.
+    [Fact]
+    public void A_namespace_is_named_after_its_folder() =>
+        Violations.None(
+            from file in Repository.Sources(Path.Combine("src", "NotebookKit"))
+            let space = File.ReadLines(file).Select(l => Namespace().Match(l)).FirstOrDefault(m => m.Success)?.Groups["name"].Value
+            where space != Regex.Replace(FolderOf(file), @"^(NotebookKit\.\w+)\.(Sentences|Sources)$", "$1")
+            select $"{Path.GetRelativePath(Repository.Root, file)}: {space}");
+
+    private static string FolderOf(string file) =>
+        Path.GetRelativePath(Path.Combine(Repository.Root, "src"), Path.GetDirectoryName(file)!).Replace(Path.DirectorySeparatorChar, '.');
+
     [Fact]
     public void Every_folder_of_the_library_has_its_tests() =>
         Violations.None(
@@ -104,6 +126,9 @@ public partial class SourceFileTests
     [GeneratedRegex(@"^(?<access>public|internal)\s+(?:(?:static|sealed|abstract|partial|readonly|ref)\s+)*"
         + @"(?<kind>class|record struct|record|struct|enum|interface|delegate\s+\S+)\s+(?<name>\w+)")]
     private static partial Regex OuterType();
+
+    [GeneratedRegex(@"^namespace (?<name>[\w.]+);")]
+    private static partial Regex Namespace();
 
     [GeneratedRegex("^ {4}[A-Za-z]")]
     private static partial Regex Member();

@@ -1,4 +1,3 @@
-using NotebookKit.Building;
 using NotebookKit.Clearance;
 using NotebookKit.DesignFiles;
 using NotebookKit.Provenance;

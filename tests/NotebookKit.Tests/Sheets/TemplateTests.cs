@@ -1,4 +1,3 @@
-using NotebookKit.Building;
 using NotebookKit.DesignFiles;
 using NotebookKit.Sheets;
 using NotebookKit.Tests.DesignFiles;

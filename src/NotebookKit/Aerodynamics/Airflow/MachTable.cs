@@ -1,4 +1,4 @@
-using NotebookKit.Numerics;
+using NotebookKit.Numerics.Functions;
 
 namespace NotebookKit.Aerodynamics.Airflow;
 

@@ -1,4 +1,4 @@
-using NotebookKit.Life;
+using NotebookKit.Life.Retests;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -2,6 +2,7 @@ using System.Globalization;
 using NotebookKit.Materials.Files;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 using UnitsNet;
 
 namespace NotebookKit.Clearance.Service;

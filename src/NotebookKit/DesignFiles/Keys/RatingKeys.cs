@@ -1,6 +1,6 @@
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Plans;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;

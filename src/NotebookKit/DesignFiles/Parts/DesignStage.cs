@@ -4,7 +4,7 @@ using NotebookKit.Filling.Balances;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Plans;
 using NotebookKit.Propulsion.Charges;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
@@ -124,7 +124,7 @@ public sealed class DesignStage
 
     /// <summary>The proof that the rating asks for, held as the file says.</summary>
     /// <exception cref="InvalidDesignException">The rating was refused.</exception>
-    public Proof Proof => _content.Proof(Proofing.Proof.For(Rating));
+    public Proof Proof => _content.Proof(Proofing.Plans.Proof.For(Rating));
 
     /// <summary>What it weighs, part by part; stations that the file leaves out follow from the layout.</summary>
     /// <exception cref="InvalidDesignException">The design gives no body, masses or nozzle.</exception>

@@ -3,7 +3,7 @@ using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Flight.Design;
 using NotebookKit.Materials.Fluids;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Plans;
 using NotebookKit.Propulsion.Charges;
 using NotebookKit.Propulsion.Flow;
 using NotebookKit.Quantities;

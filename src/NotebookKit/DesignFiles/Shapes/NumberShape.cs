@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 
 namespace NotebookKit.DesignFiles.Shapes;
 

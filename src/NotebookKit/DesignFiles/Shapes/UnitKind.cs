@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 using UnitsNet;
 
 namespace NotebookKit.DesignFiles.Shapes;

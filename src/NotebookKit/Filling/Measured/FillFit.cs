@@ -1,7 +1,7 @@
 using NotebookKit.Filling.Balances;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Restrictors;
-using NotebookKit.Numerics;
+using NotebookKit.Numerics.Fits;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

@@ -1,5 +1,6 @@
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
+using NotebookKit.Numerics.Bits;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 

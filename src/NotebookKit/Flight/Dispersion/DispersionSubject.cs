@@ -2,7 +2,7 @@ using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
-using NotebookKit.Numerics;
+using NotebookKit.Numerics.Bits;
 
 namespace NotebookKit.Flight.Dispersion;
 

@@ -4,6 +4,7 @@ using NotebookKit.Flight.Vertical;
 using NotebookKit.Propulsion.Firings;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Flights;
 

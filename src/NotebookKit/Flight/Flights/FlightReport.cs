@@ -5,6 +5,7 @@ using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Stability;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 using UnitsNet.Units;
 

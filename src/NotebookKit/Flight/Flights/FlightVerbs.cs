@@ -5,6 +5,7 @@ using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Flights;
 

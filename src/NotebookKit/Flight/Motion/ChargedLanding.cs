@@ -1,6 +1,7 @@
 using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Motion;
 

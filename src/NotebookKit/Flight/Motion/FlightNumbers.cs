@@ -3,7 +3,7 @@ using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
 using NotebookKit.Propulsion.Phases;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Motion;
 

@@ -3,7 +3,7 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Numerics.Space;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Motion;
 

@@ -2,7 +2,7 @@ using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Motion;
 

@@ -2,6 +2,7 @@ using NotebookKit.Flight.Vertical;
 using NotebookKit.Propulsion.Flow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Search;

@@ -1,6 +1,7 @@
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Site;

@@ -1,5 +1,5 @@
 using System.Runtime.CompilerServices;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Site;
 

@@ -1,6 +1,6 @@
 using NotebookKit.Flight.Site;
 using NotebookKit.Propulsion.Phases;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Vertical;
 

@@ -9,6 +9,7 @@ using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Vertical;

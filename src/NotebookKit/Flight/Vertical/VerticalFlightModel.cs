@@ -1,6 +1,6 @@
 using NotebookKit.Propulsion.Firings;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Vertical;
 

@@ -4,6 +4,7 @@ using NotebookKit.Propulsion.Firings;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Vertical;

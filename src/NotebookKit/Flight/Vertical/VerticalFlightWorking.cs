@@ -2,6 +2,7 @@ using NotebookKit.Propulsion.Firings;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Vertical;
 

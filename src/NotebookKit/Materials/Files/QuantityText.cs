@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using System.Text.RegularExpressions;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Texts;
 using UnitsNet;
 
 namespace NotebookKit.Materials.Files;

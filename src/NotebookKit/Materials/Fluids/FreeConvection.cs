@@ -1,5 +1,5 @@
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Materials.Fluids;
 

@@ -2,6 +2,7 @@ using MathNet.Numerics;
 using MathNet.Numerics.Integration;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Propulsion.ClosedForms;

@@ -1,4 +1,5 @@
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Propulsion.Firings;

@@ -1,4 +1,5 @@
 using NotebookKit.Numerics;
+using NotebookKit.Numerics.Functions;
 
 namespace NotebookKit.Propulsion.Flow;
 

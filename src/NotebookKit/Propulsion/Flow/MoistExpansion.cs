@@ -1,5 +1,5 @@
 using NotebookKit.Numerics.Ode;
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Propulsion.Flow;
 

@@ -1,4 +1,4 @@
-using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Propulsion.Phases;
 

@@ -1,9 +1,10 @@
 using NotebookKit.Materials.Solids;
-using NotebookKit.Numerics;
+using NotebookKit.Numerics.Functions;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
 using NotebookKit.Vessels.Laying;
+using NotebookKit.Vessels.Limits;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Built;

@@ -1,6 +1,7 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Limits;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;

@@ -1,5 +1,6 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Vessels.Limits;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;

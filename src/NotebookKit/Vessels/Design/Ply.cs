@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Vessels.Limits;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Design;

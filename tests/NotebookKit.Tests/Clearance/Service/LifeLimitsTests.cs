@@ -1,5 +1,4 @@
 using NotebookKit.Clearance.Service;
-using NotebookKit.Life;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Tests.Clearance.Service;

@@ -1,5 +1,4 @@
 using NetTopologySuite.Geometries;
-using NotebookKit.Building;
 using NotebookKit.Quantities;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using NotebookKit.Clearance;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Clearance;
 

@@ -1,5 +1,5 @@
 using NotebookKit.Evidence;
-using NotebookKit.Numerics;
+using NotebookKit.Numerics.Fits;
 using NotebookKit.Quantities;
 
 namespace NotebookKit.Tests.Published.Evidence;

@@ -1,6 +1,7 @@
 using NotebookKit.Flight.Drive;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Recovery;
 using NotebookKit.Tests.Flight;
 

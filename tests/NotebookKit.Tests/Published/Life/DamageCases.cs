@@ -1,4 +1,3 @@
-using NotebookKit.Life;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Tests.Published.Life;

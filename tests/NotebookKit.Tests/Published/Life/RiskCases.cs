@@ -1,4 +1,3 @@
-using NotebookKit.Life;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Allowables;
 

@@ -1,4 +1,4 @@
-using NotebookKit.Numerics;
+using NotebookKit.Numerics.Bits;
 
 namespace NotebookKit.Tests.Published.Numerics;
 

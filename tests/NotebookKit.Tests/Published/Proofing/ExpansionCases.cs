@@ -1,4 +1,3 @@
-using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;

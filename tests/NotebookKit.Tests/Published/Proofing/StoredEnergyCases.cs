@@ -1,4 +1,3 @@
-using NotebookKit.Proofing;
 using NotebookKit.Quantities;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using CsCheck;
-using NotebookKit.Building;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Ends;

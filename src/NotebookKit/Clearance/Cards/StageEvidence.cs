@@ -1,0 +1,41 @@
+using NotebookKit.Aerodynamics.FinStructures;
+using NotebookKit.Clearance.Service;
+using NotebookKit.Filling.Fills;
+using NotebookKit.Flight.Stability;
+using NotebookKit.Materials.Solids;
+using NotebookKit.Proofing.Records;
+using NotebookKit.Recovery;
+using UnitsNet;
+
+namespace NotebookKit.Clearance.Cards;
+
+/// <summary>What stands behind one stage of a flight: objects that a computation or a test made. What is left out is "not shown", and that
+/// forbids.</summary>
+public abstract record StageEvidence
+{
+    /// <summary>The vessel as proved.</summary>
+    public ProvedVessel? Vessel { get; init; }
+
+    /// <summary>The vessel's service record, as read from its file.</summary>
+    public ServiceRecord? Service { get; init; }
+
+    /// <summary>Temperature that the vessel's wall may have on the day, at its warmest place; the air's own temperature isn't taken for
+    /// it.</summary>
+    public Temperature? VesselTemperature { get; init; }
+
+    /// <summary>Water in the vessel's resin by weight, as measured; where it isn't, that of a saturated resin is taken. It never forbids by
+    /// its absence.</summary>
+    public Property<Ratio>? ResinMoisture { get; init; }
+
+    /// <summary>The fill, or its plan.</summary>
+    public FillResult? Fill { get; init; }
+
+    /// <summary>The fins, judged, one result for every set of the stage.</summary>
+    public IReadOnlyList<FinStructureResult>? Fins { get; init; }
+
+    /// <summary>The recovery gear, judged.</summary>
+    public RecoveryCheck? Recovery { get; init; }
+
+    /// <summary>The static margin as the water leaves.</summary>
+    public StabilityResult? Stability { get; init; }
+}

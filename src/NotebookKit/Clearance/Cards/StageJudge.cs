@@ -1,0 +1,235 @@
+using System.Globalization;
+using NotebookKit.Aerodynamics.FinStructures;
+using NotebookKit.Clearance.Service;
+using NotebookKit.Flight.Design;
+using NotebookKit.Flight.Flights;
+using NotebookKit.Flight.Site;
+using NotebookKit.Flight.Stability;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Clearance.Cards;
+
+/// <summary>Holds the evidence of one stage against the stage itself: vessel, service record, fill, fins, recovery, stability.</summary>
+internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite site, DateOnly? day, LifeLimits life, string own)
+{
+    private const double MassTolerance = 0.05;
+
+    // Under a canopy the vehicle comes down no faster than this. Common practice, no source.
+    private static readonly Speed FastestDescent = 12.MetresPerSecond();
+
+    // What a fill may pass the target by in the sums, not at the gauge.
+    private static readonly Pressure FillRounding = 0.01.Bar();
+
+    private static readonly Pressure PressureTolerance = 0.05.Bar();
+
+    /// <summary>What the vessel may be filled to; none where no proved vessel was handed over.</summary>
+    public FillAllowance? Allowance { get; private set; }
+
+    /// <summary>Judges all of it.</summary>
+    /// <param name="evidence">What was handed over.</param>
+    /// <param name="figures">The flight's numbers; none where it has no answer.</param>
+    /// <param name="light">The numbers of the flight at the light end of the drag band, which is the fastest; none where it has no
+    /// answer.</param>
+    /// <param name="isAirborneAlone">Whether the stage drives itself alone in the air; a booster's margin is that of the stack.</param>
+    public void Judge(StageEvidence evidence, FlightFigures? figures, FlightFigures? light, bool isAirborneAlone = true)
+    {
+        Vessel(evidence);
+        Fill(evidence);
+        Fins(evidence, figures, light);
+        Recovery(evidence, figures);
+        if (isAirborneAlone) Stability(evidence);
+        if (vehicle.MeasuredDrag is { } curve) OwnDrag(card, curve, own);
+        if (vehicle.DragCalibration is { } calibration && calibration.Origin.Kind != SourceKind.Measured)
+            card.Add(ClearanceFindings.DragFactorIsNotMeasured(own, calibration.Factor, calibration.Origin.ToString()));
+    }
+
+    /// <summary>A drag curve of one's own carries neither flights nor a band: heavy drag written in would keep any flight low and
+    /// near.</summary>
+    public static void OwnDrag(CardJudgement card, Aerodynamics.Drag.DragCurve curve, string own) =>
+        card.Add(ClearanceFindings.DragCurveIsByHand(own, curve.Name));
+
+    /// <summary>The gust of the fins against the wind limit.</summary>
+    public void Gust(StageEvidence evidence, Speed limit)
+    {
+        if (evidence.Fins?.Where(f => f.Gust < limit).MinBy(f => f.Gust) is { } weakest)
+            card.Add(ClearanceFindings.FinsWereJudgedWithGustBelowWindLimit(own, weakest.Gust, limit));
+    }
+
+    private void Vessel(StageEvidence evidence)
+    {
+        var (vessel, service) = (evidence.Vessel, evidence.Service);
+        var isProved = card.Shown($"{own}proved vessel", vessel is not null, vessel?.ToString() ?? "",
+            "An accepted proof record makes one: record.ToProvedVessel(rating).");
+        var hasService = card.Shown($"{own}service record", service is not null,
+            service is null ? "" : $"{service.Vessel} {service.Serial}, {service.Events.Count} events, last line "
+            + $"{Short(service.HeadFingerprint)}", "Read the service file of the vessel.");
+        var hasTemperature = card.Shown($"{own}{ResinHeat.Evidence}", evidence.VesselTemperature is not null,
+            evidence.VesselTemperature?.Show(UnitsNet.Units.TemperatureUnit.DegreeCelsius) ?? "", ResinHeat.Remedy);
+        if (isProved)
+        {
+            if (vehicle.Charge.Chamber != vessel!.Chamber)
+            {
+                card.Add(vehicle.Charge.Chamber.Basis == Vessels.PressureBasis.Proved
+                    ? ClearanceFindings.VehicleFliesOnAnotherVessel(own, vehicle.Charge.Chamber.Reference, vessel.ToString())
+                    : ClearanceFindings.VehicleFliesOnUnprovedVessel(own, vehicle.Charge.Chamber.RestsOn));
+            }
+
+            if (day is { } today && vessel.Day > today)
+                card.Add(ClearanceFindings.ProofIsAfterFlight(own, vessel.Day, today));
+            foreach (var finding in vessel.Findings.Where(f => f.Severity == FindingSeverity.Warning)) card.Add(finding);
+        }
+
+        if (hasService) Service(service!, vessel);
+        if (isProved)
+        {
+            Allowance = FillAllowance.Of(vessel!, hasService && day is { } on ? Standing(service!, on) : null, evidence.VesselTemperature,
+                evidence.ResinMoisture);
+            if (hasTemperature) card.AddRange(Allowance.HeatFindings.Select(f => f with { Message = own + f.Message }));
+            card.Add(Allowance.SustainedLoad);
+            if (Allowance.IsShown && vehicle.Charge.Pressure > Allowance.Pressure)
+                card.Add(ClearanceFindings.FillIsAboveAllowance(own, vehicle.Charge.Pressure, Allowance.Pressure, Allowance.SetBy));
+        }
+    }
+
+    private void Service(ServiceRecord service, Proofing.Records.ProvedVessel? vessel)
+    {
+        if (!service.IsIntact)
+            card.AddRange(service.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f
+                with { Message = $"{own}service record: {f.Message}" }));
+        if (vessel is not null)
+        {
+            if (!Same(service.Vessel, vessel.Vessel) || !Same(service.Serial, vessel.Serial))
+                card.Add(ClearanceFindings.ServiceRecordIsOfAnotherVessel(
+                    own, $"{service.Vessel} {service.Serial}", $"{vessel.Vessel} {vessel.Serial}"));
+            // By the day of the proof, not by its place in the file: an old proof may be written down late.
+            var last = (day is { } asked ? Standing(service, asked).LastProof : null) ?? service.Events.OfType<Proved>().LastOrDefault();
+            if (last is null)
+                card.Add(ClearanceFindings.ServiceRecordHoldsNoProof(own));
+            else if (!string.Equals(last.Record, vessel.Fingerprint, StringComparison.OrdinalIgnoreCase))
+                card.Add(ClearanceFindings.ProofIsNotTheLast(own, last.Record, vessel.Fingerprint));
+            else if (last.Day != vessel.Day)
+                card.Add(ClearanceFindings.ProofDatesDiffer(own, last.Day, vessel.Day));
+        }
+
+        if (day is not { } on) return;
+        var status = Standing(service, on);
+        if (status.InspectionDue)
+            card.Add(ClearanceFindings.InspectionOfDayIsMissing(own, $"{service.Vessel} {service.Serial}", on));
+        card.AddRange(status.Findings.Select(f => f with { Message = own + f.Message }));
+    }
+
+    // Limits of one's own may be stricter than the club's; looser ones change nothing.
+    private ServiceStatus Standing(ServiceRecord service, DateOnly on)
+    {
+        var given = service.StatusOn(on, life);
+        var club = service.StatusOn(on, LifeLimits.Club);
+        return given.Standing == ServiceStanding.InService ? club : given;
+    }
+
+    private void Fill(StageEvidence evidence)
+    {
+        if (!card.Shown($"{own}fill or its plan", evidence.Fill is not null,
+            evidence.Fill is { } shown ? $"to {shown.Fill.Target} in {shown.Duration.Show()}" : "",
+            "Plan the fill of this vessel: new PadFill { ... }.Run().")) return;
+        var (fill, charge) = (evidence.Fill!, vehicle.Charge);
+        if (fill.Fill.Chamber != charge.Chamber)
+            card.Add(ClearanceFindings.FillIsOfAnotherChamber(own, fill.Fill.Chamber.Volume, fill.Fill.Chamber.RestsOn));
+        if (Math.Abs((fill.Fill.Target - charge.Pressure).Bars) > PressureTolerance.Bars)
+            card.Add(ClearanceFindings.FillGoesElsewhere(own, fill.Fill.Target, charge.Pressure));
+        if (Math.Abs(fill.Fill.WaterFraction.Percent - charge.WaterFraction.Percent) > 0.5)
+            card.Add(ClearanceFindings.FillHasOtherWater(own, fill.Fill.WaterFraction, charge.WaterFraction));
+        if (fill.Fill.Gas != charge.Gas)
+            card.Add(ClearanceFindings.FillHasOtherGas(own, fill.Fill.Gas.Name, charge.Gas.Name));
+        if (Allowance is { IsShown: true } allowed && fill.MaximumPressure > allowed.Pressure + FillRounding)
+            card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, fill.MaximumPressure, allowed.Pressure, allowed.SetBy));
+        card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
+    }
+
+    private void Fins(StageEvidence evidence, FlightFigures? figures, FlightFigures? light)
+    {
+        var sets = vehicle.Body.Fins;
+        var judged = evidence.Fins;
+        if (!card.Shown($"{own}fins judged", judged is { Count: > 0 }, $"{judged?.Count} of {sets.Count} sets",
+            "Judge the fins as structure: body.FinStructure(...).")) return;
+        if (figures is null) return;
+        var fast = light is not null && light.MaximumSpeed > figures.MaximumSpeed ? light : figures;
+        for (var i = 0; i < sets.Count; i++)
+        {
+            if (judged!.FirstOrDefault(f => f.Fins == sets[i]) is not { } given)
+            {
+                card.Add(ClearanceFindings.FinsJudgedAreOthers(own, sets[i].Name));
+                continue;
+            }
+
+            if (fast.MaximumMach > Aerodynamics.FinStructures.FlutterResult.MaximumMach)
+            {
+                card.Add(ClearanceFindings.TooFastForFlutter(own, fast.MaximumMach, FlutterResult.MaximumMach));
+                continue;
+            }
+
+            if (given.Gust < figures.RailWind)
+                card.Add(ClearanceFindings.FinsJudgedWithLessGust(own, given.Gust, figures.RailWind));
+            // The sums are done anew from sheet, bond and gust, at this flight's own speed at the light end of the drag band.
+            var fins = vehicle.Body.FinStructure(given.Sheet, given.Bond, fast.MaximumSpeed, given.Gust,
+                new(site.Pressure, site.Temperature), i);
+            if (!fins.Holds) card.Add(ClearanceFindings.FinsDoNotHold(own, fins.Fins.Name, fast.MaximumSpeed));
+            card.AddRange(fins.Findings.Select(f => f with { Message = own + f.Message }));
+        }
+    }
+
+    private void Recovery(StageEvidence evidence, FlightFigures? figures)
+    {
+        if (!card.Shown($"{own}recovery gear", evidence.Recovery is not null,
+            evidence.Recovery is { } shown ? $"takes {shown.AllowedLoad.Show()}" : "",
+            "Judge canopy, cord, anchor and pins: new RecoveryGear { ... }.Check().")) return;
+        var check = evidence.Recovery!;
+        if (vehicle.Canopy is { } canopy && canopy != check.Gear.Canopy)
+            card.Add(ClearanceFindings.RecoveryIsOfAnotherCanopy(own, check.Gear.Canopy.NominalDiameter, canopy.NominalDiameter));
+        var (halves, whole) = (check.Gear.Front + check.Gear.Rear, vehicle.MassProperties().Mass);
+        if (Math.Abs(halves / whole - 1) > MassTolerance)
+            card.Add(ClearanceFindings.HalvesWeighOtherwise(own, halves, whole, MassTolerance));
+        card.AddRange(check.Findings.Select(f => f with { Message = own + f.Message }));
+        if (figures is null) return;
+        if (figures.OpeningTime is null)
+            card.Add(ClearanceFindings.ComesDownWithoutCanopy(own, figures.LandingSpeed));
+        else if (figures.OpeningSpeed is { MetersPerSecond: >= 1 } speed && figures.Opening is null)
+            card.Add(ClearanceFindings.OpensFasterThanPublished(own, speed));
+        else if ((figures.Opening ?? SlowOpening(vehicle, site, whole)) is { } opening && opening.DesignLoad > check.AllowedLoad)
+            card.Add(ClearanceFindings.OpeningLoadIsAboveGear(own, opening.DesignLoad, check.AllowedLoad));
+        if (figures.OpeningTime is not null && !(figures.DescentSpeed <= FastestDescent))
+            card.Add(ClearanceFindings.DescentIsTooFast(own, figures.DescentSpeed, FastestDescent));
+    }
+
+    // At the top the air may stand still: the gear carries the weight and the least opening that has a load.
+    internal static NotebookKit.Recovery.OpeningResult? SlowOpening(Vehicle vehicle, LaunchSite site, Mass whole)
+        => vehicle.Canopy?.Open(whole, 1.MetresPerSecond(), FlightReport.Density(site, 0).KilogramsPerCubicMetre());
+
+    private void Stability(StageEvidence evidence)
+    {
+        if (!card.Shown($"{own}stability", evidence.Stability is not null,
+            evidence.Stability is { } shown ? $"minimum margin {Digits.Round(shown.MinimumMargin)} calibres" : "",
+            "Compute the margin as the water leaves: vehicle.Stability().")) return;
+        Margin(card, vehicle, evidence.Stability!, own);
+    }
+
+    /// <summary>The margin handed over against the vehicle's own, computed anew.</summary>
+    public static void Margin(CardJudgement card, Vehicle vehicle, StabilityResult given, string own)
+    {
+        if (given.Limits.Minimum < 1)
+            card.Add(ClearanceFindings.MarginWasHeldToTooLittle(own, given.Limits.Minimum));
+        var margin = vehicle.Stability();
+        if (!(Math.Abs(margin.MinimumMargin - given.MinimumMargin) <= 1e-9))
+            card.Add(ClearanceFindings.StabilityIsOfAnotherVehicle(own, given.MinimumMargin, margin.MinimumMargin));
+        if (!margin.Holds)
+            card.Add(ClearanceFindings.MarginIsLow(own, margin.MinimumMargin, margin.Limits.Minimum));
+        card.AddRange(margin.Findings.Select(f => f with { Message = own + f.Message }));
+    }
+
+    private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
+
+    private static string Short(string fingerprint) => fingerprint.Length > 12 ? fingerprint[..12] : fingerprint;
+
+    private static string Iso(DateOnly on) => on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,44 @@
+using NotebookKit.Clearance.Service;
+using NotebookKit.Flight.Dispersion;
+using NotebookKit.Flight.Stability;
+
+namespace NotebookKit.Clearance.Cards;
+
+/// <summary>What stands behind a flight of two stages. What is left out is "not shown", and that forbids.</summary>
+public sealed record TwoStageEvidence
+{
+    /// <summary>Day of the flight.</summary>
+    public DateOnly? Day { get; init; }
+
+    /// <summary>What stands behind the booster.</summary>
+    public StackStageEvidence Booster { get; init; } = new();
+
+    /// <summary>What stands behind the sustainer.</summary>
+    public StackStageEvidence Sustainer { get; init; } = new();
+
+    /// <summary>The static margin of both together as the booster's water leaves.</summary>
+    public StabilityResult? StackStability { get; init; }
+
+    /// <summary>The stand-off, computed for both vessels as filled.</summary>
+    public LaunchStandOff? StandOff { get; init; }
+
+    /// <summary>The scatter of both landings on this site.</summary>
+    public DispersionResult? Scatter { get; init; }
+
+    /// <summary>In which order the vessels are filled.</summary>
+    public FillOrder FillOrder { get; init; }
+
+    /// <summary>Limits of a vessel's life; the club's unless given.</summary>
+    public LifeLimits Life { get; init; } = LifeLimits.Club;
+
+    /// <summary>The flight as the club counts it, for the heading; may be empty. It decides nothing.</summary>
+    public string Flight { get; init; } = "";
+
+    /// <summary>Why a piece isn't here, with its remedy, by the piece's name on the card ("proved vessel"); empty where nobody looked. It
+    /// decides nothing: the card says it in place of the usual remedy.</summary>
+    public IReadOnlyDictionary<string, string> Missing { get; init; } = System.Collections.Frozen.FrozenDictionary<string, string>.Empty;
+}
+
+/// <summary>What stands behind the booster or the sustainer of a flight of two stages. What is left out is "not shown", and that
+/// forbids.</summary>
+public sealed record StackStageEvidence : StageEvidence;

@@ -1,0 +1,13 @@
+namespace NotebookKit.Quantities.Numbers;
+
+/// <summary>Refuses numbers that are not numbers before they become quantities.</summary>
+internal static class Finite
+{
+    /// <summary>Returns the value, or throws where it is NaN or infinite.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is NaN or infinite.</exception>
+    public static double Check(double value, string name, string unit) =>
+        double.IsFinite(value)
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value),
+                $"{name} is {value} {unit}; it must be a finite number. Check the value it was computed from.");
+}
