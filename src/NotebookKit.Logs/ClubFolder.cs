@@ -1,8 +1,9 @@
 using NotebookKit.Clearance;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.Clearance.Service;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Logs;

@@ -28,8 +28,8 @@ internal static class SweepCommand
         };
         var table = new Option<string?>("--table") { Description = "File to write all figures to, as comma-separated values, "
             + "instead of the one in the --out folder." };
-        var output = new Option<string?>("--out") { Description = "Folder for the page with charts and for the table; 'out' in the "
-            + "repository if not given." };
+        var output = new Option<string?>("--out") { Description = "Folder for the page with charts and for the table; 'out' in a "
+            + "club's folder, for a file 'out' in the repository, if not given." };
         var command = new Command("sweep", "Computes a design for every combination of some of its values, says which meet every "
             + "requirement, and draws them with the limits.") { file, over, given, table, output };
         command.SetAction(parsed => DesignRequest.Sensibly(() =>
@@ -42,7 +42,8 @@ internal static class SweepCommand
                 foreach (var axis in axes) DesignRequest.Changed(design, axis.Name, axis.Values[0]);
             var sweep = Shown(design, axes);
             Console.Out.Write(ResultText.Of(sweep));
-            var stem = Path.Combine(parsed.GetValue(output) ?? DesignRequest.Output(), $"{DesignRequest.NameOf(path)}-sweep");
+            var stem = Path.Combine(parsed.GetValue(output) ?? (Directory.Exists(path) ? Path.Combine(path, "out")
+                : DesignRequest.Output()), $"{DesignRequest.NameOf(path)}-sweep");
             var csv = parsed.GetValue(table) ?? $"{stem}.csv";
             DesignRequest.Keep(csv, SweepReport.Csv(sweep));
             DesignRequest.Keep($"{stem}.html", SweepReport.Page(sweep));

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using NotebookKit.Aerodynamics.FinStructures;
+using NotebookKit.Clearance.Cards;
 using NotebookKit.Clearance.Service;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Parts;
@@ -10,7 +11,7 @@ using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Staging;
 using NotebookKit.Flight.Stability;
-using NotebookKit.Proofing;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Clearance;

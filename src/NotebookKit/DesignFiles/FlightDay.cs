@@ -1,4 +1,5 @@
 using System.Text;
+using NotebookKit.DesignFiles.Disk;
 using NotebookKit.DesignFiles.Keys;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
