@@ -19,7 +19,7 @@ var airOutGas = GasReading([3.58, 7.65, 11.4, 15.2, 19.2, 23.2, 26.8, 30.8, 34.7
 var airIn = new PadFill
 {
     Chamber = lyingVessel, Restrictor = new Orifice(2.71.Millimetres(), 0.84), Start = 3.7.Kilopascals().Absolute().ToGauge(1.BarAbsolute()), Supply = 0.BarGauge(),
-    Target = (-0.01).BarGauge(), Ambient = 1.BarAbsolute(), Temperature = 21.85.Celsius(), Heat = FillHeat.Wall, Watch = 5.Seconds(), Wall = lyingWall with { Inlet = 33.Millimetres() },
+    Target = (-0.01).BarGauge(), Ambient = 1.BarAbsolute(), Temperature = 21.85.Celsius(), Heat = FillHeat.Wall, Watch = 5.Seconds(), Wall = lyingWall with { Inlet = 33.Millimetres(), Stirring = JetStirring.Throughout },
 };
 var airInPressure = GaugeReading(1, [2.31, 5.02, 6.94, 9.46, 12.4, 16.3, 19.2], [0.177, 0.335, 0.477, 0.637, 0.774, 0.956, 1.001]);
 var airInGas = GasReading([1.12, 2.73, 6.91, 12.5, 17.0, 21.8], [309.9, 312.1, 314.1, 313.7, 312.3, 311.4]);

@@ -51,6 +51,7 @@ public sealed record FlightSheet : Result, ISheet
     public static FlightSheet Of(FlightCard card, VentResult? vent = null)
     {
         ArgumentNullException.ThrowIfNull(card);
+        RefusePublished(vent);
         return new(card, [new("", card.Allowance, card.Evidence)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
             card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
     }
@@ -62,6 +63,7 @@ public sealed record FlightSheet : Result, ISheet
     public static FlightSheet Of(TwoStageFlightCard card, VentResult? vent = null)
     {
         ArgumentNullException.ThrowIfNull(card);
+        RefusePublished(vent);
         return new(card, [new("Booster: ", card.BoosterAllowance, card.Evidence.Booster),
             new("Sustainer: ", card.SustainerAllowance, card.Evidence.Sustainer)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
             card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
@@ -74,6 +76,12 @@ public sealed record FlightSheet : Result, ISheet
         FlightCard one => Of(one), TwoStageFlightCard two => Of(two),
         _ => throw new ArgumentException("The card is of no kind that has a sheet.", nameof(card)),
     };
+
+    private static void RefusePublished(VentResult? vent)
+    {
+        if (vent?.Vent.Trace is { } trace)
+            throw new InvalidDesignException("Flight sheet", [SheetsFindings.SheetOfPublishedTrace(trace.Source.ToString())]);
+    }
 
     /// <summary>The mark that the sheet of a design's own flight has; empty where the design can't be flown as it is.</summary>
     /// <param name="design">The design.</param>

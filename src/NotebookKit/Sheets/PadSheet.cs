@@ -70,6 +70,8 @@ public sealed record PadSheet : Result, ISheet
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(fill);
+        if ((fill.Fill.Trace ?? vent?.Vent.Trace) is { } trace)
+            throw new InvalidDesignException("Pad sheet", [SheetsFindings.SheetOfPublishedTrace(trace.Source.ToString())]);
         return new(vehicle, fill, vent, standOff, PadPlumbing.Of(fill.Fill, equipment));
     }
 

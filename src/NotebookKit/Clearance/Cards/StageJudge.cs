@@ -134,6 +134,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             evidence.Fill is { } shown ? $"to {shown.Fill.Target} in {shown.Duration.Show()}" : "",
             "Plan the fill of this vessel: new PadFill { ... }.Run().")) return;
         var (fill, charge) = (evidence.Fill!, vehicle.Charge);
+        if (fill.Fill.Trace is { } trace) card.Add(ClearanceFindings.FillIsPublishedTrace(own, trace.Source.ToString()));
         if (fill.Fill.Chamber != charge.Chamber)
             card.Add(ClearanceFindings.FillIsOfAnotherChamber(own, fill.Fill.Chamber.Volume, fill.Fill.Chamber.RestsOn));
         if (Math.Abs((fill.Fill.Target - charge.Pressure).Bars) > PressureTolerance.Bars)

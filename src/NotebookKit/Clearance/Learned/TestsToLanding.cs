@@ -95,6 +95,7 @@ public sealed record TestsToLanding : Result
         test.Leak?.Pressure.Pascals.ToString("R", CultureInfo.InvariantCulture), test.DropsSeen,
         test.Growth is { } growth ? growth.Milliliters.ToString("R", CultureInfo.InvariantCulture) : "")
         + (test.GrowthUncertainty is { } off ? $"|± {off.Milliliters.ToString("R", CultureInfo.InvariantCulture)}" : "")
+        + (test.GaugeError is { } gauge ? $"|less {gauge.Pascals.ToString("R", CultureInfo.InvariantCulture)}" : "")
         + (test.GrowthPressure is { } at ? $"|at {at.Pascals.ToString("R", CultureInfo.InvariantCulture)}" : "");
 
     private static string End(VesselEnd end, Length bore) => string.Join('/', end.Closure.Shape, end.Closure.Material.Name,

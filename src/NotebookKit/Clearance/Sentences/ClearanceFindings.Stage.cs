@@ -62,6 +62,11 @@ internal static partial class ClearanceFindings
             + $"inspection of {Iso(day)}. Inspect the vessel and enter what you find.");
 
     // Clearance/StageJudge: fill
+    internal static Finding FillIsPublishedTrace(string own, string source) =>
+        Finding.Error(
+            $"{own}the fill is a published measurement ({source}), not a fill of this vessel. Plan the "
+            + "fill of this vessel, without Trace.");
+
     internal static Finding FillIsOfAnotherChamber(string own, Volume volume, string restsOn) =>
         Finding.Error(
             $"{own}the fill is that of another vessel ({volume.Show()}, {restsOn}), not of the one that flies. Plan the "

@@ -108,6 +108,8 @@ internal static class RatingKeys
         var id = f.Needs("vessel", TextShape.Name, "Name or number of the very vessel.");
         var pressure = f.Needs("pressure", TestPressure, "Highest pressure it saw.");
         var make = define(f);
+        var gauge = f.May("gauge error", Kinds.Between(0.001.Bar(), 20.Bar(), "Compare the gauge with a better one."),
+            "What the gauge may have read too high: the test counts for that much less; as read unless given.");
         var batch = f.Else("batch", TextShape.Prose, "", "Batch it was made in.");
         var leak = f.Part("leak", LeakShape, "A leak: where, and from which pressure on.");
         var drops = f.May("drops seen", Kinds.Flag, "Whether drops were looked for and seen.");
@@ -127,7 +129,8 @@ internal static class RatingKeys
             var (other, mark) = Laid(draft, v);
             return vessel => make((draft is null ? null : other(NameOf(vessel, id(v)))) ?? vessel, id(v), pressure(v), v) with
             {
-                MadeAs = madeAs(v), Mark = mark, Batch = batch(v), Leak = leak(v), DropsSeen = drops(v), Growth = growth(v),
+                MadeAs = madeAs(v), Mark = mark, GaugeError = gauge(v), Batch = batch(v), Leak = leak(v), DropsSeen = drops(v),
+                Growth = growth(v),
                 GrowthUncertainty = off(v), GrowthPressure = grewAt(v),
             };
         };

@@ -10,7 +10,8 @@ namespace NotebookKit.Filling.Balances;
 /// outside.</summary>
 /// <remarks>
 /// Free convection on the bore by <see cref="FilmLaw"/>, ±30 %. While gas blows in, its jet stirs: 0.56 Re^0.67 on the inlet's diameter is
-/// added to the Nusselt number where that is given. Without it heating is an upper estimate. Source: see <see cref="FilmLaw"/>; jet: P. L.
+/// added to the Nusselt number where that is given, as long as the jet mixes the gas (P. F. Peterson 1994, unverified). Without it heating
+/// is an upper estimate. Source: see <see cref="FilmLaw"/>; jet: P. L.
 /// Woodfield, M. Monde, T. Takano, J. Thermal Sci. Tech. 3 (2008) 241, unverified: confirm. Compared with measured vessels.
 /// </remarks>
 public sealed record FillWall
@@ -34,6 +35,9 @@ public sealed record FillWall
     /// <summary>Diameter of the jet that blows in and stirs; 0.1 mm to 100 mm. None unless given: no stirring, the hotter answer.</summary>
     public Length? Inlet { get; init; }
 
+    /// <summary>How long that jet stirs; as long as the published criterion says that it mixes the gas unless given.</summary>
+    public JetStirring Stirring { get; init; }
+
     /// <summary>Heat capacity of the wall that takes part; above 0. None: the wall keeps its temperature, as thick metal does for
     /// seconds.</summary>
     public Entropy? HeatCapacity { get; init; }
@@ -42,7 +46,7 @@ public sealed record FillWall
     public HeatTransferCoefficient Outside { get; init; } = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(10);
 
     internal IReadOnlyList<Source> Sources => Film is not null ? [] : Inlet is null ? [FreeConvection.SourceOf(Law)]
-        : [FreeConvection.SourceOf(Law), JetSource];
+        : [FreeConvection.SourceOf(Law), JetSource, JetMixing.Source];
 
     internal static Source JetSource { get; } = new(
         "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at "
@@ -83,6 +87,7 @@ public sealed record FillWall
                 "Compressed air in a vessel has 10 to 500 W/(m²·K).") : null,
             Enum.IsDefined(Law) ? null : FillingFindings.FilmLawUnknown(Law.ToString(), Enum.GetNames<FilmLaw>()),
             new ValidRange<double>(0, 10).Find(FilmFactor, "factor on the film coefficient", "1 is the correlation as it stands."),
+            Enum.IsDefined(Stirring) ? null : FillingFindings.JetStirringUnknown(Stirring.ToString(), Enum.GetNames<JetStirring>()),
             Inlet is { } inlet ? new ValidRange<Length>(0.1.Millimetres(), 100.Millimetres()).Find(inlet, "diameter of the inlet jet",
                 "Check the unit it was given in.") : null,
             HeatCapacity is { } capacity ? new ValidRange<Entropy>(Entropy.FromJoulesPerKelvin(0.1),

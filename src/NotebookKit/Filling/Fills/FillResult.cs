@@ -107,6 +107,20 @@ public sealed record FillResult : Result
     /// <summary>Mass flow when the valve opens, as an ideal gas from the supply, or from the cylinder where that holds less.</summary>
     public MassFlow FirstFlow { get; }
 
+    /// <summary>
+    /// Time until which the jet stirs the gas by the published criterion, the end of the fill where it stirs throughout; none where no
+    /// inlet is given or a hand works the valve. Source: P. F. Peterson 1994 (unverified).
+    /// </summary>
+    public Duration? StirsUntil
+    {
+        get
+        {
+            if (_trace.MixingNumbers.Length == 0) return null;
+            var layered = Array.FindIndex(_trace.MixingNumbers, n => n >= 1);
+            return Duration.FromSeconds(_trace.Seconds[layered < 0 ? _trace.ShutAt : layered]);
+        }
+    }
+
     /// <summary>Right-hand sides computed; 0 where the fill was summed in closed form.</summary>
     public int Evaluations => _trace.Evaluations;
 
@@ -133,12 +147,19 @@ public sealed record FillResult : Result
                 FillHeat.Isothermal => "Wall and water take all heat at once: fill time is an upper bound.",
                 _ => "Free convection to the wall, ±30 %; the wall has one temperature.",
             },
+            .. Fill is { Heat: FillHeat.Wall, WallOrPlain.Inlet: { } inlet } ?
+                [Fill.WallOrPlain.Stirring == Balances.JetStirring.Throughout
+                    ? $"The jet of {inlet.Show()} stirs throughout, whatever the published criterion says."
+                    : $"The jet of {inlet.Show()} stirs while (H/d) Ri^(1/3) (1 + d/(0.283 H))^(2/3) is below 1; then free convection "
+                        + "alone. Three measured fills of hydrogen agree; one of room air was stirred for longer."]
+                : Array.Empty<string>(),
             "Water fills its share of the volume and gives off no vapour.",
         ],
-        Fill.Properties == GasProperties.Real ? "To 300 bar gauge."
+        Fill.Properties == GasProperties.Real || Fill.Trace is not null ? PublishedTrace.Range(Fill.Trace)
             : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",
         [
             FillingSources.Charging, FillingSources.BlowDown, LawSource,
+            .. Fill.Trace is { } trace ? [trace.Source] : Array.Empty<Source>(),
             .. Fill.Heat == FillHeat.Wall ? Fill.WallOrPlain.Sources : [],
             .. Fill.Properties == GasProperties.Real ? [Fill.Gas.Real!.Source] : Array.Empty<Source>(),
         ]);
@@ -222,7 +243,11 @@ public sealed record FillResult : Result
 
     private IEnumerable<Finding> Say()
     {
+        if (Fill.Trace is { } trace) yield return FillingFindings.TraceIsForComparison(trace.Source.ToString());
         foreach (var wet in FillWater.Find(Fill)) yield return wet;
+        if (StirsUntil is { } until && until < Duration)
+            yield return FillingFindings.JetLeavesLayers(Fill.WallOrPlain.Inlet!.Value, until, Duration,
+                Fill.WallOrPlain.Stirring == Balances.JetStirring.Throughout);
         if (Fill.Heat != FillHeat.Isothermal && Fill.Goal == FillGoal.WhenShut && LostToCooling > 0.5.Bar())
             yield return FillingFindings.GaugeFallsAsGasCools(SettledPressure, Fill.Heat == FillHeat.Adiabatic);
         var (rated, most) = (Fill.Chamber.RatedPressure, Fill.Chamber.MaximumExpectedPressure);

@@ -107,6 +107,8 @@ internal static class FillSimulation
 
         return Trace(rows, system, cylinderM3 > 0) with
         {
+            MixingNumbers = fill.Valve is null && fill.Heat == FillHeat.Wall && fill.WallOrPlain.Inlet is not null
+                ? [.. Enumerable.Range(0, shutAt + 1).Select(i => system.MixingNumber(rows.Time(i), rows.State(i)))] : [],
             ShutAt = shutAt, FirstMass = firstMass, LastMass = lastMass, SettledPascals = settledPa, Evaluations = evaluations,
                 Trouble = trouble,
         };

@@ -65,6 +65,15 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
         => (Measured is { } trace ? t < trace.Time[trace.Time.Count - 1] ? double.MaxValue : RegulatedPa(t)
             : RegulatedPa(t) < supplyPa ? supplyPa : UpstreamPa(t, y)) - Gas(y).Pascals;
 
+    /// <summary>Number of the criterion by which the jet stirs [-], below 1 where it does; not a number where no inlet is given.</summary>
+    public readonly double MixingNumber(double t, ReadOnlySpan<double> y)
+    {
+        if (Heat is not { } path) return double.NaN;
+        var gas = Gas(y);
+        double upPa = UpstreamPa(t, y), upK = CylinderM3 > 0 ? law.ThrottledKelvins(CylinderGas(y), upPa) : supplyK;
+        return path.MixingNumber(gas, scale.At(upPa) * restrictor.KilogramsPerSecond(upPa, upK, gas.Pascals, law.Gas), upK);
+    }
+
     private readonly double RegulatedPa(double t) => Measured is { } trace ? AmbientPa + 1e5 * trace.BarAt(t) : RisePaPerS > 0
         ? Math.Min(supplyPa, RiseFromPa + RisePaPerS * t) : supplyPa;
 
@@ -78,11 +87,11 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
         }
 
         var gas = Gas(y);
-        double flow = 0, enthalpy = 0;
+        double flow = 0, enthalpy = 0, upK = supplyK;
         GasPoint cylinder = default;
         if (Open)
         {
-            double upPa = RegulatedPa(t), upK = supplyK;
+            var upPa = RegulatedPa(t);
             enthalpy = upPa < supplyPa ? law.AtPressure(upPa, supplyK).Enthalpy : _supplyEnthalpy;
             if (CylinderM3 > 0)
             {
@@ -95,7 +104,7 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
             flow = scale.At(upPa) * restrictor.KilogramsPerSecond(upPa, upK, gas.Pascals, law.Gas);
         }
 
-        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, y[Wall], flow) : 0;
+        var heat = Heat is { } path ? path.ToGas(gas, y[Wall], flow, upK) : 0;
         dydt[Mass] = flow;
         if (!Isothermal)
         {

@@ -18,6 +18,9 @@ internal sealed record FillTrace(double[] Seconds, double[] Pascals, double[] Ke
     /// <summary>Right-hand sides computed; 0 where the fill was summed in closed form.</summary>
     public int Evaluations { get; init; }
 
+    /// <summary>Number of the criterion by which the jet stirs, row by row while gas flows in; empty where no inlet is given.</summary>
+    public double[] MixingNumbers { get; init; } = [];
+
     /// <summary>Why it didn't end as wanted; none where it did.</summary>
     public string? Trouble { get; init; }
 }

@@ -82,6 +82,9 @@ public sealed record PadFill
     /// <see cref="Supply"/>. A regulator unless given.</summary>
     public SupplyTrace? MeasuredSupply { get; init; }
 
+    /// <summary>The publication whose vessel this is, which may be filled to 700 bar gauge; one's own vessel unless given.</summary>
+    public PublishedTrace? Trace { get; init; }
+
     /// <summary>The valve worked by hand; open throughout unless given.</summary>
     public ValvePulses? Valve { get; init; }
 
@@ -104,11 +107,11 @@ public sealed record PadFill
         [
             new ValidRange<Volume>(1.Millilitres(), 1.CubicMetres()).Find(Chamber.Volume, "volume of the vessel",
                 "Check the unit it was given in."),
-            new ValidRange<GaugePressure>(0.1.BarGauge(), 300.BarGauge()).Find(Chamber.RatedPressure, "rated pressure of the vessel",
-                "A vessel without a rating isn't filled."),
+            new ValidRange<GaugePressure>(0.1.BarGauge(), PublishedTrace.Highest(Trace)).Find(Chamber.RatedPressure,
+                "rated pressure of the vessel", PublishedTrace.Remedy(Trace, "A vessel without a rating isn't filled.")),
             new ValidRange<double>(1, 1.5).Find(Chamber.Overshoot, "overshoot of the vessel's rating", "5 % is common practice."),
-            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Supply, "supply pressure",
-                "Regulators of diving cylinders give up to 300 bar gauge."),
+            new ValidRange<GaugePressure>(0.BarGauge(), PublishedTrace.Highest(Trace)).Find(Supply, "supply pressure",
+                PublishedTrace.Remedy(Trace, "Regulators of diving cylinders give up to 300 bar gauge.")),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction",
                 "Some gas has to drive the water out."),
             new ValidRange<Temperature>((-20).Celsius(),
@@ -133,12 +136,15 @@ public sealed record PadFill
             Heat == FillHeat.Wall && Gas.Real is null && Wall?.Film is null
                 ? FillingFindings.ViscosityAndConductivityUnknown(Gas.ToString())
                 : null,
-            .. Restrictor.Validate(), .. Cylinder?.Validate() ?? [], .. Valve?.Validate() ?? [], .. Wall?.Validate() ?? [],
+            .. PublishedTrace.Find(Trace, Chamber, Supply > Start ? Supply : Start, Properties),
+            .. Restrictor.Validate(), .. Cylinder?.Find(PublishedTrace.Highest(Trace)) ?? [],
+            .. Valve?.Validate() ?? [], .. Wall?.Validate() ?? [],
         ];
-        findings.AddRange(MeasuredSupply?.Validate() ?? []);
+        findings.AddRange(MeasuredSupply?.Find(PublishedTrace.Highest(Trace)) ?? []);
         if (MeasuredSupply is not null && (SupplyRise is not null || Cylinder is not null))
             findings.Add(FillingFindings.MeasuredSupplyStandsAlone());
-        if (MeasuredSupply is { } measured && measured.Validate().Count == 0 && measured.Maximum > Supply)
+        if (MeasuredSupply is { } measured && measured.Find(PublishedTrace.Highest(Trace)).Count == 0
+            && measured.Maximum > Supply)
             findings.Add(FillingFindings.MeasuredSupplyAboveSupply(measured.Maximum, Supply));
         findings.Add(FindStart());
         if (findings.All(f => f is null)) findings.AddRange(FindPressures());
@@ -191,8 +197,8 @@ public sealed record PadFill
     }
 
     private Finding? FindStart() =>
-        new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), 300.BarGauge()).Find(Start,
-            "pressure at the start", "It can't be below vacuum.");
+        new ValidRange<GaugePressure>(GaugePressure.FromPascals(-0.999 * Ambient.Pascals), PublishedTrace.Highest(Trace)).Find(Start,
+            "pressure at the start", PublishedTrace.Remedy(Trace, "It can't be below vacuum."));
 
     private IEnumerable<Finding?> FindPressures()
     {

@@ -7,6 +7,16 @@ namespace NotebookKit.Filling;
 internal static partial class FillingFindings
 {
     // Filling/Fills/FillResult
+    internal static Finding JetLeavesLayers(Length inlet, Duration until, Duration end, bool isIgnored) =>
+        isIgnored
+            ? Finding.Warning(
+                $"By the published criterion the jet of {inlet.Show()} stirs the gas for {until.Show()} of {end.Show()} and then leaves it "
+                + "in layers, but it is computed as stirring throughout: the gas may be hotter than said. Set Stirring to "
+                + "JetStirring.WhileItMixes.")
+            : Finding.Note(
+                $"By the published criterion the jet of {inlet.Show()} stirs the gas for {until.Show()} of {end.Show()}; after that free "
+                + "convection alone is counted, and the gas lies in layers with the hottest on top. A narrower inlet stirs for longer.");
+
     internal static Finding GaugeFallsAsGasCools(GaugePressure settledPressure, bool isAdiabatic) =>
         Finding.Note(
             $"As the gas cools, the gauge falls to {settledPressure}"

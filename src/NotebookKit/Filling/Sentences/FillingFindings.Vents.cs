@@ -7,8 +7,13 @@ namespace NotebookKit.Filling;
 internal static partial class FillingFindings
 {
     // Filling/Vents/Vent
-    internal static Finding PressureAtStartOutOfRange(GaugePressure from, GaugePressure safePressure) =>
-        Finding.Error($"The pressure at the start is {from}; it must be above the safe {safePressure} and no more than 300 bar gauge.");
+    internal static Finding PressureAtStartOutOfRange(GaugePressure from, GaugePressure safePressure, GaugePressure highest,
+        bool isOwn) =>
+        Finding.Error(
+            $"The pressure at the start is {from}; it must be above the safe {safePressure} and no more than {highest}"
+            + (isOwn && from > highest
+                ? "; only a measurement that others published is computed to 700 bar gauge: name it by Trace."
+                : "."));
 
     internal static Finding PositionOfVentUnknown(string port, IEnumerable<string> names) =>
         Finding.Error($"position of the vent is {port}; it must be one of {string.Join(", ", names)}.");

@@ -11,12 +11,14 @@ namespace NotebookKit.Filling.Supply;
 public sealed record SourceCylinder(string Name, Volume Volume, GaugePressure Pressure)
 {
     /// <summary>Everything wrong with it.</summary>
-    public IReadOnlyList<Finding> Validate() =>
+    public IReadOnlyList<Finding> Validate() => Find(300.BarGauge());
+
+    internal IReadOnlyList<Finding> Find(GaugePressure highest) =>
         new[]
         {
             new ValidRange<Volume>(0.1.Litres(), 200.Litres()).Find(Volume, $"volume of cylinder {Name}",
                 "A diving cylinder holds 3 to 20 L; was another unit meant?"),
-            new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(Pressure, $"pressure of cylinder {Name}",
+            new ValidRange<GaugePressure>(0.BarGauge(), highest).Find(Pressure, $"pressure of cylinder {Name}",
                 "Diving cylinders are filled to 200, 232 or 300 bar gauge."),
         }.OfType<Finding>().ToList();
 

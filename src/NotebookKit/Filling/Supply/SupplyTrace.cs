@@ -14,7 +14,9 @@ public sealed record SupplyTrace(Series Time, Series Pressure)
     public GaugePressure Maximum => Pressure.Values.Max().BarGauge();
 
     /// <summary>Everything wrong with it.</summary>
-    public IReadOnlyList<Finding> Validate()
+    public IReadOnlyList<Finding> Validate() => Find(300.BarGauge());
+
+    internal IReadOnlyList<Finding> Find(GaugePressure highest)
     {
         if (Time.Unit != "s" || Pressure.Unit != "bar gauge")
             return [FillingFindings.SupplyTraceUnitRefused(Time.Unit, Pressure.Unit)];
@@ -22,7 +24,7 @@ public sealed record SupplyTrace(Series Time, Series Pressure)
             return [FillingFindings.SupplyTraceTooShort(Time.Count, Pressure.Count)];
         if (Time[0] != 0 || Enumerable.Range(1, Time.Count - 1).Any(i => !(Time[i] > Time[i - 1])))
             return [FillingFindings.SupplyTraceClockDoesNotRise(Time[0])];
-        return Pressure.Values.Select(p => new ValidRange<GaugePressure>(0.BarGauge(), 300.BarGauge()).Find(
+        return Pressure.Values.Select(p => new ValidRange<GaugePressure>(0.BarGauge(), highest).Find(
             GaugePressure.FromPascals(1e5 * (double.IsFinite(p) ? p : -1)), "measured supply pressure",
             "Take readings that aren't numbers out of the log.")).OfType<Finding>().Take(1).ToList();
     }

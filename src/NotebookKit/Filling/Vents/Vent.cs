@@ -24,7 +24,7 @@ public sealed record Vent
     /// <summary>The vent.</summary>
     public required IRestrictor Restrictor { get; init; }
 
-    /// <summary>Pressure at the start; above the safe pressure, to the rating.</summary>
+    /// <summary>Pressure at the start; above the safe pressure, to the rating and to 300 bar gauge.</summary>
     public required GaugePressure From { get; init; }
 
     /// <summary>Pressure that counts as vented; 0.001 to 5 bar gauge, 0.1 bar gauge unless said (common practice, no source).</summary>
@@ -51,6 +51,9 @@ public sealed record Vent
     /// <summary>The wall that gives heat; a plain cylinder of the chamber's bore and volume unless given.</summary>
     public FillWall? Wall { get; init; }
 
+    /// <summary>The publication whose vessel this is, which may start at up to 700 bar gauge; one's own vessel unless given.</summary>
+    public PublishedTrace? Trace { get; init; }
+
     /// <summary>Volume that gas fills.</summary>
     public Volume GasVolume => Chamber.Volume * (1 - WaterFraction.DecimalFractions);
 
@@ -63,7 +66,8 @@ public sealed record Vent
                 "Check the unit it was given in."),
             new ValidRange<GaugePressure>(0.001.BarGauge(), 5.BarGauge()).Find(SafePressure, "safe pressure",
                 "Nobody goes near a vessel above a few tenths of a bar."),
-            From > SafePressure && From <= 300.BarGauge() ? null : FillingFindings.PressureAtStartOutOfRange(From, SafePressure),
+            From > SafePressure && From <= PublishedTrace.Highest(Trace) ? null
+                : FillingFindings.PressureAtStartOutOfRange(From, SafePressure, PublishedTrace.Highest(Trace), Trace is null),
             new ValidRange<Ratio>(Ratio.Zero, 95.Percent()).Find(WaterFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent), "water fraction",
                 "Some gas has to be there to be vented."),
             new ValidRange<Temperature>((-20).Celsius(),
@@ -80,6 +84,7 @@ public sealed record Vent
             Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
             From > Chamber.RatedPressure ? FillingFindings.VesselHoldsAboveRatedPressure(From, Chamber.RatedPressure) : null,
         ];
+        findings.AddRange(PublishedTrace.Find(Trace, Chamber, From, Properties));
         findings.AddRange(Restrictor.Validate());
         findings.AddRange(Wall?.Validate() ?? []);
         return findings.OfType<Finding>().ToList();

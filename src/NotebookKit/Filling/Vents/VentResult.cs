@@ -94,8 +94,8 @@ public sealed record VentResult : Result
                     + "above the vessel takes longer. Then gas alone.",
             "Free convection from the wall, ±30 %.",
         ],
-        "To 300 bar gauge.",
-        [FillingSources.BlowDown, .. Vent.WallOrPlain.Sources,
+        PublishedTrace.Range(Vent.Trace),
+        [FillingSources.BlowDown, .. Vent.Trace is { } trace ? [trace.Source] : Array.Empty<Source>(), .. Vent.WallOrPlain.Sources,
             Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135,
             .. WaterFirst is null ? [] : (Source[])[FillingSources.Torricelli,
                 .. WaterPassage.IsUnsourced(Vent.Restrictor) ? [WaterPassage.Unsourced] : Array.Empty<Source>()]]);
@@ -155,6 +155,7 @@ public sealed record VentResult : Result
 
     private IEnumerable<Finding> Say()
     {
+        if (Vent.Trace is { } trace) yield return FillingFindings.TraceIsForComparison(trace.Source.ToString());
         if (WaterFirst is { } wet)
         {
             var times = $"{wet.Drain.WaterOut.Show()} of water goes out first, in {Digits.Round(wet.WaterTime.Seconds)} s, then the gas, "

@@ -34,7 +34,7 @@ internal readonly struct VentSystem(GasLaw law, IRestrictor restrictor, FlowScal
         var flow = scale.At(gas.Pascals) * restrictor.KilogramsPerSecond(gas.Pascals, gas.Kelvins, outsidePa, law.Gas);
         dydt[Mass] = -flow;
         if (Isothermal) return;
-        var heat = Heat is { } path ? path.ToGas(gas.Kelvins, gas.Density, y[Wall], 0) : 0;
+        var heat = Heat is { } path ? path.ToGas(gas, y[Wall], 0, gas.Kelvins) : 0;
         dydt[Kelvins] = VesselBalance.TemperatureRate(gas, gasM3, 0, 0, flow, heat);
         if (Heat is { } wall) dydt[Wall] = wall.WallRate(heat, y[Wall], ambientK);
     }

@@ -162,7 +162,8 @@ public sealed record RealGas
     /// Found where the flow along the isentrope reaches the speed of sound. Source: the gas's equation of state; ISO 9300, 2005 (definition
     /// of C*, unverified).
     /// </summary>
-    /// <param name="inlet">State at rest ahead of the nozzle; to about 600 bar at room temperature.</param>
+    /// <param name="inlet">State at rest ahead of the nozzle; to 1000 bar absolute, as long as the gas stays above its lowest temperature
+    /// on its way to the throat.</param>
     /// <exception cref="ArgumentException">The state is of another gas.</exception>
     /// <exception cref="OutOfRangeException">The gas turns liquid on its way to the throat, or is so dense that no throat is
     /// found.</exception>
@@ -179,9 +180,10 @@ public sealed record RealGas
             return 2 * (stagnation.Enthalpy - p.Enthalpy) - p.SoundSpeed * p.SoundSpeed;
         }
 
-        if (!BracketedRoot.TrySolve(Excess, 0.4, 0.65, 1e-12, out var root))
+        // Near an ideal gas the throat has about half of the pressure; a dense gas chokes only at less.
+        if (!BracketedRoot.TrySolve(Excess, 0.4, 0.65, 1e-12, out var root) && !BracketedRoot.TrySolve(Excess, 0.2, 0.4, 1e-12, out root))
             throw new OutOfRangeException($"pressure of {Name} ahead of the nozzle", inlet.Pressure.ToString(),
-                PressureRange.Minimum.ToString(), "some 600 bar absolute", "Denser gas flows as a liquid does.");
+                PressureRange.Minimum.ToString(), "some 700 bar absolute, more where it is warmer", "Denser gas flows as a liquid does.");
         var throat = At(root.Root);
         return throat.Density * throat.SoundSpeed * Math.Sqrt(_equation.GasConstant * stagnation.Kelvins) / stagnation.Pascals;
     }

@@ -10,7 +10,7 @@ namespace NotebookKit.Propulsion.Charges;
 /// <remarks>Gas mass from p V = m R T. Source: ideal gas law.</remarks>
 /// <param name="Chamber">What holds it.</param>
 /// <param name="WaterFraction">Water volume over internal volume; 0 % to 95 %.</param>
-/// <param name="Pressure">Gauge pressure; 0.1 bar to the chamber's rated pressure.</param>
+/// <param name="Pressure">Gauge pressure; 0.1 bar to the chamber's rated pressure, and to 300 bar.</param>
 /// <param name="GasTemperature">Temperature of the gas at release; −20 °C to 60 °C.</param>
 public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure Pressure, Temperature GasTemperature)
 {
@@ -60,6 +60,8 @@ public sealed record Charge(Chamber Chamber, Ratio WaterFraction, GaugePressure 
     private Finding? PressureFinding() =>
         Pressure > Chamber.RatedPressure
             ? PropulsionFindings.FillPressureVesselIsRated(Pressure, Chamber.RatedPressure)
+            : Pressure > 300.BarGauge()
+                ? PropulsionFindings.FillPressureAboveRange(Pressure)
             : Pressure < 0.1.BarGauge()
                 ? PropulsionFindings.FillPressureOutOfRange(Pressure, Chamber.RatedPressure)
                 : null;

@@ -17,4 +17,8 @@ internal static partial class PropulsionFindings
     internal static Finding FillPressureOutOfRange(GaugePressure pressure, GaugePressure ratedPressure) =>
         Finding.Error(
             $"fill pressure is {pressure}; it must be 0.1 bar gauge to the rated {ratedPressure}. Without pressure no water leaves.");
+
+    internal static Finding FillPressureAboveRange(GaugePressure pressure) =>
+        Finding.Error(
+            $"fill pressure is {pressure}; it must be 0.1 bar gauge to 300 bar gauge: no vessel here is rated above. Check its unit.");
 }

@@ -27,7 +27,8 @@ public sealed partial record BurstPrediction : Result
             "Each part of the ends carries the whole thrust, but for a bond and a carried sleeve, which share it by stiffness; the "
                 + "weakest part bursts the vessel. First yield of a closure and a leak are no burst.",
             "A carried sleeve whose neck or tail isn't given is taken as held at its end in the burst alone: the lower-bound burst counts "
-                + "no hold of it, and there is no rating.",
+                + "no hold of it, and there is no rating. A tail that is tied off is taken not to slip: what turns of yarn hold is not "
+                + "modelled (common practice, no source), and a burst or a proof of a twin has to bear it out.",
         ],
         "Wall thinner than a tenth of the radius, room temperature, short time, no damage, no cycles. Sleeves within about 2° of 54.7°, "
             + "or held by cloth or hoop wraps, are predicted; others are bracketed.",

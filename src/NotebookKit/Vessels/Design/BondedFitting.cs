@@ -36,6 +36,7 @@ public sealed record BondedFitting(Adhesive Adhesive, Length Overlap, BondSurfac
             new ValidRange<Length>(0.2.Millimetres(), 100.Millimetres()).Find(Wall, "wall of the fitting", "2 to 5 mm is usual."),
             new ValidRange<Pressure>(0.1.Gigapascals(), 250.Gigapascals()).Find(Modulus, "modulus of the fitting",
                 "Aluminium is 69 GPa."),
+            Overlap > closure.Wall ? VesselsFindings.OverlapPastWall(Overlap, closure.Wall) : null,
             BondSurfaces.Find(ClosureSurface, "closure", Adhesive),
             BondSurfaces.Find(FittingSurface, "fitting", Adhesive));
         return findings;

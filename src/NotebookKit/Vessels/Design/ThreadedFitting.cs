@@ -18,6 +18,9 @@ public sealed record ThreadedFitting(IsotropicMaterial Material, Length Nominal,
     /// <inheritdoc/>
     public override string Name => "threaded fitting";
 
+    /// <summary>Length of thread that there is metal for: without a boss no more than the closure's wall.</summary>
+    internal Length EngagedIn(Closure closure) => Boss is null ? UnitMath.Min(Engagement, closure.Wall) : Engagement;
+
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate(Closure closure)
     {
@@ -31,8 +34,10 @@ public sealed record ThreadedFitting(IsotropicMaterial Material, Length Nominal,
                 "Threads that don't engage hold nothing; engage three turns at the least."),
             Boss is { } boss ? new ValidRange<Length>(Nominal, 500.Millimetres()).Find(boss, "outer diameter of the boss",
                 "A boss needs a wall around the thread.") : null);
-        if (findings.All(f => f.Severity != FindingSeverity.Error) && Engagement < Pitch * 3)
-            findings.Add(VesselsFindings.FewerThanThreeTurnsEngage(Engagement / Pitch));
+        var engaged = EngagedIn(closure);
+        if (engaged < Engagement) findings.Add(VesselsFindings.EngagementPastWall(Engagement, closure.Wall));
+        if (findings.All(f => f.Severity != FindingSeverity.Error) && engaged < Pitch * 3)
+            findings.Add(VesselsFindings.FewerThanThreeTurnsEngage(engaged / Pitch));
         return findings;
     }
 }

@@ -20,8 +20,11 @@ internal static class FittingStrength
         switch (fitting)
         {
             case ThreadedFitting thread:
-                yield return Thread("fitting's thread", "thread of the fitting stripped", thread.Nominal, thread.Pitch, thread.Engagement,
-                    thread.Material, closure.Material);
+                var stripped = Thread("fitting's thread", "thread of the fitting stripped", thread.Nominal, thread.Pitch,
+                    thread.EngagedIn(closure), thread.Material, closure.Material);
+                yield return BossPascals(thread, closure) is var torn && torn < stripped.Pascals
+                    ? stripped with { Pascals = torn, Cause = "boss around the fitting's thread torn off", Formula = BossFormula }
+                    : stripped;
                 break;
             case BondedFitting bond:
                 var plug = new BondedPlug(bond.Adhesive, bond.Overlap, bond.ClosureSurface, bond.FittingSurface) { BondLine =
@@ -51,6 +54,13 @@ internal static class FittingStrength
                 break;
         }
     }
+
+    private const string BossFormula = @"p = \sigma_y\left(\frac{D^2}{d^2}-1\right)";
+
+    // The boss pulls on the closure by its ring of metal around the thread.
+    private static double BossPascals(ThreadedFitting thread, Closure closure) => thread.Boss is { } boss
+        ? closure.Material.YieldStrength.Value.Pascals * (Math.Pow(boss / thread.Nominal, 2) - 1)
+        : double.PositiveInfinity;
 
     private static EndMode Thread(string name, string cause, Length nominal, Length pitch, Length engagement, IsotropicMaterial outer,
         IsotropicMaterial inner)

@@ -41,6 +41,13 @@ internal static class RatingModel
             if (byRisk < highest) (highest, capped) = (byRisk, true);
         }
 
+        // What the library's models of filling and flying end at is where a rating ends.
+        if (highest > Wanted.Maximum * rules.Overshoot)
+        {
+            findings.Add(VesselsFindings.RatingEndsAt(highest / rules.Overshoot, Wanted.Maximum));
+            (highest, capped) = (Wanted.Maximum * rules.Overshoot, true);
+        }
+
         var expected = highest;
         if (wanted is { } asked)
         {
@@ -60,6 +67,9 @@ internal static class RatingModel
         findings.AddRange(seen);
         findings.AddRange(EvidenceCheck.FindProof(vessel, tests, rules.Proof * expected));
         findings.AddRange(EvidenceCheck.FindLeaks(tests, rules.Proof * expected));
+        if (prediction.Leak is { } leak && leak.Burst < rules.Proof * expected)
+            findings.Add(VesselsFindings.LeaksBelowProof(leak.Name, leak.Burst, leak.Cause, rules.Proof * expected,
+                expected / rules.Overshoot));
         findings.AddRange(EvidenceCheck.FindGrowths(vessel, tests));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.Unverified) findings.Add(VesselsFindings.FactorsAreUnverified(rules.Name));

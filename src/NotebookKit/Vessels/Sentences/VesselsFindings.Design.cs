@@ -36,6 +36,16 @@ internal static partial class VesselsFindings
             $"Opening in the {shape} is 0 mm, so the {name} has nothing to fill; the opening must be above 0. Give its "
             + "diameter.");
 
+    internal static Finding EngagementPastWall(Length engagement, Length wall) =>
+        Finding.Warning(
+            $"Engagement of the fitting is {engagement.Show()} in a wall of {wall.Show()} without a boss: no more than the wall is "
+            + "counted. Give the boss around the thread, or the engagement that there is.");
+
+    internal static Finding OverlapPastWall(Length overlap, Length wall) =>
+        Finding.Warning(
+            $"Overlap of the bonded fitting is {overlap.Show()} in a wall of {wall.Show()}: the closure needs a boss of that length, and "
+            + "what such a boss holds is not computed. Make its wall no thinner than the closure's, and let the proof judge.");
+
     // Vessels/Design/DomedClosure
     internal static Finding OpeningWiderThanRimAllows(Length opening, Length bore, Length widest) =>
         Finding.Error(

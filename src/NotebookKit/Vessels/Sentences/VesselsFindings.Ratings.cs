@@ -12,6 +12,9 @@ internal static partial class VesselsFindings
             $"The burst alone would allow a maximum expected pressure of {byBurst}; {rulesName} was written for no more than "
             + $"{highest}, and is held there.");
 
+    internal static Finding RatingEndsAt(GaugePressure allowed, GaugePressure highest) =>
+        Finding.Note($"The rule alone would allow a working pressure of {allowed}; no vessel is rated above {highest}, and is held there.");
+
     internal static Finding ProofMustStayBelowYield(string name, GaugePressure yield, double share, GaugePressure byYield) =>
         Finding.Note(
             $"The {name} first yields at {yield}; a proof must stay at or below {Digits.Round(100 * share)} % of that (common practice, no "
@@ -27,6 +30,12 @@ internal static partial class VesselsFindings
                 ? $"it was written for no more than {highest}"
                 : $"{Digits.Round(burst)} times")
             + $", and {Digits.Round(overshoot)} for overshoot). Ask for less, or strengthen the {limitingPart}.");
+
+    internal static Finding LeaksBelowProof(string name, GaugePressure leak, string cause, GaugePressure proof, GaugePressure working) =>
+        Finding.Warning(
+            $"The {name} is known to leak from {leak} on ({cause}), below the proof at {proof}"
+            + (leak < working ? $" and below the working pressure of {working}" : "")
+            + ": a leak is no burst and lowers no rating, but it ends the proof. Change the part, or ask for less.");
 
     internal static Finding FactorsAreUnverified(string rulesName) =>
         Finding.Warning(

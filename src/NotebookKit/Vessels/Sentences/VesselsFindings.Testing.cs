@@ -87,6 +87,12 @@ internal static partial class VesselsFindings
             + "Give a growth read at a lower pressure.");
 
     // Vessels/Testing/VesselEvidence
+    internal static Finding GaugeErrorOutOfRange(string testId, Pressure error, GaugePressure pressure) =>
+        Finding.Error(
+            $"The gauge of the test of vessel {testId} is off by {error.ToUnit(UnitsNet.Units.PressureUnit.Bar).Show()}; it must be 0.001 "
+            + $"bar to 20 bar and no more than half of the {pressure} read. Compare it with a better gauge, or leave it out where nobody "
+            + "did.");
+
     internal static Finding GrowthIsNotGiven(string testId) =>
         Finding.Error(
             $"The test of vessel {testId} has an uncertainty or a pressure of its growth, and no growth; give the growth, or leave both "

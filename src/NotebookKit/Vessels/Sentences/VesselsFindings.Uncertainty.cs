@@ -96,6 +96,11 @@ internal static partial class VesselsFindings
             $"Vessel {testId} failed at its {failed}, which the vessel in hand doesn't have: the test only shows what its other parts "
             + "held. Check the name.");
 
+    internal static Finding EndOfSameDesignLetGo(string testId, string failed, GaugePressure pressure, string like) =>
+        Finding.Warning(
+            $"Vessel {testId} let go at its {failed} at {pressure}, which is of the design of the {like} here; the test counts for that "
+            + "end. Find the reason, and redesign or test the end.");
+
     internal static Finding VesselFailedAtPartOfOtherEnds(string testId, string failed) =>
         Finding.Note(
             $"Vessel {testId} failed at its {failed}; the vessel in hand has other ends. The test counts as held at least for the parts "

@@ -34,9 +34,9 @@ internal static class EvidenceCheck
             var failed = burst is null ? null : test.Vessel.Burst().Parts.FirstOrDefault(p => burst.IsOf(p.Name));
             var (low, high) = (At(test.Vessel, f => f.EfficiencyLow), At(test.Vessel, f => f.EfficiencyHigh));
             if (failed is not null && !burst!.IsOfWall
-                && test.Pressure < (SharesEnd(vessel, test.Vessel) ? failed.Burst : OtherEndsBearOut * failed.Burst))
+                && test.Sure < (SharesEnd(vessel, test.Vessel) ? failed.Burst : OtherEndsBearOut * failed.Burst))
                 yield return OfEnd(vessel, test, failed);
-            else if (burst is { IsOfWall: true } && test.Pressure < low.WallLow)
+            else if (burst is { IsOfWall: true } && test.Sure < low.WallLow)
                 yield return VesselsFindings.WallBurstBelowPrediction(test.Id, test.Pressure, low.WallLow);
             var most = burst is { IsOfWall: true } ? high.WallBurst : failed?.Burst ?? high.Burst;
             // An end may be far stronger than its wide band says; what nothing on the vessel could bear is no reading.
@@ -61,7 +61,7 @@ internal static class EvidenceCheck
     /// <summary>Errors where the proof of a rating would reach a pressure that has burst a vessel of the same wall or the same
     /// end.</summary>
     public static IEnumerable<Finding> FindProof(PressureVessel vessel, IReadOnlyList<VesselTest> tests, GaugePressure proof) =>
-        tests.Distinct().OfType<BurstTest>().Where(t => t.Pressure <= proof
+        tests.Distinct().OfType<BurstTest>().Where(t => t.Sure <= proof
             && (t.IsOfWall ? HasSameWall(vessel, t.Vessel) : SharesEnd(vessel, t.Vessel))).Select(t
             => VesselsFindings.PartOfSameDesignGaveWay(t.IsOfWall, t.Id, t.Pressure, proof));
 
@@ -106,6 +106,14 @@ internal static class EvidenceCheck
     public static bool SharesHold(PressureVessel one, PressureVessel other, Func<PressureVessel, VesselEnd> end) =>
         ReferenceEquals(one, other)
         || (Same(one.Liner.Bore, other.Liner.Bore) && HoldsAlike(end(one), Sleeves(one), end(other), Sleeves(other)));
+
+    /// <summary>Whether an end of one vessel is of the design of an end of another, whichever ends those are; of what holds them
+    /// alone, or of hole and fitting as well.</summary>
+    public static bool AreAlike(PressureVessel one, Func<PressureVessel, VesselEnd> end, PressureVessel other,
+        Func<PressureVessel, VesselEnd> otherEnd, bool holdAlone) =>
+        Same(one.Liner.Bore, other.Liner.Bore) && (holdAlone
+            ? HoldsAlike(end(one), Sleeves(one), otherEnd(other), Sleeves(other))
+            : IsSame(end(one), Sleeves(one), otherEnd(other), Sleeves(other)));
 
     private static int Sleeves(PressureVessel vessel) => vessel.Plies.Count(p => p is BraidedSleeve);
 

@@ -54,6 +54,8 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
 
     private static IEnumerable<Finding> Seen(VesselTest test)
     {
+        if (test.GaugeError is { } error && !(error.Bars >= 0.001 && error.Bars <= Math.Min(20, 0.5 * test.Pressure.Bar)))
+            yield return VesselsFindings.GaugeErrorOutOfRange(test.Id, error, test.Pressure);
         if (test.Growth is { } growth && new ValidRange<Volume>(Volume.FromMilliliters(0.001), Volume.FromLiters(10)).Find(growth,
             $"growth of {test.Id}", "Leave it out where it wasn't measured.") is { } grown) yield return grown;
         if (test.GrowthUncertainty is { } off && new ValidRange<Volume>(Volume.FromMilliliters(0.001), Volume.FromLiters(10)).Find(off,

@@ -19,6 +19,13 @@ public abstract record VesselTest(PressureVessel Vessel, string Id, GaugePressur
     /// <summary>Mark of <see cref="Vessel"/> as its design's file states it; none where it comes from no file.</summary>
     public string? Mark { get; init; }
 
+    /// <summary>What the gauge may have read too high, 0.001 to 20 bar: the test counts for that much less; none where nobody
+    /// compared the gauge, and the test counts as read.</summary>
+    public Pressure? GaugeError { get; init; }
+
+    /// <summary>Pressure that the vessel saw for sure: the reading less the gauge's error where that is given.</summary>
+    internal GaugePressure Sure => GaugeError is { } error ? Pressure + -error : Pressure;
+
     /// <summary>A leak: where, and from which pressure on; none where none is given.</summary>
     public LeakSeen? Leak { get; init; }
 

@@ -12,7 +12,7 @@ public sealed record PartBelief
     internal PartBelief(PredictedPart part, PartPosterior belief, IReadOnlyList<PartTest> tests)
     {
         Part = part;
-        Bursts = tests.Count(t => t.FailedPart is { } failed && part.Is(failed));
+        Bursts = tests.Count(t => t.HasFailed(part));
         Held = tests.Count(t => t.Parts.Any(p => p.Is(part.Name))) - Bursts;
         _belief = belief;
     }

@@ -12,4 +12,7 @@ public sealed record PartBurst(string Id, GaugePressure Pressure, string Failed,
 {
     /// <inheritdoc/>
     internal override string? FailedPart => Failed;
+
+    /// <summary>Part of the vessel in hand that is of the design that gave way, at its other end; none where there is none.</summary>
+    internal string? AtOtherEnd { get; init; }
 }

@@ -101,7 +101,8 @@ public sealed record PartLearning : Result
             "A smaller part is stronger by the whole Weibull size effect that its scatter allows; a larger one is not taken to be "
                 + "weaker. Both keep the rating low.",
             "Parts are believed in one by one, and drawn independently for the vessel.",
-            "Of one vessel only one test counts: its burst, or the highest it held.",
+            "Of one vessel only one test counts: its burst, or the highest it held, less the gauge's error where that is given.",
+            "An end that let go counts for the other end of its design as well, which only held.",
             $"Before any test a part delivers {Digits.Round(PartPrior.Default.Ratio)} of its prediction within a standard deviation of "
                 + $"{Digits.Round(100 * PartPrior.Default.RatioDoubt)} %, and scatters by "
                 + $"{Digits.Round(100 * PartPrior.Default.Scatter)} %, where its prior says nothing else (common practice, no source).",
@@ -147,6 +148,12 @@ public sealed record PartLearning : Result
             foreach (var test in Tests.OfType<PartBurst>())
             {
                 var k = _study.Parts.ToList().FindIndex(p => p.Is(test.Failed));
+                if (k < 0 && test.AtOtherEnd is { } like)
+                {
+                    findings.Add(VesselsFindings.EndOfSameDesignLetGo(test.Id, test.Failed, test.Pressure, like));
+                    continue;
+                }
+
                 if (k < 0)
                 {
                     findings.Add(test.Parts.Any(p => p.Is(test.Failed))

@@ -91,8 +91,8 @@ internal sealed class PartStudy
         StringComparison.OrdinalIgnoreCase);
 
     private static PartPosterior With(PartPosterior belief, PredictedPart part, PartTest test) =>
-        test.Parts.FirstOrDefault(p => p.Is(part.Name)) is { } tested
-            ? belief.With(Math.Log(test.Pressure.Pascals) - tested.LogBurst, test.FailedPart is { } failed && part.Is(failed),
-                LogSize(part, tested))
+        (test.Parts.FirstOrDefault(p => p.Is(part.Name)) ?? (test is PartBurst { AtOtherEnd: { } like } && part.Is(like)
+            ? part : null)) is { } tested
+            ? belief.With(Math.Log(test.Pressure.Pascals) - tested.LogBurst, test.HasFailed(part), LogSize(part, tested))
             : belief;
 }

@@ -16,4 +16,8 @@ public abstract record PartTest(string Id, GaugePressure Pressure, IReadOnlyList
 
     /// <summary>The part that gave way; none where all held.</summary>
     internal virtual string? FailedPart => null;
+
+    /// <summary>Whether the part gave way, or one of the same design at the other end did.</summary>
+    internal bool HasFailed(PredictedPart part) =>
+        FailedPart is { } failed && (part.Is(failed) || (this is PartBurst { AtOtherEnd: { } like } && part.Is(like)));
 }

@@ -13,6 +13,8 @@ public static class PartVerbs
     // Parts predicted past this can't be the weakest of a vessel that is taken here.
     private const double MaximumBar = 5000;
 
+    private const string Nozzle = "nozzle end", Forward = "forward end";
+
     /// <summary>
     /// Every part of a predicted vessel. The wall stands at the low end of its prediction and grows with its plies' volume; ends don't
     /// grow.
@@ -65,7 +67,8 @@ public static class PartVerbs
     internal static PartLearning LearnParts(this VesselEvidence evidence, BurstPrediction prediction)
     {
         var parts = prediction.PredictedParts();
-        return PartEvidence.Of([.. evidence.Tests.Select(t => Of(t, PartsOf(t.Vessel, prediction, parts)))]).Learn(parts, evidence.Batch);
+        return PartEvidence.Of([.. evidence.Tests.Select(t => WithOtherEnd(Of(t, PartsOf(t.Vessel, prediction, parts)), t,
+            prediction.Vessel, parts))]).Learn(parts, evidence.Batch);
     }
 
     /// <summary>The parts of a test that may be made on such a vessel, or on a short twin of it.</summary>
@@ -73,8 +76,8 @@ public static class PartVerbs
         [.. prediction.PredictedParts().Select(p => p.Stressed is null ? p : p with { Stressed = Stressed(prediction, length) })];
 
     private static PartTest Of(VesselTest test, IReadOnlyList<PredictedPart> parts) => test is BurstTest burst
-        ? new PartBurst(test.Id, test.Pressure, NameOf(burst, parts), parts) { Batch = test.Batch }
-        : new PartHeld(test.Id, test.Pressure, parts) { Batch = test.Batch };
+        ? new PartBurst(test.Id, test.Sure, NameOf(burst, parts), parts) { Batch = test.Batch }
+        : new PartHeld(test.Id, test.Sure, parts) { Batch = test.Batch };
 
     private static string NameOf(BurstTest burst, IReadOnlyList<PredictedPart> parts)
     {
@@ -93,6 +96,20 @@ public static class PartVerbs
         }
 
         return list;
+    }
+
+    // An end that let go tells of every end of its design, at whichever end of the vessel: the other one is not taken to have held.
+    private static PartTest WithOtherEnd(PartTest test, VesselTest of, PressureVessel own, IReadOnlyList<PredictedPart> parts)
+    {
+        if (test is not PartBurst burst || of is not BurstTest { IsOfWall: false, Failed: { } failed }) return test;
+        var nozzle = failed.Trim().StartsWith(Nozzle, StringComparison.OrdinalIgnoreCase);
+        Func<PressureVessel, VesselEnd> tested = nozzle ? v => v.NozzleEnd : v => v.ForwardEnd,
+            other = nozzle ? v => v.ForwardEnd : v => v.NozzleEnd;
+        var name = failed.Trim() is var whole && whole.IndexOf(", ", StringComparison.Ordinal) is > 0 and var cut
+            ? $"{(nozzle ? Forward : Nozzle)}{whole[cut..]}" : "";
+        return parts.FirstOrDefault(p => p.Is(name)) is { } like
+            && EvidenceCheck.AreAlike(of.Vessel, tested, own, other, EndModel.IsOfHold(like.Name, other(own)))
+            ? burst with { AtOtherEnd = like.Name } : test;
     }
 
     private static bool SharesSide(string part, PressureVessel one, PressureVessel other)

@@ -130,6 +130,7 @@ public class MeasuredVesselCases
     // at its temperature there. A series of run 7 begins at 300.0 K, its first gas reading is 293 K; which series that is isn't known here.
     // In runs 9 and 8 the wall begins 1.7 and 1.6 K above the gas, so 7 K is no lag of theirs. From 293 K the coldest gas comes to 219.5 K,
     // from 300 K to 225.4 K, against 222.5 K measured: both lie within 6 K, so the coldest reading doesn't tell which is right.
+    // Nor does the pressure: see below.
     [Theory]
     [InlineData(140, 294.6, 6.27, 46.7, 14, 194.9)]
     [InlineData(136, 293, 13.3, 42.8, 29.7, 222.5)]
@@ -140,20 +141,7 @@ public class MeasuredVesselCases
     public void Hydrogen_discharge_at_three_rates(double startBar, double startKelvins, double seconds, double bar, double until,
         double coldest)
     {
-        var chamber = new Chamber(49.9.Litres(), 217.Millimetres(), 200.BarGauge());
-        VentCurve Run(double millimetres) => VentSimulation.Run(
-            new()
-            {
-                Chamber = chamber,
-                Restrictor = new Orifice(millimetres.Millimetres(), 0.8),
-                From = startBar.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
-                SafePressure = 4.BarGauge(),
-                Temperature = startKelvins.Kelvins(),
-                Gas = Gas.Hydrogen,
-                Properties = GasProperties.Real,
-                Wall = until > 100 ? Steel(chamber, 7.2) with { HeatCapacity = null } : Steel(chamber, 7.2),
-            },
-            FillHeat.Wall);
+        VentCurve Run(double millimetres) => Discharge(millimetres, startBar, startKelvins, until > 100);
         double low = 0.3, high = 6;
         for (var k = 0; k < 18; k++)
         {
@@ -168,7 +156,44 @@ public class MeasuredVesselCases
             + 273.15, 6);
     }
 
-    private static PadFill Evacuated(FillHeat heat, double? inletMillimetres = null)
+    // The start that would meet the coldest reading of run 7 lies half-way, and the pressures of both starts lie closer together than a
+    // figure is read off a diagram (1 % of full scale, 1.4 bar): the published figures at hand don't decide it.
+    [Fact]
+    [PublishedCase("N03", "Hydrogen, Byrnes, Reid, Ruccia 1964, run 7: start at 293 or 300 K, undecided")]
+    public void Neither_temperature_nor_pressure_tells_where_run_7_began()
+    {
+        (double Coldest, double Last) From(double kelvins)
+        {
+            VentCurve Run(double bore) => Discharge(bore, 136, kelvins, false);
+            var curve = Run(BracketedRoot.Solve(d => Run(d) is var c ? At(c.Time, c.Pressure, 13.3) + 1.01325 - 42.8 : 0, 2, 4, 1e-5));
+            return (curve.Temperature.Values.Min() + 273.15, At(curve.Time, curve.Pressure, 29.7));
+        }
+
+        var (cold, warm) = (From(293), From(300));
+        Assert.True(cold.Coldest < 222.5 - 2 && warm.Coldest > 222.5 + 2);
+        Tolerance.Absolute(296.6, 293 + 7 * (222.5 - cold.Coldest) / (warm.Coldest - cold.Coldest), 0.3);
+        Assert.True(Math.Abs(cold.Last - warm.Last) < 0.07, $"{cold.Last} {warm.Last}");
+    }
+
+    private static VentCurve Discharge(double millimetres, double startBar, double startKelvins, bool isBathed)
+    {
+        var chamber = new Chamber(49.9.Litres(), 217.Millimetres(), 200.BarGauge());
+        return VentSimulation.Run(
+            new()
+            {
+                Chamber = chamber,
+                Restrictor = new Orifice(millimetres.Millimetres(), 0.8),
+                From = startBar.BarAbsolute().ToGauge(AbsolutePressure.StandardSeaLevel),
+                SafePressure = 4.BarGauge(),
+                Temperature = startKelvins.Kelvins(),
+                Gas = Gas.Hydrogen,
+                Properties = GasProperties.Real,
+                Wall = isBathed ? Steel(chamber, 7.2) with { HeatCapacity = null } : Steel(chamber, 7.2),
+            },
+            FillHeat.Wall);
+    }
+
+    private static PadFill Evacuated(FillHeat heat, double? inletMillimetres = null, JetStirring stirring = JetStirring.Throughout)
     {
         var (chamber, room) = (new Chamber(16.18.Litres(), 200.Millimetres(), 20.BarGauge()), 100.Kilopascals().Absolute());
         return new()
@@ -182,7 +207,11 @@ public class MeasuredVesselCases
             Temperature = 21.85.Celsius(),
             Heat = heat,
             Watch = 60.Seconds(),
-            Wall = Steel(chamber, 8.18, FilmLaw.Horizontal) with { Inlet = inletMillimetres?.Millimetres() },
+            Wall = Steel(chamber, 8.18, FilmLaw.Horizontal) with
+            {
+                Inlet = inletMillimetres?.Millimetres(),
+                Stirring = stirring,
+            },
         };
     }
 
@@ -214,24 +243,79 @@ public class MeasuredVesselCases
             Tolerance.Absolute(kelvins, At(result.Time, result.Temperature, t) + 273.15, 8);
     }
 
+    // By the criterion the jet of the fitted mouth stirs for 6 s of 19 s and leaves layers after that. The reading doesn't: without
+    // stirring the gas would be over 12 K hotter than read, from the tenth second to the thirteenth. So the trace above stays stirred
+    // throughout, and says so by its warning. The mouth isn't published; by the throat itself, 2.71 mm, the criterion has the jet stir
+    // almost to the end, as it was read.
+    [Fact]
+    [PublishedCase("N10", EvacuatedAir + "; the criterion of P. F. Peterson 1994 (unverified) and the trace disagree")]
+    public void The_criterion_calls_the_evacuated_vessel_layered_where_the_reading_calls_it_stirred()
+    {
+        var layered = Evacuated(FillHeat.Wall, 33, JetStirring.WhileItMixes).Run();
+        Assert.InRange(layered.StirsUntil!.Value.Seconds, 4, 8);
+        foreach (var (t, kelvins) in new[] { (9.5, 313.9), (12.5, 313.7) })
+            Assert.True(At(layered.Time, layered.Temperature, t) + 273.15 > kelvins + 12);
+        var stirred = Evacuated(FillHeat.Wall, 33).Run();
+        Assert.Contains(stirred.Findings, f => f.Severity == NotebookKit.Provenance.FindingSeverity.Warning
+            && f.Message.Contains("the gas may be hotter than said", StringComparison.Ordinal));
+        var throat = Evacuated(FillHeat.Wall, 2.71, JetStirring.WhileItMixes).Run();
+        Assert.True(throat.StirsUntil!.Value > 0.9 * throat.Duration);
+    }
+
     private const string EvacuatedAir = "Room air into an evacuated horizontal vessel of 16.2 L, attributed to J. C. Dutton, R. E. "
         + "Coverdill 1997";
 
-    // The paper's bore and wall are not at hand: 0.23 m and 8 mm are those of a steel cylinder of that size. Fill times are those of the
-    // traces' peaks.
-    // A wide inlet is taken: no jet stirs.
-    [Fact]
+    // The paper's bore, wall and inlet are not at hand: 0.23 m and 8 mm are those of a steel cylinder of that size. Fill times are those of
+    // the traces' peaks. No jet, and any jet of 8 mm or wider by the criterion, which leaves the two slower fills in layers after a second.
+    [Theory]
+    [InlineData(null)]
+    [InlineData(8.0)]
+    [InlineData(12.0)]
+    [InlineData(20.0)]
     [PublishedCase("N11", "Hydrogen into 23.5 L of steel at 5, 10, 30 MPa/min, M. Striednig et al., Int. J. Hydrogen Energy "
         + "39 (2014) 8495")]
-    public void Hydrogen_fills_at_three_rates()
+    public void Hydrogen_fills_at_three_rates(double? inletMillimetres)
     {
         (double Rate, double Seconds, double Kelvins)[] measured = [(5, 181, 323.0), (10, 95, 332.0), (30, 28, 351.5)];
-        var peaks = measured.Select(m => Peak(m.Rate, m.Seconds)).ToArray();
+        var peaks = measured.Select(m => Fill(m.Rate, m.Seconds, inletMillimetres).Hottest.Kelvins).ToArray();
         Assert.True(peaks[0] < peaks[1] && peaks[1] < peaks[2]);
         for (var i = 0; i < 3; i++) Tolerance.Absolute(measured[i].Kelvins, peaks[i], 5);
     }
 
-    private static double Peak(double megapascalsPerMinute, double seconds)
+    // Inlets so narrow as 2 mm still leave the two slower fills in layers, within 2 K of the reading; the fast fill tells that its inlet
+    // was wider than 6 mm. Stirred throughout, the two faster fills would be 11 and 29 K too cold.
+    [Fact]
+    [PublishedCase("N11", "Hydrogen at 5, 10, 30 MPa/min, Striednig et al. 2014, by the criterion of P. F. Peterson 1994 (unverified)")]
+    public void The_criterion_decides_the_hydrogen_fills_as_they_were_measured()
+    {
+        foreach (var inlet in new[] { 2.0, 5.0 })
+        {
+            Tolerance.Absolute(323.0, Fill(5, 181, inlet).Hottest.Kelvins, 2);
+            Tolerance.Absolute(332.0, Fill(10, 95, inlet).Hottest.Kelvins, 2);
+        }
+
+        Assert.True(Fill(30, 28, 5).Hottest.Kelvins < 351.5 - 5);
+        Assert.True(Fill(10, 95, 8, JetStirring.Throughout).Hottest.Kelvins < 332.0 - 9);
+        Assert.True(Fill(30, 28, 8, JetStirring.Throughout).Hottest.Kelvins < 351.5 - 25);
+    }
+
+    // 5 m/s in the inlet at the end of the fill, which fast fills of hydrogen are reported to need against layers (T. Terada et al., SAE
+    // 2008-01-0463, recalled, unverified), is a bore of 4.8, 6.7 and 12 mm here: a wider inlet leaves layers by that rule too.
+    [Theory]
+    [InlineData(5, 181, 4.8)]
+    [InlineData(10, 95, 6.7)]
+    [InlineData(30, 28, 12.0)]
+    [PublishedCase("N11", "Hydrogen at 5, 10, 30 MPa/min, Striednig et al. 2014, by the speed of 5 m/s (Terada et al. 2008, unverified)")]
+    public void Five_metres_a_second_asks_for_a_narrow_inlet(double rate, double seconds, double millimetres)
+    {
+        var fill = Fill(rate, seconds, null);
+        var density = RealGas.Hydrogen.At(fill.ShutPressure.ToAbsolute(AbsolutePressure.StandardSeaLevel), fill.ShutTemperature).Density;
+        var flow = fill.GasTaken.Kilograms / fill.Duration.Seconds;
+        Tolerance.Absolute(millimetres, 1000 * Math.Sqrt(4 * flow / (Math.PI * 5 * density.KilogramsPerCubicMeter)), 0.1);
+    }
+
+    private static FillResult Fill(double megapascalsPerMinute, double seconds, double? inletMillimetres,
+        JetStirring stirring = JetStirring.WhileItMixes)
     {
         var chamber = new Chamber(23.5.Litres(), 230.Millimetres(), 300.BarGauge());
         var end = (5 + megapascalsPerMinute * seconds / 60) * 10;
@@ -247,10 +331,10 @@ public class MeasuredVesselCases
             SupplyRise = PressureChangeRate.FromMegapascalsPerMinute(megapascalsPerMinute),
             Temperature = 24.85.Celsius(),
             Heat = FillHeat.Wall,
-            Wall = Steel(chamber, 8),
+            Wall = Steel(chamber, 8) with { Inlet = inletMillimetres?.Millimetres(), Stirring = stirring },
         };
         var result = fill.Run();
         Tolerance.Absolute(seconds, result.Duration.Seconds, 0.05 * seconds);
-        return result.Hottest.Kelvins;
+        return result;
     }
 }

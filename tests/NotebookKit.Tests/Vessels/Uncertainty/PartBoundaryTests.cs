@@ -63,4 +63,45 @@ public class PartBoundaryTests
         if (isTaken) Tolerance.Absolute(Math.Log(chance), Math.Log(learned.ChanceBelow(learned.PressureOfChance(chance))), 0.02);
         else Assert.Throws<OutOfRangeException>(() => learned.PressureOfChance(chance));
     }
+
+    [Theory]
+    [InlineData(0.3, 1.5, 0.001, "ratio of actual over predicted strength")]
+    [InlineData(0.05, 0.6, 0.001, "doubt of the ratio")]
+    [InlineData(0.04, 0.4, 0.001, "scatter from vessel to vessel")]
+    [InlineData(0.05, 1, 0.001, "doubt of the scatter")]
+    public void A_prior_stays_within_what_it_was_made_for(double low, double high, double hair, string what)
+    {
+        foreach (var taken in new[] { low, high }) Assert.Empty(With(taken).Validate());
+        foreach (var refused in new[] { low - hair, high + hair })
+        {
+            var said = Assert.Single(With(refused).Validate()).Message;
+            Assert.StartsWith(what, said, StringComparison.Ordinal);
+            Assert.Contains($"it must be {Digits.Round(low)} to {Digits.Round(high)}", said, StringComparison.Ordinal);
+            Assert.Throws<InvalidDesignException>(() => PartEvidence.Of().Learn([Part with { Prior = With(refused) }]));
+        }
+
+        PartPrior With(double value) => what switch
+        {
+            "ratio of actual over predicted strength" => PartPrior.Default with { Ratio = value },
+            "doubt of the ratio" => PartPrior.Default with { RatioDoubt = value },
+            "scatter from vessel to vessel" => PartPrior.Default with { Scatter = value },
+            _ => PartPrior.Default with { ScatterDoubt = value },
+        };
+    }
+
+    // A wall's doubt: making from one in twenty below to one in twenty above, ln(high/low)/3.2897, with the model's 0.27, at most 0.6.
+    // By hand: 0.85/0.50 gives 0.16130, and √(0.16130² + 0.27²) = 0.31451; nearly the widest that a making may be, 0.201 to 1.099, gives
+    // 0.51642 and 0.58274, so that the prior's own 0.6 is never passed.
+    [Fact]
+    public void A_wall_s_prior_adds_the_doubt_of_the_making_to_that_of_the_model()
+    {
+        Tolerance.Absolute(0.31451, Of(0.50, 0.85).RatioDoubt, 2e-5);
+        Tolerance.Absolute(0.58274, Of(0.201, 1.099).RatioDoubt, 2e-5);
+        Assert.Throws<InvalidDesignException>(() => Of(0.199, 1.099));
+
+        static PartPrior Of(double low, double high) => PartPrior.Of(Samples.Trainer.Fabrication with
+        {
+            EfficiencyLow = (100 * low).Percent(), Efficiency = (50 * (low + high)).Percent(), EfficiencyHigh = (100 * high).Percent(),
+        });
+    }
 }
