@@ -93,8 +93,9 @@ internal static class VesselCommand
             Required = true };
         var serial = new Option<string?>("--serial") { Description = "Serial of the vessel; that in the log's remarks if not given." };
         var on = new Option<string?>("--day") { Description = "Day of the proof, 2026-05-01; that of the log if not given." };
+        var at = new Option<string?>("--at") { Description = "Day on which it is written down, 2026-05-02; now if not given." };
         var command = new Command("proved", "Judges the log of a proof; where the vessel held, keeps the record of the proof beside its "
-            + "service record and writes the proof into that.") { folder, log, serial, on };
+            + "service record and writes the proof into that.") { folder, log, serial, on, at };
         command.SetAction(parsed => DesignRequest.Sensibly(() =>
         {
             var club = DesignRequest.Club(parsed.GetRequiredValue(folder));
@@ -108,7 +109,8 @@ internal static class VesselCommand
             var kept = $"{place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)]}-{proved.Day:yyyy-MM-dd}.proof.json";
             if (File.Exists(kept)) throw new RequestException($"{kept} is there already: that proof was written down before.");
             var receipt = ServiceFile.Open(place).Append(new Proved(proved.Day, proved.Held,
-                stage.Rating.ProofPressure / stage.Rating.WorkingPressure, proved.RuleSet, proved.Fingerprint));
+                stage.Rating.ProofPressure / stage.Rating.WorkingPressure, proved.RuleSet, proved.Fingerprint)
+                { At = parsed.GetValue(at) is { } time ? Time(time) : null });
             DesignRequest.Keep(kept, record.ToJson());
             Say($"Line {receipt.Entry.Line} of {place}: {receipt.Entry}");
             Say($"Record of the proof: {kept}");

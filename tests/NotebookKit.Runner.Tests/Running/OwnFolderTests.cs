@@ -149,6 +149,41 @@ public sealed class OwnFolderTests : IDisposable
         Assert.Contains("6 tests", (await ProgramRun.RunAsync(["check", folder["curlew"]])).Output, StringComparison.Ordinal);
     }
 
+    // From an empty folder to GO by commands and files alone: nothing is computed here that the folder doesn't hold.
+    [Fact]
+    public async Task A_folder_goes_from_no_go_to_go_without_code()
+    {
+        await ProgramRun.RunAsync(["new", "Curlew", "--in", folder[""]]);
+        var (own, vessel) = (folder["curlew"], Path.Combine(folder["curlew"], "vessels", "c1.service.jsonl"));
+        File.Copy(CurlewFile, Path.Combine(own, "design.json"), overwrite: true);
+        var bare = await ProgramRun.RunAsync(["card", own]);
+        Assert.Contains("NOT SHOWN proved vessel", bare.Output, StringComparison.Ordinal);
+        Assert.Contains("NO-GO", bare.Output, StringComparison.Ordinal);
+        Assert.Equal(1, bare.ExitCode);
+        await ProgramRun.RunAsync(["vessel", "new", vessel, "--vessel", "Curlew", "--serial", "C-1"]);
+        await ProgramRun.RunAsync(["vessel", "add", vessel, "made", "--day", "2026-02-21", "--batch", "three", "--at", "2026-02-21"]);
+        var first = await ProgramRun.RunAsync(["vessel", "proved", own, "--log", Demo("curlew-proof-first.csv")]);
+        Assert.NotEqual(0, first.ExitCode);
+        Assert.Empty(Directory.GetFiles(Path.Combine(own, "vessels"), "*.proof.json"));
+        var proved = await ProgramRun.RunAsync(["vessel", "proved", own, "--log", Demo("curlew-proof.csv"), "--at", "2026-03-15"]);
+        Assert.True(proved.ExitCode == 0, proved.Output + proved.Errors);
+        Assert.Single(Directory.GetFiles(Path.Combine(own, "vessels"), "*.proof.json"));
+        await ProgramRun.RunAsync(["vessel", "add", vessel, "inspected", "--result", "sound", "--at", "2026-05-02"]);
+        await File.WriteAllTextAsync(Path.Combine(own, "day.json"), """
+            { "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
+            """);
+        var card = await ProgramRun.RunAsync(["card", own]);
+        Assert.Contains("GO by the sums. The range safety officer decides.", card.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("NOT SHOWN", card.Output, StringComparison.Ordinal);
+        Assert.True(card.ExitCode == 0, card.Output);
+        var high = await ProgramRun.RunAsync(["card", own, "--given", "fill pressure=60 bar gauge"]);
+        Assert.Equal(1, high.ExitCode);
+        await ProgramRun.RunAsync(["sheets", own, "--out", folder["sheets"]]);
+        var sheet = await File.ReadAllTextAsync(Path.Combine(folder["sheets"], "flight-card.html"));
+        Assert.Contains("Curlew C-1", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("NOT SHOWN", sheet, StringComparison.Ordinal);
+    }
+
     // The record of an earlier check is the last one: what held then and doesn't now is said so at the head of the page.
     [Fact]
     public async Task A_folders_page_shows_its_requirements_beside_its_last_record()
