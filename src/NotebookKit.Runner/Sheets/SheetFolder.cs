@@ -76,9 +76,9 @@ internal static class SheetFolder
             : design.TwoStageVehicle.StandOff(site));
         List<DesignSheets> stages = [.. design.Stages.Select(s => DesignSheets.Of(s, design.Site, shelf, Resin(s.Vessel.Resin.Name, stock),
             standOff))];
-        var slowest = stages.Select(s => s.Vent).OfType<VentResult>().MaxBy(v => v.Slowest);
+        var slowest = stages.Select(s => s.Vent).OfType<VentResult>().MaxBy(v => v.WorstState);
         var flight = card is null ? Own(design, standOff, slowest) : card with { Sections = [.. card.Sections.Select(s =>
-            s.Heading == Misfire && slowest is { } v ? s with { Rules = SheetRules.Misfire(v.Slowest) } : s)] };
+            s.Heading == Misfire && slowest is { } v ? s with { Rules = SheetRules.Misfire(v.WorstState) } : s)] };
         AtomicFile.Write(Path.Combine(folder, Files[0].File), SheetPage.Write(flight, Files));
         AtomicFile.Write(Path.Combine(folder, Files[1].File), SheetPage.Write(
             Joined($"Proof sheet, {design.Name}", "proof sheet", stages, s => s.Proof),

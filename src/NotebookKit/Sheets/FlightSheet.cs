@@ -52,7 +52,7 @@ public sealed record FlightSheet : Result, ISheet
     {
         ArgumentNullException.ThrowIfNull(card);
         RefusePublished(vent);
-        return new(card, [new("", card.Allowance, card.Evidence)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
+        return new(card, [new("", card.Allowance, card.Evidence)], card.Evidence.StandOff, card.Wind, vent?.WorstState,
             card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
     }
 
@@ -65,7 +65,7 @@ public sealed record FlightSheet : Result, ISheet
         ArgumentNullException.ThrowIfNull(card);
         RefusePublished(vent);
         return new(card, [new("Booster: ", card.BoosterAllowance, card.Evidence.Booster),
-            new("Sustainer: ", card.SustainerAllowance, card.Evidence.Sustainer)], card.Evidence.StandOff, card.Wind, vent?.Slowest,
+            new("Sustainer: ", card.SustainerAllowance, card.Evidence.Sustainer)], card.Evidence.StandOff, card.Wind, vent?.WorstState,
             card.Flight is null ? "" : DispersionSubject.Of(card.Vehicle, card.Site), card.Evidence.Day);
     }
 

@@ -1,6 +1,7 @@
 using NotebookKit.Clearance.Cards;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;
+using NotebookKit.Launching;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet.Units;
@@ -13,9 +14,15 @@ public sealed record PadSheet : Result, ISheet
 {
     private static readonly double[] Shares = [0.25, 0.5, 0.75, 0.9, 1];
 
-    private PadSheet(string vehicle, FillResult fill, VentResult? vent, LaunchStandOff? standOff, PadPlumbing plumbing)
+    private PadSheet(string vehicle, FillResult fill, VentResult? vent, LaunchStandOff? standOff, PadPlumbing plumbing,
+        PadProcedure? procedure)
     {
         (Vehicle, Fill, Vent, StandOff, Plumbing) = (vehicle, fill, vent, standOff, plumbing);
+        Procedure = procedure ?? PadProcedure.Of(new()
+        {
+            Fill = fill.DurationWithWater ?? fill.Duration, Vent = vent?.WorstState, Crew = standOff?.Crew,
+                Spectators = standOff?.Spectators,
+        });
         Content = Compose();
     }
 
@@ -34,6 +41,9 @@ public sealed record PadSheet : Result, ISheet
     /// <summary>The line.</summary>
     public PadPlumbing Plumbing { get; }
 
+    /// <summary>States of the pad: what may follow what, who stands where, the longest time in each.</summary>
+    public PadProcedure Procedure { get; }
+
     /// <inheritdoc/>
     public SheetContent Content { get; }
 
@@ -48,7 +58,7 @@ public sealed record PadSheet : Result, ISheet
     [
         new("Fill to", Fill.Fill.Target.ToString(), $"never above {Fill.Fill.Chamber.RatedPressure}"),
         new("Fill time", Fill.Duration.Show()), new("Settles at", Fill.SettledPressure.ToString()),
-        new("Vent time, slowest", Vent?.Slowest.Show() ?? "not given", Vent is null ? "the dump valve's passage isn't given" : ""),
+        new("Vent time, slowest", Vent?.WorstState.Show() ?? "not given", Vent is null ? "the dump valve's passage isn't given" : ""),
     ];
 
     /// <inheritdoc/>
@@ -66,13 +76,15 @@ public sealed record PadSheet : Result, ISheet
     /// <param name="vent">The vent after an abort; without it the time is "not given".</param>
     /// <param name="standOff">The stand-off of the filled vehicle; without it the distances are "not shown".</param>
     /// <param name="equipment">Parts of the line with their ratings; without it the ratings are "not given".</param>
-    public static PadSheet Of(string vehicle, FillResult fill, VentResult? vent, LaunchStandOff? standOff, PadEquipment? equipment = null)
+    /// <param name="procedure">The states of the pad; written from fill, vent and stand-off unless given.</param>
+    public static PadSheet Of(string vehicle, FillResult fill, VentResult? vent, LaunchStandOff? standOff, PadEquipment? equipment = null,
+        PadProcedure? procedure = null)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(fill);
         if ((fill.Fill.Trace ?? vent?.Vent.Trace) is { } trace)
             throw new InvalidDesignException("Pad sheet", [SheetsFindings.SheetOfPublishedTrace(trace.Source.ToString())]);
-        return new(vehicle, fill, vent, standOff, PadPlumbing.Of(fill.Fill, equipment));
+        return new(vehicle, fill, vent, standOff, PadPlumbing.Of(fill.Fill, equipment), procedure);
     }
 
     private SheetContent Compose()
@@ -91,8 +103,9 @@ public sealed record PadSheet : Result, ISheet
                     new("Fill time", Fill.Duration.Show(), Fill.DurationWithWater is { } wet
                         ? $"up to {wet.Show()} with the water in the line" : "from opening the valve to shutting it"),
                     new("Settles at", Fill.SettledPressure.ToString(), "as the gas cools, with the valve shut"),
-                    new("Vent time, slowest", Vent?.Slowest.Show() ?? "not given",
-                        Vent is { } v ? $"from {v.Vent.From} through {v.Vent.Restrictor}" : "the dump valve's passage isn't given"),
+                    new("Vent time, slowest", Vent?.WorstState.Show() ?? "not given",
+                        Vent is { } v ? $"from {v.Vent.From} through {v.Vent.Restrictor}, in the worst state"
+                            : "the dump valve's passage isn't given"),
                 ],
             },
             new("Who stands where") { Facts =
@@ -120,7 +133,8 @@ public sealed record PadSheet : Result, ISheet
                 "Range safety officer asked; countdown aloud; release.",
             ], Blanks = [new("Gauge when shut", "bar gauge"), new($"Gauge after {Watched}", "bar gauge"),
                 new("Gauge at release", "bar gauge")] },
-            new("Abort and misfire") { Rules = SheetRules.Misfire(Vent?.Slowest) },
+            new("Abort and misfire") { Rules = Procedure.Misfires },
+            new("States of the pad: longest time, who stands where, what may follow") { Facts = Procedure.Lines },
             new("Parts of the line") { Facts = Plumbing.Lines },
         ])
         {

@@ -1,5 +1,8 @@
 using System.Globalization;
+using NotebookKit.Filling.ByHand;
+using NotebookKit.Filling.Networks;
 using NotebookKit.Quantities;
+using UnitsNet;
 
 namespace NotebookKit.Logs.Tests.DemoData;
 
@@ -12,6 +15,9 @@ public class DemoDataTests
         ["curlew-proof.csv"] = ProofLogDemo.Text,
         ["curlew-proof-first.csv"] = ProofLogDemo.FirstEveningText,
         ["curlew-fill.csv"] = FillLogDemo.Text,
+        ["curlew-fill-wet.csv"] = PadLogsDemo.WetText,
+        ["curlew-fill-pulsed.csv"] = PadLogsDemo.PulsedText,
+        ["curlew-abort.csv"] = PadLogsDemo.AbortText,
         ["curlew-flight.csv"] = FlightLogDemo.Text,
         ["stock.csv"] = StockListDemo.Text,
     };
@@ -129,6 +135,57 @@ public class DemoDataTests
         Assert.Equal(FillLogDemo.ConductanceLitresPerSecondBar, fit.Conductance.LitresPerSecondBar, 0.002);
         Assert.Equal(3, fit.OpenedAt.Seconds, 0.1);
         Assert.Equal(FillLogDemo.ShutBar, fit.ShutAt.Bar, 0.2);
+    }
+
+    private static readonly PadFill Pad = new()
+    {
+        Chamber = new Chamber(4.56.Litres(), 66.Millimetres(), 65.BarGauge()), Wall = FillWall.Of(new Chamber(4.56.Litres(),
+            66.Millimetres(), 65.BarGauge()), 32.Percent()) with { HeatCapacity = Entropy.FromJoulesPerKelvin(390) },
+                WaterFraction = Ratio.FromDecimalFractions(1.46 / 4.56),
+                Supply = 60.BarGauge(),
+        Restrictor = new SonicRestrictor(0.05.LitresPerSecondBar(), 0.5), Target = 58.BarGauge(), Temperature = 14.Celsius(),
+        Ambient = 1.009.BarAbsolute(), Heat = FillHeat.Wall,
+    };
+
+    // The generator's restrictor passes 0.04, its leak 0.0004 dm³/(s·bar).
+    [Fact]
+    public void Pulsed_log_gives_its_restrictor_and_its_leak_back()
+    {
+        var log = GaugeLog.Read(Path.Combine(Folder, "curlew-fill-pulsed.csv"));
+        var fit = new PulsedFillLog
+        {
+            Fill = Pad, Time = log.Time, Pressure = log.Pressure,
+            Openings = [.. PadLogsDemo.Openings.Select(o => new ValveOpening(o.From.Seconds(), o.To.Seconds()))],
+        }.Fit();
+        Assert.Equal(PadLogsDemo.ConductanceLitresPerSecondBar, fit.Conductance.LitresPerSecondBar, 0.001);
+        Assert.True(fit.ShowsLeak);
+        Assert.Equal(PadLogsDemo.LeakLitresPerSecondBar, fit.Leak.LitresPerSecondBar, 1e-4);
+    }
+
+    // Water first, then gas: the log lies between the quickest and the slowest vent of the library.
+    [Fact]
+    public void Abort_log_is_over_between_the_bounds_of_the_vent()
+    {
+        var log = GaugeLog.Read(Path.Combine(Folder, "curlew-abort.csv"));
+        var vent = new Vent { Chamber = Pad.Chamber, Restrictor = new Orifice(1.Millimetres(), 0.8), From = 58.BarGauge(),
+            WaterFraction = Pad.WaterFraction, Place = new(0.Percent(), VesselStance.Standing), Temperature = 14.Celsius(),
+            Ambient = 1.009.BarAbsolute(), SafePressure = 0.5.BarGauge() }.Run();
+        var over = log.Time.Values.Zip(log.Pressure.Values).First(p => p.First > PadLogsDemo.DumpedAt && p.Second <= 0.5).First;
+        Assert.InRange(over - PadLogsDemo.DumpedAt, vent.Fastest.Seconds - 1, vent.Slowest.Seconds + 1);
+    }
+
+    // For five seconds the gauge hardly moves while the line's water goes in: 60 mL less of gas space raise it by 0.02 bar.
+    [Fact]
+    public void Wet_log_stands_while_the_water_goes_in()
+    {
+        var log = GaugeLog.Read(Path.Combine(Folder, "curlew-fill-wet.csv"));
+        Assert.All(log.Time.Values.Zip(log.Pressure.Values).Where(p => p.First < 8), p => Assert.InRange(p.Second, -0.2, 0.3));
+        Assert.InRange(log.Pressure.Values.Max(), 57.6, 58.4);
+        var wet = (Pad with { Restrictor = new SonicRestrictor(PadLogsDemo.ConductanceLitresPerSecondBar.LitresPerSecondBar(), 0.5),
+            Place = new(0.Percent(), VesselStance.Standing), WaterInLine = 60.Millilitres(), HasCheckValve = true }).Run();
+        Assert.Equal(5.5, wet.WaterFirst!.Value.Seconds, 0.5);
+        var shut = log.Time.Values.Zip(log.Pressure.Values).First(p => p.Second >= 57.9).First - 3;
+        Assert.InRange(shut, wet.Duration.Seconds, wet.LongestThroughWater!.Value.Seconds);
     }
 
     [Fact]

@@ -35,6 +35,9 @@ public class FloorTests
         ["Filling.Supply"] = ["Balances"],
         ["Filling.Vents"] = ["Restrictors", "Balances"],
         ["Filling.Fills"] = ["Restrictors", "Balances", "Supply", "Vents"],
+        ["Filling.Networks"] = ["Restrictors", "Balances", "Supply"],
+        ["Filling.Reliefs"] = ["Restrictors", "Balances"],
+        ["Filling.ByHand"] = ["Restrictors", "Balances", "Supply", "Fills", "Networks"],
         ["Filling.Measured"] = ["Restrictors", "Balances", "Fills"],
 
         ["Propulsion.Charges"] = [],

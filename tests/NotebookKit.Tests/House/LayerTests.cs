@@ -21,6 +21,7 @@ public class LayerTests
         ["Building"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
         ["Filling"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
         ["Propulsion"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels"],
+        ["Launching"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Life"],
         ["Aerodynamics"] = ["Quantities", "Numerics", "Provenance", "Materials"],
         ["Recovery"] = ["Quantities", "Numerics", "Provenance", "Materials"],
         ["Flight"] = ["Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Propulsion", "Aerodynamics", "Recovery"],
@@ -42,7 +43,7 @@ public class LayerTests
         [
             "Quantities", "Numerics", "Provenance", "Materials", "Vessels", "Proofing", "Life", "Building", "Filling", "Propulsion",
                 "Aerodynamics", "Recovery", "Flight", "Evidence",
-            "Record", "DesignFiles", "Clearance",
+            "Record", "DesignFiles", "Clearance", "Launching",
         ],
     };
 

@@ -1,8 +1,10 @@
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Learned;
+using NotebookKit.Filling.ByHand;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Staging;
+using NotebookKit.Launching;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Clearance;
 using NotebookKit.Tests.Flight;
@@ -77,6 +79,10 @@ internal static class LongVerbs
         ["fill with heat to the wall"] = () => Walled.Run(),
         ["fill in a time"] = () => Walled.InTime(60.Seconds()),
         ["vent"] = () => Abort.Run(),
+        ["fill a network of a pad"] = () => Filling.Networks.PadSamples.TwoStages.Fill(10.Seconds()),
+        ["plan a fill by hand"] = () => Hand().Plan(),
+        ["fit a pulsed fill log"] = () => Pulsed().Fit(),
+        ["wait in the sun"] = () => Waiting.Run(),
         ["launches from cylinders"] = () => Boot(10).Run(),
         ["search layups"] = () => Layups.Run(),
         ["sample bursts"] = () => Vessels.Samples.ShortChamber.SampleBursts(1000),
@@ -156,6 +162,24 @@ internal static class LongVerbs
         Chamber = new Chamber(2.5.Litres(), 66.Millimetres(), 45.BarGauge()),
         Target = 40.BarGauge(),
         WaterFraction = 32.Percent(),
+    };
+
+    private static HandFill Hand() => new() { Fill = Walled, Actions = [HandAction.OpenTo(20.BarGauge()), HandAction.Hold(10.Seconds())] };
+
+    private static PulsedFillLog Pulsed()
+    {
+        double[] time = [.. Enumerable.Range(0, 12).Select(i => 2.0 * i)];
+        return new()
+        {
+            Fill = Plain, Openings = [new(0.Seconds(), 10.Seconds())], Time = new("Time", "s", time),
+            Pressure = new("Pressure", "bar gauge", [.. time.Select(t => t < 10 ? t : 10 - (0.01 * t))]),
+        };
+    }
+
+    private static WaitInSun Waiting => new()
+    {
+        Filled = new(40.BarGauge(), 20.Celsius()), Chamber = Plain.Chamber, Sun = new(30.Celsius(), Irradiance.FromWattsPerSquareMeter(900),
+            0.9, 0.9, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(10)),
     };
 
     // The shapes of logs, by hand: what is fitted doesn't matter here.

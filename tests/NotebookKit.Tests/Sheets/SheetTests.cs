@@ -103,6 +103,9 @@ public sealed class SheetTests
         Assert.Equal(sheet.Fill.Duration.Seconds, times[^1], 0.05);
         Assert.Contains(content.Sections.Single(s => s.Heading == "Abort and misfire").Rules,
             r => r.Contains(Made.Vent!.Slowest.Show(), StringComparison.Ordinal));
+        var states = content.Sections.Single(s => s.Heading.StartsWith("States of the pad", StringComparison.Ordinal)).Facts;
+        Assert.Equal(9, states.Count);
+        Assert.Contains(states, f => f.Name == "Venting" && f.Value == (2 * Made.Vent!.WorstState).Show());
         Assert.Equal(Cautions.ForFilling, content.Cautions);
         Assert.Contains(sheet.Plumbing.Lines, l => l is { Name: "Restrictor", Value: "rating not given" });
     }

@@ -59,6 +59,26 @@ public sealed record FillResult : Result
     /// <summary>Fill time with the water in the line going first, at the longest; none where that can't be computed.</summary>
     public Duration? DurationWithWater => WaterFirst is { } first ? Duration + first : null;
 
+    /// <summary>
+    /// Fill time at the longest where the gas bubbles up through water: the water takes all heat at once, and the water in the line goes
+    /// first where that is known. None where the port lies above the water, and with a valve or a supply that changes on the way.
+    /// Source: as <see cref="GasThroughWater"/>.
+    /// </summary>
+    public Duration? LongestThroughWater => !FillWater.Applies(Fill) || Fill.Valve is not null || Fill.SupplyRise is not null
+        || Fill.MeasuredSupply is not null || Fill.Cylinder is not null ? null
+        : FillSimulation.Run(Fill with { Heat = FillHeat.Isothermal, Goal = FillGoal.WhenShut, Target = ShutPressure })
+            is { Trouble: null } slow ? Duration.FromSeconds(slow.Seconds[slow.ShutAt]) + (WaterFirst ?? UnitsNet.Duration.Zero) : null;
+
+    /// <summary>Bounds of the gas that bubbles up through the water, from when the valve is shut; none where the port lies above the water
+    /// or the water could be ice. Source: as <see cref="GasThroughWater"/>.</summary>
+    public GasThroughWaterResult? ThroughWater => FillWater.Applies(Fill) && Materials.Fluids.Water.Range.Contains(
+        Fill.Temperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius))
+        ? new GasThroughWater
+        {
+            Pressure = ShutPressure.ToAbsolute(Fill.Ambient), Temperature = ShutTemperature, GasSpace = Fill.GasVolume, Gas = Fill.Gas,
+            Water = (Fill.Chamber.Volume - Fill.GasVolume) * 1000.KilogramsPerCubicMetre(), WaterTemperature = Fill.Temperature,
+        }.Run() : null;
+
     /// <summary>Pressure when the valve is shut for good.</summary>
     public GaugePressure ShutPressure => AbsolutePressure.FromPascals(_trace.Pascals[_trace.ShutAt]).ToGauge(Fill.Ambient);
 
@@ -154,6 +174,9 @@ public sealed record FillResult : Result
                         + "alone. Three measured fills of hydrogen agree; one of room air was stirred for longer."]
                 : Array.Empty<string>(),
             "Water fills its share of the volume and gives off no vapour.",
+            .. FillWater.Applies(Fill) ? ["Gas that bubbles up through water lies between what is computed here and the water's "
+                + "temperature, "
+                + "full of vapour."] : Array.Empty<string>(),
         ],
         Fill.Properties == GasProperties.Real || Fill.Trace is not null ? PublishedTrace.Range(Fill.Trace)
             : "To 300 bar gauge; above about 100 bar air is no longer ideal and takes up to 15 % less than said.",

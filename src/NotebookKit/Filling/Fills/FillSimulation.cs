@@ -11,33 +11,19 @@ internal static class FillSimulation
 
     private static readonly OdeSettings Settings = new() { RelativeTolerance = 1e-8 };
 
+    /// <summary>Errors allowed per step whatever the size of each unknown.</summary>
+    public static readonly double[] Tolerances = [1e-10, 1e-6, 1e-6, 1e-10, 1e-6];
+
     public static FillTrace Run(PadFill fill) => fill.IsPlain ? Sum(fill) : Integrate(fill);
 
     /// <summary>Steps of time, whatever the fill asks for.</summary>
     public static FillTrace Integrate(PadFill fill)
     {
-        var law = new GasLaw(fill.Gas, fill.Properties);
-        double ambientK = fill.Temperature.Kelvins, startPa = fill.Start.ToAbsolute(fill.Ambient).Pascals,
-            supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals;
-        var gasM3 = fill.GasVolume.CubicMeters;
-        var first = law.AtPressure(startPa, ambientK);
-        var highestPa = fill.Cylinder is { } c ? Math.Min(supplyPa, c.Pressure.ToAbsolute(fill.Ambient).Pascals) : supplyPa;
-        var cylinder = fill.Cylinder is { } bottle ? law.AtPressure(bottle.Pressure.ToAbsolute(fill.Ambient).Pascals, ambientK) : default;
+        var supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals;
         var cylinderM3 = fill.Cylinder?.Volume.CubicMeters ?? 0;
-        var system = new FillSystem(law, fill.Restrictor, new FlowScale(law, highestPa, ambientK), gasM3, supplyPa, ambientK, ambientK)
-        {
-            Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law) : null,
-            Isothermal = fill.Heat == FillHeat.Isothermal,
-            RisePaPerS = fill.SupplyRise?.PascalsPerSecond ?? 0,
-            Measured = fill.MeasuredSupply,
-            AmbientPa = fill.Ambient.Pascals,
-            RiseFromPa = Math.Min(startPa, supplyPa),
-            CylinderM3 = cylinderM3,
-            // A bare bottle of metal keeps its gas near ambient: 20 W/(m²·K) on the surface of a plump cylinder of that volume (typical).
-            CylinderWattsPerKelvin = 20 * 6.5 * Math.Pow(cylinderM3, 2.0 / 3),
-        };
-        Span<double> y = [first.Density * gasM3, ambientK, ambientK, cylinder.Density * cylinderM3, fill.Cylinder is null ? 0 : ambientK];
-        Span<double> tolerance = [1e-10, 1e-6, 1e-6, 1e-10, 1e-6];
+        var system = SystemOf(fill);
+        Span<double> y = StateOf(fill);
+        Span<double> tolerance = Tolerances;
         var rows = new TrajectoryBuilder(FillSystem.Unknowns);
         rows.Add(0, y);
         var firstMass = y[FillSystem.Mass];
@@ -112,6 +98,40 @@ internal static class FillSimulation
             ShutAt = shutAt, FirstMass = firstMass, LastMass = lastMass, SettledPascals = settledPa, Evaluations = evaluations,
                 Trouble = trouble,
         };
+    }
+
+    /// <summary>The equations of a fill.</summary>
+    public static FillSystem SystemOf(PadFill fill)
+    {
+        var law = new GasLaw(fill.Gas, fill.Properties);
+        double ambientK = fill.Temperature.Kelvins, startPa = fill.Start.ToAbsolute(fill.Ambient).Pascals,
+            supplyPa = fill.Supply.ToAbsolute(fill.Ambient).Pascals;
+        var gasM3 = fill.GasVolume.CubicMeters;
+        var highestPa = fill.Cylinder is { } c ? Math.Min(supplyPa, c.Pressure.ToAbsolute(fill.Ambient).Pascals) : supplyPa;
+        var cylinderM3 = fill.Cylinder?.Volume.CubicMeters ?? 0;
+        return new FillSystem(law, fill.Restrictor, new FlowScale(law, highestPa, ambientK), gasM3, supplyPa, ambientK, ambientK)
+        {
+            Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law) : null,
+            Isothermal = fill.Heat == FillHeat.Isothermal,
+            RisePaPerS = fill.SupplyRise?.PascalsPerSecond ?? 0,
+            Measured = fill.MeasuredSupply,
+            AmbientPa = fill.Ambient.Pascals,
+            RiseFromPa = Math.Min(startPa, supplyPa),
+            CylinderM3 = cylinderM3,
+            // A bare bottle of metal keeps its gas near ambient: 20 W/(m²·K) on the surface of a plump cylinder of that volume (typical).
+            CylinderWattsPerKelvin = 20 * 6.5 * Math.Pow(cylinderM3, 2.0 / 3),
+        };
+    }
+
+    /// <summary>What a fill begins with.</summary>
+    public static double[] StateOf(PadFill fill)
+    {
+        var law = new GasLaw(fill.Gas, fill.Properties);
+        var ambientK = fill.Temperature.Kelvins;
+        var first = law.AtPressure(fill.Start.ToAbsolute(fill.Ambient).Pascals, ambientK);
+        var cylinder = fill.Cylinder is { } bottle ? law.AtPressure(bottle.Pressure.ToAbsolute(fill.Ambient).Pascals, ambientK) : default;
+        return [first.Density * fill.GasVolume.CubicMeters, ambientK, ambientK,
+            cylinder.Density * (fill.Cylinder?.Volume.CubicMeters ?? 0), fill.Cylinder is null ? 0 : ambientK];
     }
 
     // Time is a plain sum over pressure, temperature a closed form.

@@ -33,7 +33,7 @@ internal static class FillWater
     {
         if (!Applies(fill)) yield break;
         var (time, why) = TimeOf(fill);
-        var lies = fill.Port == PortPosition.UnderWater ? "The filling port lies under water: the"
+        var lies = fill.PortInEffect == PortPosition.UnderWater ? "The filling port lies under water: the"
             : "The vessel holds water, and where the filling port lies isn't given. If the port lies under water, the";
         yield return FillingFindings.WaterInPortAndLineMovesFirst(
             lies, time, time is not null && WaterPassage.IsUnsourced(fill.Restrictor), why);
@@ -41,5 +41,5 @@ internal static class FillWater
             yield return FillingFindings.WaterRunsBackThroughPort(fill.HasCheckValve);
     }
 
-    private static bool Applies(PadFill fill) => fill.WaterFraction > Ratio.Zero && fill.Port != PortPosition.AboveWater;
+    internal static bool Applies(PadFill fill) => fill.WaterFraction > Ratio.Zero && fill.PortInEffect != PortPosition.AboveWater;
 }

@@ -42,6 +42,10 @@ public sealed record PadFill
     /// of.</summary>
     public PortPosition Port { get; init; }
 
+    /// <summary>Where the filling port lies in a vessel that stands or lies: says in place of <see cref="Port"/> whether the port is under
+    /// water. None unless given.</summary>
+    public PortPlace? Place { get; init; }
+
     /// <summary>Water that stands in port and line when the valve opens; 0.01 mL to 10 L, not known unless given.</summary>
     public Volume? WaterInLine { get; init; }
 
@@ -126,6 +130,9 @@ public sealed record PadFill
                 ? null
                 : FillingFindings.PropertiesOfGasUnknown(Properties.ToString(), Enum.GetNames<GasProperties>()),
             Enum.IsDefined(Port) ? null : FillingFindings.PositionOfFillingPortUnknown(Port.ToString(), Enum.GetNames<PortPosition>()),
+            Place is { } place && Port != PortPosition.NotGiven && place.Validate().Count == 0 && place.Position(WaterFraction) != Port
+                ? FillingFindings.PortAndPlaceDiffer("filling port", Port == PortPosition.UnderWater) : null,
+            .. Place?.Validate() ?? [],
             WaterInLine is { } line ? new ValidRange<Volume>(0.01.Millilitres(), 10.Litres()).Find(line, "water in the line",
                 "A metre of 6 mm hose holds 28 mL.") : null,
             new ValidRange<Duration>(Duration.Zero, 1.Hours()).Find(Watch, "time the vessel is watched", "It cools within minutes."),
@@ -181,6 +188,9 @@ public sealed record PadFill
     /// <summary>Whether pressure and temperature follow from plain sums and closed forms.</summary>
     internal bool IsPlain => Properties == GasProperties.Ideal && Heat != FillHeat.Wall && Valve is null && Cylinder is null
         && SupplyRise is null && MeasuredSupply is null;
+
+    /// <summary>Where the port lies, by its place where that is given.</summary>
+    internal PortPosition PortInEffect => Place?.Position(WaterFraction) ?? Port;
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 

@@ -31,4 +31,12 @@ internal static partial class FillingFindings
 
     internal static Finding TraceIsForComparison(string source) =>
         Finding.Note($"Computed for comparison with {source} alone: nothing here says what any other vessel holds.");
+
+    // Filling/Balances/GasThroughWaterResult
+    internal static Finding WaterIsNoBath(double coolsKelvins, UnitsNet.Mass water) =>
+        Finding.Warning(
+            $"Bringing the gas to the water's temperature {(coolsKelvins > 0 ? "cools" : "warms")} {water.Show()} of water by "
+            + $"{Digits.Round(Math.Abs(coolsKelvins))} K: the bound of full contact takes the water's temperature as fixed. Compute it "
+                + $"for the "
+            + "temperature in between as well.");
 }

@@ -18,6 +18,14 @@ internal static partial class FillingFindings
     internal static Finding PositionOfVentUnknown(string port, IEnumerable<string> names) =>
         Finding.Error($"position of the vent is {port}; it must be one of {string.Join(", ", names)}.");
 
+    // Filling/Restrictors/PortPlace
+    internal static Finding StanceUnknown(string stance, IEnumerable<string> names) =>
+        Finding.Error($"stance of the vessel is {stance}; it must be one of {string.Join(", ", names)}.");
+
+    internal static Finding PortAndPlaceDiffer(string port, bool saidUnderWater) =>
+        Finding.Error($"The {port} is said to lie {(saidUnderWater ? "under" : "above")} water, and by its place it lies "
+            + $"{(saidUnderWater ? "above" : "under")} it. Give the place alone, or measure where the {port} lies.");
+
     internal static Finding VesselHoldsAboveRatedPressure(GaugePressure from, GaugePressure ratedPressure) =>
         Finding.Warning($"The vessel holds {from}, above its rated pressure of {ratedPressure}: vent the vessel from afar and retire it.");
 

@@ -36,6 +36,10 @@ public sealed record Vent
     /// <summary>Where the vent lies; where it isn't given and the vessel holds water, the longer time counts.</summary>
     public PortPosition Port { get; init; }
 
+    /// <summary>Where the vent lies in a vessel that stands or lies: says in place of <see cref="Port"/> whether the vent is under water,
+    /// and how much water can leave. None unless given.</summary>
+    public PortPlace? Place { get; init; }
+
     /// <summary>Temperature of gas and vessel at the start; −20 °C to 150 °C.</summary>
     public Temperature Temperature { get; init; } = 20.Celsius();
 
@@ -80,6 +84,8 @@ public sealed record Vent
                 ? null
                 : FillingFindings.PropertiesOfGasUnknown(Properties.ToString(), Enum.GetNames<GasProperties>()),
             Enum.IsDefined(Port) ? null : FillingFindings.PositionOfVentUnknown(Port.ToString(), Enum.GetNames<PortPosition>()),
+            Place is { } place && Port != PortPosition.NotGiven && place.Validate().Count == 0 && place.Position(WaterFraction) != Port
+                ? FillingFindings.PortAndPlaceDiffer("vent", Port == PortPosition.UnderWater) : null,
             Wall is null ? FillWall.FindBore(Chamber) : null,
             Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
             From > Chamber.RatedPressure ? FillingFindings.VesselHoldsAboveRatedPressure(From, Chamber.RatedPressure) : null,
@@ -87,6 +93,7 @@ public sealed record Vent
         findings.AddRange(PublishedTrace.Find(Trace, Chamber, From, Properties));
         findings.AddRange(Restrictor.Validate());
         findings.AddRange(Wall?.Validate() ?? []);
+        findings.AddRange(Place?.Validate() ?? []);
         return findings.OfType<Finding>().ToList();
     }
 
@@ -103,6 +110,12 @@ public sealed record Vent
 
     /// <summary>Temperature of the gas where it isn't that of the vessel: water that left before has let it expand.</summary>
     internal Temperature? GasAtStart { get; init; }
+
+    /// <summary>Where the vent lies, by its place where that is given.</summary>
+    internal PortPosition PortInEffect => Place?.Position(WaterFraction) ?? Port;
+
+    /// <summary>Water that leaves through a vent under water, over the vessel's volume.</summary>
+    internal Ratio WaterThatLeaves => Place?.WaterAbove(WaterFraction) ?? WaterFraction;
 
     internal FillWall WallOrPlain => Wall ?? FillWall.Of(Chamber, WaterFraction);
 }

@@ -11,11 +11,19 @@ namespace NotebookKit.Filling.Vents;
 /// adiabatic and the isothermal curve.</remarks>
 public sealed record VentResult : Result
 {
+    private readonly Lazy<Duration> _worst;
+
     internal VentResult(Vent vent, IReadOnlyList<FillHeat> ways, IReadOnlyList<Finding> findings)
     {
         Vent = vent;
         Curves = [.. ways.Select(w => VentSimulation.Run(Filling.Vents.WaterFirst.LawFor(vent, w), w))];
         WaterFirst = Filling.Vents.WaterFirst.Of(vent, ways);
+        _worst = new(() =>
+        {
+            if (vent.WaterFraction <= Ratio.Zero || (vent.Place is null && vent.Port != PortPosition.AboveWater)) return Slowest;
+            var wet = Filling.Vents.WaterFirst.Of(vent with { Place = null, Port = PortPosition.UnderWater }, ways)!.Total;
+            return wet > Slowest ? wet : Slowest;
+        });
         Findings = [.. findings, .. Say()];
     }
 
@@ -43,7 +51,7 @@ public sealed record VentResult : Result
     public Duration SlowestGasAlone => Duration.FromSeconds(Curves.Max(c => c.Time[^1]));
 
     /// <summary>Shortest time to the safe pressure; with the water first where the vent is known to lie under it.</summary>
-    public Duration Fastest => WaterFirst is { } wet && Vent.Port == PortPosition.UnderWater ? wet.Fastest
+    public Duration Fastest => WaterFirst is { } wet && Vent.PortInEffect == PortPosition.UnderWater ? wet.Fastest
         : Duration.FromSeconds(Curves.Min(c => c.Time[^1]));
 
     /// <summary>
@@ -51,7 +59,13 @@ public sealed record VentResult : Result
     /// as long again by the gauge.
     /// </summary>
     public Duration Slowest => WaterFirst is not { } wet ? SlowestGasAlone
-        : Vent.Port == PortPosition.UnderWater || wet.Total > SlowestGasAlone ? wet.Total : SlowestGasAlone;
+        : Vent.PortInEffect == PortPosition.UnderWater || wet.Total > SlowestGasAlone ? wet.Total : SlowestGasAlone;
+
+    /// <summary>
+    /// Longest time to the safe pressure whatever the vessel's state: with all of its water at the vent, wherever the vent is said to lie,
+    /// as after a fall. Never shorter than <see cref="Slowest"/>; what a sheet tells people to wait.
+    /// </summary>
+    public Duration WorstState => _worst.Value;
 
     /// <summary>Lowest temperature of the gas: with heat from the wall where that was computed, else without. Ice at the vent is to be
     /// expected.</summary>
@@ -105,7 +119,9 @@ public sealed record VentResult : Result
     [
         new("Time to vented", $"{Digits.Round(Fastest.Seconds)} s to {Digits.Round(Slowest.Seconds)} s",
             $"from {Vent.From} to {Vent.SafePressure}"),
-        new("Minimum wait", $"{Digits.Round(2 * Slowest.Seconds)} s", "twice the longest curve, then only if the gauge reads zero"),
+        .. WorstState > Slowest ? [new ResultLine("Longest in any state", $"{Digits.Round(WorstState.Seconds)} s",
+            "with all the water at the vent, as after a fall")] : Array.Empty<ResultLine>(),
+        new("Minimum wait", $"{Digits.Round(2 * WorstState.Seconds)} s", "twice the longest time, then only if the gauge reads zero"),
         .. WaterFirst is { } wet
             ?
             [
@@ -161,7 +177,7 @@ public sealed record VentResult : Result
             var times = $"{wet.Drain.WaterOut.Show()} of water goes out first, in {Digits.Round(wet.WaterTime.Seconds)} s, then the gas, "
                 + $"in {Digits.Round(wet.GasTime.Seconds)} s: {Digits.Round(wet.Total.Seconds)} s together, against "
                 + $"{Digits.Round(SlowestGasAlone.Seconds)} s with gas alone";
-            yield return Vent.Port == PortPosition.UnderWater
+            yield return Vent.PortInEffect == PortPosition.UnderWater
                 ? FillingFindings.VentLiesUnderWater(times)
                 : FillingFindings.PositionOfVentIsNotGiven(times);
             if (wet.Drain.WaterLeft > UnitsNet.Volume.Zero)

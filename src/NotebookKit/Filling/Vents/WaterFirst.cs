@@ -45,7 +45,7 @@ public sealed record WaterFirst
 
     internal static WaterFirst? Of(Vent vent, IReadOnlyList<FillHeat> ways)
     {
-        if (vent.WaterFraction <= Ratio.Zero || vent.Port == PortPosition.AboveWater) return null;
+        if (vent.WaterFraction <= Ratio.Zero || vent.PortInEffect == PortPosition.AboveWater) return null;
         List<(WaterDrainResult Drain, VentCurve Curve)> paths = [];
         foreach (var exponent in (double[])[1, vent.Gas.HeatCapacityRatio])
         {
@@ -59,8 +59,8 @@ public sealed record WaterFirst
                 continue;
             }
 
-            var rest = vent with { From = drain.PressureThen, WaterFraction = Ratio.Zero,
-                GasAtStart = Temperature.FromKelvins(cooled[^1]) };
+            var rest = vent with { From = drain.PressureThen, WaterFraction = vent.WaterFraction - vent.WaterThatLeaves,
+                Place = null, Port = PortPosition.AboveWater, GasAtStart = Temperature.FromKelvins(cooled[^1]) };
             paths.AddRange(ways.Select(way => (drain, Join(way, drain, cooled, VentSimulation.Run(LawFor(rest, way), way)))));
         }
 
@@ -76,11 +76,13 @@ public sealed record WaterFirst
 
     private static WaterDrainResult DrainOf(Vent vent, double exponent)
     {
-        double start = vent.From.ToAbsolute(vent.Ambient).Pascals, share = 1 - vent.WaterFraction.DecimalFractions;
+        double start = vent.From.ToAbsolute(vent.Ambient).Pascals, 
+            share = vent.GasVolume / (vent.GasVolume + (vent.Chamber.Volume * vent.WaterThatLeaves.DecimalFractions));
         var least = Math.Max(start * Math.Pow(share, exponent), vent.SafePressure.ToAbsolute(vent.Ambient).Pascals) - vent.Ambient.Pascals;
         return new WaterDrain
         {
-            From = vent.From, GasVolume = vent.GasVolume, WaterVolume = vent.Chamber.Volume - vent.GasVolume, Exponent = exponent,
+            From = vent.From, GasVolume = vent.GasVolume, WaterVolume = vent.Chamber.Volume * vent.WaterThatLeaves.DecimalFractions,
+                Exponent = exponent,
                 StopAt = vent.SafePressure,
             Ambient = vent.Ambient, EffectiveArea = Area.FromSquareMeters(WaterPassage.AreaM2(vent.Restrictor, least)),
             WaterDensity = Density.FromKilogramsPerCubicMeter(WaterPassage.Density),

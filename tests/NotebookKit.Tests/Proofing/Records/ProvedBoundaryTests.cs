@@ -1,9 +1,8 @@
-using NotebookKit.Proofing;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using static NotebookKit.Tests.Clearance.CardFixture;
 
-namespace NotebookKit.Tests.Proofing;
+namespace NotebookKit.Tests.Proofing.Records;
 
 /// <summary>Every figure by which a proof makes a proved vessel, tried just on either side of it.</summary>
 public class ProvedBoundaryTests

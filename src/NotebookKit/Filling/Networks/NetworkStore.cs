@@ -1,0 +1,80 @@
+using NotebookKit.Filling.Balances;
+using NotebookKit.Materials.Fluids;
+
+namespace NotebookKit.Filling.Networks;
+
+/// <summary>What fills or empties a store: mass and energy rates of its gas, gas that blows in, water that comes, in SI.</summary>
+internal readonly record struct StoreFlows(double MassRate, double EnergyRate, double Inflow, double InflowK,
+    double WaterRate, double AmbientK);
+
+/// <summary>A cylinder or a vessel of a network in SI.</summary>
+internal sealed class NetworkStore
+{
+    // A bare bottle of metal keeps its gas near ambient: 20 W/(m²·K) on the surface of a plump cylinder of that volume (typical).
+    private const double CylinderFilm = 20, PlumpSurface = 6.5;
+
+    private readonly double _volumeM3, _startPa, _startWaterM3, _startK, _wattsPerKelvin, _density;
+    private readonly HeatPath? _heat;
+    private readonly bool _isothermal;
+
+    public NetworkStore(PadNode node, PadNetwork pad, GasLaw law)
+    {
+        Node = node;
+        _startK = pad.Temperature.Kelvins;
+        if (node is CylinderNode { Cylinder: var cylinder })
+        {
+            (_volumeM3, _startPa) = (cylinder.Volume.CubicMeters, cylinder.Pressure.ToAbsolute(pad.Ambient).Pascals);
+            _wattsPerKelvin = CylinderFilm * PlumpSurface * Math.Pow(_volumeM3, 2.0 / 3);
+        }
+        else if (node is VesselNode vessel)
+        {
+            (_volumeM3, _startPa) = (vessel.Chamber.Volume.CubicMeters, vessel.Start.ToAbsolute(pad.Ambient).Pascals);
+            _startWaterM3 = _volumeM3 - (vessel.Chamber.Volume * (1 - vessel.WaterFraction.DecimalFractions)).CubicMeters;
+            _heat = vessel.Heat == FillHeat.Wall ? new HeatPath(vessel.WallOrPlain, law) : null;
+            _isothermal = vessel.Heat == FillHeat.Isothermal;
+            RatedPa = vessel.Chamber.RatedPressure.ToAbsolute(pad.Ambient).Pascals;
+        }
+
+        _density = law.AtPressure(_startPa, _startK).Density;
+    }
+
+    public PadNode Node { get; }
+
+    /// <summary>Absolute pressure that it is rated to; infinite for a cylinder, which only empties.</summary>
+    public double RatedPa { get; } = double.PositiveInfinity;
+
+    public void Start(Span<double> own)
+    {
+        own[NetworkModel.Mass] = _density * (_volumeM3 - _startWaterM3);
+        own[NetworkModel.Kelvins] = own[NetworkModel.Wall] = _startK;
+        own[NetworkModel.Water] = _startWaterM3;
+    }
+
+    public GasPoint Gas(GasLaw law, ReadOnlySpan<double> own) =>
+        law.At(own[NetworkModel.Kelvins], own[NetworkModel.Mass] / GasM3(own));
+
+    /// <summary>Pressure after cooling to a temperature, Pa.</summary>
+    public double SettledPa(GasLaw law, ReadOnlySpan<double> own, double kelvins) =>
+        law.At(kelvins, own[NetworkModel.Mass] / GasM3(own)).Pascals;
+
+    public double GasM3(ReadOnlySpan<double> own) => _volumeM3 - own[NetworkModel.Water];
+
+    /// <summary>Rates of its unknowns, and what it adds to the sums over the network. First law: m cv dT = Σ ṁ h − u Σ ṁ + Q − p dV −
+    /// m (∂u/∂ρ) dρ.</summary>
+    public void Rates(GasLaw law, ReadOnlySpan<double> own, Span<double> rates, Span<double> totals, in StoreFlows flows)
+    {
+        var gas = Gas(law, own);
+        double volumeM3 = GasM3(own), wallK = own[NetworkModel.Wall], mass = gas.Density * volumeM3;
+        rates[NetworkModel.Mass] = flows.MassRate;
+        rates[NetworkModel.Water] = flows.WaterRate;
+        var work = -gas.Pascals * flows.WaterRate;
+        var densityRate = (flows.MassRate + gas.Density * flows.WaterRate) / volumeM3;
+        var kept = flows.EnergyRate - gas.Energy * flows.MassRate - work - mass * gas.EnergyByDensity * densityRate;
+        var heat = _isothermal ? -kept : _heat is { } path ? path.ToGas(gas, wallK, flows.Inflow, flows.InflowK)
+            : _wattsPerKelvin * (flows.AmbientK - gas.Kelvins);
+        if (!_isothermal) rates[NetworkModel.Kelvins] = (kept + heat) / (mass * gas.Cv);
+        if (_heat is { } wall) rates[NetworkModel.Wall] = wall.WallRate(heat, wallK, flows.AmbientK);
+        totals[NetworkModel.Heat] += heat;
+        totals[NetworkModel.WaterWork] += work;
+    }
+}

@@ -1,0 +1,11 @@
+using NotebookKit.Numerics.Ode;
+
+namespace NotebookKit.Filling.Networks;
+
+/// <summary>A network's rates for the integrator.</summary>
+internal readonly struct NetworkSystem(NetworkModel model) : IOdeSystem
+{
+    public int Dimension => model.Unknowns;
+
+    public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt) => model.Derivatives(y, dydt);
+}

@@ -1,0 +1,232 @@
+using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Restrictors;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Filling.Networks;
+
+/// <summary>Pressures, temperatures and flows of a network over time; its parts with their ratings; how well mass and energy
+/// close.</summary>
+/// <remarks>Source: as <see cref="PadNetwork"/>.</remarks>
+public sealed record PadNetworkResult : Result
+{
+    private readonly NetworkModel _model;
+    private readonly NetworkTrace _trace;
+
+    internal PadNetworkResult(PadNetwork pad, NetworkModel model, double seconds, IReadOnlyList<Finding> findings)
+    {
+        (Pad, _model) = (pad, model);
+        _trace = NetworkTrace.Run(model, seconds);
+        Time = new("Time", "s", Column(_trace.Seconds));
+        Parts = NetworkRatings.Of(pad, Highest);
+        Findings = [.. findings, .. Say(seconds)];
+    }
+
+    /// <summary>The network that was run.</summary>
+    public PadNetwork Pad { get; }
+
+    /// <summary>Times.</summary>
+    public Series Time { get; }
+
+    /// <summary>Every part with its rating, its proof and what may stand in it.</summary>
+    public IReadOnlyList<PartRating> Parts { get; }
+
+    /// <summary>The part whose rating is the least over what may stand in it; none where no part has a rating.</summary>
+    public PartRating? Weakest => Parts.Where(p => p.Margin is not null).MinBy(p => p.Margin);
+
+    /// <summary>Whether every part has a rating and none may be passed: on what is given alone.</summary>
+    public bool IsWithinRatings => Parts.All(p => p.Margin >= 1) && _trace.PassedRating is null;
+
+    /// <summary>Right-hand sides computed.</summary>
+    public int Evaluations => _trace.Evaluations;
+
+    /// <summary>What is amiss with the mass at the end, over the mass that was there or came in [-].</summary>
+    public double MassError
+    {
+        get
+        {
+            var (now, should, total) = Books(MassOf, [0, 0, 1, 0]);
+            return Math.Abs(now - should) / total;
+        }
+    }
+
+    /// <summary>What is amiss with the energy at the end, over the energy that was there or came in [-].</summary>
+    public double EnergyError
+    {
+        get
+        {
+            var (now, should, total) = Books((s, y) => MassOf(s, y) * _model.Gas(s, y).Energy, [1, 1, 0, -1]);
+            return Math.Abs(now - should) / total;
+        }
+    }
+
+    /// <summary>Pressure of a node over time.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no node of that name.</exception>
+    public Series Pressure(string node)
+    {
+        var at = Node(node);
+        return new($"Pressure of {node}", "bar gauge", Column(i => (_trace.Pascals(i, at) - Pad.Ambient.Pascals) / 1e5));
+    }
+
+    /// <summary>Temperature of the gas in a cylinder or vessel over time.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
+    public Series Temperature(string node) => Own(node, "Gas temperature", "°C", NetworkModel.Kelvins, k => k - 273.15);
+
+    /// <summary>Temperature of a vessel's wall over time; that of the start where its heat isn't followed.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
+    public Series WallTemperature(string node) => Own(node, "Wall temperature", "°C", NetworkModel.Wall, k => k - 273.15);
+
+    /// <summary>Water in a vessel over time.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
+    public Series Water(string node) => Own(node, "Water", "L", NetworkModel.Water, v => 1000 * v);
+
+    /// <summary>Flow of gas through a line over time; below 0 where gas runs back.</summary>
+    /// <param name="from">Where the line begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <exception cref="InvalidDesignException">There is no such line.</exception>
+    public Series Flow(string from, string to)
+    {
+        var line = Pad.Links.ToList().FindIndex(l => l.From == from && l.To == to);
+        if (line < 0) throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace($"line from {from} to {to}")]);
+        return new($"Flow from {from} to {to}", "g/s", Column(i => 1000 * _trace.Flow(i, line)));
+    }
+
+    /// <summary>Pressure of a node at the end.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no node of that name.</exception>
+    public GaugePressure End(string node) =>
+        AbsolutePressure.FromPascals(_trace.Pascals(_trace.Count - 1, Node(node))).ToGauge(Pad.Ambient);
+
+    /// <summary>Highest pressure of a node on the way.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no node of that name.</exception>
+    public GaugePressure Highest(string node)
+    {
+        var at = Node(node);
+        return AbsolutePressure.FromPascals(Column(i => _trace.Pascals(i, at)).Max()).ToGauge(Pad.Ambient);
+    }
+
+    /// <summary>When a valve was shut by its gauge; none where it wasn't.</summary>
+    /// <param name="valve">Its name.</param>
+    public Duration? ShutAt(string valve) => _trace.ShutAt.TryGetValue(valve, out var seconds) ? Duration.FromSeconds(seconds) : null;
+
+    /// <summary>Pressure of a vessel after it has cooled to the surroundings from the end of the run.</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
+    public GaugePressure Settled(string node) => AbsolutePressure.FromPascals(_model.Stores[Store(node)].SettledPa(
+        new GasLaw(Pad.Gas, Pad.Properties), Last.Slice(NetworkModel.PerStore * Store(node), NetworkModel.PerStore),
+        Pad.Temperature.Kelvins)).ToGauge(Pad.Ambient);
+
+    /// <inheritdoc/>
+    public override string Title => $"Network of {Pad.Nodes.Count} places and {Pad.Links.Count} lines";
+
+    /// <inheritdoc/>
+    public override ResultStatus Status =>
+        _trace.PassedRating is null && _trace.Trouble is null ? ResultStatus.Completed : ResultStatus.Failed;
+
+    /// <inheritdoc/>
+    public override ModelCard Model => new("Network of stores and lines",
+        [
+            "Gas is mixed at every instant in every cylinder and vessel; lines and junctions hold none, and hoses are followed at rest "
+                + "only.",
+            "A regulator answers at once, by its set pressure, supply effect and droop; a check valve's spring takes its cracking "
+                + "pressure.",
+            "The last thousandth of the pressure ahead is passed in proportion to the drop.",
+            "Water moves first through a port under it, by the same parts, without head; the water gives the gas no heat.",
+        ],
+        "To 300 bar gauge.",
+        [
+            FillingSources.Charging, FillingSources.Iso6358, FillingSources.Naca1135, FillingSources.Torricelli,
+            .. Pad.Links.SelectMany(l => l.Parts).Select(p => p.Narrowest).OfType<IRestrictor>().Any(WaterPassage.IsUnsourced)
+                && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero) ? [WaterPassage.Unsourced] : Array.Empty<Source>(),
+        ]);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ResultLine> Lines =>
+    [
+        .. Pad.Nodes.Where(n => _model.StoreOf[Node(n.Name)] >= 0).Select(n => new ResultLine($"{n.Name} at the end",
+            End(n.Name).ToString(),
+            n is VesselNode ? $"settles at {Settled(n.Name)}, gas at {Digits.Round(Temperature(n.Name).Values[^1])} °C" : "")),
+        .. _trace.ShutAt.Select(s => new ResultLine($"{s.Key} shut at", $"{Digits.Round(s.Value)} s")),
+        .. Weakest is { } weak ? [new ResultLine("Weakest part", $"{weak.Name}, to {weak.RatedTo}",
+            $"{weak.MayStand} may stand in it; {weak.ProofText}")] : Array.Empty<ResultLine>(),
+        new("Within all ratings", IsWithinRatings ? "yes" : Parts.Any(p => p.Margin is null) ? "not shown" : "no"),
+    ];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
+
+    /// <inheritdoc/>
+    public override Working Working => new(Title,
+    [
+        new("Every store", @"\frac{dU}{dt} = \sum \dot m\,h + Q - p\,\frac{dV}{dt}", $"{Evaluations} evaluations in steps of time",
+            $"mass closes to {Digits.Round(MassError, 2)}, energy to {Digits.Round(EnergyError, 2)}", FillingSources.Charging),
+    ]);
+
+    private ReadOnlySpan<double> Last => _trace.State(_trace.Count - 1);
+
+    private double[] Column(Func<int, double> value)
+    {
+        var column = new double[_trace.Count];
+        for (var i = 0; i < column.Length; i++) column[i] = value(i);
+        return column;
+    }
+
+    private Series Own(string node, string what, string unit, int which, Func<double, double> show)
+    {
+        var at = (NetworkModel.PerStore * Store(node)) + which;
+        return new($"{what} of {node}", unit, Column(i => show(_trace.State(i)[at])));
+    }
+
+    private int Node(string name) => Pad.Nodes.ToList().FindIndex(n => n.Name == name) is >= 0 and var at ? at
+        : throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace(name)]);
+
+    private int Store(string name) => _model.StoreOf[Node(name)] is >= 0 and var at ? at
+        : throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace($"cylinder or vessel {name}")]);
+
+    private static double MassOf(int store, ReadOnlySpan<double> y) => y[NetworkModel.PerStore * store];
+
+    private delegate double Holds(int store, ReadOnlySpan<double> y);
+
+    // What there is, what should be, and by what the difference is measured.
+    private (double Now, double Should, double Total) Books(Holds holds, double[] signs)
+    {
+        double now = 0, should = 0;
+        for (var s = 0; s < _model.Stores.Count; s++)
+        {
+            now += holds(s, Last);
+            should += holds(s, _trace.State(0));
+        }
+
+        var total = Math.Max(Math.Abs(now), Math.Abs(should));
+        for (var k = 0; k < NetworkModel.Totals; k++) should += signs[k] * Last[_model.TotalsAt + k];
+        return (now, should, total);
+    }
+
+    private IEnumerable<Finding> Say(double seconds)
+    {
+        if (_trace.PassedRating is { } over)
+        {
+            var vessel = (VesselNode)_model.Stores[over].Node;
+            yield return FillingFindings.VesselPassesRating(vessel.Name, vessel.Chamber.RatedPressure, Time[Time.Count - 1]);
+        }
+
+        if (_trace.Trouble is { } trouble) yield return Finding.Error(trouble);
+        foreach (var part in Parts.Where(p => p.Margin < 1))
+            yield return FillingFindings.PadPartBelowPressure(part.Name, part.RatedTo!.Value, part.MayStand);
+        var unrated = Parts.Where(p => p.RatedTo is null).Select(p => p.Name).ToList();
+        if (unrated.Count > 0) yield return FillingFindings.PadPartsUnrated(unrated);
+        if (Status != ResultStatus.Completed) yield break;
+        foreach (var link in Pad.Links)
+        {
+            foreach (var valve in link.Parts.OfType<ValvePart>().Where(v => v.ShutsAt is not null && ShutAt(v.Name) is null))
+                yield return FillingFindings.ValveNeverShut(valve.Name, valve.Watches ?? link.To, valve.ShutsAt!.Value,
+                    End(valve.Watches ?? link.To), seconds);
+        }
+    }
+}

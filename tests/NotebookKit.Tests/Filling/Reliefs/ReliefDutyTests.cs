@@ -1,0 +1,57 @@
+using NotebookKit.Filling.Reliefs;
+using NotebookKit.Provenance;
+using NotebookKit.Quantities;
+using UnitsNet;
+
+namespace NotebookKit.Tests.Filling.Reliefs;
+
+public class ReliefDutyTests
+{
+    private static readonly ReliefDuty Duty = new()
+    {
+        Valve = new(42.BarGauge(), Area.FromSquareMillimeters(20), 0.6) { Overpressure = 10.Percent() },
+        Chamber = new Chamber(2.5.Litres(), 66.Millimetres(), 45.BarGauge()), Passage = new Orifice(1.Millimetres(), 0.8),
+        Cylinder = 200.BarGauge(), Gas = Gas.Air with { Real = null },
+    };
+
+    // The full cylinder through 1 mm: 0.8 π/4 mm² × 0.684731 × 201.01325 bar/√(R T) = 29.8 g/s.
+    [Fact]
+    public void What_comes_in_is_choked_from_the_full_cylinder()
+    {
+        var result = Duty.Run();
+        var choked = 0.8 * Math.PI / 4 * 1e-6 * 0.684731 * 201.01325e5 / Math.Sqrt(287.05287 * 293.15);
+        Tolerance.Relative(1000 * choked, result.Inflow.GramsPerSecond, 1e-5);
+        // Air at 200 bar and 20 °C chokes at some 8 % more than an ideal gas.
+        Assert.InRange((Duty with { Gas = Gas.Air }).Run().Inflow / result.Inflow, 1.03, 1.15);
+    }
+
+    [Fact]
+    public void A_valve_that_is_large_enough_and_set_low_enough_protects()
+    {
+        var result = Duty.Run();
+        Assert.True(result.Protects);
+        Assert.Empty(result.Findings);
+        Assert.True(result.Capacity > result.Inflow);
+        var same = (Duty with { Valve = Duty.Valve with { FlowArea = result.RequiredArea } }).Run();
+        Tolerance.Relative(1, same.Capacity / same.Inflow, 1e-9);
+    }
+
+    [Fact]
+    public void A_valve_too_small_too_high_or_too_late_says_what_would_help()
+    {
+        void Says(ReliefDuty wrong, string sentence)
+        {
+            var result = wrong.Run();
+            Assert.False(result.Protects);
+            Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains(sentence,
+                StringComparison.Ordinal));
+        }
+
+        Says(Duty with { Valve = Duty.Valve with { FlowArea = Area.FromSquareMillimeters(1) } }, "or a smaller restrictor");
+        Says(Duty with { Valve = Duty.Valve with { Set = 46.BarGauge() } }, "set the valve to 45 bar gauge at most");
+        Says(Duty with { Valve = Duty.Valve with { Set = 45.BarGauge() } }, "smaller overpressure");
+        Assert.Contains((Duty with { FillsTo = 41.BarGauge() }).Run().Findings, f => f.Message.Contains("may simmer",
+            StringComparison.Ordinal));
+        Assert.Throws<InvalidDesignException>(() => (Duty with { Valve = Duty.Valve with { Discharge = 2 } }).Run());
+    }
+}
