@@ -11,8 +11,8 @@ namespace NotebookKit.Logs;
 /// <summary>A club's folder as one thing: the design with its tests, the vessels' service records, the logs, the shelf.</summary>
 /// <remarks>
 /// <c>design.json</c>; <c>tests/*.json</c>, one test a file; <c>vessels/*.service.jsonl</c>; <c>vessels/*.proof.json</c>, records of
-/// proofs; <c>logs/*.csv</c>; <c>stock.csv</c>; <c>day.json</c>, what was measured on the day of a flight. What isn't there is left out; what lies
-/// there and is none of these is named.
+/// proofs; <c>logs/*.csv</c>; <c>stock.csv</c>; <c>day.json</c>, what was measured on the day of a flight. What isn't there is left
+/// out; what lies there and is none of these is named.
 /// </remarks>
 public sealed record ClubFolder
 {

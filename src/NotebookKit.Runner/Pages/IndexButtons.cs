@@ -23,6 +23,7 @@ internal sealed class IndexButtons(RunOptions options)
     public string ToHtml(IReadOnlyList<NotebookReport> reports)
     {
         var links = Papers.Select(p => (p.Words, To: Target(reports, p.Sheet, p.Place))).Where(l => l.To is not null).ToList();
+        if (File.Exists(options.LivePage)) links.Add(("Live page", Path.GetFileName(options.LivePage)));
         return links.Count == 0 ? "" : "<nav class=\"buttons\" aria-label=\"Papers\">"
             + string.Concat(links.Select(l => $"<a href=\"{l.To}\">{l.Words}</a>")) + "</nav>";
     }

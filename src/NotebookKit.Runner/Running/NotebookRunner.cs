@@ -35,6 +35,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         if (options.Shard is null)
         {
             SheetFolder.WriteFor(options, reports);
+            LivePage.CopyTo(options.LivePage);
             AtomicFile.Write(options.IndexFile, new IndexPage(options).Write(reports));
         }
 

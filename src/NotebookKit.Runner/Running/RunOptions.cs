@@ -74,6 +74,9 @@ internal sealed record RunOptions(IReadOnlyList<string> Notebooks, string Output
     /// <summary>Folder of the sheets for the bench and the pad.</summary>
     public string SheetFolder => Path.Combine(OutputFolder, "sheets");
 
+    /// <summary>Where the page that computes by itself goes.</summary>
+    public string LivePage => Path.Combine(OutputFolder, Pages.LivePage.FileName);
+
     /// <summary>Where the list of all pages goes.</summary>
     public string IndexFile => Path.Combine(OutputFolder, "index.html");
 }

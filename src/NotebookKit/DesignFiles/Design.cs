@@ -79,6 +79,9 @@ public sealed class Design : IEquatable<Design>
     /// <summary>Every single value: stated, default, or not given.</summary>
     public IReadOnlyList<DesignGiven> Givens => _givens.Value;
 
+    /// <summary>The same without their plain names, which take each given to be held against all others.</summary>
+    internal IReadOnlyList<DesignGiven> UnnamedGivens => _read;
+
     /// <summary>The defaults that stand because the file leaves them out.</summary>
     public IReadOnlyList<DesignGiven> Defaults => [.. Givens.Where(g => g.State == GivenState.Default)];
 

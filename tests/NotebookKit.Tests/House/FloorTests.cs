@@ -81,6 +81,9 @@ public class FloorTests
 
         ["Numerics.Bits"] = [],
         ["Numerics.Functions"] = [],
+        ["Launching.Heating"] = [],
+        ["Launching"] = [],
+
         ["Numerics"] = ["Bits"],
         ["Numerics.Fits"] = [""],
         ["Numerics.Ode"] = [""],

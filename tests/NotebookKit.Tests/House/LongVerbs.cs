@@ -4,7 +4,7 @@ using NotebookKit.Filling.ByHand;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.RigidBody;
 using NotebookKit.Flight.Staging;
-using NotebookKit.Launching;
+using NotebookKit.Launching.Heating;
 using NotebookKit.Quantities;
 using NotebookKit.Tests.Clearance;
 using NotebookKit.Tests.Flight;

@@ -1,5 +1,5 @@
+using System.Collections.Frozen;
 using System.Globalization;
-using System.Text.RegularExpressions;
 using NotebookKit.Quantities;
 using NotebookKit.Quantities.Texts;
 using UnitsNet;
@@ -13,7 +13,7 @@ internal sealed class UnitKind
 
     private readonly Type _quantity;
     private readonly string _word;
-    private readonly Regex _regex;
+    private readonly FrozenDictionary<string, Func<double, object?>> _meant;
 
     private UnitKind(Type type, string noun, string example, params string[] units)
     {
@@ -21,7 +21,7 @@ internal sealed class UnitKind
         _quantity = type == typeof(GaugePressure) || type == typeof(AbsolutePressure) ? typeof(Pressure) : type;
         _word = type == typeof(GaugePressure) ? UnitText.Gauge : type == typeof(AbsolutePressure) ? UnitText.Absolute : "";
         Pattern = $"^{NumberPattern} ?({string.Join('|', units.Select(Plain))}){(_word.Length > 0 ? " " + _word : "")}$";
-        _regex = new Regex(Pattern, RegexOptions.CultureInvariant);
+        _meant = units.ToFrozenDictionary(u => u, Meaning, StringComparer.Ordinal);
     }
 
     public Type Type { get; }
@@ -65,17 +65,54 @@ internal sealed class UnitKind
     {
         // No number has so many digits; what is longer isn't looked at.
         if (text.Length > 60 || text.EndsWith('\n')) return null;
-        var match = _regex.Match(text);
-        if (!match.Success) return null;
-        var unit = match.Groups[3].Value;
-        if (Type == typeof(SonicConductance))
-            return UnitText.Number(text[..match.Groups[3].Index].TrimEnd()) is { } flow and > 0
-                ? SonicConductance.FromLitresPerSecondBar(flow) : null;
-        if (UnitText.Number(text[..match.Groups[3].Index].TrimEnd()) is not { } number
-            || UnitText.Of(_quantity, number, unit) is not { } quantity || !double.IsFinite(Base(quantity))) return null;
-        return quantity is not Pressure pressure || _word.Length == 0 ? quantity
-            : _word == UnitText.Gauge ? GaugePressure.FromDifference(pressure)
-            : pressure.Pascals >= 0 ? AbsolutePressure.FromDifference(pressure) : null;
+        var end = NumberEnd(text);
+        if (end == 0) return null;
+        var unit = text.AsSpan(end < text.Length && text[end] == ' ' ? end + 1 : end);
+        if (_word.Length > 0)
+        {
+            if (unit.Length <= _word.Length + 1 || !unit.EndsWith(_word, StringComparison.Ordinal) || unit[^(_word.Length + 1)] != ' ')
+                return null;
+            unit = unit[..^(_word.Length + 1)];
+        }
+
+        return _meant.TryGetValue(unit.ToString(), out var of) && UnitText.Number(text[..end]) is { } number ? of(number) : null;
+    }
+
+    // So many letters at the start are a number as the pattern has it; 0 where they aren't one.
+    private static int NumberEnd(string text)
+    {
+        int Digits(int from)
+        {
+            while (from < text.Length && char.IsAsciiDigit(text[from])) from++;
+            return from;
+        }
+
+        var first = text.Length > 0 && text[0] is '-' or '+' ? 1 : 0;
+        var end = Digits(first);
+        if (end == first) return 0;
+        if (end < text.Length && text[end] == '.' && Digits(end + 1) is var decimals && decimals > end + 1) end = decimals;
+        if (end < text.Length && text[end] is 'e' or 'E')
+        {
+            var power = end + 1 < text.Length && text[end + 1] is '-' or '+' ? end + 2 : end + 1;
+            if (Digits(power) is var after && after > power) end = after;
+        }
+
+        return end;
+    }
+
+    // What so much of a unit means; the unit's name is looked up once.
+    private Func<double, object?> Meaning(string unit)
+    {
+        if (Type == typeof(SonicConductance)) return v => v > 0 ? SonicConductance.FromLitresPerSecondBar(v) : null;
+        var make = UnitText.Maker(_quantity, unit)!;
+        return v =>
+        {
+            var quantity = make(v);
+            if (!double.IsFinite(Base(quantity))) return null;
+            return quantity is not Pressure pressure || _word.Length == 0 ? quantity
+                : _word == UnitText.Gauge ? GaugePressure.FromDifference(pressure)
+                : pressure.Pascals >= 0 ? AbsolutePressure.FromDifference(pressure) : null;
+        };
     }
 
     /// <summary>A value as a file has it, every digit kept.</summary>
@@ -106,7 +143,7 @@ internal sealed class UnitKind
         var shown = text.Length > 60 ? $"{text[..60]}..." : text;
         if (text.Contains(',', StringComparison.Ordinal)) return DesignFilesFindings.Comma(what, shown, Example);
         if (UnitText.Number(text) is not null) return DesignFilesFindings.NoUnit(what, shown, Article(Noun), Shown, Example);
-        if (_word.Length > 0 && _regex.IsMatch($"{text} {_word}")) return DesignFilesFindings.GaugeOrAbsolute(what, shown, Example);
+        if (_word.Length > 0 && Read($"{text} {_word}") is not null) return DesignFilesFindings.GaugeOrAbsolute(what, shown, Example);
         return All.FirstOrDefault(k => k != this && k.Read(text) is not null) is { } other
             ? DesignFilesFindings.OtherKind(what, shown, Article(other.Noun), Article(Noun), Example)
             : DesignFilesFindings.NotOfKind(what, shown, Article(Noun), Shown, Example);

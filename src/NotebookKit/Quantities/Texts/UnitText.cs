@@ -50,11 +50,14 @@ internal static class UnitText
         text.EndsWith(" " + word, StringComparison.OrdinalIgnoreCase) ? text[..^(word.Length + 1)].TrimEnd() : null;
 
     /// <summary>So much of a unit; nothing where the name is none of this quantity.</summary>
-    public static IQuantity? Of(Type quantity, double number, string unit)
+    public static IQuantity? Of(Type quantity, double number, string unit) => Maker(quantity, unit)?.Invoke(number);
+
+    /// <summary>What makes so much of a unit; nothing where the name is none of this quantity.</summary>
+    public static Func<double, IQuantity>? Maker(Type quantity, string unit)
     {
-        if (Own.TryGetValue((quantity, unit), out var make)) return make(number);
+        if (Own.TryGetValue((quantity, unit), out var make)) return make;
         var units = Quantity.Infos.First(i => i.ValueType == quantity).UnitType;
-        return UnitParser.Default.TryParse(unit, units, CultureInfo.InvariantCulture, out var found) ? Quantity.From(number, found) : null;
+        return UnitParser.Default.TryParse(unit, units, CultureInfo.InvariantCulture, out var found) ? v => Quantity.From(v, found) : null;
     }
 
     /// <summary>Number and unit in one; nothing where the text is none of this quantity, or its unit is missing.</summary>

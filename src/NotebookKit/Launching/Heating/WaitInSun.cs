@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using UnitsNet;
 
-namespace NotebookKit.Launching;
+namespace NotebookKit.Launching.Heating;
 
 /// <summary>A filled vessel that waits on its pad in sun and air: temperature of its wall and contents and its pressure over time, and when
 /// it has to be vented.</summary>

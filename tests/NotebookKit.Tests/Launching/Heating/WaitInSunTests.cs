@@ -1,9 +1,9 @@
-using NotebookKit.Launching;
+using NotebookKit.Launching.Heating;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
 
-namespace NotebookKit.Tests.Launching;
+namespace NotebookKit.Tests.Launching.Heating;
 
 public class WaitInSunTests
 {

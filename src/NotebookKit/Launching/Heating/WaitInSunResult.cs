@@ -5,7 +5,7 @@ using NotebookKit.Quantities;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace NotebookKit.Launching;
+namespace NotebookKit.Launching.Heating;
 
 /// <summary>A vessel that waited in the sun: how warm, how much pressure, and when to vent.</summary>
 /// <remarks>Source: as <see cref="WaitInSun"/>.</remarks>

@@ -1,7 +1,7 @@
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities.Numbers;
 
-namespace NotebookKit.Launching;
+namespace NotebookKit.Launching.Heating;
 
 /// <summary>Wall and contents of a vessel that waits in the sun, in SI.</summary>
 internal readonly struct SunSystem : IOdeSystem

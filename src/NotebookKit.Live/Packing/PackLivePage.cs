@@ -1,0 +1,84 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.IO.Compression;
+using System.Linq;
+using System.Text;
+using Microsoft.Build.Framework;
+using Microsoft.Build.Utilities;
+
+/// <summary>Puts the compiled library, the page's script and style and the demo designs into one HTML file.</summary>
+public sealed class PackLivePage : Task
+{
+    // Printable letters but those that end a script element or a reference: 91 of them, so that two carry 13 bits.
+    private static readonly char[] Letters = Enumerable.Range(33, 94).Select(c => (char)c)
+        .Where(c => c != '<' && c != '&' && c != '\\').ToArray();
+
+    /// <summary>Folder of the published framework.</summary>
+    public string Framework { get; set; }
+
+    /// <summary>Folder of the page's own parts.</summary>
+    public string Parts { get; set; }
+
+    /// <summary>Designs that the page offers.</summary>
+    public ITaskItem[] Designs { get; set; }
+
+    /// <summary>File to write.</summary>
+    public string To { get; set; }
+
+    /// <inheritdoc/>
+    public override bool Execute()
+    {
+        var page = File.ReadAllText(Path.Combine(Parts, "live.html"));
+        page = page.Replace("/*live.css*/", File.ReadAllText(Path.Combine(Parts, "live.css")));
+        var scripts = Directory.GetFiles(Parts, "*.js").Where(f => Path.GetFileName(f) != "worker.js")
+            .OrderBy(f => f, StringComparer.Ordinal);
+        page = page.Replace("/*live.js*/", string.Concat(scripts.Select(File.ReadAllText)));
+        page = page.Replace("/*worker.js*/", File.ReadAllText(Path.Combine(Parts, "worker.js")));
+        var files = new StringBuilder();
+        foreach (var design in Designs)
+            files.Append("<script type=\"text/plain\" class=\"design\" data-name=\"" + Path.GetFileName(design.ItemSpec) + "\">")
+                .Append(File.ReadAllText(design.ItemSpec).Replace("<", "\\u003c")).Append("</script>\n");
+        foreach (var file in Directory.GetFiles(Framework).Where(f => f.EndsWith(".wasm", StringComparison.Ordinal)
+            || f.EndsWith(".js", StringComparison.Ordinal)).OrderBy(f => f, StringComparer.Ordinal))
+        {
+            var packed = Packed(File.ReadAllBytes(file));
+            files.Append("<script type=\"text/plain\" class=\"part\" data-name=\"" + Path.GetFileName(file) + "\" data-bytes=\""
+                + packed.Length + "\">").Append(Text(packed)).Append("</script>\n");
+        }
+
+        File.WriteAllText(To, page.Replace("<!--parts-->", files.ToString()), new UTF8Encoding(false));
+        Log.LogMessage(MessageImportance.Low, "Packed " + To);
+        return true;
+    }
+
+    private static byte[] Packed(byte[] bytes)
+    {
+        using (var to = new MemoryStream())
+        {
+            // The smallest size has no name in the oldest framework that a build task is compiled for.
+            using (var zip = new GZipStream(to, (CompressionLevel)3, true)) zip.Write(bytes, 0, bytes.Length);
+            return to.ToArray();
+        }
+    }
+
+    private static string Text(byte[] bytes)
+    {
+        var text = new StringBuilder((bytes.Length * 16 / 13) + 4);
+        int held = 0, bits = 0;
+        foreach (var one in bytes)
+        {
+            held |= one << bits;
+            bits += 8;
+            if (bits < 13) continue;
+            Put(text, held & 0x1fff);
+            held >>= 13;
+            bits -= 13;
+        }
+
+        if (bits > 0) Put(text, held & 0x1fff);
+        return text.ToString();
+    }
+
+    private static void Put(StringBuilder text, int value) => text.Append(Letters[value % 91]).Append(Letters[value / 91]);
+}
