@@ -23,7 +23,7 @@ var scatter = club.Scatter!;
 var flightEvidence = new FlightEvidence
 {
     Day = flightDay, Vessel = proved, Service = service, VesselTemperature = site.Temperature,
-    ResinMoisture = Property.Measured(0.5.Percent(), 0, "invented: a strip kept with the vessel, weighed on the day"), Fill = fillPlan, Fins = [finsJudged],
+    ResinMoisture = Property.Measured(0.5.Percent(), 0, "invented: a strip kept with the vessel, weighed on the day"), Fill = fillPlan, Pad = stage.Pad, Fins = [finsJudged],
     Recovery = stage.RecoveryGear!.Check(), Stability = flown.Stability(), StandOff = flown.StandOff(site),
     Scatter = flown.Disperse(site, scatter.Spread, scatter.Flights, scatter.Seed, batch: session.Batch), Flight = "first flight of the season",
 };

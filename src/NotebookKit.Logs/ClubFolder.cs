@@ -107,7 +107,12 @@ public sealed record ClubFolder
     /// <exception cref="DesignFileException">A change of the day means no value of the design, or can't be that.</exception>
     public IFlightCard Card(FlightDay? day = null) => Design.Card(day ?? Day ?? throw new InvalidDesignException(Design.Name,
         [Finding.Error($"the folder has no {DayName}. Write one: {{ \"day\": \"2026-05-02\", \"vessels\": [ {{ \"serial\": "
-            + $"\"{(Vessels.Count > 0 ? Vessels[0].Serial : "R-1")}\", \"wall temperature\": \"24 °C\" }} ] }}.")]), Proofs, Vessels);
+            + $"\"{(Vessels.Count > 0 ? Vessels[0].Serial : "R-1")}\", \"wall temperature\": \"24 °C\" }} ] }}.")]), Proofs, Vessels, UnreadTests());
+
+    // A test that lies there and isn't read may be the one that speaks against the vessel.
+    private List<Finding> UnreadTests() => Unused.Where(f => f.StartsWith("tests/", StringComparison.Ordinal)).ToList() is { Count: > 0 } lie
+        ? [Finding.Error($"{string.Join(", ", lie)} in the folder of tests {(lie.Count == 1 ? "is" : "are")} not read as a test. Make each a "
+            + "test, a file that ends with .json, or take it out of the folder with a reason.")] : [];
 
     /// <summary>Judges the log of a proof against the plan of the design's own proof. Source: as <see cref="ProofReadings"/>.</summary>
     /// <param name="path">Path of the log.</param>
@@ -118,13 +123,25 @@ public sealed record ClubFolder
     /// judged.</exception>
     public ProofRecord Judge(string path, string? serial = null, DateOnly? day = null)
     {
-        var readings = GaugeLog.Read(path) is var log && (serial ?? log.Serial) is { } own && StageOf(own) is var stage
-            ? log.ToReadings(stage.Proof) with { Serial = own, Day = day ?? log.Day, Vessel = log.Vessel ?? stage.Name }
-            : throw new InvalidDesignException(log.File, [Finding.Error("the log doesn't say which vessel was proved. Add a line "
-                + "\"# serial: R-1\" above its header, or give the serial.")]);
-        return readings.Day is not null ? readings.Judge() : throw new InvalidDesignException(log.File, [Finding.Error("the log doesn't "
-            + "say on which day the vessel was proved. Add a line \"# day: 2026-05-01\" above its header, or give the day.")]);
+        var log = GaugeLog.Read(path);
+        var own = serial ?? log.Serial ?? throw Refused(log, "the log doesn't say which vessel was proved. Add a line \"# serial: R-1\" above "
+            + "its header, or give the serial.");
+        if (log.Serial is { } logged && !Same(logged, own))
+            throw Refused(log, $"the log is of {logged}, and {own} was asked for. A proof counts for the very vessel that was proved.");
+        var on = day ?? log.Day ?? throw Refused(log, "the log doesn't say on which day the vessel was proved. Add a line \"# day: "
+            + "2026-05-01\" above its header, or give the day.");
+        if (log.Day is { } stamped && stamped != on)
+            throw Refused(log, FormattableString.Invariant($"the log is of {stamped:yyyy-MM-dd}, and {on:yyyy-MM-dd} was asked for.")
+                + " A proof keeps its day.");
+        if (Proofs.FirstOrDefault(p => p.Readings.Pressure.Values.SequenceEqual(log.Pressure.Values)
+            && p.Readings.Time.Values.SequenceEqual(log.Time.Values)) is { } known)
+            throw Refused(log, $"its readings are those of the proof of {known.Readings.Serial} that is written down already. One proof is "
+                + "one record.");
+        var stage = StageOf(own);
+        return (log.ToReadings(stage.Proof) with { Serial = own, Day = on, Vessel = log.Vessel ?? stage.Name, MadeAs = stage.Mark }).Judge();
     }
+
+    private static InvalidDesignException Refused(GaugeLog log, string sentence) => new(Path.GetFileName(log.File), [Finding.Error(sentence)]);
 
     // Of two stages the one that the vessel's service record is of.
     private DesignFiles.Parts.DesignStage StageOf(string serial) => Design.Stages.Count == 1 ? Design.Stages[0]

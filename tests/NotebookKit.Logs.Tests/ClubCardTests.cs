@@ -10,7 +10,7 @@ namespace NotebookKit.Logs.Tests;
 public sealed class ClubCardTests : IDisposable
 {
     private const string Today = """
-        { "day": "2026-05-02", "flight": "first",
+        { "day": "2026-05-02", "flight": "first", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ],
           "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
         """;
 
@@ -107,12 +107,81 @@ public sealed class ClubCardTests : IDisposable
     [Fact]
     public void A_change_of_the_day_counts_for_the_card_and_moves_no_file()
     {
-        File.WriteAllText(In("day.json"), Today.Replace("\"flight\": \"first\",",
-            "\"changes\": [ { \"of\": \"site.wind.speed\", \"is\": \"9 m/s\" } ],", StringComparison.Ordinal));
+        File.WriteAllText(In("day.json"), Today.Replace("\"is\": \"3 m/s\"", "\"is\": \"9 m/s\"", StringComparison.Ordinal));
         var card = ClubFolder.Read(_folder).Card();
         Assert.False(card.IsGo);
         Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("wind", StringComparison.Ordinal));
         Assert.Equal(Curlew, Design.Read(In("design.json")));
+    }
+
+    [Fact]
+    public void A_wind_that_was_not_measured_today_forbids()
+    {
+        File.WriteAllText(In("day.json"), """
+            { "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
+            """);
+        Forbids("not measured today: wind");
+    }
+
+    [Theory]
+    [InlineData("site.ceiling", "2000 m")]
+    [InlineData("ceiling", "2000 m")]
+    [InlineData("throat", "14 mm", "The vessel was changed since the proof of C-1")]
+    [InlineData("rating.working pressure", "80 bar gauge")]
+    public void What_is_permitted_required_or_tested_is_not_changed_for_a_day(string of, string to, string? says = null)
+    {
+        File.WriteAllText(In("day.json"), Today.Replace("\"changes\": [", $$"""
+            "changes": [ { "of": "{{of}}", "is": "{{to}}" },
+            """, StringComparison.Ordinal));
+        if (says is not null) Forbids(says);
+        else
+        {
+            Assert.Contains("isn't changed for a day", Assert.Throws<InvalidDesignException>(() => ClubFolder.Read(_folder).Card()).Message,
+                StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("""{ "kind": "hose", "rated to": "100 bar gauge" }""", """{ "kind": "hose", "rated to": "15 bar gauge" }""",
+        "The hose is rated to 15 bar gauge")]
+    [InlineData("""{ "kind": "hose", "rated to": "100 bar gauge" }""", """{ "kind": "hose" }""", "Rating not given: hose")]
+    [InlineData("""
+        ,
+              { "kind": "dump valve", "rated to": "100 bar gauge" }
+        """, "", "No dump valve is given")]
+    [InlineData("\"regulator\": \"60 bar gauge\"", "\"regulator\": \"90 bar gauge\"", "the regulator is set to 90 bar gauge")]
+    [InlineData("\"at most\": 1,", "\"at most\": 0.5,", "a requirement of the design doesn't hold: fill pressure within the rating")]
+    [InlineData("\"depth\": \"24 mm\",\n        \"opening\"", "\"depth\": \"20 mm\",\n        \"opening\"", "was changed since the proof", true)]
+    public void What_is_wrong_in_the_design_forbids(string was, string now, string says, bool withoutTests = false)
+    {
+        var design = withoutTests ? Curlew.Without("evidence").Without("rating.working pressure") : Curlew;
+        var text = design.ToText().Replace(was, now, StringComparison.Ordinal);
+        Assert.NotEqual(design.ToText(), text);
+        File.WriteAllText(In("design.json"), text);
+        if (!withoutTests) Forbids(says);
+        else Assert.Contains(says, ClubFolder.Read(_folder).Card().Shown.Single(i => i.Name == "proved vessel").What, StringComparison.Ordinal);
+    }
+
+    // A test that speaks against the vessel isn't put away by another ending.
+    [Theory]
+    [InlineData("tests/t2.txt")]
+    [InlineData("tests/old/t2.json")]
+    public void A_file_among_the_tests_that_is_not_read_forbids(string file)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(In(file))!);
+        File.WriteAllText(In(file), """{ "kind": "burst", "vessel": "T-2", "pressure": "70 bar gauge", "failed": "wall" }""");
+        Forbids($"{file} in the folder of tests is not read");
+    }
+
+    [Fact]
+    public void A_proof_counts_for_its_own_vessel_and_its_own_day_and_once()
+    {
+        var folder = ClubFolder.Read(_folder);
+        Assert.Contains("the log is of C-1, and C-2 was asked for", Refusal(() => folder.Judge(In("logs", "proof.csv"), "C-2")),
+            StringComparison.Ordinal);
+        Assert.Contains("the log is of 2026-03-14, and 2026-05-01 was asked for",
+            Refusal(() => folder.Judge(In("logs", "proof.csv"), null, new(2026, 5, 1))), StringComparison.Ordinal);
+        Assert.Contains("written down already", Refusal(() => folder.Judge(In("logs", "proof.csv"))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -151,6 +220,15 @@ public sealed class ClubCardTests : IDisposable
         var error = Assert.Throws<InvalidDesignException>(() => ClubFolder.Read(_folder).Card());
         Assert.Contains("no day.json", error.Message, StringComparison.Ordinal);
     }
+
+    private void Forbids(string says)
+    {
+        var card = ClubFolder.Read(_folder).Card();
+        Assert.False(card.IsGo);
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains(says, StringComparison.Ordinal));
+    }
+
+    private static string Refusal(Action action) => Assert.Throws<InvalidDesignException>(action).Message;
 
     private string In(params string[] parts) => Path.Combine([_folder, .. parts]);
 

@@ -46,7 +46,7 @@ internal static class LearnCommand
             DesignRequest.Keep(test, $$"""
                 // Held by the log {{learned.File}}.
                 { "kind": "held proof", "vessel": {{System.Text.Json.JsonSerializer.Serialize(last.Id)}}, "pressure": "{{
-                    FormattableString.Invariant($"{last.Pressure.Bar}")}} bar gauge" }
+                    FormattableString.Invariant($"{last.Pressure.Bar}")}} bar gauge"{{(last.Mark is { } mark ? $", \"made as\": \"{mark}\"" : "")}} }
 
                 """);
             return test;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Interactive;
+using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
 using Spectre.Console;
 
@@ -102,15 +103,27 @@ internal static class VesselCommand
             var record = club.Judge(parsed.GetRequiredValue(log), parsed.GetValue(serial), parsed.GetValue(on) is { } d ? Day(d) : null);
             Console.Out.Write(ResultText.Of(record));
             var service = club.Vessel(record.Readings.Serial!);
+            DateTimeOffset? written = parsed.GetValue(at) is { } time ? Time(time) : null;
             var stage = club.Design.Stages.FirstOrDefault(s => string.Equals(s.Name, service.Vessel, StringComparison.OrdinalIgnoreCase))
                 ?? club.Design.Stages[0];
-            var proved = record.ToProvedVessel(stage.Rating);
             var place = Path.Combine(parsed.GetRequiredValue(folder), club.VesselFiles[club.Vessels.ToList().IndexOf(service)]);
-            var kept = $"{place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)]}-{proved.Day:yyyy-MM-dd}.proof.json";
+            var kept = $"{place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)]}-{record.Readings.Day:yyyy-MM-dd}.proof.json";
             if (File.Exists(kept)) throw new RequestException($"{kept} is there already: that proof was written down before.");
+            if (record.Verdict == ProofVerdict.Reject)
+            {
+                // A vessel that failed its proof is never filled again, whatever it held before.
+                var grounded = ServiceFile.Open(place).Append(new Inspected(InspectionResult.NotSound)
+                    { At = written, Notes = $"rejected by its proof, record {record.Fingerprint}" });
+                DesignRequest.Keep(kept, record.ToJson());
+                Say($"Line {grounded.Entry.Line} of {place}: {grounded.Entry}");
+                throw new RequestException($"The proof of {record.Readings.Serial} was rejected: the vessel is grounded. Do what the "
+                    + "findings name, and cut the vessel up.");
+            }
+
+            var proved = record.ToProvedVessel(stage.Rating);
             var receipt = ServiceFile.Open(place).Append(new Proved(proved.Day, proved.Held,
                 stage.Rating.ProofPressure / stage.Rating.WorkingPressure, proved.RuleSet, proved.Fingerprint)
-                { At = parsed.GetValue(at) is { } time ? Time(time) : null });
+                { At = written });
             DesignRequest.Keep(kept, record.ToJson());
             Say($"Line {receipt.Entry.Line} of {place}: {receipt.Entry}");
             Say($"Record of the proof: {kept}");

@@ -57,7 +57,7 @@ internal static class SheetFolder
 
                 var to = first ? options.SheetFolder : Path.Combine(options.SheetFolder, Path.GetFileNameWithoutExtension(file));
                 var subject = FlightSheet.SubjectOf(design);
-                Write(design, stock, to, shown.LastOrDefault(s => IsOf(s, subject)));
+                Write(design, stock, to, CardOf(folder, file, design) ?? shown.LastOrDefault(s => IsOf(s, subject)));
                 first = false;
             }
     }
@@ -113,6 +113,11 @@ internal static class SheetFolder
     /// <param name="givens">What the run was asked to change.</param>
     internal static Design DesignOf(string file, string folder, GivenOverrides givens) =>
         Design.Read(file).WithTests(Path.Combine(folder, "tests")).With(givens);
+
+    // A club's folder makes its card of what lies in it.
+    private static SheetContent? CardOf(string folder, string file, Design design) =>
+        Path.GetFileName(file) == "design.json" && File.Exists(Path.Combine(folder, "day.json"))
+            ? Try(() => FlightSheet.Of((ClubFolder.Read(folder) with { Design = design }).Card()).Content) : null;
 
     // By the flight itself, never by the name: a card of a changed vehicle says nothing of this one.
     private static bool IsOf(SheetContent card, string subject) => subject.Length > 0 && card.Subject == subject;

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Cards;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.Clearance.Service;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Parts;
@@ -25,28 +26,45 @@ public static class DayVerbs
     /// <param name="day">The day: which vessels are filled, how warm they are, what is otherwise than in the design.</param>
     /// <param name="proofs">Records of proofs; of each vessel the last one counts.</param>
     /// <param name="services">Service records.</param>
+    /// <param name="seen">What else was seen that stands against the flight; each error forbids.</param>
     /// <exception cref="InvalidDesignException">The design has no site, or can't be computed at all.</exception>
     /// <exception cref="DesignFiles.Trees.DesignFileException">A change of the day means no value of the design, or can't be
     /// that.</exception>
     public static IFlightCard Card(this Design design, FlightDay day, IReadOnlyList<ProofRecord> proofs,
-        IReadOnlyList<ServiceRecord> services)
+        IReadOnlyList<ServiceRecord> services, IReadOnlyList<Finding>? seen = null)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(day);
         ArgumentNullException.ThrowIfNull(proofs);
         ArgumentNullException.ThrowIfNull(services);
+        var paths = day.Changes.Select(c => PathOf(design, c.Name)).ToList();
+        InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(IsNotOfADay).Select(ClearanceFindings.NotChangedForADay)]);
+        List<Finding> against = [.. seen ?? []];
+        if (!paths.Any(p => p == "site.wind" || p.StartsWith("site.wind.", StringComparison.Ordinal)))
+            against.Add(ClearanceFindings.WindOfDayIsNotGiven());
+        against.AddRange(day.Changes.Select(c => ClearanceFindings.ChangedForTheDay(c.Name, c.Value)));
         var today = day.Applied(design);
         if (today.Site is not { } site)
             throw new InvalidDesignException(today.Name, [Finding.Error(ClearanceFindings.SiteIsNotGiven())]);
         if (day.Vessels.Count != today.Stages.Count)
             throw new InvalidDesignException(today.Name, [ClearanceFindings.DayNamesOtherVessels(day.Vessels.Count, today.Stages.Count)]);
+        against.AddRange(today.Check().Outcomes.Where(o => o.Verdict != RequirementVerdict.Holds)
+            .Select(o => ClearanceFindings.RequirementForbids(o.Requirement.Name, o.Verdict == RequirementVerdict.NoLongerHolds
+                ? $"{o.Requirement.Of} {o.Value}" : o.Reason)));
         var missing = new Dictionary<string, string>(StringComparer.Ordinal);
-        return today.Stages.Count == 1 ? OfOne(today, site, day, proofs, services, missing)
-            : OfTwo(today, site, day, proofs, services, missing);
+        return today.Stages.Count == 1 ? OfOne(today, site, day, proofs, services, missing, against)
+            : OfTwo(today, site, day, proofs, services, missing, against);
     }
 
+    // What is tested, required or permitted isn't the day's.
+    private static bool IsNotOfADay(string path) => path.Split('.') is [.., "ceiling"] or ["site", "field", ..]
+        || path.Split('.').Any(p => p is "requirements" or "evidence" or "rating" or "vessel" or "materials" or "decisions" or "proof");
+
+    private static string PathOf(Design design, string name) => design.Givens.FirstOrDefault(g => g.Name == name || g.Path == name)?.Path
+        ?? name;
+
     private static FlightCard OfOne(Design design, LaunchSite site, FlightDay day, IReadOnlyList<ProofRecord> proofs,
-        IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing)
+        IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing, IReadOnlyList<Finding> against)
     {
         var (stage, vessel) = (design.Stages[0], day.Vessels[0]);
         var proved = Proved(stage, vessel, proofs, missing, "");
@@ -60,12 +78,13 @@ public static class DayVerbs
             Recovery = Gear(stage, missing, ""), Stability = Try(() => vehicle.Stability(), missing, "stability"),
             StandOff = Try(() => vehicle.StandOff(site), missing, "stand-off"),
             Scatter = Scatter(design.Scatter, s => vehicle.Disperse(site, s.Spread, s.Flights, s.Seed), missing),
+            Pad = stage.Pad, Against = against,
             Missing = missing.ToFrozenDictionary(StringComparer.Ordinal),
         });
     }
 
     private static TwoStageFlightCard OfTwo(Design design, LaunchSite site, FlightDay day, IReadOnlyList<ProofRecord> proofs,
-        IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing)
+        IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing, IReadOnlyList<Finding> against)
     {
         string[] own = ["booster: ", "sustainer: "];
         var proved = design.Stages.Select((s, i) => Proved(s, day.Vessels[i], proofs, missing, own[i])).ToList();
@@ -80,11 +99,11 @@ public static class DayVerbs
             VesselTemperature = day.Vessels[i].WallTemperature, ResinMoisture = day.Vessels[i].ResinMoisture,
             Fill = Fill(design.Stages[i], proved[i], missing, own[i]),
             Fins = Fins(design.Stages[i], site, figures[i], missing, own[i]), Recovery = Gear(design.Stages[i], missing, own[i]),
-            Stability = stability,
+            Stability = stability, Pad = design.Stages[i].Pad,
         };
         var evidence = new TwoStageEvidence
         {
-            Day = day.Day, Flight = day.Flight, Booster = Of(0, null),
+            Day = day.Day, Flight = day.Flight, Against = against, Booster = Of(0, null),
             Sustainer = Of(1, Try(() => whole.Sustainer.Stability(), missing, $"{own[1]}stability")),
             StackStability = Try(() => whole.Stack(site).Stability(), missing, "stability of the stack"),
             StandOff = Try(() => whole.StandOff(site), missing, "stand-off"),
@@ -106,6 +125,12 @@ public static class DayVerbs
         if (vessel.WallTemperature is null)
             missing[$"{own}{ResinHeat.Evidence}"] = ClearanceFindings.DayGivesNoWallTemperature(vessel.Serial);
         var last = proofs.Where(p => Same(p.Readings.Serial, vessel.Serial)).MaxBy(p => p.Readings.Day);
+        if (last is not null && last.Readings.MadeAs != stage.Mark)
+        {
+            missing[$"{own}proved vessel"] = ClearanceFindings.ProvedVesselWasChanged(vessel.Serial, last.Readings.MadeAs, stage.Mark);
+            return null;
+        }
+
         if (last is not null) return Try(() => last.ToProvedVessel(stage.Rating), missing, $"{own}proved vessel");
         missing[$"{own}proved vessel"] = ClearanceFindings.NoProofOfVessel(vessel.Serial, [.. proofs.Select(p => p.Readings.Serial ?? "")
             .Distinct()]);

@@ -170,7 +170,10 @@ public sealed class OwnFolderTests : IDisposable
         Assert.Single(Directory.GetFiles(Path.Combine(own, "vessels"), "*.proof.json"));
         await ProgramRun.RunAsync(["vessel", "add", vessel, "inspected", "--result", "sound", "--at", "2026-05-02"]);
         await File.WriteAllTextAsync(Path.Combine(own, "day.json"), """
-            { "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
+            {
+              "day": "2026-05-02", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ],
+              "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ]
+            }
             """);
         var card = await ProgramRun.RunAsync(["card", own]);
         Assert.Contains("GO by the sums. The range safety officer decides.", card.Output, StringComparison.Ordinal);

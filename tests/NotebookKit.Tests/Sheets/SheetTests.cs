@@ -107,7 +107,7 @@ public sealed class SheetTests
         Assert.Equal(9, states.Count);
         Assert.Contains(states, f => f.Name == "Venting" && f.Value == (2 * Made.Vent!.WorstState).Show());
         Assert.Equal(Cautions.ForFilling, content.Cautions);
-        Assert.Contains(sheet.Plumbing.Lines, l => l is { Name: "Restrictor", Value: "rating not given" });
+        Assert.Contains(sheet.Plumbing.Lines, l => l is { Name: "Restrictor", Value: "to 100 bar gauge" });
     }
 
     [Fact]

@@ -48,6 +48,7 @@ public sealed record FlightCard : Result, IFlightCard
 
         card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Charge], MaximumApogee);
         card.Scatter(evidence.Scatter, Flight is null ? "" : DispersionSubject.Of(vehicle, site), vehicle.Name, site, stages: 1);
+        card.AddRange(evidence.Against);
         card.AddRange(Flight?.Findings ?? []);
         (Shown, Findings) = (card.Items, card.Findings);
     }

@@ -21,6 +21,9 @@ public sealed record FlightEvidence : StageEvidence
     /// <summary>The flight as the club counts it, for the heading; may be empty. It decides nothing.</summary>
     public string Flight { get; init; } = "";
 
+    /// <summary>What else stands against the flight, such as a requirement of the design that doesn't hold; each error forbids.</summary>
+    public IReadOnlyList<Provenance.Finding> Against { get; init; } = [];
+
     /// <summary>Why a piece isn't here, with its remedy, by the piece's name on the card ("proved vessel"); empty where nobody looked. It
     /// decides nothing: the card says it in place of the usual remedy.</summary>
     public IReadOnlyDictionary<string, string> Missing { get; init; } = System.Collections.Frozen.FrozenDictionary<string, string>.Empty;

@@ -30,6 +30,10 @@ public abstract record StageEvidence
     /// <summary>The fill, or its plan.</summary>
     public FillResult? Fill { get; init; }
 
+    /// <summary>What the club says of the parts of its line; where it is given, a part that is rated for less than may stand in it
+    /// forbids.</summary>
+    public PadEquipment? Pad { get; init; }
+
     /// <summary>The fins, judged, one result for every set of the stage.</summary>
     public IReadOnlyList<FinStructureResult>? Fins { get; init; }
 

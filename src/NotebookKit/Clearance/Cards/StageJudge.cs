@@ -1,6 +1,7 @@
 using System.Globalization;
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Service;
+using NotebookKit.Filling.Fills;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Site;
@@ -146,6 +147,15 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         if (Allowance is { IsShown: true } allowed && fill.MaximumPressure > allowed.Pressure + FillRounding)
             card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, fill.MaximumPressure, allowed.Pressure, allowed.SetBy));
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
+        if (evidence.Pad is null) return;
+        card.AddRange(PadPlumbing.Of(fill.Fill, evidence.Pad).Findings.Select(f => f with
+        {
+            // A part without a rating, or one that isn't there, is never taken for a sufficient one.
+            Severity = FindingSeverity.Error, Message = own + f.Message,
+        }));
+        // A valve that isn't shut in time lets the vessel have all that the regulator gives.
+        if (evidence.Vessel is { } vessel && vessel.Allowed * vessel.Rating.Rules.Overshoot is var most && fill.Fill.Supply > most)
+            card.Add(ClearanceFindings.RegulatorIsAboveVessel(own, fill.Fill.Supply, most));
     }
 
     private void Fins(StageEvidence evidence, FlightFigures? figures, FlightFigures? light)

@@ -65,7 +65,8 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
         card.StandOff(evidence.StandOff, vehicle.Name, [vehicle.Booster.Charge, vehicle.Sustainer.Charge], MaximumApogee);
         card.Scatter(evidence.Scatter, Flight is null ? "" : DispersionSubject.Of(vehicle, site), vehicle.Name, site, stages: 2);
         card.AddRange(Flight?.Findings ?? []);
-        (Shown, Findings) = (card.Items, card.Findings);
+card.AddRange(evidence.Against);
+                (Shown, Findings) = (card.Items, card.Findings);
     }
 
     /// <summary>What flies.</summary>

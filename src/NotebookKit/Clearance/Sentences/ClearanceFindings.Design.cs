@@ -43,6 +43,24 @@ internal static partial class ClearanceFindings
         Finding.Error($"the file of the day names {named} vessel{(named == 1 ? "" : "s")}; the design has {stages}. Name each vessel that "
             + "is filled by its serial, the booster's first.");
 
+    internal static Finding NotChangedForADay(string path) =>
+        Finding.Error($"\"{path}\" isn't changed for a day: what was tested, is required or is permitted stands in the design. Take the change "
+            + "out of the file of the day; where the design is wrong, change the design.");
+
+    internal static Finding WindOfDayIsNotGiven() =>
+        Finding.Error("not measured today: wind. Measure the wind at the rail and add { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" } to "
+            + "\"changes\" in the file of the day.");
+
+    internal static Finding ChangedForTheDay(string name, string value) => Finding.Note($"today {name} is {value}.");
+
+    internal static Finding RequirementForbids(string name, string what) =>
+        Finding.Error($"a requirement of the design doesn't hold: {name} ({what}). Change the design, or what it requires, with a reason.");
+
+    internal static string ProvedVesselWasChanged(string serial, string? made, string mark) => made is null
+        ? $"The record of the proof of {serial} doesn't say which vessel was proved. Let the log of the proof be judged again: vessel proved."
+        : $"The vessel was changed since the proof of {serial}: proved was one made as {made}, the design's is made as {mark}. Take the "
+            + "change back, or proof-test the vessel as it is now.";
+
     internal static string DayGivesNoFillOrder() =>
         "The file of the day doesn't say which vessel is filled first. Add \"fill order\": \"booster first\".";
 

@@ -40,6 +40,9 @@ public sealed class DesignStage
     /// <summary>The vessel.</summary>
     public PressureVessel Vessel { get; }
 
+    /// <summary>Mark of the vessel as the design states it: another bore, ply, end or resin has another one.</summary>
+    public string Mark => _content.Mark;
+
     /// <summary>Bursts, held proofs and leaks of vessels of its kind; empty where none is given.</summary>
     public VesselEvidence Evidence { get; }
 

@@ -48,6 +48,9 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
     public DragCalibration? DragCalibration { get; init; }
 
     public FlowModel Flow { get; init; } = FlowModel.Real;
+
+    /// <summary>Mark of the vessel as the file states it.</summary>
+    public string Mark { get; init; } = "";
 }
 
 /// <summary>What a file says of the charge.</summary>

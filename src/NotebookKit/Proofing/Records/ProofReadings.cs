@@ -21,6 +21,9 @@ public sealed record ProofReadings
     /// <summary>Serial of the very vessel, as it stands on it; none where the log doesn't say: such a record proves no vessel.</summary>
     public string? Serial { get; init; }
 
+    /// <summary>Mark of the vessel's design as it was proved; none where nobody wrote it down.</summary>
+    public string? MadeAs { get; init; }
+
     /// <summary>Day of the proof; none where the log doesn't say: such a record proves no vessel.</summary>
     public DateOnly? Day { get; init; }
 

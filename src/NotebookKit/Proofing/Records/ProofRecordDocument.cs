@@ -67,6 +67,7 @@ internal static class ProofRecordDocument
             json.WriteString("format", Format);
             json.WriteString("vessel", readings.Vessel ?? readings.Proof.Vessel);
             if (readings.Serial is { } serial) json.WriteString("serial", serial);
+            if (readings.MadeAs is { } made) json.WriteString("madeAs", made);
             if (readings.Day is { } day) json.WriteString("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
             WriteProof(json, readings.Proof);
             json.WriteNumber("gaugeErrorPa", readings.GaugeError.Pascals);
@@ -142,6 +143,7 @@ internal static class ProofRecordDocument
         {
             Vessel = Text(root, "vessel"),
             Serial = root.TryGetProperty("serial", out var serial) ? serial.GetString() : null,
+            MadeAs = root.TryGetProperty("madeAs", out var made) ? made.GetString() : null,
             Day = root.TryGetProperty("day", out var day) ? Date(day.GetString()) : null,
             Proof = new()
             {
