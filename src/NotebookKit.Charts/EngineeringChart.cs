@@ -108,7 +108,15 @@ public sealed record EngineeringChart
     /// <summary>The chart as a still picture, for pages and front-ends that run no script. A flight path in space is shown from the
     /// side.</summary>
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>
-    public string ToSvg() => ChartPicture.Draw(Checked());
+    public string ToSvg() => ChartPicture.Draw(Checked(), PictureForm.Wide);
+
+    /// <summary>The same picture for a screen as narrow as a phone's: letters of the same height, fewer numbers.</summary>
+    /// <exception cref="InvalidDesignException">The chart has an error.</exception>
+    internal string ToNarrowSvg() => ChartPicture.Draw(Checked(), PictureForm.Narrow);
+
+    /// <summary>Both still pictures as html: a screen too narrow for the letters of the wide one shows the other.</summary>
+    /// <exception cref="InvalidDesignException">The chart has an error.</exception>
+    internal string ToStillHtml() => $"<div class=\"nk-wide\">{ToSvg()}</div><div class=\"nk-narrow\">{ToNarrowSvg()}</div>";
 
     /// <summary>A fresh Plotly.NET chart, for whoever wants to add what is missing here.</summary>
     /// <exception cref="InvalidDesignException">The chart has an error.</exception>

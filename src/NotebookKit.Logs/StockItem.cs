@@ -5,7 +5,7 @@ namespace NotebookKit.Logs;
 
 /// <summary>One thing on the shelf. Its name is the one it is looked up by in the material library.</summary>
 /// <param name="Name">Name in the material library.</param>
-/// <param name="Kind">What it is: "sleeve", "cloth", "tape", "veil", "resin", "sheet".</param>
+/// <param name="Kind">What it is: "sleeve", "cloth", "tape", "veil", "resin", "hardener", "sheet", "fin sheet", "canopy", "part".</param>
 /// <param name="Length">Length left on the roll, or of the sheet; none where it goes by mass.</param>
 /// <param name="Width">Width of the roll or of the sheet; none where it has none.</param>
 /// <param name="Mass">Mass left; none where it goes by length.</param>
@@ -19,5 +19,5 @@ public sealed record StockItem(string Name, string Kind, Length? Length, Length?
     public MaterialPrice? Price { get; init; }
 
     /// <summary>The same for a shopping list.</summary>
-    public ShelfItem ToShelf() => new(Name) { Length = Length, Mass = Mass, Price = Price };
+    public ShelfItem ToShelf() => new(Name) { Length = Length, Width = Width, Mass = Mass, Price = Price };
 }

@@ -10,7 +10,8 @@ namespace NotebookKit.Logs;
 /// </summary>
 public sealed record StockList
 {
-    private static readonly string[] Kinds = ["sleeve", "cloth", "tape", "veil", "resin", "sheet"];
+    private static readonly string[] Kinds = ["sleeve", "cloth", "tape", "veil", "resin", "hardener", "sheet",
+        "fin sheet", "canopy", "part"];
 
     private StockList(string file, IReadOnlyList<StockItem> items)
     {
@@ -25,7 +26,7 @@ public sealed record StockList
     public IReadOnlyList<StockItem> Items { get; }
 
     /// <summary>Everything of one kind.</summary>
-    /// <param name="kind">Kind: "sleeve", "cloth", "tape", "veil", "resin", "sheet".</param>
+    /// <param name="kind">Kind: "sleeve", "cloth", "tape", "veil", "resin", "hardener", "sheet", "fin sheet", "canopy", "part".</param>
     public IReadOnlyList<StockItem> Of(string kind) => [.. Items.Where(i => string.Equals(i.Kind, kind,
         StringComparison.OrdinalIgnoreCase))];
 

@@ -40,11 +40,11 @@ public static class CalendarDrawing
 
         for (var i = 0; i < rows.Count; i++) Draw(sheet, rows[i], Top + i * Row, left, X);
         var ends = rows.Max(r => r.Ready).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture);
-        sheet.Text(4, bottom + 6, "Full: hands at work. Light: it cures or dries by itself. Outlined: any delay moves the end. Grey "
-            + "days: weekend.", size: 2.9, colour: Palette.Quiet);
+        var end = sheet.Paragraph(4, bottom + 6, "Full: hands at work. Light: it cures or dries by itself. Outlined: any delay moves the "
+            + "end. Grey days: weekend.", left + Days - 2, 2.9, Palette.Quiet);
         var description = $"{rows.Count} steps from {rows.Min(r => r.Start).ToString("dddd d MMMM HH:mm", CultureInfo.InvariantCulture)} "
             + $"to {ends}; critical: {string.Join(", ", rows.Where(r => r.IsCritical).Select(r => r.Name))}.";
-        return new Drawing(title, description, sheet.Finish(left + Days + 6, bottom + 10, title, description));
+        return new Drawing(title, description, sheet.Finish(left + Days + 6, end, title, description));
     }
 
     private static void Draw(SvgSheet sheet, CalendarRow row, double y, double left, Func<DateTime, double> x)

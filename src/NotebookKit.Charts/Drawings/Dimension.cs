@@ -30,7 +30,7 @@ internal static class Dimension
             Head(sheet, x1, y, -1, 0);
             Head(sheet, x2, y, 1, 0);
         }
-        var fits = SvgSheet.WidthOf(text) < x2 - x1 - Arrow;
+        var fits = sheet.Wide(text) < x2 - x1 - Arrow;
         sheet.Text(fits ? (x1 + x2) / 2 : x2 + (2 * Arrow) + 0.6, fits ? y - 0.8 : y + 1.1, text, fits ? "middle" : "start");
         sheet.Close();
     }
@@ -52,7 +52,7 @@ internal static class Dimension
         sheet.Line(x, inside ? y1 : y1 - (2 * Arrow), x, inside ? y2 : y2 + (2 * Arrow));
         Head(sheet, x, y1, 0, inside ? 1 : -1);
         Head(sheet, x, y2, 0, inside ? -1 : 1);
-        var fits = SvgSheet.WidthOf(text) < y2 - y1 - Arrow;
+        var fits = sheet.Wide(text) < y2 - y1 - Arrow;
         if (fits) sheet.Text(x - 0.8, (y1 + y2) / 2, text, "middle", upright: true);
         else sheet.Text(x + 1, y1 - Arrow, text);
         sheet.Close();

@@ -8,13 +8,16 @@ namespace NotebookKit.Charts.Drawings;
 /// A sheet of paper in millimetres that collects SVG. Line widths follow the two-to-one rule of technical drawing (thick outlines, thin
 /// everything else). Every text is escaped; numbers are written with two decimals, so that one drawing is always the same text.
 /// </summary>
-internal sealed class SvgSheet
+internal sealed class SvgSheet(double letters = SvgSheet.TextSize)
 {
     public const double Thick = 0.5;
     public const double Thin = 0.22;
     public const double TextSize = 3.1;
     public const string CentreLine = "7 1.2 1 1.2";
     public const string Hidden = "2 1";
+
+    /// <summary>Height of letters where none is asked for [mm].</summary>
+    public double Letters { get; } = letters;
 
     private readonly StringBuilder _body = new();
     private readonly HashSet<string> _clips = [];
@@ -42,9 +45,10 @@ internal sealed class SvgSheet
             + $"fill=\"{fill}\"{Stroke(width, colour, dash)}/>\n");
 
     /// <summary>Text; anchor start, middle or end; turned by a quarter when it stands upright.</summary>
-    public void Text(double x, double y, string text, string anchor = "start", double size = TextSize, bool bold = false,
+    public void Text(double x, double y, string text, string anchor = "start", double size = 0, bool bold = false,
         bool upright = false, string colour = Palette.Ink, bool halo = true)
     {
+        if (size <= 0) size = Letters;
         var turn = upright ? string.Create(CultureInfo.InvariantCulture, $" transform=\"rotate(-90 {N(x)} {N(y)})\"") : "";
         // A halo in the colour of the paper keeps the text readable where a thin line runs behind it.
         var paper = halo ? " paint-order=\"stroke\" stroke=\"" + Palette.Paper + "\" stroke-width=\"0.9\"" : "";
@@ -117,6 +121,9 @@ internal sealed class SvgSheet
 
     /// <summary>Rough width of a text [mm]; enough to keep labels apart.</summary>
     public static double WidthOf(string text, double size = TextSize) => 0.56 * size * text.Length;
+
+    /// <summary>Rough width of a text in the sheet's own letters [mm].</summary>
+    public double Wide(string text) => WidthOf(text, Letters);
 
     private static string Stroke(double width, string colour, string dash) =>
         width <= 0 ? "" : $" stroke=\"{colour}\" stroke-width=\"{N(width)}\" "

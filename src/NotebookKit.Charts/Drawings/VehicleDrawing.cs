@@ -18,6 +18,9 @@ public static class VehicleDrawing
     // A phone's width: the letters of a drawing this wide are some nine pixels high on 360.
     private const double NarrowPaper = 120, NarrowRoom = 98;
 
+    // The wide form is up to 290 mm wide and is shown on 760 px of a desk: these letters are nine pixels high there.
+    private const double WideLetters = 3.5;
+
     /// <summary>Draws the vehicle, nose to the left.</summary>
     /// <param name="model">What to draw.</param>
     /// <exception cref="InvalidDesignException">The model has an error.</exception>
@@ -33,10 +36,10 @@ public static class VehicleDrawing
 
     private static string Sheet(DrawingModel model, bool narrow)
     {
-        var sheet = new SvgSheet();
+        var sheet = narrow ? new SvgSheet() : new SvgSheet(WideLetters);
         var view = narrow ? new SideView(model, 8, NarrowRoom) : new SideView(model, 12);
         var reach = view.Size(Reach(model));
-        var labels = PlaceLabels(model, view);
+        var labels = PlaceLabels(sheet, model, view);
         var top = 13 + (model.CentreOfPressure is null ? 0 : Row) + (Row * 0.8 * (labels.Count == 0 ? 0 : labels.Max(l => l.Row) + 1));
         var axis = top + reach + 3;
         sheet.Text(4, 7, model.Title, size: 4.6, bold: true);
@@ -52,8 +55,8 @@ public static class VehicleDrawing
             bottom += (2 * reach) + 22;
         }
 
-        bottom = Legend(sheet, model, view, bottom + 7, narrow);
         var width = narrow ? NarrowPaper : Math.Max(FrontCentre(model, view, reach) + reach + 9, 175);
+        bottom = Legend(sheet, model, view, bottom + 7, narrow, width);
         return sheet.Finish(width, bottom + 3, $"{model.Title}, to scale", Describe(model));
     }
 
@@ -92,18 +95,18 @@ public static class VehicleDrawing
         var (dx, dy) = (radius * 0.7071, radius * 0.7071);
         sheet.Line(x + dx, axis + dy, x + dx + 3, axis + reach + 4, SvgSheet.Thin);
         sheet.Text(x + dx + 3, axis + reach + 7, $"⌀ {Mm(model.Diameter.Millimeters)}", "middle");
-        sheet.Text(x, axis + reach + 12, "front view", "middle", size: SvgSheet.TextSize, colour: Palette.Quiet);
+        sheet.Text(x, axis + reach + 12, "front view", "middle", colour: Palette.Quiet);
         sheet.Close();
     }
 
-    private static List<(StationMark Mark, double X, int Row)> PlaceLabels(DrawingModel model, SideView view)
+    private static List<(StationMark Mark, double X, int Row)> PlaceLabels(SvgSheet sheet, DrawingModel model, SideView view)
     {
         List<double> ends = [];
         List<(StationMark, double, int)> placed = [];
         var water = model.WaterLevel is { } level ? [new StationMark("water level", level)] : Array.Empty<StationMark>();
         foreach (var mark in model.Labels.Concat(water).OrderBy(m => m.Station.Millimeters))
         {
-            var (x, width) = (view.X(mark.Station.Millimeters), SvgSheet.WidthOf(mark.Label));
+            var (x, width) = (view.X(mark.Station.Millimeters), sheet.Wide(mark.Label));
             // A wide name near the nose would leave the paper.
             var middle = Math.Max(x, (width / 2) + 2);
             var row = ends.FindIndex(end => end < middle - (width / 2) - 2);
@@ -128,7 +131,7 @@ public static class VehicleDrawing
             sheet.Open("named-part");
             sheet.Line(x, y + 1, x, surface);
             sheet.Circle(x, surface, 0.45, width: 0, fill: Palette.Ink);
-            sheet.Text(Math.Max(x, (SvgSheet.WidthOf(mark.Label) / 2) + 2), y, mark.Label, "middle");
+            sheet.Text(Math.Max(x, (sheet.Wide(mark.Label) / 2) + 2), y, mark.Label, "middle");
             sheet.Close();
         }
     }
@@ -182,7 +185,7 @@ public static class VehicleDrawing
         return y;
     }
 
-    private static double Legend(SvgSheet sheet, DrawingModel model, SideView view, double y, bool narrow)
+    private static double Legend(SvgSheet sheet, DrawingModel model, SideView view, double y, bool narrow, double paper)
     {
         sheet.Open("legend");
         var x = 6.0;
@@ -203,17 +206,17 @@ public static class VehicleDrawing
         var scale = view.Scale.ToString("0", CultureInfo.InvariantCulture);
         var note = $"Dimensions in mm. Scale 1:{scale} on paper at full "
             + $"size{(view.Broken ? "; a plain stretch is left out between the wavy lines" : "")}.{Margins(model)}";
-        if (narrow) y = sheet.Paragraph(4, y + 1, note, NarrowPaper - 8, colour: Palette.Quiet) - 4;
-        else sheet.Text(4, y, note, size: 2.9, colour: Palette.Quiet);
+        y = sheet.Paragraph(4, y + 1, note, paper - 8, sheet.Letters, Palette.Quiet) - 4;
         sheet.Close();
         return y;
 
         void Entry(string text, Action<double> symbol)
         {
+            if (x > 6 && x + 5.2 + sheet.Wide(text) > paper - 4) (x, y) = (6, y + 6);
             symbol(x + 1);
-            sheet.Text(x + 5.2, y, text, size: narrow ? SvgSheet.TextSize : 2.9);
+            sheet.Text(x + 5.2, y, text);
             if (narrow) y += 6;
-            else x += 9 + SvgSheet.WidthOf(text, 2.9);
+            else x += 9 + sheet.Wide(text);
         }
     }
 

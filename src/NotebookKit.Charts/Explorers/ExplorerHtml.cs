@@ -41,7 +41,7 @@ internal static class ExplorerHtml
                 + ": " + string.Join(", ", explorer.Numbers.Select((n,
                     i) => $"{n.Name.ToLowerInvariant()} {Digits.Round(start.Numbers[i])} {n.Unit}")),
         };
-        return chart.ToSvg();
+        return chart.ToStillHtml();
     }
 
     private static string Data(Explorer explorer, ExplorerGrid grid)

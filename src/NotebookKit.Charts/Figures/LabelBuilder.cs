@@ -10,9 +10,11 @@ internal static class LabelBuilder
     {
         if (chart.Remark.Length > 0)
         {
-            var remark = Label(chart.Remark, 0, 1, "paper", "paper", "left", "bottom", Palette.Quiet);
+            var remark = Label("", 0, 1, "paper", "paper", "left", "bottom", Palette.Quiet);
+            remark["text"] = string.Join("<br>", LayoutBuilder.Remark(chart).Select(Escape.Figure));
+            remark.Add("align", "left");
             remark.Add("name", EngineeringChart.RemarkName);
-            remark.Add("yshift", chart.HasLegend ? 11 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 4);
+            remark.Add("yshift", 4);
             yield return remark;
         }
         foreach (var span in chart.Spans.Where(s => s.Label.Length > 0))

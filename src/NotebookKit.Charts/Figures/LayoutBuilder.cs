@@ -1,3 +1,4 @@
+using NotebookKit.Charts.Pictures;
 using NotebookKit.Charts.Theme;
 using Plotly.NET;
 
@@ -8,29 +9,33 @@ internal static class LayoutBuilder
 {
     private const string Font = "system-ui, -apple-system, 'Segoe UI', 'Helvetica Neue', 'DejaVu Sans', sans-serif";
 
+    // Lines that fit a phone fit every other screen as well [px].
+    private const double Narrowest = 350;
+    private const int TitleSize = 15, TitleStep = 20, RemarkStep = 16;
+
     public static Layout Build(EngineeringChart chart)
     {
         var layout = new Layout();
         var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
-        layout.SetProperty("height", 480);
-        layout.SetProperty("margin", new Node { { "l", 72 }, { "r", chart.Right is null ? 28 : 76 },
-            { "t", 46 + (legend ? 9 + (LegendSize.RowHeight * LegendSize.Rows(chart)) : 0) + (chart.Remark.Length > 0 ? 20 : 0) },
-            { "b", 60 } });
-        layout.SetProperty("font", new Node { { "family", Font }, { "size", 14 }, { "color", Palette.Ink } });
+        // Heading and legend stand above and below the plot; their lines are added to the height, not taken from the plot.
+        var top = 16 + (TitleStep * Title(chart).Count) + (RemarkStep * Remark(chart).Count);
+        layout.SetProperty("height", 400 + top + (LegendSize.RowHeight * LegendSize.Rows(chart)));
+        layout.SetProperty("margin", new Node { { "l", 52 }, { "r", chart.Right is null ? 20 : 56 }, { "t", top }, { "b", 48 } });
+        layout.SetProperty("font", new Node { { "family", Font }, { "size", 13 }, { "color", Palette.Ink } });
         layout.SetProperty("title", Heading(chart));
         layout.SetProperty("paper_bgcolor", Palette.Paper);
         layout.SetProperty("plot_bgcolor", Palette.Paper);
         layout.SetProperty("hovermode", "closest");
-        layout.SetProperty("legend", new Node { { "orientation", "h" }, { "x", 0 }, { "y", 1.01 }, { "yanchor", "bottom" },
-            { "font", new Node { { "size", 13 } } } });
+        layout.SetProperty("legend", new Node { { "orientation", "h" }, { "x", 0 }, { "xanchor", "left" }, { "y", 0 },
+            { "yref", "container" }, { "yanchor", "bottom" }, { "font", new Node { { "size", 12 } } } });
         layout.SetProperty("showlegend", legend);
         layout.SetProperty("barmode", chart.Stacked ? "stack" : "group");
         layout.SetProperty("bargap", 0.28);
         if (chart.Up is { } up)
         {
             layout.SetProperty("height", 560);
-            layout.SetProperty("margin", new Node { { "l", 12 }, { "r", 12 }, { "t", 76 }, { "b", 0 } });
+            layout.SetProperty("margin", new Node { { "l", 12 }, { "r", 12 }, { "t", top }, { "b", 0 } });
             layout.SetProperty("scene", Scene(chart, up));
             return layout;
         }
@@ -47,10 +52,16 @@ internal static class LayoutBuilder
 
     private static Node Heading(EngineeringChart chart) => new()
     {
-        { "text", "<b>" + Escape.Figure(chart.Title) + "</b>" }, { "x", 0 }, { "xref", "paper" }, { "xanchor", "left" },
-        { "yref", "container" }, { "y", 1 }, { "yanchor", "top" }, { "pad", new Node { { "t", 12 } } },
-            { "font", new Node { { "size", 17 } } },
+        { "text", string.Join("<br>", Title(chart).Select(l => $"<b>{Escape.Figure(l)}</b>")) }, { "x", 0 },
+            { "xref", "container" }, { "xanchor", "left" }, { "yref", "container" }, { "y", 1 }, { "yanchor", "top" },
+            { "pad", new Node { { "l", 8 }, { "t", 10 + ((Title(chart).Count - 1) * TitleStep / 2) } } },
+            { "font", new Node { { "size", TitleSize } } },
     };
+
+    /// <summary>Lines of the remark; they stand between title and plot.</summary>
+    internal static IReadOnlyList<string> Remark(EngineeringChart chart) => TextLines.Break(chart.Remark, Narrowest, 12);
+
+    private static IReadOnlyList<string> Title(EngineeringChart chart) => TextLines.Break(chart.Title, Narrowest, TitleSize, bold: true);
 
     private static Node AxisNode(Axis axis, (double From, double To)? range = null, bool twin = false)
     {

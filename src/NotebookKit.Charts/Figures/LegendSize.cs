@@ -1,6 +1,6 @@
 namespace NotebookKit.Charts.Figures;
 
-/// <summary>How many rows a legend takes above the plot, guessed from the length of its names, so that nothing is drawn over it.</summary>
+/// <summary>How many rows a legend takes below the plot, guessed from the length of its names, so that nothing is drawn over it.</summary>
 internal static class LegendSize
 {
     /// <summary>Height of one row [px].</summary>

@@ -1,5 +1,4 @@
 using NotebookKit.Charts.Drawings;
-using NotebookKit.Charts.Figures;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
 using NotebookKit.Charts.Theme;
@@ -10,73 +9,115 @@ namespace NotebookKit.Charts.Pictures;
 /// <summary>A chart as a still picture in SVG, for pages and front-ends that run no script.</summary>
 internal sealed class ChartPicture
 {
-    private const double Width = 900;
-    private const double Height = 480;
-    private const double TextSize = 13;
     private const int MostPoints = 1_500;
 
     private readonly EngineeringChart _chart;
+    private readonly PictureForm _form;
     private readonly SvgSheet _sheet = new();
     private readonly PlotFrame _frame;
+    private readonly IReadOnlyList<string> _title, _remark;
 
-    private ChartPicture(EngineeringChart chart)
+    private ChartPicture(EngineeringChart chart, PictureForm form)
     {
-        _chart = chart;
-        _frame = PlotFrame.For(chart, Width, Height);
+        (_chart, _form) = (chart, form);
+        _title = TextLines.Break(chart.Title, form.Width - 8, form.TitleText, bold: true);
+        _remark = TextLines.Break(chart.Remark, form.Width - 8, form.Text);
+        _frame = PlotFrame.For(chart, form, 8 + (1.25 * form.TitleText * _title.Count) + (form.Step * _remark.Count) + 8);
     }
 
-    public static string Draw(EngineeringChart chart)
+    public static string Draw(EngineeringChart chart, PictureForm form)
     {
-        if (chart.Up is not null) return Draw(FromTheSide(chart));
+        if (chart.Up is not null) return Draw(FromTheSide(chart), form);
         chart = chart with { Marks = [.. chart.Marks.Select(m => m is Points points ? points.AtMost(MostPoints) : m)] };
-        var picture = new ChartPicture(chart);
-        picture.Paint();
-        return picture._sheet.Finish(Width, Height, chart.Title, chart.ToString(), unit: "");
+        var picture = new ChartPicture(chart, form);
+        var height = picture.Paint();
+        return picture._sheet.Finish(form.Width, height, chart.Title, chart.ToString(), unit: "");
     }
 
-    private void Paint()
+    private double Paint()
     {
         var (left, top, right, bottom) = _frame.Box;
-        _sheet.Text(left, 26, _chart.Title, size: 17, bold: true);
-        if (_chart.Remark.Length > 0) _sheet.Text(left, 44, _chart.Remark, size: TextSize, colour: Palette.Quiet);
-        Grid();
+        var y = 8.0;
+        foreach (var line in _title) _sheet.Text(4, (y += 1.25 * _form.TitleText) - 4, line, size: _form.TitleText, bold: true);
+        foreach (var line in _remark) _sheet.Text(4, (y += _form.Step) - 4, line, size: _form.Text, colour: Palette.Quiet);
+        var below = Grid();
         _sheet.Clip(left, top, right - left, bottom - top);
         foreach (var span in _chart.Spans) Span(span);
         var slots = MarkPainter.Slots(_chart);
-        for (var i = 0; i < _chart.Marks.Count; i++) MarkPainter.Paint(_sheet, _chart, _chart.Marks[i], slots[i], _frame);
+        for (var i = 0; i < _chart.Marks.Count; i++) MarkPainter.Paint(_sheet, _chart, _chart.Marks[i], slots[i], _frame, _form.Text);
         foreach (var limit in _chart.Limits)
             Rule(limit.IsVertical, limit.Value, limit.OnRight, limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet, "7 4", 1.6);
         foreach (var moment in _chart.Events) Rule(true, moment.At, false, Palette.Frame, "2 3", 1.2);
         _sheet.Close();
         _sheet.Rectangle(left, top, right - left, bottom - top, "none", 1, Palette.Frame);
-        Labels();
-        Legend(slots);
+        var key = PictureLabels.Paint(_chart, _frame, _sheet, _form.Text, Taken());
+        return Key(key, Legend(slots, below)) + 6;
     }
 
-    private void Grid()
+    // Where words stand that aren't moved, and bars, over which no other word is put.
+    private IEnumerable<LabelBox> Taken() => _chart.Marks.OfType<Bars>().SelectMany(b =>
+            BarPainter.Boxes(_chart, b, _frame).Select(p => p.Box)
+                .Concat(BarPainter.Labels(_chart, b, _frame, _form.Text).Select(l => l.Box)))
+        .Concat(_chart.Marks.OfType<Field>().SelectMany(f => FieldPainter.NamesOf(f, _frame, _form.Text)));
+
+    // Grid, numbers and titles of the axes; gives where the words below the drawing area end.
+    private double Grid()
     {
         var (left, top, right, bottom) = _frame.Box;
-        foreach (var (at, text) in _frame.TicksX())
-        {
-            _sheet.Line(at, top, at, bottom, 1, Palette.Grid);
-            _sheet.Line(at, bottom, at, bottom + 5, 1, Palette.Frame);
-            _sheet.Text(at, bottom + 19, text, "middle", TextSize);
-        }
+        var below = bottom + 5 + Across(left, top, right, bottom);
+        foreach (var line in TextLines.Break(_chart.X.Title, right - left + 20, _form.Text + 1))
+            _sheet.Text((left + right) / 2, below += 1.3 * (_form.Text + 1), line, "middle", _form.Text + 1);
         foreach (var (at, text) in _frame.TicksY())
         {
             _sheet.Line(left, at, right, at, 1, Palette.Grid);
             _sheet.Line(left - 5, at, left, at, 1, Palette.Frame);
-            _sheet.Text(left - 8, at + 4.5, text, "end", TextSize);
+            _sheet.Text(left - 8, at + (0.35 * _form.Text), text, "end", _form.Text);
         }
-        _sheet.Text((left + right) / 2, Height - 14, _chart.X.Title, "middle", 14);
-        _sheet.Text(18, (top + bottom) / 2, _chart.Y.Title, "middle", 14, upright: true);
-        if (_chart.Right is not { } axis || _frame.Right is not { } scale) return;
+        for (var i = 0; i < _frame.NamesY.Count; i++)
+        {
+            var lines = PlotFrame.NameLines(_frame.NamesY[i], _form);
+            var y = _frame.Y.At(i) - (_form.Step * lines.Count / 2) + (0.78 * _form.Step);
+            foreach (var line in lines) { _sheet.Text(left - 6, y, line, "end", _form.Text); y += _form.Step; }
+        }
+        if (_frame.NamesY.Count == 0) Beside(_chart.Y, 4 + _form.Text);
+        else _sheet.Text(left - 12, bottom + 5 + (0.85 * _form.Step), _chart.Y.Title, "end", _form.Text + 1);
+        if (_chart.Right is not { } axis || _frame.Right is not { } scale) return below;
         foreach (var tick in scale.Ticks())
         {
             _sheet.Line(right, scale.At(tick), right + 5, scale.At(tick), 1, Palette.Frame);
-            _sheet.Text(right + 8, scale.At(tick) + 4.5, PlotScale.Label(tick), "start", TextSize);
+            _sheet.Text(right + 8, scale.At(tick) + (0.35 * _form.Text), PlotScale.Label(tick), "start", _form.Text);
         }
-        _sheet.Text(Width - 10, (top + bottom) / 2, axis.Title, "middle", 14, upright: true);
+        Beside(axis, _form.Width - 5 - (1.25 * (_form.Text + 1) * (PlotFrame.TitleBeside(axis, _form, bottom - top).Count - 1)));
+        return below;
+    }
+
+    private void Beside(Axis axis, double x)
+    {
+        foreach (var line in PlotFrame.TitleBeside(axis, _form, _frame.Box.Bottom - _frame.Box.Top))
+        {
+            _sheet.Text(x, (_frame.Box.Top + _frame.Box.Bottom) / 2, line, "middle", _form.Text + 1, upright: true);
+            x += 1.25 * (_form.Text + 1);
+        }
+    }
+
+    // Numbers or names below the drawing area; gives their height. Names that are wider than their place stand upright.
+    private double Across(double left, double top, double right, double bottom)
+    {
+        var ticks = _frame.TicksX(_form.Text);
+        var names = _frame.NamesX.Count > 0;
+        var room = names ? Math.Abs(_frame.X.At(1) - _frame.X.At(0)) - 6 : right - left;
+        var lines = ticks.Select(t => TextLines.Break(t.Text, room, _form.Text)).ToList();
+        var upright = names && lines.SelectMany(l => l).Any(l => TextLines.Width(l, _form.Text) > room);
+        for (var i = 0; i < ticks.Count; i++)
+        {
+            var at = ticks[i].At;
+            if (!names) _sheet.Line(at, top, at, bottom, 1, Palette.Grid);
+            _sheet.Line(at, bottom, at, bottom + 5, 1, Palette.Frame);
+            if (upright) _sheet.Text(at + (0.35 * _form.Text), bottom + 8, ticks[i].Text, "end", _form.Text, upright: true);
+            else for (var k = 0; k < lines[i].Count; k++)
+                _sheet.Text(at, bottom + 5 + (_form.Step * (k + 0.85)), lines[i][k], "middle", _form.Text);
+        }
+        return upright ? ticks.Max(t => TextLines.Width(t.Text, _form.Text)) + 3 : _form.Step * lines.Max(l => l.Count);
     }
 
     private void Span(ShadedSpan span)
@@ -96,55 +137,40 @@ internal sealed class ChartPicture
         else _sheet.Line(left, at, right, at, width, colour, dash);
     }
 
-    private void Labels()
+    // The legend stands below the axis, row by row; gives where it ends.
+    private double Legend(IReadOnlyList<int> slots, double y)
     {
-        var (left, top, right, _) = _frame.Box;
-        foreach (var span in _chart.Spans.Where(s => s.Label.Length > 0))
-        {
-            if (span.Across) _sheet.Text(right - 4, _frame.Y.At(Math.Max(span.From, span.To)) + 13, span.Label, "end", 12,
-                colour: Palette.Quiet);
-            else _sheet.Text(_frame.X.At((span.From + span.To) / 2), _frame.Box.Bottom - 6, span.Label, "middle", 12,
-                colour: Palette.Quiet);
-        }
-        var lying = 0;
-        List<(double At, string Text, string Colour)> upright = [];
-        foreach (var limit in _chart.Limits)
-        {
-            var colour = limit.Slot is { } slot ? Palette.At(slot) : Palette.Quiet;
-            if (limit.IsVertical && _chart.Y.Scale == AxisScale.Categories) _sheet.Text(_frame.X.At(limit.Value) + 5,
-                top + 15 + (16 * lying++), limit.Label, "start", 12, colour: colour);
-            else if (limit.IsVertical) upright.Add((_frame.X.At(limit.Value), limit.Label, colour));
-            else if (limit.OnRight) _sheet.Text(right - 4, _frame.Right!.At(limit.Value) - 4, limit.Label, "end", 12, colour: colour);
-            else _sheet.Text(left + 4, _frame.Y.At(limit.Value) - 4, limit.Label, "start", 12, colour: colour);
-        }
-        upright.AddRange(_chart.Events.Select(e => (_frame.X.At(e.At), e.Label, Palette.Quiet)));
-        var offsets = VerticalLabels.Offsets([.. upright.Select(u => (u.At, u.Text))], 16);
-        for (var i = 0; i < upright.Count; i++) UprightLabel(upright[i].Text, upright[i].At, upright[i].Colour, offsets[i]);
-        foreach (var callout in _chart.Callouts)
-        {
-            var (x, y) = (_frame.X.At(callout.X), _frame.Y.At(callout.Y));
-            var lift = y - top < 34 ? -28 : 28;
-            _sheet.Line(x, y, x + 30, y - lift, 1.2);
-            _sheet.Circle(x, y, 3, 0, Palette.Ink);
-            _sheet.Text(x + 33, y - lift + (lift > 0 ? -2 : 12), callout.Text, x > 0.7 * right ? "end" : "start", TextSize);
-        }
-    }
-
-    private void UprightLabel(string text, double x, string colour, double offset) =>
-        _sheet.Text(x - _frame.Box.Left < 18 ? x + 12 : x - 4, _frame.Box.Top + 6 + offset, text, "end", 12, upright: true, colour: colour);
-
-    private void Legend(IReadOnlyList<int> slots)
-    {
-        if (!_chart.HasLegend) return;
-        var (x, y) = (_frame.Box.Left + 4, _frame.Box.Top - 10);
+        if (!_chart.HasLegend) return y;
+        const double sample = 34, gap = 16;
+        var (x, step) = (4.0, _form.Step + 3);
+        y += step + 4;
         for (var i = 0; i < _chart.Marks.Count; i++)
         {
             var mark = _chart.Marks[i];
             if (mark.Name.Length == 0) continue;
+            var lines = TextLines.Break(mark.Name, _form.Width - sample - 12, _form.Text);
+            var width = sample + lines.Max(l => TextLines.Width(l, _form.Text)) + gap;
+            if (x > 4 && x + width - gap > _form.Width) (x, y) = (4, y + step);
             MarkPainter.Key(_sheet, mark, slots[i], x, y - 4);
-            _sheet.Text(x + 32, y, mark.Name, "start", 12.5);
-            x += 48 + (0.95 * SvgSheet.WidthOf(mark.Name, 12.5));
+            for (var k = 0; k < lines.Count; k++)
+                _sheet.Text(x + sample, y + (_form.Step * k), lines[k], "start", _form.Text);
+            x += width;
+            if (lines.Count > 1) (x, y) = (4, y + (_form.Step * (lines.Count - 1)) + step);
         }
+        return x > 4 ? y + 4 : y + 4 - step;
+    }
+
+    // What found no place in the drawing area.
+    private double Key(IReadOnlyList<(string Sign, string Text)> key, double y)
+    {
+        if (key.Count > 0) y += 4;
+        foreach (var (sign, text) in key)
+        {
+            _sheet.Text(8, y + _form.Step, sign, size: _form.Text, bold: true);
+            foreach (var line in TextLines.Break(text, _form.Width - 36, _form.Text))
+                _sheet.Text(30, y += _form.Step, line, size: _form.Text, colour: Palette.Quiet);
+        }
+        return y;
     }
 
     // A path in space lies flat here: how far out against how high.

@@ -9,7 +9,7 @@ internal static class FieldPainter
 {
     private const int Steps = 12;
 
-    public static void Paint(SvgSheet sheet, Field field, PlotFrame frame)
+    public static void Paint(SvgSheet sheet, Field field, PlotFrame frame, double size)
     {
         var finite = field.Z.Values.Where(double.IsFinite).ToList();
         var (low, high) = (finite.Min(), finite.Max());
@@ -30,41 +30,73 @@ internal static class FieldPainter
                 column = end;
             }
         }
-        var scale = new PlotScale(new Axis(field.Z.Name, field.Z.Unit), [low, high], frame.Box.Bottom, frame.Box.Top, exact: true);
-        foreach (var level in scale.Ticks(6)) Level(sheet, field, level, frame);
-        Scale(sheet, field, scale, frame);
+        foreach (var level in Levels(field, frame)) Level(sheet, field, level, frame, size);
+        Scale(sheet, field, ScaleOf(field, frame), frame, size);
     }
 
-    private static void Level(SvgSheet sheet, Field field, double level, PlotFrame frame)
+    /// <summary>The values that have a level line.</summary>
+    public static IReadOnlyList<double> Levels(Field field, PlotFrame frame) => ScaleOf(field, frame).Ticks(6);
+
+    /// <summary>Room that the scale takes at the right [px].</summary>
+    public static double RoomOf(Field field, double height, double size)
+    {
+        var ticks = new PlotScale(new Axis(field.Z.Name, field.Z.Unit), field.Z.Values, 0, 1, exact: true).Ticks(6);
+        return 10 + 14 + 5 + ticks.Max(t => TextLines.Width(PlotScale.Label(t), size)) + 6
+            + (1.25 * (size + 1) * TextLines.Break(field.ScaleTitle, height, size + 1).Count);
+    }
+
+    private static PlotScale ScaleOf(Field field, PlotFrame frame) => new(new Axis(field.Z.Name, field.Z.Unit), field.Z.Values,
+        frame.Box.Bottom, frame.Box.Top, exact: true);
+
+    /// <summary>Where the names of the level lines stand.</summary>
+    public static IEnumerable<LabelBox> NamesOf(Field field, PlotFrame frame, double size) => Levels(field, frame)
+        .SelectMany(level => Runs(field, level, frame).Select(run => run.Count > 8 ? NameAt(run[run.Count / 2], level, frame, size) : null))
+        .OfType<LabelBox>();
+
+    private static void Level(SvgSheet sheet, Field field, double level, PlotFrame frame, double size)
+    {
+        foreach (var run in Runs(field, level, frame))
+        {
+            if (run.Count > 1) sheet.Path(run, closed: false, width: 0.7, colour: Palette.Tint(Palette.Ink, 0.5));
+            if (run.Count > 8 && NameAt(run[run.Count / 2], level, frame, size) is { } box)
+                sheet.Text((box.Left + box.Right) / 2, box.Bottom - (0.3 * size), PlotScale.Label(level), "middle", size);
+        }
+    }
+
+    private static IEnumerable<List<(double X, double Y)>> Runs(Field field, double level, PlotFrame frame)
     {
         var (x, y) = LevelLine.Of(field, level);
-        List<(double X, double Y)> run = [];
-        for (var i = 0; i <= x.Count; i++)
-        {
-            if (i < x.Count && double.IsFinite(x[i]))
-            {
-                run.Add((frame.X.At(x[i]), frame.Y.At(y[i])));
-                continue;
-            }
-            if (run.Count > 1) sheet.Path(run, closed: false, width: 0.7, colour: Palette.Tint(Palette.Ink, 0.5));
-            if (run.Count > 8) sheet.Text(run[run.Count / 2].X, run[run.Count / 2].Y + 4, PlotScale.Label(level), "middle", 11);
-            run = [];
-        }
+        return MarkPainter.Runs([.. x.Values], [.. y.Values]).Select(r => r.ConvertAll(p => (frame.X.At(p.X), frame.Y.At(p.Y))));
+    }
+
+    // A level's name interrupts its own line, as on every map, and stays inside the frame.
+    private static LabelBox? NameAt((double X, double Y) at, double level, PlotFrame frame, double size)
+    {
+        var (w, h) = (TextLines.Width(PlotScale.Label(level), size), 1.2 * size);
+        var box = new LabelBox(at.X - (w / 2), at.Y - (h / 2), at.X + (w / 2), at.Y + (h / 2));
+        return box.Left >= frame.Box.Left && box.Right <= frame.Box.Right && box.Top >= frame.Box.Top && box.Bottom <= frame.Box.Bottom
+            ? box : null;
     }
 
     // The scale stands outside the clipped area, so the clip is closed for it and opened again.
-    private static void Scale(SvgSheet sheet, Field field, PlotScale scale, PlotFrame frame)
+    private static void Scale(SvgSheet sheet, Field field, PlotScale scale, PlotFrame frame, double size)
     {
         var (left, top, right, bottom) = frame.Box;
         sheet.Close();
-        var x = right + 16;
+        var x = right + 10;
         for (var i = 0; i < Steps; i++)
         {
             var height = (bottom - top) / Steps;
-            sheet.Rectangle(x, bottom - ((i + 1) * height), 16, height + 0.3, Colour((i + 0.5) / Steps), 0);
+            sheet.Rectangle(x, bottom - ((i + 1) * height), 14, height + 0.3, Colour((i + 0.5) / Steps), 0);
         }
-        foreach (var tick in scale.Ticks(6)) sheet.Text(x + 21, scale.At(tick) + 4.5, PlotScale.Label(tick), "start", 12);
-        sheet.Text(x + 96, (top + bottom) / 2, field.ScaleTitle, "middle", 14, upright: true);
+        var ticks = scale.Ticks(6);
+        foreach (var tick in ticks) sheet.Text(x + 19, scale.At(tick) + (0.35 * size), PlotScale.Label(tick), "start", size);
+        x += 19 + ticks.Max(t => TextLines.Width(PlotScale.Label(t), size)) + 6 + size;
+        foreach (var line in TextLines.Break(field.ScaleTitle, bottom - top, size + 1))
+        {
+            sheet.Text(x, (top + bottom) / 2, line, "middle", size + 1, upright: true);
+            x += 1.25 * (size + 1);
+        }
         sheet.Clip(left, top, right - left, bottom - top);
     }
 

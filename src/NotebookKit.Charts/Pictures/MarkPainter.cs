@@ -17,7 +17,7 @@ internal static class MarkPainter
         return [.. chart.Marks.Select(m => m.Slot ?? free++)];
     }
 
-    public static void Paint(SvgSheet sheet, EngineeringChart chart, Mark mark, int slot, PlotFrame frame)
+    public static void Paint(SvgSheet sheet, EngineeringChart chart, Mark mark, int slot, PlotFrame frame, double size)
     {
         var y = mark.OnRight ? frame.Right! : frame.Y;
         switch (mark)
@@ -25,9 +25,9 @@ internal static class MarkPainter
             case Curve curve: Line(sheet, curve, slot, frame.X, y); break;
             case Points points: Scatter(sheet, points, slot, frame.X, y); break;
             case Band band: Edges(sheet, band, slot, frame.X, y); break;
-            case Bars bars: BarPainter.Paint(sheet, chart, bars, slot, frame); break;
+            case Bars bars: BarPainter.Paint(sheet, chart, bars, slot, frame, size); break;
             case Histogram histogram: BarPainter.Paint(sheet, histogram, slot, frame); break;
-            case Field field: FieldPainter.Paint(sheet, field, frame); break;
+            case Field field: FieldPainter.Paint(sheet, field, frame, size); break;
             default: throw new NotSupportedException($"A picture can't show a {mark.GetType().Name}.");
         }
     }
@@ -73,14 +73,11 @@ internal static class MarkPainter
 
     private static void Scatter(SvgSheet sheet, Points points, int slot, PlotScale x, PlotScale y)
     {
-        var sides = PointLabels.Sides(points);
         for (var i = 0; i < points.X.Count; i++)
         {
             if (!double.IsFinite(points.X[i] + points.Y[i])) continue;
             var (px, py) = (x.At(points.X[i]), y.At(points.Y[i]));
             Shape(sheet, points.Shape, px, py, points.Size, Palette.At(slot));
-            if (sides[i] != 0) sheet.Text(px, py - points.Size, points.Labels[i],
-                sides[i] == 1 ? "start" : sides[i] == -1 ? "end" : "middle", 12, colour: Palette.Quiet);
         }
     }
 
@@ -102,7 +99,8 @@ internal static class MarkPainter
         }
     }
 
-    private static IEnumerable<List<(double X, double Y)>> Runs(double[] xs, double[] ys)
+    /// <summary>Pieces of a line between its gaps.</summary>
+    public static IEnumerable<List<(double X, double Y)>> Runs(double[] xs, double[] ys)
     {
         List<(double X, double Y)> run = [];
         for (var i = 0; i < xs.Length; i++)

@@ -14,14 +14,15 @@ internal static class ChartFormatter
     public static void Figure(EngineeringChart chart, TextWriter writer) => writer.Write(chart.ToFigureJson());
 
     // The pictures escape their own text and need no network and no script.
-    public static void Html(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart", w => w.Write(chart.ToSvg()));
+    public static void Html(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart",
+        w => w.Write(chart.ToStillHtml()));
 
     public static void Plain(EngineeringChart chart, TextWriter writer) => writer.WriteLine(chart.ToString());
 
     // For a kernel that isn't ours.
     public static void StillHtml(EngineeringChart chart, TextWriter writer) => Fragment.Write(writer, "chart", w =>
     {
-        w.Write(chart.ToSvg());
+        w.Write(chart.ToStillHtml());
         w.Write($"<div class=\"nk-note\">{Escape.Text(NeedsOurs)}</div>");
     });
 

@@ -34,7 +34,7 @@ internal static class LiveAnswer
             }
 
             w.Write("</tbody></table>");
-            w.Write(Chart(explorer, state, kept).ToSvg());
+            w.Write(Chart(explorer, state, kept).ToStillHtml());
         });
         return writer.ToString();
     }

@@ -25,12 +25,12 @@ internal static class FigureCaption
             notes.Remove(note);
         }
 
-        return title.Length + remark.Length == 0 ? "" : $"<figcaption>{Part("b", Bare(title))}{Part("span", remark)}</figcaption>";
+        return title.Length + remark.Length == 0 ? "" : $"<figcaption>{Part("b", Bare(title))}{Part("span", Bare(remark))}</figcaption>";
     }
 
-    // The texts of a figure are escaped already, and ours are bold.
-    private static string Bare(string title) => title.Replace("<b>", "", StringComparison.Ordinal).Replace("</b>", "",
-        StringComparison.Ordinal);
+    // The texts of a figure are escaped already; ours are broken into lines, and titles are bold.
+    private static string Bare(string text) => text.Replace("<br>", " ", StringComparison.Ordinal)
+        .Replace("<b>", "", StringComparison.Ordinal).Replace("</b>", "", StringComparison.Ordinal);
 
     private static string Part(string element, string text) => text.Length == 0 ? ""
         : $"<{element}>{Escape.Text(System.Net.WebUtility.HtmlDecode(text))}</{element}>";

@@ -73,14 +73,46 @@
     return points;
   }
 
-  // A word on a chart goes to the one of its possible places that lies over no other word and over as little of a curve as may be.
-  function place(chart, layout) {
+  // Where limits and events stand.
+  function ruled(chart) {
+    const points = [];
+    for (const path of chart.querySelectorAll(".shapelayer path")) {
+      if (path.style.fillOpacity === "1" && path.style.fill !== "none" && !path.style.strokeDasharray) continue;
+      const matrix = path.getScreenCTM(), length = path.getTotalLength();
+      for (let at = 0; at <= length; at += 3) {
+        const p = path.getPointAtLength(at).matrixTransform(matrix);
+        points.push([p.x, p.y]);
+      }
+    }
+    return points;
+  }
+
+  // Words that found no free place, each beside the letter that stands for it on the chart.
+  function lettered(chart, key) {
+    const old = chart.parentElement.querySelector(".letters");
+    if (old) old.remove();
+    if (!key.length) return;
+    const list = document.createElement("ul");
+    list.className = "key letters";
+    for (const [letter, words] of key) {
+      const line = document.createElement("li"), sign = document.createElement("b");
+      sign.textContent = letter + " ";
+      line.append(sign, words.replace(/<br>/g, " ").replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&amp;", "&").trim());
+      list.append(line);
+    }
+    chart.after(list);
+  }
+
+  // A word on a chart goes to the nearest of its possible places that lies over no other word and no line; where none is free a letter
+  // stands for it.
+  function place(chart, layout, key) {
+    if (!key) lettered(chart, []);
     const notes = layout.annotations || [], frame = chart.querySelector(".cartesianlayer .plot");
     if (!notes.length || !frame) return Promise.resolve(chart);
-    const area = chart._fullLayout._size, home = chart.getBoundingClientRect(), ink = inked(chart), boxes = boxesOf(chart);
+    const area = chart._fullLayout._size, home = chart.getBoundingClientRect(), ink = inked(chart), rules = ruled(chart), boxes = boxesOf(chart), crowded = [];
     if (boxes.length !== notes.length) return Promise.resolve(chart);
     const inside = { left: home.left + area.l, top: home.top + area.t, right: home.left + area.l + area.w, bottom: home.top + area.t + area.h };
-    const settled = [];
+    const settled = [], before = notes.map(function (note) { return Object.assign({}, note); });
     notes.forEach(function (note, i) {
       const box = boxes[i], w = box.width, h = box.height, tries = [[0, 0]];
       if (note.textangle === -90) {
@@ -91,20 +123,36 @@
       } else {
         for (const dy of [0, h + 3, -h - 3]) for (let x = 0; x + w <= area.w; x += 12) tries.push([inside.left + x - box.left, dy]);
       }
-      let best = [0, 0], least = Infinity;
+      let best = [0, 0], least = Infinity, meets = 0;
       for (const [dx, dy] of tries) {
         const at = { left: box.left + dx, right: box.right + dx, top: box.top + dy, bottom: box.bottom + dy };
         const out = w * h - overlap(at, inside);
         let cost = 0.02 * Math.hypot(dx, dy) + (out > 1 ? 1000 + out : 0);
-        for (const other of settled) cost += overlap(at, other) > 0 ? 2000 + overlap(at, other) : 0;
-        for (const p of ink) if (p[0] > at.left - 2 && p[0] < at.right + 2 && p[1] > at.top - 1 && p[1] < at.bottom + 1) cost += 12;
-        if (cost < least) { least = cost; best = [dx, dy]; }
+        let hits = 0;
+        for (const other of settled) if (overlap(at, other) > 0) { hits++; cost += 2000 + overlap(at, other); }
+        for (const p of ink) if (p[0] > at.left - 2 && p[0] < at.right + 2 && p[1] > at.top - 1 && p[1] < at.bottom + 1) { hits++; cost += 100; }
+        for (const p of rules) if (p[0] > at.left + 2 && p[0] < at.right - 2 && p[1] > at.top + 2 && p[1] < at.bottom - 2) { hits++; cost += 100; }
+        if (cost < least) { least = cost; best = [dx, dy]; meets = hits; }
       }
+      if (meets) crowded.push(i);
       settled.push({ left: box.left + best[0], right: box.right + best[0], top: box.top + best[1], bottom: box.bottom + best[1] });
       if (note.showarrow) { note.ax = (note.ax || 0) + best[0]; note.ay = (note.ay || 0) + best[1]; return; }
       note.xshift = (note.xshift || 0) + best[0];
       note.yshift = (note.yshift || 0) - best[1];
     });
+    if (!key && crowded.length) {
+      const signs = [];
+      for (const i of crowded) {
+        const sign = String.fromCharCode(65 + signs.length % 26);
+        signs.push([sign, before[i].text]);
+        before[i].text = "<b>" + sign + "</b>";
+      }
+      layout.annotations = before;
+      return Plotly.relayout(chart, { annotations: before }).then(function () {
+        lettered(chart, signs);
+        return place(chart, layout, signs);
+      });
+    }
     return Plotly.relayout(chart, { annotations: notes });
   }
 

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Results;
 using NotebookKit.Sheets;
 
 namespace NotebookKit.Runner.Sheets;
@@ -25,6 +26,13 @@ internal static class TemplatePages
         }
 
         html.Append(SheetPage.Foot);
+        // A cutting plan has a page to itself: its letters are read beside the saw.
+        foreach (var nest in sets.SelectMany(s => s.Nests))
+        {
+            for (var sheet = 1; sheet <= nest.Sheets; sheet++)
+                html.Append($"<div class=\"figure plan begins-page\">{nest.Draw(sheet).Svg}</div>");
+        }
+
         var pages = sets.SelectMany(TemplateDrawing.Pages).ToList();
         for (var i = 0; i < pages.Count; i++)
             html.Append($"<section class=\"page{(i == 0 ? " begins-page" : "")}\">{pages[i].Svg}</section>");

@@ -8,6 +8,7 @@ using NotebookKit.Filling.Vents;
 using NotebookKit.Flight.Site;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Recovery;
 using NotebookKit.Vessels.Laying;
 using UnitsNet;
 
@@ -61,9 +62,10 @@ public sealed record DesignSheets
             Proof = proof,
             Vent = vent,
             Pad = Try("pad sheet", refused, () => PadOf(stage, site, vent, standOff)),
-            Templates = cuts is null ? null : Try("templates", refused, () => TemplateSheet.Of(stage.Name, cuts, stage.Body)),
+            Templates = cuts is null ? null : Try("templates", refused, () => TemplateSheet.Of(stage.Name, cuts, stage.Body,
+                shelf, stage.Canopy)),
             Shopping = cuts is null ? null : Try("shopping list", refused, () => ShoppingSheet.Of(stage.Name, cuts,
-                system is null ? null : ResinPlan.For(system, cuts.Layup).Divide(), Others(stage), shelf)),
+                system is null ? null : ResinPlan.For(system, cuts.Layup).Divide(), Others(stage, shelf), shelf)),
             Refused = refused.AsReadOnly(),
         };
     }
@@ -98,16 +100,27 @@ public sealed record DesignSheets
         }.Run();
     }
 
-    private static List<ShoppingItem> Others(DesignStage stage)
+    private static List<ShoppingItem> Others(DesignStage stage, IReadOnlyList<ShelfItem> shelf)
     {
         List<ShoppingItem> items = [];
         foreach (var fins in stage.Body?.Fins ?? [])
-            items.Add(new($"fin sheet, {fins.Thickness.Show()}", $"{fins.Count} fins of {Mm(fins.Planform.RootLength)} × "
-                + Mm(fins.Planform.Reach)) { Pieces = 1 });
-        if (stage.Missing.Count == 0 && stage.Vehicle.Canopy is { } canopy)
-            items.Add(new($"canopy, {canopy.NominalDiameter.Show()}", "recovery") { Pieces = canopy.Count });
+            items.Add(new(FinNest.SheetName(fins), $"{fins.Count} fins of {Mm(fins.Planform.RootLength)} × {Mm(fins.Planform.Reach)}")
+                { Pieces = FinNest.Of(fins, shelf)?.Sheets ?? 1 });
+        if (stage.Canopy is { } canopy) items.Add(ClothOf(canopy, shelf));
         return items;
     }
+
+    // A shelf with canopy cloth is one of a club that sews; otherwise the canopy is bought.
+    private static ShoppingItem ClothOf(Canopy canopy, IReadOnlyList<ShelfItem> shelf)
+    {
+        var (size, area) = ($"canopy of {canopy.NominalDiameter.Show()}", canopy.Count * canopy.NominalArea);
+        return shelf.FirstOrDefault(s => s.Is(CanopyCloth)) is { Width: { } width } cloth && width > Length.Zero
+            ? new(CanopyCloth, $"{size}: net area over the width of the roll, without seams and offcuts") { Length = area / width,
+                Shelf = cloth }
+            : new($"canopy, {canopy.NominalDiameter.Show()}", "recovery") { Pieces = canopy.Count };
+    }
+
+    private const string CanopyCloth = "canopy cloth";
 
     private static string Mm(Length length) => $"{Digits.Round(length.Millimeters)} mm";
 

@@ -9,9 +9,17 @@ public sealed record ShelfItem(string Name)
     /// <summary>Length left; none where it isn't given.</summary>
     public Length? Length { get; init; }
 
+    /// <summary>Width of the roll or of the sheet; none where it isn't given.</summary>
+    public Length? Width { get; init; }
+
     /// <summary>Mass left; none where it isn't given.</summary>
     public Mass? Mass { get; init; }
 
     /// <summary>Price; none where it isn't given.</summary>
     public MaterialPrice? Price { get; init; }
+
+    /// <summary>Whether it is what a list asks for: the names agree, commas apart, which a stock list can't hold.</summary>
+    internal bool Is(string name) => string.Equals(Bare(Name), Bare(name), StringComparison.Ordinal);
+
+    private static string Bare(string name) => name.Replace(",", "", StringComparison.Ordinal);
 }

@@ -103,7 +103,7 @@ public sealed record ShoppingSheet : Result, ISheet
             .. Ends("nozzle end", vessel.NozzleEnd), .. Ends("forward end", vessel.ForwardEnd),
             .. others,
         ];
-        return new(name, cuts, cups, [.. items.Select(i => i with { Shelf = i.Shelf ?? shelf.FirstOrDefault(s => s.Name == i.Name) })]);
+        return new(name, cuts, cups, [.. items.Select(i => i with { Shelf = i.Shelf ?? shelf.FirstOrDefault(s => s.Is(i.Name)) })]);
     }
 
     private static IEnumerable<ShoppingItem> Resin(PressureVessel vessel, Layup layup, ResinPlanResult? cups)

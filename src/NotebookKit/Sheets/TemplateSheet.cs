@@ -4,13 +4,15 @@ using NotebookKit.Building.Cuts;
 using NotebookKit.Building.Nests;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Recovery;
 using NotebookKit.Vessels.Design;
 using UnitsNet;
 using UnitsNet.Units;
 
 namespace NotebookKit.Sheets;
 
-/// <summary>Patterns of one stage at full size: fins, jig with slots, fin marks around the body, marks to cut sleeves by, cap discs.
+/// <summary>Patterns of one stage at full size: fins, jig with slots, fin marks around the body, marks to cut sleeves by, cloth plies,
+/// cap discs; and the fins laid on their stock sheet.
 /// Source: geometry of the design; what is cut longer, the cut list's.</summary>
 public sealed record TemplateSheet : Result
 {
@@ -20,15 +22,18 @@ public sealed record TemplateSheet : Result
 
     private readonly string _name;
 
-    private TemplateSheet(string name, IReadOnlyList<Template> templates, IReadOnlyList<string> left)
+    private TemplateSheet(string name, IReadOnlyList<Template> templates, IReadOnlyList<NestResult> nests, IReadOnlyList<string> left)
     {
-        (_name, Templates, LeftOut) = (name, templates, left);
+        (_name, Templates, Nests, LeftOut) = (name, templates, nests, left);
         Findings = [Finding.Note("Measure the printer's ruler before the first cut: 100 mm must be 100 mm. Print at full size, \"fit to "
             + "page\" switched off.")];
     }
 
     /// <summary>The patterns.</summary>
     public IReadOnlyList<Template> Templates { get; }
+
+    /// <summary>The fins laid on the sheets that the stock list names, a layout a set; empty where it names none that holds them.</summary>
+    public IReadOnlyList<NestResult> Nests { get; }
 
     /// <summary>What the design has no pattern for, a sentence each.</summary>
     public IReadOnlyList<string> LeftOut { get; }
@@ -58,16 +63,23 @@ public sealed record TemplateSheet : Result
     /// <param name="name">What the stage is called.</param>
     /// <param name="cuts">What its vessel is cut from.</param>
     /// <param name="body">Its outside; without it there is no pattern of fins.</param>
-    public static TemplateSheet Of(string name, CutList cuts, FinnedBody? body)
+    /// <param name="shelf">The stock list, with the sheets that fins are laid on; none where there is none.</param>
+    /// <param name="canopy">What it comes down on; none where it isn't given.</param>
+    public static TemplateSheet Of(string name, CutList cuts, FinnedBody? body, IReadOnlyList<ShelfItem>? shelf = null,
+        Canopy? canopy = null)
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(cuts);
         List<Template> templates = [];
+        List<NestResult> nests = [];
         List<string> left = [];
         foreach (var fins in body?.Fins ?? [])
         {
             var around = Around(body!, fins);
             templates.AddRange([Fin(fins), Jig(fins, around), Marks(fins, around)]);
+            if (FinNest.Of(fins, shelf ?? []) is { } nest) nests.Add(nest);
+            else left.Add($"The stock list names no \"{FinNest.SheetName(fins)}\" with a length and a width that hold a fin: the fins "
+                + "aren't laid on a sheet.");
         }
 
         if (templates.Count == 0) left.Add("The design gives no fins: no pattern of fins, jig and fin marks.");
@@ -76,6 +88,8 @@ public sealed record TemplateSheet : Result
             .Select(p => (p.i + 1, cuts.Pieces[p.i].Along.Millimeters))];
         if (sleeves.Count > 0) templates.Add(Sleeves(sleeves));
         else left.Add("The vessel has no sleeves: no strip to cut them by.");
+        foreach (var (piece, wrap) in cuts.Pieces.Zip(cuts.Layup.Vessel.Plies).Where(p => p.Second is ClothWrap))
+            templates.Add(Cloth(piece, (ClothWrap)wrap));
         var vessel = cuts.Layup.Vessel;
         foreach (var (end, of) in new[] { ("nozzle end", vessel.NozzleEnd), ("forward end", vessel.ForwardEnd) })
         {
@@ -83,7 +97,8 @@ public sealed record TemplateSheet : Result
             else left.Add($"The {end} has no cap discs: no pattern of discs.");
         }
 
-        return new(name, templates, left);
+        if (canopy is not null) left.Add("The design doesn't say how many gores its canopy has: no pattern of gores.");
+        return new(name, templates, nests, left);
     }
 
     // Diameter of the body where the root's middle stands.
@@ -190,6 +205,25 @@ public sealed record TemplateSheet : Result
 
         return new("strip to cut sleeves by", "Lay the sleeve relaxed, at its own diameter, along the strip; figures are mm from its end. "
             + "The allowance at both ends is in it.", Mm(longest), SleeveStrip) { Lines = lines, Words = words };
+    }
+
+    private static Template Cloth(CutPiece piece, ClothWrap wrap)
+    {
+        var (along, around) = (piece.Along.Millimeters, piece.Around!.Value.Millimeters);
+        // The warp runs along the vessel, around it, or at 45 degrees to both.
+        var reach = 0.35 * Math.Min(Math.Min(along, around), 120);
+        var (dx, dy) = wrap.Lay switch { ClothLay.WarpAxial => (reach, 0.0), ClothLay.WarpAround => (0.0, reach),
+            _ => (reach * Math.Sqrt(0.5), reach * Math.Sqrt(0.5)) };
+        return new($"{piece.Ply}, cut {piece.Count}", $"{piece.Material}, {Digits.Round(along, 4)} mm along the vessel, "
+            + $"{Digits.Round(around, 4)} mm around, allowances in it. The arrow lies along the warp.", Mm(along), Mm(around))
+        {
+            Lines =
+            [
+                Frame(along, around),
+                new([Point((along / 2) - dx, (around / 2) - dy), Point((along / 2) + dx, (around / 2) + dy)], TemplateLineKind.Grain),
+            ],
+            Words = [new(Point(along / 2, (around / 2) + dy + 5), "warp")],
+        };
     }
 
     private static Template Disc(string end, Closure closure, CapDiscs discs, Length bore)

@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Xml.Linq;
+using NotebookKit.Charts.Drawings;
+using NotebookKit.Charts.Results;
 using NotebookKit.Charts.Tests.Browser;
+using NotebookKit.Charts.Tests.Results;
 
 namespace NotebookKit.Charts.Tests.Drawings;
 
@@ -9,6 +12,8 @@ namespace NotebookKit.Charts.Tests.Drawings;
 /// words.</summary>
 public sealed class DrawingTextTests
 {
+    // What is left of a screen of 1280 px beside the contents.
+    private const int Desk = 760;
     private const double Screen = 360, Least = 9;
 
     public static TheoryData<string> Names => [.. AllDrawings.All.Keys];
@@ -37,16 +42,27 @@ public sealed class DrawingTextTests
     }
 
     // Boxes as the browser lays them out, in its own letters.
-    [SkippableFact]
-    public void No_words_lie_over_others_or_leave_the_paper()
+    [SkippableTheory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void No_words_lie_over_others_or_leave_the_paper(bool wide)
     {
         Skip.If(HeadlessBrowser.WhyNot.Length > 0, HeadlessBrowser.WhyNot);
-        var places = string.Concat(AllDrawings.All.Select(d => $"<div class='d' data-name='{d.Key}'>{AllDrawings.SvgOf(d.Value)}</div>"));
+        // The cut plan and the calendar have a wide form only.
+        Dictionary<string, Drawing> all = new(AllDrawings.All);
+        if (wide) (all["cut plan"], all["calendar"]) = (Curlew.Nest.Draw(), Curlew.Calendar.Draw());
+        var places = string.Concat(all.Select(d => $"<div class='d' data-name='{d.Key}'>"
+            + $"{(wide ? d.Value.Svg : AllDrawings.SvgOf(d.Value))}</div>"));
+        var style = wide ? $"body{{margin:0;width:{Desk}px}}svg{{max-width:100%;height:auto;display:block}}"
+            : "body{margin:0;width:360px}svg{width:360px;height:auto;display:block}";
         var seen = HeadlessBrowser.Run($$"""
-            <!DOCTYPE html><meta charset="utf-8"><style>body{margin:0;width:360px}svg{width:360px;height:auto;display:block}</style><body>{{places}}<script>
+            <!DOCTYPE html><meta charset="utf-8"><style>{{style}}</style><body>{{places}}<script>
             const wrong = [];
             for (const d of document.querySelectorAll(".d")) {
               const paper = d.querySelector("svg").getBoundingClientRect();
+              const scale = paper.width / d.querySelector("svg").viewBox.baseVal.width;
+              for (const t of d.querySelectorAll("text")) if (parseFloat(t.getAttribute("font-size")) * scale < {{Least}})
+                wrong.push(`${d.dataset.name}: "${t.textContent}" has letters of ${(parseFloat(t.getAttribute("font-size")) * scale).toFixed(1)} px`);
               const texts = [...d.querySelectorAll("text")].map(t => ({ t: t.textContent, b: t.getBoundingClientRect() }));
               for (let i = 0; i < texts.length; i++) {
                 const a = texts[i];

@@ -27,8 +27,8 @@ public sealed class LegendSizeTests
     {
         var one = Lines("free", "damped").ToFigureJson();
         var two = Lines(new string('x', 80), new string('y', 80)).ToFigureJson();
-        Assert.Contains("\"t\":76", one, StringComparison.Ordinal);
-        Assert.Contains("\"t\":97", two, StringComparison.Ordinal);
+        Assert.Contains("\"height\":457", one, StringComparison.Ordinal);
+        Assert.Contains("\"height\":478", two, StringComparison.Ordinal);
     }
 
     private static EngineeringChart Lines(params string[] names)

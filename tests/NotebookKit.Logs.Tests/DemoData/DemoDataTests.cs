@@ -201,7 +201,7 @@ public class DemoDataTests
     public void Stock_list_names_what_the_material_library_knows()
     {
         var list = StockList.Read(Path.Combine(Folder, "stock.csv"));
-        Assert.Equal(11, list.Items.Count);
+        Assert.Equal(22, list.Items.Count);
         Assert.All(list.Of("sleeve"), s => Assert.NotNull(MaterialLibrary.Typical.Braid(s.Name)));
         Assert.All(list.Of("cloth").Concat(list.Of("tape")).Concat(list.Of("sheet")),
             s => Assert.NotNull(MaterialLibrary.Typical.Cloth(s.Name)));

@@ -1,6 +1,7 @@
 namespace NotebookKit.Logs.Tests.DemoData;
 
-/// <summary>An invented shelf: sleeves, cloths, tape, veil, resin, sheet. Nothing in it is drawn at random; the seed is there because every
+/// <summary>An invented shelf: sleeves, cloths, tape, veil, resin, sheet, ends, canopy.
+/// Nothing in it is drawn at random; the seed is there because every
 /// file says one.</summary>
 internal static class StockListDemo
 {
@@ -24,6 +25,17 @@ internal static class StockListDemo
         csv.Line("glass veil 30 g", "veil", "10.0", "500", "", "", "", "2.10 EUR/m");
         csv.Line("laminating epoxy", "resin", "", "", "1850", "40", "30", "31.00 EUR/kg");
         csv.Line("glass twill 163 g", "sheet", "0.60", "300", "", "", "", "");
+        csv.Line("PET tube bore 66 mm wall 0.4 mm", "part", "", "", "", "", "", "3.20 EUR/m");
+        csv.Line("PET tube bore 80 mm wall 0.4 mm", "part", "", "", "", "", "", "3.90 EUR/m");
+        csv.Line("PET tube bore 50 mm wall 0.4 mm", "part", "", "", "", "", "", "2.60 EUR/m");
+        csv.Line("domed closure aluminium 6061-T6 3 mm", "part", "", "", "", "", "", "24.00 EUR each");
+        csv.Line("domed closure aluminium 6061-T6 2 mm", "part", "", "", "", "", "", "19.00 EUR each");
+        csv.Line("threaded fitting", "part", "", "", "", "", "", "12.50 EUR each");
+        csv.Line("O-ring", "part", "", "", "", "", "", "0.90 EUR each");
+        csv.Line("laminating epoxy hardener", "hardener", "", "", "", "", "", "38.00 EUR/kg");
+        csv.Line("fin sheet 2 mm", "fin sheet", "0.60", "300", "", "", "", "9.80 EUR each");
+        csv.Line("fin sheet 3 mm", "fin sheet", "0.60", "300", "", "", "", "14.20 EUR each");
+        csv.Line("canopy cloth", "canopy", "3.0", "1500", "", "", "", "8.50 EUR/m");
         return csv.ToString();
     }
 }

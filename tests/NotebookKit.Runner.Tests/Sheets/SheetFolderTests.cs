@@ -95,7 +95,9 @@ public sealed partial class SheetFolderTests : IDisposable
                 var pdf = await browser.Page.PdfAsync(new() { Format = format, PreferCSSPageSize = false,
                     Margin = new() { Top = "10mm", Bottom = "10mm", Left = "10mm", Right = "10mm" } });
                 var pages = Pages().Count(Encoding.Latin1.GetString(pdf));
-                var expected = name == "templates" ? 1 + Sections().Count(await File.ReadAllTextAsync(folder[$"s/{name}.html"])) : 0;
+                var html = await File.ReadAllTextAsync(folder[$"s/{name}.html"]);
+                var expected = name == "templates" ? 1 + Sections().Count(html) + Plans().Count(html) : 0;
+                if (expected > 0) Assert.NotEqual(0, Plans().Count(html));
                 if (expected > 0) Assert.Equal(expected, pages);
                 else Assert.InRange(pages, 2, 4);
             }
@@ -137,4 +139,7 @@ public sealed partial class SheetFolderTests : IDisposable
 
     [GeneratedRegex("<section class=\"page")]
     private static partial Regex Sections();
+
+    [GeneratedRegex("<div class=\"figure plan")]
+    private static partial Regex Plans();
 }

@@ -140,6 +140,32 @@ public sealed class SheetTests
         Assert.Equal("nothing", list.Items.Single(i => i.Name == "carbon sleeve 65 mm heavy").ToBuy);
     }
 
+    // By hand: two domed closures at 24, one fitting at 12.50, three rings at 0.90; 0.9 m across is 0.636 m2, over 1.5 m 0.424 m.
+    [Fact]
+    public void Ends_liner_fins_and_canopy_have_the_prices_of_the_stock_list_and_what_it_lacks_is_not_given()
+    {
+        var list = DesignSheets.Of(Curlew.Stage, Curlew.Site,
+            [Each("domed closure aluminium 6061-T6 3 mm", "24 EUR each"), Each("threaded fitting", "12.50 EUR each"),
+                Each("O-ring", "0.90 EUR each"), Each("PET tube bore 66 mm wall 0.4 mm", "3.20 EUR/m"),
+                Each("fin sheet 2 mm", "9.80 EUR each") with { Length = 200.Millimetres(), Width = 100.Millimetres() },
+                Each("canopy cloth", "8.50 EUR/m") with { Length = 3.Metres(), Width = 1.5.Metres() }]).Shopping!;
+        Assert.Equal(48, Cost(list, "domed closure"), 1e-9);
+        Assert.Equal(12.5, Cost(list, "threaded fitting"), 1e-9);
+        Assert.Equal(2.7, Cost(list, "O-ring"), 1e-9);
+        Assert.Equal(3.2 * Curlew.Vessel.Length.Meters, Cost(list, "PET tube"), 1e-9);
+        // A sheet of 200 mm by 100 mm holds one fin of 130 mm by 80 mm.
+        Assert.Equal(3 * 9.8, Cost(list, "fin sheet"), 1e-9);
+        Assert.Equal(8.5 * Math.PI / 4 * 0.9 * 0.9 / 1.5, Cost(list, "canopy cloth"), 1e-9);
+        Assert.Contains("peel ply", list.LeftOut);
+        var row = list.Content.Sections.Single(s => s.Heading == "To buy").Table!.Rows.Single(r => r[1] == "peel ply");
+        Assert.Equal("not given", row[^1]);
+        Assert.Contains("price not given", list.Lines.Single(l => l.Name == "peel ply").Note, StringComparison.Ordinal);
+
+        static ShelfItem Each(string name, string price) => new(name) { Price = MaterialPrice.Parse(price) };
+        static double Cost(ShoppingSheet of, string name) =>
+            of.Items.Where(i => i.Name.StartsWith(name, StringComparison.Ordinal)).Sum(i => i.Cost!.Value);
+    }
+
     [Theory]
     [InlineData("9.80 EUR/m", 9.8, PricedBy.Metre)]
     [InlineData("24 EUR/kg", 24, PricedBy.Kilogram)]

@@ -1,4 +1,5 @@
 using NotebookKit.DesignFiles;
+using NotebookKit.Quantities;
 using NotebookKit.Sheets;
 using NotebookKit.Tests.DesignFiles;
 
@@ -41,6 +42,40 @@ public sealed class TemplateTests
             p.Along.Millimeters);
         Assert.Equal(cuts.Order(), strip.Lines.Where(l => l is { Kind: TemplateLineKind.Cut, IsClosed: false })
             .Select(l => l.Points[0].Along.Millimeters).Order());
+    }
+
+    [Fact]
+    public void Fins_are_laid_whole_and_apart_on_the_sheet_that_the_stock_list_names()
+    {
+        Assert.Contains(Made.LeftOut, l => l.Contains("fin sheet, 2 mm", StringComparison.Ordinal));
+        var shelf = new ShelfItem("fin sheet 2 mm") { Length = 600.Millimetres(), Width = 300.Millimetres() };
+        var sheet = TemplateSheet.Of("Curlew", CutList.Of(Curlew.Vessel.Layup()), Curlew.Stage.Body, [shelf]);
+        var nest = Assert.Single(sheet.Nests);
+        Assert.Equal(3, nest.Placements.Count);
+        Assert.All(nest.Placements.SelectMany(p => p.Outline), c => Assert.True(c.Along.Millimeters is >= 0 and <= 600
+            && c.Across.Millimeters is >= 0 and <= 300));
+        // The trapezium's own area: (130 + 70) / 2 mm by 80 mm.
+        Assert.Equal(3 * 80.0, nest.PieceArea.SquareCentimeters, 1e-6);
+        Assert.DoesNotContain(sheet.LeftOut, l => l.Contains("fin sheet", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(ClothLay.WarpAxial, 1, 0)]
+    [InlineData(ClothLay.WarpAround, 0, 1)]
+    [InlineData(ClothLay.Bias, 1, 1)]
+    public void A_cloth_ply_has_the_size_of_the_cut_list_and_an_arrow_along_its_warp(ClothLay lay, int along, int around)
+    {
+        var vessel = Curlew.Vessel with { Plies = [.. Curlew.Vessel.Plies, new ClothWrap(
+            Curlew.Materials.Cloth("carbon plain 93 g"), Lay: lay)] };
+        var cuts = CutList.Of(vessel.Layup());
+        var piece = cuts.Pieces.Single(p => p.Material == "carbon plain 93 g");
+        var template = TemplateSheet.Of("Curlew", cuts, null).Templates.Single(t => t.Name.StartsWith(piece.Ply, StringComparison.Ordinal));
+        Assert.Equal(piece.Along.Millimeters, template.Length.Millimeters, 1e-9);
+        Assert.Equal(piece.Around!.Value.Millimeters, template.Width.Millimeters, 1e-9);
+        var arrow = template.Lines.Single(l => l.Kind == TemplateLineKind.Grain).Points;
+        var (dx, dy) = ((arrow[1].Along - arrow[0].Along).Millimeters, (arrow[1].Across - arrow[0].Across).Millimeters);
+        Assert.Equal((along, around), (Math.Sign(dx), Math.Sign(dy)));
+        Assert.True(along != around || Math.Abs(dx - dy) < 1e-9);
     }
 
     [Fact]
