@@ -78,6 +78,9 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
                     "leave out the unit of the column 'time' where the column holds clock times.")
                 : Wrong(line, $"'{Excerpt.Of(cell)}' is not a finite number", $"write times as numbers of {unit!.Text}.");
         var seconds = unit!.Convert(written);
+        if (double.IsFinite(seconds) && Math.Abs(seconds) > LogUnit.Largest)
+            throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is more than any clock shows",
+                $"a time lies within {LogUnit.Largest:0e+0} s; check the number, and the unit in the header.");
         return double.IsFinite(seconds) ? seconds
             : throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is not a finite time", "check the number, and the unit in the header.");
     }

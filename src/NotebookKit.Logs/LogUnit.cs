@@ -19,6 +19,10 @@ internal sealed record LogUnit(string Text, string Kind, string Canonical, doubl
 
     public const string Clock = "clock";
 
+    /// <summary>Largest number that is taken for a reading, in the canonical unit: far beyond every sensor and clock, and so small that no
+    /// sum or difference of two overflows.</summary>
+    public const double Largest = 1e15;
+
     private static readonly LogUnit[] Plain =
     [
         .. Of<Duration>("time", "s", "s", "ms", "µs", "min", "h"),

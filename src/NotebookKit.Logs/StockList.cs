@@ -104,16 +104,18 @@ public sealed record StockList
                 $"the unit is {column.Unit?.Text ?? "text"}", $"it must be one that measures the same as {canonical}.");
             var cell = cells[column.Column];
             if (UnitText.Number(cell) is not { } value || value < 0)
-                throw new LogFormatException(file, number, name, $"'{cell}' is not a finite number of 0 or above",
+                throw new LogFormatException(file, number, name, $"'{Excerpt.Of(cell)}' is not a finite number of 0 or above",
                     "write numbers with a decimal point, and leave the cell empty where it doesn't apply.");
-            return column.Unit.Convert(value);
+            var converted = column.Unit.Convert(value);
+            return converted <= LogUnit.Largest ? converted : throw new LogFormatException(file, number, name,
+                $"'{Excerpt.Of(cell)}' {column.Unit.Text} is more than any shelf holds", "check the number, and the unit in the header.");
         }
 
         string item = cells[header["item"].Column], kind = cells[header["kind"].Column];
         if (item.Length == 0) throw new LogFormatException(file, number, "item", "the name is empty",
             "write the name that the material library knows it by.");
         if (!Kinds.Contains(kind, StringComparer.OrdinalIgnoreCase)) throw new LogFormatException(file, number, "kind",
-            $"'{kind}' is no kind", $"allowed are {string.Join(", ", Kinds)}.");
+            $"'{Excerpt.Of(kind)}' is no kind", $"allowed are {string.Join(", ", Kinds)}.");
         return new(
             item,
             kind,
@@ -137,7 +139,8 @@ public sealed record StockList
             }
             catch (FormatException error)
             {
-                throw new LogFormatException(file, number, "price", $"'{cells[column.Column]}' is no price", error.Message);
+                throw new LogFormatException(file, number, "price", $"'{Excerpt.Of(cells[column.Column])}' is no price",
+                    Excerpt.Of(error.Message, 300));
             }
         }
     }

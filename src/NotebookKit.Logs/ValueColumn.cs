@@ -51,6 +51,8 @@ internal sealed class ValueColumn(HeaderCell header, LogUnit unit, LogColumn? ma
         var value = unit.Convert(written);
         if (!double.IsFinite(value)) throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is no finite number of {unit.Canonical}",
             "check the number, and the unit in the header.");
+        if (Math.Abs(value) > LogUnit.Largest) throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is more than any sensor reads",
+            $"a reading lies within {LogUnit.Largest:0e+0} {unit.Canonical}; leave the cell empty where the logger had no reading.");
         if (unit.Canonical == "bar absolute" && value < 0) throw Wrong(line, $"'{Excerpt.Of(cell)}' is below vacuum",
             "an absolute pressure is 0 or above; was a gauge reading meant?");
         if (unit.Canonical == "bar gauge" && value < LowestGaugeBar) throw Wrong(line, $"'{Excerpt.Of(cell)}' {unit.Text} is below vacuum",

@@ -20,6 +20,16 @@ internal static class NotebookSelection
         return files;
     }
 
-    private static IEnumerable<string> In(string folder) =>
-        Directory.EnumerateFiles(folder, Pattern).Where(f => !Path.GetFileName(f).StartsWith('.')).Order(StringComparer.Ordinal);
+    private static IReadOnlyList<string> In(string folder)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(folder, Pattern).Where(f => !Path.GetFileName(f).StartsWith('.'))
+                .Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new RequestException($"The folder {folder} can't be read: {e.Message}");
+        }
+    }
 }

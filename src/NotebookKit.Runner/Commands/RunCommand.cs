@@ -131,8 +131,8 @@ internal static class RunCommand
         using var stop = new StopSignal();
         try
         {
-            var reports = await RunScreen.ShowAsync(options, stop.Token);
-            return reports.All(r => r.Passed) ? ExitCodes.Success : ExitCodes.Failed;
+            var result = await RunScreen.ShowAsync(options, stop.Token);
+            return result.Passed ? ExitCodes.Success : ExitCodes.Failed;
         }
         catch (OperationCanceledException)
         {

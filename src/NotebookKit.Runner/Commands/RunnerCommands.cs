@@ -3,6 +3,7 @@ using NotebookKit.Flight.Dispersion;
 using NotebookKit.Interactive;
 using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Batch;
+using NotebookKit.Runner.Running;
 using NotebookKit.Runner.Workers;
 using Spectre.Console;
 
@@ -46,6 +47,11 @@ internal static class RunnerCommands
             // Never wrapped, so that a list stays one.
             foreach (var line in e.Details) AnsiConsole.Profile.Out.Writer.WriteLine(line);
             return ExitCodes.BadRequest;
+        }
+        catch (Exception e) when (args is not [WorkerProgram.Command, ..] && e is IOException or UnauthorizedAccessException)
+        {
+            await Console.Error.WriteLineAsync($"The program can't go on: {RunFiles.Words(e)}.");
+            return ExitCodes.Failed;
         }
     }
 

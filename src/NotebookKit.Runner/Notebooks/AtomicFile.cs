@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace NotebookKit.Runner.Notebooks;
@@ -32,7 +33,70 @@ internal static class AtomicFile
         }
         finally
         {
-            File.Delete(part);
+            TryDelete(part);
+        }
+    }
+
+    /// <summary>Deletes a file where that is possible.</summary>
+    /// <param name="path">File.</param>
+    /// <returns>Whether it is gone, or never was there.</returns>
+    public static bool TryDelete(string path)
+    {
+        try
+        {
+            File.Delete(path);
+            return true;
+        }
+        catch (DirectoryNotFoundException)
+        {
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return !File.Exists(path);
+        }
+    }
+
+    /// <summary>Deletes the half files that killed processes left below a folder. What a running process of this machine writes stays, and
+    /// so does what another machine has touched within a day.</summary>
+    /// <param name="folder">Folder; one that isn't there has none.</param>
+    public static void ClearParts(string folder)
+    {
+        var seen = new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true };
+        try
+        {
+            if (!Directory.Exists(folder)) return;
+            foreach (var file in Directory.EnumerateFiles(folder, "*" + PartMark, seen).ToList())
+                if (IsLeftover(file)) TryDelete(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // A folder that can't be looked through is named when something is written there.
+        }
+    }
+
+    // "page.html.machine.1234.part"
+    private static bool IsLeftover(string file)
+    {
+        var words = Path.GetFileName(file)[..^PartMark.Length].Split('.');
+        if (words.Length < 3 || !int.TryParse(words[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var process)) return false;
+        var ours = Path.GetFileName(file).EndsWith(
+            string.Create(CultureInfo.InvariantCulture, $".{Environment.MachineName}.{process}{PartMark}"), StringComparison.Ordinal);
+        return ours ? !IsWriting(process, File.GetLastWriteTimeUtc(file))
+            : DateTime.UtcNow - File.GetLastWriteTimeUtc(file) > TimeSpan.FromDays(1);
+    }
+
+    // Numbers of processes come again: one that began after the last write is another.
+    private static bool IsWriting(int process, DateTime written)
+    {
+        try
+        {
+            using var running = System.Diagnostics.Process.GetProcessById(process);
+            return running.StartTime.ToUniversalTime() <= written;
+        }
+        catch (Exception e) when (e is ArgumentException or InvalidOperationException or System.ComponentModel.Win32Exception)
+        {
+            return e is not ArgumentException and not InvalidOperationException;
         }
     }
 }

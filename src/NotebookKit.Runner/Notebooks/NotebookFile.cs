@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -54,7 +53,7 @@ internal sealed class NotebookFile
         {
             throw new NotebookFormatException($"There is no file {path}. Name a notebook that exists (see the list command).");
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or OutOfMemoryException)
         {
             throw new NotebookFormatException($"The file can't be read: {e.Message}");
         }
@@ -68,24 +67,15 @@ internal sealed class NotebookFile
     /// <exception cref="NotebookFormatException">It isn't a notebook of format 4.</exception>
     public static NotebookFile Parse(string path, string text)
     {
-        JsonNode? root;
-        try
-        {
-            root = JsonNode.Parse(text);
-        }
-        catch (JsonException e)
-        {
-            throw new NotebookFormatException(string.Create(
-                CultureInfo.InvariantCulture,
-                $"The file is not JSON (line {e.LineNumber + 1}, character {e.BytePositionInLine +
-                    1}). Restore it from version control or save it again from a notebook front-end."));
-        }
-
-        if (root is not JsonObject json || json["cells"] is not JsonArray cells || IntegerOf(json["nbformat"]) is not { } major)
+        if (NotebookJson.Read(text) is not JsonObject json || json["cells"] is not JsonArray cells
+            || IntegerOf(json["nbformat"]) is not { } major)
             throw new NotebookFormatException("The file is JSON but not a notebook: it has no list of cells or no format number.");
         if (major != 4)
             throw new NotebookFormatException($"The notebook is of format {major}; only format 4 can be run. Save it again from a current "
                 + $"front-end.");
+
+        if (json["metadata"] is not (null or JsonObject))
+            throw new NotebookFormatException("The notebook's metadata is not an object. Save the notebook again from a front-end.");
 
         var read = new List<NotebookCell>();
         var number = 0;
@@ -94,6 +84,9 @@ internal sealed class NotebookFile
             if (cells[i] is not JsonObject cell || KindOf(cell) is not { } kind)
                 throw new NotebookFormatException($"Entry {i + 1} in the list of cells is not a cell. Save the notebook again from a "
                     + $"front-end.");
+            if (NotebookJson.Mistyped(cell) is { } mistyped)
+                throw new NotebookFormatException($"Entry {i + 1} in the list of cells can't be read: {mistyped}. Save the notebook again "
+                    + "from a front-end.");
             var holdsCode = kind == CellKind.Code && !string.IsNullOrWhiteSpace(NotebookCell.TextOf(cell["source"]));
             read.Add(new NotebookCell(cell, kind, holdsCode ? ++number : 0));
         }

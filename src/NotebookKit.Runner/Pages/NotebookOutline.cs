@@ -8,13 +8,25 @@ namespace NotebookKit.Runner.Pages;
 /// <param name="Summary">Its first paragraph, plain; empty where it has none.</param>
 internal sealed record NotebookOutline(string Title, string Summary)
 {
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads it; a cell that can't be read gives nothing.</summary>
     /// <param name="file">Notebook.</param>
     public static NotebookOutline Of(NotebookFile file)
     {
-        var blocks = file.Cells.Where(c => c.Kind == CellKind.Markdown).SelectMany(c => PageMarkdown.Parse(c.Source)).ToList();
+        var blocks = file.Cells.Where(c => c.Kind == CellKind.Markdown).SelectMany(BlocksOf).ToList();
         return new NotebookOutline(
             blocks.OfType<HeadingBlock>().Select(PlainText.Of).FirstOrDefault(t => t.Length > 0) ?? file.Name,
             blocks.OfType<ParagraphBlock>().Select(PlainText.Of).FirstOrDefault(t => t.Length > 0) ?? "");
+    }
+
+    private static IEnumerable<Block> BlocksOf(NotebookCell cell)
+    {
+        try
+        {
+            return PageMarkdown.Parse(cell.Source);
+        }
+        catch (NotebookFormatException)
+        {
+            return [];
+        }
     }
 }

@@ -1,5 +1,6 @@
 using Markdig;
 using Markdig.Syntax;
+using NotebookKit.Runner.Notebooks;
 
 namespace NotebookKit.Runner.Pages;
 
@@ -14,5 +15,16 @@ internal static class PageMarkdown
 
     /// <summary>Reads a text cell.</summary>
     /// <param name="source">Its Markdown.</param>
-    public static MarkdownDocument Parse(string source) => Markdown.Parse(source, Reader);
+    /// <exception cref="NotebookFormatException">It is nested too deeply for a page.</exception>
+    public static MarkdownDocument Parse(string source)
+    {
+        try
+        {
+            return Markdown.Parse(source, Reader);
+        }
+        catch (ArgumentException)
+        {
+            throw new NotebookFormatException("a text cell is nested too deeply; take out some of its quote marks, brackets or lists");
+        }
+    }
 }

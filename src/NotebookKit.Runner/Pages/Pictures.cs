@@ -30,8 +30,15 @@ internal sealed class Pictures(string folder, JsonObject? attachments)
     private string? FromFile(string url)
     {
         if (Uri.TryCreate(url, UriKind.Absolute, out _)) return null;
-        var path = Path.GetFullPath(Path.Combine(folder, Uri.UnescapeDataString(url)));
-        return File.Exists(path) && TypeOf(path) is { } type ? DataLink(type, File.ReadAllBytes(path)) : null;
+        try
+        {
+            var path = Path.GetFullPath(Path.Combine(folder, Uri.UnescapeDataString(url)));
+            return File.Exists(path) && TypeOf(path) is { } type ? DataLink(type, File.ReadAllBytes(path)) : null;
+        }
+        catch (Exception e) when (e is ArgumentException or IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 
     private static string DataLink(string type, byte[] bytes) => $"data:{type};base64,{Convert.ToBase64String(bytes)}";

@@ -1,6 +1,7 @@
 using Markdig.Extensions.Mathematics;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
+using Markdig.Renderers.Html.Inlines;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 using NotebookKit.Runner.Notebooks;
@@ -27,13 +28,19 @@ internal sealed class TextCells(string folder, ContentsList contents, Equations 
         foreach (var heading in document.Descendants<HeadingBlock>())
             heading.GetAttributes().Id = contents.Add(heading.Level, PlainText.Of(heading));
         foreach (var link in document.Descendants<LinkInline>().ToList()) Settle(link, pictures);
+        foreach (var link in document.Descendants<AutolinkInline>().Where(l => !l.IsEmail && PageLinks.Rewrite(l.Url, hasPage) is null)
+            .ToList()) link.ReplaceBy(new LiteralInline(link.Url));
 
+        var allowed = new AllowedHtml(pictures, hasPage);
         using var writer = new StringWriter();
         var renderer = new HtmlRenderer(writer);
         PageMarkdown.Pipeline.Setup(renderer);
         renderer.ObjectRenderers.Replace<HtmlMathInlineRenderer>(new MathInlineRenderer(equations));
         renderer.ObjectRenderers.Replace<HtmlMathBlockRenderer>(new MathBlockRenderer(equations));
+        renderer.ObjectRenderers.Replace<HtmlBlockRenderer>(new RawBlockRenderer(allowed));
+        renderer.ObjectRenderers.Replace<HtmlInlineRenderer>(new RawInlineRenderer(allowed));
         renderer.Render(document);
+        writer.Write(allowed.End());
         // The corner of a table over its row names heads nothing.
         return writer.ToString().Replace("<th></th>", "<td></td>", StringComparison.Ordinal);
     }

@@ -18,12 +18,9 @@ internal sealed record LastRecords(IReadOnlyList<DesignRecord> Records, string N
     /// <param name="notebook">Name of the notebook.</param>
     public static LastRecords Read(RunOptions options, string notebook)
     {
-        var files = options.LastRecord is { } file ? [file]
-            : Directory.Exists(options.RecordFolder(notebook))
-                ? Directory.GetFiles(options.RecordFolder(notebook), "*" + Ending).Order(StringComparer.Ordinal).ToArray() : [];
         var records = new List<DesignRecord>();
         var note = "";
-        foreach (var path in files)
+        foreach (var path in FilesOf(options, notebook))
         {
             try
             {
@@ -36,6 +33,20 @@ internal sealed record LastRecords(IReadOnlyList<DesignRecord> Records, string N
         }
 
         return new(records, note);
+    }
+
+    private static IReadOnlyList<string> FilesOf(RunOptions options, string notebook)
+    {
+        if (options.LastRecord is { } file) return [file];
+        try
+        {
+            return Directory.Exists(options.RecordFolder(notebook))
+                ? [.. Directory.GetFiles(options.RecordFolder(notebook), "*" + Ending).Order(StringComparer.Ordinal)] : [];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
     }
 
     /// <summary>Keeps a run's records for the next one.</summary>

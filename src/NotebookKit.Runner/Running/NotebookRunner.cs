@@ -20,11 +20,12 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     private readonly Lock _door = new();
     private bool _shared;
 
-    /// <summary>Runs them all; one that fails doesn't stop the others.</summary>
+    /// <summary>Runs them all; one that fails doesn't stop the others, and what can't be written is named.</summary>
     /// <param name="cancellation">Ends the workers and leaves no half file.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public async Task<IReadOnlyList<NotebookReport>> RunAsync(CancellationToken cancellation)
+    public async Task<RunResult> RunAsync(CancellationToken cancellation)
     {
+        AtomicFile.ClearParts(options.OutputFolder);
         var reports = new NotebookReport[options.Notebooks.Count];
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = options.Jobs, CancellationToken = cancellation };
         await Parallel.ForAsync(0, reports.Length, parallel, async (i, token) =>
@@ -32,29 +33,33 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
             reports[i] = await RunOneAsync(options.Notebooks[i], token);
             display.Ended(reports[i]);
         });
-        if (options.Shard is null)
-        {
-            SheetFolder.WriteFor(options, reports);
-            LivePage.CopyTo(options.LivePage);
-            AtomicFile.Write(options.IndexFile, new IndexPage(options).Write(reports));
-        }
-
-        return reports;
+        if (options.Shard is not null) return new(reports, [], HasIndex: false);
+        var sheets = RunFiles.Try("A sheet for the bench or the pad", () => SheetFolder.WriteFor(options, reports));
+        var live = RunFiles.Write("The live page", options.LivePage, () => LivePage.CopyTo(options.LivePage));
+        var index = RunFiles.Write("The list of all pages", options.IndexFile, () => new IndexPage(options).Write(reports));
+        return new(reports, [.. new[] { sheets, live, index }.OfType<string>()], index is null);
     }
 
     private async Task<NotebookReport> RunOneAsync(string path, CancellationToken cancellation)
     {
         var clock = Stopwatch.StartNew();
-        NotebookFile file;
         try
         {
-            file = NotebookFile.Read(path);
+            return await RunFileAsync(NotebookFile.Read(path), clock, cancellation);
         }
         catch (NotebookFormatException e)
         {
-            return Unreadable(Path.GetFileNameWithoutExtension(path), e.Message, clock.Elapsed);
+            return Unreadable(Path.GetFileNameWithoutExtension(path), CellError.Plain("NotANotebook", e.Message), clock.Elapsed);
         }
+        catch (Exception e) when (!cancellation.IsCancellationRequested)
+        {
+            return Unreadable(Path.GetFileNameWithoutExtension(path), CellError.Plain("NotRun",
+                $"The notebook can't be run ({RunFiles.Words(e)})."), clock.Elapsed);
+        }
+    }
 
+    private async Task<NotebookReport> RunFileAsync(NotebookFile file, Stopwatch clock, CancellationToken cancellation)
+    {
         display.Started(file.Name, file.CodeCells.Count());
         if (options.Shard is { } stale) DeleteShards(file.Name, stale);
         var run = new NotebookRun(file, StartWorkerAsync);
@@ -63,15 +68,30 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
 
         // What the cells show of one part isn't what the notebook says.
         if (options.Shard is { } part) return OfPart(file, run, part, clock.Elapsed);
-        AtomicFile.Write(options.ExecutedFile(file.Name), file.ToText());
+        var failures = run.Failures.ToList();
+        var executed = Kept(RunFiles.Write("The executed notebook", options.ExecutedFile(file.Name), file.ToText), failures);
         var answer = Answered(run, file.Name);
-        var page = _pages.Write(file, answer, run.Failures, run.NotComputed, LessonOrder.Of(options, file.Name));
-        if (!options.Single) Share();
-        AtomicFile.Write(options.PageFile(file.Name), page.Html);
+        if (!options.Single) Kept(RunFiles.Try("The chart library", Share), failures);
+        var places = new PagePlaces();
+        var page = Kept(RunFiles.Write("The page", options.PageFile(file.Name), () =>
+        {
+            var written = _pages.Write(file, answer, failures, run.NotComputed, LessonOrder.Of(options, file.Name));
+            places = written.Places;
+            return written.Html;
+        }), failures);
         var outline = NotebookOutline.Of(file);
         return new NotebookReport(
-            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, answer, run.Failures,
-            run.NotComputed, options.ExecutedFile(file.Name), options.PageFile(file.Name)) { Places = page.Places };
+            file.Name, outline.Title, outline.Summary, run.CellsRun, file.CodeCells.Count(), clock.Elapsed, answer, failures,
+            run.NotComputed, executed ? options.ExecutedFile(file.Name) : null, page ? options.PageFile(file.Name) : null)
+        {
+            Places = page ? places : new(),
+        };
+    }
+
+    private static bool Kept(string? problem, List<CellFailure> failures)
+    {
+        if (problem is not null) failures.Add(new(0, CellStatus.EngineFailed, CellError.Plain("NotWritten", problem), ""));
+        return problem is null;
     }
 
     // One copy for all pages of the folder; what lies there of an earlier version is replaced.
@@ -90,14 +110,15 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     private NotebookAnswer Answered(NotebookRun run, string name)
     {
         var last = LastRecords.Read(options, name);
+        var note = last.Note;
         var set = options.SetIn(name);
         if (run.Failures.Count == 0 && set.Count == 0 && run.Records.All(r => r.Givens.All(g => !g.Overridden)))
-            LastRecords.Keep(options, name, run.Records);
+            note = RunFiles.Try("The record for the next run", () => LastRecords.Keep(options, name, run.Records)) ?? note;
         return run.Answer with
         {
             Requirements = RequirementTable.Of(run.Records, last.Records, run.Unstated),
             ChangedGivens = ChangedGivens.Of(run.Records, last.Records, set),
-            RecordNote = last.Note,
+            RecordNote = note,
         };
     }
 
@@ -124,16 +145,11 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         await WorkerEngine.StartAsync(limits, cancellation);
 
     // An old page of a notebook that can't be read any more would pass for a fresh one.
-    private NotebookReport Unreadable(string name, string reason, TimeSpan took)
+    private NotebookReport Unreadable(string name, CellError error, TimeSpan took)
     {
-        DeleteIfThere(options.ExecutedFile(name));
-        DeleteIfThere(options.PageFile(name));
-        var failure = new CellFailure(0, CellStatus.EngineFailed, CellError.Plain("NotANotebook", reason), "");
+        AtomicFile.TryDelete(options.ExecutedFile(name));
+        AtomicFile.TryDelete(options.PageFile(name));
+        var failure = new CellFailure(0, CellStatus.EngineFailed, error, "");
         return new NotebookReport(name, name, "", 0, 0, took, NotebookAnswer.None, [failure], 0, null, null);
-    }
-
-    private static void DeleteIfThere(string path)
-    {
-        if (File.Exists(path)) File.Delete(path);
     }
 }

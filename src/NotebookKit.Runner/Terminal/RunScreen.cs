@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using NotebookKit.Runner.Reports;
 using NotebookKit.Runner.Running;
 using Spectre.Console;
 
@@ -12,7 +11,7 @@ internal static class RunScreen
     /// <summary>Runs and shows.</summary>
     /// <param name="options">What to run.</param>
     /// <param name="cancellation">Stops the run.</param>
-    public static async Task<IReadOnlyList<NotebookReport>> ShowAsync(RunOptions options, CancellationToken cancellation)
+    public static async Task<RunResult> ShowAsync(RunOptions options, CancellationToken cancellation)
     {
         var clock = Stopwatch.StartNew();
         var console = AnsiConsole.Console;
@@ -20,14 +19,14 @@ internal static class RunScreen
             CultureInfo.InvariantCulture,
             $"{options.Notebooks.Count} notebooks, {options.Jobs} at a time, at most {options.CellLimit.TotalSeconds:0.#} s a cell"));
 
-        var reports = console.Profile.Capabilities.Interactive && console.Profile.Out.IsTerminal
+        var result = console.Profile.Capabilities.Interactive && console.Profile.Out.IsTerminal
             ? await RunLiveAsync(console, options, cancellation)
             : await new NotebookRunner(options, new PlainRunDisplay(console)).RunAsync(cancellation);
-        RunSummary.Write(console, options, reports, clock.Elapsed);
-        return reports;
+        RunSummary.Write(console, options, result, clock.Elapsed);
+        return result;
     }
 
-    private static Task<IReadOnlyList<NotebookReport>> RunLiveAsync(IAnsiConsole console, RunOptions options,
+    private static Task<RunResult> RunLiveAsync(IAnsiConsole console, RunOptions options,
         CancellationToken cancellation) =>
         console.Progress()
             .Columns(new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn(), new ElapsedTimeColumn(),

@@ -20,12 +20,14 @@ internal static class RunSummary
     /// <summary>Writes the summary.</summary>
     /// <param name="console">Where to.</param>
     /// <param name="options">What was run.</param>
-    /// <param name="reports">What became of it.</param>
+    /// <param name="result">What came of it.</param>
     /// <param name="took">How long it took.</param>
-    public static void Write(IAnsiConsole console, RunOptions options, IReadOnlyList<NotebookReport> reports, TimeSpan took)
+    public static void Write(IAnsiConsole console, RunOptions options, RunResult result, TimeSpan took)
     {
+        var reports = result.Reports;
         var text = console.Profile.Out.Writer;
         WriteFailures(text, reports);
+        foreach (var problem in result.Problems) text.WriteLine($"\n{problem}");
         WriteRequirements(text, reports);
         WriteHeadlines(text, reports);
         text.WriteLine();
@@ -40,7 +42,7 @@ internal static class RunSummary
             return;
         }
 
-        text.WriteLine($"  {Near(options.IndexFile)}  (list of all pages: open it in a browser)");
+        if (result.HasIndex) text.WriteLine($"  {Near(options.IndexFile)}  (list of all pages: open it in a browser)");
         text.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"  {Near(Path.Combine(options.OutputFolder, "pages"))}  ({reports.Count(r => r.PageFile is not null)} pages)"));
         text.WriteLine(string.Create(CultureInfo.InvariantCulture,

@@ -34,7 +34,7 @@ public static class SampleSize
         ArgumentOutOfRangeException.ThrowIfLessThan(points, 2);
         Check(share, nameof(share));
         // Standard error of a quantile: √(P(1 − P)/n) over the density there, which is r (1 − P) for a Rayleigh radius.
-        var radius = Math.Sqrt(-2 * Math.Log(1 - share));
+        var radius = Math.Sqrt(-2 * MathNet.Numerics.SpecialFunctions.Log1p(-share));
         return Math.Sqrt(share * (1 - share) / points) / (radius * (1 - share));
     }
 
@@ -46,7 +46,9 @@ public static class SampleSize
     {
         Check(coverage, nameof(coverage));
         Check(confidence, nameof(confidence));
-        return (int)Math.Ceiling(Math.Log(1 - confidence) / Math.Log(coverage));
+        var samples = Math.Ceiling(Math.Log(1 - confidence) / Math.Log(coverage));
+        return samples <= int.MaxValue ? (int)Math.Max(samples, 1) : throw new ArgumentOutOfRangeException(nameof(coverage),
+            $"coverage is {coverage:R}; so near to 1 it takes more than {int.MaxValue} samples. Ask for less coverage or confidence.");
     }
 
     /// <summary>Upper bound of a probability of which n samples showed no case [-]; about 3 / n at 95 %.</summary>

@@ -20,6 +20,8 @@ public static class Digits
         // Rounding may carry into the next decade (9.996 -> 10.0): look again after it.
         var scale = Math.Pow(10, significant - 1 - magnitude);
         var rounded = double.IsFinite(scale) && scale > 0 ? Math.Round(value * scale) / scale : value;
+        // At either end of what a double holds, rounding runs out of it.
+        if (!double.IsFinite(rounded) || rounded == 0) rounded = value;
         if (magnitude is < -4 or > 6) return Exponent(rounded, significant);
         magnitude = (int)Math.Floor(Math.Log10(Math.Abs(rounded)));
         var decimals = Math.Clamp(significant - 1 - magnitude, 0, 15);

@@ -73,7 +73,10 @@ public readonly record struct GaugePressure : IComparable<GaugePressure>
     /// <summary>Ratio of two gauge pressures [-].</summary>
     /// <param name="left">Numerator.</param>
     /// <param name="right">Denominator.</param>
-    public static double operator /(GaugePressure left, GaugePressure right) => left.Pascals / right.Pascals;
+    public static double operator /(GaugePressure left, GaugePressure right) => left.Pascals == 0 && right.Pascals == 0
+        ? throw new ArgumentOutOfRangeException(nameof(right),
+            "The ratio of two gauge pressures of 0 has no value; give a pressure above 0.")
+        : left.Pascals / right.Pascals;
 
     /// <summary>Order of two gauge pressures.</summary>
     /// <param name="left">Left.</param>

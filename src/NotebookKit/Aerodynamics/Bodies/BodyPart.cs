@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Aerodynamics.Bodies;
@@ -55,7 +56,7 @@ public abstract record BodyPart
 
     /// <summary>Outside diameter at a distance from the fore end, for drawing.</summary>
     /// <param name="fromFore">Distance from the part's fore end; 0 to its length, held to that.</param>
-    public Length DiameterAt(Length fromFore) => Length.FromMeters(DiameterAtM(fromFore.Meters));
+    public Length DiameterAt(Length fromFore) => Length.FromMeters(Finite.Check(DiameterAtM(fromFore.Meters), "diameter", "m"));
 
     /// <summary>Everything that is wrong with the part.</summary>
     public abstract IReadOnlyList<Finding> Validate();

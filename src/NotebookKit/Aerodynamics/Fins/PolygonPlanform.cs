@@ -37,11 +37,11 @@ public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : Fin
     }
 
     /// <inheritdoc/>
-    public override FinPlanform Scaled(double factor) =>
+    public override FinPlanform Scaled(double factor) => !double.IsFinite(Checked(factor)) ? this :
         new PolygonPlanform(Outline.Select(p => new PlanformPoint(p.Aft * factor, p.Out * factor)).ToArray());
 
     /// <inheritdoc/>
-    public override FinPlanform Stretched(double factor) =>
+    public override FinPlanform Stretched(double factor) => !double.IsFinite(Checked(factor)) ? this :
         new PolygonPlanform(Outline.Select(p => p with { Out = p.Out * factor }).ToArray());
 
     /// <inheritdoc/>
@@ -94,4 +94,7 @@ public sealed record PolygonPlanform(IReadOnlyList<PlanformPoint> Outline) : Fin
         crossings.Sort((a, b) => (a.Inner + a.Outer).CompareTo(b.Inner + b.Outer));
         return crossings;
     }
+
+    private static double Checked(double factor) =>
+        new ValidRange<double>(0, 1e6).Check(factor, "scale of the fin", "1 leaves the fin.");
 }

@@ -18,10 +18,11 @@ public sealed record TrapezoidPlanform(Length Root, Length Tip, Length Span, Len
     internal override IReadOnlyList<FinStrip> Strips => [new(0, Span.Meters, 0, Sweep.Meters, Root.Meters, Tip.Meters)];
 
     /// <inheritdoc/>
-    public override FinPlanform Scaled(double factor) => new TrapezoidPlanform(Root * factor, Tip * factor, Span * factor, Sweep * factor);
+    public override FinPlanform Scaled(double factor) => 
+        Checked(factor) is var by ? new TrapezoidPlanform(Root * by, Tip * by, Span * by, Sweep * by) : this;
 
     /// <inheritdoc/>
-    public override FinPlanform Stretched(double factor) => this with { Span = Span * factor };
+    public override FinPlanform Stretched(double factor) => this with { Span = Span * Checked(factor) };
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Validate()
@@ -35,4 +36,7 @@ public sealed record TrapezoidPlanform(Length Root, Length Tip, Length Span, Len
             findings.Add(AerodynamicsFindings.FinSweepOutOfRange(Sweep));
         return findings;
     }
+
+    private static double Checked(double factor) =>
+        new ValidRange<double>(0, 1e6).Check(factor, "scale of the fin", "1 leaves the fin.");
 }

@@ -17,6 +17,12 @@ internal static class CutModel
         for (var i = 0; i < layup.Plies.Count; i++)
         {
             var (ply, name) = (layup.Plies[i], layup.NameOf(i));
+            if (ply is { Ply: BraidedSleeve, Fit: null } or { Ply: ClothWrap, CutWidth: null })
+            {
+                findings.Add(BuildingFindings.PlyHasNoCut(name));
+                continue;
+            }
+
             switch (ply.Ply)
             {
                 case BraidedSleeve sleeve:

@@ -39,7 +39,8 @@ public sealed record SheetNest(Length SheetLength, Length SheetWidth, IReadOnlyL
             new ValidRange<double>(1, 500).Find(Tries, "orders tried", "A dozen is enough for fins."),
             Enum.IsDefined(Turns) ? null : BuildingFindings.TurnsUnknown(Turns.ToString(), Enum.GetNames<SheetTurns>()),
             Pieces.Count == 0 ? BuildingFindings.NoPieceToLay() : null,
-            Pieces.Sum(p => p.Count) > 200 ? BuildingFindings.TooManyPieces(Pieces.Sum(p => p.Count)) : null,
+            Pieces.Sum(p => (long)p.Count) is > 200 and var many
+                ? BuildingFindings.TooManyPieces((int)Math.Min(many, int.MaxValue)) : null,
             .. Pieces.SelectMany(p => p.Validate()),
         ];
         return [.. findings.OfType<Finding>()];

@@ -37,6 +37,9 @@ internal static partial class BuildingFindings
     internal static Finding TaskHasNoName() => Finding.Error("A task has no name; give each task its own name.");
 
     // Building/CutModel
+    internal static Finding PlyHasNoCut(string name) =>
+        Finding.Error($"{name} has no size to cut: its layup doesn't give its fit or its width. Take the layup from the vessel.");
+
     internal static Finding BiasClothNeedsWiderRoll(string name, double aroundMm, Length rollWidth, double aroundOverValueMm) =>
         Finding.Error(
             $"{name} is laid on the bias: {Digits.Round(aroundMm)} mm around need a roll wider than {rollWidth.Show()}, at "

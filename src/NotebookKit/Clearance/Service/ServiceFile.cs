@@ -79,7 +79,7 @@ public sealed class ServiceFile
     /// version.</exception>
     public static ServiceFile Open(string path, TimeProvider? clock = null)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(path);
         using var stream = Locked(path, FileAccess.Read, FileShare.Read);
         var (vessel, serial) = Header(path, ServiceRecordReader.Split(All(stream, path)).Lines);
         return new(path, vessel, serial, clock);
@@ -92,7 +92,7 @@ public sealed class ServiceFile
     /// <exception cref="ServiceFileException">There is no such file, or it can't be opened.</exception>
     public static ServiceRecord Read(string path, string? knownHead = null)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(path);
         using var stream = Locked(path, FileAccess.Read, FileShare.Read);
         return ServiceRecordReader.Read(All(stream, path), knownHead);
     }
@@ -206,7 +206,7 @@ public sealed class ServiceFile
             {
                 return new FileStream(path, FileMode.Open, access, share, bufferSize: 0);
             }
-            catch (Exception error) when (error is FileNotFoundException or DirectoryNotFoundException)
+            catch (Exception error) when (error is FileNotFoundException or DirectoryNotFoundException or ArgumentException)
             {
                 throw new ServiceFileException($"There is no {path}; begin a record, or look whether the name is right.", error);
             }

@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels;
 using UnitsNet;
@@ -63,7 +64,7 @@ public sealed record FillWall
         ArgumentNullException.ThrowIfNull(chamber);
         double bore = chamber.Bore.Meters, end = Math.PI / 4 * bore * bore;
         var length = chamber.Volume.CubicMeters * (1 - waterFraction.DecimalFractions) / end;
-        var surface = Area.FromSquareMeters(Math.PI * bore * length + 2 * end);
+        var surface = Area.FromSquareMeters(Finite.Check(Math.PI * bore * length + 2 * end, "surface of the wall", "m²"));
         return new()
         {
             Surface = surface.ToUnit(UnitsNet.Units.AreaUnit.SquareCentimeter),

@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -28,7 +29,8 @@ public static class FlowCapacity
     /// <see cref="ConductanceOf"/>.</summary>
     /// <param name="conductance">Sonic conductance; above 0.</param>
     public static Area AreaOf(SonicConductance conductance) =>
-        Area.FromSquareMeters(conductance.CubicMetresPerSecondPascal / PerSquareMetre).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
+        Area.FromSquareMeters(Finite.Check(
+            conductance.CubicMetresPerSecondPascal / PerSquareMetre, "throat area", "m²")).ToUnit(UnitsNet.Units.AreaUnit.SquareMillimeter);
 
     /// <summary>Throat area times discharge coefficient for a Kv. Source: IEC 60534-1: flow of water of 1000 kg/m³ at a drop of 1
     /// bar.</summary>

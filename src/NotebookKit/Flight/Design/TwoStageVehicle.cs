@@ -1,6 +1,7 @@
 using NotebookKit.Aerodynamics.Bodies;
 using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Site;
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -73,6 +74,8 @@ public sealed record TwoStageVehicle(string Name, Vehicle Booster, Vehicle Susta
     private (FinnedBody Body, Length Shift) StackBody()
     {
         var (above, below) = (Sustainer.Body, Booster.Body);
+        if (above.Parts.Count == 0 || below.Parts.Count < 2)
+            throw new InvalidDesignException(Name, [FlightFindings.StageHasNoBody()]);
         List<BodyPart> parts = [.. above.Parts];
         var nose = below.Parts[0].Length;
         var shift = above.Length - nose;

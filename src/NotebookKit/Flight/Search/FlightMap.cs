@@ -67,8 +67,21 @@ public sealed record FlightMap(VerticalFlight Flight, MapAxis X, MapAxis Y)
         Parallel.For(0, tables.Length, run.Parallel(), i =>
         {
             run.ThrowIfStopped();
-            tables[i] = axis.Apply(Flight, i).Tables;
+            tables[i] = TablesOf(axis.Apply(Flight, i));
         });
         return tables;
+    }
+
+    // A charge without a state makes its cells invalid, and leaves the others as they are.
+    private static FiringTables TablesOf(VerticalFlight flight)
+    {
+        try
+        {
+            return flight.Tables;
+        }
+        catch (InvalidDesignException)
+        {
+            return FiringTables.None;
+        }
     }
 }

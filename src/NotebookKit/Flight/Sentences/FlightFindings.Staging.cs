@@ -4,6 +4,10 @@ namespace NotebookKit.Flight;
 
 internal static partial class FlightFindings
 {
+    // Flight/Design/TwoStageVehicle
+    internal static Finding StageHasNoBody() =>
+        Finding.Error("a stack needs a sustainer with a body and a booster with a nose and a tube behind it; give the parts of both.");
+
     // Flight/Staging/DragSeparation
     internal static Finding BoosterDragIsLessInWake() =>
         Finding.Note(

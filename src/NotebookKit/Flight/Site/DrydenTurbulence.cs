@@ -43,7 +43,7 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     /// <param name="frequency">Circular frequency [rad/s]; 0 or above.</param>
     public static double LongitudinalSpectrum(Speed deviation, Length scale, Speed speed, double frequency)
     {
-        var (s, time) = (deviation.MetersPerSecond, scale.Meters / speed.MetersPerSecond);
+        var (s, time) = Checked(deviation, scale, speed, frequency);
         return 2 * s * s * time / Math.PI / (1 + Math.Pow(time * frequency, 2));
     }
 
@@ -55,7 +55,7 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
     /// <param name="frequency">Circular frequency [rad/s]; 0 or above.</param>
     public static double LateralSpectrum(Speed deviation, Length scale, Speed speed, double frequency)
     {
-        var (s, time) = (deviation.MetersPerSecond, scale.Meters / speed.MetersPerSecond);
+        var (s, time) = Checked(deviation, scale, speed, frequency);
         var square = Math.Pow(time * frequency, 2);
         return s * s * time / Math.PI * (1 + (3 * square)) / Math.Pow(1 + square, 2);
     }
@@ -74,6 +74,16 @@ public sealed record DrydenTurbulence(Speed WindAt20Feet)
         var count = (int)Math.Ceiling(top.Meters / GustField.StepM) + 2;
         var samples = new SeededSamples(seed);
         return new GustField(seed, Component(samples, 0, count), Component(samples, 1, count));
+    }
+
+    private static (double Deviation, double Time) Checked(Speed deviation, Length scale, Speed speed, double frequency)
+    {
+        new ValidRange<double>(-1e9, 1e9).Check(frequency, "frequency", "Give the frequency in rad/s.");
+        return (new ValidRange<Speed>(Speed.Zero, 1000.MetresPerSecond()).Check(deviation, "deviation of the gusts",
+            "Severe turbulence has 10 m/s.")
+            .MetersPerSecond, new ValidRange<Length>(1.Millimetres(), 100_000.Metres()).Check(scale, "scale of turbulence",
+                "Take the scale at the height.").Meters / new ValidRange<Speed>(0.001.MetresPerSecond(), 10_000.MetresPerSecond())
+                .Check(speed, "speed through the air", "Turbulence is met at speed.").MetersPerSecond);
     }
 
     internal double HorizontalMps(double heightFt) => 0.1 * WindAt20Feet.MetersPerSecond / Math.Pow(0.177 + (0.000823 * heightFt), 0.4);

@@ -45,11 +45,18 @@ public sealed record RetestRule(string Name, double? TestFactor, int? IntervalYe
 
     /// <summary>Day by which the next test is due; none where the rule gives no interval.</summary>
     /// <param name="lastTest">Day of the last test.</param>
-    public DateOnly? Due(DateOnly lastTest) => IntervalYears is { } years ? lastTest.AddYears(years) : null;
+    public DateOnly? Due(DateOnly lastTest) => IntervalYears is { } years ? After(lastTest, years) : null;
 
     /// <summary>First day out of service: the first of the month of making, so many years on; none where the rule gives no life.</summary>
     /// <param name="made">Day or month of making; the month counts.</param>
-    public DateOnly? LifeEnds(DateOnly made) => LifeYears is { } years ? new DateOnly(made.Year, made.Month, 1).AddYears(years) : null;
+    public DateOnly? LifeEnds(DateOnly made) => LifeYears is { } years ? After(new(made.Year, made.Month, 1), years) : null;
+
+    private static DateOnly After(DateOnly day, int years) =>
+        new ValidRange<int>(1, 9999).Contains(day.Year + years) ? day.AddYears(years)
+            : throw new OutOfRangeException("years after " + day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
+                years.ToString(System.Globalization.CultureInfo.InvariantCulture), (1 - day.Year).ToString(
+                    System.Globalization.CultureInfo.InvariantCulture), (9999 - day.Year).ToString(
+                    System.Globalization.CultureInfo.InvariantCulture), "Check the day and the rule.");
 
     /// <summary>Whether a test's expansion condemns it; none where the rule's limits or the marked figure are not given, and nothing else
     /// condemns it.</summary>

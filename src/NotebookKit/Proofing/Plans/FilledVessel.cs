@@ -1,4 +1,5 @@
 using NotebookKit.Materials.Fluids;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using UnitsNet;
 using UnitsNet.Units;
@@ -43,13 +44,15 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     /// <param name="lost">Water lost; 0 or above, small against the water pumped in.</param>
     /// <param name="pressure">Gauge pressure at which it is lost; above 0.</param>
     public Pressure DropFor(Volume lost, GaugePressure pressure)
-        => Pressure.FromBars(1e-5 * lost.CubicMeters / CompliancePerPascal(pressure));
+        => Pressure.FromBars(
+            Finite.Check(1e-5 * lost.CubicMeters / CompliancePerPascal(pressure), "fall in pressure", "bar"));
 
     /// <summary>Water lost for a fall in pressure: the inverse of <see cref="DropFor"/>.</summary>
     /// <param name="drop">Fall in pressure with warmth taken off; any sign.</param>
     /// <param name="pressure">Gauge pressure at which it falls; above 0.</param>
     public Volume LossFor(Pressure drop, GaugePressure pressure)
-        => Volume.FromMilliliters(1e6 * drop.Pascals * CompliancePerPascal(pressure));
+        => Volume.FromMilliliters(
+            Finite.Check(1e6 * drop.Pascals * CompliancePerPascal(pressure), "water lost", "mL"));
 
     /// <summary>Rise in pressure when water and wall warm up by a little with every valve shut. Source: linear thermal expansion of water
     /// (Kell 1975) and wall.</summary>
@@ -58,7 +61,8 @@ public sealed record FilledVessel(Volume Volume, WallExpansion Wall, Water Water
     public Pressure RiseFor(TemperatureDelta warming, GaugePressure pressure)
     {
         var free = Water.VolumetricExpansion.PerKelvin - 3 * Wall.ThermalExpansion.PerKelvin;
-        return Pressure.FromBars(1e-5 * free * warming.Kelvins * Volume.CubicMeters / CompliancePerPascal(pressure));
+        return Pressure.FromBars(Finite.Check(
+            1e-5 * free * warming.Kelvins * Volume.CubicMeters / CompliancePerPascal(pressure), "rise in pressure", "bar"));
     }
 
     // Volume taken up per pascal at a pressure, m³/Pa.

@@ -1,5 +1,6 @@
 using NotebookKit.Proofing.Blast;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Bursting;
 using UnitsNet;
@@ -97,7 +98,8 @@ public sealed record WallExpansion(Ratio VolumeRatio, GaugePressure At, Source S
     /// <summary>Growth in volume of a vessel at a pressure.</summary>
     /// <param name="vessel">Internal volume without pressure; above 0.</param>
     /// <param name="pressure">Gauge pressure; 0 or above.</param>
-    public Volume Of(Volume vessel, GaugePressure pressure) => vessel * (VolumeRatio.DecimalFractions * (pressure / At));
+    public Volume Of(Volume vessel, GaugePressure pressure) => vessel * Finite.Check(
+        VolumeRatio.DecimalFractions * (pressure / At), "growth of the vessel", "");
 
     /// <summary>Everything wrong with this expansion.</summary>
     public IReadOnlyList<Finding> Validate() =>

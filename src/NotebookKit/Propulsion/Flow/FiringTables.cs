@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Propulsion.Charges;
+using NotebookKit.Provenance;
 
 namespace NotebookKit.Propulsion.Flow;
 
@@ -7,6 +8,9 @@ namespace NotebookKit.Propulsion.Flow;
 /// map shares it.</summary>
 internal sealed class FiringTables
 {
+    // Wider than any charge that is valid: beyond, the tables would never end.
+    private const double HighestPa = 1e9, LowestK = 150, HighestK = 1000;
+
     private FiringTables()
     {
     }
@@ -33,6 +37,8 @@ internal sealed class FiringTables
     {
         var pressure = charge.Pressure.Pascals + ambientPa;
         var kelvins = charge.GasTemperature.Kelvins;
+        if (pressure is not (> 0 and < HighestPa) || kelvins is not (>= LowestK and <= HighestK))
+            throw new InvalidDesignException("Expansion of the gas", [PropulsionFindings.GasHasNoState(pressure, kelvins)]);
         if (model.WaterPhase.Kind == ExpansionKind.MoistAir) return new() { Closed = MoistExpansion.Table(pressure, kelvins) };
         if (model.AirPhase.Kind != ExpansionKind.RealGas || RealGasOf(charge.Gas) is not { } gas) return None;
 

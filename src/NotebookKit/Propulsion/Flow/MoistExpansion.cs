@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities.Numbers;
 
@@ -28,8 +29,10 @@ internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSyst
         Span<double> slope = stackalloc double[2];
         Span<double> absolute = [1e-9, 1e-6];
         var settings = new OdeSettings { RelativeTolerance = 1e-10 };
+        var run = WorkRun.Current;
         for (var i = 0; ; i++)
         {
+            run.ThrowIfStopped();
             var x = i * Step;
             system.Derivatives(x, y, slope);
             var pressure = system.Pressure(x, y[0], out var exponent, slope[0]);

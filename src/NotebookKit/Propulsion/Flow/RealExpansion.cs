@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Fluids;
 using NotebookKit.Numerics;
+using NotebookKit.Provenance;
 
 namespace NotebookKit.Propulsion.Flow;
 
@@ -20,6 +21,8 @@ internal static class RealExpansion
         for (var i = 0; ; i++)
         {
             run.ThrowIfStopped();
+            if (!double.IsFinite(point.Pascals) || !double.IsFinite(point.Kelvins))
+                throw new InvalidDesignException("Expansion of the gas", [PropulsionFindings.GasHasNoState(pressurePa, temperatureK)]);
             entries.Add((Math.Log(point.Pascals), Exponent(point), Math.Log(point.Kelvins), Cooling(point), start.Energy - point.Energy));
             if (i > 1 && point.Pascals < lowestPa) break;
             var next = OnIsentrope(gas, point, start.Entropy, start.Density * Math.Exp(-(i + 1) * Step));

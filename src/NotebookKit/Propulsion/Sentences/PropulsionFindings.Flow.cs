@@ -6,6 +6,12 @@ namespace NotebookKit.Propulsion;
 
 internal static partial class PropulsionFindings
 {
+    // Propulsion/Flow/FiringTables
+    internal static Finding GasHasNoState(double pressurePa, double temperatureK) =>
+        Finding.Error(
+            $"the gas has no state at {Digits.Round(pressurePa / 1e5)} bar absolute and {Digits.Round(temperatureK - 273.15)} °C; "
+            + "an expansion is computed below 10 000 bar, from −123 °C to 727 °C. Check pressure and temperature of the charge.");
+
     // Propulsion/Flow/FiringChecks
     internal static Finding WaterFlowIsUnsteady() =>
         Finding.Error(

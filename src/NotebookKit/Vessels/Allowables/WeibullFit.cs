@@ -13,6 +13,7 @@ public sealed record WeibullFit(double Scale, double Shape)
     /// <exception cref="ArgumentException">There are fewer than two, one isn't above 0, or all are alike.</exception>
     public static WeibullFit Of(IReadOnlyList<double> values)
     {
+        const double MostApart = -100;
         ArgumentNullException.ThrowIfNull(values);
         if (values.Count < 2) throw new ArgumentException("A Weibull fit needs at least two values; there "
             + $"{(values.Count == 1 ? "is one" : "are none")}.", nameof(values));
@@ -20,7 +21,9 @@ public sealed record WeibullFit(double Scale, double Shape)
             + "check the list for a zero, a negative or a missing one.", nameof(values));
         // Scaled by the largest, so that a power never overflows.
         var largest = values.Max();
-        var logs = values.Select(v => Math.Log(v / largest)).ToArray();
+        var logs = values.Select(v => Math.Log(v) - Math.Log(largest)).ToArray();
+        if (logs.Min() < MostApart) throw new ArgumentException("The values lie too far apart for one Weibull law; "
+            + "check the list for a value in another unit.", nameof(values));
         if (logs.Min() > -1e-12) throw new ArgumentException("All values are alike; a Weibull fit needs scatter.", nameof(values));
         var mean = logs.Average();
         var shape = BracketedRoot.Solve(Slope, 1e-3, 1e5, 1e-10);
@@ -43,7 +46,12 @@ public sealed record WeibullFit(double Scale, double Shape)
 
     /// <summary>Value that a share is below [the unit of the data]. Source: definition of the distribution.</summary>
     /// <param name="share">Share [-]; above 0, below 1.</param>
-    public double Quantile(double share) => Scale * Math.Pow(-Math.Log(1 - share), 1 / Shape);
+    /// <exception cref="ArgumentException">The share isn't between 0 and 1, or scale or shape isn't above 0.</exception>
+    public double Quantile(double share) => share is not (>= 0 and <= 1)
+        ? throw new ArgumentOutOfRangeException(nameof(share), $"share is {share}; it must be 0 to 1.")
+        : Scale is > 0 and < double.PositiveInfinity && Shape is > 0 and < double.PositiveInfinity
+            ? Scale * Math.Pow(-Math.Log(1 - share), 1 / Shape)
+            : throw new ArgumentException($"A Weibull law has a finite scale and shape above 0; these are {Scale} and {Shape}.");
 
     /// <summary>Coefficient of variation of the distribution [-]. Source: its first two moments.</summary>
     public double Spread

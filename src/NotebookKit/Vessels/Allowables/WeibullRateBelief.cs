@@ -1,5 +1,6 @@
 using MathNet.Numerics.Distributions;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Vessels.Allowables;
 
@@ -37,12 +38,14 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
 
     /// <summary>Chance that the next one holds a value: (B/(B + tᵝ))^A [-]. Source: Martz and Waller 1982.</summary>
     /// <param name="value">Value, 0 or above [the unit of the data].</param>
-    public double Reliability(double value) => Math.Pow(Exposure / (Exposure + Math.Pow(value, Shape)), Failures);
+    public double Reliability(double value) => Finite.Check(Math.Pow(Exposure / (Exposure + Powered(value)), Failures),
+        "reliability", "");
 
     /// <summary>Reliability at the mean rate, which leaves out what isn't known of it [-]. Source: definition of the
     /// distribution.</summary>
     /// <param name="value">Value, 0 or above [the unit of the data].</param>
-    public double ReliabilityAtMeanRate(double value) => Math.Exp(-Failures / Exposure * Math.Pow(value, Shape));
+    public double ReliabilityAtMeanRate(double value) => Finite.Check(Math.Exp(-Failures / Exposure * Powered(value)),
+        "reliability", "");
 
     /// <summary>Reliability that the true one exceeds with a confidence [-]. Source: quantile of the gamma distribution.</summary>
     /// <param name="value">Value, 0 or above [the unit of the data].</param>
@@ -50,5 +53,11 @@ public sealed record WeibullRateBelief(double Shape, double Failures, double Exp
     /// <exception cref="OutOfRangeException">The confidence is out of range.</exception>
     public double ReliabilityAtLeast(double value, double confidence) =>
         Math.Exp(-Gamma.InvCDF(Failures, Exposure, new ValidRange<double>(0.001, 0.9999).Check(confidence, "confidence",
-            "0.95 is usual.")) * Math.Pow(value, Shape));
+            "0.95 is usual.")) * Powered(value));
+
+    private double Powered(double value)
+    {
+        InvalidDesignException.ThrowIfAny("Belief", Validate());
+        return Math.Pow(new ValidRange<double>(0, double.MaxValue).Check(value, "value", "A life or a load is 0 or above."), Shape);
+    }
 }

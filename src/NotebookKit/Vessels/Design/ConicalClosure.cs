@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -16,10 +17,12 @@ public sealed record ConicalClosure(IsotropicMaterial Material, Length Wall, Ang
     public override string Shape => "conical closure";
 
     /// <inheritdoc/>
-    public override Length DepthInside(Length bore) => (bore - Opening) / 2 / Math.Tan(HalfAngle.Radians);
+    public override Length DepthInside(Length bore) => Length.FromMeters(
+        Finite.Check((bore - Opening).Meters / 2 / Math.Tan(HalfAngle.Radians), "depth of the cone", "m"));
 
     /// <inheritdoc/>
-    public override Length Meridian(Length bore) => (bore - Opening) / 2 / Math.Sin(HalfAngle.Radians);
+    public override Length Meridian(Length bore) => Length.FromMeters(
+        Finite.Check((bore - Opening).Meters / 2 / Math.Sin(HalfAngle.Radians), "length of the cone's side", "m"));
 
     /// <inheritdoc/>
     public override Volume VolumeInside(Length bore)

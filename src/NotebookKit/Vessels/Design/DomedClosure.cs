@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -95,7 +96,8 @@ public sealed record DomedClosure(IsotropicMaterial Material, Length Wall, Lengt
         // A quarter of an ellipse by Ramanujan's second approximation.
         double a = bore.Meters / 2, b = Depth.Meters;
         var h = (a - b) * (a - b) / ((a + b) * (a + b));
-        return Length.FromMeters(Math.PI / 4 * (a + b) * (1 + 3 * h / (10 + Math.Sqrt(4 - 3 * h))));
+        return Length.FromMeters(Finite.Check(Math.PI / 4 * (a + b) * (1 + 3 * h / (10 + Math.Sqrt(4 - 3 * h))),
+            "meridian of the dome", "m"));
     }
 
     /// <inheritdoc/>

@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -72,7 +73,8 @@ public sealed record SleeveFit(
     {
         ArgumentNullException.ThrowIfNull(braid);
         new ValidRange<Angle>(1.Degrees(), 90.Degrees()).Check(angle, "braid angle", "Measure it from the axis.");
-        return braid.NominalDiameter * (Math.Sin(angle.Radians) / Math.Sin(braid.NominalAngle.Radians));
+        return braid.NominalDiameter * Finite.Check(Math.Sin(angle.Radians) / Math.Sin(braid.NominalAngle.Radians),
+            "ratio of diameters", "");
     }
 
     /// <summary>Diameter at which the yarns would lie square to the axis and the sleeve would have no length left. Source: as the

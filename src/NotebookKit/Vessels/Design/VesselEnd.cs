@@ -74,7 +74,8 @@ public sealed record VesselEnd(Closure Closure, params IReadOnlyList<EndJoint> J
         Add(new ValidRange<Mass>(0.Grams(), 20.Kilograms()).Find(Fittings, "mass of fittings", "Weigh them."));
         if (Weighed is { } weighed) Add(new ValidRange<Mass>(0.Grams(), 50.Kilograms()).Find(weighed, "weighed mass",
             "Weigh the whole end."));
-        return [.. findings.Select(f => f with { Message = $"{char.ToUpperInvariant(name[0])}{name[1..]}: {f.Message}" })];
+        return [.. findings.Select(f => f with { Message = name is { Length: > 0 }
+            ? $"{char.ToUpperInvariant(name[0])}{name[1..]}: {f.Message}" : f.Message })];
 
         void Add(Finding? finding)
         {

@@ -1,3 +1,4 @@
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Design;
 using UnitsNet;
@@ -14,6 +15,7 @@ public static class PlugVerbs
     public static Pressure MeanShear(this BondedPlug plug, GaugePressure pressure, Length bore)
     {
         ArgumentNullException.ThrowIfNull(plug);
-        return Pressure.FromPascals(pressure.Pascals * bore.Meters / (4 * plug.Overlap.Meters));
+        return Pressure.FromPascals(Finite.Check(
+            pressure.Pascals * bore.Meters / (4 * plug.Overlap.Meters), "mean shear of the bond", "Pa"));
     }
 }

@@ -43,21 +43,22 @@ public sealed record ShearLag(
     }
 
     /// <summary>Rate at which shear falls off from the ends: ω² = (G/h)(1/E1t1 + 1/E2t2). Source: Volkersen 1938.</summary>
-    public ReciprocalLength Omega => ReciprocalLength.FromInverseMeters(Rate);
+    public ReciprocalLength Omega => ReciprocalLength.FromInverseMeters(Checked().Rate);
 
     /// <summary>Largest shear over mean shear [-]. Source: Volkersen 1938.</summary>
-    public double PeakRatio => PeakOverMean(Stiffness1, Stiffness2, Rate * Overlap.Meters);
+    public double PeakRatio => Checked() is var lap
+        ? PeakOverMean(lap.Stiffness1, lap.Stiffness2, lap.Rate * lap.Overlap.Meters) : 0;
 
     /// <summary>Mean shear, load over area. Source: balance of forces.</summary>
     /// <param name="load">Pull a width; any.</param>
-    public Pressure Mean(ForcePerLength load) => Pressure.FromPascals(load.NewtonsPerMeter / Overlap.Meters);
+    public Pressure Mean(ForcePerLength load) => Pressure.FromPascals(
+        Load(load) / Checked().Overlap.Meters);
 
     /// <summary>Largest shear, at the end where the stiffer strip stops. Source: Volkersen 1938.</summary>
     /// <param name="load">Pull a width; any.</param>
     /// <exception cref="InvalidDesignException">The joint isn't valid.</exception>
     public Pressure Peak(ForcePerLength load)
     {
-        InvalidDesignException.ThrowIfAny("Bonded overlap", Validate());
         return Mean(load) * PeakRatio;
     }
 
@@ -68,12 +69,12 @@ public sealed record ShearLag(
     /// <exception cref="OutOfRangeException">The place is outside the overlap.</exception>
     public Pressure At(ForcePerLength load, Length place)
     {
-        InvalidDesignException.ThrowIfAny("Bonded overlap", Validate());
+        Checked();
         var x = new ValidRange<Length>(Overlap / -2, Overlap / 2).Check(place, "place along the overlap",
             "Measure from its middle.").Meters;
         var half = Rate * Overlap.Meters / 2;
         var asymmetry = (Stiffness1 - Stiffness2) / (Stiffness1 + Stiffness2);
-        return Pressure.FromPascals(load.NewtonsPerMeter * Rate / 2 * (Math.Cosh(Rate * x) / Math.Sinh(half)
+        return Pressure.FromPascals(Load(load) * Rate / 2 * (Math.Cosh(Rate * x) / Math.Sinh(half)
             + asymmetry * Math.Sinh(Rate * x) / Math.Cosh(half)));
     }
 
@@ -95,6 +96,15 @@ public sealed record ShearLag(
 
     internal static double RateOf(double first, double second, double shearModulus, double bondLine) =>
         Math.Sqrt(shearModulus / bondLine * (1 / first + 1 / second));
+
+    private ShearLag Checked()
+    {
+        InvalidDesignException.ThrowIfAny("Bonded overlap", Validate());
+        return this;
+    }
+
+    private static double Load(ForcePerLength load) => new ValidRange<ForcePerLength>(ForcePerLength.FromNewtonsPerMeter(-1e12),
+        ForcePerLength.FromNewtonsPerMeter(1e12)).Check(load, "load per width", "Check its unit.").NewtonsPerMeter;
 
     private double Stiffness1 => FirstModulus.Pascals * FirstThickness.Meters;
 

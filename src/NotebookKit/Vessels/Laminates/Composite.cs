@@ -1,5 +1,6 @@
 using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using NotebookKit.Vessels.Limits;
 using UnitsNet;
@@ -79,13 +80,13 @@ public sealed record Composite(Fibre Fibre, Resin Resin, Ratio FibreFraction)
 
     /// <summary>Cured thickness of an areal weight of dry fibre. Source: mass of fibre over density and volume fraction.</summary>
     /// <param name="arealWeight">Dry areal weight; above 0.</param>
-    public Length CuredThickness(AreaDensity arealWeight) => Length.FromMeters(MicromechanicsFormulas.Thickness(
-        arealWeight.KilogramsPerSquareMeter, Fibre.Density.Value.KilogramsPerCubicMeter, Fraction));
+    public Length CuredThickness(AreaDensity arealWeight) => Length.FromMeters(Finite.Check(MicromechanicsFormulas.Thickness(
+        arealWeight.KilogramsPerSquareMeter, Fibre.Density.Value.KilogramsPerCubicMeter, Fraction), "cured thickness", "m"));
 
     /// <summary>Resin that an areal weight of dry fibre holds, nothing wasted. Source: volumes add up.</summary>
     /// <param name="arealWeight">Dry areal weight; above 0.</param>
     public AreaDensity ResinWeight(AreaDensity arealWeight) => arealWeight
-        * ((1 - Fraction) / Fraction * (Resin.Density.Value / Fibre.Density.Value));
+        * Finite.Check((1 - Fraction) / Fraction * (Resin.Density.Value / Fibre.Density.Value), "resin over fibre", "");
 
     /// <summary>The fibre volume fraction that a share of fibre by mass comes to, no voids. Source: Kaw 2006, Eq. 3.5.</summary>
     /// <param name="fibre">Fibre.</param>

@@ -1,3 +1,4 @@
+using NotebookKit.Quantities.Numbers;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -24,7 +25,7 @@ public sealed record Lamina(Pressure Longitudinal, Pressure Transverse, Pressure
     /// <param name="row">1, 2 or 6.</param>
     /// <param name="column">1, 2 or 6.</param>
     public Pressure Stiffness(Angle angle, int row, int column) =>
-        Pressure.FromPascals(PlaneStiffness.Of(this).Rotated(angle.Radians)[row, column]);
+        Pressure.FromPascals(Finite.Check(PlaneStiffness.Of(this).Rotated(angle.Radians)[row, column], "stiffness of the ply", "Pa"));
 
     /// <summary>Stresses along, across and in shear that a stress in the wall's axes puts into a ply. Source: Kaw 2006, Eq. 2.94.</summary>
     /// <param name="angle">Angle of the fibres from the x axis; any.</param>

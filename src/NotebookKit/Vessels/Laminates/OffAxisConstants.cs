@@ -1,3 +1,4 @@
+using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Laminates;
@@ -19,9 +20,9 @@ public sealed record OffAxisConstants(
         Of(PlaneStiffness.Of(lamina).Rotated(angle.Radians).Inverse(), lamina.Longitudinal.Pascals);
 
     internal static OffAxisConstants Of(PlaneStiffness compliance, double axialPascals) => new(
-        Pressure.FromPascals(1 / compliance.S11),
-        Pressure.FromPascals(1 / compliance.S22),
-        Pressure.FromPascals(1 / compliance.S66),
+        Pressure.FromPascals(Finite.Check(1 / compliance.S11, "modulus of the wall", "Pa")),
+        Pressure.FromPascals(Finite.Check(1 / compliance.S22, "modulus of the wall", "Pa")),
+        Pressure.FromPascals(Finite.Check(1 / compliance.S66, "modulus of the wall", "Pa")),
         -compliance.S12 / compliance.S11,
         -compliance.S12 / compliance.S22,
         -compliance.S16 * axialPascals,

@@ -1,3 +1,4 @@
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
 using UnitsNet.Units;
@@ -17,9 +18,16 @@ public sealed record PlyStrength(Pressure LongitudinalTension, Pressure Longitud
     /// <param name="stress">Stress in the ply's own axes; not all 0.</param>
     /// <param name="criterion">Failure criterion.</param>
     /// <remarks>Source: as each member of <see cref="FailureCriterion"/> names.</remarks>
+    /// <exception cref="OutOfRangeException">A strength isn't above 0, or a stress is beyond every material's.</exception>
     public double Reserve(PlyStress stress, FailureCriterion criterion)
     {
         ArgumentNullException.ThrowIfNull(stress);
+        foreach (var (value, name) in new[] { (LongitudinalTension, "longitudinal tension"),
+            (LongitudinalCompression, "longitudinal compression"), (TransverseTension, "transverse tension"),
+            (TransverseCompression, "transverse compression"), (Shear, "shear") })
+            Allowed.Check(value, $"strength in {name}", "Give every strength as a positive number.");
+        foreach (var value in new[] { stress.Longitudinal, stress.Transverse, stress.Shear })
+            Stresses.Check(value, "stress of the ply", "Check the load and its unit.");
         var strength = StrengthPascals.Of(this);
         return 1 / Utilisation.Of(criterion, strength, stress.Longitudinal.Pascals, stress.Transverse.Pascals, stress.Shear.Pascals,
             matrixIntact: true).Value;
@@ -31,4 +39,8 @@ public sealed record PlyStrength(Pressure LongitudinalTension, Pressure Longitud
             + $"{Text(TransverseCompression)}, S {Text(Shear)}";
 
     private static string Text(Pressure stress) => stress.ToUnit(PressureUnit.Megapascal).Show();
+
+    private static ValidRange<Pressure> Allowed => new(1.Pascals(), 10_000.Gigapascals());
+
+    private static ValidRange<Pressure> Stresses => new((-1e6).Gigapascals(), 1e6.Gigapascals());
 }

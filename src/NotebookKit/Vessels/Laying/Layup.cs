@@ -51,6 +51,7 @@ public sealed record Layup(
     /// <param name="ply">Which ply, counted from the inside; 0 to the number of plies less one.</param>
     public string NameOf(int ply)
     {
+        new ValidRange<int>(0, Plies.Count - 1).Check(ply, "number of the ply", "Plies are counted from the inside, the first is 0.");
         var name = Plies[ply].Ply.Name;
         return Plies.Count(p => p.Ply.Name == name) > 1 ? $"{name} (ply {ply + 1})" : name;
     }
