@@ -107,12 +107,17 @@ public sealed record ClubFolder
     /// <exception cref="DesignFileException">A change of the day means no value of the design, or can't be that.</exception>
     public IFlightCard Card(FlightDay? day = null) => Design.Card(day ?? Day ?? throw new InvalidDesignException(Design.Name,
         [Finding.Error($"the folder has no {DayName}. Write one: {{ \"day\": \"2026-05-02\", \"vessels\": [ {{ \"serial\": "
-            + $"\"{(Vessels.Count > 0 ? Vessels[0].Serial : "R-1")}\", \"wall temperature\": \"24 °C\" }} ] }}.")]), Proofs, Vessels, UnreadTests());
+            + $"\"{(Vessels.Count > 0 ? Vessels[0].Serial : "R-1")}\", \"wall temperature\": \"24 °C\" }} ] }}.")]), Proofs, Vessels,
+        UnreadTests());
 
     // A test that lies there and isn't read may be the one that speaks against the vessel.
-    private List<Finding> UnreadTests() => Unused.Where(f => f.StartsWith("tests/", StringComparison.Ordinal)).ToList() is { Count: > 0 } lie
-        ? [Finding.Error($"{string.Join(", ", lie)} in the folder of tests {(lie.Count == 1 ? "is" : "are")} not read as a test. Make each a "
-            + "test, a file that ends with .json, or take it out of the folder with a reason.")] : [];
+    private List<Finding> UnreadTests()
+    {
+        var unread = Unused.Where(f => f.StartsWith("tests/", StringComparison.Ordinal)).ToList();
+        return unread.Count == 0 ? [] : [Finding.Error($"{string.Join(", ", unread)} in the folder of tests "
+            + $"{(unread.Count == 1 ? "is" : "are")} not read as a test. Make each a test, a file that ends with .json, or take it "
+            + "out of the folder with a reason.")];
+    }
 
     /// <summary>Judges the log of a proof against the plan of the design's own proof. Source: as <see cref="ProofReadings"/>.</summary>
     /// <param name="path">Path of the log.</param>
@@ -124,8 +129,8 @@ public sealed record ClubFolder
     public ProofRecord Judge(string path, string? serial = null, DateOnly? day = null)
     {
         var log = GaugeLog.Read(path);
-        var own = serial ?? log.Serial ?? throw Refused(log, "the log doesn't say which vessel was proved. Add a line \"# serial: R-1\" above "
-            + "its header, or give the serial.");
+        var own = serial ?? log.Serial ?? throw Refused(log, "the log doesn't say which vessel was proved. Add a line \"# serial: "
+            + "R-1\" above its header, or give the serial.");
         if (log.Serial is { } logged && !Same(logged, own))
             throw Refused(log, $"the log is of {logged}, and {own} was asked for. A proof counts for the very vessel that was proved.");
         var on = day ?? log.Day ?? throw Refused(log, "the log doesn't say on which day the vessel was proved. Add a line \"# day: "
@@ -138,10 +143,14 @@ public sealed record ClubFolder
             throw Refused(log, $"its readings are those of the proof of {known.Readings.Serial} that is written down already. One proof is "
                 + "one record.");
         var stage = StageOf(own);
-        return (log.ToReadings(stage.Proof) with { Serial = own, Day = on, Vessel = log.Vessel ?? stage.Name, MadeAs = stage.Mark }).Judge();
+        return (log.ToReadings(stage.Proof) with
+        {
+            Serial = own, Day = on, Vessel = log.Vessel ?? stage.Name, MadeAs = stage.Mark,
+        }).Judge();
     }
 
-    private static InvalidDesignException Refused(GaugeLog log, string sentence) => new(Path.GetFileName(log.File), [Finding.Error(sentence)]);
+    private static InvalidDesignException Refused(GaugeLog log, string sentence) =>
+        new(Path.GetFileName(log.File), [Finding.Error(sentence)]);
 
     // Of two stages the one that the vessel's service record is of.
     private DesignFiles.Parts.DesignStage StageOf(string serial) => Design.Stages.Count == 1 ? Design.Stages[0]

@@ -27,7 +27,7 @@ public sealed class AllNotebooksRun : IAsyncLifetime
         var options = new RunOptions([.. NotebookFolder.Names.Select(NotebookFolder.FileOf)], output, TimeSpan.FromMinutes(3),
             RunOptions.UsualJobs);
         var reports = await new NotebookRunner(options, new Silence()).RunAsync(CancellationToken.None);
-        Reports = reports.ToDictionary(r => r.Name);
+        Reports = reports.Reports.ToDictionary(r => r.Name);
     }
 
     public Task DisposeAsync()

@@ -107,7 +107,8 @@ internal static class VesselCommand
             var stage = club.Design.Stages.FirstOrDefault(s => string.Equals(s.Name, service.Vessel, StringComparison.OrdinalIgnoreCase))
                 ?? club.Design.Stages[0];
             var place = Path.Combine(parsed.GetRequiredValue(folder), club.VesselFiles[club.Vessels.ToList().IndexOf(service)]);
-            var kept = $"{place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)]}-{record.Readings.Day:yyyy-MM-dd}.proof.json";
+            var stem = place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)];
+            var kept = $"{stem}-{record.Readings.Day:yyyy-MM-dd}.proof.json";
             if (File.Exists(kept)) throw new RequestException($"{kept} is there already: that proof was written down before.");
             if (record.Verdict == ProofVerdict.Reject)
             {

@@ -1,3 +1,5 @@
+using NotebookKit.Runner.Notebooks;
+
 namespace NotebookKit.Runner.Pages;
 
 /// <summary>The page that carries the compiled library: made by the build, laid into the output folder by a run.</summary>
@@ -16,7 +18,13 @@ internal static class LivePage
         if (!File.Exists(Built)) return;
         var (made, there) = (new FileInfo(Built), new FileInfo(path));
         if (there.Exists && there.Length == made.Length && there.LastWriteTimeUtc == made.LastWriteTimeUtc) return;
-        File.Copy(Built, path, overwrite: true);
+        // An old page that can't be replaced would pass for this build's.
+        AtomicFile.TryDelete(path);
+        AtomicFile.Write(path, to =>
+        {
+            using var from = File.OpenRead(Built);
+            from.CopyTo(to);
+        });
         File.SetLastWriteTimeUtc(path, made.LastWriteTimeUtc);
     }
 }

@@ -35,7 +35,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         });
         if (options.Shard is not null) return new(reports, [], HasIndex: false);
         var sheets = RunFiles.Try("A sheet for the bench or the pad", () => SheetFolder.WriteFor(options, reports));
-        var live = RunFiles.Write("The live page", options.LivePage, () => LivePage.CopyTo(options.LivePage));
+        var live = RunFiles.Try("The live page", () => LivePage.CopyTo(options.LivePage));
         var index = RunFiles.Write("The list of all pages", options.IndexFile, () => new IndexPage(options).Write(reports));
         return new(reports, [.. new[] { sheets, live, index }.OfType<string>()], index is null);
     }

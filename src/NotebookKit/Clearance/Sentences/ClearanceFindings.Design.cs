@@ -44,12 +44,12 @@ internal static partial class ClearanceFindings
             + "is filled by its serial, the booster's first.");
 
     internal static Finding NotChangedForADay(string path) =>
-        Finding.Error($"\"{path}\" isn't changed for a day: what was tested, is required or is permitted stands in the design. Take the change "
-            + "out of the file of the day; where the design is wrong, change the design.");
+        Finding.Error($"\"{path}\" isn't changed for a day: what was tested, is required or is permitted stands in the design. Take the "
+            + "change out of the file of the day; where the design is wrong, change the design.");
 
     internal static Finding WindOfDayIsNotGiven() =>
-        Finding.Error("not measured today: wind. Measure the wind at the rail and add { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" } to "
-            + "\"changes\" in the file of the day.");
+        Finding.Error("not measured today: wind. Measure the wind at the rail and add { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" } "
+            + "to \"changes\" in the file of the day.");
 
     internal static Finding ChangedForTheDay(string name, string value) => Finding.Note($"today {name} is {value}.");
 
@@ -57,7 +57,8 @@ internal static partial class ClearanceFindings
         Finding.Error($"a requirement of the design doesn't hold: {name} ({what}). Change the design, or what it requires, with a reason.");
 
     internal static string ProvedVesselWasChanged(string serial, string? made, string mark) => made is null
-        ? $"The record of the proof of {serial} doesn't say which vessel was proved. Let the log of the proof be judged again: vessel proved."
+        ? $"The record of the proof of {serial} doesn't say which vessel was proved. Let the log of the proof be judged "
+            + "again: vessel proved."
         : $"The vessel was changed since the proof of {serial}: proved was one made as {made}, the design's is made as {mark}. Take the "
             + "change back, or proof-test the vessel as it is now.";
 

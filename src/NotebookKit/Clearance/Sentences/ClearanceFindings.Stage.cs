@@ -10,8 +10,8 @@ namespace NotebookKit.Clearance;
 internal static partial class ClearanceFindings
 {
     internal static Finding RegulatorIsAboveVessel(string own, GaugePressure regulator, GaugePressure most) =>
-        Finding.Error($"{own}the regulator is set to {regulator}; were the valve not shut in time, the vessel would see that, and it may see "
-            + $"{most} at most. Set the regulator lower.");
+        Finding.Error($"{own}the regulator is set to {regulator}; were the valve not shut in time, the vessel would see that, and it may "
+            + $"see {most} at most. Set the regulator lower.");
 
     // Clearance/StageJudge: drag
     internal static Finding DragFactorIsNotMeasured(string own, double factor, string origin) =>

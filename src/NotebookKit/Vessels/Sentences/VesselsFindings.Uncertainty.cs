@@ -40,7 +40,7 @@ internal static partial class VesselsFindings
 
     internal static Finding VesselFailedAtUnknownPart(string testId, string failed, IEnumerable<string> parts) =>
         Finding.Error(
-            $"Vessel {testId} failed at its \"{failed}\", which isn't one of its parts: {string.Join(", ", parts)}. Name the part as "
+            $"Vessel {testId} failed at its \"{failed}\", which isn't one of its parts: {string.Join("; ", parts)}. Name the part as "
             + "the prediction does.");
 
     internal static Finding TestedVesselBurstTwice(string vesselKey, int burstsCount) =>
