@@ -113,12 +113,12 @@ internal static class VesselCommand
             if (record.Verdict == ProofVerdict.Reject)
             {
                 // A vessel that failed its proof is never filled again, whatever it held before.
-                var grounded = ServiceFile.Open(place).Append(new Inspected(InspectionResult.NotSound)
-                    { At = written, Notes = $"rejected by its proof, record {record.Fingerprint}" });
+                var retired = ServiceFile.Open(place).Append(new Retired("rejected by its proof")
+                    { At = written, Notes = $"record {record.Fingerprint}" });
                 DesignRequest.Keep(kept, record.ToJson());
-                Say($"Line {grounded.Entry.Line} of {place}: {grounded.Entry}");
-                throw new RequestException($"The proof of {record.Readings.Serial} was rejected: the vessel is grounded. Do what the "
-                    + "findings name, and cut the vessel up.");
+                Say($"Line {retired.Entry.Line} of {place}: {retired.Entry}");
+                throw new RequestException($"The proof of {record.Readings.Serial} was rejected: the vessel is retired. Cut the vessel "
+                    + "up, so that nobody fills it by mistake.");
             }
 
             var proved = record.ToProvedVessel(stage.Rating);

@@ -187,6 +187,28 @@ public sealed class OwnFolderTests : IDisposable
         Assert.DoesNotContain("NOT SHOWN", sheet, StringComparison.Ordinal);
     }
 
+    // A proof that held in spring says nothing once a later one left a set in the wall.
+    [Fact]
+    public async Task A_proof_that_rejects_the_vessel_retires_the_vessel()
+    {
+        await ProgramRun.RunAsync(["new", "Curlew", "--in", folder[""]]);
+        var (own, vessel) = (folder["curlew"], Path.Combine(folder["curlew"], "vessels", "c1.service.jsonl"));
+        File.Copy(CurlewFile, Path.Combine(own, "design.json"), overwrite: true);
+        await ProgramRun.RunAsync(["vessel", "new", vessel, "--vessel", "Curlew", "--serial", "C-1"]);
+        await ProgramRun.RunAsync(["vessel", "add", vessel, "made", "--day", "2026-02-21", "--batch", "three", "--at", "2026-02-21"]);
+        var lines = await File.ReadAllLinesAsync(Demo("curlew-proof.csv"));
+        await File.WriteAllLinesAsync(folder["set.csv"], lines.Select((l, i) => i > lines.Length - 60 && l.Split(',') is
+            [var time, var pressure, var warmth, var water] ? $"{time},{pressure},{warmth},{(water.Length == 0 ? "" : "25.0")}" : l));
+        var rejected = await ProgramRun.RunAsync(["vessel", "proved", own, "--log", folder["set.csv"], "--at", "2026-03-15"]);
+        Assert.Contains("was rejected: the vessel is retired", (rejected.Output + rejected.Errors).ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.NotEqual(0, rejected.ExitCode);
+        Assert.Contains("retired: reason rejected by its proof", await ShownAsync(vessel), StringComparison.Ordinal);
+    }
+
+    private static async Task<string> ShownAsync(string vessel) =>
+        (await ProgramRun.RunAsync(["vessel", "show", vessel, "--on", "2026-05-02"])).Output.ReplaceLineEndings(" ");
+
     // The record of an earlier check is the last one: what held then and doesn't now is said so at the head of the page.
     [Fact]
     public async Task A_folders_page_shows_its_requirements_beside_its_last_record()
