@@ -126,6 +126,13 @@ public sealed class ClubCardTests : IDisposable
     [Theory]
     [InlineData("site.ceiling", "2000 m")]
     [InlineData("ceiling", "2000 m")]
+    [InlineData("Ceiling", "2000 m")]
+    [InlineData("site", """{ \"name\": \"wide\" }""")]
+    [InlineData("throat", "12 mm")]
+    [InlineData("pad.parts.4.rated to", "300 bar gauge")]
+    [InlineData("recovery.gear.anchor", "1000 N")]
+    [InlineData("fin structure.bond.strength", "40 MPa")]
+    [InlineData("scatter.seed", "12")]
     [InlineData("rating.working pressure", "80 bar gauge")]
     public void What_is_permitted_required_or_tested_is_not_changed_for_a_day(string of, string to)
     {
@@ -170,6 +177,14 @@ public sealed class ClubCardTests : IDisposable
         Directory.CreateDirectory(Path.GetDirectoryName(In(file))!);
         File.WriteAllText(In(file), """{ "kind": "burst", "vessel": "T-2", "pressure": "70 bar gauge", "failed": "wall" }""");
         Forbids($"{file} in the folder of tests is not read");
+    }
+
+    // A history that was begun anew would hide what the first one tells.
+    [Fact]
+    public void Two_service_records_of_one_vessel_forbid()
+    {
+        ServiceFile.Create(In("vessels", "a.service.jsonl"), "Curlew", "c-1");
+        Forbids("Two service records are of C-1");
     }
 
     [Fact]

@@ -9,6 +9,7 @@ using NotebookKit.Filling.Vents;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Flight.Flights;
 using NotebookKit.Proofing.Records;
+using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Sheets;
 using System.Globalization;
@@ -35,29 +36,32 @@ internal static class PadAnswer
             DateTimeStyles.None, out var on) ? on : (DateOnly?)null;
         var scatter = ReadingJson.Number(typed, "flights") is { } flights
             ? (design.Scatter ?? new DesignScatter(0, 11, new Spread())) with { Flights = (int)flights } : null;
-        var card = Reply.Try(() => stages.Count == 1 ? OfOne(stages[0], site, date, slowest, scatter)
-            : OfTwo(design.TwoStageVehicle, stages, site, date, slowest, scatter), out var why);
+        List<Finding> against = [.. DayVerbs.Requirements(design)];
+        if (ReadingJson.Quantity<Speed>(typed, "wind", "wind") is null) against.Add(ClearanceFindings.WindOfDayIsNotGiven());
+        var card = Reply.Try(() => stages.Count == 1 ? OfOne(stages[0], site, date, slowest, scatter, against)
+            : OfTwo(design.TwoStageVehicle, stages, site, date, slowest, scatter, against), out var why);
         SheetAnswer.Write(json, "card", card?.Content, why);
     }
 
-    private static FlightSheet OfOne(StageOfDay stage, LaunchSite site, DateOnly? day, VentResult? vent, DesignScatter? scatter)
+    private static FlightSheet OfOne(StageOfDay stage, LaunchSite site, DateOnly? day, VentResult? vent, DesignScatter? scatter,
+        IReadOnlyList<Finding> against)
     {
         var vehicle = stage.Flying();
         return FlightSheet.Of(vehicle.Card(site, stage.Fill(new FlightEvidence
         {
-            Day = day, StandOff = Reply.Try(() => vehicle.StandOff(site), out _),
+            Day = day, Against = against, StandOff = Reply.Try(() => vehicle.StandOff(site), out _),
             Scatter = scatter is null ? null : Reply.Try(() => vehicle.Disperse(site, scatter.Spread, scatter.Flights, scatter.Seed),
                 out _),
         }, vehicle, site)), vent);
     }
 
     private static FlightSheet OfTwo(TwoStageVehicle pair, List<StageOfDay> stages, LaunchSite site, DateOnly? day, VentResult? vent,
-        DesignScatter? scatter)
+        DesignScatter? scatter, IReadOnlyList<Finding> against)
     {
         var vehicle = pair with { Booster = stages[0].Flying(), Sustainer = stages[1].Flying() };
         return FlightSheet.Of(vehicle.Card(site, new TwoStageEvidence
         {
-            Day = day, StandOff = Reply.Try(() => vehicle.StandOff(site), out _),
+            Day = day, Against = against, StandOff = Reply.Try(() => vehicle.StandOff(site), out _),
             Scatter = scatter is null ? null : Reply.Try(() => vehicle.Disperse(site, new TwoStageSpread { Both = scatter.Spread },
                 scatter.Flights, scatter.Seed), out _),
             Booster = stages[0].Fill(new StackStageEvidence(), vehicle.Booster, site),
@@ -84,7 +88,7 @@ internal static class PadAnswer
         var text = own.ValueKind == JsonValueKind.Object ? ReadingJson.Text(own, "proof") : "";
         var why = "";
         var proved = text.Length == 0 ? null
-            : Reply.Try(() => ProofRecord.FromJson(text, "The proof record").ToProvedVessel(stage.Rating), out why);
+            : Reply.Try(() => DayVerbs.Prove(stage, ProofRecord.FromJson(text, "The proof record")), out why);
         var service = own.ValueKind == JsonValueKind.Object ? Service(ReadingJson.Text(own, "service")) : null;
         var fill = Reply.Try(() => DesignSheets.FillOf(stage), out var unfilled);
         if (fill is not null && proved is not null) fill = fill with { Chamber = proved.Chamber };
@@ -153,7 +157,7 @@ internal static class PadAnswer
 
         public T Fill<T>(T evidence, Vehicle vehicle, LaunchSite site) where T : StageEvidence => evidence with
         {
-            Vessel = Proved, Service = Service, VesselTemperature = Wall, Fill = Run,
+            Vessel = Proved, Service = Service, VesselTemperature = Wall, Fill = Run, Pad = Stage.Pad,
             Recovery = Reply.Try(() => Stage.RecoveryGear?.Check(), out _),
             Stability = Reply.Try(() => vehicle.Stability(), out _),
             Fins = Stage.FinSheet is { } sheet && Stage.FinBond is { } bond && Stage.FinGust is { } gust && Stage.Body is { } body

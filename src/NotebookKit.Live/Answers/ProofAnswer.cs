@@ -71,7 +71,7 @@ internal static class ProofAnswer
     {
         var of = open.Design.Stages[stage];
         using var document = JsonDocument.Parse(readings);
-        var record = Readings(document.RootElement, of.Proof).Judge();
+        var record = (Readings(document.RootElement, of.Proof) with { MadeAs = of.Mark }).Judge();
         json.WriteString("title", record.Title);
         json.WriteString("verdict", record.Verdict.ToString());
         Reply.Lines(json, "lines", record.Lines);

@@ -26,7 +26,9 @@ internal static class SheetsCommand
             var folder = Directory.Exists(path) ? path : Path.GetDirectoryName(Path.GetFullPath(path))!;
             var design = DesignRequest.Read(path, parsed.GetValue(given) ?? []);
             var to = parsed.GetValue(output) ?? Path.Combine(folder, "sheets");
-            var card = Directory.Exists(path) && File.Exists(Path.Combine(path, "day.json"))
+            // A card with other values than the files' is no card to fly by.
+            var card = parsed.GetValue(given) is not { Length: > 0 } && Directory.Exists(path)
+                && File.Exists(Path.Combine(path, "day.json"))
                 ? FlightSheet.Of((DesignRequest.Club(path) with { Design = design }).Card()).Content : null;
             foreach (var written in SheetFolder.Write(design, SheetFolder.Shelf(folder), to, card)) Console.Out.WriteLine(written);
             return ExitCodes.Success;

@@ -108,8 +108,8 @@ internal static class VesselCommand
                 ?? club.Design.Stages[0];
             var place = Path.Combine(parsed.GetRequiredValue(folder), club.VesselFiles[club.Vessels.ToList().IndexOf(service)]);
             var stem = place[..place.LastIndexOf(".service.jsonl", StringComparison.Ordinal)];
-            var kept = $"{stem}-{record.Readings.Day:yyyy-MM-dd}.proof.json";
-            if (File.Exists(kept)) throw new RequestException($"{kept} is there already: that proof was written down before.");
+            var kept = Enumerable.Range(1, int.MaxValue).Select(n => FormattableString.Invariant(
+                $"{stem}-{record.Readings.Day:yyyy-MM-dd}{(n > 1 ? $"-{n}" : "")}.proof.json")).First(f => !File.Exists(f));
             if (record.Verdict == ProofVerdict.Reject)
             {
                 // A vessel that failed its proof is never filled again, whatever it held before.

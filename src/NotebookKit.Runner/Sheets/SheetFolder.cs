@@ -57,7 +57,9 @@ internal static class SheetFolder
 
                 var to = first ? options.SheetFolder : Path.Combine(options.SheetFolder, Path.GetFileNameWithoutExtension(file));
                 var subject = FlightSheet.SubjectOf(design);
-                Write(design, stock, to, CardOf(folder, file, design) ?? shown.LastOrDefault(s => IsOf(s, subject)));
+                // A card with other values than the files' is no card to fly by.
+                var own = options.Givens.Names.Count > 0 ? null : CardOf(folder, file, design);
+                Write(design, stock, to, own ?? shown.LastOrDefault(s => IsOf(s, subject)));
                 first = false;
             }
     }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Text.RegularExpressions;
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Cards;
 using NotebookKit.Clearance.Designs;
@@ -18,8 +19,10 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Clearance;
 
 /// <summary>The flight card of a design on a day, on every piece of evidence that design, proofs and service records give.</summary>
-public static class DayVerbs
+public static partial class DayVerbs
 {
+    private static readonly string[] OfADay = ["site.wind", "site.atmosphere", "site.rail", "charge", "recovery.deployment"];
+
     /// <summary>The card of a design on a day. What the design, the proofs and the service records don't give is not shown, with the
     /// reason, and forbids. Source: as the card's.</summary>
     /// <param name="design">The design.</param>
@@ -37,8 +40,8 @@ public static class DayVerbs
         ArgumentNullException.ThrowIfNull(day);
         ArgumentNullException.ThrowIfNull(proofs);
         ArgumentNullException.ThrowIfNull(services);
-        var paths = day.Changes.Select(c => PathOf(design, c.Name)).ToList();
-        InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(IsNotOfADay).Select(ClearanceFindings.NotChangedForADay)]);
+        var paths = day.Changes.Select(c => design.PathOf(c.Name, c.Value)).ToList();
+        InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(p => !IsOfADay(p)).Select(ClearanceFindings.NotChangedForADay)]);
         List<Finding> against = [.. seen ?? []];
         if (!paths.Any(p => p == "site.wind" || p.StartsWith("site.wind.", StringComparison.Ordinal)))
             against.Add(ClearanceFindings.WindOfDayIsNotGiven());
@@ -48,20 +51,33 @@ public static class DayVerbs
             throw new InvalidDesignException(today.Name, [Finding.Error(ClearanceFindings.SiteIsNotGiven())]);
         if (day.Vessels.Count != today.Stages.Count)
             throw new InvalidDesignException(today.Name, [ClearanceFindings.DayNamesOtherVessels(day.Vessels.Count, today.Stages.Count)]);
-        against.AddRange(today.Check().Outcomes.Where(o => o.Verdict != RequirementVerdict.Holds)
-            .Select(o => ClearanceFindings.RequirementForbids(o.Requirement.Name, o.Verdict == RequirementVerdict.NoLongerHolds
-                ? $"{o.Requirement.Of} {o.Value}" : o.Reason)));
+        against.AddRange(Requirements(today));
         var missing = new Dictionary<string, string>(StringComparer.Ordinal);
         return today.Stages.Count == 1 ? OfOne(today, site, day, proofs, services, missing, against)
             : OfTwo(today, site, day, proofs, services, missing, against);
     }
 
-    // What is tested, required or permitted isn't the day's.
-    private static bool IsNotOfADay(string path) => path.Split('.') is [.., "ceiling"] or ["site", "field", ..]
-        || path.Split('.').Any(p => p is "requirements" or "evidence" or "rating" or "vessel" or "materials" or "decisions" or "proof");
+    /// <summary>The requirements of a design that don't hold, or can't be told, as they stand against a flight.</summary>
+    internal static IEnumerable<Finding> Requirements(Design design) => design.Check().Outcomes
+        .Where(o => o.Verdict != RequirementVerdict.Holds).Select(o => ClearanceFindings.RequirementForbids(o.Requirement.Name,
+            o.Verdict == RequirementVerdict.NoLongerHolds ? $"{o.Requirement.Of} {o.Value}" : o.Reason));
 
-    private static string PathOf(Design design, string name) => design.Givens.FirstOrDefault(g => g.Name == name || g.Path == name)?.Path
-        ?? name;
+    /// <summary>The vessel as proved, where the design is still the one that was proved.</summary>
+    /// <exception cref="InvalidDesignException">The record doesn't prove the vessel, or is of a vessel made otherwise.</exception>
+    internal static ProvedVessel Prove(DesignStage stage, ProofRecord record) => record.Readings.MadeAs == stage.Mark
+        ? record.ToProvedVessel(stage.Rating) : throw new InvalidDesignException(stage.Name,
+            [Finding.Error(ClearanceFindings.ProvedVesselWasChanged(record.Readings.Serial ?? stage.Name, record.Readings.MadeAs,
+                stage.Mark))]);
+
+    // Weather, rail, water and pressure are the day's. What was made, tested, required or permitted isn't.
+    private static bool IsOfADay(string path)
+    {
+        var own = StagePath().Replace(path, "");
+        return OfADay.Any(p => own == p || own.StartsWith($"{p}.", StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex(@"^stages\.(booster|sustainer)\.")]
+    private static partial Regex StagePath();
 
     private static FlightCard OfOne(Design design, LaunchSite site, FlightDay day, IReadOnlyList<ProofRecord> proofs,
         IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing, IReadOnlyList<Finding> against)
@@ -125,13 +141,13 @@ public static class DayVerbs
         if (vessel.WallTemperature is null)
             missing[$"{own}{ResinHeat.Evidence}"] = ClearanceFindings.DayGivesNoWallTemperature(vessel.Serial);
         var last = proofs.Where(p => Same(p.Readings.Serial, vessel.Serial)).MaxBy(p => p.Readings.Day);
-        if (last is not null && last.Readings.MadeAs != stage.Mark)
+        if (proofs.Any(p => Same(p.Readings.Serial, vessel.Serial) && p.Verdict == ProofVerdict.Reject))
         {
-            missing[$"{own}proved vessel"] = ClearanceFindings.ProvedVesselWasChanged(vessel.Serial, last.Readings.MadeAs, stage.Mark);
+            missing[$"{own}proved vessel"] = ClearanceFindings.VesselWasRejected(vessel.Serial);
             return null;
         }
 
-        if (last is not null) return Try(() => last.ToProvedVessel(stage.Rating), missing, $"{own}proved vessel");
+        if (last is not null) return Try(() => Prove(stage, last), missing, $"{own}proved vessel");
         missing[$"{own}proved vessel"] = ClearanceFindings.NoProofOfVessel(vessel.Serial, [.. proofs.Select(p => p.Readings.Serial ?? "")
             .Distinct()]);
         return null;
@@ -140,10 +156,11 @@ public static class DayVerbs
     private static ServiceRecord? ServiceOf(VesselOfDay vessel, IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing,
         string own)
     {
-        var found = services.FirstOrDefault(s => Same(s.Serial, vessel.Serial));
-        if (found is null) missing[$"{own}service record"] = ClearanceFindings.NoServiceRecordOfVessel(vessel.Serial,
-            [.. services.Select(s => s.Serial)]);
-        return found;
+        var found = services.Where(s => Same(s.Serial, vessel.Serial)).ToList();
+        if (found.Count == 1) return found[0];
+        missing[$"{own}service record"] = found.Count > 1 ? ClearanceFindings.TwoServiceRecordsOfVessel(vessel.Serial)
+            : ClearanceFindings.NoServiceRecordOfVessel(vessel.Serial, [.. services.Select(s => s.Serial)]);
+        return null;
     }
 
     // As the design fills it, but into this very vessel.

@@ -160,6 +160,9 @@ public sealed class Design : IEquatable<Design>
         return DesignChange.Find(_file, _tree, _read, name) is not null;
     }
 
+    /// <summary>The path that a change by a name writes to.</summary>
+    internal string PathOf(string name, string text) => DesignChange.Of(_file, _tree, _read, name, text).Path;
+
     private bool Means(string name)
     {
         try

@@ -77,6 +77,12 @@ internal static partial class ClearanceFindings
         $"No service record of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. Begin "
             + "one: vessel new.";
 
+    internal static string VesselWasRejected(string serial) =>
+        $"A proof of {serial} rejected the vessel. Cut the vessel up, and proof-test another.";
+
+    internal static string TwoServiceRecordsOfVessel(string serial) =>
+        $"Two service records are of {serial}, and neither is the whole history. Keep the one that was begun when the vessel was made.";
+
     internal static string FillNeedsProvedVessel() =>
         "A fill is planned for the very vessel that was proved. Show the proved vessel first.";
 
