@@ -36,7 +36,7 @@ internal static class Reply
 
     /// <summary>Why a step gave no answer.</summary>
     public static string SentenceOf(Exception wrong) => wrong is InvalidDesignException design
-        ? string.Join(' ', design.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)) : wrong.Message;
+        ? design.Reasons : wrong.Message;
 
     /// <summary>A step's answer; none with the reason where the library refuses it.</summary>
     public static T? Try<T>(Func<T?> compute, out string why) where T : class

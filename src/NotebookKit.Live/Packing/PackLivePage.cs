@@ -10,9 +10,9 @@ using Microsoft.Build.Utilities;
 /// <summary>Puts the compiled library, the page's script and style and the demo designs into one HTML file.</summary>
 public sealed class PackLivePage : Task
 {
-    // Printable letters but those that end a script element or a reference: 91 of them, so that two carry 13 bits.
-    private static readonly char[] Letters = Enumerable.Range(33, 94).Select(c => (char)c)
-        .Where(c => c != '<' && c != '&' && c != '\\').ToArray();
+    // The page is written in UTF-16: each of 32768 letters from here on is one unit of it and carries 15 bits, and none ends a script
+    // element, stands for another or is half a pair.
+    private const int FirstLetter = 0x3400;
 
     /// <summary>Folder of the published framework.</summary>
     public string Framework { get; set; }
@@ -47,7 +47,8 @@ public sealed class PackLivePage : Task
                 + packed.Length + "\">").Append(Text(packed)).Append("</script>\n");
         }
 
-        File.WriteAllText(To, page.Replace("<!--parts-->", files.ToString()), new UTF8Encoding(false));
+        // The mark at the beginning says UTF-16, whatever a web server says of its files.
+        File.WriteAllText(To, page.Replace("<!--parts-->", files.ToString()), new UnicodeEncoding(bigEndian: false, byteOrderMark: true));
         Log.LogMessage(MessageImportance.Low, "Packed " + To);
         return true;
     }
@@ -64,21 +65,19 @@ public sealed class PackLivePage : Task
 
     private static string Text(byte[] bytes)
     {
-        var text = new StringBuilder((bytes.Length * 16 / 13) + 4);
+        var text = new StringBuilder((bytes.Length * 8 / 15) + 2);
         int held = 0, bits = 0;
         foreach (var one in bytes)
         {
             held |= one << bits;
             bits += 8;
-            if (bits < 13) continue;
-            Put(text, held & 0x1fff);
-            held >>= 13;
-            bits -= 13;
+            if (bits < 15) continue;
+            text.Append((char)(FirstLetter + (held & 0x7fff)));
+            held >>= 15;
+            bits -= 15;
         }
 
-        if (bits > 0) Put(text, held & 0x1fff);
+        if (bits > 0) text.Append((char)(FirstLetter + held));
         return text.ToString();
     }
-
-    private static void Put(StringBuilder text, int value) => text.Append(Letters[value % 91]).Append(Letters[value / 91]);
 }

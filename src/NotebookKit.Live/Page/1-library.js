@@ -2,25 +2,6 @@
 // ---- The compiled library: unpacked from this file, run beside the page, asked by name. ----
 const library = { waiting: new Map(), n: 0, worker: null };
 
-function bytesOf(text, count) {
-  // Two of 91 letters carry 13 bits.
-  const back = new Uint8Array(128);
-  let at = 0;
-  for (let c = 33; c < 127; c++) if (c !== 60 && c !== 38 && c !== 92) back[c] = at++;
-  const bytes = new Uint8Array(count);
-  let held = 0, bits = 0, n = 0;
-  for (let i = 0; i + 1 < text.length; i += 2) {
-    held |= (back[text.charCodeAt(i)] + 91 * back[text.charCodeAt(i + 1)]) << bits;
-    bits += 13;
-    while (bits >= 8 && n < count) {
-      bytes[n++] = held & 255;
-      held >>= 8;
-      bits -= 8;
-    }
-  }
-  return bytes;
-}
-
 function startLibrary() {
   return new Promise((ready, failed) => {
     if (typeof WebAssembly !== "object" || typeof DecompressionStream !== "function" || typeof Worker !== "function") {
@@ -28,7 +9,7 @@ function startLibrary() {
       return;
     }
     const parts = [...document.querySelectorAll("script.part")].map(s =>
-      ({ name: s.dataset.name, bytes: bytesOf(s.textContent, Number(s.dataset.bytes)).buffer }));
+      ({ name: s.dataset.name, text: s.textContent, count: Number(s.dataset.bytes) }));
     const code = document.getElementById("worker").textContent;
     library.worker = new Worker(URL.createObjectURL(new Blob([code], { type: "text/javascript" })));
     library.worker.onerror = e => failed(new Error("The library could not be started: " + (e.message || "the browser refused its worker") + "."));
@@ -42,7 +23,7 @@ function startLibrary() {
         done(JSON.parse(data.text));
       }
     };
-    library.worker.postMessage({ parts }, parts.map(p => p.bytes));
+    library.worker.postMessage({ parts });
   });
 }
 
