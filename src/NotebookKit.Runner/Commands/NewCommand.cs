@@ -11,6 +11,7 @@ namespace NotebookKit.Runner.Commands;
 internal static partial class NewCommand
 {
     private const int LongestName = 60;
+    private const string TakenOver = "Taken over with the design: check the value, and write why it is so here.";
 
     /// <summary>Its description for the command line.</summary>
     public static Command Create()
@@ -53,6 +54,9 @@ internal static partial class NewCommand
         // Remarks of another vehicle's file speak of that vehicle.
         var own = string.Join('\n', design.ToText().Split('\n').Where(l => !l.TrimStart().StartsWith("//", StringComparison.Ordinal)));
         var text = Masses().Replace(own, m => m.Value.Replace("\"weighed\":", "\"estimated\":", StringComparison.Ordinal));
+        // So do its reasons; the values and their ranges stay.
+        text = Reasons().Replace(text, TakenOver);
+        text = text.Replace("Agreed for the field.", "What the site permits.", StringComparison.Ordinal);
         design = Design.Parse(text, DesignRequest.InFolder).With("name", name)
             .With("about", "Begun from another design; every value is to be checked.");
         string[] within = design.Stages.Count == 2 ? ["stages.booster.", "stages.sustainer."] : [""];
@@ -64,6 +68,7 @@ internal static partial class NewCommand
         // About what a vessel without a test is rated for.
         string[] fills = within.Length == 2 ? ["12 bar gauge", "18 bar gauge"] : ["20 bar gauge"];
         foreach (var (part, fill) in within.Zip(fills)) design = design.With($"{part}charge.fill pressure", fill);
+        if (design.HasPart("site.name")) design = design.With("site.name", "our field");
         return design;
     }
 
@@ -81,6 +86,9 @@ internal static partial class NewCommand
                 DesignRequest.InFolder);
         }
     }
+
+    [GeneratedRegex("""(?<="to":\s*"[^"]*",\s*"why":\s*")[^"]+""")]
+    private static partial Regex Reasons();
 
     [GeneratedRegex("""\"masses\":\s*\[[^\]]*\]""")]
     private static partial Regex Masses();
@@ -117,6 +125,10 @@ internal static partial class NewCommand
     private static string TestFile(int stages) => $"{(stages == 2 ? "tests/booster" : "tests")}/t1.json: "
         + """`{ "kind": "burst", "vessel": "T-1", "pressure": "340 bar gauge", "failed": "wall" }`""";
 
+    private static string Service(string name, int stages) => stages == 2
+        ? $"`vessel new vessels/b1.service.jsonl --vessel \"{name} booster\" --serial B-1`, and the same for \"{name} sustainer\", S-1"
+        : $"`vessel new vessels/r1.service.jsonl --vessel \"{name}\" --serial R-1`";
+
     private static string ReadMe(string name, int stages) => $$"""
         # {{name}}
 
@@ -124,7 +136,7 @@ internal static partial class NewCommand
         |---|---|
         | the design: change a value, then `check` this folder | design.json |
         | what was burst, what held, what leaked: one file a test, such as {{TestFile(stages)}} | tests/ |
-        | service records, one file a vessel: `vessel new vessels/c1.service.jsonl --vessel "{{name}}" --serial C-1` | vessels/ |
+        | service records, one file a vessel: {{Service(name, stages)}} | vessels/ |
         | records of proofs that were judged: `vessel proved` this folder `--log` the log of the proof | vessels/ |
         | what is measured on the day of a flight; `card` this folder says GO or NO-GO from all of this | day.json |
         | logs of gauges and altimeters; `learn` this folder `--log` a file says which numbers a new one moves | logs/ |

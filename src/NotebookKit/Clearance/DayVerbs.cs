@@ -221,7 +221,7 @@ public static partial class DayVerbs
         }
         catch (InvalidDesignException wrong)
         {
-            missing[name] = string.Join(' ', wrong.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message));
+            missing[name] = wrong.Reasons;
         }
         catch (Exception wrong) when (wrong is OutOfRangeException or InvalidOperationException)
         {

@@ -17,6 +17,14 @@ public sealed record Finding(FindingSeverity Severity, string Message)
     /// <param name="message">What is worth knowing.</param>
     public static Finding Note(string message) => new(FindingSeverity.Note, message);
 
+    /// <summary>The errors' sentences one after the other; each that follows another begins with a capital.</summary>
+    internal static string Errors(IEnumerable<Finding> findings) =>
+        Join(findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message));
+
+    /// <summary>Sentences one after the other; each that follows another begins with a capital.</summary>
+    internal static string Join(IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0)
+        .Select((s, i) => i == 0 || !char.IsLower(s[0]) ? s : char.ToUpperInvariant(s[0]) + s[1..]));
+
     /// <summary>For example "warning: ...".</summary>
     public override string ToString() => $"{Severity.ToString().ToLowerInvariant()}: {Message}";
 }

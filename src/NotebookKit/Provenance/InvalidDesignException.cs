@@ -7,11 +7,14 @@ public sealed class InvalidDesignException : ArgumentException
     /// <param name="subject">What was validated.</param>
     /// <param name="findings">All its findings.</param>
     public InvalidDesignException(string subject, IReadOnlyList<Finding> findings)
-        : base($"{subject}: " + string.Join(" ", findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message))) =>
+        : base($"{subject}: {Finding.Errors(findings)}") =>
         Findings = findings;
 
     /// <summary>Everything the validation found.</summary>
     public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>What is wrong, without what was validated.</summary>
+    public string Reasons => Finding.Errors(Findings);
 
     /// <summary>Throws where a validation holds an error.</summary>
     /// <param name="subject">What was validated.</param>

@@ -8,6 +8,7 @@ using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Stability;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Record.Givens;
 using UnitsNet;
 
 namespace NotebookKit.Clearance.Cards;
@@ -90,7 +91,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             if (hasTemperature) card.AddRange(Allowance.HeatFindings.Select(f => f with { Message = own + f.Message }));
             card.Add(Allowance.SustainedLoad);
             if (Allowance.IsShown && vehicle.Charge.Pressure > Allowance.Pressure)
-                card.Add(ClearanceFindings.FillIsAboveAllowance(own, vehicle.Charge.Pressure, Allowance.Pressure, Allowance.SetBy));
+                card.Add(ClearanceFindings.FillIsAboveAllowance(own, GivenText.Result(vehicle.Charge.Pressure, Allowance.Pressure),
+                    GivenText.Result(Allowance.Pressure, vehicle.Charge.Pressure), Allowance.SetBy, Allowance.Pressure.Pascals <= 0));
         }
     }
 
@@ -145,7 +147,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         if (fill.Fill.Gas != charge.Gas)
             card.Add(ClearanceFindings.FillHasOtherGas(own, fill.Fill.Gas.Name, charge.Gas.Name));
         if (Allowance is { IsShown: true } allowed && fill.MaximumPressure > allowed.Pressure + FillRounding)
-            card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, fill.MaximumPressure, allowed.Pressure, allowed.SetBy));
+            card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, GivenText.Result(fill.MaximumPressure, allowed.Pressure),
+                GivenText.Result(allowed.Pressure, fill.MaximumPressure), allowed.SetBy, allowed.Pressure.Pascals <= 0));
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
         if (evidence.Pad is null) return;
         card.AddRange(PadPlumbing.Of(fill.Fill, evidence.Pad).Findings.Select(f => f with

@@ -12,6 +12,8 @@ namespace NotebookKit.Clearance.Designs;
 /// stop the others. Source: the steps' own: rating, static margin, flight in three degrees of freedom.</summary>
 public sealed record DesignCheck : Result
 {
+    private const string NotComputed = "can't be computed";
+
     private readonly IReadOnlyList<ResultLine> _steps;
 
     internal DesignCheck(Design design)
@@ -29,8 +31,8 @@ public sealed record DesignCheck : Result
         [
             .. Outcomes.Where(o => o.Verdict == RequirementVerdict.NoLongerHolds).Select(o => ClearanceFindings.RequirementNoLongerHolds(
                 o.Requirement.Name, o.Requirement.Of, o.Value, Condition(o.Requirement), o.Requirement.Why)),
-            .. Outcomes.Where(o => o.Verdict == RequirementVerdict.CannotTell).Select(o => ClearanceFindings.RequirementCannotBeTold(
-                o.Requirement.Name, o.Requirement.Of, o.Reason)),
+            .. Outcomes.Where(o => o.Verdict == RequirementVerdict.CannotTell).GroupBy(o => o.Reason, StringComparer.Ordinal)
+                .Select(g => ClearanceFindings.RequirementsCannotBeTold([.. g.Select(o => o.Requirement.Name)], g.Key)),
             .. LookAgain.Select(d => ClearanceFindings.DecisionWantsAnotherLook(d.Name, d.Chosen, d.StaysRightWhile)),
             .. figures.Findings.Where(f => f.Severity != FindingSeverity.Error),
             .. design.Stages.SelectMany(s => s.Evidence.Tests).Where(t => t is { MadeAs: null, Mark: not null })
@@ -83,18 +85,29 @@ public sealed record DesignCheck : Result
         [Source.CommonPractice("The worst of several figures counts")]);
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ResultLine> Lines =>
-    [
-        .. Outcomes.Select(o => new ResultLine($"Required: {o.Requirement.Name}", o.Verdict switch
+    public override IReadOnlyList<ResultLine> Lines
+    {
+        get
         {
-            RequirementVerdict.Holds => "holds",
-            RequirementVerdict.NoLongerHolds => "NO LONGER HOLDS",
-            _ => "CAN'T TELL",
-        }, o.Verdict == RequirementVerdict.CannotTell ? o.Reason : $"{o.Requirement.Of} {o.Value}, {Condition(o.Requirement)}")),
-        .. Design.Decisions.Select(d => new ResultLine($"Decided: {d.Name}", LookAgain.Contains(d) ? "LOOK AGAIN" : "still right",
-            $"{d.Chosen}; while {d.StaysRightWhile}")),
-        .. _steps,
-    ];
+            // One reason stands once: with the findings where a requirement rests on it, else at the first line that has it.
+            var said = Outcomes.Where(o => o.Verdict == RequirementVerdict.CannotTell).Select(o => o.Reason)
+                .ToHashSet(StringComparer.Ordinal);
+            return
+            [
+                .. Outcomes.Select(o => new ResultLine($"Required: {o.Requirement.Name}", o.Verdict switch
+                {
+                    RequirementVerdict.Holds => "holds",
+                    RequirementVerdict.NoLongerHolds => "NO LONGER HOLDS",
+                    _ => "CAN'T TELL",
+                }, o.Verdict == RequirementVerdict.CannotTell ? "the reason stands below"
+                    : $"{o.Requirement.Of} {o.Value}, {Condition(o.Requirement)}")),
+                .. Design.Decisions.Select(d => new ResultLine($"Decided: {d.Name}", LookAgain.Contains(d) ? "LOOK AGAIN" : "still right",
+                    $"{d.Chosen}; while {d.StaysRightWhile}")),
+                .. _steps.Select(l => l.Value != NotComputed || said.Add(l.Note) ? l
+                    : l with { Note = Outcomes.Any(o => o.Reason == l.Note) ? "the reason stands below" : "for the same reason" }),
+            ];
+        }
+    }
 
     /// <inheritdoc/>
     public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
@@ -115,21 +128,20 @@ public sealed record DesignCheck : Result
     private static IEnumerable<ResultLine> OfStage(DesignStage stage, DesignFiguresOf figures)
     {
         var rating = figures.RatingOf(stage, out var reason);
-        yield return rating is null ? new($"{stage.Name}: rating", "can't be computed", reason)
+        yield return rating is null ? new($"{stage.Name}: rating", NotComputed, reason)
             : new($"{stage.Name}: design burst", rating.DesignBurst.ToString(),
                 $"limited by {rating.LimitedBy}, {rating.Tests.Count} {(rating.Tests.Count == 1 ? "test" : "tests")}");
         if (rating is null) yield break;
         yield return rating.IsRated ? new($"{stage.Name}: highest allowed fill", rating.WorkingPressure.ToString(),
             stage.FillPressure is { } fill ? $"the design fills to {fill}" : "the design gives no fill")
-            : new($"{stage.Name}: highest allowed fill", "refused", string.Join(' ', rating.Findings.Where(f =>
-                f.Severity == FindingSeverity.Error).Select(f => f.Message)));
+            : new($"{stage.Name}: highest allowed fill", "refused", Finding.Errors(rating.Findings));
     }
 
     private static ResultLine Line(string figure, DesignFiguresOf figures)
     {
         var name = $"{char.ToUpperInvariant(figure[0])}{figure[1..]}";
         return figures.Of(figure, figure == DesignFigures.Drift ? Limit.AtMost : Limit.AtLeast, out var reason) is { } value
-            ? new(name, GivenText.Result(value)) : new(name, "can't be computed", reason);
+            ? new(name, GivenText.Result(value)) : new(name, NotComputed, reason);
     }
 
     private static string Condition(DesignRequirement requirement) =>

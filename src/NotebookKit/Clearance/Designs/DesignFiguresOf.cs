@@ -205,7 +205,7 @@ internal sealed class DesignFiguresOf(Design design)
             }
             catch (InvalidDesignException wrong)
             {
-                step = (null, string.Join(' ', wrong.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
+                step = (null, wrong.Reasons);
             }
             catch (Exception wrong) when (wrong is ArgumentException or InvalidOperationException)
             {

@@ -20,11 +20,17 @@ public sealed record DesignSweep : Result
     private static readonly string[] Shown = [DesignFigures.Apogee, DesignFigures.Rated, DesignFigures.DryMass, DesignFigures.Drift,
         DesignFigures.Margin];
 
+    private readonly IReadOnlyList<string> _shared;
+
     private DesignSweep(Design design, IReadOnlyList<SweepAxis> axes, IReadOnlyList<SweptDesign> designs)
     {
         (Design, Axes, Designs) = (design, axes, designs);
         var holding = designs.Count(d => d.Holds);
-        Findings = [ClearanceFindings.SweepCounted(holding, designs.Count)];
+        // What several designs have in common is said once.
+        _shared = [.. designs.Select(d => d.Why).Where(w => w.Length > 0).GroupBy(w => w, StringComparer.Ordinal)
+            .Where(g => g.Count() > 1).Select(g => g.Key)];
+        Findings = [ClearanceFindings.SweepCounted(holding, designs.Count),
+            .. _shared.Select((why, i) => ClearanceFindings.SharedReason(i + 1, why))];
     }
 
     /// <summary>The design that it starts from.</summary>
@@ -53,8 +59,8 @@ public sealed record DesignSweep : Result
         .. Designs.Select(d => new ResultLine(string.Join(", ", Axes.Zip(d.Labels, (a, v) => $"{a.Name} {v}")),
             d.Holds ? "all hold" : d.Outcomes is null ? "can't be made" : "DOES NOT HOLD",
             string.Join("; ", Shown.Select(f => (f, Value: d.Figure(f))).Where(f => f.Value is not null)
-                .Select(f => $"{f.f} {GivenText.Result(f.Value!)}").Append(d.Against)
-                .Append(d.Outcomes is null ? "" : d.Why).Where(t => t.Length > 0)))),
+                .Select(f => $"{f.f} {GivenText.Result(f.Value!)}").Append(d.Outcomes is null ? "" : d.Against).Append(Reason(d))
+                .Where(t => t.Length > 0)))),
     ];
 
     /// <inheritdoc/>
@@ -145,6 +151,9 @@ public sealed record DesignSweep : Result
     internal static Limit WorseSide(string figure) => figure is DesignFigures.Rated or DesignFigures.DesignBurst or DesignFigures.Proof
         or DesignFigures.Margin or DesignFigures.RailSpeed or DesignFigures.Flutter or DesignFigures.SheetFactor
         or DesignFigures.BondFactor ? Limit.AtLeast : Limit.AtMost;
+
+    private string Reason(SweptDesign design) => _shared.Contains(design.Why) ? $"reason {_shared.ToList().IndexOf(design.Why) + 1}"
+        : design.Why;
 
     private static SweptDesign One(Design design, IReadOnlyList<SweepAxis> axes, string[] values)
     {

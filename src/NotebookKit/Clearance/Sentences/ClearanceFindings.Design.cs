@@ -8,8 +8,9 @@ internal static partial class ClearanceFindings
     internal static Finding RequirementNoLongerHolds(string name, string of, string value, string condition, string why) =>
         Finding.Error($"no longer holds: {name}. The {of} is {value}; it must be {condition}. {why}");
 
-    internal static Finding RequirementCannotBeTold(string name, string of, string reason) =>
-        Finding.Warning($"can't tell whether \"{name}\" holds, for the {of} can't be computed: {reason}");
+    internal static Finding RequirementsCannotBeTold(IReadOnlyList<string> names, string reason) =>
+        Finding.Warning($"can't tell whether {string.Join(", ", names.Select(n => $"\"{n}\""))} {(names.Count == 1 ? "holds" : "hold")}: "
+            + reason);
 
     internal static Finding DecisionWantsAnotherLook(string name, string chosen, string requirement) =>
         Finding.Warning($"the decision \"{name}\" ({chosen}) was to stay right while \"{requirement}\" holds. Decide again.");
@@ -113,6 +114,8 @@ internal static partial class ClearanceFindings
             + "after the other.");
 
     internal static Finding SweptTwice() => Finding.Error("one value is swept twice. Name every value once.");
+
+    internal static Finding SharedReason(int number, string why) => Finding.Note($"reason {number} of several designs: {why}");
 
     internal static Finding SweepCounted(int holding, int count) =>
         Finding.Note($"{holding} of {count} designs meet every requirement.");

@@ -36,10 +36,10 @@ internal static partial class ClearanceFindings
     internal static Finding ProofIsAfterFlight(string own, DateOnly proof, DateOnly flight) =>
         Finding.Error($"{own}the proof is dated {Iso(proof)}, after the day of the flight, {Iso(flight)}. Check both dates.");
 
-    internal static Finding FillIsAboveAllowance(string own, GaugePressure fill, GaugePressure allowed, string setBy) =>
+    internal static Finding FillIsAboveAllowance(string own, string fill, string allowed, string setBy, bool none) =>
         Finding.Error(
-            $"{own}the fill pressure is {fill}; the vessel's maximum fill pressure is {allowed}, which {setBy} sets. "
-            + "Fill the vessel to less, or change what sets the limit.");
+            $"{own}the fill pressure is {fill}; the vessel's maximum fill pressure is "
+            + $"{allowed}, which {setBy} sets. {LessThan(none, "Fill the vessel to less, or change")}");
 
     // Clearance/StageJudge: service
     internal static Finding ServiceRecordIsOfAnotherVessel(string own, string service, string proved) =>
@@ -88,10 +88,14 @@ internal static partial class ClearanceFindings
             $"{own}the fill is planned with {planned}, the flight with {flown}, or with other properties of the gas. Plan the fill that is "
             + "flown.");
 
-    internal static Finding FillPeaksAboveAllowance(string own, GaugePressure peak, GaugePressure allowed, string setBy) =>
+    internal static Finding FillPeaksAboveAllowance(string own, string peak, string allowed, string setBy, bool none) =>
         Finding.Error(
-            $"{own}the fill reaches {peak} on its way; the vessel's maximum fill pressure is {allowed}, which "
-            + $"{setBy} sets. Fill more slowly, or to less.");
+            $"{own}the fill reaches {peak} on its way; the vessel's maximum fill pressure is "
+            + $"{allowed}, which {setBy} sets. {LessThan(none, "Fill more slowly, or to less, or change")}");
+
+    // Nothing is less than no pressure.
+    private static string LessThan(bool none, string remedy) =>
+        $"{(none ? "No fill is allowed: change" : remedy)} what sets the limit.";
 
     // Clearance/StageJudge: fins
     internal static Finding FinsJudgedAreOthers(string own, string fins) =>

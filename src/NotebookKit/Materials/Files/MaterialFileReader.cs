@@ -51,7 +51,7 @@ internal sealed class MaterialFileReader(string file, List<Finding> findings)
             }
             catch (InvalidDesignException clash)
             {
-                Error(members.Line, string.Join(" ", clash.Findings.Select(f => f.Message)));
+                Error(members.Line, Finding.Join(clash.Findings.Select(f => f.Message)));
             }
         }
 

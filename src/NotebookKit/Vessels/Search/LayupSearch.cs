@@ -100,14 +100,14 @@ public sealed record LayupSearch(PressureVessel Vessel, IReadOnlyList<Braid> Sle
     {
         var name = Name(vessel) + ends;
         var wrong = vessel.Validate().Where(f => f.Severity == FindingSeverity.Error).ToList();
-        if (wrong.Count > 0) return new LayupOption(name, vessel, null, null, "", string.Join(" ", wrong.Select(f => f.Message)));
+        if (wrong.Count > 0) return new LayupOption(name, vessel, null, null, "", Finding.Errors(wrong));
         var prediction = vessel.Burst();
         var rating = prediction.Rate(Rules);
         var mass = prediction.Layup.Mass;
         var limit = rating.LimitedBy;
         if (!rating.IsRated)
             return new LayupOption(name, vessel, mass, null, limit,
-                "Not rated: " + string.Join(" ", rating.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Message)));
+                "Not rated: " + Finding.Errors(rating.Findings));
         var whyNot = RequiredPressure is { } wanted && rating.WorkingPressure < wanted
             ? $"Rated {rating.WorkingPressure} only, {wanted} is wanted; the {limit} limits it."
             : Heaviest is { } heaviest && mass > heaviest ? $"Weighs {mass.Show()}, over the {heaviest.Show()} that will do."

@@ -52,6 +52,17 @@ public class DesignCheckTests
     }
 
     [Fact]
+    public void One_reason_for_many_figures_is_said_once()
+    {
+        var other = DesignFixture.Curlew.With("evidence.tests.1.made as", "0123456789ab").Check();
+        Assert.All(other.Outcomes, o => Assert.Contains("was of another vessel", o.Reason, StringComparison.Ordinal));
+        Assert.Single(other.Findings, f => f.Message.Contains("was of another vessel", StringComparison.Ordinal));
+        Assert.All(other.Outcomes, o => Assert.Contains(other.Findings, f => f.Message.Contains($"\"{o.Requirement.Name}\"",
+            StringComparison.Ordinal)));
+        Assert.DoesNotContain(other.Lines, l => l.Note.Contains("was of another vessel", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_rests_on_what_is_not_given_can_not_be_told()
     {
         var still = DesignFixture.Curlew.Without("site.wind").Check();

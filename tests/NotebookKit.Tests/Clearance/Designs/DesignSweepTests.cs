@@ -166,4 +166,12 @@ public class DesignSweepTests
         Assert.Throws<InvalidDesignException>(() => Curlew.Sweep("throat=11 mm; 12 mm", "throat=13 mm"));
         Assert.Throws<InvalidDesignException>(() => Two.Column("colour"));
     }
+
+    [Fact]
+    public void A_reason_that_several_designs_share_is_said_once()
+    {
+        var other = DesignFixture.Curlew.With("evidence.tests.1.made as", "0123456789ab").Sweep("fill pressure=20..40 bar gauge/3");
+        Assert.All(other.Lines, l => Assert.EndsWith("reason 1", l.Note, StringComparison.Ordinal));
+        Assert.Single(other.Findings, f => f.Message.StartsWith("reason 1 of several designs: ", StringComparison.Ordinal));
+    }
 }
