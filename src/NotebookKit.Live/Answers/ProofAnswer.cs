@@ -54,7 +54,7 @@ internal static class ProofAnswer
             AtStart = ReadingJson.Number(typed, "startBar")?.BarGauge(),
             Held = ReadingJson.Number(typed, "heldS")?.Seconds(),
             Pumped = ReadingJson.Number(typed, "waterMl")?.Millilitres(),
-            GaugeError = (ReadingJson.Number(typed, "errorBar") ?? 0.1).Bar(),
+            GaugeError = GaugeError(typed),
             Drops = Drops(typed),
             Sounds = Sounds(typed),
         }.Advise();
@@ -104,18 +104,51 @@ internal static class ProofAnswer
             Pressure = Column("Pressure", "bar gauge", "bar", double.NaN),
             Temperature = Everywhere("celsius") ? Column("Temperature", "°C", "celsius", double.NaN) : null,
             Expansion = Everywhere("waterMl") ? Column("Water pumped in", "mL", "waterMl", double.NaN) : null,
-            GaugeError = (ReadingJson.Number(typed, "errorBar") ?? 0.1).Bar(),
+            GaugeError = GaugeError(typed),
+            Tape = Tape(typed),
             Drops = Drops(typed),
             Sounds = Sounds(typed),
             OfLog = said,
         };
     }
 
+    // What wasn't said isn't guessed: a verdict would rest on the guess.
+    private static Pressure GaugeError(JsonElement typed) => (ReadingJson.Number(typed, "errorBar") ?? throw new FormatException(
+        "Type what the gauge can't tell apart, in bar: half of its smallest division, or what its certificate says.")).Bar();
+
+    private static TapeReadings? Tape(JsonElement typed)
+    {
+        var (girths, lengths) = (Stretches(typed, "girths"), Stretches(typed, "lengths"));
+        return girths.Count + lengths.Count == 0 ? null : new()
+        {
+            Girths = girths,
+            Lengths = lengths,
+            GirthWithin = Within("girthWithinMm", "girth tape"),
+            LengthWithin = Within("lengthWithinMm", "length rule"),
+        };
+
+        Length Within(string key, string tool) => (ReadingJson.Number(typed, key) ?? throw new FormatException(
+            $"Type what the {tool} can't tell apart, in mm: half of its smallest division.")).Millimetres();
+    }
+
+    private static List<StretchReading> Stretches(JsonElement typed, string key) => [.. ReadingJson.Items(typed, key).Select(s =>
+    {
+        var (station, what) = (ReadingJson.Text(s, "station"), key == "girths" ? "girth" : "length");
+        Length At(string when, string said) => (ReadingJson.Number(s, when) ?? throw new FormatException(
+            $"The {what} at \"{station}\" wasn't read {said}: type its millimetres, or delete the row.")).Millimetres();
+        return new StretchReading(station, At("beforeMm", "before the proof"), At("atProofMm", "at the proof pressure"),
+            ReadingJson.Number(s, "afterMm")?.Millimetres());
+    })];
+
     private static IReadOnlyList<DropsSeen> Drops(JsonElement typed) => [.. ReadingJson.Items(typed, "drops").Select(d => new DropsSeen(
-        Enum.TryParse<LeakPlace>(ReadingJson.Text(d, "place"), out var place) ? place : LeakPlace.Wall,
-        Frequency.FromCyclesPerMinute(ReadingJson.Number(d, "perMinute") ?? 1), (ReadingJson.Number(d, "atBar") ?? 0).BarGauge()))];
+        Enum.TryParse<LeakPlace>(ReadingJson.Text(d, "place"), out var place) ? place
+            : throw new FormatException("Choose where the drops are seen."),
+        Frequency.FromCyclesPerMinute(ReadingJson.Number(d, "perMinute")
+            ?? throw new FormatException("Count the drops of one minute and type their number.")), Gauge(d)))];
 
     private static IReadOnlyList<SoundHeard> Sounds(JsonElement typed) => [.. ReadingJson.Items(typed, "sounds").Select(s => new SoundHeard(
-        Enum.TryParse<SoundKind>(ReadingJson.Text(s, "kind"), out var kind) ? kind : SoundKind.Crack,
-        (ReadingJson.Number(s, "atBar") ?? 0).BarGauge()))];
+        Enum.TryParse<SoundKind>(ReadingJson.Text(s, "kind"), out var kind) ? kind : SoundKind.Crack, Gauge(s)))];
+
+    private static GaugePressure Gauge(JsonElement seen) =>
+        (ReadingJson.Number(seen, "atBar") ?? throw new FormatException("Read the gauge and type its bar.")).BarGauge();
 }

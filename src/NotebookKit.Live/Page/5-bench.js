@@ -10,7 +10,7 @@ async function showBench() {
     return;
   }
   bench.plan = plan;
-  const d = Object.assign(benchData(), { step: 0, rows: [], drops: [], sounds: [], errorBar: "0.1", ...benchData() });
+  const d = Object.assign(benchData(), { step: 0, rows: [], drops: [], sounds: [], errorBar: "", girths: [], lengths: [], ...benchData() });
   const made = plan.vessel + " " + plan.steps.map(s => s.pressure).join(", ");
   if (d.made && d.made !== made) d.call = null;
   const stale = d.rows.length > 0 && d.made && d.made !== made;
@@ -25,6 +25,9 @@ async function showBench() {
       stages.map((s, i) => el("option", { selected: i === stage }, s))))) : "",
     plan.findings.map(findingBox),
     el("div", { class: "readings" }, text("serial", "Serial, as it stands on the vessel"), text("day", "Day of the proof", "date"), text("errorBar", "What the gauge can't tell apart [bar]")),
+    el("details", { open: d.girths.length + d.lengths.length > 0 }, el("summary", {}, "Tape and rule"), el("p", {}, "Girths and lengths between marks, read from behind cover through a camera. Where a burette is read too, both are judged."),
+      el("div", { class: "readings" }, text("girthWithinMm", "What the girth tape can't tell apart [mm]"), text("lengthWithinMm", "What the length rule can't tell apart [mm]")),
+      el("div", { id: "bench-tape" })),
     el("details", {}, el("summary", {}, "Before any pressure"), el("ul", { class: "steps" }, plan.before.map((s, i) => el("li", {}, el("label", {},
       el("input", { type: "checkbox", checked: (d.ticked || []).includes(i), onchange: e => tick(i, e.target.checked) }), " ", s))))),
     el("div", { class: "now thumb", id: "bench-now" }),
@@ -41,6 +44,17 @@ async function showBench() {
     el("div", { id: "bench-verdict" }));
   showStep();
 }
+function showTape() {
+  const d = benchData();
+  const rows = (key, what) => [el("div", { class: "readings" }, d[key].map((r, i) => [
+    [["station", `${what} at`], ["beforeMm", "before [mm]"], ["atProofMm", "at proof [mm]"], ["afterMm", "after [mm]"]].map(([k, label]) =>
+      el("label", {}, k === "station" ? label : `${what} ${i + 1} ${label}`, el("input", { type: "text", inputmode: k === "station" ? "text" : "decimal", value: r[k] ?? "", autocomplete: "off",
+        onchange: e => { r[k] = e.target.value; keep(); } }))),
+    el("button", { type: "button", "aria-label": `Delete ${what.toLowerCase()} ${i + 1}`, onclick: () => { d[key].splice(i, 1); keep(); showTape(); } }, "Delete")])),
+    el("p", {}, el("button", { type: "button", onclick: () => { d[key].push({ station: "" }); keep(); showTape(); } }, `Add a ${what.toLowerCase()}`))];
+  fill("bench-tape", rows("girths", "Girth"), rows("lengths", "Length"));
+}
+const taped = list => list.map(r => ({ station: r.station, ...Object.fromEntries(["beforeMm", "atProofMm", "afterMm"].map(k => [k, numberOf(r[k] ?? "") ?? undefined])) }));
 const seconds = s => s >= 120 ? `${+(s / 60).toFixed(1)} min` : `${Math.round(s)} s`;
 const ml = v => `${v >= 100 ? Math.round(v) : +v.toPrecision(3)} mL`;
 const seenAt = i => {
@@ -54,6 +68,7 @@ function tick(i, on) {
 }
 function showStep() {
   const d = benchData(), s = bench.plan.steps[d.step];
+  showTape();
   const input = (key, label) => el("label", {}, label, el("input", { type: "text", inputmode: "decimal", id: "bench-" + key, autocomplete: "off", value: d["last" + key] || "" }));
   fill("bench-now", el("h3", { tabindex: "-1", id: "bench-step" }, `Step ${d.step + 1} of ${bench.plan.steps.length}: ${s.down ? "down to" : "up to"} ${s.pressure}`),
     el("p", {}, `Hold ${seconds(s.holdS)}. Expected by then: ${ml(s.waterMl)} in` + (s.girth ? `, girth ${s.girth}.` : ".")),
@@ -62,7 +77,7 @@ function showStep() {
       el("button", { type: "button", onclick: () => inTurn(beginHold) }, d.holdFrom ? "Begin the hold again" : "The hold begins")),
     el("p", { id: "bench-clock", class: "big", role: "timer" }),
     el("div", { id: "bench-call", "aria-live": "assertive" }),
-    el("div", { class: "readings" }, el("label", {}, "Drops at", el("select", { id: "bench-place" }, [["FittingSeal", "seal of a fitting"], ["Bond", "bond of an end"], ["Wall", "wall"], ["PumpLine", "pump's line"]]
+    el("div", { class: "readings" }, el("label", {}, "Drops at", el("select", { id: "bench-place" }, [["", "choose the place"], ["FittingSeal", "seal of a fitting"], ["Bond", "bond of an end"], ["Wall", "wall"], ["PumpLine", "pump's line"]]
       .map(([v, t]) => el("option", { value: v }, t)))), el("label", {}, "Drops a minute", el("input", { type: "text", inputmode: "decimal", id: "bench-rate" }))),
     el("div", { class: "buttons" }, el("button", { type: "button", onclick: () => inTurn(dropsSeen) }, "Drops seen"),
       el("button", { type: "button", onclick: () => inTurn(() => heard("Crack")) }, "Loud crack heard"),
@@ -126,13 +141,22 @@ async function beginHold() {
   await note();
 }
 async function dropsSeen() {
-  const d = benchData(), row = typed();
-  d.drops.push({ place: $("bench-place").value, perMinute: numberOf($("bench-rate").value) ?? 1, atBar: row.bar ?? 0 });
+  const d = benchData(), row = typed(), place = $("bench-place").value, perMinute = numberOf($("bench-rate").value);
+  const missing = row.error || (place === "" ? "Choose where the drops are seen." : perMinute === null ? "Count the drops of one minute and type their number." : "");
+  if (missing) {
+    showCall({ error: missing });
+    return;
+  }
+  d.drops.push({ place, perMinute, atBar: row.bar });
   await advise(row);
 }
 async function heard(kind) {
   const row = typed();
-  benchData().sounds.push({ kind, atBar: row.bar ?? 0 });
+  if (row.error) {
+    showCall({ error: row.error + " Then tell the sound again; on doubt vent from afar." });
+    return;
+  }
+  benchData().sounds.push({ kind, atBar: row.bar });
   await advise(row);
 }
 async function advise(row) {
@@ -156,7 +180,8 @@ function showCall(call) {
 async function judgeBench() {
   const d = benchData();
   const judged = await ask("ProofJudge", desk.states[desk.at].id, d.stage || 0, JSON.stringify({ vessel: bench.plan.vessel, serial: d.serial, day: d.day,
-    errorBar: numberOf(d.errorBar) ?? undefined, rows: d.rows, drops: d.drops, sounds: d.sounds }));
+    errorBar: numberOf(d.errorBar) ?? undefined, rows: d.rows, drops: d.drops, sounds: d.sounds,
+    girths: taped(d.girths), lengths: taped(d.lengths), girthWithinMm: numberOf(d.girthWithinMm ?? "") ?? undefined, lengthWithinMm: numberOf(d.lengthWithinMm ?? "") ?? undefined }));
   if (judged.error) {
     fill("bench-verdict", el("p", { class: "error" }, judged.error));
     return;
