@@ -221,21 +221,34 @@ public sealed class Design : IEquatable<Design>
     public Design WithTests(string folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        if (Stages.Count == 1) return DesignFile.JsonIn(folder).Aggregate(this, (design, file) => design.WithTest(file, "evidence"));
-        return StageNames.Aggregate(this, (whole, stage) => DesignFile.JsonIn(Path.Combine(folder, stage))
-            .Aggregate(whole, (design, file) => design.WithTest(file, $"stages.{stage}.evidence")));
+        List<(string File, string Evidence, TreeNode Test)> tests = [.. (Stages.Count == 1 ? [(Path: folder, Evidence: "evidence")]
+            : StageNames.Select(s => (Path: Path.Combine(folder, s), Evidence: $"stages.{s}.evidence"))).SelectMany(p => DesignFile
+            .JsonIn(p.Path).Select(f => (FileNameOf(f), p.Evidence, TreeReader.Parse(FileNameOf(f), DesignFile.Bytes(f)))))];
+        if (tests.Count == 0) return this;
+        var tree = tests.Aggregate(_tree, (whole, t) => WithTest(whole, t.Test, t.Evidence));
+        try
+        {
+            return new(_file, tree, _changed, _asRead);
+        }
+        catch (DesignFileException)
+        {
+            // One after the other: what was right before is right still, so that every mistake is the test's.
+            _ = tests.Aggregate(_tree, (whole, t) =>
+            {
+                var next = WithTest(whole, t.Test, t.Evidence);
+                _ = new Design(t.File, next, _changed, _asRead);
+                return next;
+            });
+            throw;
+        }
     }
 
-    private Design WithTest(string path, string evidence)
+    private static TreeNode WithTest(TreeNode whole, TreeNode test, string evidence)
     {
-        var test = TreeReader.Parse(FileNameOf(path), DesignFile.Bytes(path));
-        var count = TreePath.Find(_tree, $"{evidence}.tests") is TreeNode.Items tests ? tests.All.Count : 0;
-        var tree = TreePath.Find(_tree, evidence) is null
-            ? TreePath.With(_tree, evidence, new TreeNode.Members(default, [new("tests", default, new TreeNode.Items(default, [test]))]))
-            : TreePath.With(_tree, $"{evidence}.tests.{(count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}", test);
-        // What was right before is right still, so that every mistake is the test's.
-        _ = new Design(FileNameOf(path), tree!, _changed, _asRead);
-        return new(_file, tree!, _changed, _asRead);
+        var count = TreePath.Find(whole, $"{evidence}.tests") is TreeNode.Items tests ? tests.All.Count : 0;
+        return (TreePath.Find(whole, evidence) is null
+            ? TreePath.With(whole, evidence, new TreeNode.Members(default, [new("tests", default, new TreeNode.Items(default, [test]))]))
+            : TreePath.With(whole, $"{evidence}.tests.{(count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}", test))!;
     }
 
     /// <summary>The same design without a value that may be left out, or without an item of a list.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace NotebookKit.Quantities;
 
@@ -19,6 +20,7 @@ public static class QuantityDisplay
     public static string UnitSymbol(this IQuantity quantity)
     {
         ArgumentNullException.ThrowIfNull(quantity);
+        if (Usual(quantity) is { } usual) return usual;
         var unit = UnitAbbreviationsCache.Default.GetDefaultAbbreviation(
             quantity.Unit.GetType(), Convert.ToInt32(quantity.Unit, System.Globalization.CultureInfo.InvariantCulture),
                 System.Globalization.CultureInfo.InvariantCulture);
@@ -38,4 +40,80 @@ public static class QuantityDisplay
         ArgumentNullException.ThrowIfNull(quantity);
         return quantity.ToUnit(unit).Show(significant);
     }
+
+    // To ask UnitsNet for one symbol makes it set up every quantity that it knows.
+    private static string? Usual(IQuantity quantity) => quantity switch
+    {
+        Length { Unit: var unit } => unit switch
+        {
+            LengthUnit.Micrometer => "µm", LengthUnit.Millimeter => "mm", LengthUnit.Centimeter => "cm", LengthUnit.Meter => "m",
+            LengthUnit.Kilometer => "km", LengthUnit.Inch => "in", LengthUnit.Foot => "ft", _ => null,
+        },
+        Mass { Unit: var unit } => unit switch
+        {
+            MassUnit.Gram => "g", MassUnit.Kilogram => "kg", MassUnit.Ounce => "oz", MassUnit.Pound => "lb", _ => null,
+        },
+        Pressure { Unit: var unit } => unit switch
+        {
+            PressureUnit.Pascal => "Pa", PressureUnit.Hectopascal => "hPa", PressureUnit.Kilopascal => "kPa",
+            PressureUnit.Megapascal => "MPa", PressureUnit.Gigapascal => "GPa", PressureUnit.Bar => "bar",
+            PressureUnit.PoundForcePerSquareInch => "psi", _ => null,
+        },
+        Angle { Unit: var unit } => unit switch
+        {
+            AngleUnit.Degree => "°", AngleUnit.Radian => "rad", _ => null,
+        },
+        Ratio { Unit: var unit } => unit switch
+        {
+            RatioUnit.Percent => "%", RatioUnit.DecimalFraction => "", _ => null,
+        },
+        Temperature { Unit: var unit } => unit switch
+        {
+            TemperatureUnit.DegreeCelsius => "°C", TemperatureUnit.Kelvin => "K", _ => null,
+        },
+        Duration { Unit: var unit } => unit switch
+        {
+            DurationUnit.Millisecond => "ms", DurationUnit.Second => "s", DurationUnit.Minute => "m", DurationUnit.Hour => "h", _ => null,
+        },
+        Speed { Unit: var unit } => unit switch
+        {
+            SpeedUnit.MeterPerSecond => "m/s", SpeedUnit.KilometerPerHour => "km/h", _ => null,
+        },
+        Volume { Unit: var unit } => unit switch
+        {
+            VolumeUnit.Milliliter => "mL", VolumeUnit.Liter => "L", VolumeUnit.CubicCentimeter => "cm³", VolumeUnit.CubicMeter => "m³", _ => null,
+        },
+        Density { Unit: var unit } => unit switch
+        {
+            DensityUnit.KilogramPerCubicMeter => "kg/m³", DensityUnit.GramPerCubicCentimeter => "g/cm³", _ => null,
+        },
+        AreaDensity { Unit: var unit } => unit switch
+        {
+            AreaDensityUnit.GramPerSquareMeter => "g/m²", AreaDensityUnit.KilogramPerSquareMeter => "kg/m²", _ => null,
+        },
+        Force { Unit: var unit } => unit switch
+        {
+            ForceUnit.Newton => "N", ForceUnit.Kilonewton => "kN", _ => null,
+        },
+        Energy { Unit: var unit } => unit switch
+        {
+            EnergyUnit.Joule => "J", EnergyUnit.Kilojoule => "kJ", _ => null,
+        },
+        ForcePerLength { Unit: var unit } => unit switch
+        {
+            ForcePerLengthUnit.NewtonPerMeter => "N/m", ForcePerLengthUnit.NewtonPerMillimeter => "N/mm", _ => null,
+        },
+        LinearDensity { Unit: var unit } => unit switch
+        {
+            LinearDensityUnit.GramPerMeter => "g/m", LinearDensityUnit.KilogramPerMeter => "kg/m", _ => null,
+        },
+        Area { Unit: var unit } => unit switch
+        {
+            AreaUnit.SquareMillimeter => "mm²", AreaUnit.SquareCentimeter => "cm²", AreaUnit.SquareMeter => "m²", _ => null,
+        },
+        MassMomentOfInertia { Unit: MassMomentOfInertiaUnit.KilogramSquareMeter } => "kg·m²",
+        Acceleration { Unit: AccelerationUnit.MeterPerSecondSquared } => "m/s²",
+        CoefficientOfThermalExpansion { Unit: CoefficientOfThermalExpansionUnit.PerKelvin } => "K⁻¹",
+        _ => null,
+    };
 }

@@ -102,7 +102,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
                 Body = body(v), Masses = masses(v), Nozzle = nozzle(v) is { } n ? (n.Nozzle, n.Station) : null, LaunchTube = tube(v),
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,
                 DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
-                Mark = VesselMark.Of(v.Spot.Run.Givens, TreePath.Join(v.Spot.Path, "vessel") + "."),
+                Mark = RatingKeys.OwnMark(v.Spot.Run, TreePath.Join(v.Spot.Path, "vessel") + "."),
                 Pad = pad(v), Fins = fins(v), Gear = recovery(v)?.Gear,
             };
             if (drag(v) is { } own) content = content with { Surface = own.Surface };

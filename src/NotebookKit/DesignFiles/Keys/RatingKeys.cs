@@ -127,7 +127,7 @@ internal static class RatingKeys
             // A value changed for a run changes no test: it was made of the vessel that the file describes.
             var draft = differs(v) ?? (ReferenceEquals(v.Spot.Run.Root, v.Spot.Run.AsRead) ? null : new TreeNode.Members(default, []));
             var (other, mark) = Laid(draft, v);
-            return vessel => make((draft is null ? null : other(NameOf(vessel, id(v)))) ?? vessel, id(v), pressure(v), v) with
+            return vessel => make(other?.Invoke(NameOf(vessel, id(v))) ?? vessel, id(v), pressure(v), v) with
             {
                 MadeAs = madeAs(v), Mark = mark, GaugeError = gauge(v), Batch = batch(v), Leak = leak(v), DropsSeen = drops(v),
                 Growth = growth(v),
@@ -136,22 +136,33 @@ internal static class RatingKeys
         };
     }
 
-    // The vessel of the stage that the test stands in, with what differs laid over it, and its mark.
-    private static (Func<string, PressureVessel> Vessel, string? Mark) Laid(TreeNode? draft, Values v)
+    // The vessel of the stage that the test stands in, with what differs laid over it, and its mark. Tests of one kind of vessel share one.
+    private static (Func<string, PressureVessel>? Vessel, string? Mark) Laid(TreeNode? draft, Values v)
     {
-        var stage = v.Spot.Path[..v.Spot.Path.LastIndexOf("evidence", StringComparison.Ordinal)];
+        var (run, stage) = (v.Spot.Run, v.Spot.Path[..v.Spot.Path.LastIndexOf("evidence", StringComparison.Ordinal)]);
+        if (draft is null) return (null, OwnMark(run, $"{stage}vessel."));
+        if (run.Once($"{stage} tested {TreeWriter.Write(draft)}", () => Tested(draft, v, stage)) is { } tested)
+            return (tested.Vessel, tested.Mark);
+        return (name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]), null);
+    }
+
+    /// <summary>Mark of the vessel that stands at a path of a design, as far as it was read.</summary>
+    internal static string OwnMark(Reading run, string within) => run.Once($"mark of {within}", () => VesselMark.Of(run.Givens, within))!;
+
+    private static VesselTested? Tested(TreeNode draft, Values v, string stage)
+    {
         var below = TreePath.Find(v.Spot.Run.AsRead, $"{stage}vessel");
-        var whole = draft is null ? below : below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
+        var whole = below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
         var (beside, path) = (v.Spot.Run.Beside(), $"{v.Spot.Path}.differs");
-        Func<string, PressureVessel>? made = null;
-        var right = whole is not null && VesselKeys.Vessel.TryRead(whole, new(beside, path, "vessel tested", ""), out made);
+        var right = VesselKeys.Vessel.TryRead(whole, new(beside, path, "vessel tested", ""), out var made);
         // What is wrong with the design's own vessel is said there.
-        if (draft is not null) v.Spot.Run.TakeMistakes(beside);
-        return right ? (made!, VesselMark.Of(beside.Givens, $"{path}."))
-            : (name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]), null);
+        v.Spot.Run.TakeMistakes(beside);
+        return right ? new(made, VesselMark.Of(beside.Givens, $"{path}.")) : null;
     }
 
     private static string NameOf(PressureVessel vessel, string id) => $"{vessel.Name}, {id}";
+
+    private sealed record VesselTested(Func<string, PressureVessel> Vessel, string Mark);
 
     internal sealed record RatingContent(RuleSet Rules, GaugePressure? Wanted);
 }

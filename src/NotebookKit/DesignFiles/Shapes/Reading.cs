@@ -9,6 +9,7 @@ internal sealed class Reading(string file, TreeNode root, TreeNode asRead)
     private const int MostMistakes = 20;
 
     private readonly List<DesignFileMistake> _mistakes = [];
+    private readonly Dictionary<string, object> _once = new(StringComparer.Ordinal);
 
     public string File { get; } = file;
 
@@ -34,6 +35,16 @@ internal sealed class Reading(string file, TreeNode root, TreeNode asRead)
     public void ThrowIfWrong()
     {
         if (IsWrong) throw new DesignFileException(File, [.. _mistakes.OrderBy(m => new Place(m.Line, m.Column))]);
+    }
+
+    /// <summary>What several parts of one design rest on, made once; what was read with mistakes is none and is made again, so that each
+    /// place says its own.</summary>
+    public T? Once<T>(string what, Func<T?> make) where T : class
+    {
+        if (_once.TryGetValue(what, out var made)) return (T)made;
+        if (make() is not { } value) return null;
+        _once[what] = value;
+        return value;
     }
 
     /// <summary>A reading of a part of the design as its file has it, with the same materials, mistakes and givens of its own.</summary>

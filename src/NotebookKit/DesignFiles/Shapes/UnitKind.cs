@@ -133,7 +133,8 @@ internal sealed class UnitKind
     {
         (GaugePressure a, GaugePressure b) => a + b.AsDifference() * sign,
         (Temperature, _) => null,
-        (IQuantity a, IQuantity b) => Quantity.From((double)a.Value + sign * b.As(a.Unit), a.Unit),
+        (IQuantity a, IQuantity b) => UnitText.Of(a.GetType(), (double)a.Value + sign * b.As(a.Unit), a.UnitSymbol())
+            ?? Quantity.From((double)a.Value + sign * b.As(a.Unit), a.Unit),
         _ => null,
     };
 

@@ -14,7 +14,8 @@ internal static class UnitText
     public const string Gauge = "gauge";
     public const string Absolute = "absolute";
 
-    /// <summary>The trade's names that UnitsNet doesn't read.</summary>
+    /// <summary>The trade's names that UnitsNet doesn't read, and the units that files have most often: to ask UnitsNet for one makes it
+    /// set up every quantity that it knows, which takes longer than to read a design.</summary>
     private static readonly FrozenDictionary<(Type, string), Func<double, IQuantity>> Own = new Dictionary<(Type, string), Func<double,
         IQuantity>>
     {
@@ -39,7 +40,68 @@ internal static class UnitText
         [(typeof(CoefficientOfThermalExpansion), "1/K")] = v => CoefficientOfThermalExpansion.FromPerKelvin(v),
         [(typeof(CoefficientOfThermalExpansion), "ppm/K")] = v => CoefficientOfThermalExpansion.FromPerKelvin(v * 1e-6),
         [(typeof(CoefficientOfThermalExpansion), "µm/(m·K)")] = v => CoefficientOfThermalExpansion.FromPerKelvin(v * 1e-6),
+        [(typeof(Length), "µm")] = v => Length.FromMicrometers(v),
+        [(typeof(Length), "mm")] = v => Length.FromMillimeters(v),
+        [(typeof(Length), "cm")] = v => Length.FromCentimeters(v),
+        [(typeof(Length), "m")] = v => Length.FromMeters(v),
+        [(typeof(Length), "km")] = v => Length.FromKilometers(v),
+        [(typeof(Length), "in")] = v => Length.FromInches(v),
+        [(typeof(Length), "ft")] = v => Length.FromFeet(v),
+        [(typeof(Mass), "g")] = v => Mass.FromGrams(v),
+        [(typeof(Mass), "kg")] = v => Mass.FromKilograms(v),
+        [(typeof(Mass), "oz")] = v => Mass.FromOunces(v),
+        [(typeof(Mass), "lb")] = v => Mass.FromPounds(v),
+        [(typeof(Pressure), "Pa")] = v => Pressure.FromPascals(v),
+        [(typeof(Pressure), "hPa")] = v => Pressure.FromHectopascals(v),
+        [(typeof(Pressure), "kPa")] = v => Pressure.FromKilopascals(v),
+        [(typeof(Pressure), "MPa")] = v => Pressure.FromMegapascals(v),
+        [(typeof(Pressure), "GPa")] = v => Pressure.FromGigapascals(v),
+        [(typeof(Pressure), "bar")] = v => Pressure.FromBars(v),
+        [(typeof(Pressure), "psi")] = v => Pressure.FromPoundsForcePerSquareInch(v),
+        [(typeof(Pressure), "ksi")] = v => Pressure.FromKilopoundsForcePerSquareInch(v),
+        [(typeof(Pressure), "mbar")] = v => Pressure.FromMillibars(v),
+        [(typeof(Pressure), "inHg")] = v => Pressure.FromInchesOfMercury(v),
+        [(typeof(Pressure), "mmHg")] = v => Pressure.FromMillimetersOfMercury(v),
+        [(typeof(Pressure), "atm")] = v => Pressure.FromAtmospheres(v),
+        [(typeof(Pressure), "kgf/cm²")] = v => Pressure.FromKilogramsForcePerSquareCentimeter(v),
+        [(typeof(Acceleration), "m/s²")] = v => Acceleration.FromMetersPerSecondSquared(v),
+        [(typeof(Duration), "µs")] = v => Duration.FromMicroseconds(v),
+        [(typeof(Angle), "°")] = v => Angle.FromDegrees(v),
+        [(typeof(Angle), "deg")] = v => Angle.FromDegrees(v),
+        [(typeof(Angle), "rad")] = v => Angle.FromRadians(v),
+        [(typeof(Ratio), "%")] = v => Ratio.FromPercent(v),
+        [(typeof(Temperature), "°C")] = v => Temperature.FromDegreesCelsius(v),
+        [(typeof(Temperature), "K")] = v => Temperature.FromKelvins(v),
+        [(typeof(Temperature), "°F")] = v => Temperature.FromDegreesFahrenheit(v),
+        [(typeof(Duration), "ms")] = v => Duration.FromMilliseconds(v),
+        [(typeof(Duration), "s")] = v => Duration.FromSeconds(v),
+        [(typeof(Duration), "min")] = v => Duration.FromMinutes(v),
+        [(typeof(Duration), "h")] = v => Duration.FromHours(v),
+        [(typeof(Speed), "m/s")] = v => Speed.FromMetersPerSecond(v),
+        [(typeof(Speed), "km/h")] = v => Speed.FromKilometersPerHour(v),
+        [(typeof(Speed), "mph")] = v => Speed.FromMilesPerHour(v),
+        [(typeof(Speed), "kn")] = v => Speed.FromKnots(v),
+        [(typeof(Speed), "ft/s")] = v => Speed.FromFeetPerSecond(v),
+        [(typeof(Volume), "cm³")] = v => Volume.FromCubicCentimeters(v),
+        [(typeof(Volume), "m³")] = v => Volume.FromCubicMeters(v),
+        [(typeof(Volume), "in³")] = v => Volume.FromCubicInches(v),
+        [(typeof(Density), "kg/m³")] = v => Density.FromKilogramsPerCubicMeter(v),
+        [(typeof(Density), "g/cm³")] = v => Density.FromGramsPerCubicCentimeter(v),
+        [(typeof(Density), "lb/in³")] = v => Density.FromPoundsPerCubicInch(v),
+        [(typeof(AreaDensity), "g/m²")] = v => AreaDensity.FromGramsPerSquareMeter(v),
+        [(typeof(AreaDensity), "kg/m²")] = v => AreaDensity.FromKilogramsPerSquareMeter(v),
+        [(typeof(LinearDensity), "g/m")] = v => LinearDensity.FromGramsPerMeter(v),
+        [(typeof(LinearDensity), "kg/m")] = v => LinearDensity.FromKilogramsPerMeter(v),
+        [(typeof(Force), "N")] = v => Force.FromNewtons(v),
+        [(typeof(Force), "kN")] = v => Force.FromKilonewtons(v),
+        [(typeof(Force), "lbf")] = v => Force.FromPoundsForce(v),
+        [(typeof(Force), "kgf")] = v => Force.FromKilogramsForce(v),
+        [(typeof(ForcePerLength), "N/m")] = v => ForcePerLength.FromNewtonsPerMeter(v),
+        [(typeof(ForcePerLength), "N/mm")] = v => ForcePerLength.FromNewtonsPerMillimeter(v),
     }.ToFrozenDictionary();
+
+    /// <summary>Quantities and units that are read without UnitsNet's own names, for the test that holds both against each other.</summary>
+    internal static IEnumerable<(Type Quantity, string Unit)> Known => Own.Keys;
 
     /// <summary>A finite number with a decimal point; nothing where the text isn't one.</summary>
     public static double? Number(string text) =>
