@@ -127,7 +127,8 @@ public sealed record AltimeterLog
         var atStart = metres.Take(first).Order().ElementAt(first / 2);
         var datum = Says(sea) || (!Says(pad) && Math.Abs(atStart) >= nearPadMetres) ? HeightDatum.SeaLevel : HeightDatum.Pad;
         findings.Add(Finding.Note($"Heights were taken as above {(datum == HeightDatum.Pad ? "the pad" : "sea level")}, from the "
-            + "column's name or its first readings; give HeightAbove in the mapping if they are not."));
+            + "column's name or its first readings; where they are not, give \"heightAbove\": \"pad\" or \"sea level\" in the file of the "
+            + "log's name with .columns.json behind it, beside the log."));
         return datum;
     }
 }

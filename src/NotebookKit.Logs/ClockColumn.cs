@@ -65,8 +65,8 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
         if (day is null && cell.Length > 9 && cell.IndexOfAny('T', ' ') > 0 && cell.Contains(':')) return Form.Stamp;
         if (CellNumber.TryRead(cell, '.', out _) || CellNumber.TryRead(cell, ',', out _))
             throw Wrong(line, $"the times are numbers ('{Excerpt.Of(cell)}') and the header says no unit",
-                "write the unit in the header, time [s], or give it in the mapping: Time = new(\"" + Excerpt.Of(header.Name)
-                    + "\", \"ms\").");
+                $"write the unit in the header, time [s], or {MappingFile.Write(file, MappingFile.Member("time", header.Name, "ms"))}, "
+                    + "with the clock's own unit.");
         throw NoTime(cell, line);
     }
 
@@ -92,7 +92,8 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
         {
             if (!ClockText.Day(dayCell, mapping.DayFirst, out var number))
                 throw new LogFormatException(file, line, day.Name, $"'{Excerpt.Of(dayCell)}' isn't a date that can be read in one way only",
-                    "write days as 2026-03-14, or say in the mapping whether the day of the month is first (DayFirst).");
+                    "write days as 2026-03-14, or "
+                    + $"{MappingFile.Write(file, "\"dayFirst\": true")} where the day of the month is first, or false where the month is.");
             if (_firstDay < 0) _firstDay = number;
             return (number - _firstDay) * ClockText.DaySeconds + seconds;
         }
@@ -116,8 +117,8 @@ internal sealed class ClockColumn(HeaderCell header, LogUnit? unit, HeaderCell? 
 
     private LogFormatException NoTime(ReadOnlySpan<char> cell, int line) => Wrong(line,
         $"'{Excerpt.Of(cell)}' is not a time that can be read",
-        "write seconds, 10:02:11.5, or 2026-03-14T10:02:11+01:00; of dates with slashes say in the mapping whether the day is first "
-            + "(DayFirst).");
+        "write seconds, 10:02:11.5, or 2026-03-14T10:02:11+01:00; for dates with slashes "
+            + $"{MappingFile.Write(file, "\"dayFirst\": true")} where the day of the month is first, or false where the month is.");
 
     private LogFormatException Wrong(int line, string found, string allowed) => new(file, line, header.Name, found, allowed);
 }

@@ -167,11 +167,12 @@ public sealed record ClubFolder
             .Where(f => f.EndsWith(ending, StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal)] : [];
     }
 
-    // Hidden files and folders are nobody's concern here; pages of a run are made anew.
+    // Hidden files and folders are nobody's concern here; pages of a run and sheets are made anew.
     private static IEnumerable<string> All(string folder) => Directory.EnumerateFiles(folder, "*", new EnumerationOptions
     {
         RecurseSubdirectories = true, MaxRecursionDepth = 3, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
         IgnoreInaccessible = true,
     }).Take(1000).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/'))
-        .Where(f => !f.StartsWith("out/", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
+        .Where(f => !f.StartsWith("out/", StringComparison.Ordinal) && !(f.StartsWith("sheets/", StringComparison.Ordinal)
+            && f.EndsWith(".html", StringComparison.Ordinal))).Order(StringComparer.Ordinal);
 }

@@ -23,7 +23,8 @@ public sealed record ClubLog(string File, LogKind Kind, string Quality, Finding?
             var kind = KindOf(table);
             return new(name, kind, table.Quality.Line, kind == LogKind.Unknown && table.Columns.Any(c => c.Unit == LogUnit.Unreferenced)
                 ? Finding.Warning($"{name} has a pressure that doesn't say what it is read against; write 'gauge' or 'absolute' behind its "
-                    + "unit, or give the unit in the mapping beside the log.") : null);
+                    + $"unit, or {MappingFile.Write(path, MappingFile.Member("pressure", table.Columns.First(c => c.Unit
+                        == LogUnit.Unreferenced).Name, "bar gauge"))}.") : null);
         }
         catch (LogFormatException wrong)
         {

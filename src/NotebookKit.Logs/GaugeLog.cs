@@ -91,8 +91,8 @@ public sealed record GaugeLog
             "bar absolute" => throw new LogFormatException(table.File, 0, raw.Name, "the log is of absolute pressure",
                 "give the ambient pressure of the day, so that it can be read as gauge pressure."),
             _ => throw new LogFormatException(table.File, 0, raw.Name, "the unit is a pressure that doesn't say what it is read against",
-                "write 'gauge' or 'absolute' behind the unit in the header, or give it in the mapping: Pressure = new(\""
-                    + Excerpt.Of(raw.Name) + "\", \"psi gauge\")."),
+                "write 'gauge' or 'absolute' behind the unit in the header, or "
+                    + $"{MappingFile.Write(table.File, MappingFile.Member("pressure", raw.Name, "psi gauge"))}."),
         };
         var readings = SideColumn.Readings(table, raw, "pressure", findings);
         return new GaugeLog(

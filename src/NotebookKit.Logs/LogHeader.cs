@@ -115,8 +115,8 @@ internal sealed class LogHeader
         Clock = new(cell, unit, DayAt >= 0 ? _cells[DayAt] : null, _mapping, _file);
         if (_mapping.Time is null && !(cell.IsClockByName && cell.Bracketed))
             Findings.Add(Finding.Note($"The clock was taken from column '{Excerpt.Of(cell.Text)}'"
-                + $"{(unit is null ? "" : $", in {unit.Text}")}{(DayAt >= 0 ? $", and the day from column '{_cells[DayAt].Name}'" : "")}; "
-                + "give Time in the mapping if another column is meant."));
+                + $"{(unit is null ? "" : $", in {unit.Text}")}{(DayAt >= 0 ? $", and the day from column '{_cells[DayAt].Name}'" : "")}. "
+                + $"Where another column is meant, {MappingFile.Write(_file, "\"time\": \"its name\"")}."));
     }
 
     private int Guess()
@@ -126,12 +126,13 @@ internal sealed class LogHeader
         if (named >= 0) return named;
         var several = _cells.Where(IsTime).Select(c => c.Text).ToList();
         if (several.Count > 1) throw Wrong("", $"{Excerpt.Names(several)} could each be the clock",
-            "name the column that is meant in the mapping: Time = \"...\".");
+            $"{MappingFile.Write(_file, MappingFile.Member("time", several[0]))}, with the column that is meant.");
         if (timed >= 0) return timed;
         throw _cells.All(c => CellNumber.TryRead(c.Text, '.', out _) || CellNumber.TryRead(c.Text, ',', out _))
             ? Wrong("", "the first line holds numbers and no names", "put a header before it, such as time [s], pressure [bar gauge].")
             : Wrong("", $"no column is a clock; the columns are {Excerpt.Names(_cells.Select(c => c.Text))}",
-                "the clock is a column such as time [s], [ms] or [min]; name it in the mapping (Time) if it has another name.");
+                "the clock is a column such as time [s], [ms] or [min]; where it has another name, "
+                    + $"{MappingFile.Write(_file, "\"time\": { \"column\": \"its name\", \"unit\": \"s\" }")}.");
     }
 
     private static bool IsTime(HeaderCell cell) => cell.UnitText is { } text && LogUnit.Find(text, out _)?.Kind == "time";
@@ -149,7 +150,8 @@ internal sealed class LogHeader
             if ((given?.Unit ?? cell.UnitText) is not { } text)
             {
                 Skipped.Add(new(cell.Name, _line, "the column has no unit",
-                    "write it in brackets behind the name, as in 'pressure [bar gauge]', or give it in the mapping."));
+                    "write it in brackets behind the name, as in 'pressure [bar gauge]', or "
+                        + $"{MappingFile.Write(_file, MappingFile.Member("pressure", cell.Name, "bar gauge"))}, with what the column is."));
                 continue;
             }
 
@@ -182,7 +184,7 @@ internal sealed class LogHeader
         Skipped.Count == 0 ? _cells.Length - (DayAt >= 0 ? 1 : 0) < 2
                 ? Wrong("", "there is only a clock", "a log has at least one more column.")
                 : Wrong("", $"no column is of the kind that is wanted; the columns are {Excerpt.Names(_cells.Select(c => c.Text))}",
-                    "name the column in the mapping.")
+                    $"{MappingFile.Write(_file, "\"pressure\": { \"column\": \"its name\", \"unit\": \"bar gauge\" }")}.")
             : Wrong(Skipped[0].Name, Skipped[0].Found, Skipped[0].Allowed);
 
     private int Place(LogColumn column, string role)

@@ -162,7 +162,9 @@ public static class LogReader
         foreach (var column in columns.Where(c => c.MayBeThousands && mapping.DecimalComma is null))
             throw new LogFormatException(file, 0, column.Header.Name, "numbers have three digits behind a comma, and others of 100 and "
                 + "more "
-                + "have no comma, so the comma may separate thousands", "say in the mapping whether it is a decimal comma (DecimalComma).");
+                + "have no comma, so the comma may separate thousands",
+                $"{MappingFile.Write(file, "\"decimalComma\": true")} where it is a decimal "
+                + "comma, or false where it parts thousands.");
         var order = ClockOrder.Of(seconds, mapping.Part);
         if (mapping.Part is { } part && (part < 1 || part > order.Parts.Count)) throw new LogFormatException(file, 0, "",
             $"part {part} is asked for", $"the log has {LogQuality.Count(order.Parts.Count, "part")}; the first is 1.");
@@ -176,7 +178,7 @@ public static class LogReader
                 $"The clock was reset {LogQuality.Count(order.Parts.Count - 1, "time")}; "
                 + $"{(mapping.Part is null ? "the part with the most rows" : $"part {mapping.Part}")} of {order.Parts.Count} is used, with "
                 + $"{LogQuality.Count(time.Length, "row")}"
-                + (mapping.Part is null ? "; give Part in the mapping to choose another." : ".")));
+                + (mapping.Part is null ? $". To choose another, {MappingFile.Write(file, "\"part\": 1")}." : ".")));
         if (header.Clock.IsOfDay) header.Findings.Add(Started(header.Clock));
         return new(file, comments, new(header.Clock.Name, "s", time),
             [.. columns.Select((c, k) => new ColumnOfNumbers(c.Header.Name, c.Unit.Canonical, values[k]))])

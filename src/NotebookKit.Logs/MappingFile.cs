@@ -14,10 +14,27 @@ internal static class MappingFile
     private static readonly string[] Keys = ["time", "day", "pressure", "temperature", "expansion", "height", "mass", "force", "separator",
         "decimalComma", "dayFirst", "utcOffset", "part", "heightAbove", "about"];
 
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder
+        .UnsafeRelaxedJsonEscaping };
+
     private static readonly string[] ColumnKeys = ["column", "unit", "sensorRange"];
 
     /// <summary>Name of the file beside a log.</summary>
     public static string Beside(string path) => path + ".columns.json";
+
+    /// <summary>What to write beside a log, as it stands in the file: <c>write { "part": 1 } into the file fill.csv.columns.json beside the
+    /// log</c>.</summary>
+    /// <param name="log">The log; empty where it isn't at hand.</param>
+    /// <param name="member">The member, as JSON.</param>
+    public static string Write(string log, string member) => $"write {{ {member} }} into the file "
+        + $"{(log.Length == 0 ? "of the log's name with .columns.json behind it," : Excerpt.Of(Beside(Path.GetFileName(log))))} "
+        + "beside the log";
+
+    /// <summary>A column with its unit, as a member of that file.</summary>
+    public static string Member(string key, string column, string? unit = null) => unit is null ? $"\"{key}\": {Quoted(column)}"
+        : $"\"{key}\": {{ \"column\": {Quoted(column)}, \"unit\": {Quoted(unit)} }}";
+
+    private static string Quoted(string text) => JsonSerializer.Serialize(Excerpt.Of(text), Plain);
 
     /// <summary>The mapping beside a log; none where there is no such file.</summary>
     public static LogMapping? Read(string path)

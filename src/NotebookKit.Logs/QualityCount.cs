@@ -33,7 +33,8 @@ internal static class QualityCount
             var held = values[k].Where(double.IsFinite).Max();
             findings.Add(Finding.Warning(range is null
                 ? $"Column '{Excerpt.Of(columns[k].Header.Name)}' may be saturated: {here} readings in a row stay at an extreme that was "
-                    + "reached in one step; give the sensor's range in the mapping (SensorRange) to be sure."
+                    + "reached in one step. To be sure, give the column its \"sensorRange\": \"0 to 100 bar gauge\" in the file of the "
+                    + $"log's name with .columns.json behind it, beside the log."
                 : $"Column '{Excerpt.Of(columns[k].Header.Name)}' is saturated: {LogQuality.Count(here, "reading")} at or beyond the "
                 + $"ends of the sensor's range, up to {Digits.Round(held, 4)} {columns[k].Unit.Canonical}; the true values aren't in the "
                     + $"log."));

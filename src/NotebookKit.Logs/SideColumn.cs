@@ -24,7 +24,8 @@ internal static class SideColumn
             if (fitting.Count > 1 || !MayBe(role, fitting[0]))
             {
                 findings.Add(Finding.Note($"{Excerpt.Names(fitting.Select(c => c.Name))} could be the {role.Name} and "
-                    + $"{(fitting.Count > 1 ? "none is" : "isn't")} used; name the column in the mapping if it is meant."));
+                    + $"{(fitting.Count > 1 ? "none is" : "isn't")} used. Where it is meant, {MappingFile.Write(table.File,
+                        MappingFile.Member(role.Name, fitting[0].Name))}."));
                 return null;
             }
         }
@@ -68,6 +69,7 @@ internal static class SideColumn
     {
         if (!table.StartedPart) throw new LogFormatException(table.File, 0, table.Time.Name,
             $"the clock was reset {LogQuality.Count(table.Quality.Resets, "time")}; was the logger restarted?",
-            $"give the part that is meant in the mapping, Part = 1 to {table.Quality.Resets + 1}, or cut the file in two.");
+            $"{MappingFile.Write(table.File, "\"part\": 1")}, with the part that is meant, 1 to {table.Quality.Resets + 1}, or cut the "
+                + "file in two.");
     }
 }

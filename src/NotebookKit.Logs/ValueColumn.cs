@@ -75,8 +75,8 @@ internal sealed class ValueColumn(HeaderCell header, LogUnit unit, LogColumn? ma
         var other = mark == '.' ? ',' : '.';
         return CellNumber.TryRead(cell, other, out _)
             ? Wrong(line, $"'{Excerpt.Of(cell)}' has a decimal {(other == ',' ? "comma" : "point")} and other numbers have a decimal "
-                + $"{(mark == ',' ? "comma" : "point")}", "write all numbers of a log alike, or say which it is in the mapping "
-                + "(DecimalComma).")
+                + $"{(mark == ',' ? "comma" : "point")}", "write all numbers of a log alike, or "
+                + $"{MappingFile.Write(file, "\"decimalComma\": true")}, or false, as the numbers are written.")
             : Wrong(line, $"'{Excerpt.Of(cell)}' is not a finite number",
                 "write numbers with a decimal point, and leave the cell empty where nothing was read.");
     }

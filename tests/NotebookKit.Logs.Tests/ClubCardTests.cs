@@ -9,8 +9,19 @@ namespace NotebookKit.Logs.Tests;
 /// <summary>The flight card of a club's folder rests on what lies in the folder, and on nothing else. Demo data are invented.</summary>
 public sealed class ClubCardTests : IDisposable
 {
-    private const string Today = """
-        { "day": "2026-05-02", "flight": "first", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ],
+    private const string Gear = """
+        [ { "kind": "cylinder", "serial": "D-7", "rated to": "232 bar gauge" },
+            { "kind": "regulator", "serial": "R-3", "rated to": "300 bar gauge" },
+            { "kind": "fill valve", "serial": "V-1", "rated to": "100 bar gauge" },
+            { "kind": "hose", "serial": "H-2", "rated to": "100 bar gauge" },
+            { "kind": "restrictor", "serial": "O-5", "rated to": "100 bar gauge" },
+            { "kind": "check valve", "serial": "N-1", "rated to": "100 bar gauge" },
+            { "kind": "gauge", "serial": "G-4", "rated to": "100 bar gauge" },
+            { "kind": "dump valve", "serial": "V-2", "rated to": "100 bar gauge" } ]
+        """;
+
+    private const string WithoutLabel = $$"""
+        { "day": "2026-05-02", "flight": "first", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ], "gear": {{Gear}},
           "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
         """;
 
@@ -21,7 +32,7 @@ public sealed class ClubCardTests : IDisposable
         foreach (var below in new[] { "vessels", "tests", "logs" }) Directory.CreateDirectory(In(below));
         Curlew.Write(In("design.json"));
         File.Copy(Path.Combine(Root(), "data-demo", "curlew-proof.csv"), In("logs", "proof.csv"));
-        File.WriteAllText(In("day.json"), Today);
+        File.WriteAllText(In("day.json"), WithoutLabel);
         var record = ClubFolder.Read(_folder).Judge(In("logs", "proof.csv"));
         var proved = record.ToProvedVessel(Curlew.Rating);
         File.WriteAllText(In("vessels", "c1-2026-03-14.proof.json"), record.ToJson());
@@ -29,9 +40,15 @@ public sealed class ClubCardTests : IDisposable
         static DateTimeOffset Morning(int month, int day) => new(2026, month, day, 8, 0, 0, TimeSpan.Zero);
         service.Append(new Made(new(2026, 2, 21), "batch 3") { At = Morning(2, 21) });
         service.Append(new Proved(proved.Day, proved.Held, Curlew.Rating.ProofPressure / Curlew.Rating.WorkingPressure, proved.RuleSet,
-            proved.Fingerprint) { At = Morning(3, 15) });
+            proved.Fingerprint) { At = Morning(3, 15), Tests = Curlew.Stage.TestMarks });
         service.Append(new Inspected(InspectionResult.Sound) { At = Morning(5, 2) });
+        _label = ServiceFile.Read(In("vessels", "c1.service.jsonl")).EndMark;
+        File.WriteAllText(In("day.json"), Today);
     }
+
+    private readonly string _label;
+
+    private string Today => Labelled(_label);
 
     private static Design Curlew { get; } = Design.Read(Path.Combine(Root(), "notebooks", "curlew.json"));
 
@@ -220,6 +237,7 @@ public sealed class ClubCardTests : IDisposable
     [InlineData("""{ "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperatur": "15 °C" } ] }""", "wall temperature")]
     [InlineData("""{ "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "15" } ] }""", "unit")]
     [InlineData("""{ "day": "2026-05-02", "vessels": [ ] }""", "1 to 2")]
+    [InlineData("""{ "day": "2026-05-02", "vessels": [ { "serial": "C-1", "label": "3f9a-71" } ] }""", "isn't the mark of a label")]
     public void A_mistake_in_the_file_of_the_day_is_said_with_its_place(string text, string says)
     {
         var error = Assert.Throws<DesignFileException>(() => FlightDay.Parse(text, "day.json"));
@@ -234,6 +252,187 @@ public sealed class ClubCardTests : IDisposable
         var error = Assert.Throws<InvalidDesignException>(() => ClubFolder.Read(_folder).Card());
         Assert.Contains("no day.json", error.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_label_that_nobody_read_forbids_and_the_card_does_not_say_what_stands_on_it()
+    {
+        File.WriteAllText(In("day.json"), WithoutLabel);
+        Forbids("not shown: label of the vessel");
+        Assert.DoesNotContain(_label, string.Join(' ', ClubFolder.Read(_folder).Card().Findings.Select(f => f.Message)),
+            StringComparison.Ordinal);
+    }
+
+    // The chain of fingerprints of a record that was cut at its end is whole; the label on the vessel tells.
+    [Fact]
+    public void A_service_record_that_was_cut_at_its_end_forbids()
+    {
+        var (file, lines) = (In("vessels", "c1.service.jsonl"), File.ReadAllLines(In("vessels", "c1.service.jsonl")));
+        ServiceFile.Open(file).Append(new LandedHard { At = new(2026, 5, 2, 9, 0, 0, TimeSpan.Zero) });
+        File.WriteAllText(In("day.json"), Labelled(ServiceFile.Read(file).EndMark));
+        File.WriteAllText(file, string.Join('\n', lines) + "\n");
+        Assert.True(ServiceFile.Read(file).IsIntact);
+        Forbids("lines were taken away at the end of the record");
+    }
+
+    [Fact]
+    public void A_line_that_was_added_after_the_label_was_written_forbids_and_is_counted()
+    {
+        ServiceFile.Open(In("vessels", "c1.service.jsonl")).Append(new Inspected(InspectionResult.Sound)
+            { At = new(2026, 5, 2, 9, 0, 0, TimeSpan.Zero) });
+        Forbids("goes on after that for 1 line");
+    }
+
+    [Theory]
+    [InlineData("-", " ")]
+    [InlineData("-", "")]
+    public void A_label_may_be_written_with_a_space_or_nothing_between(string was, string now)
+    {
+        File.WriteAllText(In("day.json"), Labelled(_label.Replace(was, now, StringComparison.Ordinal).ToUpperInvariant()));
+        Assert.True(ClubFolder.Read(_folder).Card().IsGo);
+    }
+
+    [Fact]
+    public void The_card_shows_the_label_that_was_read()
+    {
+        var card = ClubFolder.Read(_folder).Card();
+        Assert.Contains(card.Lines, l => l.Name == "Label" && l.Value == _label);
+    }
+
+    // The tests of the design's own file are those that lay there at the proof.
+    [Fact]
+    public void A_test_that_is_gone_since_the_proof_forbids_and_is_named()
+    {
+        Curlew.Without("evidence.tests.2").Write(In("design.json"));
+        Forbids($"is gone: {Curlew.Stage.TestMarks[1].Name}");
+    }
+
+    [Fact]
+    public void A_test_that_was_altered_since_the_proof_forbids_and_is_named()
+    {
+        var text = Curlew.ToText();
+        var pressure = Curlew.Evidence.Tests[0].Pressure.Bar.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var at = text.IndexOf($"\"{pressure} bar gauge\"", text.IndexOf("\"tests\"", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.True(at > 0);
+        File.WriteAllText(In("design.json"), text[..at] + $"\"{pressure}.5 bar gauge\"" + text[(at + pressure.Length + 12)..]);
+        Forbids($"was altered: {Curlew.Stage.TestMarks[0].Name}");
+    }
+
+    [Fact]
+    public void A_test_that_has_come_since_the_proof_is_a_note_and_a_remark_in_a_test_is_nothing()
+    {
+        File.WriteAllText(In("tests", "t9.json"), """
+            // A twin.
+            { "kind": "held proof", "vessel": "T-9", "pressure": "40 bar gauge" }
+            """);
+        var findings = ClubFolder.Read(_folder).Card().Findings;
+        Assert.Contains(findings, f => f.Severity == FindingSeverity.Note && f.Message.Contains("has come since the proof of C-1 on "
+            + "2026-03-14: held proof of T-9", StringComparison.Ordinal));
+        Assert.DoesNotContain(findings, f => f.Message.Contains("altered", StringComparison.Ordinal)
+            || f.Message.Contains("is gone", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_list_of_tests_in_a_service_record_is_read_back_as_it_was_written()
+    {
+        var proved = ServiceFile.Read(In("vessels", "c1.service.jsonl")).Events.OfType<Proved>().Single();
+        Assert.Equal(Curlew.Stage.TestMarks, proved.Tests);
+    }
+
+    [Theory]
+    [InlineData("\"serial\": \"H-2\", \"rated to\": \"100 bar gauge\"", "\"rated to\": \"100 bar gauge\"",
+        "the hose on the pad has no serial")]
+    [InlineData("\"serial\": \"H-2\", \"rated to\": \"100 bar gauge\"", "\"serial\": \"H-9\", \"rated to\": \"15 bar gauge\"",
+        "on the pad today: The hose is rated to 15 bar gauge")]
+    [InlineData("\"serial\": \"H-2\", \"rated to\": \"100 bar gauge\"", "\"serial\": \"H-9\"", "on the pad today: Rating not given: hose")]
+    [InlineData("\"kind\": \"gauge\", \"serial\": \"G-4\"", "\"kind\": \"hose\", \"serial\": \"G-4\"", "names a hose twice")]
+    [InlineData("\"kind\": \"gauge\", \"serial\": \"G-4\"", "\"kind\": \"hose\", \"serial\": \"G-4\"",
+        "the plan of the fill has a gauge, and the gear of the day names none")]
+    public void What_stands_on_the_pad_is_judged_and_not_what_the_design_asks_for(string was, string now, string says)
+    {
+        var text = Today.Replace(was, now, StringComparison.Ordinal);
+        Assert.NotEqual(Today, text);
+        File.WriteAllText(In("day.json"), text);
+        Forbids(says);
+    }
+
+    [Fact]
+    public void Gear_that_the_day_does_not_name_forbids()
+    {
+        File.WriteAllText(In("day.json"), Today.Replace($"\"gear\": {Gear},", "", StringComparison.Ordinal));
+        Forbids("not shown: gear on the pad");
+    }
+
+    [Fact]
+    public void A_refused_rating_makes_a_card_that_says_no_with_its_reason()
+    {
+        Curlew.With("rating.working pressure", "80 bar gauge").Write(In("design.json"));
+        var card = ClubFolder.Read(_folder).Card();
+        Assert.False(card.IsGo);
+        Assert.Equal("NO-GO", card.Lines[0].Value);
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("80 bar gauge",
+            StringComparison.Ordinal));
+        Assert.Contains(card.Shown, i => i is { Name: "stability", IsShown: false } && i.What.StartsWith("Can't tell",
+            StringComparison.Ordinal));
+        Assert.Contains(card.Shown, i => i is { Name: "service record", IsShown: true });
+    }
+
+    [Theory]
+    [InlineData("site", "gives no site")]
+    [InlineData("charge", "charge")]
+    [InlineData("body", "body")]
+    public void A_design_that_can_not_be_flown_makes_a_card_that_says_no_with_its_reason(string key, string says)
+    {
+        var design = key switch
+        {
+            "body" => Curlew.Without("fin structure").Without("masses"),
+            "site" => Curlew.Without("decisions").Without("requirements"),
+            _ => Curlew,
+        };
+        design.Without(key).Write(In("design.json"));
+        File.WriteAllText(In("day.json"), """{ "day": "2026-05-02", "vessels": [ { "serial": "C-1" } ] }""");
+        Forbids(says);
+    }
+
+    [Theory]
+    [InlineData("site.wind.sped", "3 m/s")]
+    [InlineData("site.wind.speed", "3 bar gauge")]
+    public void A_wrong_change_of_the_day_is_said_with_its_line_in_the_file_of_the_day(string of, string to)
+    {
+        File.WriteAllText(In("day.json"), $$"""
+            {
+              "day": "2026-05-02", "vessels": [ { "serial": "C-1" } ],
+              "changes": [
+                { "of": "{{of}}", "is": "{{to}}" } ]
+            }
+            """);
+        var error = Assert.Throws<DesignFileException>(() => ClubFolder.Read(_folder).Card());
+        Assert.StartsWith("day.json, line 4, column 5: ", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_change_that_is_not_a_days_is_refused_with_its_line()
+    {
+        File.WriteAllText(In("day.json"), """
+            { "day": "2026-05-02", "vessels": [ { "serial": "C-1" } ],
+              "changes": [ { "of": "site.ceiling", "is": "2000 m" } ] }
+            """);
+        Assert.Contains("day.json, line 2, column 16: \"site.ceiling\" isn't changed for a day",
+            Refusal(() => ClubFolder.Read(_folder).Card()), StringComparison.Ordinal);
+    }
+
+    // What the program itself writes into the folder is nobody's mistake.
+    [Fact]
+    public void Sheets_that_were_written_into_the_folder_are_not_named_as_unused()
+    {
+        Directory.CreateDirectory(In("sheets"));
+        File.WriteAllText(In("sheets", "flight-card.html"), "");
+        File.WriteAllText(In("sheets", "notes.txt"), "");
+        Assert.Equal(["sheets/notes.txt"], ClubFolder.Read(_folder).Unused);
+    }
+
+    private static string Labelled(string label) => WithoutLabel.Replace("\"serial\": \"C-1\",",
+        $"\"serial\": \"C-1\", \"label\": \"{label}\",",
+        StringComparison.Ordinal);
 
     private void Forbids(string says)
     {

@@ -140,7 +140,8 @@ public sealed class ClubFolderTests : IDisposable
         var first = Assert.Throws<InvalidDesignException>(() => Curlew.Learn(Demo("curlew-proof-first.csv")));
         Assert.Contains("proof pressure is 94.5 bar gauge", first.Message, StringComparison.Ordinal);
         File.WriteAllText(In("logs", "gauge.csv"), "time [s],pressure [bar gauge]\n0,1\n1,2\n2,3\n");
-        Assert.Contains("say which: proof or fill", Assert.Throws<LogFormatException>(() => Curlew.Learn(In("logs", "gauge.csv"))).Message,
+        Assert.Contains("say which: --as proof or --as fill",
+            Assert.Throws<LogFormatException>(() => Curlew.Learn(In("logs", "gauge.csv"))).Message,
             StringComparison.Ordinal);
         var rows = Enumerable.Range(0, 60).Select(i => FormattableString.Invariant($"{(i % 4 == 0 ? 5 * i : i)},{1.0 + i / 1000.0}"));
         File.WriteAllText(In("logs", "ragged.csv"), "time [s],pressure [bar absolute]\n" + string.Join('\n', rows));

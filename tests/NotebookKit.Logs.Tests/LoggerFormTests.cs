@@ -161,7 +161,8 @@ public class LoggerFormTests
         var table = LogReader.Parse(text, "r.csv");
         Assert.Equal(1, table.Quality.Resets);
         Assert.Equal(3, table.Count);
-        Assert.Contains("Part = 1 to 2", Assert.Throws<LogFormatException>(() => GaugeLog.From(table)).Message, StringComparison.Ordinal);
+        Assert.Contains("write { \"part\": 1 } into the file r.csv.columns.json beside the log, with the part that is meant, 1 to 2",
+            Assert.Throws<LogFormatException>(() => GaugeLog.From(table)).Message, StringComparison.Ordinal);
         Assert.Equal([4, 5], GaugeLog.From(LogReader.Parse(text, "r.csv", new() { Part = 2 })).Pressure.Values);
         Assert.Contains("2 parts", Assert.Throws<LogFormatException>(() => LogReader.Parse(text, "r.csv", new() { Part = 3 })).Message,
             StringComparison.Ordinal);

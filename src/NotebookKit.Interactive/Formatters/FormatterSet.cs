@@ -23,6 +23,8 @@ internal static class FormatterSet
         Registry.AddAll(typeof(IResult).Assembly, DesignFormatter.Html, DesignFormatter.Plain);
         Registry.Add<IResult>(ResultFormatter.Html, ResultFormatter.Plain);
         Registry.Add<FlightCard>((c, w) => FlightCardFormatter.Html(c, givens, w), (c, w) => FlightCardFormatter.Plain(c, givens, w));
+        Registry.Add<CardWithoutFlight>((c, w) => FlightCardFormatter.Html(c, givens, w),
+            (c, w) => FlightCardFormatter.Plain(c, givens, w));
         Registry.Add<TwoStageFlightCard>((c, w) => FlightCardFormatter.Html(c, givens, w),
             (c, w) => FlightCardFormatter.Plain(c, givens, w));
         Registry.Add<Working>(

@@ -21,6 +21,7 @@ internal static class VerdictFormatter
     public static void Register(GivenOverrides givens)
     {
         Add<FlightCard>(MainVerdict.Of, c => SheetFormatter.Json(FlightSheet.Of(c), FlightCardFormatter.Changed(givens)));
+        Add<CardWithoutFlight>(MainVerdict.Of, c => SheetFormatter.Json(FlightSheet.Of(c), FlightCardFormatter.Changed(givens)));
         Add<TwoStageFlightCard>(MainVerdict.Of, c => SheetFormatter.Json(FlightSheet.Of(c), FlightCardFormatter.Changed(givens)));
         Add<ProofRecord>(MainVerdict.Of);
         Add<DesignRecord>(MainVerdict.Of);

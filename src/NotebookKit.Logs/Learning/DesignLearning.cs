@@ -16,6 +16,9 @@ public static class DesignLearning
     // From here on a fit can't tell drag from push; the library's own warning is given there, too.
     private const double MostCorrelation = 0.95;
 
+    // What stays within so much of the highest pressure for so long is a hold.
+    private const double StillShare = 0.015, ShortestHoldSeconds = 20;
+
     // The fit tries factors of 0.25 to 4; one that ends there, or that the log leaves open by more than half, says nothing of the drag.
     private const double LeastFactor = 0.2501, MostFactor = 3.999, MostUncertainty = 0.5;
 
@@ -55,13 +58,30 @@ public static class DesignLearning
             LogKind.Gauge when table.Columns.Any(c => c.Unit == "mL") => (LogUse.Proof, "it has the water pumped in"),
             LogKind.Gauge when Says("proof") != Says("fill") => Says("proof") ? (LogUse.Proof, "its name or remarks say so")
                 : (LogUse.Fill, "its name or remarks say so"),
-            LogKind.Gauge => throw new LogFormatException(table.File, 0, "", "it may be a proof's log or a fill's", "say which: proof or "
-                + "fill."),
+            LogKind.Gauge => throw new LogFormatException(table.File, 0, "", "it may be a proof's log or a fill's", Steps(table)
+                ? "its pressure rises in steps with holds, as a proof's does: write --as proof; or --as fill where it is a fill."
+                : "say which: --as proof or --as fill."),
             _ => throw new LogFormatException(table.File, 0, "", "no column of it is a vessel's pressure, an altimeter's pressure or a "
                 + "height", "a design learns from the logs of a flight, a proof and a fill."),
         };
         said.Add(Finding.Note($"The log was taken as that of a {use.ToString().ToLowerInvariant()}, for {why}."));
         return use;
+    }
+
+    // A fill rises without a stop; a proof stays at three pressures at least before it is at its highest.
+    private static bool Steps(LogTable table)
+    {
+        var pressure = table.Columns.First(c => LogRole.GaugePressure.Units.Contains(c.Unit)).Values;
+        var (time, top) = (table.Time.Values, pressure.Where(double.IsFinite).DefaultIfEmpty(0).Max());
+        var (holds, first) = (0, 0);
+        for (var i = 1; i < pressure.Count && pressure[i - 1] < top; i++)
+        {
+            if (Math.Abs(pressure[i] - pressure[first]) <= StillShare * top) continue;
+            if (time[i - 1] - time[first] >= ShortestHoldSeconds && pressure[first] > 10 * StillShare * top) holds++;
+            first = i;
+        }
+
+        return holds >= 3;
     }
 
     private static LearnedFromLog OfFlight(Design design, AltimeterLog log, List<Finding> said)
@@ -135,8 +155,8 @@ public static class DesignLearning
         if (quality.Findings.FirstOrDefault(f => f.Severity == FindingSeverity.Error) is { } error)
             throw new InvalidDesignException(file, [error]);
         if (2 * quality.RowsUsed < quality.Rows)
-            throw Refused(file, $"only {quality.RowsUsed} of {quality.Rows} rows can be used ({quality.Line}). Take a whole log, or say in "
-                + "the mapping which part is meant.");
+            throw Refused(file, $"only {quality.RowsUsed} of {quality.Rows} rows can be used ({quality.Line}). Take a whole log, or "
+                + $"{MappingFile.Write(file, "\"part\": 1")}, with the part that is meant.");
         if (quality.Interval.Seconds > 0 && 10 * quality.Gaps > quality.RowsUsed)
             throw Refused(file, $"more than one interval in ten is a gap ({quality.Line}). Take a log without them.");
     }

@@ -114,7 +114,10 @@ internal static partial class NewCommand
     // What isn't measured yet isn't given; the card names it.
     private static string DayFile(int stages) => $$"""
         // What is measured and decided on the day of a flight; the card is made from this file. Add to each vessel, as measured in the sun at
-        // its warmest place: "wall temperature": "24 °C". What is otherwise than in the design: "changes": [ { "of": "site.wind.speed", "is": "4 m/s" } ]
+        // its warmest place: "wall temperature": "24 °C"; and as it stands on the vessel's label: "label": "3f9a-71c2" (vessel names the
+        // mark with each line that it writes into a service record). The parts that stand on the pad, as each is stamped:
+        // "gear": [ { "kind": "hose", "serial": "H-2", "rated to": "100 bar gauge" } ]. What is otherwise than in the design:
+        // "changes": [ { "of": "site.wind.speed", "is": "4 m/s" } ]
         {
           "day": "{{DateTime.Today:yyyy-MM-dd}}",
           "vessels": [ {{(stages == 2 ? """{ "serial": "B-1" }, { "serial": "S-1" }""" : """{ "serial": "R-1" }""")}} ]

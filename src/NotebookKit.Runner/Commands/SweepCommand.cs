@@ -42,8 +42,8 @@ internal static class SweepCommand
                 foreach (var axis in axes) DesignRequest.Changed(design, axis.Name, axis.Values[0]);
             var sweep = Shown(design, axes);
             Console.Out.Write(ResultText.Of(sweep));
-            var stem = Path.Combine(parsed.GetValue(output) ?? (Directory.Exists(path) ? Path.Combine(path, "out")
-                : DesignRequest.Output()), $"{DesignRequest.NameOf(path)}-sweep");
+            var stem = Free(Path.Combine(parsed.GetValue(output) ?? (Directory.Exists(path) ? Path.Combine(path, "out")
+                : DesignRequest.Output()), $"{DesignRequest.NameOf(path)}-sweep-{string.Join('-', axes.Select(a => Plain(a.Name)))}"));
             var csv = parsed.GetValue(table) ?? $"{stem}.csv";
             DesignRequest.Keep(csv, SweepReport.Csv(sweep));
             DesignRequest.Keep($"{stem}.html", SweepReport.Page(sweep));
@@ -53,6 +53,13 @@ internal static class SweepCommand
         }));
         return command;
     }
+
+    // An earlier sweep stays: its page may be the one that a decision rests on.
+    private static string Free(string stem) => Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? stem
+        : FormattableString.Invariant($"{stem}-{n}")).First(s => !File.Exists($"{s}.html") && !File.Exists($"{s}.csv"));
+
+    private static string Plain(string name) => string.Join('-', new string([.. name.Take(60).Select(c => char.IsAsciiLetterOrDigit(c)
+        ? char.ToLowerInvariant(c) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private static DesignSweep Shown(Design design, IReadOnlyList<SweepAxis> over) => Console.IsOutputRedirected ? design.Sweep(over)
         : AnsiConsole.Progress().Start(screen =>

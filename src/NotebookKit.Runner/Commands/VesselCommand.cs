@@ -49,6 +49,7 @@ internal static class VesselCommand
             var begun = ServiceFile.Create(parsed.GetRequiredValue(file), parsed.GetRequiredValue(vessel), parsed.GetRequiredValue(serial));
             Say($"{begun.Location} is the service record of {begun.Vessel} {begun.Serial}. Write down first how it was made: vessel "
                 + "add <file> made");
+            SayLabel(begun.Serial, ServiceFile.Read(begun.Location).EndMark);
             return ExitCodes.Success;
         }));
         return command;
@@ -79,6 +80,7 @@ internal static class VesselCommand
             var receipt = ServiceFile.Open(path).Append(happened);
             foreach (var finding in receipt.Findings) Say(finding.ToString());
             Say($"Line {receipt.Entry.Line}: {receipt.Entry}");
+            SayLabel(ServiceFile.Open(path).Serial, receipt.Entry.EndMark);
             var status = ServiceFile.Read(path).StatusOn(Today(receipt.Entry.Day), LifeLimits.Club);
             Say(status.Title);
             foreach (var reason in status.Reasons) Say($"  {reason.Sentence}");
@@ -117,6 +119,7 @@ internal static class VesselCommand
                     { At = written, Notes = $"record {record.Fingerprint}" });
                 DesignRequest.Keep(kept, record.ToJson());
                 Say($"Line {retired.Entry.Line} of {place}: {retired.Entry}");
+                SayLabel(service.Serial, retired.Entry.EndMark);
                 throw new RequestException($"The proof of {record.Readings.Serial} was rejected: the vessel is retired. Cut the vessel "
                     + "up, so that nobody fills it by mistake.");
             }
@@ -124,9 +127,10 @@ internal static class VesselCommand
             var proved = record.ToProvedVessel(stage.Rating);
             var receipt = ServiceFile.Open(place).Append(new Proved(proved.Day, proved.Held,
                 stage.Rating.ProofPressure / stage.Rating.WorkingPressure, proved.RuleSet, proved.Fingerprint)
-                { At = written });
+                { At = written, Tests = stage.TestMarks });
             DesignRequest.Keep(kept, record.ToJson());
             Say($"Line {receipt.Entry.Line} of {place}: {receipt.Entry}");
+            SayLabel(service.Serial, receipt.Entry.EndMark);
             Say($"Record of the proof: {kept}");
             return ExitCodes.Success;
         }));
@@ -182,6 +186,10 @@ internal static class VesselCommand
     // A clock that was set back doesn't make the event that was just written lie in the future.
     private static DateOnly Today(DateOnly atLeast) => DateOnly.FromDateTime(DateTime.UtcNow) is var today && today < atLeast ? atLeast :
         today;
+
+    // The file alone can't show that lines at its end were taken away; the label on the vessel can.
+    private static void SayLabel(string serial, string mark) => Say($"Write this mark on the label of {serial}, in place of the last one: "
+        + mark);
 
     private static void Say(string text) => AnsiConsole.Console.Profile.Out.Writer.WriteLine(text);
 }

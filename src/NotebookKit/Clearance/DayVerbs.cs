@@ -30,7 +30,8 @@ public static partial class DayVerbs
     /// <param name="proofs">Records of proofs; of each vessel the last one counts.</param>
     /// <param name="services">Service records.</param>
     /// <param name="seen">What else was seen that stands against the flight; each error forbids.</param>
-    /// <exception cref="InvalidDesignException">The design has no site, or can't be computed at all.</exception>
+    /// <exception cref="InvalidDesignException">The day names other vessels than the design has stages, or changes what isn't a
+    /// day's.</exception>
     /// <exception cref="DesignFiles.Trees.DesignFileException">A change of the day means no value of the design, or can't be
     /// that.</exception>
     public static IFlightCard Card(this Design design, FlightDay day, IReadOnlyList<ProofRecord> proofs,
@@ -40,21 +41,33 @@ public static partial class DayVerbs
         ArgumentNullException.ThrowIfNull(day);
         ArgumentNullException.ThrowIfNull(proofs);
         ArgumentNullException.ThrowIfNull(services);
-        var paths = day.Changes.Select(c => design.PathOf(c.Name, c.Value)).ToList();
-        InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(p => !IsOfADay(p)).Select(ClearanceFindings.NotChangedForADay)]);
+        var paths = day.Changes.Select(c => (Change: c, Path: day.PathOf(design, c))).ToList();
+        InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(p => !IsOfADay(p.Path))
+            .Select(p => ClearanceFindings.NotChangedForADay(day.PlaceOf(p.Change), p.Path))]);
         List<Finding> against = [.. seen ?? []];
-        if (!paths.Any(p => p == "site.wind" || p.StartsWith("site.wind.", StringComparison.Ordinal)))
+        if (!paths.Exists(p => p.Path == "site.wind" || p.Path.StartsWith("site.wind.", StringComparison.Ordinal)))
             against.Add(ClearanceFindings.WindOfDayIsNotGiven());
         against.AddRange(day.Changes.Select(c => ClearanceFindings.ChangedForTheDay(c.Name, c.Value)));
         var today = day.Applied(design);
-        if (today.Site is not { } site)
-            throw new InvalidDesignException(today.Name, [Finding.Error(ClearanceFindings.SiteIsNotGiven())]);
         if (day.Vessels.Count != today.Stages.Count)
             throw new InvalidDesignException(today.Name, [ClearanceFindings.DayNamesOtherVessels(day.Vessels.Count, today.Stages.Count)]);
         against.AddRange(Requirements(today));
         var missing = new Dictionary<string, string>(StringComparer.Ordinal);
-        return today.Stages.Count == 1 ? OfOne(today, site, day, proofs, services, missing, against)
-            : OfTwo(today, site, day, proofs, services, missing, against);
+        against.AddRange(today.Stages.SelectMany((s, i) => Papers(s, day.Vessels[i], day.Gear.Count, services, missing, Own(today, i))));
+        if (today.Site is not { } site) return Without(today, day, proofs, services, missing, against);
+        try
+        {
+            return today.Stages.Count == 1 ? OfOne(today, site, day, proofs, services, missing, against)
+                : OfTwo(today, site, day, proofs, services, missing, against);
+        }
+        catch (InvalidDesignException refused)
+        {
+            return Without(today, day, proofs, services, missing, [.. refused.Findings, .. against]);
+        }
+        catch (Exception refused) when (refused is OutOfRangeException or InvalidOperationException)
+        {
+            return Without(today, day, proofs, services, missing, [Finding.Error(refused.Message), .. against]);
+        }
     }
 
     /// <summary>The requirements of a design that don't hold, or can't be told, as they stand against a flight.</summary>
@@ -89,12 +102,12 @@ public static partial class DayVerbs
         return vehicle.Card(site, new FlightEvidence
         {
             Day = day.Day, Flight = day.Flight, Vessel = proved, Service = ServiceOf(vessel, services, missing, ""),
-            VesselTemperature = vessel.WallTemperature, ResinMoisture = vessel.ResinMoisture,
+            VesselTemperature = vessel.WallTemperature, ResinMoisture = vessel.ResinMoisture, Label = vessel.Label,
             Fill = Fill(stage, proved, missing, ""), Fins = Fins(stage, site, flight?.Figures, missing, ""),
             Recovery = Gear(stage, missing, ""), Stability = Try(() => vehicle.Stability(), missing, "stability"),
             StandOff = Try(() => vehicle.StandOff(site), missing, "stand-off"),
             Scatter = Scatter(design.Scatter, s => vehicle.Disperse(site, s.Spread, s.Flights, s.Seed), missing),
-            Pad = stage.Pad, Against = against,
+            Pad = stage.Pad, Gear = day.Gear, Against = against,
             Missing = missing.ToFrozenDictionary(StringComparer.Ordinal),
         });
     }
@@ -102,7 +115,7 @@ public static partial class DayVerbs
     private static TwoStageFlightCard OfTwo(Design design, LaunchSite site, FlightDay day, IReadOnlyList<ProofRecord> proofs,
         IReadOnlyList<ServiceRecord> services, Dictionary<string, string> missing, IReadOnlyList<Finding> against)
     {
-        string[] own = ["booster: ", "sustainer: "];
+        string[] own = [Own(design, 0), Own(design, 1)];
         var proved = design.Stages.Select((s, i) => Proved(s, day.Vessels[i], proofs, missing, own[i])).ToList();
         var whole = design.TwoStageVehicle;
         if (proved[0] is { } first) whole = whole with { Booster = whole.Booster.On(first) };
@@ -113,9 +126,10 @@ public static partial class DayVerbs
         {
             Vessel = proved[i], Service = ServiceOf(day.Vessels[i], services, missing, own[i]),
             VesselTemperature = day.Vessels[i].WallTemperature, ResinMoisture = day.Vessels[i].ResinMoisture,
+            Label = day.Vessels[i].Label,
             Fill = Fill(design.Stages[i], proved[i], missing, own[i]),
             Fins = Fins(design.Stages[i], site, figures[i], missing, own[i]), Recovery = Gear(design.Stages[i], missing, own[i]),
-            Stability = stability, Pad = design.Stages[i].Pad,
+            Stability = stability, Pad = design.Stages[i].Pad, Gear = day.Gear,
         };
         var evidence = new TwoStageEvidence
         {

@@ -4,6 +4,7 @@ using NotebookKit.DesignFiles.Keys;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Filling.Fills;
 
 namespace NotebookKit.DesignFiles;
 
@@ -15,8 +16,11 @@ namespace NotebookKit.DesignFiles;
 /// </remarks>
 public sealed record FlightDay
 {
-    private FlightDay(DayContent content) => (Day, Flight, Vessels, FillOrder, Changes) =
-        (content.Day, content.Flight, content.Vessels, content.FillOrder, content.Changes);
+    private readonly string _file;
+
+    private FlightDay(string file, DayContent content) => (_file, Day, Flight, Vessels, FillOrder, Changes, Gear) =
+        (file, content.Day, content.Flight, content.Vessels, content.FillOrder, content.Changes,
+            content.Gear);
 
     /// <summary>The day.</summary>
     public DateOnly Day { get; init; }
@@ -32,6 +36,10 @@ public sealed record FlightDay
 
     /// <summary>Values of the design that are otherwise on the day.</summary>
     public IReadOnlyList<ChangeOfDay> Changes { get; }
+
+    /// <summary>The very parts that stand on the pad, each with its serial and its rating as far as given; empty where none is
+    /// named.</summary>
+    public IReadOnlyList<PadPart> Gear { get; }
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Path of the file.</param>
@@ -60,7 +68,30 @@ public sealed record FlightDay
     public Design Applied(Design design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        return Changes.Aggregate(design, (changed, c) => changed.With(c.Name, c.Value));
+        return Changes.Aggregate(design, (changed, c) => Said(c, () => changed.With(c.Name, c.Value)));
+    }
+
+    /// <summary>Where a change stands: "day.json, line 3, column 5: "; empty where it comes from no file.</summary>
+    internal string PlaceOf(ChangeOfDay change) => change.Line == 0 ? ""
+        : FormattableString.Invariant($"{_file}, line {change.Line}, column {change.Column}: ");
+
+    /// <summary>The path that a change writes to.</summary>
+    /// <exception cref="DesignFileException">The change means no value of the design, or can't be that; says where the change
+    /// stands.</exception>
+    internal string PathOf(Design design, ChangeOfDay change) => Said(change, () => design.PathOf(change.Name, change.Value));
+
+    // What a change of the day does wrong stands in the file of the day.
+    private T Said<T>(ChangeOfDay change, Func<T> make)
+    {
+        try
+        {
+            return make();
+        }
+        catch (DesignFileException wrong) when (change.Line > 0)
+        {
+            throw new DesignFileException(_file, [.. wrong.Mistakes.Select(m => m with { Line = change.Line, Column = change.Column })],
+                wrong);
+        }
     }
 
     private static FlightDay Of(string name, byte[] text)
@@ -69,6 +100,6 @@ public sealed record FlightDay
         var run = new Reading(name, tree, tree);
         var right = DayKeys.All.TryRead(tree, new(run, "", "the day", ""), out var content);
         run.ThrowIfWrong();
-        return right ? new(content) : throw new DesignFileException(name, tree.At, "the day can't be read.");
+        return right ? new(name, content) : throw new DesignFileException(name, tree.At, "the day can't be read.");
     }
 }

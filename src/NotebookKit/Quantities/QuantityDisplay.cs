@@ -81,7 +81,8 @@ public static class QuantityDisplay
         },
         Volume { Unit: var unit } => unit switch
         {
-            VolumeUnit.Milliliter => "mL", VolumeUnit.Liter => "L", VolumeUnit.CubicCentimeter => "cm³", VolumeUnit.CubicMeter => "m³", _ => null,
+            VolumeUnit.Milliliter => "mL", VolumeUnit.Liter => "L", VolumeUnit.CubicCentimeter => "cm³", VolumeUnit.CubicMeter => "m³",
+            _ => null,
         },
         Density { Unit: var unit } => unit switch
         {

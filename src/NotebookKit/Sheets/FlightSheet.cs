@@ -74,6 +74,8 @@ public sealed record FlightSheet : Result, ISheet
     public static FlightSheet Of(IFlightCard card) => card switch
     {
         FlightCard one => Of(one), TwoStageFlightCard two => Of(two),
+        CardWithoutFlight none => new(none, [.. none.Stages.Select(s => new FlightStage(Capital(s.Own), null, s.Evidence))], null, null,
+            null, "", none.Day),
         _ => throw new ArgumentException("The card is of no kind that has a sheet.", nameof(card)),
     };
 
@@ -151,6 +153,8 @@ public sealed record FlightSheet : Result, ISheet
     {
         var (own, service, fill) = (stage.Own, stage.Allowance?.Service, stage.Evidence.Fill);
         yield return new($"{own}serial", stage.Evidence.Vessel is { } v ? $"{v.Vessel} {v.Serial}" : "not shown");
+        yield return new($"{own}mark on the label", stage.Evidence.Label ?? "not given",
+            stage.Evidence.Service is { } record && stage.Evidence.Label == record.EndMark ? "the mark of the service record's end" : "");
         yield return new($"{own}maximum fill pressure", stage.Allowance?.Pressure.ToString() ?? "not shown",
             stage.Allowance is { } a ? $"{a.SetBy} sets it" : "");
         yield return new($"{own}fills so far", service is null ? "not shown" : $"{service.Fills}",

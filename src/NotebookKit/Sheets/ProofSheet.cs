@@ -93,7 +93,8 @@ public sealed record ProofSheet : Result, ISheet
             new("Before any pressure") { Steps = ProofChecklist.Before(Plan) },
             new("Pressure, step by step") { Text = "Raise slowly. Write the reading at the end of each hold.", Table = Steps() },
             new("While holding, and after") { Steps = ProofChecklist.After(Plan),
-                Blanks = [new("Girth after", "mm"), new("Water that stays in", "mL"), new("Lowest gauge at proof", "bar gauge")] },
+                Blanks = [new("Girth after", "mm"), new("Water that stays in", "mL"), new("Lowest gauge at proof", "bar gauge"),
+                    new("Mark for the vessel's label, as \"vessel proved\" names it", "")] },
             new("When to stop") { Rules = SheetRules.AbortProof(Plan.StandOff.Distance) },
         ])
         {

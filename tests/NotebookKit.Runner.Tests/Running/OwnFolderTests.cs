@@ -80,7 +80,9 @@ public sealed class OwnFolderTests : IDisposable
         var sweep = await ProgramRun.RunAsync(["sweep", folder["swept"], "--over", "fill pressure=10..30 bar gauge/5",
             "--table", folder["swept.csv"], "--out", folder["sweeps"]]);
         Assert.Contains("5 designs meet every requirement", sweep.Output, StringComparison.Ordinal);
-        var page = await File.ReadAllTextAsync(Path.Combine(folder["sweeps"], "swept-sweep.html"));
+        var file = Path.Combine(folder["sweeps"], "swept-sweep-fill-pressure.html");
+        Assert.Contains(file, sweep.Output, StringComparison.Ordinal);
+        var page = await File.ReadAllTextAsync(file);
         Assert.Contains("apogee below the ceiling: at most 600 m", page, StringComparison.Ordinal);
         Assert.Contains("fill pressure [bar gauge]", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script src", page, StringComparison.Ordinal);
@@ -89,6 +91,11 @@ public sealed class OwnFolderTests : IDisposable
         var lines = await File.ReadAllLinesAsync(folder["swept.csv"]);
         Assert.Equal(6, lines.Length);
         Assert.Contains("Apogee [m]", lines[0], StringComparison.Ordinal);
+        // Another sweep of the same value leaves the first one as it is.
+        var second = await ProgramRun.RunAsync(["sweep", folder["swept"], "--over", "fill pressure=10; 12 bar gauge", "--out",
+            folder["sweeps"]]);
+        Assert.Contains("swept-sweep-fill-pressure-2.html", second.Output, StringComparison.Ordinal);
+        Assert.Equal(page, await File.ReadAllTextAsync(file));
         var refused = await ProgramRun.RunAsync(["sweep", folder["swept"], "--over", "fill pressure=1..2 bar gauge/1000",
             "--over", "throat=11..12 mm/1000"]);
         Assert.Contains("it must have 1 to 10000", (refused.Output + refused.Errors).ReplaceLineEndings(" "), StringComparison.Ordinal);
@@ -168,11 +175,17 @@ public sealed class OwnFolderTests : IDisposable
         var proved = await ProgramRun.RunAsync(["vessel", "proved", own, "--log", Demo("curlew-proof.csv"), "--at", "2026-03-15"]);
         Assert.True(proved.ExitCode == 0, proved.Output + proved.Errors);
         Assert.Single(Directory.GetFiles(Path.Combine(own, "vessels"), "*.proof.json"));
-        await ProgramRun.RunAsync(["vessel", "add", vessel, "inspected", "--result", "sound", "--at", "2026-05-02"]);
-        await File.WriteAllTextAsync(Path.Combine(own, "day.json"), """
+        var inspected = await ProgramRun.RunAsync(["vessel", "add", vessel, "inspected", "--result", "sound", "--at", "2026-05-02"]);
+        var label = System.Text.RegularExpressions.Regex.Match(inspected.Output,
+            "label of C-1, in place of the last one: ([0-9a-f]{4}-[0-9a-f]{4})")
+            .Groups[1].Value;
+        var gear = string.Join(", ", new[] { ("cylinder", 232), ("regulator", 300), ("fill valve", 100), ("hose", 100), ("restrictor", 100),
+            ("check valve", 100), ("gauge", 100), ("dump valve", 100) }.Select((g, i) =>
+            $$"""{ "kind": "{{g.Item1}}", "serial": "P-{{i}}", "rated to": "{{g.Item2}} bar gauge" }"""));
+        await File.WriteAllTextAsync(Path.Combine(own, "day.json"), $$"""
             {
-              "day": "2026-05-02", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ],
-              "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ]
+              "day": "2026-05-02", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ], "gear": [ {{gear}} ],
+              "vessels": [ { "serial": "C-1", "label": "{{label}}", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ]
             }
             """);
         var card = await ProgramRun.RunAsync(["card", own]);
@@ -184,6 +197,37 @@ public sealed class OwnFolderTests : IDisposable
         var sheet = await File.ReadAllTextAsync(Path.Combine(folder["sheets"], "flight-card.html"));
         Assert.Contains("Curlew C-1", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("NOT SHOWN", sheet, StringComparison.Ordinal);
+    }
+
+    // A no with its reason, on paper too, and not a sentence in place of a card.
+    [Fact]
+    public async Task A_refused_rating_makes_a_card_and_a_sheet_that_say_no()
+    {
+        await ProgramRun.RunAsync(["new", "Curlew", "--in", folder[""]]);
+        var own = folder["curlew"];
+        await File.WriteAllTextAsync(Path.Combine(own, "design.json"), (await File.ReadAllTextAsync(CurlewFile))
+            .ReplaceLineEndings("\n").Replace("\"60 bar gauge\",\n      \"from\": \"5 bar gauge\"",
+            "\"80 bar gauge\",\n      \"from\": \"5 bar gauge\"", StringComparison.Ordinal));
+        var card = await ProgramRun.RunAsync(["card", own]);
+        Assert.Matches("Verdict +NO-GO", card.Output);
+        Assert.Contains("80 bar gauge", card.Output, StringComparison.Ordinal);
+        Assert.Contains("NOT SHOWN stability: Can't tell", card.Output, StringComparison.Ordinal);
+        Assert.Equal(1, card.ExitCode);
+        await ProgramRun.RunAsync(["sheets", own, "--out", folder["sheets"]]);
+        var sheet = await File.ReadAllTextAsync(Path.Combine(folder["sheets"], "flight-card.html"));
+        Assert.Contains("NO-GO", sheet, StringComparison.Ordinal);
+        Assert.Contains("80 bar gauge", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_log_that_may_be_a_proofs_or_a_fills_names_the_option_that_says_so()
+    {
+        var lines = (await File.ReadAllLinesAsync(Demo("curlew-proof.csv"))).Where(l => !l.StartsWith('#'))
+            .Select(l => string.Join(',', l.Split(',').Take(2)));
+        await File.WriteAllLinesAsync(folder["log.csv"], lines);
+        var refused = await ProgramRun.RunAsync(["learn", CurlewFile, "--log", folder["log.csv"]]);
+        Assert.Contains("write --as proof", (refused.Output + refused.Errors).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal(2, refused.ExitCode);
     }
 
     // A proof that held in spring says nothing once a later one left a set in the wall.

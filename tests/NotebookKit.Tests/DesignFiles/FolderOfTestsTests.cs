@@ -40,6 +40,31 @@ public sealed class FolderOfTestsTests : IDisposable
         Assert.Contains("\"pressure\" meant", wrong.Message, StringComparison.Ordinal);
     }
 
+    // One file with a mistake among right ones: the mistake is that file's.
+    [Fact]
+    public void A_mistake_among_several_files_names_its_own()
+    {
+        Write("r1.json", """{ "kind": "held proof", "vessel": "R-1", "pressure": "80 bar gauge" }""");
+        Write("r2.json", """{ "kind": "held proof", "vessel": "R-2", "pressure": "80 bar" }""");
+        Write("r3.json", """{ "kind": "held proof", "vessel": "R-3", "pressure": "80 bar gauge" }""");
+        Assert.Equal("r2.json", Assert.Throws<DesignFileException>(() => Fresh.WithTests(_folder)).File);
+    }
+
+    [Theory]
+    [InlineData("// a remark\n{ \"vessel\": \"R-1\", \"kind\": \"held proof\", \"pressure\": \"80 bar gauge\" }", true)]
+    [InlineData("{ \"kind\": \"held proof\", \"vessel\": \"R-1\", \"pressure\": \"80 bar gauge\", \"made as\": \"0123456789ab\" }", true)]
+    [InlineData("{ \"kind\": \"held proof\", \"vessel\": \"R-1\", \"pressure\": \"81 bar gauge\" }", false)]
+    [InlineData("{ \"kind\": \"held proof\", \"vessel\": \"R-1\", \"pressure\": \"80 bar gauge\", \"batch\": \"2\" }", false)]
+    [InlineData("{ \"kind\": \"held proof\", \"vessel\": \"R-2\", \"pressure\": \"80 bar gauge\" }", false)]
+    public void The_mark_of_a_test_is_of_what_it_says(string text, bool isSame)
+    {
+        Write("r1.json", """{ "kind": "held proof", "vessel": "R-1", "pressure": "80 bar gauge" }""");
+        var mark = Assert.Single(Fresh.WithTests(_folder).Stage.TestMarks);
+        Assert.Equal("held proof of R-1", mark.Name);
+        Write("r1.json", text);
+        Assert.Equal(isSame, mark == Assert.Single(Fresh.WithTests(_folder).Stage.TestMarks));
+    }
+
     [Fact]
     public void Two_stages_have_a_folder_each()
     {

@@ -10,7 +10,7 @@ public sealed class KnownUnitTests
 {
     // Names that UnitsNet doesn't read, or reads as something else; each has its own test.
     private static readonly string[] OurOwn = ["gsm", "oz/yd²", "oz/yd2", "tex", "-", "Msi", "degC", "C", "ppm/K", "1/K", "µm/(m·K)", "um",
-        "N/mm2", "g/km", "kg/m3", "g/cm3", "lb/in3", "g/m2", "mL", "L"];
+        "N/mm2", "N/mm²", "g/km", "kg/m3", "g/cm3", "lb/in3", "g/m2", "mL", "L"];
 
     [Fact]
     public void A_unit_that_is_known_here_is_the_one_that_UnitsNet_reads()

@@ -73,6 +73,9 @@ internal sealed class CardJudgement(IReadOnlyDictionary<string, string> missing)
         return isShown;
     }
 
+    /// <summary>Whether somebody looked for a piece and can say why it isn't here.</summary>
+    public bool Misses(string name) => missing.ContainsKey(name);
+
     /// <summary>What the site has to give.</summary>
     public void Site(LaunchSite site)
     {

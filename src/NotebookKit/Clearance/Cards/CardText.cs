@@ -47,13 +47,20 @@ internal static class CardText
         new(Name(own, "Fill"), $"{vehicle.Charge.Pressure}, {vehicle.Charge.Water.Show(VolumeUnit.Milliliter)} of water",
             allowance is null ? "the vessel's maximum fill pressure is not shown"
                 : $"maximum fill pressure {allowance.Pressure}; {allowance.SetBy} sets it"),
+        .. Vessel(own, evidence),
+        .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(),
+            $"settles at {fill.SettledPressure}; then top up")]
+            : Array.Empty<ResultLine>(),
+    ];
+
+    public static IEnumerable<ResultLine> Vessel(string own, StageEvidence evidence) =>
+    [
         new(Name(own, "Vessel"), evidence.Vessel is { } vessel ? $"{vessel.Vessel} {vessel.Serial}" : "not shown",
             evidence.Vessel is { } of ? $"held {of.Held} on "
                 + $"{of.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}, record {of.Fingerprint[..12]}" :
                 ""),
-        .. evidence.Fill is { } fill ? [new ResultLine(Name(own, "Fill time"), fill.Duration.Show(),
-            $"settles at {fill.SettledPressure}; then top up")]
-            : Array.Empty<ResultLine>(),
+        .. evidence.Label is { } label ? [new ResultLine(Name(own, "Label"), label, label == evidence.Service?.EndMark
+            ? "the mark of the service record's end" : "not the mark of the service record's end")] : Array.Empty<ResultLine>(),
     ];
 
     public static ResultLine Crew(LaunchStandOff? standOff) =>

@@ -6,8 +6,8 @@ namespace NotebookKit.Clearance.Cards;
 /// <summary>A page for the range safety officer, of one stage or two.</summary>
 public interface IFlightCard : IResult
 {
-    /// <summary>Where it flies.</summary>
-    LaunchSite Site { get; }
+    /// <summary>Where it flies; none where the design gives no site.</summary>
+    LaunchSite? Site { get; }
 
     /// <summary>What was handed over and what wasn't; a piece that isn't shown forbids the flight.</summary>
     IReadOnlyList<EvidenceItem> Shown { get; }

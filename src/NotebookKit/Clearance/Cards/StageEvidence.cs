@@ -19,6 +19,10 @@ public abstract record StageEvidence
     /// <summary>The vessel's service record, as read from its file.</summary>
     public ServiceRecord? Service { get; init; }
 
+    /// <summary>The mark that was read off the vessel's label, "3f9a-71c2"; none where nobody read it. Where it is given, it must be the
+    /// <see cref="ServiceRecord.EndMark"/> of the service record.</summary>
+    public string? Label { get; init; }
+
     /// <summary>Temperature that the vessel's wall may have on the day, at its warmest place; the air's own temperature isn't taken for
     /// it.</summary>
     public Temperature? VesselTemperature { get; init; }
@@ -33,6 +37,10 @@ public abstract record StageEvidence
     /// <summary>What the club says of the parts of its line; where it is given, a part that is rated for less than may stand in it
     /// forbids.</summary>
     public PadEquipment? Pad { get; init; }
+
+    /// <summary>The very parts that stand on the pad on the day, with serial and rating; none where nobody says. Where they are given, they
+    /// are held against the pressures of the fill in place of those that the plan asks for.</summary>
+    public IReadOnlyList<PadPart>? Gear { get; init; }
 
     /// <summary>The fins, judged, one result for every set of the stage.</summary>
     public IReadOnlyList<FinStructureResult>? Fins { get; init; }

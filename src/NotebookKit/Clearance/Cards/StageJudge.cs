@@ -1,4 +1,3 @@
-using System.Globalization;
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Filling.Fills;
@@ -16,6 +15,9 @@ namespace NotebookKit.Clearance.Cards;
 /// <summary>Holds the evidence of one stage against the stage itself: vessel, service record, fill, fins, recovery, stability.</summary>
 internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite site, DateOnly? day, LifeLimits life, string own)
 {
+    /// <summary>Name of the parts on the pad among the pieces of evidence.</summary>
+    public const string GearToday = "gear on the pad";
+
     private const double MassTolerance = 0.05;
 
     // Under a canopy the vehicle comes down no faster than this. Common practice, no source.
@@ -38,6 +40,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     public void Judge(StageEvidence evidence, FlightFigures? figures, FlightFigures? light, bool isAirborneAlone = true)
     {
         Vessel(evidence);
+        Gear(evidence);
         Fill(evidence);
         Fins(evidence, figures, light);
         Recovery(evidence, figures);
@@ -61,74 +64,24 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
 
     private void Vessel(StageEvidence evidence)
     {
-        var (vessel, service) = (evidence.Vessel, evidence.Service);
-        var isProved = card.Shown($"{own}proved vessel", vessel is not null, vessel?.ToString() ?? "",
-            "An accepted proof record makes one: record.ToProvedVessel(rating).");
-        var hasService = card.Shown($"{own}service record", service is not null,
-            service is null ? "" : $"{service.Vessel} {service.Serial}, {service.Events.Count} events, last line "
-            + $"{Short(service.HeadFingerprint)}", "Read the service file of the vessel.");
-        var hasTemperature = card.Shown($"{own}{ResinHeat.Evidence}", evidence.VesselTemperature is not null,
-            evidence.VesselTemperature?.Show(UnitsNet.Units.TemperatureUnit.DegreeCelsius) ?? "", ResinHeat.Remedy);
-        if (isProved)
+        var papers = new VesselJudge(card, day, life, own);
+        papers.Judge(evidence);
+        if (evidence.Vessel is not { } vessel) return;
+        if (vehicle.Charge.Chamber != vessel.Chamber)
         {
-            if (vehicle.Charge.Chamber != vessel!.Chamber)
-            {
-                card.Add(vehicle.Charge.Chamber.Basis == Vessels.PressureBasis.Proved
-                    ? ClearanceFindings.VehicleFliesOnAnotherVessel(own, vehicle.Charge.Chamber.Reference, vessel.ToString())
-                    : ClearanceFindings.VehicleFliesOnUnprovedVessel(own, vehicle.Charge.Chamber.RestsOn));
-            }
-
-            if (day is { } today && vessel.Day > today)
-                card.Add(ClearanceFindings.ProofIsAfterFlight(own, vessel.Day, today));
-            foreach (var finding in vessel.Findings.Where(f => f.Severity == FindingSeverity.Warning)) card.Add(finding);
+            card.Add(vehicle.Charge.Chamber.Basis == Vessels.PressureBasis.Proved
+                ? ClearanceFindings.VehicleFliesOnAnotherVessel(own, vehicle.Charge.Chamber.Reference, vessel.ToString())
+                : ClearanceFindings.VehicleFliesOnUnprovedVessel(own, vehicle.Charge.Chamber.RestsOn));
         }
 
-        if (hasService) Service(service!, vessel);
-        if (isProved)
-        {
-            Allowance = FillAllowance.Of(vessel!, hasService && day is { } on ? Standing(service!, on) : null, evidence.VesselTemperature,
-                evidence.ResinMoisture);
-            if (hasTemperature) card.AddRange(Allowance.HeatFindings.Select(f => f with { Message = own + f.Message }));
-            card.Add(Allowance.SustainedLoad);
-            if (Allowance.IsShown && vehicle.Charge.Pressure > Allowance.Pressure)
-                card.Add(ClearanceFindings.FillIsAboveAllowance(own, GivenText.Result(vehicle.Charge.Pressure, Allowance.Pressure),
-                    GivenText.Result(Allowance.Pressure, vehicle.Charge.Pressure), Allowance.SetBy, Allowance.Pressure.Pascals <= 0));
-        }
-    }
-
-    private void Service(ServiceRecord service, Proofing.Records.ProvedVessel? vessel)
-    {
-        if (!service.IsIntact)
-            card.AddRange(service.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f
-                with { Message = $"{own}service record: {f.Message}" }));
-        if (vessel is not null)
-        {
-            if (!Same(service.Vessel, vessel.Vessel) || !Same(service.Serial, vessel.Serial))
-                card.Add(ClearanceFindings.ServiceRecordIsOfAnotherVessel(
-                    own, $"{service.Vessel} {service.Serial}", $"{vessel.Vessel} {vessel.Serial}"));
-            // By the day of the proof, not by its place in the file: an old proof may be written down late.
-            var last = (day is { } asked ? Standing(service, asked).LastProof : null) ?? service.Events.OfType<Proved>().LastOrDefault();
-            if (last is null)
-                card.Add(ClearanceFindings.ServiceRecordHoldsNoProof(own));
-            else if (!string.Equals(last.Record, vessel.Fingerprint, StringComparison.OrdinalIgnoreCase))
-                card.Add(ClearanceFindings.ProofIsNotTheLast(own, last.Record, vessel.Fingerprint));
-            else if (last.Day != vessel.Day)
-                card.Add(ClearanceFindings.ProofDatesDiffer(own, last.Day, vessel.Day));
-        }
-
-        if (day is not { } on) return;
-        var status = Standing(service, on);
-        if (status.InspectionDue)
-            card.Add(ClearanceFindings.InspectionOfDayIsMissing(own, $"{service.Vessel} {service.Serial}", on));
-        card.AddRange(status.Findings.Select(f => f with { Message = own + f.Message }));
-    }
-
-    // Limits of one's own may be stricter than the club's; looser ones change nothing.
-    private ServiceStatus Standing(ServiceRecord service, DateOnly on)
-    {
-        var given = service.StatusOn(on, life);
-        var club = service.StatusOn(on, LifeLimits.Club);
-        return given.Standing == ServiceStanding.InService ? club : given;
+        Allowance = FillAllowance.Of(vessel, evidence.Service is { } service && day is { } on ? papers.Standing(service, on) : null,
+            evidence.VesselTemperature, evidence.ResinMoisture);
+        if (evidence.VesselTemperature is not null)
+            card.AddRange(Allowance.HeatFindings.Select(f => f with { Message = own + f.Message }));
+        card.Add(Allowance.SustainedLoad);
+        if (Allowance.IsShown && vehicle.Charge.Pressure > Allowance.Pressure)
+            card.Add(ClearanceFindings.FillIsAboveAllowance(own, GivenText.Result(vehicle.Charge.Pressure, Allowance.Pressure),
+                GivenText.Result(Allowance.Pressure, vehicle.Charge.Pressure), Allowance.SetBy, Allowance.Pressure.Pascals <= 0));
     }
 
     private void Fill(StageEvidence evidence)
@@ -159,6 +112,26 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         // A valve that isn't shut in time lets the vessel have all that the regulator gives.
         if (evidence.Vessel is { } vessel && vessel.Allowed * vessel.Rating.Rules.Overshoot is var most && fill.Fill.Supply > most)
             card.Add(ClearanceFindings.RegulatorIsAboveVessel(own, fill.Fill.Supply, most));
+    }
+
+    // What the plan asks for is one thing, what stands on the pad another: the hose of another vehicle may lie there.
+    private void Gear(StageEvidence evidence)
+    {
+        var parts = evidence.Gear ?? [];
+        if (parts.Count == 0 && !card.Misses($"{own}{GearToday}")) return;
+        if (!card.Shown($"{own}{GearToday}", parts.Count > 0, string.Join(", ", parts.Select(p => $"{p.Name} "
+            + $"{(p.Serial.Length > 0 ? p.Serial : "without a serial")}, {p.RatingText}")),
+            "Name the parts that stand on the pad.")) return;
+        card.AddRange(parts.Where(p => p.Serial.Length == 0).Select(p => ClearanceFindings.PartHasNoSerial(own, p.Name)));
+        card.AddRange(parts.GroupBy(p => p.Kind).Where(g => g.Count() > 1)
+            .Select(g => ClearanceFindings.PartOfDayTwice(own, g.First().Name)));
+        card.AddRange((evidence.Pad?.Parts ?? []).Where(p => p.IsGiven && !parts.Any(d => d.Kind == p.Kind))
+            .Select(p => ClearanceFindings.PartOfPlanIsNotOnPad(own, p.Name)));
+        if (evidence.Fill?.Fill is not { } fill) return;
+        card.AddRange(PadPlumbing.Of(fill, (evidence.Pad ?? new()) with { Parts = parts }).Findings.Select(f => f with
+        {
+            Severity = FindingSeverity.Error, Message = $"{own}on the pad today: {f.Message}",
+        }));
     }
 
     private void Fins(StageEvidence evidence, FlightFigures? figures, FlightFigures? light)
@@ -240,10 +213,4 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Add(ClearanceFindings.MarginIsLow(own, margin.MinimumMargin, margin.Limits.Minimum));
         card.AddRange(margin.Findings.Select(f => f with { Message = own + f.Message }));
     }
-
-    private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
-
-    private static string Short(string fingerprint) => fingerprint.Length > 12 ? fingerprint[..12] : fingerprint;
-
-    private static string Iso(DateOnly on) => on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -44,9 +44,9 @@ internal static partial class ClearanceFindings
         Finding.Error($"the file of the day names {named} vessel{(named == 1 ? "" : "s")}; the design has {stages}. Name each vessel that "
             + "is filled by its serial, the booster's first.");
 
-    internal static Finding NotChangedForADay(string path) =>
-        Finding.Error($"\"{path}\" isn't changed for a day: what was tested, is required or is permitted stands in the design. Take the "
-            + "change out of the file of the day; where the design is wrong, change the design.");
+    internal static Finding NotChangedForADay(string place, string path) =>
+        Finding.Error($"{place}\"{path}\" isn't changed for a day: what was tested, is required or is permitted stands in the design. Take "
+            + "the change out of the file of the day; where the design is wrong, change the design.");
 
     internal static Finding WindOfDayIsNotGiven() =>
         Finding.Error("not measured today: wind. Measure the wind at the rail and add { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" } "
@@ -73,6 +73,61 @@ internal static partial class ClearanceFindings
     internal static string NoProofOfVessel(string serial, IReadOnlyList<string> known) =>
         $"No record of a proof of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. "
             + "Proof-test the vessel with water and let its log be judged: vessel proved.";
+
+    internal static string DayGivesNoLabel(string serial) =>
+        $"The file of the day gives no mark of the label of {serial}: lines taken away at the end of its service record can't be seen. "
+            + "Read the mark on the vessel's label, and add \"label\": \"3f9a-71c2\", with the mark that stands there, to the vessel. "
+            + "A vessel whose label bears no mark yet gets the one that vessel show names, once the club knows that its record is whole.";
+
+    internal static Finding LabelIsNotOfRecord(string own, string serial, string label) =>
+        Finding.Error($"{own}the label of {serial} bears the mark {label}, and no line of its service record has that mark: lines were "
+            + "taken away at the end of the record, the record was replaced, or the label was misread. Read the label again; then look for "
+            + "the whole record. Where none is found, retire the vessel: nobody knows what it has been through.");
+
+    internal static Finding RecordGoesOnAfterLabel(string own, string serial, string label, int lines) =>
+        Finding.Error($"{own}the label of {serial} bears the mark {label}, and its service record goes on after that for {lines} "
+            + $"{(lines == 1 ? "line" : "lines")}: nobody wrote the newer mark on the label, or lines were added that the club doesn't "
+            + "know. Read the last lines with vessel show. Where they are right, write the mark that vessel show names on the label.");
+
+    internal static string DayNamesNoGear() =>
+        "The file of the day doesn't name the parts that stand on the pad: the design's are those that the plan asks for. Add \"gear\": "
+            + "[ { \"kind\": \"hose\", \"serial\": \"H-2\", \"rated to\": \"100 bar gauge\" } ], each part as it is stamped.";
+
+    internal static Finding PartHasNoSerial(string own, string part) =>
+        Finding.Error($"{own}the {part} on the pad has no serial: nobody can tell whether it is the one that was rated. Mark the part, and "
+            + "add its \"serial\" to the gear of the day.");
+
+    internal static Finding PartOfDayTwice(string own, string part) =>
+        Finding.Error($"{own}the gear of the day names a {part} twice. Name the one that stands in the line.");
+
+    internal static Finding PartOfPlanIsNotOnPad(string own, string part) =>
+        Finding.Error($"{own}the plan of the fill has a {part}, and the gear of the day names none. Put one into the line and name it, "
+            + "with its serial and rating.");
+
+    internal static Finding TestIsGone(string own, string serial, string test, DateOnly day) =>
+        Finding.Error(FormattableString.Invariant(
+            $"{own}a test that counted at the proof of {serial} on {day:yyyy-MM-dd} is gone: {test}. ")
+            + "Put the test back. A test that no longer speaks for the vessel is left out before the next proof, not after it.");
+
+    internal static Finding TestWasAltered(string own, string serial, string test, DateOnly day) =>
+        Finding.Error(FormattableString.Invariant(
+            $"{own}a test that counted at the proof of {serial} on {day:yyyy-MM-dd} was altered: {test}. ")
+            + "Write the test as it was. Where it was wrong, correct it and prove the vessel again.");
+
+    internal static Finding TestIsNew(string own, string serial, string test, DateOnly day) =>
+        Finding.Note(FormattableString.Invariant($"{own}a test has come since the proof of {serial} on {day:yyyy-MM-dd}: {test}."));
+
+    internal static Finding TestWasLeftOutBeforeProof(string own, string serial, string test, DateOnly earlier, DateOnly day) =>
+        Finding.Warning(FormattableString.Invariant($"{own}a test that counted at the proof of {serial} on {earlier:yyyy-MM-dd} was ")
+            + FormattableString.Invariant($"gone or altered at the proof on {day:yyyy-MM-dd}: {test}. Make sure that it was left out for ")
+            + "a reason.");
+
+    internal static Finding ProofDoesNotListTests(string own, string serial) =>
+        Finding.Warning($"{own}the proof in the service record of {serial} doesn't say which tests lay in the folder: a test that was "
+            + "taken away since can't be seen. The next proof that vessel proved writes down says it.");
+
+    internal static string CannotTellWithoutFlight() =>
+        "Can't tell: the vehicle can't be flown as it is. Mend what the first reasons name.";
 
     internal static string NoServiceRecordOfVessel(string serial, IReadOnlyList<string> known) =>
         $"No service record of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. Begin "

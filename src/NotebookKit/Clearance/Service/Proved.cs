@@ -1,3 +1,4 @@
+using NotebookKit.DesignFiles.Parts;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 
@@ -12,6 +13,12 @@ namespace NotebookKit.Clearance.Service;
 public sealed record Proved(DateOnly Day, GaugePressure Held, double Factor, string Rules, string Record) : ServiceEvent
 {
     internal const string Name = "proved";
+    private const int LongestList = 20_000;
+    private const string Between = " | ";
+
+    /// <summary>The tests that lay in the folder and counted for the vessel when the proof was written down; none where the entry doesn't
+    /// say. A card tells by them which test was taken away or altered since.</summary>
+    public IReadOnlyList<TestMark>? Tests { get; init; }
 
     /// <inheritdoc/>
     public override string Kind => Name;
@@ -21,11 +28,16 @@ public sealed record Proved(DateOnly Day, GaugePressure Held, double Factor, str
 
     internal override IReadOnlyList<(string Name, string Value)> Data =>
         [("day", ServiceText.Of(Day)), ("held", ServiceText.Of(Held)), ("factor", ServiceText.Number(Factor)), ("rules", Rules),
-            ("record", Record)];
+            ("record", Record), .. Tests is { } tests ? new[] { ("tests", Listed(tests)) } : []];
 
     internal static Proved From(ServiceFields fields) =>
         new(fields.Day("day"), fields.Pressure("held"), fields.Quantity<double>("factor", "1.5"), fields.Text("rules"),
-            fields.Text("record"));
+            fields.Text("record")) { Tests = fields.Optional("tests") is { } list ? Read(list) : null };
+
+    private static string Listed(IReadOnlyList<TestMark> tests) => string.Join(Between, tests.Select(t => $"{t.Name} {t.Mark}"));
+
+    private static List<TestMark> Read(string list) => [.. list.Split(Between, StringSplitOptions.RemoveEmptyEntries)
+        .Select(t => t.LastIndexOf(' ') is var cut && cut > 0 ? new TestMark(t[..cut], t[(cut + 1)..]) : new(t, ""))];
 
     private protected override IEnumerable<Finding?> Check()
     {
@@ -34,6 +46,7 @@ public sealed record Proved(DateOnly Day, GaugePressure Held, double Factor, str
         yield return new ValidRange<double>(1, 3).Find(Factor, "proof factor", "1.25 to 1.67 is usual.");
         yield return ServiceText.Find(Rules, "rules", LongestText);
         yield return ServiceText.Find(Record, "record", LongestText);
+        if (Tests is { Count: > 0 } tests) yield return ServiceText.Find(Listed(tests), "tests", LongestList);
         if (At is { } at && Day > DateOnly.FromDateTime(at.UtcDateTime))
             yield return ClearanceFindings.DayOfProofAfterEntry(ServiceText.Of(Day));
     }

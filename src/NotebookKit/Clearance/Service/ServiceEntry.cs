@@ -11,6 +11,9 @@ public sealed record ServiceEntry(int Line, int Sequence, DateTimeOffset At, Ser
     /// <summary>Day in UTC.</summary>
     public DateOnly Day => DateOnly.FromDateTime(At.UtcDateTime);
 
+    /// <summary>The mark that the vessel's label bears where this is the record's last line: "3f9a-71c2".</summary>
+    public string EndMark => Service.EndMark.Of(Fingerprint);
+
     /// <summary>For example "2026-05-01 filled: pressure 36 bar gauge, ...".</summary>
     public override string ToString() => $"{ServiceText.Of(Day)} {Event}";
 }

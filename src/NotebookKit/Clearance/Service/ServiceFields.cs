@@ -24,6 +24,8 @@ internal sealed class ServiceFields(string kind, IReadOnlyDictionary<string, str
 
     public string Text(string name) => Take(name, "a few words") ?? "";
 
+    public string? Optional(string name) => Take(name, null);
+
     public GaugePressure Pressure(string name)
     {
         if (Take(name, "\"36 bar gauge\"") is not { } text) return default;

@@ -35,6 +35,10 @@ public sealed record ServiceRecord : Result
     /// </summary>
     public string HeadFingerprint { get; }
 
+    /// <summary>The mark of its end, to be written on the vessel's label: the first eight digits of <see cref="HeadFingerprint"/>,
+    /// "3f9a-71c2". A label that bears another mark shows that the record was cut, or goes on.</summary>
+    public string EndMark => Service.EndMark.Of(HeadFingerprint);
+
     /// <summary>
     /// Whether every line is there, as it was written, in its order, and was understood. False: the record isn't to be trusted, and the
     /// vessel is grounded.
@@ -65,6 +69,7 @@ public sealed record ServiceRecord : Result
         new("Events", Entries.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
             IsIntact ? "every line is in its place" : "not to be trusted, see the findings"),
         .. Entries.Select(e => new ResultLine($"{e.Sequence}, {ServiceText.Of(e.Day)}", e.Event.ToString(), Remark(e.Event))),
+        new("Mark for the label", EndMark, "write it on the vessel's label; another mark there shows a record that was cut"),
         new("Head fingerprint", HeadFingerprint, "of the last line; keep it with the flight card"),
     ];
 

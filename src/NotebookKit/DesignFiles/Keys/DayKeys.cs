@@ -1,12 +1,14 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
+using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Materials.Solids;
 
 namespace NotebookKit.DesignFiles.Keys;
 
 /// <summary>What is measured and decided on the day of a flight.</summary>
-internal static class DayKeys
+internal static partial class DayKeys
 {
     private static readonly ObjectShape<VesselOfDay> VesselShape = new("vessel of the day", "The very vessel that is filled.", f =>
     {
@@ -15,8 +17,14 @@ internal static class DayKeys
             "Temperature of the wall at its warmest place.");
         var moisture = f.May("resin moisture", Kinds.Percent(0, 10, "Weigh a strip that is kept with the vessel."),
             "Water in the resin by weight; that of a saturated resin unless given.");
+        var label = f.Part("label", TextShape.Name, "Mark on the vessel's label, as the last command on its service record named it: "
+            + "\"3f9a-71c2\".");
         var by = f.Else("resin moisture by", TextShape.Prose, "weighed, by the file of the day", "How the moisture was measured.");
-        return v => new(serial(v), wall(v), moisture(v) is { } water ? Property.Measured(water, 0, by(v)) : null);
+        return v => new(serial(v), wall(v), moisture(v) is { } water ? Property.Measured(water, 0, by(v)) : null)
+        {
+            Label = label(v) is not { } read ? null : Mark().Match(read.ToLowerInvariant()) is { Success: true, Groups: var part }
+                ? $"{part[1].Value}-{part[2].Value}" : throw new FormatException(DesignFilesFindings.NotALabel(read)),
+        };
     });
 
     private static readonly ObjectShape<ChangeOfDay> ChangeShape = new("change of the day",
@@ -24,8 +32,16 @@ internal static class DayKeys
     {
         var name = f.Needs("of", TextShape.Prose, "Path or plain name of the value: \"site.wind.speed\".");
         var value = f.Needs("is", TextShape.Prose, "The value with its unit.");
-        return v => new(name(v), value(v));
+        return v => new(name(v), value(v))
+        {
+            Line = TreePath.Find(v.Spot.Run.Root, v.Spot.Path)?.At.Line ?? 0,
+            Column = TreePath.Find(v.Spot.Run.Root, v.Spot.Path)?.At.Column ?? 0,
+        };
     });
+
+    // However the pen wrote it: with a dash, a space or nothing between.
+    [GeneratedRegex("^ *([0-9a-f]{4})[- ]?([0-9a-f]{4}) *$")]
+    private static partial Regex Mark();
 
     /// <summary>The whole file.</summary>
     public static ObjectShape<DayContent> All { get; } = new("day of a flight", "What is measured and decided on the day of a flight.", f =>
@@ -36,7 +52,11 @@ internal static class DayKeys
         var order = f.Part("fill order", new WordShape<string>("order of filling", ("booster first", "booster first"),
             ("sustainer first", "sustainer first"), ("together", "together")), "Which of two vessels is filled first.");
         var changes = f.Else("changes", Kinds.List(ChangeShape, 0, 50), [], "Values of the design that are otherwise today.");
+        var gear = f.Else("gear", Kinds.List(PadKeys.PartOfDay, 0, 30), [], "The very parts that stand on the pad today.");
         return v => new(DateOnly.TryParseExact(day(v), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on) ? on
-            : throw new FormatException(DesignFilesFindings.NotADay(day(v))), flight(v), vessels(v), order(v) ?? "", changes(v));
+            : throw new FormatException(DesignFilesFindings.NotADay(day(v))), flight(v), vessels(v), order(v) ?? "", changes(v))
+        {
+            Gear = gear(v),
+        };
     });
 }

@@ -103,6 +103,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,
                 DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
                 Mark = RatingKeys.OwnMark(v.Spot.Run, TreePath.Join(v.Spot.Path, "vessel") + "."),
+                Tests = () => TestMarks.Of(TreePath.Find(v.Spot.Run.Root, TreePath.Join(v.Spot.Path, "evidence") + ".tests")),
                 Pad = pad(v), Fins = fins(v), Gear = recovery(v)?.Gear,
             };
             if (drag(v) is { } own) content = content with { Surface = own.Surface };

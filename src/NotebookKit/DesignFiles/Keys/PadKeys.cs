@@ -57,6 +57,16 @@ internal static class PadKeys
         return v => new PadPart(kind(v), PartKind.Write(kind(v))) { RatedTo = rated(v) };
     });
 
+    /// <summary>A part that stands on the pad on a day: the very one, with its serial.</summary>
+    public static ObjectShape<PadPart> PartOfDay { get; } = new("part of the day", "A part that stands on the pad today.", f =>
+    {
+        var kind = f.Needs("kind", PartKind, "What it does.");
+        var serial = f.Part("serial", TextShape.Name, "Number that is stamped or painted on it.");
+        var rated = f.May("rated to", Kinds.BarGauge(0.5, 2000, "Read it off the part or its data sheet, or leave it out."),
+            "Pressure that it is rated to; of a gauge the end of its scale.");
+        return v => new(kind(v), PartKind.Write(kind(v))) { RatedTo = rated(v), Serial = serial(v) ?? "" };
+    });
+
     public static ObjectShape<PadEquipment> Pad { get; } = new("pad", "What it is filled with at the pad; what is left out isn't given.",
         f =>
     {

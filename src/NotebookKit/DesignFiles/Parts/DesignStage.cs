@@ -43,6 +43,10 @@ public sealed class DesignStage
     /// <summary>Mark of the vessel as the design states it: another bore, ply, end or resin has another one.</summary>
     public string Mark => _content.Mark;
 
+    /// <summary>Its tests as they lie in the file, each with a mark of what it says: a list kept elsewhere shows later which test was
+    /// taken away or altered.</summary>
+    public IReadOnlyList<TestMark> TestMarks => _content.Tests();
+
     /// <summary>Bursts, held proofs and leaks of vessels of its kind; empty where none is given.</summary>
     public VesselEvidence Evidence { get; }
 

@@ -49,6 +49,9 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
 
     public FlowModel Flow { get; init; } = FlowModel.Real;
 
+    /// <summary>Marks of its tests.</summary>
+    public Func<IReadOnlyList<TestMark>> Tests { get; init; } = () => [];
+
     /// <summary>Mark of the vessel as the file states it.</summary>
     public string Mark { get; init; } = "";
 }

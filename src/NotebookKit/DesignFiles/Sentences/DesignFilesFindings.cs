@@ -62,6 +62,10 @@ internal static class DesignFilesFindings
     internal static string NotAName(string what, string text) =>
         $"{what} can't be \"{text}\": a name has 1 to 80 characters, none of them <, >, /, \\ or a control character.";
 
+    internal static string NotALabel(string text) =>
+        $"\"{(text.Length > 60 ? text[..60] : text)}\" isn't the mark of a label; it has two times four figures and letters from a to f: "
+            + "\"3f9a-71c2\". Read the label again, and write what stands there.";
+
     internal static string NotADay(string text) =>
         $"\"day\" can't be \"{(text.Length > 40 ? text[..40] : text)}\": a day is written year, month, day, such as 2026-05-02.";
 

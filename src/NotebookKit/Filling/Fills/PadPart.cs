@@ -10,6 +10,9 @@ public sealed record PadPart(PadPartKind Kind, string Name)
     /// <summary>Pressure that its maker or a test rates it to; for a gauge the end of its scale. None where that isn't given.</summary>
     public GaugePressure? RatedTo { get; init; }
 
+    /// <summary>Number that is stamped or painted on the very part; empty where none is given.</summary>
+    public string Serial { get; init; } = "";
+
     /// <summary>Whether it is said to be in the line; a part that isn't is drawn broken and called "not given".</summary>
     public bool IsGiven { get; init; } = true;
 

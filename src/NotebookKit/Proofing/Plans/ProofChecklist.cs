@@ -50,13 +50,15 @@ internal static class ProofChecklist
     /// <summary>What is minded while pressure is held, and done after it.</summary>
     public static IReadOnlyList<string> After(ProofPlan plan) =>
     [
+        HoldBand.Sentence(plan),
         $"At proof the lowest reading of the hold counts, less the gauge's error: pump a little past {plan.ProofPressure}, "
             + "by no more than 2 %, so that it stays above to the end.",
         $"While holding: 1 mL lost is {Digits.Round(plan.DropPerMillilitre.Bars)} bar, 1 K of cooling "
             + $"{Digits.Round(plan.RisePerKelvin.Bars)} bar. Look for drops with a glass from afar, never by going near.",
         $"Depressurise fully. Water that stays in: ____ mL. Accepted if no more than {plan.Proof.Rule.PermanentLimit.Show()} of "
             + "the total expansion at proof.",
-        "Dry, inspect again inside and out, write the record, mark the vessel with date and proof pressure.",
+        "Dry, inspect again inside and out, write the record, mark the vessel with date and proof pressure, and its label with the "
+            + "mark that \"vessel proved\" names.",
     ];
 
     private static string Ticked(string step) => $"[ ] {step}";

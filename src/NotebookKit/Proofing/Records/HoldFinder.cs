@@ -19,8 +19,7 @@ internal static class HoldFinder
         for (var s = 0; s < steps.Count; s++)
         {
             var wanted = steps[s].Pressure.Bar;
-            // A leak shows at any pressure near the working one; the steps up have to be the planned ones.
-            var band = Math.Max(Math.Max(0.5, (s > proofStep ? 0.10 : 0.025) * wanted), 4 * gaugeErrorBar);
+            var band = HoldBand.Bar(wanted, s > proofStep, gaugeErrorBar);
             (int First, int Last)? longest = null;
             for (var i = start; i < bar.Length;)
             {

@@ -47,6 +47,18 @@ public sealed class ServiceFileTests : IDisposable
     }
 
     [Fact]
+    public void The_mark_for_the_label_is_the_start_of_the_last_lines_fingerprint_and_moves_with_each_line()
+    {
+        var first = sample.Read().EndMark;
+        var receipt = sample.File.Append(new Flown("8"));
+        var record = sample.Read();
+        Assert.Matches("^[0-9a-f]{4}-[0-9a-f]{4}$", record.EndMark);
+        Assert.StartsWith(record.EndMark.Replace("-", "", StringComparison.Ordinal), record.HeadFingerprint, StringComparison.Ordinal);
+        Assert.Equal(record.EndMark, receipt.Entry.EndMark);
+        Assert.NotEqual(first, record.EndMark);
+    }
+
+    [Fact]
     public void A_fill_has_its_units_in_the_file() =>
         Assert.Contains("""{"pressure":"36 bar gauge","temperature":"18 °C","hold":"120 s","medium":"gas"}""", Encoding.UTF8.GetString(sample.With(SampleRecord.Filled("2026-05-01")).Lines()[1]), StringComparison.Ordinal);
 

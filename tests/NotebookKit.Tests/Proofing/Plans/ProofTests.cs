@@ -61,6 +61,17 @@ public class ProofTests
         Assert.Contains("5 % of the total expansion", text, StringComparison.Ordinal);
     }
 
+    // A twentieth of 60 bar is 3 bar, half of that either way; a tenth of 40 bar is 4 bar.
+    [Fact]
+    public void Checklist_says_by_how_much_a_reading_may_be_off()
+    {
+        var plan = (Curlew with { WorkingPressure = 40.BarGauge() }).Plan();
+        var line = plan.Checklist.Single(l => l.Contains("off the planned pressure", StringComparison.Ordinal));
+        Assert.Equal(60, plan.ProofPressure.Bar, 1e-9);
+        Assert.Contains("no more than 2.5 %, or 0.5 bar where that is more: at proof 1.5 bar", line, StringComparison.Ordinal);
+        Assert.Contains("at 40 bar gauge 4 bar", line, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Falls_and_rises_are_read_in_bar_as_the_gauge_has_them()
     {
