@@ -68,6 +68,20 @@ internal static partial class Program
     [JSExport]
     internal static string Pad(int id, string day) => Reply.Of(json => PadAnswer.Write(json, Designs[id], day));
 
+    /// <summary>The file of the day that what was typed at the pad makes.</summary>
+    [JSExport]
+    internal static string DayText(int id, string typed) => Reply.Of(json =>
+    {
+        using var document = System.Text.Json.JsonDocument.Parse(typed);
+        var text = DayOfPage.Text(document.RootElement, Designs[id].Design);
+        DesignFiles.FlightDay.Parse(text, "What was typed");
+        json.WriteString("text", text);
+    });
+
+    /// <summary>A file of the day as the fields at the pad.</summary>
+    [JSExport]
+    internal static string DayFields(string text) => Reply.Of(json => DayOfPage.WriteFields(json, text));
+
     /// <summary>Every figure of a design with all its digits.</summary>
     [JSExport]
     internal static string Figures(string text) => Reply.Of(json => CheckAnswer.WriteExact(json, DesignFiles.Design.Parse(text)));

@@ -1,6 +1,7 @@
 using NotebookKit.Clearance;
 using NotebookKit.Clearance.Designs;
 using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Keys;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.Materials.Solids;
@@ -25,6 +26,7 @@ internal static class CheckAnswer
         json.WriteString("about", design.About);
         json.WriteBoolean("holds", check.Holds);
         Reply.Texts(json, "stages", design.Stages.Select(s => s.Name));
+        Reply.Texts(json, "padParts", PadKeys.PartKinds);
         Figures(json, check);
         Outcomes(json, check);
         Reply.Lines(json, "lines", check.Lines.Where(l => !l.Name.StartsWith("Required: ", StringComparison.Ordinal)
