@@ -67,6 +67,9 @@ public sealed record EngineeringChart
     /// <summary>Name of the annotation that carries the remark.</summary>
     internal const string RemarkName = "remark";
 
+    /// <summary>Name of the annotation that says which words the letters on a live figure stand for.</summary>
+    internal const string KeyName = "key";
+
     /// <summary>A single mark is named by its axis and needs no legend.</summary>
     internal bool HasLegend => Marks.Count > 1 && Marks.Any(m => m.Name.Length > 0);
 

@@ -1,4 +1,5 @@
 using Microsoft.FSharp.Collections;
+using NotebookKit.Charts.Marks;
 using Plotly.NET;
 
 namespace NotebookKit.Charts.Figures;
@@ -8,15 +9,17 @@ internal static class FigureBuilder
 {
     public static GenericChart Build(EngineeringChart chart)
     {
+        chart = chart with { Marks = [.. chart.Marks.Select(m => m is Points points ? points.AtMost(TraceBuilder.MostPoints) : m)] };
+        var words = LiveWords.Of(chart);
         List<Trace> traces = [];
         var free = 0;
         foreach (var mark in chart.Marks)
         {
             var slot = mark.Slot ?? free;
             if (mark.Slot is null) free++;
-            traces.AddRange(TraceBuilder.Build(chart, mark, slot));
+            traces.AddRange(TraceBuilder.Build(chart, mark, slot, words));
         }
-        var layout = LayoutBuilder.Build(chart);
+        var layout = LayoutBuilder.Build(chart, words);
         return GenericChart.NewMultiChart(ListModule.OfSeq(traces), layout, ConfigFor(), new DisplayOptions());
     }
 

@@ -11,15 +11,18 @@ internal static class LayoutBuilder
 
     // Lines that fit a phone fit every other screen as well [px].
     private const double Narrowest = 350;
-    private const int TitleSize = 15, TitleStep = 20, RemarkStep = 16;
+    private const int TitleSize = 15, TitleStep = 20;
 
-    public static Layout Build(EngineeringChart chart)
+    /// <summary>From one line above the plot to the next [px].</summary>
+    internal const int RemarkStep = 16;
+
+    public static Layout Build(EngineeringChart chart, LiveWords words)
     {
         var layout = new Layout();
         var legend = chart.HasLegend;
         layout.SetProperty("autosize", true);
         // Heading and legend stand above and below the plot; their lines are added to the height, not taken from the plot.
-        var top = 16 + (TitleStep * Title(chart).Count) + (RemarkStep * Remark(chart).Count);
+        var top = 16 + (TitleStep * Title(chart).Count) + (RemarkStep * (Remark(chart).Count + Key(words).Count));
         layout.SetProperty("height", 400 + top + (LegendSize.RowHeight * LegendSize.Rows(chart)));
         layout.SetProperty("margin", new Node { { "l", 52 }, { "r", chart.Right is null ? 20 : 56 }, { "t", top }, { "b", 48 } });
         layout.SetProperty("font", new Node { { "family", Font }, { "size", 13 }, { "color", Palette.Ink } });
@@ -40,13 +43,14 @@ internal static class LayoutBuilder
             return layout;
         }
         var extent = Extent.Of(chart);
-        layout.SetProperty("xaxis", AxisNode(chart.X, extent.X));
-        var left = AxisNode(chart.Y, extent.Y);
+        // Words that were placed need the ranges for which they were placed.
+        layout.SetProperty("xaxis", AxisNode(chart.X, words.Frame?.X.Ends ?? Powers(chart.X, extent.X)));
+        var left = AxisNode(chart.Y, words.Frame?.Y.Ends ?? Powers(chart.Y, extent.Y));
         if (chart.EqualScale) left.Add("scaleanchor", "x");
         layout.SetProperty("yaxis", left);
-        if (chart.Right is { } right) layout.SetProperty("yaxis2", RightNode(right));
+        if (chart.Right is { } right) layout.SetProperty("yaxis2", RightNode(right, words.Frame?.Right?.Ends));
         layout.SetProperty("shapes", Shapes(chart).ToArray());
-        layout.SetProperty("annotations", LabelBuilder.Build(chart, extent).ToArray());
+        layout.SetProperty("annotations", LabelBuilder.Build(chart, words).ToArray());
         return layout;
     }
 
@@ -60,6 +64,10 @@ internal static class LayoutBuilder
 
     /// <summary>Lines of the remark; they stand between title and plot.</summary>
     internal static IReadOnlyList<string> Remark(EngineeringChart chart) => TextLines.Break(chart.Remark, Narrowest, 12);
+
+    /// <summary>Lines of the key to letters; they stand between remark and plot.</summary>
+    internal static IReadOnlyList<string> Key(LiveWords words) => [.. words.Key.SelectMany(k =>
+        TextLines.Break(k.Sign.Length > 0 ? $"{k.Sign}: {k.Text}" : k.Text, Narrowest, 12))];
 
     private static IReadOnlyList<string> Title(EngineeringChart chart) => TextLines.Break(chart.Title, Narrowest, TitleSize, bold: true);
 
@@ -75,10 +83,13 @@ internal static class LayoutBuilder
         };
         if (axis.Scale == AxisScale.Logarithmic) node.Add("type", "log");
         if (axis.Scale == AxisScale.Categories) node.Add("type", "category");
-        if ((axis is { From: { } a, To: { } b } ? (a, b) : range) is var (from, to))
-            node.Add("range", axis.Scale == AxisScale.Logarithmic ? new[] { Math.Log10(from), Math.Log10(to) } : new[] { from, to });
+        if (range is var (from, to)) node.Add("range", new[] { from, to });
         return node;
     }
+
+    private static (double From, double To)? Powers(Axis axis, (double From, double To)? range) =>
+        (axis is { From: { } a, To: { } b } ? (a, b) : range) is not var (from, to) ? null
+            : axis.Scale == AxisScale.Logarithmic ? (Math.Log10(from), Math.Log10(to)) : (from, to);
 
     // Equal lengths on all three axes would flatten most flights into a needle: the box keeps its shape, and the axes carry the numbers.
     private static Node Scene(EngineeringChart chart, Axis up) => new()
@@ -95,9 +106,9 @@ internal static class LayoutBuilder
             { "showbackground", false }, { "separatethousands", true },
     };
 
-    private static Node RightNode(Axis axis)
+    private static Node RightNode(Axis axis, (double From, double To)? range)
     {
-        var node = AxisNode(axis, twin: true);
+        var node = AxisNode(axis, range ?? Powers(axis, null), twin: true);
         node.Add("overlaying", "y");
         node.Add("side", "right");
         node.Add("showgrid", false);

@@ -8,12 +8,13 @@ namespace NotebookKit.Charts.Figures;
 /// <summary>One mark of a chart as the traces that draw it.</summary>
 internal static class TraceBuilder
 {
-    private const int MostPoints = 5_000;
+    /// <summary>Most points that are drawn one by one.</summary>
+    internal const int MostPoints = 5_000;
 
-    public static IEnumerable<Trace> Build(EngineeringChart chart, Mark mark, int slot) => mark switch
+    public static IEnumerable<Trace> Build(EngineeringChart chart, Mark mark, int slot, LiveWords words) => mark switch
     {
         Curve curve => [Line(curve, slot)],
-        Points points => [Scatter(points.AtMost(MostPoints), slot)],
+        Points points => [Scatter(points, slot, words)],
         Band band => Edges(band, slot),
         Bars bars => [Columns(chart, bars, slot)],
         Histogram histogram => [Classes(histogram, slot)],
@@ -45,7 +46,7 @@ internal static class TraceBuilder
         return trace;
     }
 
-    private static Trace Scatter(Points points, int slot)
+    private static Trace Scatter(Points points, int slot, LiveWords words)
     {
         var trace = Named("scatter", points);
         trace.SetProperty("mode", points.LabelsShown ? "markers+text" : "markers");
@@ -61,10 +62,10 @@ internal static class TraceBuilder
         });
         if (points.Labels.Count > 0)
         {
-            var sides = PointLabels.Sides(points);
+            var names = Enumerable.Range(0, points.Labels.Count).Select(i => words.NameOf(points, i)).ToList();
             trace.SetProperty("hovertext", points.Labels.Select(Escape.Figure).ToArray());
-            trace.SetProperty("text", points.Labels.Select((l, i) => sides[i] == 0 ? "" : Escape.Figure(l)).ToArray());
-            trace.SetProperty("textposition", sides.Select(s => s == 1 ? "top right" : s == -1 ? "top left" : "top center").ToArray());
+            trace.SetProperty("text", names.Select(n => n?.Text ?? "").ToArray());
+            trace.SetProperty("textposition", names.Select(n => n?.Side ?? "top center").ToArray());
             trace.SetProperty("cliponaxis", false);
             trace.SetProperty("textfont", new Node { { "size", 12 }, { "color", Palette.Quiet } });
         }

@@ -50,15 +50,10 @@ internal sealed class ChartPicture
         foreach (var moment in _chart.Events) Rule(true, moment.At, false, Palette.Frame, "2 3", 1.2);
         _sheet.Close();
         _sheet.Rectangle(left, top, right - left, bottom - top, "none", 1, Palette.Frame);
-        var key = PictureLabels.Paint(_chart, _frame, _sheet, _form.Text, Taken());
+        var (words, key) = PictureLabels.Place(_chart, _frame, _form.Text);
+        foreach (var word in words) word.Paint(_sheet, _form.Text);
         return Key(key, Legend(slots, below)) + 6;
     }
-
-    // Where words stand that aren't moved, and bars, over which no other word is put.
-    private IEnumerable<LabelBox> Taken() => _chart.Marks.OfType<Bars>().SelectMany(b =>
-            BarPainter.Boxes(_chart, b, _frame).Select(p => p.Box)
-                .Concat(BarPainter.Labels(_chart, b, _frame, _form.Text).Select(l => l.Box)))
-        .Concat(_chart.Marks.OfType<Field>().SelectMany(f => FieldPainter.NamesOf(f, _frame, _form.Text)));
 
     // Grid, numbers and titles of the axes; gives where the words below the drawing area end.
     private double Grid()

@@ -13,6 +13,13 @@ internal sealed record PictureForm(double Width, double PlotHeight, double Text,
     /// <summary>For a phone, where it is shown at its own size.</summary>
     public static PictureForm Narrow { get; } = new(356, 270, 12, 15);
 
+    /// <summary>The smallest drawing area that a live figure is given at its usual size: what is free here is free in every larger
+    /// one.</summary>
+    public static PictureForm Live { get; } = new(600, 300, 12, 15) { IsOneHeight = true };
+
+    /// <summary>Whether the drawing area is as high for many lying bars as for few.</summary>
+    public bool IsOneHeight { get; private init; }
+
     /// <summary>From one line of text to the next.</summary>
     public double Step => Math.Ceiling(1.25 * Text);
 }

@@ -23,6 +23,12 @@ internal static class PictureInk
         foreach (var callout in chart.Callouts) yield return Dot(frame.X.At(callout.X), frame.Y.At(callout.Y), 3);
     }
 
+    /// <summary>Where words stand that aren't moved, and bars, over which no other word is put.</summary>
+    public static IEnumerable<LabelBox> Taken(EngineeringChart chart, PlotFrame frame, double size) => chart.Marks.OfType<Bars>()
+        .SelectMany(b => BarPainter.Boxes(chart, b, frame).Select(p => p.Box)
+            .Concat(BarPainter.Labels(chart, b, frame, size).Select(l => l.Box)))
+        .Concat(chart.Marks.OfType<Field>().SelectMany(f => FieldPainter.NamesOf(f, frame, size)));
+
     private static IEnumerable<IReadOnlyList<(double X, double Y)>> Of(Mark mark, PlotFrame frame, PlotScale y) => mark switch
     {
         Curve curve => Lines(curve.X.Values, curve.Y.Values, frame, y),

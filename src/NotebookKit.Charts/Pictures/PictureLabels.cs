@@ -1,4 +1,3 @@
-using NotebookKit.Charts.Drawings;
 using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Notes;
 using NotebookKit.Charts.Theme;
@@ -15,31 +14,29 @@ internal sealed class PictureLabels
 
     private readonly EngineeringChart _chart;
     private readonly PlotFrame _frame;
-    private readonly SvgSheet _sheet;
     private readonly LabelPlacer _placer;
     private readonly double _size;
+    private readonly List<PlacedWord> _words = [];
     private readonly List<(string Sign, string Text)> _key = [];
 
-    private PictureLabels(EngineeringChart chart, PlotFrame frame, SvgSheet sheet, double size, IEnumerable<LabelBox> taken)
+    private PictureLabels(EngineeringChart chart, PlotFrame frame, double size)
     {
-        (_chart, _frame, _sheet, _size) = (chart, frame, sheet, size);
+        (_chart, _frame, _size) = (chart, frame, size);
         _placer = new LabelPlacer(new(frame.Box.Left + 1, frame.Box.Top + 1, frame.Box.Right - 1, frame.Box.Bottom - 1));
-        foreach (var box in taken) _placer.Take(box);
+        foreach (var box in PictureInk.Taken(chart, frame, size)) _placer.Take(box);
+        foreach (var line in PictureInk.Of(chart, frame)) _placer.Ink(line);
     }
 
-    /// <summary>Writes the words; gives those that found no place, with the letters that stand for them.</summary>
+    /// <summary>Finds the places; gives the words in theirs, and those that found none with the letters that stand for them.</summary>
     /// <param name="chart">The chart.</param>
     /// <param name="frame">Its scales.</param>
-    /// <param name="sheet">What is drawn on.</param>
     /// <param name="size">Height of the letters [px].</param>
-    /// <param name="taken">Where words stand already.</param>
-    public static IReadOnlyList<(string Sign, string Text)> Paint(EngineeringChart chart, PlotFrame frame, SvgSheet sheet, double size,
-        IEnumerable<LabelBox> taken)
+    public static (IReadOnlyList<PlacedWord> Words, IReadOnlyList<(string Sign, string Text)> Key) Place(EngineeringChart chart,
+        PlotFrame frame, double size)
     {
-        var labels = new PictureLabels(chart, frame, sheet, size, taken);
-        foreach (var line in PictureInk.Of(chart, frame)) labels._placer.Ink(line);
+        var labels = new PictureLabels(chart, frame, size);
         labels.Write();
-        return labels._key;
+        return (labels._words, labels._key);
     }
 
     private void Write()
@@ -67,8 +64,9 @@ internal sealed class PictureLabels
     private void Lying(string text, double value, double at, bool fromRight, string colour)
     {
         var (left, _, right, _) = _frame.Box;
-        Word(text, colour, (w, h) => (fromRight ? Steps(right - w - 4, left + 4) : Steps(left + 4, right - w - 4))
-            .SelectMany(x => new[] { (x, at - h - 3), (x, at + 3) }), Where(value));
+        if (Word(text, colour, (w, h) => (fromRight ? Steps(right - w - 4, left + 4) : Steps(left + 4, right - w - 4))
+            .SelectMany(x => new[] { (x, at - h - 3), (x, at + 3) }), Where(value)) is not { } box) return;
+        _words[^1] = _words[^1] with { Across = fromRight ? Edge.High : Edge.Low, Down = box.Top < at ? Edge.High : Edge.Low };
     }
 
     private void Standing(string text, double value, double at, string colour, bool lying)
@@ -86,8 +84,8 @@ internal sealed class PictureLabels
                 Where(value));
             return;
         }
-        if (lying) _sheet.Text(box.Left, box.Bottom - (0.3 * _size), text, "start", _size, colour: colour);
-        else _sheet.Text(box.Right - (0.3 * _size), box.Top, text, "end", _size, upright: true, colour: colour);
+        _words.Add(new PlacedWord([text], box, colour) { Upright = !lying, Across = lying || box.Left > at ? Edge.Low : Edge.High,
+            Down = lying ? Edge.Middle : Edge.Low });
     }
 
     private void Remark(Callout callout)
@@ -96,8 +94,7 @@ internal sealed class PictureLabels
         if (Word(callout.Text, Palette.Ink, (w, h) => Rings(x, y, w, h)) is not { } box) return;
         // From the point to the nearest place on the words' edge.
         var (toX, toY) = (Math.Clamp(x, box.Left, box.Right), Math.Clamp(y, box.Top, box.Bottom));
-        _sheet.Line(x, y, toX, toY, 1.2);
-        _sheet.Circle(x, y, 3, 0, Palette.Ink);
+        _words[^1] = _words[^1] with { Point = (x, y) };
         _placer.Ink([(x, y), (toX, toY)]);
     }
 
@@ -110,8 +107,11 @@ internal sealed class PictureLabels
             if (!double.IsFinite(points.X[i] + points.Y[i]) || points.Labels[i].Length == 0) continue;
             var (px, py) = (_frame.X.At(points.X[i]), y.At(points.Y[i]));
             var near = Near(px, py, points.Size);
-            if (points.X.Count <= MostLettered) Word(points.Labels[i], Palette.Quiet, near);
-            else Plain(points.Labels[i], Palette.Quiet, near);
+            var box = points.X.Count <= MostLettered ? Word(points.Labels[i], Palette.Quiet, near) : Plain(points.Labels[i], Palette.Quiet,
+                near);
+            if (box is null) continue;
+            _words[^1] = _words[^1] with { Names = (points, i), Across = Side(box.Value.Left, box.Value.Right, px),
+                Down = Side(box.Value.Top, box.Value.Bottom, py) };
         }
     }
 
@@ -128,8 +128,7 @@ internal sealed class PictureLabels
             if (lines.Count == 0) return null;
             var (w, h) = (lines.Max(l => TextLines.Width(l, _size)), 1.25 * _size * lines.Count);
             if (_placer.Place(tries(w, h).Select(t => new LabelBox(t.X, t.Y, t.X + w, t.Y + h))) is not { } box) continue;
-            for (var i = 0; i < lines.Count; i++)
-                _sheet.Text((box.Left + box.Right) / 2, box.Top + (1.25 * _size * (i + 0.76)), lines[i], "middle", _size, colour: colour);
+            _words.Add(new PlacedWord(lines, box, colour));
             return box;
         }
         return null;
@@ -142,8 +141,7 @@ internal sealed class PictureLabels
         var (w, h) = (_size, 1.1 * _size);
         var box = _placer.Place(tries(w, h).Select(t => new LabelBox(t.X, t.Y, t.X + w, t.Y + h)));
         _key.Add(box is null ? ("", where + text) : (sign, text));
-        if (box is { } at) _sheet.Text((at.Left + at.Right) / 2, at.Bottom - (0.22 * _size), sign, "middle", _size, bold: true,
-            colour: colour);
+        if (box is { } at) _words.Add(new PlacedWord([sign], at, colour) { StandsFor = text });
         return box;
     }
 
@@ -167,6 +165,8 @@ internal sealed class PictureLabels
             }
         }
     }
+
+    private static Edge Side(double low, double high, double at) => low > at ? Edge.Low : high < at ? Edge.High : Edge.Middle;
 
     private static IEnumerable<double> Steps(double from, double to)
     {

@@ -46,7 +46,7 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
 
     private static double Height(EngineeringChart chart, PictureForm form, Bars? bars, bool lying)
     {
-        if (!lying || bars is null) return form.PlotHeight;
+        if (!lying || bars is null || form.IsOneHeight) return form.PlotHeight;
         // Every bar is as high as the lines of its name.
         var lines = bars.Names.Max(n => NameLines(n, form).Count);
         var labels = bars.Labels.Count == 0 ? 1 : bars.Labels.Max(l => TextLines.Break(l, 0.2 * form.Width, form.Text).Count);

@@ -34,6 +34,12 @@ internal sealed class PlotScale
 
     public double High => Math.Max(_start, _end);
 
+    /// <summary>Where the axis begins and ends; powers of ten on an axis of ratios.</summary>
+    public (double From, double To) Ends => (_from, _to);
+
+    /// <summary>What stands at a place on paper; a power of ten on an axis of ratios.</summary>
+    public double From(double place) => _from + ((_to - _from) * ((place - _start) / (_end - _start)));
+
     /// <summary>Place on paper of a value.</summary>
     public double At(double value) => _start + ((_end - _start) * (((_log ? Math.Log10(value) : value) - _from) / (_to - _from)));
 

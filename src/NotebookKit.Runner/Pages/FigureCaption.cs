@@ -25,6 +25,11 @@ internal static class FigureCaption
             notes.Remove(note);
         }
 
+        // A page writes its words out in full: it knows its own size.
+        if (layout["annotations"] is JsonArray all
+            && all.OfType<JsonObject>().FirstOrDefault(n => NotebookCell.TextOf(n["name"]) == EngineeringChart.KeyName) is { } key)
+            all.Remove(key);
+
         return title.Length + remark.Length == 0 ? "" : $"<figcaption>{Part("b", Bare(title))}{Part("span", Bare(remark))}</figcaption>";
     }
 

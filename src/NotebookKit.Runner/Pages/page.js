@@ -116,12 +116,13 @@
     notes.forEach(function (note, i) {
       const box = boxes[i], w = box.width, h = box.height, tries = [[0, 0]];
       if (note.textangle === -90) {
-        for (const dx of [0, note.xanchor === "right" ? w + 3 : -w - 3])
+        for (const dx of [0, note.xanchor === "right" ? w + 6 : -w - 6])
           for (let y = 0; y + h <= area.h; y += 8) tries.push([dx, inside.top + y - box.top]);
       } else if (note.showarrow) {
         for (let dx = -200; dx <= 200; dx += 25) for (let dy = -100; dy <= 200; dy += 20) tries.push([dx, dy]);
       } else {
-        for (const dy of [0, h + 3, -h - 3]) for (let x = 0; x + w <= area.w; x += 12) tries.push([inside.left + x - box.left, dy]);
+        const other = note.yanchor === "bottom" ? [h + 6] : note.yanchor === "top" ? [-h - 6] : [h + 3, -h - 3];
+        for (const dy of [0].concat(other)) for (let x = 0; x + w <= area.w; x += 12) tries.push([inside.left + x - box.left, dy]);
       }
       let best = [0, 0], least = Infinity, meets = 0;
       for (const [dx, dy] of tries) {
@@ -136,7 +137,12 @@
       }
       if (meets) crowded.push(i);
       settled.push({ left: box.left + best[0], right: box.right + best[0], top: box.top + best[1], bottom: box.bottom + best[1] });
-      if (note.showarrow) { note.ax = (note.ax || 0) + best[0]; note.ay = (note.ay || 0) + best[1]; return; }
+      if (note.showarrow) {
+        const x = chart._fullLayout.xaxis.range, y = chart._fullLayout.yaxis.range;
+        note.ax += best[0] * (x[1] - x[0]) / area.w;
+        note.ay -= best[1] * (y[1] - y[0]) / area.h;
+        return;
+      }
       note.xshift = (note.xshift || 0) + best[0];
       note.yshift = (note.yshift || 0) - best[1];
     });
@@ -188,8 +194,11 @@
     for (const name of ["xaxis", "yaxis", "yaxis2"])
       if (layout[name] && layout[name].title && layout[name].title.text)
         layout[name].title.text = broken(layout[name].title.text, name === "xaxis" ? width - 60 : height - 130);
-    for (const note of layout.annotations || [])
+    for (const note of layout.annotations || []) {
+      // A letter stands for its word in the smallest figure only.
+      if (note.hovertext) { note.text = note.hovertext; delete note.hovertext; }
       if (note.text && note.textangle !== -90) note.text = broken(note.text, width - 110);
+    }
     for (const trace of figure.data) if (trace.name) trace.name = broken(trace.name, width - 110);
     const config = Object.assign({ displaylogo: false, showLink: false }, figure.config, { responsive: false });
     if (width < 520) config.displayModeBar = false;

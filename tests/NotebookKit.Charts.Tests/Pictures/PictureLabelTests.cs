@@ -9,9 +9,6 @@ namespace NotebookKit.Charts.Tests.Pictures;
 
 public sealed class PictureLabelTests
 {
-    private static readonly string[] Words = ["working", "water out", "proof pressure, 94.5 bar gauge", "apogee", "kept clear of people",
-        "best fill", "least of the three"];
-
     // The sizes of letters here are the guessed ones; what a browser makes of them is measured elsewhere.
     [Theory]
     [InlineData(true)]
@@ -21,7 +18,7 @@ public sealed class PictureLabelTests
         var words = 0;
         for (var seed = 0; seed < 60; seed++)
         {
-            var chart = Random(seed);
+            var chart = SeededCharts.Of(seed);
             var svg = XElement.Parse(wide ? chart.ToSvg() : chart.ToNarrowSvg());
             var boxes = Boxes(svg);
             var lines = svg.Descendants().Where(e => e.Name.LocalName == "polyline" && e.Parent!.Attribute("clip-path") is not null)
@@ -55,24 +52,6 @@ public sealed class PictureLabelTests
             && e.Value == "line at 0.5: limit");
         var bottom = XElement.Parse(chart.ToSvg()).Descendants().Single(e => e.Name.LocalName == "text" && e.Value == "Time [s]");
         Assert.True(Number(text, "y") > Number(bottom, "y"));
-    }
-
-    private static EngineeringChart Random(int seed)
-    {
-        var random = new Random(seed);
-        var x = new Series("Time", "s", [.. Enumerable.Range(0, 240).Select(i => i / 24.0)]);
-        var marks = Enumerable.Range(0, random.Next(1, 6)).Select(k =>
-        {
-            var (a, b, c, d) = (random.NextDouble(), random.NextDouble() * 3, random.NextDouble() * 6, random.NextDouble());
-            return (Mark)new Curve(x, new Series($"curve {k}", "bar gauge",
-                [.. x.Values.Select(t => 40 + (30 * a * Math.Sin((b * t) + c)) + (20 * d * Math.Cos(0.7 * b * t)))]));
-        }).ToList();
-        return new EngineeringChart("Seeded curves", Axis.For(x), new Axis("Pressure", "bar gauge")) { Marks = marks }
-            .With(new LimitLine(20 + (40 * random.NextDouble()), Words[random.Next(Words.Length)]),
-                new LimitLine(10 * random.NextDouble(), Words[random.Next(Words.Length)]) { IsVertical = true })
-            .With(new EventLine(10 * random.NextDouble(), Words[random.Next(Words.Length)]),
-                new EventLine(10 * random.NextDouble(), Words[random.Next(Words.Length)]))
-            .With(new Callout(10 * random.NextDouble(), 20 + (40 * random.NextDouble()), Words[random.Next(Words.Length)]));
     }
 
     private static List<(string Text, LabelBox Box)> Boxes(XElement svg) => [.. svg.Descendants().Where(e => e.Name.LocalName == "text")
