@@ -87,9 +87,9 @@ public sealed class PageWidthTests(AllNotebooksRun all)
             """));
         var breaks = await browser.Page.EvaluateAsync<string[]>("""
             Array.from(document.querySelectorAll("figure, table")).filter(e => e.checkVisibility())
-              .filter(e => e.tagName === "FIGURE" || e.querySelectorAll("tr").length <= 15).map(e => getComputedStyle(e).breakInside)
+              .filter(e => e.tagName === "FIGURE" || e.querySelectorAll("tr").length <= 8).map(e => getComputedStyle(e).breakInside)
             """);
-        // A table longer than a third of a sheet breaks between two rows; kept whole it would leave half a sheet empty.
+        // A table of more than eight rows breaks between two rows; kept whole it would leave half a sheet empty.
         Assert.All(breaks, how => Assert.Equal("avoid", how));
     }
 

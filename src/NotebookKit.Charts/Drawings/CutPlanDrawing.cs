@@ -8,6 +8,7 @@ namespace NotebookKit.Charts.Drawings;
 public static class CutPlanDrawing
 {
     private const double Paper = 170, Left = 14, Top = 14;
+    private const double NarrowPaper = 120, NarrowRoom = 92, NarrowLeft = 16, NarrowTop = 19;
 
     /// <summary>Draws the sheet.</summary>
     /// <param name="plan">The sheet and its pieces.</param>
@@ -47,7 +48,46 @@ public static class CutPlanDrawing
                 $"; the rest beyond {Mm(u.Millimeters)} mm stays whole" : "")}.");
         sheet.Text(4, bottom + 20, note + " Lengths in mm, drawn to scale.", size: 2.9, colour: Palette.Quiet);
         return new Drawing(plan.Title, note, sheet.Finish(Math.Max(Left + length * scale + 6, 8 + SvgSheet.WidthOf(note, 2.9) + 70),
-            bottom + 24, plan.Title, note));
+            bottom + 24, plan.Title, note))
+        {
+            Narrow = Narrow(plan, names, note),
+        };
+    }
+
+    // On a phone the sheet stands on end, and a piece too small for its name has its colour alone; the list below has both.
+    private static string Narrow(CutPlan plan, List<string> names, string note)
+    {
+        double length = plan.Length.Millimeters, width = plan.Width.Millimeters, scale = Math.Min(NarrowRoom / width, 190 / length);
+        double X(UnitsNet.Length across) => NarrowLeft + across.Millimeters * scale;
+        double Y(UnitsNet.Length along) => NarrowTop + along.Millimeters * scale;
+        var (sheet, right, bottom) = (new SvgSheet(), NarrowLeft + width * scale, NarrowTop + length * scale);
+        sheet.Text(4, 7, plan.Title, size: 4.6, bold: true);
+        sheet.Rectangle(NarrowLeft, NarrowTop, right - NarrowLeft, bottom - NarrowTop, Palette.Tint(Palette.Ink, 0.04), SvgSheet.Thick);
+        if (plan.Used is { } used) sheet.Line(NarrowLeft, Y(used), right, Y(used), dash: SvgSheet.Hidden);
+        foreach (var (name, corners) in plan.Pieces)
+        {
+            sheet.Path(corners.Select(c => (X(c.Across), Y(c.Along))), closed: true, fill: Palette.Tint(Palette.At(names.IndexOf(name)),
+                0.18));
+            var (xs, ys) = (corners.Select(c => X(c.Across)).ToList(), corners.Select(c => Y(c.Along)).ToList());
+            if (sheet.Wide(name) < 0.5 * (xs.Max() - xs.Min()) && 2 * sheet.Letters < ys.Max() - ys.Min())
+                sheet.Text(xs.Average(), ys.Average() + 1, name, "middle");
+        }
+
+        Dimension.Horizontal(sheet, NarrowLeft, right, NarrowTop - 4, NarrowTop, NarrowTop, Mm(width));
+        Dimension.Vertical(sheet, NarrowLeft - 6, NarrowTop, bottom, NarrowLeft, NarrowLeft, Mm(length));
+        Dimension.Head(sheet, right + 5, NarrowTop + 26, 0, 1);
+        sheet.Line(right + 5, NarrowTop, right + 5, NarrowTop + 24);
+        var y = bottom + 7;
+        foreach (var (name, place) in names.Select((n, i) => (n, i)))
+        {
+            sheet.Rectangle(4, y - 3, 5, 3.4, Palette.Tint(Palette.At(place), 0.18));
+            sheet.Text(11, y, $"{name}: {plan.Pieces.Count(p => p.Name == name)}");
+            y += 5;
+        }
+        y = sheet.Paragraph(4, y + 1, "Arrow: along the sheet, the direction its plies are drawn for." + (plan.Used is { } u
+            ? $" The rest beyond {Mm(u.Millimeters)} mm stays whole." : "") + " Lengths in mm, drawn to scale.", NarrowPaper - 8,
+            colour: Palette.Quiet);
+        return sheet.Finish(NarrowPaper, y, plan.Title, note);
     }
 
     private static string Mm(double mm) => mm.ToString("0.#", CultureInfo.InvariantCulture);

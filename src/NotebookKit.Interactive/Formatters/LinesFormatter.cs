@@ -16,9 +16,10 @@ internal static class LinesFormatter
         writer.Write("<table class=\"nk-lines\"><tbody>");
         foreach (var line in all)
         {
-            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td "
-                + $"class=\"nk-value{(line.Value.Length > LongestOnOneLine ? " nk-long" : "")}\">{Escape.Text(line.Value)}</td>");
-            if (notes) writer.Write($"<td class=\"nk-note\">{Escape.Text(line.Note)}</td>");
+            var (isLong, alone) = (line.Value.Length > LongestOnOneLine, notes && line.Note.Length == 0);
+            writer.Write($"<tr><th scope=\"row\">{Escape.Text(line.Name)}</th><td class=\"nk-value{(isLong ? " nk-long" : "")}\""
+                + $"{(alone ? " colspan=\"2\"" : "")}>{Escape.Text(line.Value)}</td>");
+            if (notes && !alone) writer.Write($"<td class=\"nk-note\">{Escape.Text(line.Note)}</td>");
             writer.Write("</tr>");
         }
         writer.Write("</tbody></table>");

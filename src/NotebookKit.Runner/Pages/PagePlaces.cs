@@ -62,6 +62,6 @@ internal sealed partial class PagePlaces
     [GeneratedRegex("^<div class=\"nk-out nk-result\" data-of=\"(?<type>[A-Za-z]+)\"")]
     private static partial Regex Type();
 
-    [GeneratedRegex("<svg.*</svg>", RegexOptions.Singleline)]
+    [GeneratedRegex("<svg.*?</svg>", RegexOptions.Singleline)]
     private static partial Regex Svg();
 }

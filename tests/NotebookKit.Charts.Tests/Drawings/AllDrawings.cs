@@ -40,6 +40,8 @@ internal static class AllDrawings
             ["proof"] = curlew.Stage.Proof.Plan().Draw(),
             ["line, nothing said"] = PadPlumbing.Of(DesignSheets.FillOf(curlew.Stage)).Draw(),
             ["line"] = PadPlumbing.Of(DesignSheets.FillOf(curlew.Stage), curlew.Stage.Pad).Draw(),
+            ["cut plan"] = Curlew.Nest.Draw(),
+            ["calendar"] = Curlew.Calendar.Draw(),
         };
         foreach (var stage in godwit.Stages)
         {

@@ -17,6 +17,8 @@
     const box = e.getBoundingClientRect();
     if ((box.right > wide + 1 || box.left < -1) && !scrolls(e)) found.push("Off the screen, from " + Math.round(box.left) + " to " + Math.round(box.right) + " px: " + name(e));
   }
+  for (const i of document.images)
+    if (i.complete && !i.naturalWidth) found.push("Picture not shown: " + (i.alt || i.src).slice(0, 60));
   for (const a of document.querySelectorAll("a[href^='#']"))
     if (!document.getElementById(decodeURIComponent(a.getAttribute("href").slice(1)))) found.push("Leads nowhere: " + name(a));
   for (const e of document.querySelectorAll("a[href], button, summary, input, select"))
