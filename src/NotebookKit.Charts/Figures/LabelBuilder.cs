@@ -1,3 +1,4 @@
+using NotebookKit.Charts.Marks;
 using NotebookKit.Charts.Pictures;
 using NotebookKit.Charts.Theme;
 
@@ -13,7 +14,13 @@ internal static class LabelBuilder
             yield return Above(EngineeringChart.RemarkName, LayoutBuilder.Remark(chart), 4 + (LayoutBuilder.RemarkStep * key.Count));
         if (key.Count > 0) yield return Above(EngineeringChart.KeyName, key, 4);
         if (words.Frame is not { } frame) yield break;
-        foreach (var word in words.Words.Where(w => w.Names is null)) yield return Placed(word, frame);
+        foreach (var word in words.Words.Where(w => w.Names is null))
+        {
+            var node = Placed(word, frame);
+            // Over the colours of a map the letters need ground of their own.
+            if (chart.Marks.Any(m => m is Field)) node.Add("bgcolor", Palette.Tint(Palette.Paper, 0.75));
+            yield return node;
+        }
     }
 
     /// <summary>The lines of a word as a figure takes them.</summary>

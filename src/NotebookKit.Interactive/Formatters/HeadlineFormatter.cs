@@ -8,11 +8,14 @@ internal static class HeadlineFormatter
 {
     public const string Mime = "application/vnd.notebookkit.headline+json";
 
+    // A number and its unit stand on one line; words take the room of two numbers.
+    private const int LongestNumber = 20;
+
     public static void Html(IEnumerable<Headline> headlines, TextWriter writer)
     {
         writer.Write("<dl class=\"headlines\">");
         foreach (var headline in headlines)
-            writer.Write($"<div><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
+            writer.Write($"<div{(headline.Value.Length > LongestNumber ? " class=\"long\"" : "")}><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
         writer.Write("</dl>");
     }
 

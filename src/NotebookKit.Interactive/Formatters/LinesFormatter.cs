@@ -6,7 +6,7 @@ namespace NotebookKit.Interactive.Formatters;
 internal static class LinesFormatter
 {
     // A number and its unit stay on one line; a sentence may not push the table out of the page.
-    private const int LongestOnOneLine = 44;
+    private const int LongestOnOneLine = 32;
 
     public static void Html(IEnumerable<ResultLine> lines, TextWriter writer)
     {

@@ -25,15 +25,21 @@ internal static class AnswerBlock
     /// <param name="places">Knows the page's picture.</param>
     public static string Section(NotebookAnswer answer, PagePlaces places) =>
         Verdicts(answer.Verdicts) + Numbers(answer.Numbers) + RequirementBlock.Tables(answer) is { Length: > 0 } html
-        ? $"<section class=\"answer\" aria-label=\"{Label(answer)}\"><p class=\"label\">{Label(answer)}</p>{Picture(places)}{html}"
+        ? $"<section class=\"answer\" aria-label=\"{Label(answer)}\"><p class=\"label\">{Label(answer)}</p>{Beside(places)}{html}"
             + "</section>\n"
         : "";
 
-    /// <summary>The page's picture; empty where it has none.</summary>
+    /// <summary>The page's picture, as wide as the page; empty where it has none.</summary>
     /// <param name="places">Knows it.</param>
-    public static string Picture(PagePlaces places) => places.Picture.Length == 0 ? ""
-        : $"<img class=\"picture {(places.IsDrawing ? "drawing" : "still")}\" src=\"{places.Picture}\" "
+    public static string Picture(PagePlaces places) => places.Picture.Length == 0 ? "" : "<picture><source "
+        + $"media=\"(max-width: 600px)\" srcset=\"{places.NarrowPicture}\">{Image(places, places.Picture)}</picture>";
+
+    private static string Image(PagePlaces places, string source) =>
+        $"<img class=\"picture {(places.IsDrawing ? "drawing" : "still")}\" src=\"{source}\" "
             + $"alt=\"{Escape.Text(places.PictureWords.Trim())}\">";
+
+    // Beside the numbers there is no room for the wide form.
+    private static string Beside(PagePlaces places) => places.NarrowPicture.Length == 0 ? "" : Image(places, places.NarrowPicture);
 
     // A notebook that failed gives none.
     private static string Label(NotebookAnswer answer) =>

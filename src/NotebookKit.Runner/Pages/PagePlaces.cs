@@ -14,6 +14,9 @@ internal sealed partial class PagePlaces
     /// <summary>A still picture as a data link, for the head of the page; empty where the page shows none.</summary>
     public string Picture { get; private set; } = "";
 
+    /// <summary>The same for a narrow place; the same picture where it has one form only.</summary>
+    public string NarrowPicture { get; private set; } = "";
+
     /// <summary>What the picture shows.</summary>
     public string PictureWords { get; private set; } = "";
 
@@ -46,11 +49,13 @@ internal sealed partial class PagePlaces
     public void Look(string html, string words)
     {
         var drawing = html.StartsWith("<div class=\"nk-out nk-drawing\"", StringComparison.Ordinal);
-        if ((Picture.Length > 0 && (IsDrawing || !drawing)) || Svg().Match(html) is not { Success: true } svg) return;
-        Picture = "data:image/svg+xml;base64,"
-            + Convert.ToBase64String(System.Text.Encoding.UTF8.GetBytes(Named(svg.Value)));
+        if ((Picture.Length > 0 && (IsDrawing || !drawing)) || Svg().Matches(html) is not { Count: > 0 } forms) return;
+        (Picture, NarrowPicture) = (Link(forms[0].Value), Link(forms[^1].Value));
         (PictureWords, IsDrawing) = (words, drawing);
     }
+
+    private static string Link(string svg) => "data:image/svg+xml;base64,"
+        + Convert.ToBase64String(System.Text.Encoding.UTF8.GetBytes(Named(svg)));
 
     // As a file of its own a drawing says which language it is in.
     private static string Named(string svg) => svg.Contains("xmlns=", StringComparison.Ordinal) ? svg

@@ -23,17 +23,19 @@
       layout[name].automargin = true;
       layout[name].title = Object.assign({}, layout[name].title, { standoff: narrow ? 4 : 10, font: { size: narrow ? 12 : 14 } });
       if (narrow) layout[name].nticks = name === "xaxis" ? 6 : 8;
-      if (layout[name].type === "category" && narrow && name === "yaxis") {
-        // Long names beside lying bars take several short lines.
+      if (layout[name].type === "category" && name === "yaxis") {
+        // Every lying bar has its name; long ones take several short lines.
+        const room = narrow ? 98 : 210;
         const names = [];
         for (const trace of figure.data) for (const each of trace.y || []) if (!names.includes(each)) names.push(each);
         layout[name].tickvals = names;
-        layout[name].ticktext = names.map(function (each) { return broken(each, 98); });
+        layout[name].ticktext = names.map(function (each) { return broken(each, room); });
+        const lines = layout[name].ticktext.reduce(function (sum, each) { return sum + each.split("<br>").length + (narrow ? 0.8 : 0.4); }, 0);
+        layout.height = Math.max(height, Math.round(80 + (narrow ? 15 : 17) * lines));
+        if (!narrow) continue;
         layout[name].title.text = "";
         if (layout.xaxis.range && figure.data.some(function (trace) { return trace.text; })) layout.xaxis.range = [layout.xaxis.range[0], 1.3 * layout.xaxis.range[1]];
         for (const trace of figure.data) if (Array.isArray(trace.text)) trace.text = trace.text.map(function (each) { return broken(each, 98); });
-        const lines = layout[name].ticktext.reduce(function (sum, each) { return sum + each.split("<br>").length + 0.8; }, 0);
-        layout.height = Math.max(height, Math.round(80 + 15 * lines));
       }
     }
     return layout;
@@ -129,7 +131,7 @@
         const at = { left: box.left + dx, right: box.right + dx, top: box.top + dy, bottom: box.bottom + dy };
         const out = w * h - overlap(at, inside);
         let cost = 0.02 * Math.hypot(dx, dy) + (out > 1 ? 1000 + out : 0);
-        let hits = 0;
+        let hits = out > 1 ? 1 : 0;
         for (const other of settled) if (overlap(at, other) > 0) { hits++; cost += 2000 + overlap(at, other); }
         for (const p of ink) if (p[0] > at.left - 2 && p[0] < at.right + 2 && p[1] > at.top - 1 && p[1] < at.bottom + 1) { hits++; cost += 100; }
         for (const p of rules) if (p[0] > at.left + 2 && p[0] < at.right - 2 && p[1] > at.top + 2 && p[1] < at.bottom - 2) { hits++; cost += 100; }

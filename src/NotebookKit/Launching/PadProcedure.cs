@@ -121,7 +121,12 @@ public sealed record PadProcedure : Result
 
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines => [.. Rules.Select(r => new ResultLine(Capital(Name(r.State)),
-        r.Longest?.Show() ?? r.SetBy, $"{r.Stand} Then: {string.Join(", ", r.Next.Select(Name))}."))];
+        r.Longest?.Show() ?? r.SetBy, $"{(r.Longest is null ? "" : Capital(r.SetBy) + ". ")}{Standing(r)} Then: "
+            + $"{string.Join(", ", r.Next.Select(Name))}."))];
+
+    // Where everybody stands under pressure is said once.
+    private string Standing(PadStateRule rule) => rule.State != PadState.Filling && rule.Stand == Rule(PadState.Filling).Stand
+        ? "Everybody as while filling." : rule.Stand;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFilling;
@@ -146,8 +151,8 @@ public sealed record PadProcedure : Result
             PadState.Filling => new(state, [PadState.Holding, PadState.Full, PadState.Venting], away, Times.Fill * 2,
                 Times.Fill is null ? "not given" : "twice the planned fill time", "shut the fill valve and vent; something leaks or is "
                     + "shut."),
-            PadState.Holding => new(state, [PadState.Filling, PadState.Full, PadState.Venting], away, Times.Stand, Standing, "vent."),
-            PadState.Full => new(state, [PadState.Holding, PadState.Armed, PadState.Venting], away, Times.Stand, Standing, "vent."),
+            PadState.Holding => new(state, [PadState.Filling, PadState.Full, PadState.Venting], away, Times.Stand, WhileStanding, "vent."),
+            PadState.Full => new(state, [PadState.Holding, PadState.Armed, PadState.Venting], away, Times.Stand, WhileStanding, "vent."),
             PadState.Armed => new(state, [PadState.Released, PadState.Misfire, PadState.Full, PadState.Venting], away, LongestArmed,
                 "common practice, no source", "lock the release from afar, or vent."),
             PadState.Released => new(state, Times.HasSecondStage ? [PadState.Misfire, PadState.Safe] : [PadState.Safe, PadState.Misfire],
@@ -161,7 +166,7 @@ public sealed record PadProcedure : Result
         };
     }
 
-    private string Standing => Times.Stand is null ? "not given" : "what sun and rating leave";
+    private string WhileStanding => Times.Stand is null ? "not given" : "what sun and rating leave";
 
     private static IEnumerable<string> Steps(PadState state) => state switch
     {

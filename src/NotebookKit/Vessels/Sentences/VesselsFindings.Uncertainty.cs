@@ -72,10 +72,12 @@ internal static partial class VesselsFindings
             "No batch is named: all tests and the vessel in hand are taken as made in one. Name the batch of each where hands, "
             + "sleeve or resin changed.");
 
-    internal static Finding PartHasNeverGivenWay(string partName, int held) =>
-        Finding.Note(
-            $"The {partName} has never given way in a test: its ratio and its scatter are "
-            + $"{(held == 0 ? "the assumed ones" : "mostly the assumed ones")}. A test that ends there would teach most of it.");
+    internal static Finding PartsHaveNeverGivenWay(IReadOnlyList<string> partNames, bool held) =>
+        Finding.Note(partNames.Count == 1
+            ? $"The {partNames[0]} has never given way in a test: its ratio and its scatter are "
+            + $"{(held ? "mostly the assumed ones" : "the assumed ones")}. A test that ends there would teach most of it."
+            : $"{partNames.Count} parts have never given way in a test: {string.Join("; ", partNames)}. Their ratios and scatters are "
+            + $"{(held ? "mostly the assumed ones" : "the assumed ones")}; a test that ends in one of them would teach most of it.");
 
     internal static Finding PartHasGivenWayOnce(string partName) =>
         Finding.Note($"The {partName} has given way once: that sets the level, not the scatter, which is still mostly the assumed one.");

@@ -137,8 +137,9 @@ public sealed record PartLearning : Result
             var findings = new List<Finding>();
             if (Tests.Count > 0 && Batch.Length == 0 && Tests.All(t => t.Batch.Length == 0))
                 findings.Add(VesselsFindings.NoBatchIsNamed());
-            foreach (var part in Parts.Where(p => p.Bursts == 0))
-                findings.Add(VesselsFindings.PartHasNeverGivenWay(part.Part.Name, part.Held));
+            foreach (var held in new[] { false, true })
+                if (Parts.Where(p => p.Bursts == 0 && p.Held > 0 == held).Select(p => p.Part.Name).ToList() is { Count: > 0 } names)
+                    findings.Add(VesselsFindings.PartsHaveNeverGivenWay(names, held));
             foreach (var part in Parts.Where(p => p.Bursts == 1))
                 findings.Add(VesselsFindings.PartHasGivenWayOnce(part.Part.Name));
             foreach (var part in Parts.Where(p => p.Scatter > HighestStudied))

@@ -131,7 +131,7 @@ public class PartEvidenceTests
 
         Assert.True(learned.BBasis <= learned.Weakest.BBasis && learned.ABasis < learned.BBasis);
         Assert.Equal(ResultStatus.Completed, learned.Status);
-        Assert.Contains(learned.Findings, f => f.Message.Contains("has never given way", StringComparison.Ordinal));
+        Assert.Single(learned.Findings, f => f.Message.Contains("never given way", StringComparison.Ordinal));
         Assert.NotEmpty(learned.Cautions);
     }
 
