@@ -15,9 +15,12 @@ public sealed record StockItem(string Name, string Kind, Length? Length, Length?
     /// <summary>Hardener by mass over resin by mass, from the data sheet; none where it isn't given.</summary>
     public Ratio? HardenerPerResin { get; init; }
 
+    /// <summary>Pieces left; none where it isn't given, or it goes by length or mass.</summary>
+    public int? Pieces { get; init; }
+
     /// <summary>Price; none where it isn't given.</summary>
     public MaterialPrice? Price { get; init; }
 
     /// <summary>The same for a shopping list.</summary>
-    public ShelfItem ToShelf() => new(Name) { Length = Length, Width = Width, Mass = Mass, Price = Price };
+    public ShelfItem ToShelf() => new(Name) { Length = Length, Width = Width, Mass = Mass, Pieces = Pieces, Price = Price };
 }

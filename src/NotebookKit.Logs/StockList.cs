@@ -6,7 +6,7 @@ namespace NotebookKit.Logs;
 
 /// <summary>
 /// What lies on the shelf, read from comma-separated text with units in the header:
-/// <c>item [text], kind [text], length [m], width [mm], mass [g], pot life [min], hardener [%], price [text]</c>.
+/// <c>item [text], kind [text], length [m], width [mm], mass [g], pot life [min], hardener [%], pieces [-], price [text]</c>.
 /// </summary>
 public sealed record StockList
 {
@@ -125,8 +125,13 @@ public sealed record StockList
             Number("pot life", "s") is { } life ? Duration.FromMinutes(life / 60) : null)
         {
             HardenerPerResin = Number("hardener", "-") is { } share ? Ratio.FromPercent(100 * share) : null,
+            Pieces = Pieces(),
             Price = Price(),
         };
+
+        int? Pieces() => Number("pieces", "-") is not { } pieces ? null : pieces == Math.Floor(pieces) && pieces <= 10_000 ? (int)pieces
+            : throw new LogFormatException(file, number, "pieces", $"'{Excerpt.Of(cells[header["pieces"].Column])}' is no number of pieces",
+                "write a whole number, 0 to 10000.");
 
         MaterialPrice? Price()
         {

@@ -52,6 +52,7 @@ public class ExtremeLogTests
     [InlineData("mass [lb]", "1e307")]
     [InlineData("pot life [h]", "1e306")]
     [InlineData("hardener [%]", "1e308")]
+    [InlineData("pieces [%]", "1e308")]
     public void A_stock_list_with_an_extreme_number_is_refused_with_its_line(string column, string number)
     {
         var error = Assert.Throws<LogFormatException>(() => StockList.Parse(

@@ -24,8 +24,9 @@ internal static class FieldTraces
         trace.SetProperty("connectgaps", false);
         trace.SetProperty("colorbar", new Node
         {
-            { "title", new Node { { "text", Escape.Figure(field.ScaleTitle) }, { "side", "right" }, { "font", new Node { { "size", 13 } } } } },
-                { "thickness", 16 },
+            { "title", new Node { { "text", Escape.Figure(field.ScaleTitle) }, { "side", "right" },
+                { "font", new Node { { "size", 13 } } } } },
+            { "thickness", 16 },
                 { "outlinewidth", 0 }, { "separatethousands", true },
         });
         trace.SetProperty(

@@ -17,8 +17,8 @@ internal static class LabelBuilder
         foreach (var word in words.Words.Where(w => w.Names is null))
         {
             var node = Placed(word, frame);
-            // Over the colours of a map the letters need ground of their own.
-            if (chart.Marks.Any(m => m is Field)) node.Add("bgcolor", Palette.Tint(Palette.Paper, 0.75));
+            // Over the colours of a map or of bars the letters need ground of their own.
+            if (chart.Marks.Any(m => m is Field or Bars or Histogram)) node.Add("bgcolor", Palette.Tint(Palette.Paper, 0.85));
             yield return node;
         }
     }

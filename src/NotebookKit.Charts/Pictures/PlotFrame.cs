@@ -32,7 +32,7 @@ internal sealed record PlotFrame((double Left, double Top, double Right, double 
         var box = (Left: left, Top: top, Right: right, Bottom: bottom);
         var x = namesX.Count > 0 ? Names(namesX.Count, box.Left, box.Right)
             : new PlotScale(chart.X, Across(chart, lying), box.Left, box.Right,
-            exact: !lying && !chart.Marks.Any(m => m is Points or Histogram));
+            exact: field is not null || (!lying && !chart.Marks.Any(m => m is Points or Histogram)));
         var frame = new PlotFrame(box, x, y, twin, namesX, namesY);
         return chart.EqualScale ? frame.Equal(chart) : frame;
     }

@@ -40,7 +40,7 @@ internal static partial class NewCommand
         design.Write(Path.Combine(folder, DesignRequest.InFolder));
         File.WriteAllText(Path.Combine(folder, "design.schema.json"), DesignSchema.Text);
         File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
-            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],price [text]\n");
+            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],pieces [-],price [text]\n");
         File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
         File.WriteAllText(Path.Combine(folder, "day.json"), DayFile(design.Stages.Count));
         NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);

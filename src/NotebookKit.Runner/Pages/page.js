@@ -79,7 +79,9 @@
   function ruled(chart) {
     const points = [];
     for (const path of chart.querySelectorAll(".shapelayer path")) {
-      if (path.style.fillOpacity === "1" && path.style.fill !== "none" && !path.style.strokeDasharray) continue;
+      // A tinted part is no line.
+      const area = path.getBBox();
+      if (area.width > 1 && area.height > 1) continue;
       const matrix = path.getScreenCTM(), length = path.getTotalLength();
       for (let at = 0; at <= length; at += 3) {
         const p = path.getPointAtLength(at).matrixTransform(matrix);

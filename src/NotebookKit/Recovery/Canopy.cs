@@ -20,6 +20,9 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
     /// <summary>Number of equal canopies opened together; 1 to 4.</summary>
     public int Count { get; init; } = 1;
 
+    /// <summary>Number of gores that one canopy is sewn from; 4 to 32; none where it isn't given, or the canopy is bought.</summary>
+    public int? Gores { get; init; }
+
     /// <summary>
     /// A drag coefficient of one's own on the nominal area, from drop tests [-]; 0.2 to 1.2. The handbook's band where none is given.
     /// Figures of 1.5 and more that sellers quote are on another, smaller area.
@@ -78,6 +81,7 @@ public sealed partial record Canopy(CanopyType Type, Length NominalDiameter)
         if (Diameters.Find(NominalDiameter, "nominal diameter of the canopy", "Measure the cloth laid flat.")
             is { } size) findings.Add(size);
         if (Count is < 1 or > 4) findings.Add(RecoveryFindings.NumberOfCanopiesOutOfRange(Count));
+        if (Gores is < 4 or > 32) findings.Add(RecoveryFindings.NumberOfGoresOutOfRange(Gores.Value));
         if (DragCoefficient is { } drag && new ValidRange<double>(0.2, 1.2).Find(drag, "drag coefficient of the canopy",
             "It is on the nominal (constructed) area; figures of 1.5 and more are on another area.") is { } wrong)
             findings.Add(wrong);

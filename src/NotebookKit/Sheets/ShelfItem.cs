@@ -15,6 +15,9 @@ public sealed record ShelfItem(string Name)
     /// <summary>Mass left; none where it isn't given.</summary>
     public Mass? Mass { get; init; }
 
+    /// <summary>Pieces left; none where it isn't given.</summary>
+    public int? Pieces { get; init; }
+
     /// <summary>Price; none where it isn't given.</summary>
     public MaterialPrice? Price { get; init; }
 

@@ -26,15 +26,17 @@ public sealed record ShoppingItem(string Name, string For)
 
     /// <summary>What lies on the shelf, in words.</summary>
     public string OnShelf => Length is not null && Shelf?.Length is { } l ? $"{Digits.Round(l.Meters)} m"
-        : Mass is not null && Shelf?.Mass is { } m ? $"{Digits.Round(m.Grams)} g" : "not given";
+        : Mass is not null && Shelf?.Mass is { } m ? $"{Digits.Round(m.Grams)} g" : Pieces is not null && Shelf?.Pieces is { } p ? $"{p}"
+        : "not given";
 
     /// <summary>Share of the need that has to be bought [-]: 0 where the shelf holds enough, 1 where none is known to be there.</summary>
     public double ToBuyShare => Length is { } l && Shelf?.Length is { } sl ? Math.Max(0, 1 - (sl / l))
-        : Mass is { } m && Shelf?.Mass is { } sm ? Math.Max(0, 1 - (sm / m)) : 1;
+        : Mass is { } m && Shelf?.Mass is { } sm ? Math.Max(0, 1 - (sm / m))
+        : Pieces is { } p && Shelf?.Pieces is { } sp ? Math.Max(0, 1 - ((double)sp / p)) : 1;
 
     /// <summary>What has to be bought, in words.</summary>
     public string ToBuy => ToBuyShare <= 0 ? "nothing" : Length is { } l ? $"{Digits.Round(l.Meters * ToBuyShare)} m"
-        : Mass is { } m ? $"{Digits.Round(m.Grams * ToBuyShare)} g" : Needed;
+        : Mass is { } m ? $"{Digits.Round(m.Grams * ToBuyShare)} g" : Pieces is { } p ? $"{p - Math.Min(p, Shelf?.Pieces ?? 0)}" : Needed;
 
     /// <summary>Cost of what is used, in the price's currency; none where the price isn't given or is of another kind.</summary>
     public double? Cost => Shelf?.Price is not { } price ? null : price.Per switch

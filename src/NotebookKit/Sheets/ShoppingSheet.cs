@@ -103,7 +103,26 @@ public sealed record ShoppingSheet : Result, ISheet
             .. Ends("nozzle end", vessel.NozzleEnd), .. Ends("forward end", vessel.ForwardEnd),
             .. others,
         ];
-        return new(name, cuts, cups, [.. items.Select(i => i with { Shelf = i.Shelf ?? shelf.FirstOrDefault(s => s.Is(i.Name)) })]);
+        return new(name, cuts, cups, OnShelf(items, shelf));
+    }
+
+    // A piece on the shelf serves one need only: the second seal finds what the first one leaves.
+    private static List<ShoppingItem> OnShelf(IEnumerable<ShoppingItem> items, IReadOnlyList<ShelfItem> shelf)
+    {
+        Dictionary<string, int> taken = new(StringComparer.Ordinal);
+        List<ShoppingItem> all = [];
+        foreach (var item in items)
+        {
+            var found = item.Shelf ?? shelf.FirstOrDefault(s => s.Is(item.Name));
+            if (found?.Pieces is { } pieces && item.Pieces is { } needed)
+            {
+                var before = taken.GetValueOrDefault(found.Name);
+                found = found with { Pieces = Math.Max(0, pieces - before) };
+                taken[found.Name] = before + needed;
+            }
+            all.Add(item with { Shelf = found });
+        }
+        return all;
     }
 
     private static IEnumerable<ShoppingItem> Resin(PressureVessel vessel, Layup layup, ResinPlanResult? cups)

@@ -12,7 +12,7 @@ using UnitsNet.Units;
 namespace NotebookKit.Sheets;
 
 /// <summary>Patterns of one stage at full size: fins, jig with slots, fin marks around the body, marks to cut sleeves by, cloth plies,
-/// cap discs; and the fins laid on their stock sheet.
+/// cap discs, gores of the canopy; and the fins laid on their stock sheet.
 /// Source: geometry of the design; what is cut longer, the cut list's.</summary>
 public sealed record TemplateSheet : Result
 {
@@ -97,7 +97,10 @@ public sealed record TemplateSheet : Result
             else left.Add($"The {end} has no cap discs: no pattern of discs.");
         }
 
-        if (canopy is not null) left.Add("The design doesn't say how many gores its canopy has: no pattern of gores.");
+        if (canopy is not null && CanopyGore.Of(canopy) is { } gore) templates.Add(GorePattern.Of(gore, canopy));
+        else if (canopy is { Gores: null }) left.Add("The design doesn't say how many gores its canopy has "
+            + "(\"gores\"): no pattern of gores.");
+        else if (canopy is not null) left.Add("Gores are drawn for a flat circular and a hemispherical canopy alone: no pattern of gores.");
         return new(name, templates, nests, left);
     }
 

@@ -31,8 +31,8 @@ public sealed class LiveWordTests
             double Y(double value) => (y.To - value) / (y.To - y.From) * height;
             var boxes = layout.GetProperty("annotations").EnumerateArray().Where(a => a.GetProperty("xref").GetString() == "x")
                 .Select(a => Box(a, X, Y)).ToList();
-            var lines = figure.RootElement.GetProperty("data").EnumerateArray().SelectMany(t => Dense([.. t.GetProperty("x").EnumerateArray()
-                .Zip(t.GetProperty("y").EnumerateArray(), (a, b) => (X(a.GetDouble()), Y(b.GetDouble())))]))
+            var lines = figure.RootElement.GetProperty("data").EnumerateArray()
+                .SelectMany(t => Dense([.. t.GetProperty("x").EnumerateArray().Zip(t.GetProperty("y").EnumerateArray(), (a, b) => (X(a.GetDouble()), Y(b.GetDouble())))]))
                 .Concat(chart.Limits.SelectMany(l => Rule(l.IsVertical, l.Value))).Concat(chart.Events.SelectMany(e => Rule(true, e.At)))
                 .ToList();
             words += boxes.Count;
@@ -40,13 +40,14 @@ public sealed class LiveWordTests
             {
                 Assert.DoesNotContain(lines, p => p.X > box.Left && p.X < box.Right && p.Y > box.Top && p.Y < box.Bottom);
                 Assert.DoesNotContain(boxes, b => b.Box != box && b.Box.Meets(box));
-                Assert.True(box.Left >= 0 && box.Right <= width && box.Top >= 0 && box.Bottom <= height, $"{seed}: {text} leaves the area.");
+                Assert.True(box.Left >= 0 && box.Right <= width && box.Top >= 0 && box.Bottom <= height,
+                    $"{seed}: {text} leaves the area.");
             }
 
             // Nothing is lost: every word stands in the area or in the key above it.
             var all = layout.GetProperty("annotations").GetRawText().Replace("<br>", " ", StringComparison.Ordinal);
-            Assert.All(chart.Limits.Select(l => l.Label).Concat(chart.Events.Select(e => e.Label)).Concat(chart.Callouts.Select(c => c.Text)),
-                k => Assert.All(k.Split(' '), w => Assert.Contains(w, all, StringComparison.Ordinal)));
+            Assert.All(chart.Limits.Select(l => l.Label).Concat(chart.Events.Select(e => e.Label))
+                .Concat(chart.Callouts.Select(c => c.Text)), k => Assert.All(k.Split(' '), w => Assert.Contains(w, all, StringComparison.Ordinal)));
 
             IEnumerable<(double X, double Y)> Rule(bool upright, double value) => upright ? Dense([(X(value), 0), (X(value), height)])
                 : Dense([(0, Y(value)), (width, Y(value))]);

@@ -208,6 +208,8 @@ public class DemoDataTests
         Assert.All(list.Of("veil"), s => Assert.NotNull(MaterialLibrary.Typical.Veil(s.Name)));
         Assert.All(list.Of("resin"), s => Assert.NotNull(MaterialLibrary.Typical.Resin(s.Name)));
         Assert.Equal(50, list.Of("tape")[0].Width!.Value.Millimeters, 9);
+        Assert.Equal(2, list.Items.Single(i => i.Name == "O-ring").Pieces);
+        Assert.Null(list.Of("sleeve")[0].Pieces);
         Assert.Equal(40, list.Of("resin")[0].PotLife!.Value.Minutes, 9);
     }
 

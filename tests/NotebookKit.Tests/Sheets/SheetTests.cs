@@ -166,6 +166,20 @@ public sealed class SheetTests
             of.Items.Where(i => i.Name.StartsWith(name, StringComparison.Ordinal)).Sum(i => i.Cost!.Value);
     }
 
+    // Two rings for the nozzle end and one for the forward end, of two that lie there; one closure of two.
+    [Fact]
+    public void A_piece_on_the_shelf_serves_one_need_only()
+    {
+        var list = DesignSheets.Of(Curlew.Stage, Curlew.Site, [new ShelfItem("O-ring") { Pieces = 2 },
+            new ShelfItem("domed closure aluminium 6061-T6 3 mm") { Pieces = 1 }, new ShelfItem("threaded fitting")]).Shopping!;
+        Assert.Equal([("2", "nothing"), ("0", "1")], Of("O-ring"));
+        Assert.Equal([("1", "nothing"), ("0", "1")], Of("domed closure"));
+        Assert.Equal([("not given", "1")], Of("threaded fitting"));
+
+        List<(string, string)> Of(string name) => [.. list.Items.Where(i => i.Name.StartsWith(name, StringComparison.Ordinal))
+            .Select(i => (i.OnShelf, i.ToBuy))];
+    }
+
     [Theory]
     [InlineData("9.80 EUR/m", 9.8, PricedBy.Metre)]
     [InlineData("24 EUR/kg", 24, PricedBy.Kilogram)]

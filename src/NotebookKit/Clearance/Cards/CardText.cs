@@ -85,8 +85,11 @@ internal static class CardText
                 + $"{landings.Axes(Ninety).Minor.Show()}", $"semi-axes about {landings.MeanEast.Show()} east, "
                 + $"{landings.MeanNorth.Show()} north");
         if (scatter?.AboveCeiling is { } above) yield return new("Above the ceiling", above.ToString());
-        if (scatter?.OffField is { } off) yield return new(Name(own, "Off the field"), off.ToString());
+        if (scatter?.OffField is { } off) yield return new(Name(own, "Off the field"), off.ToString(),
+            OfFlights(scatter));
     }
+
+    public static string OfFlights(DispersionResult scatter) => $"95 % interval of {scatter.Plan.Flights} computed flights";
 
     public static string WindCheck(LaunchSite site, WindLimits? wind) => wind is null
         ? "Wind measured at the rail: the limit is not shown."

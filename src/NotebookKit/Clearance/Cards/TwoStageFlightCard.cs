@@ -167,7 +167,8 @@ card.AddRange(evidence.Against);
             $"{spent.LandingEast.Show(LengthUnit.Meter)} east, {spent.LandingNorth.Show(LengthUnit.Meter)} north, at "
             + $"{spent.DescentSpeed.Show()} after {spent.LandingTime.Show()}"),
         .. CardText.Scatter(Evidence.Scatter, OfSustainer),
-        .. Evidence.Scatter?.Booster?.OffField is { } off ? [new ResultLine("Booster: off the field", off.ToString())]
+        .. Evidence.Scatter?.Booster?.OffField is { } off ? [new ResultLine("Booster: off the field", off.ToString(),
+            CardText.OfFlights(Evidence.Scatter))]
             : Array.Empty<ResultLine>(),
     ];
 

@@ -61,7 +61,9 @@ internal static class FlightKeys
         var count = f.Has("count", Kinds.Count(1, 4, "One to four canopies can be computed."), 1, "Number of equal canopies.");
         var drag = f.May("drag coefficient", Kinds.Number(0.2, 1.2, "It is on the nominal area."),
             "Drag coefficient of its own, from drop tests; the handbook's unless given.");
-        return v => new Canopy(type(v), diameter(v)) { Count = count(v), DragCoefficient = drag(v) };
+        var gores = f.May("gores", Kinds.Count(4, 32, "Six to twelve are usual for a small canopy."),
+            "Number of gores that one canopy is sewn from; their pattern is then among the templates.");
+        return v => new Canopy(type(v), diameter(v)) { Count = count(v), DragCoefficient = drag(v), Gores = gores(v) };
     });
 
     private static readonly ChoiceShape<Deployment> DeploymentShape = new("deployment", "kind",

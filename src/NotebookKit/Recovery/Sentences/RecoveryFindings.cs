@@ -11,6 +11,9 @@ internal static partial class RecoveryFindings
     internal static Finding NumberOfCanopiesOutOfRange(int count) =>
         Finding.Error($"number of canopies is {count}; it must be 1 to 4. The drag loss of larger clusters isn't known here.");
 
+    internal static Finding NumberOfGoresOutOfRange(int count) =>
+        Finding.Error($"number of gores is {count}; it must be 4 to 32. Six to twelve are usual for a small canopy.");
+
     internal static Finding ComesDownTooFast(Speed fast) =>
         Finding.Warning(
             $"the vehicle comes down at up to {fast.Show()}; above some 9 m/s fins and fillets break and people get hurt. "
