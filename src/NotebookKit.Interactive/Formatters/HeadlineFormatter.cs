@@ -15,7 +15,8 @@ internal static class HeadlineFormatter
     {
         writer.Write("<dl class=\"headlines\">");
         foreach (var headline in headlines)
-            writer.Write($"<div{(headline.Value.Length > LongestNumber ? " class=\"long\"" : "")}><dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
+            writer.Write($"<div{(headline.Value.Length > LongestNumber ? " class=\"long\"" : "")}>"
+                + $"<dt>{Escape.Text(headline.Name)}</dt><dd>{Escape.Text(headline.Value)}</dd></div>");
         writer.Write("</dl>");
     }
 

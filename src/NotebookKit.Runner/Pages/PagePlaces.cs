@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace NotebookKit.Runner.Pages;
@@ -50,9 +51,15 @@ internal sealed partial class PagePlaces
     {
         var drawing = html.StartsWith("<div class=\"nk-out nk-drawing\"", StringComparison.Ordinal);
         if ((Picture.Length > 0 && (IsDrawing || !drawing)) || Svg().Matches(html) is not { Count: > 0 } forms) return;
-        (Picture, NarrowPicture) = (Link(forms[0].Value), Link(forms[^1].Value));
+        Picture = Link(forms[0].Value);
+        NarrowPicture = IsSquat(forms[^1].Value) ? Link(forms[^1].Value) : Picture;
         (PictureWords, IsDrawing) = (words, drawing);
     }
+
+    // A form that stands high would take the room of the numbers beside it.
+    private static bool IsSquat(string svg) => Box().Match(svg) is not { Success: true } box
+        || double.Parse(box.Groups["height"].Value, CultureInfo.InvariantCulture)
+            < 1.25 * double.Parse(box.Groups["width"].Value, CultureInfo.InvariantCulture);
 
     private static string Link(string svg) => "data:image/svg+xml;base64,"
         + Convert.ToBase64String(System.Text.Encoding.UTF8.GetBytes(Named(svg)));
@@ -66,6 +73,9 @@ internal sealed partial class PagePlaces
 
     [GeneratedRegex("^<div class=\"nk-out nk-result\" data-of=\"(?<type>[A-Za-z]+)\"")]
     private static partial Regex Type();
+
+    [GeneratedRegex("viewBox=\"0 0 (?<width>[0-9.]+) (?<height>[0-9.]+)\"")]
+    private static partial Regex Box();
 
     [GeneratedRegex("<svg.*?</svg>", RegexOptions.Singleline)]
     private static partial Regex Svg();

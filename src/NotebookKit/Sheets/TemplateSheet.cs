@@ -14,7 +14,7 @@ namespace NotebookKit.Sheets;
 /// <summary>Patterns of one stage at full size: fins, jig with slots, fin marks around the body, marks to cut sleeves by, cloth plies,
 /// cap discs, gores of the canopy; and the fins laid on their stock sheet.
 /// Source: geometry of the design; what is cut longer, the cut list's.</summary>
-public sealed record TemplateSheet : Result
+public sealed partial record TemplateSheet : Result
 {
     // Common practice, no source: card that slides on the body and takes the fin without play that can be felt.
     private static readonly Length SlotPlay = 0.2.Millimetres(), BodyPlay = 0.5.Millimetres(), JigRim = 25.Millimetres();
@@ -97,7 +97,7 @@ public sealed record TemplateSheet : Result
             else left.Add($"The {end} has no cap discs: no pattern of discs.");
         }
 
-        if (canopy is not null && CanopyGore.Of(canopy) is { } gore) templates.Add(GorePattern.Of(gore, canopy));
+        if (canopy is not null && CanopyGore.Of(canopy) is { } gore) templates.Add(Gore(gore, canopy));
         else if (canopy is { Gores: null }) left.Add("The design doesn't say how many gores its canopy has "
             + "(\"gores\"): no pattern of gores.");
         else if (canopy is not null) left.Add("Gores are drawn for a flat circular and a hemispherical canopy alone: no pattern of gores.");

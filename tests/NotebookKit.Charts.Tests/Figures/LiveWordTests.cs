@@ -32,7 +32,8 @@ public sealed class LiveWordTests
             var boxes = layout.GetProperty("annotations").EnumerateArray().Where(a => a.GetProperty("xref").GetString() == "x")
                 .Select(a => Box(a, X, Y)).ToList();
             var lines = figure.RootElement.GetProperty("data").EnumerateArray()
-                .SelectMany(t => Dense([.. t.GetProperty("x").EnumerateArray().Zip(t.GetProperty("y").EnumerateArray(), (a, b) => (X(a.GetDouble()), Y(b.GetDouble())))]))
+                .SelectMany(t => Dense([.. t.GetProperty("x").EnumerateArray().Zip(
+                    t.GetProperty("y").EnumerateArray(), (a, b) => (X(a.GetDouble()), Y(b.GetDouble())))]))
                 .Concat(chart.Limits.SelectMany(l => Rule(l.IsVertical, l.Value))).Concat(chart.Events.SelectMany(e => Rule(true, e.At)))
                 .ToList();
             words += boxes.Count;
@@ -47,7 +48,8 @@ public sealed class LiveWordTests
             // Nothing is lost: every word stands in the area or in the key above it.
             var all = layout.GetProperty("annotations").GetRawText().Replace("<br>", " ", StringComparison.Ordinal);
             Assert.All(chart.Limits.Select(l => l.Label).Concat(chart.Events.Select(e => e.Label))
-                .Concat(chart.Callouts.Select(c => c.Text)), k => Assert.All(k.Split(' '), w => Assert.Contains(w, all, StringComparison.Ordinal)));
+                .Concat(chart.Callouts.Select(c => c.Text)), k => Assert.All(k.Split(' '),
+                    w => Assert.Contains(w, all, StringComparison.Ordinal)));
 
             IEnumerable<(double X, double Y)> Rule(bool upright, double value) => upright ? Dense([(X(value), 0), (X(value), height)])
                 : Dense([(0, Y(value)), (width, Y(value))]);

@@ -5,33 +5,33 @@ using UnitsNet;
 
 namespace NotebookKit.Sheets;
 
-/// <summary>The pattern of a canopy's gore: the sewing line, and the cutting line outside it.</summary>
-internal static class GorePattern
+/// <content>The pattern of a canopy's gore: the sewing line, and the cutting line outside it.</content>
+public sealed partial record TemplateSheet
 {
     // Common practice, no source: a flat-felled seam takes a centimetre on each side, a folded hem the same.
     private static readonly Length Seam = 10.Millimetres();
 
-    public static Template Of(CanopyGore gore, Canopy canopy)
+    private static Template Gore(CanopyGore gore, Canopy canopy)
     {
         List<(double X, double Y)> sewn = [.. gore.Outline().Select(p => (p.Along.Millimeters, p.Across.Millimeters))];
         var cut = Outside(sewn, Seam.Millimeters);
         var (left, low) = (cut.Min(p => p.X), cut.Min(p => p.Y));
         var (length, width) = (cut.Max(p => p.X) - left, cut.Max(p => p.Y) - low);
-        SheetPoint Point((double X, double Y) p) => new(Length.FromMillimeters(p.X - left), Length.FromMillimeters(p.Y - low));
+        SheetPoint At((double X, double Y) p) => Point(p.X - left, p.Y - low);
         var (from, to) = (0.35 * gore.Height.Millimeters, 0.65 * gore.Height.Millimeters);
         var count = gore.Count * canopy.Count;
         return new($"gore of the canopy, cut {count}", $"{gore.Count} make a canopy of {canopy.NominalDiameter.Show()} by the area of its "
             + $"cloth. Cut along the outer line, sew along the broken one, {Seam.Show()} inside it (common practice, no source). "
             + $"{Digits.Round(gore.SkirtWidth.Millimeters, 4)} mm at the skirt, {Digits.Round(gore.Height.Millimeters, 4)} mm from apex to "
-            + "skirt. The arrow lies along the warp.", Length.FromMillimeters(length), Length.FromMillimeters(width))
+            + "skirt. The arrow lies along the warp.", Mm(length), Mm(width))
         {
             Lines =
             [
-                new([.. cut.Select(Point)], TemplateLineKind.Cut, IsClosed: true),
-                new([.. sewn.Select(Point)], TemplateLineKind.Mark, IsClosed: true),
-                new([Point((from, 0)), Point((to, 0))], TemplateLineKind.Grain),
+                new([.. cut.Select(At)], TemplateLineKind.Cut, IsClosed: true),
+                new([.. sewn.Select(At)], TemplateLineKind.Mark, IsClosed: true),
+                new([At((from, 0)), At((to, 0))], TemplateLineKind.Grain),
             ],
-            Words = [new(Point(((from + to) / 2, 5)), "warp"), new(Point((0.9 * gore.Height.Millimeters, 5)), "skirt")],
+            Words = [new(At(((from + to) / 2, 5)), "warp"), new(At((0.9 * gore.Height.Millimeters, 5)), "skirt")],
         };
     }
 
