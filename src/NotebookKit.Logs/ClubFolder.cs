@@ -103,7 +103,8 @@ public sealed record ClubFolder
     /// <summary>The flight card on the evidence of the folder: its design, tests, records of proofs and service records, and what
     /// <c>day.json</c> says. What isn't there is not shown, and forbids. Source: as the card's.</summary>
     /// <param name="day">The day; that of <c>day.json</c> unless given.</param>
-    /// <exception cref="InvalidDesignException">No day is given, the design has no site, or it can't be computed at all.</exception>
+    /// <exception cref="InvalidDesignException">No day is given, or the day names other vessels than the design has stages, or
+    /// changes what isn't a day's.</exception>
     /// <exception cref="DesignFileException">A change of the day means no value of the design, or can't be that.</exception>
     public IFlightCard Card(FlightDay? day = null) => Design.Card(day ?? Day ?? throw new InvalidDesignException(Design.Name,
         [Finding.Error($"the folder has no {DayName}. Write one: {{ \"day\": \"2026-05-02\", \"vessels\": [ {{ \"serial\": "

@@ -71,13 +71,13 @@ public static class DesignLearning
     // A fill rises without a stop; a proof stays at three pressures at least before it is at its highest.
     private static bool Steps(LogTable table)
     {
-        var pressure = table.Columns.First(c => LogRole.GaugePressure.Units.Contains(c.Unit)).Values;
-        var (time, top) = (table.Time.Values, pressure.Where(double.IsFinite).DefaultIfEmpty(0).Max());
-        var (holds, first) = (0, 0);
-        for (var i = 1; i < pressure.Count && pressure[i - 1] < top; i++)
+        List<(double Time, double Pressure)> read = [.. table.Time.Values.Zip(table.Columns.First(c => LogRole.GaugePressure.Units
+            .Contains(c.Unit)).Values).Where(r => double.IsFinite(r.Second))];
+        var (holds, first, top) = (0, 0, read.Select(r => r.Pressure).DefaultIfEmpty(0).Max());
+        for (var i = 1; i < read.Count && read[i - 1].Pressure < top; i++)
         {
-            if (Math.Abs(pressure[i] - pressure[first]) <= StillShare * top) continue;
-            if (time[i - 1] - time[first] >= ShortestHoldSeconds && pressure[first] > 10 * StillShare * top) holds++;
+            if (Math.Abs(read[i].Pressure - read[first].Pressure) <= StillShare * top) continue;
+            if (read[i - 1].Time - read[first].Time >= ShortestHoldSeconds && read[first].Pressure > 10 * StillShare * top) holds++;
             first = i;
         }
 

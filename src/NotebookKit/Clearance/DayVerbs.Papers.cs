@@ -28,11 +28,12 @@ public static partial class DayVerbs
         return new(design.Name, design.Site, day.Day, day.Flight, stages, missing.ToFrozenDictionary(StringComparer.Ordinal), reasons);
     }
 
-    private static IEnumerable<Finding> Papers(DesignStage stage, VesselOfDay vessel, int gear, IReadOnlyList<ServiceRecord> services,
+    private static IEnumerable<Finding> Papers(DesignStage stage, VesselOfDay vessel, bool hasGear, IReadOnlyList<ServiceRecord> services,
         Dictionary<string, string> missing, string own)
     {
         if (vessel.Label is null) missing[$"{own}{VesselJudge.Label}"] = ClearanceFindings.DayGivesNoLabel(vessel.Serial);
-        if (gear == 0) missing[$"{own}{StageJudge.GearToday}"] = ClearanceFindings.DayNamesNoGear();
+        // One pad fills both stages; that nobody named its parts is said once.
+        if (!hasGear) missing[$"{own}{StageJudge.GearToday}"] = ClearanceFindings.DayNamesNoGear();
         return ServiceOf(vessel, services, missing, own) is not { } service ? []
             : TestsSinceProof(stage.TestMarks, [.. service.Events.OfType<Proved>()], vessel.Serial, own);
     }

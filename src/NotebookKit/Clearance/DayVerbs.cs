@@ -53,7 +53,8 @@ public static partial class DayVerbs
             throw new InvalidDesignException(today.Name, [ClearanceFindings.DayNamesOtherVessels(day.Vessels.Count, today.Stages.Count)]);
         against.AddRange(Requirements(today));
         var missing = new Dictionary<string, string>(StringComparer.Ordinal);
-        against.AddRange(today.Stages.SelectMany((s, i) => Papers(s, day.Vessels[i], day.Gear.Count, services, missing, Own(today, i))));
+        against.AddRange(today.Stages.SelectMany((s, i) => Papers(s, day.Vessels[i], i > 0 || day.Gear.Count > 0, services, missing,
+            Own(today, i))));
         if (today.Site is not { } site) return Without(today, day, proofs, services, missing, against);
         try
         {

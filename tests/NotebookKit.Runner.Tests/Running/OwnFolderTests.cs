@@ -92,7 +92,7 @@ public sealed class OwnFolderTests : IDisposable
         Assert.Equal(6, lines.Length);
         Assert.Contains("Apogee [m]", lines[0], StringComparison.Ordinal);
         // Another sweep of the same value leaves the first one as it is.
-        var second = await ProgramRun.RunAsync(["sweep", folder["swept"], "--over", "fill pressure=10; 12 bar gauge", "--out",
+        var second = await ProgramRun.RunAsync(["sweep", folder["swept"], "--over", "fill pressure=10 bar gauge; 12 bar gauge", "--out",
             folder["sweeps"]]);
         Assert.Contains("swept-sweep-fill-pressure-2.html", second.Output, StringComparison.Ordinal);
         Assert.Equal(page, await File.ReadAllTextAsync(file));

@@ -22,7 +22,7 @@ internal static class HoldBand
         var (proof, after) = (Bar(plan.ProofPressure.Bar, false, 0), Bar(last.Bar, true, 0));
         return $"A reading counts for a step where it is off the planned pressure by no more than {Digits.Round(100 * ShareUp)} %, or "
             + $"{Digits.Round(LeastBar)} bar where that is more: at proof {Digits.Round(proof)} bar; after the proof by "
-            + $"{Digits.Round(100 * ShareDown)} %, at {last} {Digits.Round(after)} bar. With a gauge that may be off by more than a quarter "
-            + $"of that, {Digits.Round(GaugeErrors)} times its error (common practice, no source).";
+            + $"{Digits.Round(100 * ShareDown)} %, at {last} {Digits.Round(after)} bar. With a gauge that may be off by more than a "
+            + $"quarter of that, {Digits.Round(GaugeErrors)} times its error (common practice, no source).";
     }
 }
