@@ -31,26 +31,30 @@ public sealed class PackLivePage : Task
     {
         var page = File.ReadAllText(Path.Combine(Parts, "live.html"));
         page = page.Replace("/*live.css*/", File.ReadAllText(Path.Combine(Parts, "live.css")));
-        var scripts = Directory.GetFiles(Parts, "*.js").Where(f => Path.GetFileName(f) != "worker.js")
-            .OrderBy(f => f, StringComparer.Ordinal);
-        page = page.Replace("/*live.js*/", string.Concat(scripts.Select(File.ReadAllText)));
-        page = page.Replace("/*worker.js*/", File.ReadAllText(Path.Combine(Parts, "worker.js")));
+        foreach (var part in new[] { "unpack.js", "worker.js", "begin.js" })
+            page = page.Replace("/*" + part + "*/", File.ReadAllText(Path.Combine(Parts, part)));
         var files = new StringBuilder();
+        // The page's own script: its parts, in the order of their numbers.
+        var scripts = Directory.GetFiles(Parts, "*.js").Where(f => char.IsDigit(Path.GetFileName(f)[0]))
+            .OrderBy(f => f, StringComparer.Ordinal);
+        Append(files, "id=\"page\"", new UTF8Encoding(false).GetBytes(string.Concat(scripts.Select(File.ReadAllText))));
         foreach (var design in Designs)
-            files.Append("<script type=\"text/plain\" class=\"design\" data-name=\"" + Path.GetFileName(design.ItemSpec) + "\">")
-                .Append(File.ReadAllText(design.ItemSpec).Replace("<", "\\u003c")).Append("</script>\n");
+            Append(files, "class=\"design\" data-name=\"" + Path.GetFileName(design.ItemSpec) + "\"", File.ReadAllBytes(design.ItemSpec));
         foreach (var file in Directory.GetFiles(Framework).Where(f => f.EndsWith(".wasm", StringComparison.Ordinal)
             || f.EndsWith(".js", StringComparison.Ordinal)).OrderBy(f => f, StringComparer.Ordinal))
-        {
-            var packed = Packed(File.ReadAllBytes(file));
-            files.Append("<script type=\"text/plain\" class=\"part\" data-name=\"" + Path.GetFileName(file) + "\" data-bytes=\""
-                + packed.Length + "\">").Append(Text(packed)).Append("</script>\n");
-        }
+            Append(files, "class=\"part\" data-name=\"" + Path.GetFileName(file) + "\"", File.ReadAllBytes(file));
 
         // The mark at the beginning says UTF-16, whatever a web server says of its files.
         File.WriteAllText(To, page.Replace("<!--parts-->", files.ToString()), new UnicodeEncoding(bigEndian: false, byteOrderMark: true));
         Log.LogMessage(MessageImportance.Low, "Packed " + To);
         return true;
+    }
+
+    private static void Append(StringBuilder files, string attributes, byte[] bytes)
+    {
+        var packed = Packed(bytes);
+        files.Append("<script type=\"text/plain\" " + attributes + " data-bytes=\"" + packed.Length + "\">").Append(Text(packed))
+            .Append("</script>\n");
     }
 
     private static byte[] Packed(byte[] bytes)

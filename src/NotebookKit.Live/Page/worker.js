@@ -1,21 +1,6 @@
 "use strict";
 // The compiled library beside the page, so that the page never stands still. It gets the packed files once, then questions.
 let library = null;
-function bytesOf({ text, count }) {
-  // Each letter carries 15 bits.
-  const bytes = new Uint8Array(count);
-  let held = 0, bits = 0, n = 0;
-  for (let i = 0; i < text.length; i++) {
-    held |= (text.charCodeAt(i) - 0x3400) << bits;
-    bits += 15;
-    while (bits >= 8 && n < count) {
-      bytes[n++] = held & 255;
-      held >>= 8;
-      bits -= 8;
-    }
-  }
-  return bytes;
-}
 async function start(parts) {
   // A worker of its own, not one of the runtime's threads.
   self.dotnetSidecar = true;

@@ -58,7 +58,8 @@ internal static class PadKeys
     });
 
     /// <summary>What a part may be, in the words of a file.</summary>
-    public static IReadOnlyList<string> PartKinds => [.. Enum.GetValues<PadPartKind>().Select(PartKind.Write)];
+    public static IReadOnlyList<string> PartKinds => [.. Enum.GetValues<PadPartKind>().Where(k => k != PadPartKind.Vessel)
+        .Select(PartKind.Write)];
 
     /// <summary>A part that stands on the pad on a day: the very one, with its serial.</summary>
     public static ObjectShape<PadPart> PartOfDay { get; } = new("part of the day", "A part that stands on the pad today.", f =>
