@@ -6,6 +6,10 @@ namespace NotebookKit.Filling.Networks;
 /// <summary>A line of a network in SI.</summary>
 internal sealed class NetworkLine
 {
+    /// <summary>Share of the pressure ahead over which a valve that lets nothing back begins to pass, so that its flow has no
+    /// corner.</summary>
+    private const double SoftStart = 1e-6;
+
     private readonly FlowCurve _curve;
     private readonly RegulatorPart? _regulator;
     private readonly ReliefPart? _relief;
@@ -105,6 +109,8 @@ internal sealed class NetworkLine
         var behindPa = toPa + CrackingPa;
         if (aheadPa <= behindPa) return 0;
         var kelvins = law.IsReal && aheadPa < fromPa ? law.ThrottledKelvins(law.AtPressure(fromPa, fromK), aheadPa) : fromK;
-        return scale.At(aheadPa) * _curve.Flow(aheadPa, kelvins, behindPa);
+        var flow = scale.At(aheadPa) * _curve.Flow(aheadPa, kelvins, behindPa);
+        var start = (aheadPa - behindPa) / (SoftStart * aheadPa);
+        return OneWay && start < 1 ? flow * start * (2 - start) : flow;
     }
 }

@@ -16,7 +16,7 @@ internal sealed class NetworkModel
 
     private const double WaterDensity = WaterPassage.Density, LinearWaterPa = 100, Dry = 1e-9, Wetted = 1e-6;
 
-    private const double UsualTolerance = 1e-7, NearShare = 1e-3;
+    private const double UsualTolerance = 1e-7;
 
     private readonly NetworkStore[] _stores;
     private readonly NetworkLine[] _lines;
@@ -24,7 +24,8 @@ internal sealed class NetworkModel
     private readonly GasLaw _law;
     private readonly double _ambientPa, _ambientK;
     private readonly int[] _junctions;
-    private readonly double[] _pascals, _kelvins, _enthalpy, _flow, _waterFlow, _massRate, _inflow, _warmIn, _heatIn;
+    private int[] _coupled = [];
+    private readonly double[] _pascals, _kelvins, _enthalpy, _flow, _waterFlow, _massRate, _inflow, _warmIn, _heatIn, _slope;
 
     public NetworkModel(PadNetwork pad)
     {
@@ -40,6 +41,7 @@ internal sealed class NetworkModel
         Unknowns = at;
         (_pascals, _kelvins, _enthalpy) = (new double[Nodes], new double[Nodes], new double[Nodes]);
         (_massRate, _inflow, _warmIn, _heatIn) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
+        _slope = new double[Nodes];
         (_flow, _waterFlow) = (new double[_lines.Length], new double[_lines.Length]);
         var highest = pad.Nodes.Max(n => n switch
         {
@@ -81,6 +83,9 @@ internal sealed class NetworkModel
         return y;
     }
 
+    /// <summary>What is asked of a step's estimate for an error: the estimate is of order 3, the step of order 5 and better by far.</summary>
+    public static double StepTolerance(double tolerance) => Math.Max(1e-13, 0.05 * Math.Pow(tolerance, 2.0 / 3));
+
     public double[] Tolerances()
     {
         var tolerance = new double[Unknowns];
@@ -94,7 +99,7 @@ internal sealed class NetworkModel
         double[] totals = [1e-3, 1e-3, 1e-10, 1e-3];
         totals.CopyTo(tolerance, TotalsAt);
         // A tighter run is tighter in small numbers, too.
-        return Array.ConvertAll(tolerance, t => t * Math.Min(1, Pad.Tolerance / UsualTolerance));
+        return Array.ConvertAll(tolerance, t => t * Math.Min(1, Pad.Tolerance / UsualTolerance) * StepTolerance(Pad.Tolerance) / Pad.Tolerance);
     }
 
     public GasPoint Gas(int store, ReadOnlySpan<double> y) => _stores[store].Gas(_law, y.Slice(PerStore * store, PerStore));
@@ -115,7 +120,15 @@ internal sealed class NetworkModel
             line.FromIsWet = line.FromUnderWater && y[PerStore * StoreOf[line.From] + Water] > Wetted;
             line.ToIsWet = line.ToUnderWater && y[PerStore * StoreOf[line.To] + Water] > Wetted;
         }
+
+        var water = _lines.Any(l => l.LineIsWet || l.FromUnderWater || l.ToUnderWater);
+        _coupled = [.. Enumerable.Range(0, _stores.Length).SelectMany(s => new[] { (Mass, true), (Kelvins, true),
+            (Wall, _stores[s].HeatsWall), (Water, water) }.Where(u => u.Item2).Select(u => PerStore * s + u.Item1))];
     }
+
+    /// <summary>Unknowns that rates depend on in the stretch that begins now: what a store holds, its wall where heat passes to it, and
+    /// water where any may move.</summary>
+    public ReadOnlySpan<int> Coupled => _coupled;
 
     /// <summary>When the water ahead of a line is used up, or has come to it: falls or rises through zero.</summary>
     public double WaterEvent(int line, ReadOnlySpan<double> y)
@@ -262,12 +275,33 @@ internal sealed class NetworkModel
         }
 
         var balance = new JunctionBalance(this, junction);
-        // A step further it lies near where it lay: a narrow bracket first.
-        double near = Math.Max(low, before * (1 - NearShare)), far = Math.Min(high, before * (1 + NearShare));
-        if ((near < far && BracketedRoot.TrySolve(ref balance, near, far, high * 1e-13, out var root))
-            || BracketedRoot.TrySolve(ref balance, low, high, high * 1e-13, out root)) _pascals[junction] = root.Root;
-        balance.Value(_pascals[junction]);
-        return Math.Abs(_pascals[junction] - before) / high;
+        var root = Near(ref balance, junction, low, high);
+        if (double.IsNaN(root))
+            root = BracketedRoot.TrySolve(ref balance, low, high, high * 1e-13, out var found) ? found.Root : before;
+        balance.Value(root);
+        return Math.Abs(root - before) / high;
+    }
+
+    // A stage further it lies near where it lay: secant steps from there, by the slope that was found last; not a number where they leave
+    // the bracket.
+    private double Near(ref JunctionBalance balance, int junction, double low, double high)
+    {
+        double x = _pascals[junction], slope = _slope[junction];
+        if (!(x > low && x < high && slope < 0)) (x, slope) = (0.5 * (low + high), 0);
+        var value = balance.Value(x);
+        for (var i = 0; i < 12 && value != 0; i++)
+        {
+            var next = slope < 0 ? x - value / slope : x + (value > 0 ? 1e-4 : -1e-4) * (high - low);
+            if (!(next > low && next < high)) return double.NaN;
+            if (Math.Abs(next - x) <= 1e-13 * high) return next;
+            var there = balance.Value(next);
+            var found = (there - value) / (next - x);
+            // Rounding alone is left where a step finds no slope.
+            if (!(found < 0)) return Math.Abs(next - x) <= 1e-11 * high ? next : double.NaN;
+            (x, value, slope, _slope[junction]) = (next, there, found, found);
+        }
+
+        return value == 0 ? x : double.NaN;
     }
 
     private readonly struct JunctionBalance(NetworkModel model, int junction) : IScalarFunction

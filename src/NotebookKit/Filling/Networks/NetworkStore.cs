@@ -43,6 +43,9 @@ internal sealed class NetworkStore
     /// <summary>Absolute pressure that it is rated to; infinite for a cylinder, which only empties.</summary>
     public double RatedPa { get; } = double.PositiveInfinity;
 
+    /// <summary>Whether its wall has a temperature of its own.</summary>
+    public bool HeatsWall => _heat is not null;
+
     public void Start(Span<double> own)
     {
         own[NetworkModel.Mass] = _density * (_volumeM3 - _startWaterM3);

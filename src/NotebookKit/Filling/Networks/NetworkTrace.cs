@@ -66,7 +66,7 @@ internal sealed class NetworkTrace
     {
         var y = _model.Start();
         var tolerances = _model.Tolerances();
-        OdeSettings settings = new() { RelativeTolerance = _model.Pad.Tolerance };
+        OdeSettings settings = new() { RelativeTolerance = NetworkModel.StepTolerance(_model.Pad.Tolerance) };
         var system = new NetworkSystem(_model);
         var observer = new NetworkRecorder(_model, _states, _seen);
         double[] switches = [.. _model.Lines.SelectMany(l => l.Valves).SelectMany(v => v.Openings)
@@ -91,7 +91,7 @@ internal sealed class NetworkTrace
                     && (_model.Lines[l].WaterAt >= 0 || _model.Lines[l].FromUnderWater || _model.Lines[l].ToUnderWater))];
                 int[] safe = [.. rated.Where(s => _model.Gas(s, y).Pascals < _model.Stores[s].RatedPa)];
                 var events = new NetworkEvents(_model, gauges, safe, wet);
-                var result = OdeDriver.Integrate(ref system, ref events, ref observer, t, until, y, settings, tolerances);
+                var result = RadauDriver.Integrate(ref system, ref events, ref observer, t, until, y, settings, tolerances);
                 Evaluations += result.Evaluations;
                 t = result.Time;
                 if (!result.Succeeded)
