@@ -1,6 +1,7 @@
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Filling.Fills;
+using NotebookKit.Filling.Networks;
 using NotebookKit.Flight.Stability;
 using NotebookKit.Materials.Solids;
 using NotebookKit.Proofing.Records;
@@ -41,6 +42,10 @@ public abstract record StageEvidence
     /// <summary>The very parts that stand on the pad on the day, with serial and rating; none where nobody says. Where they are given, they
     /// are held against the pressures of the fill in place of those that the plan asks for.</summary>
     public IReadOnlyList<PadPart>? Gear { get; init; }
+
+    /// <summary>The pad as it was run as a network; where it is given, a part without a rating, or one that more may stand in, forbids.
+    /// </summary>
+    public PadNetworkResult? Network { get; init; }
 
     /// <summary>The fins, judged, one result for every set of the stage.</summary>
     public IReadOnlyList<FinStructureResult>? Fins { get; init; }

@@ -1,10 +1,12 @@
 using NotebookKit.Aerodynamics.FinStructures;
 using NotebookKit.Clearance.Service;
 using NotebookKit.Filling.Fills;
+using NotebookKit.Filling.Networks;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Stability;
+using NotebookKit.Propulsion.Charges;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Record.Givens;
@@ -103,6 +105,7 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, GivenText.Result(fill.MaximumPressure, allowed.Pressure),
                 GivenText.Result(allowed.Pressure, fill.MaximumPressure), allowed.SetBy, allowed.Pressure.Pascals <= 0));
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
+        if (evidence.Network is { } network) Network(network, charge);
         if (evidence.Pad is null) return;
         card.AddRange(PadPlumbing.Of(fill.Fill, evidence.Pad).Findings.Select(f => f with
         {
@@ -132,6 +135,15 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         {
             Severity = FindingSeverity.Error, Message = $"{own}on the pad today: {f.Message}",
         }));
+    }
+
+    // Its own findings forbid where a rating is passed or isn't given; a network that this vessel isn't part of shows nothing of it.
+    private void Network(PadNetworkResult network, Charge charge)
+    {
+        if (!network.Pad.Nodes.OfType<VesselNode>().Any(v => v.Chamber == charge.Chamber))
+            card.Add(ClearanceFindings.NetworkLacksVessel(own, charge.Chamber.Volume, charge.Chamber.RestsOn));
+        card.AddRange(network.Findings.Select(f => f with { Message = own + f.Message }));
+        if (!network.IsWithinRatings) card.Add(ClearanceFindings.NetworkIsNotWithinRatings(own, network.Weakest?.Name));
     }
 
     private void Fins(StageEvidence evidence, FlightFigures? figures, FlightFigures? light)

@@ -13,6 +13,15 @@ internal static partial class ClearanceFindings
         Finding.Error($"{own}the regulator is set to {regulator}; were the valve not shut in time, the vessel would see that, and it may "
             + $"see {most} at most. Set the regulator lower.");
 
+    internal static Finding NetworkLacksVessel(string own, Volume volume, string restsOn) =>
+        Finding.Error($"{own}no vessel of the pad's network is the one that flies ({volume.Show()}, {restsOn}). Run the network with the "
+            + "vessel that flies.");
+
+    internal static Finding NetworkIsNotWithinRatings(string own, string? weakest) =>
+        Finding.Error($"{own}the pad's network isn't shown to stay within the ratings of its parts"
+            + $"{(weakest is null ? "" : $"; the weakest that is rated is {weakest}")}. Give every part its rating, and use none that more "
+            + "may stand in than it is rated to.");
+
     // Clearance/StageJudge: drag
     internal static Finding DragFactorIsNotMeasured(string own, double factor, string origin) =>
         Finding.Error(

@@ -24,7 +24,7 @@ internal static class NetworkRatings
 
         return
         [
-            .. pad.Nodes.Where(n => n.IsPart && n is not JunctionNode { RatedTo: null, ProvedOn: null }).Select(n =>
+            .. pad.Nodes.Where(n => n.IsPart).Select(n =>
                 new PartRating(n.Name, n.RatedTo, n.ProvedOn, stands[n.Name], seenAt(n.Name))),
             .. pad.Links.SelectMany(link => Parts(link, stands[link.From], stands[link.To], seenAt(link.From), seenAt(link.To))),
         ];

@@ -35,8 +35,21 @@ public sealed record PadNetworkResult : Result
     /// <summary>The part whose rating is the least over what may stand in it; none where no part has a rating.</summary>
     public PartRating? Weakest => Parts.Where(p => p.Margin is not null).MinBy(p => p.Margin);
 
+    /// <summary>What a verdict on the ratings needs and isn't given, by name: ratings of parts, creep of regulators. Empty where nothing is
+    /// missing.</summary>
+    public IReadOnlyList<string> NotGiven =>
+    [
+        .. Parts.Where(p => p.RatedTo is null).Select(p => p.Name),
+        .. Pad.Links.SelectMany(l => l.Parts.OfType<RegulatorPart>().Where(r => r is { Creep: null, RelievesAt: null })
+            .Select(r => $"creep of the {r.Name} ({l.Name})")),
+    ];
+
+    /// <summary>What the ratings say, on what is given alone: a part without a rating is never taken for a sufficient one.</summary>
+    public NetworkVerdict Verdict => _trace.PassedRating is not null || Parts.Any(p => p.Margin < 1) ? NetworkVerdict.PassesRating
+        : NotGiven.Count > 0 ? NetworkVerdict.NoVerdict : NetworkVerdict.WithinRatings;
+
     /// <summary>Whether every part has a rating and none may be passed: on what is given alone.</summary>
-    public bool IsWithinRatings => Parts.All(p => p.Margin >= 1) && _trace.PassedRating is null;
+    public bool IsWithinRatings => Verdict == NetworkVerdict.WithinRatings;
 
     /// <summary>Right-hand sides computed.</summary>
     public int Evaluations => _trace.Evaluations;
@@ -155,7 +168,10 @@ public sealed record PadNetworkResult : Result
         .. _trace.ShutAt.Select(s => new ResultLine($"{s.Key} shut at", $"{Digits.Round(s.Value)} s")),
         .. Weakest is { } weak ? [new ResultLine("Weakest part", $"{weak.Name}, to {weak.RatedTo}",
             $"{weak.MayStand} may stand in it; {weak.ProofText}")] : Array.Empty<ResultLine>(),
-        new("Within all ratings", IsWithinRatings ? "yes" : Parts.Any(p => p.Margin is null) ? "not shown" : "no"),
+        new("Within all ratings", Verdict switch
+        {
+            NetworkVerdict.WithinRatings => "yes", NetworkVerdict.PassesRating => "no", _ => "not shown",
+        }, NotGiven.Count > 0 ? $"not given: {string.Join(", ", NotGiven)}" : ""),
     ];
 
     /// <inheritdoc/>
@@ -219,8 +235,9 @@ public sealed record PadNetworkResult : Result
         if (_trace.Trouble is { } trouble) yield return Finding.Error(trouble);
         foreach (var part in Parts.Where(p => p.Margin < 1))
             yield return FillingFindings.PadPartBelowPressure(part.Name, part.RatedTo!.Value, part.MayStand);
-        var unrated = Parts.Where(p => p.RatedTo is null).Select(p => p.Name).ToList();
-        if (unrated.Count > 0) yield return FillingFindings.PadPartsUnrated(unrated);
+        if (NotGiven.Count > 0) yield return FillingFindings.NoVerdictOnRatings(NotGiven);
+        var unproved = Parts.Where(p => p.ProvedOn is null).Select(p => p.Name).ToList();
+        if (unproved.Count > 0) yield return FillingFindings.PadPartsUnproved(unproved);
         if (Status != ResultStatus.Completed) yield break;
         foreach (var link in Pad.Links)
         {
@@ -229,4 +246,17 @@ public sealed record PadNetworkResult : Result
                     End(valve.Watches ?? link.To), seconds);
         }
     }
+}
+
+/// <summary>What the ratings of a network's parts say.</summary>
+public enum NetworkVerdict
+{
+    /// <summary>A rating or a regulator's creep isn't given, so nothing can be said. A flight card counts it as a no.</summary>
+    NoVerdict,
+
+    /// <summary>Every part is rated to what may stand in it.</summary>
+    WithinRatings,
+
+    /// <summary>More may stand in a part than it is rated to.</summary>
+    PassesRating,
 }

@@ -88,6 +88,13 @@ internal static partial class FillingFindings
             + "gets what the cylinder has. Use a fuller cylinder.");
 
     // Filling/Networks/PadNetworkResult
+    internal static Finding NoVerdictOnRatings(IReadOnlyList<string> missing) =>
+        Finding.Error($"No verdict on the ratings. Rating not given: {string.Join(", ", missing)}. Read the figures off the parts or their "
+            + "data sheets, and leave the line unfilled until then.");
+
+    internal static Finding PadPartsUnproved(IReadOnlyList<string> parts) =>
+        Finding.Warning($"Day of the last proof not given: {string.Join(", ", parts)}. Give the day of each part's own proof or test.");
+
     internal static Finding NoSuchPlace(string place) =>
         Finding.Error($"There is no {place} in this network: use a name that the network has.");
 

@@ -27,7 +27,7 @@ internal static class PadSamples
             new("cylinder", "booster",
             [
                 new RegulatorPart("regulator", 42.BarGauge()) { RatedTo = 300.BarGauge(), Droop = 2.Bar(),
-                    DroopFlow = MassFlow.FromGramsPerSecond(5), SupplyEffect = 0.01, SetAtInlet = 200.BarGauge() },
+                    DroopFlow = MassFlow.FromGramsPerSecond(5), SupplyEffect = 0.01, SetAtInlet = 200.BarGauge(), Creep = 0.Bar() },
                 new HosePart("hose", new Hose(4.Millimetres(), 5.Metres())) { RatedTo = 100.BarGauge(), GrowthPerBar = 5e-4 },
                 new ValvePart("fill valve", Coupling) { RatedTo = 200.BarGauge(), ShutsAt = 40.BarGauge(), Watches = "sustainer" },
                 new PassagePart("restrictor", Small) { RatedTo = 200.BarGauge() },

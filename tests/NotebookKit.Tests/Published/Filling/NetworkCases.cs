@@ -22,7 +22,7 @@ public class NetworkCases
     [Fact]
     [PublishedCase("L11a", "ISO 6358 in series, Eckersten 1975 as in Beater, Pneumatic Drives, 2007; equal to a bisection of both "
         + "ellipses")]
-    public void Two_parts_in_series_that_choke_behind() => Tolerance.Relative(1.8048277, Conductance(Iso(2, 0.3), Iso(3, 0.4)), 1e-7);
+    public void Two_parts_in_series_that_choke_behind() => Tolerance.Relative(1.8048277, Conductance(Iso(2, 0.3), Iso(3, 0.4)), 1e-8);
 
     [Fact]
     [PublishedCase("L11b", "The same with the first part choked")]
@@ -32,9 +32,18 @@ public class NetworkCases
     [PublishedCase("L12", "Two and three equal parts of C 2, b 0.3 in series")]
     public void Equal_parts_in_series()
     {
-        Tolerance.Relative(1.5144311, Conductance(Iso(2, 0.3), Iso(2, 0.3)), 1e-7);
-        // Pairwise by the standard's own approximate b of 0.197274455 of the pair; the exact chain lies within a thousandth.
-        Tolerance.Relative(1.26966472, Conductance(Iso(2, 0.3), Iso(2, 0.3), Iso(2, 0.3)), 1e-2);
+        var pair = Conductance(Iso(2, 0.3), Iso(2, 0.3));
+        Tolerance.Relative(1.5144311, pair, 1e-8);
+        // Pairwise, as the standard has it: the pair counts as one part of its own C and b, and takes the third behind it.
+        static double Ratio(double all, (double C, double B) one, (double C, double B) other) =>
+            1 - all * all * ((1 - one.B) / (one.C * one.C) + (1 - other.B) / (other.C * other.C));
+        var ratio = Ratio(pair, (2, 0.3), (2, 0.3));
+        Tolerance.Relative(0.197274455, ratio, 1e-8);
+        var three = Conductance(Iso(pair, ratio), Iso(2, 0.3));
+        Tolerance.Relative(1.26966472, three, 1e-8);
+        Tolerance.Relative(0.153674535, Ratio(three, (pair, ratio), (2, 0.3)), 1e-8);
+        // The chain itself, marched back through three ellipses by bisection in plain Python: a line is run on this one, 0.2 % above.
+        Tolerance.Relative(1.2722771638, Conductance(Iso(2, 0.3), Iso(2, 0.3), Iso(2, 0.3)), 1e-8);
     }
 
     [Theory]
@@ -73,7 +82,8 @@ public class NetworkCases
         var bottle = run.Time.Values.Zip(run.Pressure("bottle").Values).First(p => p.First >= 119).Second;
         Tolerance.Absolute(bottle - 0.3, run.Time.Values.Zip(run.Pressure("vessel").Values).First(p => p.First >= 119).Second, 1e-3);
         Assert.All(kept, p => Tolerance.Relative(kept[0], p, 1e-9));
-        Assert.InRange(run.End("bottle").Bar, 0, 1);
+        // Empty: to what the steps are computed to.
+        Assert.InRange(run.End("bottle").Bar, -1e-8, 1e-3);
     }
 
     [Fact]
