@@ -33,6 +33,9 @@ public sealed record PadReleaseResult : Result
     /// <summary>Force that it takes to pull all latches open while the seal holds.</summary>
     public Force ReleaseForce => N(Math.Max(0, Held.Newtons) * Release.LatchFriction);
 
+    /// <summary>Force that it takes to pull all latches open once the seal has gone and the jet pulls on them.</summary>
+    public Force ReleaseForceOpen => N(Math.Max(0, (OpenThrust - Weight).Newtons) * Release.LatchFriction);
+
     /// <summary>Time that the latches take with the pull that is given; none where none is given or it doesn't do.</summary>
     public Duration? ReleaseTime => Release.Pull is { } pull && pull > ReleaseForce
         ? Duration.FromSeconds(Math.Sqrt(2 * Release.Travel.Meters * Release.MovedMass.Kilograms / (pull - ReleaseForce).Newtons)) : null;
@@ -72,6 +75,7 @@ public sealed record PadReleaseResult : Result
         new("Most loaded latch, worst case", WorstLatch.Show(), Release.LatchRating is { } rated ? $"rated to {rated.Show()}"
             : "rating not given"),
         new("Force to open the latches", ReleaseForce.Show(), Release.Pull is { } pull ? $"{pull.Show()} at hand" : "pull not given"),
+        new("The same with the seal gone", ReleaseForceOpen.Show(), "a release that sticks until the jet has set in"),
         .. ReleaseTime is { } time ? [new ResultLine("Time to open", $"{Digits.Round(1000 * time.Seconds)} ms")]
             : Array.Empty<ResultLine>(),
         .. Release.TubeStroke is null ? Array.Empty<ResultLine>() : [new ResultLine("Seal friction on the tube", TubeFriction.Show()),
@@ -106,6 +110,8 @@ public sealed record PadReleaseResult : Result
         if (Release.LatchRating is not { } rated) yield return LaunchingFindings.LatchRatingNotGiven(WorstLatch);
         else if (rated < WorstLatch) yield return LaunchingFindings.LatchTooWeak(rated, WorstLatch);
         if (Release.Pull is { } pull && pull < ReleaseForce) yield return LaunchingFindings.PullTooSmall(pull, ReleaseForce);
+        else if (Release.Pull is { } some && some < ReleaseForceOpen)
+            yield return LaunchingFindings.PullTooSmallForJet(some, ReleaseForceOpen);
         if (FirstPush <= Force.Zero) yield return LaunchingFindings.VehicleStays(SealedThrust);
     }
 }

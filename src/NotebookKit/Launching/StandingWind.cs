@@ -5,7 +5,7 @@ using UnitsNet;
 namespace NotebookKit.Launching;
 
 /// <summary>A vehicle that stands in the wind on its pad: whether it tips over.</summary>
-/// <remarks>M = ½ ρ v² C_d D h²/2 against (m g + hold-down) times half of the base. Source: statics; drag of short cylinders, F. M. White,
+/// <remarks>M = ½ ρ v² C_d D h²/2 against (m g + hold-down) times the way from the middle to the line between two feet, b/(2 tan(π/n)). Source: statics; drag of short cylinders, F. M. White,
 /// Fluid Mechanics, table 7.3 (unverified).</remarks>
 public sealed record StandingWind
 {
@@ -23,8 +23,12 @@ public sealed record StandingWind
     /// <summary>Mass that holds the pad down: the vehicle empty, and the pad itself; 0.05 to 1000 kg.</summary>
     public required Mass Mass { get; init; }
 
-    /// <summary>Width of the base across the wind's direction, foot to foot; 20 mm to 10 m.</summary>
+    /// <summary>Side of the base, from one foot to the next; 20 mm to 10 m. Of a base with unequal sides the shortest.</summary>
     public required Length Base { get; init; }
+
+    /// <summary>Feet, evenly about the middle; 3 to 12, 4 unless given. The vehicle tips over the line between two of them, and three feet
+    /// leave that line nearer to the middle than four of the same side.</summary>
+    public int Feet { get; init; } = 4;
 
     /// <summary>Force that pegs or guys hold the base down with; 0 to 100 kN, 0 unless given.</summary>
     public Force HoldDown { get; init; }
@@ -44,6 +48,7 @@ public sealed record StandingWind
             new ValidRange<Length>(50.Millimetres(), 20.Metres()).Find(Height, "height of the vehicle", "Check its unit."),
             new ValidRange<Mass>(0.05.Kilograms(), 1000.Kilograms()).Find(Mass, "mass on the base", "Check its unit."),
             new ValidRange<Length>(20.Millimetres(), 10.Metres()).Find(Base, "width of the base", "It is measured foot to foot."),
+            new ValidRange<int>(3, 12).Find(Feet, "number of feet", "Three feet stand on any ground."),
             new ValidRange<Force>(Force.Zero, 100_000.Newtons()).Find(HoldDown, "hold-down force", "Check its unit."),
             DragCoefficient is { } cd ? new ValidRange<double>(0.2, 2).Find(cd, "drag coefficient", "A short cylinder has 0.6 to 1.2.")
                 : null,
@@ -58,6 +63,9 @@ public sealed record StandingWind
         InvalidDesignException.ThrowIfAny("Vehicle in the wind", findings);
         return new StandingWindResult(this, findings);
     }
+
+    /// <summary>From the middle to the line between two feet, m.</summary>
+    internal double ArmM => Feet == 4 ? Base.Meters / 2 : Base.Meters / (2 * Math.Tan(Math.PI / Feet));
 
     /// <summary>Drag coefficient of a cylinder across the wind by its height over its diameter.</summary>
     internal double DragOrCylinder

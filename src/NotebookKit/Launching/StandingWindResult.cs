@@ -30,7 +30,7 @@ public sealed record StandingWindResult : Result
 
     /// <summary>Moment that holds it.</summary>
     public Torque Holding => Torque.FromNewtonMeters(((Standing.Mass.Kilograms * StandardConstants.Gravity) + Standing.HoldDown.Newtons)
-        * Standing.Base.Meters / 2);
+        * Standing.ArmM);
 
     /// <summary>Holding over tipping moment [-]; infinite without wind.</summary>
     public double Factor => Holding.NewtonMeters / Tipping.NewtonMeters;
@@ -40,7 +40,7 @@ public sealed record StandingWindResult : Result
         * Standing.DragOrCylinder * Standing.Diameter.Meters * Standing.Height.Meters * Standing.Height.Meters)));
 
     /// <summary>Hold-down force that a factor of 2 needs; 0 where none is needed.</summary>
-    public Force HoldDownNeeded => Force.FromNewtons(Math.Max(0, (2 * Wanted * Tipping.NewtonMeters / Standing.Base.Meters)
+    public Force HoldDownNeeded => Force.FromNewtons(Math.Max(0, (Wanted * Tipping.NewtonMeters / Standing.ArmM)
         - (Standing.Mass.Kilograms * StandardConstants.Gravity)));
 
     /// <inheritdoc/>

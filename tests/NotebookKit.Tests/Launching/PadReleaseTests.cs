@@ -51,6 +51,29 @@ public class PadReleaseTests
         Assert.Throws<InvalidDesignException>(() => (Release with { Latches = 0 }).Run());
     }
 
+    // The seal gone and the jet on: 1357.168 N less the weight, times 0.3.
+    [Fact]
+    public void A_pull_that_opens_the_latches_only_while_the_seal_holds_is_told()
+    {
+        var result = (Release with { Pull = 300.Newtons() }).Run();
+        Tolerance.Relative(0.3 * (1357.1680264 - 29.41995), result.ReleaseForceOpen.Newtons, 1e-9);
+        Assert.Contains(result.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("held with its jet running", StringComparison.Ordinal));
+    }
+
+    // Three feet 0.4 m apart: the line between two of them is 0.4/(2√3) = 0.11547 m from the middle, four leave 0.2 m.
+    [Fact]
+    public void Three_feet_hold_less_than_four_of_the_same_side()
+    {
+        StandingWind four = new() { Wind = 8.MetresPerSecond(), Diameter = 0.1.Metres(), Height = 1.5.Metres(), Mass = 2.Kilograms(),
+            Base = 0.4.Metres(), DragCoefficient = 0.82 };
+        var three = (four with { Feet = 3 }).Run();
+        Tolerance.Relative(2 * 9.80665 * 0.115470054, three.Holding.NewtonMeters, 1e-8);
+        Tolerance.Relative(0.57735027, three.Holding / four.Run().Holding, 1e-8);
+        Tolerance.Relative(2, (four with { Feet = 3, HoldDown = three.HoldDownNeeded }).Run().Factor, 1e-9);
+        Assert.Throws<InvalidDesignException>(() => (four with { Feet = 2 }).Run());
+    }
+
     // Sustainer of 1.2 kg at 40 bar on 10 mm: 314.159 N. On the pad 302.39 N; at 200 m/s² 62.39 N less 240; coasting at 20 N of drag on
     // 2.5 kg.
     [Fact]

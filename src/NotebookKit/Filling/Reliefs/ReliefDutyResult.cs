@@ -49,7 +49,8 @@ public sealed record ReliefDutyResult : Result
     /// <inheritdoc/>
     public override ModelCard Model { get; } = new("Relief capacity against the worst inflow",
         ["Cylinder full, regulator failed open, fill valve left open; the smallest passage is whole.",
-            "Critical flow of gas alone: water at the relief valve passes slower and isn't covered, so fit the valve above the water.",
+            "Gas in the vessel is as warm as what comes in: warmer gas carries out more energy through the same opening.",
+            "Flow of gas alone: water at the relief valve passes slower and isn't covered, so fit the valve above the water.",
             "Pressure lost in the pipe to the valve isn't counted: at most 3 % of the set pressure is common practice."],
         "To 300 bar gauge; outlet to the open air.",
         [ReliefSources.Iso4126, ReliefSources.Api520, ReliefSources.Un]);

@@ -8,9 +8,9 @@ namespace NotebookKit.Filling.Reliefs;
 
 /// <summary>A relief valve by its flow area and certified coefficient, and what it passes.</summary>
 /// <remarks>
-/// Critical flow, as long as the outlet is below about half of the relieving pressure. Source: ISO 4126-1 (q_m = p₀ C A K_dr √(M/(Z T)), C
-/// =
-/// 3.948 √(k (2/(k+1))^((k+1)/(k−1))), unverified); API 520-1 (the same with K_d, K_b, K_c, unverified); values of the function: UN Model
+/// Critical flow; where the outlet is above about half of the relieving pressure, less by K_b. Source: ISO 4126-1 (q_m = p₀ C A K_dr K_b
+/// √(M/(Z T)), C = 3.948 √(k (2/(k+1))^((k+1)/(k−1))), K_b = √(2k/(k−1) (r^(2/k) − r^((k+1)/k)))/√(k (2/(k+1))^((k+1)/(k−1))),
+/// unverified); API 520-1 (the same with K_d, K_b, K_c, unverified); values of the function: UN Model
 /// Regulations, 6.7.2.12.2.1.
 /// </remarks>
 /// <param name="Set">Set pressure; 0.5 to 300 bar gauge.</param>
@@ -70,7 +70,20 @@ public sealed record ReliefValve(GaugePressure Set, Area FlowArea, double Discha
     /// <exception cref="OutOfRangeException">The ratio is outside.</exception>
     public static double IsoCoefficient(double ratio) => IsoConstant * FlowFunction(ratio);
 
-    /// <summary>Certified flow. Source: ISO 4126-1, q_m = p₀ C A K_dr √(M/(Z T)).</summary>
+    /// <summary>Share of the critical flow that is left where the outlet isn't choked [-]; 1 where it is. Source: ISO 4126-1; isentropic
+    /// flow through a nozzle.</summary>
+    /// <param name="outletOverRelieving">Absolute pressure behind the valve over the relieving one [-]; 0 to 1.</param>
+    /// <param name="ratio">Ratio of heat capacities k [-]; 1.01 to 2.2.</param>
+    /// <exception cref="OutOfRangeException">A value is outside its range.</exception>
+    public static double Subcritical(double outletOverRelieving, double ratio)
+    {
+        var r = new ValidRange<double>(0, 1).Check(outletOverRelieving, "outlet over relieving pressure", "Both are absolute.");
+        var k = new ValidRange<double>(1.01, 2.2).Check(ratio, "ratio of heat capacities", "Air has 1.40.");
+        return r <= Math.Pow(2 / (k + 1), k / (k - 1)) ? 1
+            : Math.Sqrt(2 * k / (k - 1) * Math.Max(0, Math.Pow(r, 2 / k) - Math.Pow(r, (k + 1) / k))) / FlowFunction(k);
+    }
+
+    /// <summary>Certified flow to the open air. Source: ISO 4126-1, q_m = p₀ C A K_dr K_b √(M/(Z T)).</summary>
     /// <param name="gas">The gas.</param>
     /// <param name="temperature">Its temperature; 50 K to 2000 K.</param>
     /// <param name="ambient">Surrounding air pressure; 0.5 to 1.2 bar absolute.</param>
@@ -81,7 +94,7 @@ public sealed record ReliefValve(GaugePressure Set, Area FlowArea, double Discha
         ArgumentNullException.ThrowIfNull(gas);
         GasChecks.Warm(temperature);
         return MassFlow.FromKilogramsPerHour(Relieving(ambient).Bar * IsoCoefficient(gas.HeatCapacityRatio) * FlowArea.SquareMillimeters
-            * Discharge * Math.Sqrt(MolarMass(gas) / (Compressibility * temperature.Kelvins))).ToUnit(
+            * Discharge * Subcritical(ambient / Relieving(ambient), gas.HeatCapacityRatio) * Math.Sqrt(MolarMass(gas) / (Compressibility * temperature.Kelvins))).ToUnit(
             UnitsNet.Units.MassFlowUnit.GramPerSecond);
     }
 

@@ -17,14 +17,15 @@ public sealed record WaitInSunResult : Result
     {
         Wait = wait;
         var system = new SunSystem(wait);
-        double[] y = [wait.Filled.FilledAt.Kelvins, wait.Filled.FilledAt.Kelvins];
-        var rows = new TrajectoryBuilder(2);
+        double[] y = [.. Enumerable.Repeat(wait.Filled.FilledAt.Kelvins, 3)];
+        var rows = new TrajectoryBuilder(3);
         rows.Add(0, y);
         var (nothing, observer) = (new NoEvents(), new TrajectoryRecorder(rows, 8));
-        OdeDriver.Integrate(ref system, ref nothing, ref observer, 0, wait.Watch.Seconds, y, Settings, [1e-6, 1e-6]);
+        OdeDriver.Integrate(ref system, ref nothing, ref observer, 0, wait.Watch.Seconds, y, Settings, [1e-6, 1e-6, 1e-6]);
         var within = Enumerable.Range(0, rows.Count).TakeWhile(i => InRange(rows.State(i)[1])).ToList();
         Time = new("Time", "s", [.. within.Select(rows.Time)]);
         Wall = new("Wall temperature", "°C", [.. within.Select(i => rows.State(i)[0] - 273.15)]);
+        SunnySide = new("Wall temperature on the sunny side", "°C", [.. within.Select(i => rows.State(i)[2] - 273.15)]);
         Contents = new("Temperature of gas and water", "°C", [.. within.Select(i => rows.State(i)[1] - 273.15)]);
         Pressure = new("Pressure", "bar gauge", [.. Contents.Values.Select(c => wait.Filled.PressureAt(c.Celsius()).Bar)]);
         LeftRange = within.Count < rows.Count ? Duration.FromSeconds(rows.Time(within.Count)) : null;
@@ -37,8 +38,12 @@ public sealed record WaitInSunResult : Result
     /// <summary>Times.</summary>
     public Series Time { get; }
 
-    /// <summary>Temperature of the wall, and so of its resin, at those times.</summary>
+    /// <summary>Mean temperature of the wall at those times.</summary>
     public Series Wall { get; }
+
+    /// <summary>Temperature of the wall, and so of its resin, where the sun meets the wall square on; that of the whole wall where all of
+    /// it does.</summary>
+    public Series SunnySide { get; }
 
     /// <summary>Temperature of gas and water at those times.</summary>
     public Series Contents { get; }
@@ -53,7 +58,7 @@ public sealed record WaitInSunResult : Result
     public Duration? PassesExpected => First(Pressure, Wait.Chamber.MaximumExpectedPressure.Bar);
 
     /// <summary>When the resin passes its limit; none where it doesn't or no limit is given.</summary>
-    public Duration? PassesResin => Wait.ResinLimit is { } limit ? First(Wall, limit.DegreesCelsius) : null;
+    public Duration? PassesResin => Wait.ResinLimit is { } limit ? First(SunnySide, limit.DegreesCelsius) : null;
 
     /// <summary>The first of all these; none where nothing is passed while it is watched.</summary>
     public Duration? MustBeVented => new[] { PassesExpected, PassesResin, LeftRange }.OfType<Duration>().Select(d => (Duration?)d)
@@ -75,7 +80,7 @@ public sealed record WaitInSunResult : Result
                 + $"air, which errs "
                 + "warm.",
             "Gas and water have one temperature; the vessel doesn't grow; altitude acts by the air pressure given.",
-            "The sunlit side is warmer than the wall's mean where less than all of it is in the sun.",
+            "The resin is judged where the sun meets the wall square on; what that side gives to the rest of the wall isn't counted.",
         ],
         "From filling to release or venting; water from 0 to 60 °C.",
         [LaunchingSources.HeatBalance, Water.Source]);
@@ -85,7 +90,7 @@ public sealed record WaitInSunResult : Result
     [
         new("Pressure at the end", $"{Digits.Round(Pressure.Values[^1])} bar gauge", $"{Wait.Chamber.MaximumExpectedPressure} is the "
             + $"highest expected"),
-        new("Wall at the end", $"{Digits.Round(Wall.Values[^1])} °C", Wait.ResinLimit is { } limit
+        new("Wall at the end", $"{Digits.Round(SunnySide.Values[^1])} °C", Wait.ResinLimit is { } limit
             ? $"resin to {limit.ToUnit(TemperatureUnit.DegreeCelsius).Show()}" : "limit of the resin not given"),
         new("Vent by", VentBy is { } by ? $"{Digits.Round(by.Minutes)} min after filling" : "not needed while it is watched",
             Wait.VentTime is { } vent ? $"venting takes {vent.Show()}" : "vent time not given"),

@@ -43,6 +43,11 @@ internal static class LaunchingFindings
             + $"friction with a "
             + "roller or an over-centre latch.");
 
+    internal static Finding PullTooSmallForJet(Force pull, Force needed) =>
+        Finding.Warning($"The release pulls with {pull.Show()}; were the seal to go first, opening the latches would take {needed.Show()}, "
+            + "and the vehicle would be held with its jet running: pull harder, or lower the friction with a roller or an over-centre "
+            + "latch.");
+
     internal static Finding VehicleStays(Force thrust) =>
         Finding.Error($"The vehicle doesn't start: the thrust of {thrust.Show()} on the seal is less than weight and friction. Check "
             + $"diameter and "

@@ -72,6 +72,27 @@ public class WaitInSunTests
         Assert.All(hot.Contents.Values, c => Assert.True(c <= 60));
     }
 
+    // A third of the surface in the sun: the mean wall stays cool, and the resin on the sunny side is as warm as the sun makes it there.
+    // Patch and contents at rest by bisection of a G - h (T - Ta) - e s (T^4 - Ta^4) - hi (T - Ti) = 0.
+    [Fact]
+    public void The_resin_is_judged_on_the_sunny_side()
+    {
+        var whole = (Dry with { Watch = 1.Hours() }).Run();
+        Assert.All(whole.SunnySide.Values.Zip(whole.Wall.Values), p => Tolerance.Absolute(p.Second, p.First, 1e-9));
+        var third = (Dry with { ShareInSun = 1 / Math.PI, ResinLimit = 47.Celsius() }).Run();
+        double inside = third.Contents.Values[^1] + 273.15, air = 308.15, low = inside, high = 400;
+        for (var i = 0; i < 100; i++)
+        {
+            var t = 0.5 * (low + high);
+            var gain = (0.9 * 950) - (10 * (t - air)) - (0.9 * 5.670374419e-8 * (Math.Pow(t, 4) - Math.Pow(air, 4))) - (100 * (t - inside));
+            (low, high) = gain > 0 ? (t, high) : (low, t);
+        }
+
+        Tolerance.Absolute(low - 273.15, third.SunnySide.Values[^1], 1e-3);
+        Assert.True(third.SunnySide.Values[^1] > third.Wall.Values[^1] + 3);
+        Assert.NotNull(third.PassesResin);
+    }
+
     // A gauge reads against the air outside: the same gas warmed by as much rises by less of gauge pressure where the air is thin.
     [Fact]
     public void Altitude_counts()
