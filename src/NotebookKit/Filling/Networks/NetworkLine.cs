@@ -29,6 +29,7 @@ internal sealed class NetworkLine
         CrackingPa = link.Parts.OfType<CheckValvePart>().Sum(c => c.Cracking.Pascals);
         FromUnderWater = link.FromPort == PortPosition.UnderWater && pad.Nodes[From] is VesselNode;
         ToUnderWater = link.ToPort == PortPosition.UnderWater && pad.Nodes[To] is VesselNode;
+        HoseM3 = HoseOf(link);
         if ((_regulator = link.Parts.OfType<RegulatorPart>().FirstOrDefault()) is { } r)
         {
             (_setPa, _effect, _inletPa) = (r.Set.Pascals, r.SupplyEffect, (r.SetAtInlet ?? r.Set).Pascals);
@@ -60,6 +61,17 @@ internal sealed class NetworkLine
 
     /// <summary>Effective area for water, m².</summary>
     public double WaterM2 { get; }
+
+    /// <summary>Water that its hoses hold, m³; infinite where it has none.</summary>
+    public double HoseM3 { get; }
+
+    /// <summary>Whether its hoses are full of water, so that what runs back would reach what lies ahead of them.</summary>
+    public bool IsFull { get; set; }
+
+    /// <summary>Head of the water above its port at the beginning and at the end, Pa.</summary>
+    public double FromHeadPa { get; set; }
+
+    public double ToHeadPa { get; set; }
 
     public bool Open { get; set; } = true;
 
@@ -103,6 +115,14 @@ internal sealed class NetworkLine
 
         return 0.5 * (low + high);
     }
+
+    /// <summary>Whether water is followed in it: it stands there at the start, or runs back from a vessel into its hoses.</summary>
+    public static bool FollowsWater(PadLink link, PadNetwork pad) => link.WaterInLine is not null
+        || (link.ToPort == PortPosition.UnderWater && !link.IsOneWay && double.IsFinite(HoseOf(link))
+            && pad.Nodes.First(n => n.Name == link.To) is VesselNode && pad.Nodes.First(n => n.Name == link.From) is not VesselNode);
+
+    private static double HoseOf(PadLink link) => link.Parts.OfType<HosePart>().ToList() is { Count: > 0 } hoses
+        ? hoses.Sum(h => h.VolumeAt(Quantities.GaugePressure.Zero).CubicMeters) : double.PositiveInfinity;
 
     private double Forward(double aheadPa, double fromPa, double fromK, double toPa, in FlowScale scale, GasLaw law)
     {

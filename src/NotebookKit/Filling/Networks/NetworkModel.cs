@@ -1,18 +1,17 @@
 using NotebookKit.Filling.Balances;
 using NotebookKit.Filling.Restrictors;
 using NotebookKit.Materials.Fluids;
-using NotebookKit.Numerics;
 
 namespace NotebookKit.Filling.Networks;
 
 /// <summary>A network in SI, ready for integrations. Holds what one right-hand side writes, so one run has one model.</summary>
-internal sealed class NetworkModel
+internal sealed partial class NetworkModel
 {
     public const int PerStore = 4, Mass = 0, Kelvins = 1, Wall = 2, Water = 3;
 
     /// <summary>Sums over the whole network: heat taken up, enthalpy and mass that came in from supplies less what went out, work done on
-    /// water.</summary>
-    public const int Totals = 4, Heat = 0, EnthalpyIn = 1, MassIn = 2, WaterWork = 3;
+    /// water, water that went out.</summary>
+    public const int Totals = 5, Heat = 0, EnthalpyIn = 1, MassIn = 2, WaterWork = 3, WaterOut = 4;
 
     private const double WaterDensity = WaterPassage.Density, LinearWaterPa = 100, Dry = 1e-9, Wetted = 1e-6;
 
@@ -37,7 +36,7 @@ internal sealed class NetworkModel
         StoreOf = [.. pad.Nodes.Select(n => Array.FindIndex(_stores, s => s.Node == n))];
         _junctions = [.. Enumerable.Range(0, Nodes).Where(i => pad.Nodes[i] is JunctionNode)];
         var at = PerStore * _stores.Length + Totals;
-        _lines = [.. pad.Links.Select(l => new NetworkLine(l, pad, l.WaterInLine is null ? -1 : at++))];
+        _lines = [.. pad.Links.Select(l => new NetworkLine(l, pad, NetworkLine.FollowsWater(l, pad) ? at++ : -1))];
         Unknowns = at;
         (_pascals, _kelvins, _enthalpy) = (new double[Nodes], new double[Nodes], new double[Nodes]);
         (_massRate, _inflow, _warmIn, _heatIn) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
@@ -73,17 +72,17 @@ internal sealed class NetworkModel
     public int TotalsAt => PerStore * _stores.Length;
 
     public static int UnknownsOf(PadNetwork pad) =>
-        PerStore * pad.Nodes.Count(n => n is VesselNode or CylinderNode) + Totals + pad.Links.Count(l => l.WaterInLine is not null);
+        PerStore * pad.Nodes.Count(n => n is VesselNode or CylinderNode) + Totals + pad.Links.Count(l => NetworkLine.FollowsWater(l, pad));
 
     public double[] Start()
     {
         var y = new double[Unknowns];
         for (var s = 0; s < _stores.Length; s++) _stores[s].Start(y.AsSpan(PerStore * s, PerStore));
-        foreach (var line in _lines.Where(l => l.WaterAt >= 0)) y[line.WaterAt] = line.Link.WaterInLine!.Value.CubicMeters;
+        foreach (var line in _lines.Where(l => l.WaterAt >= 0)) y[line.WaterAt] = line.Link.WaterInLine?.CubicMeters ?? 0;
         return y;
     }
 
-    /// <summary>What is asked of a step's estimate for an error: the estimate is of order 3, the step of order 5 and better by far.</summary>
+    /// <summary>What is asked of a step's estimate for an error: the estimate is of order 3, the step of order 5 and far better.</summary>
     public static double StepTolerance(double tolerance) => Math.Max(1e-13, 0.05 * Math.Pow(tolerance, 2.0 / 3));
 
     public double[] Tolerances()
@@ -96,10 +95,11 @@ internal sealed class NetworkModel
             own.CopyTo(tolerance, PerStore * s);
         }
 
-        double[] totals = [1e-3, 1e-3, 1e-10, 1e-3];
+        double[] totals = [1e-3, 1e-3, 1e-10, 1e-3, 1e-9];
         totals.CopyTo(tolerance, TotalsAt);
         // A tighter run is tighter in small numbers, too.
-        return Array.ConvertAll(tolerance, t => t * Math.Min(1, Pad.Tolerance / UsualTolerance) * StepTolerance(Pad.Tolerance) / Pad.Tolerance);
+        var share = Math.Min(1, Pad.Tolerance / UsualTolerance) * StepTolerance(Pad.Tolerance) / Pad.Tolerance;
+        return Array.ConvertAll(tolerance, t => t * share);
     }
 
     public GasPoint Gas(int store, ReadOnlySpan<double> y) => _stores[store].Gas(_law, y.Slice(PerStore * store, PerStore));
@@ -116,7 +116,8 @@ internal sealed class NetworkModel
         foreach (var line in _lines)
         {
             line.Open = !line.ShutForGood && line.Valves.All(v => v.IsOpenAt(t));
-            line.LineIsWet = line.WaterAt >= 0 && y[line.WaterAt] > 0;
+            line.LineIsWet = line.WaterAt >= 0 && y[line.WaterAt] > 1.5 * Dry;
+            line.IsFull = line.LineIsWet && line.Link.WaterInLine is null && y[line.WaterAt] >= line.HoseM3 - Dry;
             line.FromIsWet = line.FromUnderWater && y[PerStore * StoreOf[line.From] + Water] > Wetted;
             line.ToIsWet = line.ToUnderWater && y[PerStore * StoreOf[line.To] + Water] > Wetted;
         }
@@ -130,22 +131,41 @@ internal sealed class NetworkModel
     /// water where any may move.</summary>
     public ReadOnlySpan<int> Coupled => _coupled;
 
-    /// <summary>When the water ahead of a line is used up, or has come to it: falls or rises through zero.</summary>
+    /// <summary>When the water ahead of a line is used up, or has come to it, or has filled its hoses: rises through zero.</summary>
     public double WaterEvent(int line, ReadOnlySpan<double> y)
     {
         var l = _lines[line];
-        if (l.WaterAt >= 0) return l.LineIsWet ? Dry - y[l.WaterAt] : -1;
-        if (l.FromUnderWater) return FromEvent(l.FromIsWet, y[PerStore * StoreOf[l.From] + Water]);
-        return l.ToUnderWater && !l.OneWay ? FromEvent(l.ToIsWet, y[PerStore * StoreOf[l.To] + Water]) : -1;
+        if (l.WaterAt < 0) return VesselEvent(l, y);
+        var water = y[l.WaterAt];
+        if (!l.LineIsWet) return Math.Max(VesselEvent(l, y), water - 2 * Dry);
+        var used = l.IsFull ? Dry - water : Math.Max(Dry - water, water - l.HoseM3);
+        return l.ToUnderWater && !l.OneWay ? Math.Max(used, VesselEvent(l, y)) : used;
     }
 
-    /// <summary>Takes the last of the water where an event said that it is used up.</summary>
-    public void Empty(int line, Span<double> y)
+    private double VesselEvent(NetworkLine l, ReadOnlySpan<double> y) =>
+        l.FromUnderWater ? FromEvent(l.FromIsWet, y[PerStore * StoreOf[l.From] + Water])
+        : l.ToUnderWater && !l.OneWay ? FromEvent(l.ToIsWet, y[PerStore * StoreOf[l.To] + Water]) : -1;
+
+    /// <summary>Moves on the last of the water where an event said that it is used up; whether hoses are full of water now.</summary>
+    public bool Empty(int line, Span<double> y)
     {
         var l = _lines[line];
-        if (l.LineIsWet) y[l.WaterAt] = 0;
-        else if (l.FromUnderWater && l.FromIsWet) y[PerStore * StoreOf[l.From] + Water] = 0;
-        else if (l.ToUnderWater && l.ToIsWet) y[PerStore * StoreOf[l.To] + Water] = 0;
+        if (l.LineIsWet && y[l.WaterAt] <= 1.5 * Dry) Pour(l.WaterAt, l.To, y);
+        else if (l.FromIsWet && y[PerStore * StoreOf[l.From] + Water] <= 1.5 * Dry) Pour(PerStore * StoreOf[l.From] + Water, l.To, y);
+        else if (l.ToIsWet && !l.OneWay && y[PerStore * StoreOf[l.To] + Water] <= 1.5 * Dry)
+        {
+            var at = PerStore * StoreOf[l.To] + Water;
+            if (l.WaterAt < 0) Pour(at, l.From, y);
+            else (y[l.WaterAt], y[at]) = (y[l.WaterAt] + y[at], 0);
+        }
+
+        return l.WaterAt >= 0 && l.Link.WaterInLine is null && y[l.WaterAt] >= l.HoseM3 - Dry;
+    }
+
+    private void Pour(int from, int node, Span<double> y)
+    {
+        y[StoreOf[node] is >= 0 and var store ? PerStore * store + Water : TotalsAt + WaterOut] += y[from];
+        y[from] = 0;
     }
 
     private static double FromEvent(bool wet, double water) => wet ? Dry - water : water - 2 * Wetted;
@@ -161,6 +181,12 @@ internal sealed class NetworkModel
             (_pascals[i], _kelvins[i], _enthalpy[i]) = (gas.Pascals, gas.Kelvins, gas.Enthalpy);
         }
 
+        foreach (var line in _lines)
+        {
+            line.FromHeadPa = line.FromIsWet ? HeadOf(line.From, y) : 0;
+            line.ToHeadPa = line.ToIsWet ? HeadOf(line.To, y) : 0;
+        }
+
         for (var sweep = 0; sweep < (_junctions.Length > 1 ? 200 : 1); sweep++)
         {
             var moved = 0.0;
@@ -171,6 +197,9 @@ internal sealed class NetworkModel
         for (var l = 0; l < _lines.Length; l++) Pass(l);
         return true;
     }
+
+    private double HeadOf(int node, ReadOnlySpan<double> y) => StoreOf[node] is >= 0 and var s
+        ? _stores[s].HeadPaPerM3 * y[PerStore * s + Water] : 0;
 
     public void Derivatives(ReadOnlySpan<double> y, Span<double> dydt)
     {
@@ -193,9 +222,12 @@ internal sealed class NetworkModel
             var line = _lines[l];
             Move(line, _flow[l], totals);
             if (_waterFlow[l] == 0) continue;
-            if (line.LineIsWet) dydt[line.WaterAt] -= _waterFlow[l];
-            else if (StoreOf[line.From] is >= 0 and var s) waterRate[s] -= _waterFlow[l];
+            // Out of the line or of what it begins at; back into what it begins at where that is a vessel, else into its hoses.
+            var ahead = StoreOf[line.From];
+            if (line.WaterAt >= 0 && (_waterFlow[l] < 0 || line.LineIsWet)) dydt[line.WaterAt] -= _waterFlow[l];
+            else if (ahead >= 0) waterRate[ahead] -= _waterFlow[l];
             if (StoreOf[line.To] is >= 0 and var to) waterRate[to] += _waterFlow[l];
+            else totals[WaterOut] += _waterFlow[l];
         }
 
         for (var i = 0; i < Nodes; i++)
@@ -236,16 +268,16 @@ internal sealed class NetworkModel
         var line = _lines[l];
         (_flow[l], _waterFlow[l]) = (0, 0);
         if (!line.Open) return;
-        double from = _pascals[line.From], to = _pascals[line.To];
+        double from = _pascals[line.From] + line.FromHeadPa, to = _pascals[line.To] + line.ToHeadPa;
         if (line.LineIsWet || (from >= to && line.FromIsWet))
         {
             var drop = line.Ahead(from, 0, _ambientPa) - to - line.CrackingPa;
             if (drop > 0) _waterFlow[l] = Liquid(line, drop);
+            else if (from < to && line.ToIsWet) RunBack(l, line, to - from);
         }
         else if (from < to && line.ToIsWet)
         {
-            // Back into a vessel or the open air; a line that ends elsewhere isn't followed, and its findings say so.
-            if (!line.OneWay && StoreOf[line.From] >= 0 && Pad.Nodes[line.From] is VesselNode) _waterFlow[l] = -Liquid(line, to - from);
+            RunBack(l, line, to - from);
         }
         else
         {
@@ -253,112 +285,13 @@ internal sealed class NetworkModel
         }
     }
 
+    // Into a vessel, or into hoses until these are full; a line without either isn't followed, and its findings say so.
+    private void RunBack(int l, NetworkLine line, double drop)
+    {
+        if (line.OneWay || line.IsFull) return;
+        if (line.WaterAt >= 0 || Pad.Nodes[line.From] is VesselNode) _waterFlow[l] = -Liquid(line, drop);
+    }
+
     private static double Liquid(NetworkLine line, double drop) => line.WaterM2 * (drop < LinearWaterPa
         ? drop / LinearWaterPa * Math.Sqrt(2 * LinearWaterPa / WaterDensity) : Math.Sqrt(2 * drop / WaterDensity));
-
-    // The pressure at which a junction gives away what it gets; how far it moved, over itself.
-    private double Settle(int junction)
-    {
-        double low = double.MaxValue, high = 0;
-        foreach (var line in _lines)
-        {
-            if (!line.Open || (line.From != junction && line.To != junction)) continue;
-            var there = _pascals[line.From == junction ? line.To : line.From];
-            (low, high) = (Math.Min(low, there), Math.Max(high, there));
-        }
-
-        var before = _pascals[junction];
-        if (high <= low)
-        {
-            if (high > 0) _pascals[junction] = high;
-            return 0;
-        }
-
-        var balance = new JunctionBalance(this, junction);
-        var root = Near(ref balance, junction, low, high);
-        if (double.IsNaN(root))
-            root = BracketedRoot.TrySolve(ref balance, low, high, high * 1e-13, out var found) ? found.Root : before;
-        balance.Value(root);
-        return Math.Abs(root - before) / high;
-    }
-
-    // A stage further it lies near where it lay: secant steps from there, by the slope that was found last; not a number where they leave
-    // the bracket.
-    private double Near(ref JunctionBalance balance, int junction, double low, double high)
-    {
-        double x = _pascals[junction], slope = _slope[junction];
-        if (!(x > low && x < high && slope < 0)) (x, slope) = (0.5 * (low + high), 0);
-        var value = balance.Value(x);
-        for (var i = 0; i < 12 && value != 0; i++)
-        {
-            var next = slope < 0 ? x - value / slope : x + (value > 0 ? 1e-4 : -1e-4) * (high - low);
-            if (!(next > low && next < high)) return double.NaN;
-            if (Math.Abs(next - x) <= 1e-13 * high) return next;
-            var there = balance.Value(next);
-            var found = (there - value) / (next - x);
-            // Rounding alone is left where a step finds no slope.
-            if (!(found < 0)) return Math.Abs(next - x) <= 1e-11 * high ? next : double.NaN;
-            (x, value, slope, _slope[junction]) = (next, there, found, found);
-        }
-
-        return value == 0 ? x : double.NaN;
-    }
-
-    private readonly struct JunctionBalance(NetworkModel model, int junction) : IScalarFunction
-    {
-        public double Value(double x)
-        {
-            model._pascals[junction] = x;
-            double inflow = 0, enthalpy = 0, kelvins = 0, outflow = 0, before = model._kelvins[junction];
-            foreach (var line in model._lines)
-            {
-                if (!line.Open || (line.From != junction && line.To != junction)) continue;
-                var q = model.Through(line);
-                if (q == 0) continue;
-                if (q > 0 == (line.From == junction))
-                {
-                    outflow += Math.Abs(q);
-                    continue;
-                }
-
-                var other = line.From == junction ? line.To : line.From;
-                inflow += Math.Abs(q);
-                enthalpy += Math.Abs(q) * model._enthalpy[other];
-                kelvins += Math.Abs(q) * model._kelvins[other];
-            }
-
-            if (inflow == 0) return -outflow;
-            model._enthalpy[junction] = enthalpy / inflow;
-            model._kelvins[junction] = model._law.IsReal ? model.KelvinsOf(enthalpy / inflow, x, kelvins / inflow) : kelvins / inflow;
-            if (Math.Abs(model._kelvins[junction] - before) < 1e-9) return inflow - outflow;
-
-            // What leaves does so at the temperature of what comes.
-            outflow = 0;
-            foreach (var line in model._lines)
-            {
-                if (!line.Open || (line.From != junction && line.To != junction)) continue;
-                var q = model.Through(line);
-                if (q > 0 == (line.From == junction)) outflow += Math.Abs(q);
-            }
-
-            return inflow - outflow;
-        }
-    }
-
-    private double Through(NetworkLine line) =>
-        line.Gas(_pascals[line.From], _kelvins[line.From], _pascals[line.To], _kelvins[line.To], _ambientPa, _scale, _law);
-
-    // Temperature of a real gas by enthalpy and pressure.
-    private double KelvinsOf(double enthalpy, double pascals, double kelvins)
-    {
-        for (var i = 0; i < 20; i++)
-        {
-            var point = _law.AtPressure(pascals, kelvins);
-            var step = (enthalpy - point.Enthalpy) / point.Cp;
-            kelvins += step;
-            if (Math.Abs(step) < 1e-7) break;
-        }
-
-        return kelvins;
-    }
 }

@@ -1,5 +1,7 @@
 using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Restrictors;
 using NotebookKit.Materials.Fluids;
+using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Filling.Networks;
 
@@ -32,6 +34,8 @@ internal sealed class NetworkStore
             _startWaterM3 = _volumeM3 - (vessel.Chamber.Volume * (1 - vessel.WaterFraction.DecimalFractions)).CubicMeters;
             _heat = vessel.Heat == FillHeat.Wall ? new HeatPath(vessel.WallOrPlain, law) : null;
             _isothermal = vessel.Heat == FillHeat.Isothermal;
+            var boreM = vessel.Chamber.Bore.Meters;
+            HeadPaPerM3 = vessel.Standing ? WaterPassage.Density * StandardConstants.Gravity / (Math.PI / 4 * boreM * boreM) : 0;
             RatedPa = vessel.Chamber.RatedPressure.ToAbsolute(pad.Ambient).Pascals;
         }
 
@@ -45,6 +49,9 @@ internal sealed class NetworkStore
 
     /// <summary>Whether its wall has a temperature of its own.</summary>
     public bool HeatsWall => _heat is not null;
+
+    /// <summary>Head of its water at its foot over the water's volume, Pa/m³; 0 where it isn't said to stand.</summary>
+    public double HeadPaPerM3 { get; }
 
     public void Start(Span<double> own)
     {

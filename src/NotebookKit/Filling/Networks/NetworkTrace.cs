@@ -9,6 +9,7 @@ internal sealed class NetworkTrace
     private readonly NetworkModel _model;
     private readonly TrajectoryBuilder _states, _seen;
     private readonly Dictionary<string, double> _shutAt = [];
+    private readonly Dictionary<int, double> _filledAt = [];
 
     private NetworkTrace(NetworkModel model)
     {
@@ -30,6 +31,9 @@ internal sealed class NetworkTrace
 
     /// <summary>When valves were shut by their gauge, s.</summary>
     public IReadOnlyDictionary<string, double> ShutAt => _shutAt;
+
+    /// <summary>When water that ran back had filled a line's hoses, s.</summary>
+    public IReadOnlyDictionary<int, double> FilledAt => _filledAt;
 
     public double Seconds(int row) => _states.Time(row);
 
@@ -109,7 +113,8 @@ internal sealed class NetworkTrace
                 }
                 else
                 {
-                    _model.Empty(wet[result.TerminalEvent - gauges.Length - safe.Length], y);
+                    var line = wet[result.TerminalEvent - gauges.Length - safe.Length];
+                    if (_model.Empty(line, y)) _filledAt.TryAdd(line, t);
                 }
             }
         }

@@ -59,7 +59,7 @@ public sealed record PadNetworkResult : Result
     {
         get
         {
-            var (now, should, total) = Books(MassOf, [0, 0, 1, 0]);
+            var (now, should, total) = Books(MassOf, [0, 0, 1, 0, 0]);
             return Math.Abs(now - should) / total;
         }
     }
@@ -69,8 +69,27 @@ public sealed record PadNetworkResult : Result
     {
         get
         {
-            var (now, should, total) = Books((s, y) => MassOf(s, y) * _model.Gas(s, y).Energy, [1, 1, 0, -1]);
+            var (now, should, total) = Books((s, y) => MassOf(s, y) * _model.Gas(s, y).Energy, [1, 1, 0, -1, 0]);
             return Math.Abs(now - should) / total;
+        }
+    }
+
+    /// <summary>What is amiss with the water at the end, in vessels, lines and outside, over the water that there was [-]; 0 without
+    /// water.</summary>
+    public double WaterError
+    {
+        get
+        {
+            double AllOf(ReadOnlySpan<double> y)
+            {
+                var sum = y[_model.TotalsAt + NetworkModel.WaterOut];
+                for (var s = 0; s < _model.Stores.Count; s++) sum += y[NetworkModel.PerStore * s + NetworkModel.Water];
+                for (var i = _model.TotalsAt + NetworkModel.Totals; i < y.Length; i++) sum += y[i];
+                return sum;
+            }
+
+            var first = AllOf(_trace.State(0));
+            return first > 0 ? Math.Abs(AllOf(Last) - first) / first : 0;
         }
     }
 
@@ -98,14 +117,23 @@ public sealed record PadNetworkResult : Result
     /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
     public Series Water(string node) => Own(node, "Water", "L", NetworkModel.Water, v => 1000 * v);
 
+    /// <summary>Water in the hoses of a line over time; 0 throughout where none can be there.</summary>
+    /// <param name="from">Where the line begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <exception cref="InvalidDesignException">There is no such line.</exception>
+    public Series WaterIn(string from, string to)
+    {
+        var at = _model.Lines[Line(from, to)].WaterAt;
+        return new($"Water in the line {from} to {to}", "mL", Column(i => at < 0 ? 0 : 1e6 * _trace.State(i)[at]));
+    }
+
     /// <summary>Flow of gas through a line over time; below 0 where gas runs back.</summary>
     /// <param name="from">Where the line begins.</param>
     /// <param name="to">Where it ends.</param>
     /// <exception cref="InvalidDesignException">There is no such line.</exception>
     public Series Flow(string from, string to)
     {
-        var line = Pad.Links.ToList().FindIndex(l => l.From == from && l.To == to);
-        if (line < 0) throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace($"line from {from} to {to}")]);
+        var line = Line(from, to);
         return new($"Flow from {from} to {to}", "g/s", Column(i => 1000 * _trace.Flow(i, line)));
     }
 
@@ -150,7 +178,9 @@ public sealed record PadNetworkResult : Result
             "A regulator answers at once, by its set pressure, supply effect and droop; a check valve's spring takes its cracking "
                 + "pressure.",
             "The last thousandth of the pressure ahead is passed in proportion to the drop.",
-            "Water moves first through a port under it, by the same parts, without head; the water gives the gas no heat.",
+            "Water moves first through a port under it, by the same parts; its head counts where a vessel is said to stand. It gives the "
+                + "gas no heat.",
+            "Water that runs back is followed into a hose until the hose is full.",
         ],
         "To 300 bar gauge.",
         [
@@ -202,6 +232,9 @@ public sealed record PadNetworkResult : Result
     private int Node(string name) => Pad.Nodes.ToList().FindIndex(n => n.Name == name) is >= 0 and var at ? at
         : throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace(name)]);
 
+    private int Line(string from, string to) => Pad.Links.ToList().FindIndex(l => l.From == from && l.To == to) is >= 0 and var at ? at
+        : throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace($"line from {from} to {to}")]);
+
     private int Store(string name) => _model.StoreOf[Node(name)] is >= 0 and var at ? at
         : throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace($"cylinder or vessel {name}")]);
 
@@ -238,6 +271,8 @@ public sealed record PadNetworkResult : Result
         if (NotGiven.Count > 0) yield return FillingFindings.NoVerdictOnRatings(NotGiven);
         var unproved = Parts.Where(p => p.ProvedOn is null).Select(p => p.Name).ToList();
         if (unproved.Count > 0) yield return FillingFindings.PadPartsUnproved(unproved);
+        foreach (var (line, after) in _trace.FilledAt)
+            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, Pad.Links[line].From, after);
         if (Status != ResultStatus.Completed) yield break;
         foreach (var link in Pad.Links)
         {

@@ -17,6 +17,10 @@ public sealed record VesselNode(string Name, Chamber Chamber) : PadNode(Name)
     /// <summary>Pressure in it at the start; 0 to 300 bar gauge.</summary>
     public GaugePressure Start { get; init; }
 
+    /// <summary>Whether it stands upright on its port under water, so that the head of the water counts: with what leaves, against what
+    /// comes. Not counted unless said; a vessel of 1 m has 0.1 bar.</summary>
+    public bool Standing { get; init; }
+
     /// <summary>What the wall does to the gas.</summary>
     public FillHeat Heat { get; init; }
 

@@ -76,8 +76,8 @@ internal static partial class FillingFindings
             + "put its port above the water.");
 
     internal static Finding WaterRunsBackIntoLine(string link, string vessel) =>
-        Finding.Warning($"Water of {vessel} runs back through the line {link} into hose and regulator whenever the pressure ahead is the "
-            + $"lower one; that water isn't followed. Fit a check valve between the hose and {vessel}.");
+        Finding.Warning($"Water of {vessel} runs back through the line {link} into the hose whenever the pressure ahead is the lower one; "
+            + $"that water is followed until the hose is full. Fit a check valve between the hose and {vessel}.");
 
     internal static Finding LinkBeginsOutside(string link) =>
         Finding.Error($"The line {link} begins outside: let a vent begin at the vessel and end outside.");
@@ -101,6 +101,10 @@ internal static partial class FillingFindings
     internal static Finding VesselPassesRating(string vessel, GaugePressure rated, double seconds) =>
         Finding.Error($"After {Digits.Round(seconds)} s {vessel} passes its rated pressure of {rated}, and the run ends there: lower the "
             + "regulator, shut the valve by the gauge, or fit a relief valve.");
+
+    internal static Finding WaterFillsLine(string link, string from, double seconds) =>
+        Finding.Error($"After {Digits.Round(seconds)} s water has filled the hose of the line {link} and reaches {from}; it isn't followed "
+            + "from there. Fit a check valve between the hose and the vessel.");
 
     internal static Finding ValveNeverShut(string valve, string vessel, GaugePressure at, GaugePressure reads, double seconds) =>
         Finding.Warning($"After {Digits.Round(seconds)} s {vessel} reads {reads}; the {valve} waits for {at}, which isn't reached: raise "
