@@ -6,6 +6,7 @@ using NotebookKit.DesignFiles.Parts;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Flight.Site;
+using NotebookKit.Launching.Heating;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -86,7 +87,29 @@ public sealed record DesignSheets
     private static PadSheet PadOf(DesignStage stage, LaunchSite? site, VentResult? vent, LaunchStandOff? standOff)
     {
         var fill = FillOf(stage).Run();
-        return PadSheet.Of(stage.Name, fill, vent, standOff ?? (site is null ? null : stage.Vehicle.StandOff(site)), stage.Pad);
+        return PadSheet.Of(stage.Name, fill, vent, standOff ?? (site is null ? null : stage.Vehicle.StandOff(site)), stage.Pad,
+            sun: SunOf(stage, fill.Fill, vent));
+    }
+
+    /// <summary>The filled vessel of a stage waiting in the sun; none where the design doesn't say how. Source: as
+    /// <see cref="WaitInSun"/>.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="fill">Its fill.</param>
+    /// <param name="vent">Its vent after an abort; none where it isn't given.</param>
+    /// <exception cref="InvalidDesignException">Something is refused; all reasons are in it.</exception>
+    public static WaitInSunResult? SunOf(DesignStage stage, PadFill fill, VentResult? vent)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        ArgumentNullException.ThrowIfNull(fill);
+        if (stage.Sun is not { } sun) return null;
+        return new WaitInSun
+        {
+            Filled = new(fill.Target, fill.Temperature) { Ambient = fill.Ambient, WaterFraction = fill.WaterFraction },
+            Chamber = fill.Chamber,
+            Sun = new(fill.Temperature, sun.Sunlight, sun.Absorptance, sun.Emittance,
+                HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(sun.Film)),
+            ShareInSun = sun.ShareInSun, ResinLimit = sun.ResinLimit, Watch = sun.Wait, VentTime = vent?.WorstState,
+        }.Run();
     }
 
     private static VentResult? VentOf(DesignStage stage)

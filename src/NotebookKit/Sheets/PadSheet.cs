@@ -2,8 +2,10 @@ using NotebookKit.Clearance.Cards;
 using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Launching;
+using NotebookKit.Launching.Heating;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using UnitsNet;
 using UnitsNet.Units;
 
 namespace NotebookKit.Sheets;
@@ -15,12 +17,12 @@ public sealed record PadSheet : Result, ISheet
     private static readonly double[] Shares = [0.25, 0.5, 0.75, 0.9, 1];
 
     private PadSheet(string vehicle, FillResult fill, VentResult? vent, LaunchStandOff? standOff, PadPlumbing plumbing,
-        PadProcedure? procedure)
+        PadProcedure? procedure, WaitInSunResult? sun)
     {
-        (Vehicle, Fill, Vent, StandOff, Plumbing) = (vehicle, fill, vent, standOff, plumbing);
+        (Vehicle, Fill, Vent, StandOff, Plumbing, Sun) = (vehicle, fill, vent, standOff, plumbing, sun);
         Procedure = procedure ?? PadProcedure.Of(new()
         {
-            Fill = fill.DurationWithWater ?? fill.Duration, Vent = vent?.WorstState, Crew = standOff?.Crew,
+            Fill = fill.DurationWithWater ?? fill.Duration, Stand = StandOf(sun), Vent = vent?.WorstState, Crew = standOff?.Crew,
                 Spectators = standOff?.Spectators,
         });
         Content = Compose();
@@ -34,6 +36,9 @@ public sealed record PadSheet : Result, ISheet
 
     /// <summary>The vent after an abort; none where the vent isn't given.</summary>
     public VentResult? Vent { get; }
+
+    /// <summary>The filled vessel waiting in the sun; none where it isn't given.</summary>
+    public WaitInSunResult? Sun { get; }
 
     /// <summary>The stand-off; none where it isn't shown.</summary>
     public LaunchStandOff? StandOff { get; }
@@ -62,7 +67,7 @@ public sealed record PadSheet : Result, ISheet
     ];
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Findings => [.. Fill.Findings, .. Plumbing.Findings, .. Vent?.Findings ?? []];
+    public override IReadOnlyList<Finding> Findings => [.. Fill.Findings, .. Plumbing.Findings, .. Vent?.Findings ?? [], .. Sun?.Findings ?? []];
 
     /// <inheritdoc/>
     public override IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFilling];
@@ -77,14 +82,15 @@ public sealed record PadSheet : Result, ISheet
     /// <param name="standOff">The stand-off of the filled vehicle; without it the distances are "not shown".</param>
     /// <param name="equipment">Parts of the line with their ratings; without it the ratings are "not given".</param>
     /// <param name="procedure">The states of the pad; written from fill, vent and stand-off unless given.</param>
+    /// <param name="sun">The filled vessel waiting in the sun; without it nothing is said of that.</param>
     public static PadSheet Of(string vehicle, FillResult fill, VentResult? vent, LaunchStandOff? standOff, PadEquipment? equipment = null,
-        PadProcedure? procedure = null)
+        PadProcedure? procedure = null, WaitInSunResult? sun = null)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(fill);
         if ((fill.Fill.Trace ?? vent?.Vent.Trace) is { } trace)
             throw new InvalidDesignException("Pad sheet", [SheetsFindings.SheetOfPublishedTrace(trace.Source.ToString())]);
-        return new(vehicle, fill, vent, standOff, PadPlumbing.Of(fill.Fill, equipment), procedure);
+        return new(vehicle, fill, vent, standOff, PadPlumbing.Of(fill.Fill, equipment), procedure, sun);
     }
 
     private SheetContent Compose()
@@ -133,6 +139,8 @@ public sealed record PadSheet : Result, ISheet
                 "Range safety officer asked; countdown aloud; release.",
             ], Blanks = [new("Gauge when shut", "bar gauge"), new($"Gauge after {Watched}", "bar gauge"),
                 new("Gauge at release", "bar gauge")] },
+            .. Sun is null ? Array.Empty<SheetSection>() : [new SheetSection("Waiting in the sun, filled and shut")
+                { Facts = Sun.Lines, Table = Warming(Sun) }],
             new("Abort and misfire") { Rules = Procedure.Misfires },
             new("States of the pad: longest time, who stands where, what may follow") { Facts = Procedure.Lines },
             new("Parts of the line") { Facts = Plumbing.Lines },
@@ -142,6 +150,28 @@ public sealed record PadSheet : Result, ISheet
             Cautions = Cautions,
             Signatures = ["Filled by", "Gauge read by"],
         };
+    }
+
+    // The time that the vessel may stand is the time until the dump valve has to be opened; none shorter than a second counts.
+    private static Duration? StandOf(WaitInSunResult? sun) => sun?.VentBy is { } by ? by.Seconds < 1 ? 1.Seconds() : by : null;
+
+    private static SheetTable Warming(WaitInSunResult sun) => new(["After [min]", "Gauge [bar gauge]", "Wall in the sun [°C]",
+        "Gauge read [bar gauge]"],
+    [
+        .. new[] { 0, 0.25, 0.5, 0.75, 1 }.Select(share => share * sun.Time[sun.Time.Count - 1]).Select(t => (IReadOnlyList<string>)
+            [Digits.Round(t / 60), Digits.Round(At(sun, sun.Pressure, t)), Digits.Round(At(sun, sun.SunnySide, t)), SheetTable.Blank]),
+    ]);
+
+    // Straight between rows.
+    private static double At(WaitInSunResult sun, Series series, double t)
+    {
+        for (var i = 1; i < sun.Time.Count; i++)
+        {
+            double a = sun.Time[i - 1], b = sun.Time[i];
+            if (t <= b) return series[i - 1] + ((series[i] - series[i - 1]) * Math.Clamp((t - a) / (b - a), 0, 1));
+        }
+
+        return series[series.Count - 1];
     }
 
     private SheetTable Steps() => new(["Done", "Gauge [bar gauge]", "After [s]", "Time read [s]", "Note"],

@@ -90,6 +90,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
         var tube = f.Part("launch tube", FlightKeys.LaunchTube, "A launch tube; none unless given.");
         var charge = f.Part("charge", FlightKeys.Charge, "Water, pressure and gas at release.");
         var pad = f.Part("pad", PadKeys.Pad, "What it is filled with at the pad; no fill is computed unless given.");
+        var sun = f.Part("sun", SunKeys.Sun, "How it waits in the sun when filled; not computed unless given.");
         var recovery = f.Part("recovery", FlightKeys.Recovery, "What brings it back; nothing unless given.");
         var fins = f.Part("fin structure", EquipmentKeys.FinStructure, "What the fins are made of and bear; not judged unless given.");
         var drag = f.Part("drag", FlightKeys.Drag, "What the drag build-up can't know from the shape.");
@@ -104,7 +105,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
                 DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
                 Mark = RatingKeys.OwnMark(v.Spot.Run, TreePath.Join(v.Spot.Path, "vessel") + "."),
                 Tests = () => TestMarks.Of(TreePath.Find(v.Spot.Run.Root, TreePath.Join(v.Spot.Path, "evidence") + ".tests")),
-                Pad = pad(v), Fins = fins(v), Gear = recovery(v)?.Gear,
+                Pad = pad(v), Sun = sun(v), Fins = fins(v), Gear = recovery(v)?.Gear,
             };
             if (drag(v) is { } own) content = content with { Surface = own.Surface };
             foreach (var line in content.Masses ?? [])

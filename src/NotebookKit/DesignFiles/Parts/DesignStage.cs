@@ -115,6 +115,9 @@ public sealed class DesignStage
     /// <summary>What it is filled with at the pad; none where it isn't given.</summary>
     public PadEquipment? Pad => _content.Pad;
 
+    /// <summary>How it waits in the sun when filled; none where it isn't given.</summary>
+    public SunAtPad? Sun => _content.Sun;
+
     /// <summary>What the design doesn't give and a flight needs, by key; empty where nothing is missing.</summary>
     public IReadOnlyList<string> Missing =>
     [

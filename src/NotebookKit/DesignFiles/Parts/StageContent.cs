@@ -33,6 +33,8 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
 
     public PadEquipment? Pad { get; init; }
 
+    public SunAtPad? Sun { get; init; }
+
     public Canopy? Canopy { get; init; }
 
     public FinContent? Fins { get; init; }

@@ -55,6 +55,7 @@ internal sealed class UnitKind
         new(typeof(Force), "force", "120 N", "N", "kN", "lbf", "kgf"),
         new(typeof(ForcePerLength), "stiffness", "800 N/m", "N/m", "N/mm"),
         new(typeof(SonicConductance), "sonic conductance", "0.125 dm³/(s·bar)", "dm³/(s·bar)", "L/(s·bar)"),
+        new(typeof(Irradiance), "sunlight", "900 W/m²", "W/m²", "kW/m²"),
         new(typeof(CoefficientOfThermalExpansion), "thermal expansion", "24 ppm/K", "1/K", "ppm/K"),
     ];
 
