@@ -5,8 +5,10 @@ using UnitsNet;
 namespace NotebookKit.Launching;
 
 /// <summary>A vehicle that stands in the wind on its pad: whether it tips over.</summary>
-/// <remarks>M = ½ ρ v² C_d D h²/2 against (m g + hold-down) times the way from the middle to the line between two feet, b/(2 tan(π/n)). Source: statics; drag of short cylinders, F. M. White,
-/// Fluid Mechanics, table 7.3 (unverified).</remarks>
+/// <remarks>
+/// M = ½ ρ v² C_d D h²/2 against (m g + hold-down) times the way from the middle to the line between two feet, b/(2 tan(π/n)).
+/// Source: statics; drag of short cylinders, F. M. White, Fluid Mechanics, table 7.3 (unverified).
+/// </remarks>
 public sealed record StandingWind
 {
     private static readonly (double Slenderness, double Drag)[] ShortCylinders = [(1, 0.64), (5, 0.74), (10, 0.82), (20, 0.91), (40, 0.98)];

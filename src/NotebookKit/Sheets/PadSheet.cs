@@ -67,7 +67,8 @@ public sealed record PadSheet : Result, ISheet
     ];
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Findings => [.. Fill.Findings, .. Plumbing.Findings, .. Vent?.Findings ?? [], .. Sun?.Findings ?? []];
+    public override IReadOnlyList<Finding> Findings =>
+        [.. Fill.Findings, .. Plumbing.Findings, .. Vent?.Findings ?? [], .. Sun?.Findings ?? []];
 
     /// <inheritdoc/>
     public override IReadOnlyList<Caution> Cautions => [.. Provenance.Cautions.ForFilling];

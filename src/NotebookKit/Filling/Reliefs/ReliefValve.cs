@@ -94,7 +94,8 @@ public sealed record ReliefValve(GaugePressure Set, Area FlowArea, double Discha
         ArgumentNullException.ThrowIfNull(gas);
         GasChecks.Warm(temperature);
         return MassFlow.FromKilogramsPerHour(Relieving(ambient).Bar * IsoCoefficient(gas.HeatCapacityRatio) * FlowArea.SquareMillimeters
-            * Discharge * Subcritical(ambient / Relieving(ambient), gas.HeatCapacityRatio) * Math.Sqrt(MolarMass(gas) / (Compressibility * temperature.Kelvins))).ToUnit(
+            * Discharge * Subcritical(ambient / Relieving(ambient), gas.HeatCapacityRatio)
+            * Math.Sqrt(MolarMass(gas) / (Compressibility * temperature.Kelvins))).ToUnit(
             UnitsNet.Units.MassFlowUnit.GramPerSecond);
     }
 

@@ -32,7 +32,8 @@ internal readonly ref struct RadauMatrices
     public static int WorkOf(int n, int m) => n * m + 3 * m * m + 2 * m;
 
     /// <summary>Derivatives of all rates to the coupled unknowns, by differences.</summary>
-    public void Differentiate<TSystem>(scoped ref TSystem system, double t, scoped ReadOnlySpan<double> y, scoped ReadOnlySpan<double> slope,
+    public void Differentiate<TSystem>(scoped ref TSystem system, double t, scoped ReadOnlySpan<double> y,
+        scoped ReadOnlySpan<double> slope,
         scoped ReadOnlySpan<double> absolute, scoped Span<double> trial, scoped Span<double> trialSlope)
         where TSystem : struct, IStiffSystem
     {

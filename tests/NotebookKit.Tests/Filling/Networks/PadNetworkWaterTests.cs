@@ -76,8 +76,8 @@ public class PadNetworkWaterTests
         Tolerance.Relative(1e6 * hoseM3, run.WaterIn("supply", "vessel").Values[^1], 1e-7);
         Tolerance.Relative(0.75 - 1000 * hoseM3, run.Water("vessel").Values[^1], 1e-7);
         Assert.InRange(run.WaterError, 0, 1e-12);
-        Assert.Contains(run.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("has filled the hose of the line supply "
-            + "to vessel and reaches supply", StringComparison.Ordinal));
+        Assert.Contains(run.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("has filled the hose of the line supply to vessel and reaches supply", StringComparison.Ordinal));
     }
 
     // The vessel is vented below the cylinder after a second of running back: what stands in the hose goes home before any gas does.
