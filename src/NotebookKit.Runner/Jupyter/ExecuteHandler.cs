@@ -24,8 +24,9 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
 
     /// <summary>Runs a cell and answers.</summary>
     /// <param name="request">Request.</param>
-    /// <returns>Whether the requests that wait behind it are to be dropped.</returns>
-    public async Task<bool> HandleAsync(JupyterMessage request)
+    /// <param name="failed">Told before the answer goes out that the cells that wait behind it by then are not to be run; whoever sends
+    /// another one has read the answer.</param>
+    public async Task HandleAsync(JupyterMessage request, Action failed)
     {
         var code = JupyterMessage.TextOf(request.Content, "code");
         var silent = JupyterMessage.FlagOf(request.Content, "silent", absent: false);
@@ -48,8 +49,9 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
             content["status"] = "error";
             content["execution_count"] = _count;
             content["user_expressions"] = new JsonObject();
+            if (JupyterMessage.FlagOf(request.Content, "stop_on_error", absent: true)) failed();
             outlet.Reply(SocketKind.Shell, request, content);
-            return JupyterMessage.FlagOf(request.Content, "stop_on_error", absent: true);
+            return;
         }
 
         outlet.Reply(SocketKind.Shell, request, new JsonObject
@@ -58,7 +60,6 @@ internal sealed class ExecuteHandler(KernelSession session, KernelOutlet outlet,
             ["user_expressions"] = await EvaluateAsync(request),
             ["payload"] = new JsonArray(),
         });
-        return false;
     }
 
     private async Task<CellOutcome> RunAsync(string code, int number, Action<CellOutput> output, JupyterMessage request)

@@ -95,7 +95,9 @@ internal sealed class KernelServer : IAsyncDisposable
         switch (request.Type)
         {
             case "execute_request":
-                if (await _execute.HandleAsync(request)) DropWaiting();
+                List<JupyterMessage> dropped = [];
+                await _execute.HandleAsync(request, () => dropped = TakeWaitingCells());
+                foreach (var cell in dropped) Abort(cell);
                 break;
             case "complete_request":
                 _outlet.Reply(SocketKind.Shell, request, await _language.CompleteAsync(request.Content));
@@ -153,22 +155,19 @@ internal sealed class KernelServer : IAsyncDisposable
     }
 
     // A front-end that sent many cells at once doesn't want the rest run on a failure.
-    private void DropWaiting()
+    private List<JupyterMessage> TakeWaitingCells()
     {
-        var others = new List<JupyterMessage>();
-        while (_shell.Reader.TryRead(out var waiting))
-        {
-            if (waiting.Type != "execute_request")
-            {
-                others.Add(waiting);
-                continue;
-            }
-
-            _outlet.Status("busy", waiting);
-            _outlet.Reply(SocketKind.Shell, waiting, new JsonObject { ["status"] = "aborted", ["execution_count"] = 0 });
-            _outlet.Status("idle", waiting);
-        }
-
+        List<JupyterMessage> cells = [];
+        List<JupyterMessage> others = [];
+        while (_shell.Reader.TryRead(out var waiting)) (waiting.Type == "execute_request" ? cells : others).Add(waiting);
         foreach (var other in others) _shell.Writer.TryWrite(other);
+        return cells;
+    }
+
+    private void Abort(JupyterMessage cell)
+    {
+        _outlet.Status("busy", cell);
+        _outlet.Reply(SocketKind.Shell, cell, new JsonObject { ["status"] = "aborted", ["execution_count"] = 0 });
+        _outlet.Status("idle", cell);
     }
 }

@@ -18,6 +18,7 @@ internal sealed class KernelSession : IAsyncDisposable
     // By first run, which is the order they build on each other in.
     private readonly OrderedDictionary<string, int> _cellsRun = new(StringComparer.Ordinal);
     private readonly Action<WorkerReply> _controls;
+    private readonly CancellationTokenSource _closing = new();
     private Task<WorkerEngine> _engine;
 
     /// <summary>Starts the worker; a first cell waits for it.</summary>
@@ -29,6 +30,9 @@ internal sealed class KernelSession : IAsyncDisposable
         this._controls = controls;
         _engine = StartAsync();
     }
+
+    /// <summary>Done when the worker is up, failed when it couldn't start, cancelled when the session was closed before.</summary>
+    public Task Up => _engine;
 
     /// <summary>Told of what is printed when no cell runs.</summary>
     public Action<CellOutput>? Late { get; set; }
@@ -95,7 +99,10 @@ internal sealed class KernelSession : IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
+        // A worker that is still starting isn't waited for.
+        await _closing.CancelAsync();
         if (await WorkerAsync() is { } worker) await worker.DisposeAsync();
+        _closing.Dispose();
     }
 
     // Help that comes late is no help; the author types on.
@@ -120,7 +127,7 @@ internal sealed class KernelSession : IAsyncDisposable
         {
             return await _engine;
         }
-        catch (EngineStartException)
+        catch (Exception e) when (e is EngineStartException or OperationCanceledException)
         {
             return null;
         }
@@ -128,7 +135,7 @@ internal sealed class KernelSession : IAsyncDisposable
 
     private async Task<WorkerEngine> StartAsync()
     {
-        var worker = await WorkerEngine.StartAsync(_options, CancellationToken.None);
+        var worker = await WorkerEngine.StartAsync(_options, _closing.Token);
         worker.Controls = _controls;
         worker.Late = output => Late?.Invoke(output);
         return worker;

@@ -22,8 +22,8 @@ internal sealed class KernelSockets : IDisposable
     public KernelSockets(ConnectionFile connection, Action<SocketKind, JupyterMessage> received)
     {
         _wire = new WireFormat(connection.Key);
-        // A slow reader must not lose outputs: no limit on what waits for it.
-        _iopub.Options.SendHighWatermark = 0;
+        // A slow reader must lose neither outputs nor replies: no limit on what waits for it.
+        foreach (NetMQSocket socket in new NetMQSocket[] { _shell, _control, _stdin, _iopub }) socket.Options.SendHighWatermark = 0;
         Bind(_shell, connection, connection.ShellPort);
         Bind(_control, connection, connection.ControlPort);
         Bind(_stdin, connection, connection.StdinPort);

@@ -13,6 +13,7 @@ namespace NotebookKit.Runner.Workers;
 internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
 {
     private readonly Process _process;
+    private readonly string _mark;
     private readonly WorkerOptions _options;
     private readonly ErrorTail _errors = new();
     private readonly Task _errorsRead;
@@ -22,9 +23,10 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     private readonly Lock _sending = new();
     private int _requests;
 
-    private WorkerEngine(Process process, WorkerOptions options)
+    private WorkerEngine(Process process, string mark, WorkerOptions options)
     {
         this._process = process;
+        this._mark = mark;
         this._options = options;
         _errorsRead = _errors.ReadAsync(process.StandardError);
         _repliesRead = ReadRepliesAsync();
@@ -47,9 +49,9 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
     /// <exception cref="EngineStartException">The session couldn't start.</exception>
     public static async Task<WorkerEngine> StartAsync(WorkerOptions options, CancellationToken cancellation)
     {
-        var process = Process.Start(WorkerProgram.StartInfo(options))
-            ?? throw new EngineStartException("The worker process could not be started.");
-        var engine = new WorkerEngine(process, options);
+        var start = WorkerProgram.StartInfo(options);
+        var process = Process.Start(start) ?? throw new EngineStartException("The worker process could not be started.");
+        var engine = new WorkerEngine(process, start.Environment[ProcessFamily.Variable]!, options);
         try
         {
             var answer = await engine._ready.Task.WaitAsync(WorkerOptions.StartLimit, cancellation);
@@ -255,6 +257,7 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
             }
         }
 
+        ProcessFamily.End(_process.Id, _mark);
         await Settled(_repliesRead);
     }
 

@@ -17,6 +17,7 @@ internal sealed class WorkerHost
     private readonly Lock _writing = new();
     private readonly Channel<WorkerRequest> _work = Channel.CreateUnbounded<WorkerRequest>();
     private readonly WorkerControls _controls;
+    private BetweenCells? _console;
     private volatile Running? _running;
     private volatile int _stopped;
     private volatile int _latest;
@@ -41,36 +42,49 @@ internal sealed class WorkerHost
     /// <returns>Exit code.</returns>
     public static async Task<int> ServeAsync(long outputLimitBytes, bool live, Session session)
     {
+        ProcessFamily.Lead();
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var input = new StreamReader(Console.OpenStandardInput(), utf8);
         await using var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { AutoFlush = true };
         var host = new WorkerHost(input, output);
 
         // Standard output belongs to the replies. What cells print outside the kernel's hearing goes to standard error.
-        Console.SetOut(live ? TextWriter.Synchronized(new LateConsole(host.ShowLate)) : Console.Error);
+        host._console = new BetweenCells(live ? new LateConsole(host.ShowLate) : Console.Error);
         Console.SetIn(new AskedConsole(request => host.AskAsync(request).GetAwaiter().GetResult()));
         return await host.ServeAsync(() => CSharpEngine.StartAsync(outputLimitBytes, host.AskAsync, live ? host._controls : null, session));
     }
 
-    // A cell that never ends must not keep the process once the front has gone.
     private async Task<int> ServeAsync(Func<Task<CSharpEngine>> start)
     {
-        var reading = Task.Run(ReadAsync);
-        var working = Task.Run(() => WorkAsync(start));
-        await Task.WhenAny(reading, working);
-        return working.IsCompletedSuccessfully ? await working : 0;
+        new Thread(Read) { IsBackground = true, Name = "requests" }.Start();
+        return await Task.Run(() => WorkAsync(start));
     }
 
-    private async Task ReadAsync()
+    // On a thread of its own: cells may keep all others busy, and no cell, thread or program of theirs may stay once the front has gone.
+    private void Read()
     {
-        while (await _requests.ReadLineAsync() is { } line)
+        try
+        {
+            ReadRequests();
+        }
+        catch (IOException)
+        {
+            // As good as closed.
+        }
+
+        ProcessFamily.EndOwn();
+    }
+
+    private void ReadRequests()
+    {
+        while (_requests.ReadLine() is { } line)
         {
             var current = _running;
             switch (WorkerJson.Read<WorkerRequest>(line))
             {
                 case InterruptRequest request:
                     _stopped = request.Id;
-                    if (current?.Id == request.Id) await current.Stop.CancelAsync();
+                    if (current?.Id == request.Id) Stop(current);
                     break;
                 case InputGiven given when current?.Id == given.Id:
                     current.Input?.TrySetResult(given.Text);
@@ -81,6 +95,18 @@ internal sealed class WorkerHost
                     _work.Writer.TryWrite(request);
                     break;
             }
+        }
+    }
+
+    private static void Stop(Running cell)
+    {
+        try
+        {
+            _ = cell.Stop.CancelAsync();
+        }
+        catch (ObjectDisposedException)
+        {
+            // It ended by itself at this moment.
         }
     }
 
@@ -126,7 +152,9 @@ internal sealed class WorkerHost
         _late = new OutputMeter(MostLateBytes);
         // It may have been asked to stop before its turn came.
         if (_stopped == request.Id) await stop.CancelAsync();
+        _console?.End();
         var outcome = await engine.RunAsync(request.Code, output => Send(new OutputReply(request.Id, output)), stop.Token);
+        _console?.Begin();
         _running = null;
         return new DoneReply(request.Id, outcome);
     }

@@ -42,6 +42,8 @@ internal static class WorkerProgram
             start.ArgumentList.Add(program);
         }
 
+        // Every process that a cell starts inherits it.
+        start.Environment[ProcessFamily.Variable] = Guid.NewGuid().ToString("N");
         start.ArgumentList.Add(Command);
         start.ArgumentList.Add("--output-limit");
         start.ArgumentList.Add(options.OutputLimitBytes.ToString(CultureInfo.InvariantCulture));
