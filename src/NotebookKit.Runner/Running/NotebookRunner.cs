@@ -17,6 +17,7 @@ namespace NotebookKit.Runner.Running;
 internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
 {
     private readonly PageWriter _pages = new(options.Single);
+    private readonly WorkerPool _workers = new();
     private readonly Lock _door = new();
     private bool _shared;
 
@@ -28,11 +29,19 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
         AtomicFile.ClearParts(options.OutputFolder);
         var reports = new NotebookReport[options.Notebooks.Count];
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = options.Jobs, CancellationToken = cancellation };
-        await Parallel.ForAsync(0, reports.Length, parallel, async (i, token) =>
+        try
         {
-            reports[i] = await RunOneAsync(options.Notebooks[i], token);
-            display.Ended(reports[i]);
-        });
+            await Parallel.ForAsync(0, reports.Length, parallel, async (i, token) =>
+            {
+                reports[i] = await RunOneAsync(options.Notebooks[i], token);
+                display.Ended(reports[i]);
+            });
+        }
+        finally
+        {
+            await _workers.EndAsync();
+        }
+
         if (options.Shard is not null) return new(reports, [], HasIndex: false);
         var sheets = RunFiles.Try("A sheet for the bench or the pad", () => SheetFolder.WriteFor(options, reports));
         var live = RunFiles.Try("The live page", () => LivePage.CopyTo(options.LivePage));
@@ -62,7 +71,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     {
         display.Started(file.Name, file.CodeCells.Count());
         if (options.Shard is { } stale) DeleteShards(file.Name, stale);
-        var run = new NotebookRun(file, StartWorkerAsync);
+        var run = new NotebookRun(file, _workers.StartAsync);
         await run.RunAsync(options, (cell, progress) => display.Running(file.Name, cell, progress), cancellation);
         cancellation.ThrowIfCancellationRequested();
 
@@ -140,9 +149,6 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     {
         foreach (var file in ShardFiles.Of(options.ShardFolder(name), part)) File.Delete(file);
     }
-
-    private static async Task<INotebookEngine> StartWorkerAsync(WorkerOptions limits, CancellationToken cancellation) =>
-        await WorkerEngine.StartAsync(limits, cancellation);
 
     // An old page of a notebook that can't be read any more would pass for a fresh one.
     private NotebookReport Unreadable(string name, CellError error, TimeSpan took)

@@ -139,6 +139,16 @@ internal sealed class WorkerEngine : INotebookEngine, ILanguageHelp
         _process.Dispose();
     }
 
+    /// <summary>Begins a fresh session in the same process, where the one before left nothing behind.</summary>
+    /// <param name="folder">Folder that relative paths in cells start from.</param>
+    /// <param name="cancellation">Gives up.</param>
+    /// <returns>Why there is none, and the worker is good for nothing more; none where there is one.</returns>
+    public async Task<string?> RenewAsync(string folder, CancellationToken cancellation)
+    {
+        var answer = await AskAsync(id => new RenewRequest(id, folder), cancellation).WaitAsync(WorkerOptions.StartLimit, cancellation);
+        return answer is RenewReply reply ? reply.Why : "it has ended";
+    }
+
     private Open Begin(Action<CellOutput>? output)
     {
         var request = new Open(Interlocked.Increment(ref _requests), output, new(TaskCreationOptions.RunContinuationsAsynchronously));

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Threading.Channels;
+using Microsoft.DotNet.Interactive.Formatting;
 using NotebookKit.Interactive;
 using NotebookKit.Numerics;
 using NotebookKit.Runner.Engine;
@@ -12,12 +13,16 @@ internal sealed class WorkerHost
     // A task that a cell forgot may print for ever.
     private const long MostLateBytes = 1_000_000;
 
+    // What cells were compiled to is never given back.
+    private const long MostRenewedBytes = 700_000_000;
+
     private readonly TextReader _requests;
     private readonly TextWriter _replies;
     private readonly Lock _writing = new();
     private readonly Channel<WorkerRequest> _work = Channel.CreateUnbounded<WorkerRequest>();
     private readonly WorkerControls _controls;
     private BetweenCells? _console;
+    private CSharpEngine? _engine;
     private volatile Running? _running;
     private volatile int _stopped;
     private volatile int _latest;
@@ -112,10 +117,9 @@ internal sealed class WorkerHost
 
     private async Task<int> WorkAsync(Func<Task<CSharpEngine>> start)
     {
-        CSharpEngine engine;
         try
         {
-            engine = await start();
+            _engine = await start();
         }
 #pragma warning disable CA1031 // whatever stops the engine from starting has to reach the front as a sentence
         catch (Exception e)
@@ -130,12 +134,13 @@ internal sealed class WorkerHost
         {
             WorkerReply? reply = request switch
             {
-                RunRequest run => await RunAsync(engine, run),
+                RunRequest run => await RunAsync(_engine, run),
                 CompleteRequest place => new CompleteReply(place.Id,
-                    await engine.CompleteAsync(place.Code, place.Position, CancellationToken.None)),
+                    await _engine.CompleteAsync(place.Code, place.Position, CancellationToken.None)),
                 ControlMoved moved => Move(moved),
+                RenewRequest renew => await RenewAsync(renew, start),
                 DescribeRequest place => new DescribeReply(place.Id,
-                    await engine.DescribeAsync(place.Code, place.Position, CancellationToken.None)),
+                    await _engine.DescribeAsync(place.Code, place.Position, CancellationToken.None)),
                 _ => null,
             };
             if (reply is not null) Send(reply);
@@ -157,6 +162,28 @@ internal sealed class WorkerHost
         _console?.Begin();
         _running = null;
         return new DoneReply(request.Id, outcome);
+    }
+
+    // Only a session whose cells can't have left anything is followed by another one here.
+    private async Task<RenewReply> RenewAsync(RenewRequest request, Func<Task<CSharpEngine>> start)
+    {
+        var traces = CellTraces.Found();
+        if (traces.Count > 0) return new(request.Id, string.Join(", ", traces));
+        if (Environment.WorkingSet > MostRenewedBytes) return new(request.Id, "memory");
+        try
+        {
+            await _engine!.DisposeAsync();
+            Formatter.ResetToDefault();
+            Environment.CurrentDirectory = request.Folder;
+            _engine = await start();
+            return new(request.Id, null);
+        }
+#pragma warning disable CA1031 // whatever it is, the front starts another worker instead
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            return new(request.Id, e.Message);
+        }
     }
 
     private DoneReply Move(ControlMoved moved)

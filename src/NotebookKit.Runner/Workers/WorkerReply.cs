@@ -15,6 +15,7 @@ namespace NotebookKit.Runner.Workers;
 [JsonDerivedType(typeof(DescribeReply), "describe")]
 [JsonDerivedType(typeof(ControlOpened), "open")]
 [JsonDerivedType(typeof(ControlUpdated), "update")]
+[JsonDerivedType(typeof(RenewReply), "renew")]
 internal abstract record WorkerReply(int Id);
 
 /// <summary>The session is up, or couldn't start.</summary>
@@ -45,6 +46,11 @@ internal sealed record CompleteReply(int Id, CompletionList List) : WorkerReply(
 /// <param name="Id">Number of the request.</param>
 /// <param name="Description">It; none where nothing can be said.</param>
 internal sealed record DescribeReply(int Id, Description? Description) : WorkerReply(Id);
+
+/// <summary>A fresh session is up, or there is none.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Why">Why there is none; none where there is one.</param>
+internal sealed record RenewReply(int Id, string? Why) : WorkerReply(Id);
 
 /// <summary>A cell made a control.</summary>
 /// <param name="Control">Its id.</param>

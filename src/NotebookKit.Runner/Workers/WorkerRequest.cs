@@ -12,6 +12,7 @@ namespace NotebookKit.Runner.Workers;
 [JsonDerivedType(typeof(InterruptRequest), "interrupt")]
 [JsonDerivedType(typeof(InputGiven), "input")]
 [JsonDerivedType(typeof(ControlMoved), "control")]
+[JsonDerivedType(typeof(RenewRequest), "renew")]
 internal abstract record WorkerRequest(int Id);
 
 /// <summary>Run a cell.</summary>
@@ -39,6 +40,11 @@ internal sealed record InterruptRequest(int Id) : WorkerRequest(Id);
 /// <param name="Id">Number of the run request that asked.</param>
 /// <param name="Text">The text; none where nobody could be asked.</param>
 internal sealed record InputGiven(int Id, string? Text) : WorkerRequest(Id);
+
+/// <summary>Forget the session and begin a fresh one, if the old one left nothing behind.</summary>
+/// <param name="Id">Number of the request.</param>
+/// <param name="Folder">Folder that relative paths in cells start from.</param>
+internal sealed record RenewRequest(int Id, string Folder) : WorkerRequest(Id);
 
 /// <summary>The reader moved a control.</summary>
 /// <param name="Id">Number of the request.</param>
