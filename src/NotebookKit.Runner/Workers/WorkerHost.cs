@@ -103,17 +103,18 @@ internal sealed class WorkerHost
         }
     }
 
-    private static void Stop(Running cell)
+    // On a thread of its own: the cell may keep all others busy, and what it has registered may keep this one.
+    private static void Stop(Running cell) => new Thread(() =>
     {
         try
         {
-            _ = cell.Stop.CancelAsync();
+            cell.Stop.Cancel();
         }
-        catch (ObjectDisposedException)
+        catch (Exception e) when (e is ObjectDisposedException or AggregateException)
         {
-            // It ended by itself at this moment.
+            // It ended by itself at this moment, or what it had registered failed.
         }
-    }
+    }) { IsBackground = true, Name = "stop" }.Start();
 
     private async Task<int> WorkAsync(Func<Task<CSharpEngine>> start)
     {
