@@ -44,8 +44,8 @@ public sealed class FormatterTests(NotebookSession session)
             && typeof(Provenance.IResult).IsAssignableFrom(t)).ToList();
         Assert.True(results.Count > 40);
         // A form of its own has its own test of the same: A_flight_card_...
-        Type[] apart = [typeof(Clearance.Cards.FlightCard), typeof(Clearance.Cards.TwoStageFlightCard), typeof(Proofing.Plans.ProofPlan),
-            typeof(Filling.Fills.PadPlumbing), .. results.Where(typeof(Sheets.ISheet).IsAssignableFrom)];
+        Type[] apart = [typeof(Clearance.Cards.FlightCard), typeof(Clearance.Cards.TwoStageFlightCard),
+            typeof(Clearance.Cards.CardWithoutFlight), typeof(Proofing.Plans.ProofPlan), typeof(Filling.Fills.PadPlumbing), .. results.Where(typeof(Sheets.ISheet).IsAssignableFrom)];
         foreach (var mime in new[] { "text/html", "text/plain" })
             Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult),
                 Formatter.GetPreferredFormatterFor(t, mime).Type));
@@ -70,6 +70,12 @@ public sealed class FormatterTests(NotebookSession session)
         foreach (var text in new[] { "Verdict", "CAUTION", "Checklist", "Model:" }) Assert.Contains(text, forms["text/plain"],
             StringComparison.Ordinal);
         _ = XElement.Parse(forms["text/html"]);
+        // A design that can't be flown as it is has a card too.
+        var grounded = await session.ShowAsync("club.Without(\"charge\").Card(FlightDay.Parse(\"{ \\\"day\\\": \\\"2026-05-02\\\", "
+            + "\\\"vessels\\\": [ { \\\"serial\\\": \\\"C-1\\\" } ] }\"), [], [])");
+        Assert.Contains("\"Words\":\"NO-GO\",\"Holds\":false", grounded[Verdict], StringComparison.Ordinal);
+        foreach (var text in new[] { "<table", "Verdict", "nk-cautions", "Stored energy", "Model:" })
+            Assert.Contains(text, grounded["text/html"], StringComparison.Ordinal);
         // What is drawn as well, and a sheet with its sections, keep the form of a result.
         foreach (var cell in new[] { "proof.Plan()", "PadPlumbing.Of(DesignSheets.FillOf(club.Stage), club.Stage.Pad)",
             "ProofSheet.Of(proof.Plan(), vessel)" })

@@ -25,7 +25,8 @@ internal static class DayOfPage
     /// <exception cref="FormatException">Something that was typed isn't a value of its kind.</exception>
     public static string Text(JsonElement typed, Design design) => Text(typed, design, "", "");
 
-    /// <summary>The design as it is on the day, whatever is typed of day and serials: weather and water change a fill, names don't.</summary>
+    /// <summary>The design as it is on the day, whatever is typed of day and serials: weather and water change a fill, names
+    /// don't.</summary>
     /// <exception cref="DesignFileException">A change means no value of the design, or can't be that.</exception>
     public static Design Applied(JsonElement typed, Design design) =>
         FlightDay.Parse(Text(typed, design, "2000-01-01", "not typed"), "What was typed").Applied(design);

@@ -23,7 +23,11 @@ public sealed record Finding(FindingSeverity Severity, string Message)
 
     /// <summary>Sentences one after the other; each that follows another begins with a capital.</summary>
     internal static string Join(IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0)
-        .Select((s, i) => i == 0 || !char.IsLower(s[0]) ? s : char.ToUpperInvariant(s[0]) + s[1..]));
+        .Select((s, i) => i > 0 && IsWord(s) ? char.ToUpperInvariant(s[0]) + s[1..] : s));
+
+    // A file's name keeps its letters.
+    private static bool IsWord(string sentence) =>
+        char.IsLower(sentence[0]) && sentence.Split(' ', 2)[0].TrimEnd(',', ':').All(c => char.IsLetter(c) || c is '-' or '\'');
 
     /// <summary>For example "warning: ...".</summary>
     public override string ToString() => $"{Severity.ToString().ToLowerInvariant()}: {Message}";

@@ -58,11 +58,11 @@ public class BuildCalendarTests
     {
         var message = Assert.Throws<InvalidDesignException>(() => new BuildCalendar([Task("a", 1, 0, "b"), Task("a", 1, -1),
             Task("c", 30, 0)], Monday, BenchHours.Evenings) { People = 0 }.Plan()).Message;
-        Assert.Contains("called 'a'", message, StringComparison.Ordinal);
-        Assert.Contains("waits for 'b'", message, StringComparison.Ordinal);
-        Assert.Contains("wait of a", message, StringComparison.Ordinal);
-        Assert.Contains("hands-on time of c", message, StringComparison.Ordinal);
-        Assert.Contains("Number of people is 0", message, StringComparison.Ordinal);
+        Assert.Contains("called 'a'", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("waits for 'b'", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("wait of a", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("hands-on time of c", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Number of people is 0", message, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]

@@ -111,10 +111,10 @@ public class SheetNestTests
         var crossed = Piece("crossed", 1, (0, 0), (50, 50), (50, 0), (0, 50));
         var message = Assert.Throws<InvalidDesignException>(() => new SheetNest(5.Millimetres(), 300.Millimetres(),
             [crossed, Fin(0)]) { Gap = 90.Millimetres() }.Place()).Message;
-        Assert.Contains("length of the sheet", message, StringComparison.Ordinal);
-        Assert.Contains("crosses itself", message, StringComparison.Ordinal);
-        Assert.Contains("number of fin is 0", message, StringComparison.Ordinal);
-        Assert.Contains("gap between pieces", message, StringComparison.Ordinal);
+        Assert.Contains("length of the sheet", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("crosses itself", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("number of fin is 0", message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("gap between pieces", message, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]

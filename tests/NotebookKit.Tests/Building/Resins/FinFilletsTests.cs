@@ -32,6 +32,6 @@ public class FinFilletsTests
         var message = Assert.Throws<InvalidDesignException>(() => new FinFillets(70.Millimetres(), 50.Millimetres(), 1.Millimetres(),
             300.Millimetres(), 0).ToMix(MaterialLibrary.Typical.Adhesive("structural epoxy"))).Message;
         foreach (var part in new[] { "thickness of the fin", "thinner than half", "length of the root", "radius of the fillet",
-            "number of fins" }) Assert.Contains(part, message, StringComparison.Ordinal);
+            "number of fins" }) Assert.Contains(part, message, StringComparison.OrdinalIgnoreCase);
     }
 }

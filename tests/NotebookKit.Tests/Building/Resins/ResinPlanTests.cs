@@ -64,6 +64,6 @@ public class ResinPlanTests
         var message = Assert.Throws<InvalidDesignException>(() => new ResinPlan(new("wrong", 2.Percent(), 1.Minutes()),
             [new("sleeve", Mass.Zero)]) { Waste = 300.Percent() }.Divide()).Message;
         foreach (var part in new[] { "hardener of wrong", "pot life of wrong", "resin for sleeve", "resin wasted" }) Assert.Contains(part,
-            message, StringComparison.Ordinal);
+            message, StringComparison.OrdinalIgnoreCase);
     }
 }

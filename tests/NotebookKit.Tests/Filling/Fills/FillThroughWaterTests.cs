@@ -63,7 +63,7 @@ public class FillThroughWaterTests
     {
         var wrong = Assert.Throws<InvalidDesignException>(() => (Fill
             with { Port = (PortPosition)9, WaterInLine = 0.Litres() }).Run()).Message;
-        Assert.Contains("position of the filling port", wrong, StringComparison.Ordinal);
-        Assert.Contains("water in the line", wrong, StringComparison.Ordinal);
+        Assert.Contains("position of the filling port", wrong, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("water in the line", wrong, StringComparison.OrdinalIgnoreCase);
     }
 }

@@ -220,9 +220,9 @@ public class ProofWithoutBuretteTests
                 Lengths = [] },
             Drops = [new((LeakPlace)9, Frequency.FromCyclesPerMinute(6), 40.BarGauge())],
         }).Judge());
-        Assert.Contains("error of the girth tape is 20 mm", error.Message, StringComparison.Ordinal);
-        Assert.Contains("girth at station 1 at proof is 300 mm", error.Message, StringComparison.Ordinal);
-        Assert.Contains("No length was read", error.Message, StringComparison.Ordinal);
-        Assert.Contains("place of the drops is 9", error.Message, StringComparison.Ordinal);
+        Assert.Contains("error of the girth tape is 20 mm", error.Message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("girth at station 1 at proof is 300 mm", error.Message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("No length was read", error.Message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("place of the drops is 9", error.Message, StringComparison.OrdinalIgnoreCase);
     }
 }

@@ -196,9 +196,9 @@ public class PressureVesselTests
         };
         var error = Assert.Throws<InvalidDesignException>(() => wrong.Burst());
         Assert.Equal(3, error.Findings.Count(f => f.Severity == FindingSeverity.Error));
-        Assert.Contains("straight length is", error.Message, StringComparison.Ordinal);
-        Assert.Contains("liner wall is", error.Message, StringComparison.Ordinal);
-        Assert.Contains("above 78.5 % round fibres have no room", error.Message, StringComparison.Ordinal);
+        Assert.Contains("straight length is", error.Message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("liner wall is", error.Message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("above 78.5 % round fibres have no room", error.Message, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]
