@@ -169,6 +169,13 @@ internal sealed class LogHeader
                 continue;
             }
 
+            if (given?.Unit is { } said && cell.UnitText is { } written
+                && Contradicts(LogUnit.Find(written, out _, needsReference: false), unit))
+            {
+                throw Wrong(cell.Name, $"the header says '{written}' and the mapping '{said}'",
+                    "correct the one that is wrong: the same number is another quantity in each.");
+            }
+
             if (given is null && !wanted(unit)) continue;
             if (!names.Add(cell.Name)) throw Wrong(cell.Name, "the name stands twice", "every column needs a name of its own.");
             Columns[k] = new(cell, unit, given, _file);
@@ -179,6 +186,12 @@ internal sealed class LogHeader
             Findings.Add(Finding.Note($"{(Skipped.Count == 1 ? "One column was" : $"{Skipped.Count} columns were")} skipped: "
                 + string.Join("; ", Skipped.Take(5).Select(s => $"'{s.Name}' ({s.Found})")) + (Skipped.Count > 5 ? "; and more." : ".")));
     }
+
+    // Of one kind, and another size: a gauge's psi read as bar would prove a vessel to fifteen times what it held.
+    private static bool Contradicts(LogUnit? header, LogUnit mapping) => header is not null && header.Kind == mapping.Kind
+        && (Math.Abs((header.Factor / header.Divisor) - (mapping.Factor / mapping.Divisor))
+                > 1e-9 * Math.Abs(mapping.Factor / mapping.Divisor)
+            || (header.Kind == "temperature" && Math.Abs(header.Offset - mapping.Offset) > 1e-9));
 
     private LogFormatException Nothing() =>
         Skipped.Count == 0 ? _cells.Length - (DayAt >= 0 ? 1 : 0) < 2

@@ -45,7 +45,8 @@ public sealed class FormatterTests(NotebookSession session)
         Assert.True(results.Count > 40);
         // A form of its own has its own test of the same: A_flight_card_...
         Type[] apart = [typeof(Clearance.Cards.FlightCard), typeof(Clearance.Cards.TwoStageFlightCard),
-            typeof(Clearance.Cards.CardWithoutFlight), typeof(Proofing.Plans.ProofPlan), typeof(Filling.Fills.PadPlumbing), .. results.Where(typeof(Sheets.ISheet).IsAssignableFrom)];
+            typeof(Clearance.Cards.CardWithoutFlight), typeof(Proofing.Plans.ProofPlan), typeof(Filling.Fills.PadPlumbing),
+            .. results.Where(typeof(Sheets.ISheet).IsAssignableFrom)];
         foreach (var mime in new[] { "text/html", "text/plain" })
             Assert.All(results.Except(apart), t => Assert.Equal(typeof(Provenance.IResult),
                 Formatter.GetPreferredFormatterFor(t, mime).Type));

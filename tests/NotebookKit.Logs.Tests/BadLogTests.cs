@@ -111,4 +111,15 @@ public class BadLogTests
                 break;
         }
     }
+
+    // A true proof to 4.3 bar would pass for one to 62 bar.
+    [Fact]
+    public void A_mapping_with_another_unit_than_the_header_is_refused()
+    {
+        var mapping = new LogMapping { Pressure = new("P1", "bar gauge") };
+        var error = Assert.Throws<LogFormatException>(() => LogReader.Parse("time [s],P1 [psi gauge]\n0,62\n1,62\n", "x.csv", mapping));
+        Assert.Contains("the header says 'psi gauge' and the mapping 'bar gauge'", error.Message, StringComparison.Ordinal);
+        // Only what it is measured from may be added.
+        Assert.Equal(2, LogReader.Parse("time [s],P1 [bar]\n0,62\n1,62\n", "x.csv", mapping).Count);
+    }
 }

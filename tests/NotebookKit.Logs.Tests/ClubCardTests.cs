@@ -21,7 +21,8 @@ public sealed class ClubCardTests : IDisposable
         """;
 
     private const string WithoutLabel = $$"""
-        { "day": "2026-05-02", "flight": "first", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ], "gear": {{Gear}},
+        { "day": "2026-05-02", "flight": "first", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" },
+            { "of": "site.wind.reference", "is": "10 m" } ], "gear": {{Gear}},
           "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
         """;
 
@@ -390,6 +391,19 @@ public sealed class ClubCardTests : IDisposable
         };
         design.Without(key).Write(In("design.json"));
         File.WriteAllText(In("day.json"), """{ "day": "2026-05-02", "vessels": [ { "serial": "C-1" } ] }""");
+        Forbids(says);
+    }
+
+    [Theory]
+    [InlineData("""{ "of": "site.wind.speed", "is": "3 m/s" }""", "the height above ground at which it was measured")]
+    [InlineData("""{ "of": "site.wind.reference", "is": "2 m" }""", "not measured today: wind")]
+    [InlineData("""{ "of": "site.wind.from", "is": "180°" }""", "not measured today: wind")]
+    [InlineData("""{ "of": "site.wind.speed", "is": "9 m/s" }, { "of": "site.wind.speed", "is": "2 m/s" }""", "is changed twice")]
+    public void A_wind_without_its_height_or_said_twice_is_no_wind_of_the_day(string changes, string says)
+    {
+        File.WriteAllText(In("day.json"), Today.Replace("""{ "of": "site.wind.speed", "is": "3 m/s" }""", changes, StringComparison.Ordinal)
+            .Replace(says.Contains("twice", StringComparison.Ordinal) ? "\0" : """{ "of": "site.wind.reference", "is": "10 m" }""",
+                """{ "of": "site.rail.guided", "is": "2 m" }""", StringComparison.Ordinal));
         Forbids(says);
     }
 

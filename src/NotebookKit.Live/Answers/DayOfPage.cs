@@ -13,7 +13,7 @@ namespace NotebookKit.Live.Answers;
 /// <summary>The day of a flight as it is typed at the pad: the same file of the day that a club's folder has.</summary>
 internal static class DayOfPage
 {
-    private const string Wind = "site.wind.speed", From = "site.wind.from", Air = "site.atmosphere";
+    private const string Wind = "site.wind.speed", Height = "site.wind.reference", From = "site.wind.from", Air = "site.atmosphere";
 
     private static readonly string[] VesselKeys = ["serial", "label", "wall temperature", "resin moisture"];
 
@@ -52,6 +52,8 @@ internal static class DayOfPage
             Given(json, "fill order", ReadingJson.Text(typed, "order"));
             json.WriteStartArray("changes");
             if (ReadingJson.Quantity<Speed>(typed, "wind", "wind") is not null) Change(json, Wind, ReadingJson.Text(typed, "wind"));
+            if (ReadingJson.Quantity<Length>(typed, "height", "height of the wind meter") is not null)
+                Change(json, Height, ReadingJson.Text(typed, "height"));
             if (ReadingJson.Quantity<Angle>(typed, "from", "wind direction") is not null)
                 Change(json, From, ReadingJson.Text(typed, "from"));
             if (AirOf(typed, design) is { } air) Change(json, Air, air);
@@ -84,10 +86,11 @@ internal static class DayOfPage
         json.WriteString("flight", day.Flight);
         json.WriteString("order", day.FillOrder);
         json.WriteString("wind", day.Changes.LastOrDefault(c => c.Name == Wind)?.Value ?? "");
+        json.WriteString("height", day.Changes.LastOrDefault(c => c.Name == Height)?.Value ?? "");
         json.WriteString("from", day.Changes.LastOrDefault(c => c.Name == From)?.Value ?? "");
         Rows("gear", day.Gear.Count, PartKeys);
         json.WriteStartArray("changes");
-        foreach (var change in day.Changes.Where(c => c.Name is not (Wind or From))) Change(json, change.Name, change.Value);
+        foreach (var change in day.Changes.Where(c => c.Name is not (Wind or Height or From))) Change(json, change.Name, change.Value);
         json.WriteEndArray();
         Rows("vessels", day.Vessels.Count, VesselKeys, "stages");
 

@@ -22,7 +22,7 @@ function showPad() {
     el("button", { type: "button", "aria-label": `Delete change ${i + 1}`, onclick: () => { d.changes.splice(i, 1); keep(); showPad(); } }, "Delete")));
   const orders = ["", "booster first", "sustainer first", "together"];
   fill("pad-body", el("p", {}, "What was measured today makes the card. What isn't typed isn't shown, and forbids. Give each value with its unit."),
-    el("div", { class: "readings" }, field(d, "day", "Day", "", "date"), field(d, "flight", "Flight, as the club counts it"), field(d, "wind", "Wind at 10 m", "3 m/s"), field(d, "from", "Wind from", "270°"),
+    el("div", { class: "readings" }, field(d, "day", "Day", "", "date"), field(d, "flight", "Flight, as the club counts it"), field(d, "wind", "Wind", "3 m/s"), field(d, "height", "Measured at a height of", "2 m"), field(d, "from", "Wind from", "270°"),
       field(d, "temperature", "Air temperature", "18 °C"), field(d, "pressure", "Air pressure", "1.013 bar absolute"),
       desk.answer.stages.length > 1 ? el("label", {}, "Filled first", el("select", { onchange: e => { d.order = orders[e.target.selectedIndex]; keep(); } }, orders.map(o => el("option", { selected: o === (d.order || "") }, o || "not given")))) : ""),
     desk.answer.stages.map(vessel), rows,
@@ -41,7 +41,7 @@ function showPad() {
 }
 function typedDay() {
   const d = keeping.data.pad;
-  return JSON.stringify({ ...Object.fromEntries(["day", "flight", "order", "wind", "from", "temperature", "pressure"].filter(k => d[k]).map(k => [k, d[k]])),
+  return JSON.stringify({ ...Object.fromEntries(["day", "flight", "order", "wind", "height", "from", "temperature", "pressure"].filter(k => d[k]).map(k => [k, d[k]])),
     gear: d.gear, changes: d.changes.filter(c => c.of || c.is), stages: desk.answer.stages.map((_, i) => d.stages[i] || {}) });
 }
 async function openDay(file) {

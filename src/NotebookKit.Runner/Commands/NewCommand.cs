@@ -117,7 +117,8 @@ internal static partial class NewCommand
         // its warmest place: "wall temperature": "24 °C"; and as it stands on the vessel's label: "label": "3f9a-71c2" (vessel names the
         // mark with each line that it writes into a service record). The parts that stand on the pad, as each is stamped:
         // "gear": [ { "kind": "hose", "serial": "H-2", "rated to": "100 bar gauge" } ]. What is otherwise than in the design:
-        // "changes": [ { "of": "site.wind.speed", "is": "4 m/s" } ]
+        // "changes": [ { "of": "site.wind.speed", "is": "4 m/s" }, { "of": "site.wind.reference", "is": "2 m" } ], the wind with the height
+        // at which it was measured. Kinds of parts: cylinder, regulator, fill valve, hose, restrictor, check valve, gauge, dump valve.
         {
           "day": "{{DateTime.Today:yyyy-MM-dd}}",
           "vessels": [ {{(stages == 2 ? """{ "serial": "B-1" }, { "serial": "S-1" }""" : """{ "serial": "R-1" }""")}} ]

@@ -105,6 +105,10 @@ internal static class VesselCommand
             var record = club.Judge(parsed.GetRequiredValue(log), parsed.GetValue(serial), parsed.GetValue(on) is { } d ? Day(d) : null);
             Console.Out.Write(ResultText.Of(record));
             var service = club.Vessel(record.Readings.Serial!);
+            // A proof before the making is a wrong day, and a line is never taken back.
+            if (service.Events.OfType<Made>().FirstOrDefault() is { } made && record.Readings.Day is { } tested && tested < made.Day)
+                throw new RequestException(FormattableString.Invariant($"The proof is of {tested:yyyy-MM-dd}, and {service.Serial} was ")
+                    + FormattableString.Invariant($"made on {made.Day:yyyy-MM-dd}. Correct the day in the log; nothing is written."));
             DateTimeOffset? written = parsed.GetValue(at) is { } time ? Time(time) : null;
             var stage = club.Design.Stages.FirstOrDefault(s => string.Equals(s.Name, service.Vessel, StringComparison.OrdinalIgnoreCase))
                 ?? club.Design.Stages[0];

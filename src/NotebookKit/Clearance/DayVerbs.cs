@@ -45,8 +45,9 @@ public static partial class DayVerbs
         InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(p => !IsOfADay(p.Path))
             .Select(p => ClearanceFindings.NotChangedForADay(day.PlaceOf(p.Change), p.Path))]);
         List<Finding> against = [.. seen ?? []];
-        if (!paths.Exists(p => p.Path == "site.wind" || p.Path.StartsWith("site.wind.", StringComparison.Ordinal)))
-            against.Add(ClearanceFindings.WindOfDayIsNotGiven());
+        if (!TellsWind([.. paths.Select(p => p.Path)], design)) against.Add(ClearanceFindings.WindOfDayIsNotGiven());
+        against.AddRange(paths.Where((p, i) => paths.Take(i).Any(q => IsWithin(p.Path, q.Path) || IsWithin(q.Path, p.Path)))
+            .Select(p => ClearanceFindings.ChangedTwiceForTheDay(day.PlaceOf(p.Change), p.Path)));
         against.AddRange(day.Changes.Select(c => ClearanceFindings.ChangedForTheDay(c.Name, c.Value)));
         var today = day.Applied(design);
         if (day.Vessels.Count != today.Stages.Count)
@@ -82,6 +83,14 @@ public static partial class DayVerbs
         ? record.ToProvedVessel(stage.Rating) : throw new InvalidDesignException(stage.Name,
             [Finding.Error(ClearanceFindings.ProvedVesselWasChanged(record.Readings.Serial ?? stage.Name, record.Readings.MadeAs,
                 stage.Mark))]);
+
+    // A speed means nothing without the height at which it was measured.
+    private static bool TellsWind(IReadOnlyList<string> paths, Design design) => paths.Contains("site.wind")
+        || paths.Any(p => p.StartsWith("site.wind.layers", StringComparison.Ordinal))
+        || (paths.Contains("site.wind.speed")
+            && (paths.Contains("site.wind.reference") || !design.HasPart("site.wind.reference")));
+
+    private static bool IsWithin(string path, string part) => path == part || path.StartsWith($"{part}.", StringComparison.Ordinal);
 
     // Weather, rail, water and pressure are the day's. What was made, tested, required or permitted isn't.
     private static bool IsOfADay(string path)

@@ -12,7 +12,7 @@ namespace NotebookKit.DesignFiles;
 /// the design.</summary>
 /// <remarks>
 /// A file <c>day.json</c> in a club's folder: <c>{ "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "24 °C" } ],
-/// "changes": [ { "of": "site.wind.speed", "is": "4 m/s" } ] }</c>. Source: none of its own.
+/// "changes": [ { "of": "site.wind.speed", "is": "4 m/s" }, { "of": "site.wind.reference", "is": "2 m" } ] }</c>. Source: none of its own.
 /// </remarks>
 public sealed record FlightDay
 {

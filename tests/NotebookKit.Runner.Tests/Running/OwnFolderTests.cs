@@ -184,7 +184,8 @@ public sealed class OwnFolderTests : IDisposable
             $$"""{ "kind": "{{g.Item1}}", "serial": "P-{{i}}", "rated to": "{{g.Item2}} bar gauge" }"""));
         await File.WriteAllTextAsync(Path.Combine(own, "day.json"), $$"""
             {
-              "day": "2026-05-02", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ], "gear": [ {{gear}} ],
+              "day": "2026-05-02", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" },
+            { "of": "site.wind.reference", "is": "10 m" } ], "gear": [ {{gear}} ],
               "vessels": [ { "serial": "C-1", "label": "{{label}}", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ]
             }
             """);

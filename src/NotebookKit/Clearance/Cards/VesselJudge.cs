@@ -10,6 +10,9 @@ internal sealed class VesselJudge(CardJudgement card, DateOnly? day, LifeLimits 
     /// <summary>Name of the label among the pieces of evidence.</summary>
     public const string Label = "label of the vessel";
 
+    // A service record keeps pressures with a few digits.
+    private const double HeldRoundingPa = 1000;
+
     /// <summary>Judges all of it.</summary>
     /// <param name="evidence">What was handed over.</param>
     public void Judge(StageEvidence evidence)
@@ -59,6 +62,8 @@ internal sealed class VesselJudge(CardJudgement card, DateOnly? day, LifeLimits 
                 card.Add(ClearanceFindings.ProofIsNotTheLast(own, last.Record, vessel.Fingerprint));
             else if (last.Day != vessel.Day)
                 card.Add(ClearanceFindings.ProofDatesDiffer(own, last.Day, vessel.Day));
+            else if (last.Held.Pascals > vessel.Held.Pascals + HeldRoundingPa)
+                card.Add(ClearanceFindings.HeldIsNotThatOfProof(own, last.Held, vessel.Held));
         }
 
         if (day is not { } on) return;

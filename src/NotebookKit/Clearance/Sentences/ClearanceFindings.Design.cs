@@ -1,4 +1,5 @@
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Clearance;
 
@@ -49,13 +50,17 @@ internal static partial class ClearanceFindings
             + "the change out of the file of the day; where the design is wrong, change the design.");
 
     internal static Finding WindOfDayIsNotGiven() =>
-        Finding.Error("not measured today: wind. Measure the wind at the rail and add { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" } "
-            + "to \"changes\" in the file of the day.");
+        Finding.Error("not measured today: wind. Measure the wind and add its speed, and the height above ground at which it was measured, "
+            + "to \"changes\" in the file of the day: { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" }, "
+            + "{ \"of\": \"site.wind.reference\", \"is\": \"2 m\" }.");
+
+    internal static Finding ChangedTwiceForTheDay(string place, string path) =>
+        Finding.Error($"{place}\"{path}\" is changed twice, or as part of another change. Leave the right change and take the other out.");
 
     internal static Finding ChangedForTheDay(string name, string value) => Finding.Note($"today {name} is {value}.");
 
     internal static Finding RequirementForbids(string name, string what) =>
-        Finding.Error($"a requirement of the design doesn't hold: {name} ({what}). Change the design, or what it requires, with a reason.");
+        Finding.Error($"a requirement of the design doesn't hold: {name} ({what}). Change the design until the requirement holds.");
 
     internal static string ProvedVesselWasChanged(string serial, string? made, string mark) => made is null
         ? $"The record of the proof of {serial} doesn't say which vessel was proved. Let the log of the proof be judged "
@@ -123,15 +128,21 @@ internal static partial class ClearanceFindings
             + "a reason.");
 
     internal static Finding ProofDoesNotListTests(string own, string serial) =>
-        Finding.Warning($"{own}the proof in the service record of {serial} doesn't say which tests lay in the folder: a test that was "
-            + "taken away since can't be seen. The next proof that vessel proved writes down says it.");
+        Finding.Error($"{own}the proof in the service record of {serial} doesn't say which tests lay in the folder, so that a test taken "
+            + "away since can't be seen: the line wasn't written by vessel proved. Proof-test the vessel with water and let vessel "
+            + "proved judge the log.");
 
     internal static string CannotTellWithoutFlight() =>
         "Can't tell: the vehicle can't be flown as it is. Mend what the first reasons name.";
 
     internal static string NoServiceRecordOfVessel(string serial, IReadOnlyList<string> known) =>
-        $"No service record of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. Begin "
-            + "one: vessel new.";
+        $"No service record of {serial} is at hand{(known.Count == 0 ? "" : $"; there are those of {string.Join(", ", known)}")}. "
+            + "Look for the record that was begun when the vessel was made; a vessel whose record is lost is retired. Of a vessel just "
+            + "made begin one: vessel new.";
+
+    internal static Finding HeldIsNotThatOfProof(string own, GaugePressure said, GaugePressure held) =>
+        Finding.Error($"{own}the service record says that the proof held {said}; the record of the proof says {held}. Let vessel proved "
+            + "write the line.");
 
     internal static string VesselWasRejected(string serial) =>
         $"A proof of {serial} rejected the vessel. Cut the vessel up, and proof-test another.";

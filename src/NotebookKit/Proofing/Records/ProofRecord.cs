@@ -140,7 +140,9 @@ public sealed record ProofRecord : Result
         .. Expansion is { } e
             ? [
                 new ResultLine("Total expansion at proof", ProofPlan.Millilitres(e.Total),
-                    $"expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallExpansion(Plan.ProofPressure))}"),
+                    $"of the wall alone, expected {ProofPlan.Millilitres(Plan.Proof.Filled.WallExpansion(Plan.ProofPressure))}; of the "
+                    + $"{ProofPlan.Millilitres(Plan.WaterToPump)} that the plan pumps, the rest goes into water and air as they "
+                    + "are compressed"),
                 new ResultLine("Permanent expansion", $"{Digits.Round(e.Permanent.Milliliters, 2)} mL, "
                     + $"{Digits.Round(e.PermanentShare.Percent, 2)} %", $"limit {Plan.Proof.Rule.PermanentLimit.Show()}"),
                 new ResultLine("Trapped air", $"{Digits.Round(e.TrappedAir.Milliliters, 2)} mL",

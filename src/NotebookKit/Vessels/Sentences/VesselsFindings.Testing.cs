@@ -126,7 +126,8 @@ internal static partial class VesselsFindings
     internal static Finding TestedVesselsWereMadeOtherwise(IReadOnlyList<string> ids, string made, string mark) =>
         Finding.Error($"The test{(ids.Count == 1 ? "" : "s")} of {string.Join(", ", ids)} {(ids.Count == 1 ? "was" : "were")} of another "
             + $"vessel than this file's: {ids[0]} was made as {made}, and the file's vessel, with what the test says that differs, is made "
-            + $"as {mark}. The vessel was changed since: say in each test in what the tested vessel differs, or take the test out.");
+            + $"as {mark}. The vessel was changed since: say in each test in what the tested vessel differs (length, ends); a test of "
+            + "another bore, ply or resin is taken out.");
 
     internal static Finding VesselBurstTwice(string twiceKey, int twiceCount) =>
         Finding.Error($"Vessel {twiceKey} has {twiceCount} bursts; a vessel bursts once. Give each vessel its own number.");
