@@ -51,9 +51,12 @@ public static class ToleranceFactor
         var low = Math.Max(0, 1 - width);
         var high = 1 + width;
         const int pieces = 8;
+        List<double> ends = [.. Enumerable.Range(0, pieces + 1).Select(i => low + (high - low) * i / pieces)];
+        // The normal distribution rises within 8/t of shift/t: at two tests and a large factor far narrower than a piece.
+        if (t > 0) ends.AddRange(new[] { (shift - 8) / t, shift / t, (shift + 8) / t }.Where(w => w > low && w < high));
+        ends.Sort();
         var sum = 0.0;
-        for (var i = 0; i < pieces; i++)
-            sum += GaussLegendreRule.Integrate(Density, low + (high - low) * i / pieces, low + (high - low) * (i + 1) / pieces, 64);
+        for (var i = 0; i + 1 < ends.Count; i++) sum += GaussLegendreRule.Integrate(Density, ends[i], ends[i + 1], 64);
         return sum;
 
         double Density(double w) =>

@@ -223,4 +223,39 @@ public class PadFillTests
         Assert.Throws<ArgumentOutOfRangeException>(() => 0.LitresPerSecondBar());
         Assert.Throws<ArgumentOutOfRangeException>(() => double.NaN.LitresPerSecondBar());
     }
+
+    // Rated 45 bar, expected up to 47.25: what passes the rating is said at once, not only past the highest pressure expected.
+    [Theory]
+    [InlineData(45, false)]
+    [InlineData(45.1, true)]
+    [InlineData(47, true)]
+    public void A_regulator_above_the_rating_asks_for_a_relief_valve(double bar, bool isSaid) => Assert.Equal(isSaid,
+        (Curlew with { Supply = bar.BarGauge() }).Validate().Any(f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("fit a relief valve", StringComparison.Ordinal)));
+
+    // Without heat to the wall the vessel has to reach 1.4 times the rise that is to stay: 32.1 bar settle from 44.94 and 32.2 from 45.08.
+    [Theory]
+    [InlineData(32.1, false)]
+    [InlineData(32.2, true)]
+    [InlineData(33.5, true)]
+    public void A_fast_fill_that_has_to_pass_the_rating_is_refused(double bar, bool isRefused)
+    {
+        var fast = Curlew with { Goal = FillGoal.AfterCooling, Heat = FillHeat.Adiabatic, Start = 0.BarGauge(), Supply = 60.BarGauge(),
+            Target = bar.BarGauge() };
+        Tolerance.Relative(1.4 * bar, fast.ShutPressure.Bar, 1e-3);
+        Assert.Equal(isRefused, fast.Validate().Any(f => f.Message.Contains("in one fast fill", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(40, true)]
+    [InlineData(39.9, false)]
+    public void A_vessel_that_holds_its_target_already_is_not_filled(double start, bool isRefused) => Assert.Equal(isRefused,
+        (Curlew with { Start = start.BarGauge() }).Validate().Any(f => f.Message.Contains("must be above the", StringComparison.Ordinal)));
+
+    [Theory]
+    [InlineData(40, true)]
+    [InlineData(40.1, false)]
+    public void A_cylinder_no_fuller_than_the_target_is_refused(double bar, bool isRefused) => Assert.Equal(isRefused,
+        (Curlew with { Cylinder = new("test", 10.Litres(), bar.BarGauge()) }).Validate().Any(f => f.Message.Contains(
+            "use a fuller cylinder", StringComparison.Ordinal)));
 }

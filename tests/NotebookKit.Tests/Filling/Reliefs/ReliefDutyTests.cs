@@ -91,4 +91,41 @@ public class ReliefDutyTests
         };
         Assert.InRange(pad.Fill(10.Minutes()).Highest("vessel").Bar, 42, 46.2001);
     }
+
+    // Rated 45 bar, expected up to 5 % more, 47.25: 42.9 × 1.1 = 47.19 opens in time, 43 × 1.1 = 47.3 doesn't.
+    [Theory]
+    [InlineData(42.9, 0.10, true)]
+    [InlineData(43, 0.10, false)]
+    [InlineData(45, 0.04, true)]
+    [InlineData(45.1, 0.01, false)]
+    public void A_valve_is_set_to_the_rating_at_most_and_open_by_a_twentieth_above(double set, double over, bool protects)
+    {
+        var valve = Duty.Valve with { Set = set.BarGauge(), Overpressure = Ratio.FromDecimalFractions(over) };
+        var result = (Duty with { Valve = valve }).Run();
+        Assert.Equal(protects, result.Protects);
+        Assert.Equal(protects, result.Findings.Count == 0);
+    }
+
+    [Theory]
+    [InlineData(0.999, false)]
+    [InlineData(1.001, true)]
+    public void A_valve_that_passes_a_thousandth_less_than_comes_in_is_too_small(double share, bool protects)
+    {
+        var result = (Duty with { Valve = Duty.Valve with { FlowArea = Duty.Run().RequiredArea * share } }).Run();
+        Assert.Equal(protects, result.Protects);
+        Assert.Equal(!protects, result.Findings.Any(f => f.Message.Contains("or a smaller restrictor", StringComparison.Ordinal)));
+    }
+
+    // Nine tenths of 42 bar are 37.8.
+    [Theory]
+    [InlineData(37.7, false)]
+    [InlineData(37.9, true)]
+    public void A_fill_over_nine_tenths_of_the_set_pressure_may_simmer(double bar, bool isSaid) =>
+        Assert.Equal(isSaid, (Duty with { FillsTo = bar.BarGauge() }).Run().Findings.Any(f => f.Message.Contains("may simmer",
+            StringComparison.Ordinal)));
+
+    // ISO 4126-1: the capacity goes as 1/√Z; Z 1.08 takes 3.775 % of it.
+    [Fact]
+    public void A_gas_less_dense_than_an_ideal_one_leaves_slower() => Tolerance.Relative(1 / Math.Sqrt(1.08),
+        (Duty with { Valve = Duty.Valve with { Compressibility = 1.08 } }).Run().Capacity / Duty.Run().Capacity, 1e-9);
 }

@@ -52,4 +52,46 @@ public class RailExitTests
     public void Negative_drag_areas_are_refused() =>
         Assert.Throws<InvalidDesignException>(() => new DragSeparation(1.Kilograms(), (-1).SquareCentimetres(), 1.Kilograms(),
             1.SquareCentimetres()).At(50.MetresPerSecond(), 0.1.Metres()));
+
+    // √(2 × 50 m/s² × 1.5 m) = 12.2474 m/s; atan(2/12.2474) = 9.2745°.
+    [Fact]
+    public void Speed_and_angle_off_the_rail_by_hand()
+    {
+        var result = Frame.LeaveRail(1.5.Metres(), Acceleration.FromMetersPerSecondSquared(50), 2.MetresPerSecond(), 0.5.Kilograms(),
+            50.Grams());
+        Tolerance.Relative(12.247449, result.Exit.MetersPerSecond, 1e-7);
+        Tolerance.Relative(9.2744998, result.AngleOfAttack.Degrees, 1e-6);
+    }
+
+    // tan 20° = 0.36397: 7.27 m/s across 20 are 19.98°, 7.29 are 20.03°.
+    [Theory]
+    [InlineData(7.27, true)]
+    [InlineData(7.29, false)]
+    public void No_margin_is_given_beyond_twenty_degrees(double wind, bool isGiven) => Assert.Equal(isGiven,
+        Frame.LeaveRail(20.MetresPerSecond(), wind.MetresPerSecond(), 0.Grams(), 0.Grams()).MarginAtAngle is not null);
+
+    [Theory]
+    [InlineData(4.99, false)]
+    [InlineData(5.01, true)]
+    public void Less_than_four_times_the_wind_off_the_rail_is_said(double wind, bool isSaid) => Assert.Equal(isSaid,
+        Frame.LeaveRail(20.MetresPerSecond(), wind.MetresPerSecond(), 0.Grams(), 0.Grams()).Findings.Any(f =>
+            f.Message.Contains("four times is required", StringComparison.Ordinal)));
+
+    // A mass at the tail that leaves the wanted margin, by moments.
+    [Theory]
+    [InlineData(-0.5, "unstable as it leaves the rail")]
+    [InlineData(0.7, "calibres, below one")]
+    [InlineData(1.1, "")]
+    public void A_margin_below_one_or_below_nothing_is_said_as_it_leaves_the_rail(double calibres, string sentence)
+    {
+        var dry = Frame.Loaded(Mass.Zero, Mass.Zero);
+        var target = Frame.Body.NormalForce(0).CentreOfPressure.Meters - 0.06 * calibres;
+        var tail = dry.MassKg * (target - dry.CentreM) / (1.79 - target);
+        var heavy = Frame with { MassBudget = Frame.MassBudget.With(new MassPart("Tail", tail.Kilograms(), 1790.Millimetres())) };
+        var result = heavy.LeaveRail(20.MetresPerSecond(), Speed.Zero, Mass.Zero, Mass.Zero);
+        Tolerance.Absolute(calibres, result.MarginAtZero, 1e-6);
+        if (sentence.Length == 0) Assert.Empty(result.Findings);
+        else Assert.Contains(sentence, Assert.Single(result.Findings).Message, StringComparison.Ordinal);
+        Assert.Equal(calibres < 1, result.WindLimit.MetersPerSecond == 0);
+    }
 }

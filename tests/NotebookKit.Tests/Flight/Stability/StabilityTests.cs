@@ -84,4 +84,75 @@ public class StabilityTests
     [Fact]
     public void Beyond_Mach_point_nine_it_is_refused() =>
         Assert.Throws<OutOfRangeException>(() => Frame.Stability(40.Percent(), 80.Grams(), 0.95));
+
+    // 40 % of 2.5 L are 1 L, 998.2 g of water: half of it is left half-way along the rows, a tenth nine tenths along, and the gas stays.
+    [Fact]
+    public void Water_leaves_row_by_row_and_the_gas_last()
+    {
+        var result = Frame.Stability(40.Percent(), 80.Grams());
+        Tolerance.Relative(1.140 + 0.4991 + 0.08, result.Mass[50], 1e-9);
+        Tolerance.Relative(1.140 + 0.09982 + 0.08, result.Mass[90], 1e-9);
+        Tolerance.Relative(1.140 + 0.08, result.Mass[100], 1e-9);
+    }
+
+    // A mass at the tail that moves the centre of gravity of the worst row to the wanted place, by moments; another row may then be worse.
+    private static Airframe WithMargin(double calibres)
+    {
+        var bare = Frame.Stability(40.Percent(), 80.Grams());
+        var row = bare.MinimumRow;
+        var target = bare.CentreOfPressure[row] - 60 * calibres;
+        var kilograms = bare.Mass[row] * (target - bare.CentreOfGravity[row]) / (1790 - target);
+        return Frame with { MassBudget = Frame.MassBudget.With(new MassPart("Tail", kilograms.Kilograms(), 1790.Millimetres())) };
+    }
+
+    [Theory]
+    [InlineData(-0.5, true)]
+    [InlineData(-0.05, true)]
+    [InlineData(0.5, false)]
+    public void A_margin_below_nothing_is_never_flown(double calibres, bool isUnstable)
+    {
+        var result = WithMargin(calibres).Stability(40.Percent(), 80.Grams());
+        Assert.InRange(result.MinimumMargin, calibres - 0.4, calibres + 1e-9);
+        Assert.Equal(result.MinimumMargin <= 0, isUnstable);
+        Assert.Equal(isUnstable, result.Findings.Any(f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("Don't fly this vehicle", StringComparison.Ordinal)));
+        Assert.Equal(!isUnstable, result.Findings.Any(f => f.Severity == FindingSeverity.Warning
+            && f.Message.Contains("the minimum margin is", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(-0.01, false)]
+    [InlineData(0.01, true)]
+    public void A_hundredth_of_a_calibre_below_the_limit_asks_for_a_remedy(double above, bool isAsked)
+    {
+        var margin = Frame.Stability(40.Percent(), 80.Grams()).MinimumMargin;
+        var result = Frame.Stability(40.Percent(), 80.Grams(), limits: new(margin + above, 20));
+        Assert.Equal(isAsked, result.Remedy is not null);
+        Assert.Equal(!isAsked, result.Holds);
+    }
+
+    // Three quarters of a nose of 240 mm.
+    [Fact]
+    public void Ballast_sits_three_quarters_down_the_nose() =>
+        Tolerance.Relative(180, Frame.Stability(60.Percent(), 80.Grams(), limits: new(6, 10)).Remedy!.BallastAt.Millimeters, 1e-12);
+
+    [Theory]
+    [InlineData(-0.01, true)]
+    [InlineData(0.01, false)]
+    public void A_margin_over_the_upper_limit_is_said(double above, bool isSaid)
+    {
+        var most = Frame.Stability(40.Percent(), 80.Grams()).Margin.Values.Max();
+        Assert.Equal(isSaid, Frame.Stability(40.Percent(), 80.Grams(), limits: new(1, most + above)).Findings.Any(f =>
+            f.Message.Contains("turns into the wind readily", StringComparison.Ordinal)));
+    }
+
+    // The Prandtl-Glauert factor is that of the one Mach number all along.
+    [Fact]
+    public void Every_row_has_the_Mach_number_that_was_given()
+    {
+        var result = Frame.Stability(40.Percent(), 80.Grams(), 0.6);
+        Assert.All(result.CentreOfPressure.Values, x => Tolerance.Relative(Frame.Body.NormalForce(0.6).CentreOfPressure.Millimeters, x,
+            1e-12));
+        Assert.NotEqual(Frame.Body.NormalForce(0).CentreOfPressure.Millimeters, result.CentreOfPressure[^1], 6);
+    }
 }

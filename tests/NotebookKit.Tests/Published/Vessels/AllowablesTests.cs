@@ -30,6 +30,32 @@ public class AllowablesTests
         Tolerance.Absolute(a, ToleranceFactor.ABasis(tests), 6e-5);
     }
 
+    // SciPy's nct.ppf(confidence, n − 1, z√n)/√n, z = norm.ppf(share): another quadrature than the library's. With a share of a half the
+    // factor is Student's t over √n: 2.13185/√5 and 1.83311/√10.
+    [Theory]
+    [PublishedCase("V35", Handbook + "§8.5: the non-central t distribution at the ends of the range; SciPy's nct.ppf")]
+    [InlineData(2, 0.90, 0.95, 20.581468)]
+    [InlineData(5, 0.50, 0.95, 0.953391)]
+    [InlineData(10, 0.50, 0.95, 0.579681)]
+    [InlineData(5, 0.90, 0.50, 1.381819)]
+    [InlineData(5, 0.9999, 0.95, 8.965963)]
+    [InlineData(5, 0.90, 0.9999, 17.529529)]
+    [InlineData(2, 0.9999, 0.9999, 29673.458)]
+    [InlineData(10_000, 0.90, 0.95, 1.303949)]
+    [InlineData(10_000, 0.99, 0.95, 2.358367)]
+    public void Tolerance_factors_at_the_ends_of_their_range(int tests, double share, double confidence, double factor) =>
+        Tolerance.Relative(factor, ToleranceFactor.OneSided(tests, share, confidence), 1e-6);
+
+    [Theory]
+    [PublishedCase("V35", Handbook + "§8.5: the range of the factor")]
+    [InlineData(10_001, 0.90, 0.95)]
+    [InlineData(5, 0.49, 0.95)]
+    [InlineData(5, 0.99995, 0.95)]
+    [InlineData(5, 0.90, 0.49)]
+    [InlineData(5, 0.90, 0.99995)]
+    public void No_tolerance_factor_is_given_past_the_ends(int tests, double share, double confidence) =>
+        Assert.Throws<OutOfRangeException>(() => ToleranceFactor.OneSided(tests, share, confidence));
+
     [Fact]
     [PublishedCase("V36", Handbook + "§8.5: closed approximation, within 0.1 % from 16 tests, 10 % unsafe at three")]
     public void The_handbook_s_closed_form_is_unsafe_for_few_tests()

@@ -211,6 +211,31 @@ public class EndAssemblyTests
         Assert.True(PlugStrength.FailurePascals(Plug with { BondLine = 0.6.Millimetres() }, growing) > peeled);
     }
 
+    // G 1000 MPa, h 0.3 mm. Five millimetres between a wall of 50 and a plug of 207 MN/m: ω = √(G/h·(1/50e6 + 1/207e6)) = 287.70/m, slip
+    // stiffness G/h·tanh(ω·5 mm)/ω = 1.03511e10 N/m². Forty between two of 207 MN/m: a wall as stiff as the plug sees a peak of 3.595 times
+    // the mean, a rigid one 5.076, and the larger counts: coupon (12.7 mm of 1.6 mm sheets, 0.2 mm line) 1.98472 / 5.07631 × 4 × 40/66 of
+    // its strength.
+    [Fact]
+    public void A_plug_s_bond_by_hand()
+    {
+        var plug = Plug with { Adhesive = Epoxy with { ShearModulus = Property.Measured(1000.Megapascals(), 0, "by definition") } };
+        var soft = new EndContext(0.066, 50e6, 0, 0, 0, 30e6, 0.6);
+        Tolerance.Relative(1.0351072e10, PlugStrength.SlipStiffness(plug with { Overlap = 5.Millimetres() }, soft), 1e-6);
+        Tolerance.Relative(0.9478232 * plug.CouponStrength.Value.Pascals, PlugStrength.FailurePascals(plug with {
+            Overlap = 40.Millimetres() }, soft with { WallStiffness = 207e6 }), 1e-6);
+    }
+
+    // Ea = 2.7·G: the bond line gives 0.3 mm/2.7 GPa = 1.1111e-13 m/Pa. A wall that grows 5e-11 m/Pa is s = 450 times that:
+    // √451 − 1 = 20.2368; a liner that gives 5e-13 m/Pa besides leaves s = 81.82 and √82.82 − 1 = 8.1004.
+    [Fact]
+    public void The_mouth_gives_by_bond_line_and_liner()
+    {
+        var plug = Plug with { Adhesive = Epoxy with { ShearModulus = Property.Measured(1000.Megapascals(), 0, "by definition") } };
+        var context = new EndContext(0.066, 50e6, 0, 0, 5e-11, 30e6, 0.6);
+        Tolerance.Relative(20.236761, MouthPeel.OverPressure(plug, context), 1e-6);
+        Tolerance.Relative(8.1004495, MouthPeel.OverPressure(plug, context with { LinerGive = 5e-13 }), 1e-6);
+    }
+
     // Finite differences of a beam on its hoop stiffness 1, with s more of it over the plug, pressed outside only: pull at the mouth.
     [Theory]
     [InlineData(4, 1.2360)]

@@ -61,6 +61,9 @@ public class RatingBoundaryTests
         Assert.True(rating.DesignBurst.Bar / 1.2 > 300, rating.DesignBurst.ToString());
         Tolerance.Absolute(300, (rating.MaximumExpectedPressure / rules.Overshoot).Bar, 1e-9);
         Assert.Contains(rating.Findings, f => f.Message.Contains("no vessel is rated above 300 bar gauge", StringComparison.Ordinal));
+        // 300 bar are the working pressure: 315 with 5 % over it, and 346.5 as a proof of 1.1 times.
+        var over = thick.Rate(rules with { Overshoot = 1.05 }, evidence: tests);
+        Tolerance.Absolute(315, (over.RequiredBurst / 1.2).Bar, 1e-9);
     }
 
     [Fact]
@@ -82,5 +85,54 @@ public class RatingBoundaryTests
             var vessel = Strong with { ForwardEnd = Strong.ForwardEnd with { Seal = seal } };
             return vessel.Rate(evidence: Samples.Twins(vessel));
         }
+    }
+
+    // 15 bar wanted: 5 % over it is 15.75, half as much again 23.625, three times 47.25.
+    [Fact]
+    public void A_pressure_that_is_asked_for_is_rated_with_its_overshoot_proof_and_burst()
+    {
+        var rating = Strong.Rate(wanted: 15.BarGauge(), evidence: Samples.Twins(Strong));
+        Tolerance.Relative(15, rating.WorkingPressure.Bar, 1e-12);
+        Tolerance.Relative(15.75, rating.MaximumExpectedPressure.Bar, 1e-12);
+        Tolerance.Relative(23.625, rating.ProofPressure.Bar, 1e-12);
+        Tolerance.Relative(47.25, rating.RequiredBurst.Bar, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(0.999, true)]
+    [InlineData(1.001, false)]
+    public void A_thousandth_more_than_is_allowed_is_refused(double share, bool isRated)
+    {
+        var twins = Samples.Twins(Strong);
+        var allowed = Strong.Rate(evidence: twins).WorkingPressure;
+        Assert.Equal(isRated, Strong.Rate(wanted: allowed * share, evidence: twins).IsRated);
+    }
+
+    // Ten bar are the highest that may ever be seen, so 10/1.05 may be asked for.
+    [Fact]
+    public void What_a_rule_allows_is_said_with_and_without_its_overshoot()
+    {
+        var message = string.Join("\n", Strong.Rate(RuleSets.ContactMoulded, 12.BarGauge(), Samples.Twins(Strong)).Findings
+            .Select(f => f.Message));
+        Assert.Contains($"allows up to {(10 / 1.05).BarGauge()} on a design burst", message, StringComparison.Ordinal);
+        Assert.Contains("it was written for no more than 10 bar gauge,", message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0.95, 1.05, false)]
+    [InlineData(1, 1.05, true)]
+    [InlineData(1.5, 1.5, true)]
+    [InlineData(1.5, 1.55, false)]
+    public void A_rule_proves_to_the_expected_pressure_at_least_and_overshoots_by_half_at_most(double proof, double overshoot,
+        bool isTaken) => Assert.Equal(isTaken, (RuleSets.Club with { Proof = proof, Overshoot = overshoot }).Validate().Count == 0);
+
+    // The weakest of five twins gave way at 0.94 of the low end: a fill to just that is one failure, a hair less none.
+    [Fact]
+    public void A_twin_that_gave_way_at_the_fill_counts_as_a_failure()
+    {
+        var rating = Strong.Rate(evidence: Samples.Twins(Strong));
+        var weakest = Strong.Burst().WallLow * 0.94;
+        Assert.Equal(1, rating.RiskAt(weakest).Failures);
+        Assert.Equal(0, rating.RiskAt(weakest * 0.9999).Failures);
     }
 }
