@@ -73,9 +73,18 @@ public static partial class DayVerbs
     }
 
     /// <summary>The requirements of a design that don't hold, or can't be told, as they stand against a flight.</summary>
-    internal static IEnumerable<Finding> Requirements(Design design) => design.Check().Outcomes
-        .Where(o => o.Verdict != RequirementVerdict.Holds).Select(o => ClearanceFindings.RequirementForbids(o.Requirement.Name,
-            o.Verdict == RequirementVerdict.NoLongerHolds ? $"{o.Requirement.Of} {o.Value}" : o.Reason));
+    internal static IEnumerable<Finding> Requirements(Design design)
+    {
+        var outcomes = design.Check().Outcomes;
+        return
+        [
+            .. outcomes.Where(o => o.Verdict == RequirementVerdict.NoLongerHolds).Select(o => ClearanceFindings.RequirementForbids(
+                o.Requirement.Name, $"{o.Requirement.Of} {o.Value}")),
+            .. outcomes.Where(o => o.Verdict == RequirementVerdict.CannotTell).GroupBy(o => o.Reason, StringComparer.Ordinal)
+                .Select(g => ClearanceFindings.RequirementsCannotBeTold([.. g.Select(o => o.Requirement.Name)], g.Key))
+                .Select(f => Finding.Error(f.Message)),
+        ];
+    }
 
     /// <summary>The vessel as proved, where the design is still the one that was proved.</summary>
     /// <exception cref="InvalidDesignException">The record doesn't prove the vessel, or is of a vessel made otherwise.</exception>

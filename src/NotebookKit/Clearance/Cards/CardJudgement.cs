@@ -24,6 +24,7 @@ internal sealed class CardJudgement(IReadOnlyDictionary<string, string> missing)
 
     private readonly List<EvidenceItem> _items = [];
     private readonly List<Finding> _findings = [];
+    private readonly Dictionary<string, (int At, List<string> Names)> _unshown = new(StringComparer.Ordinal);
 
     public IReadOnlyList<EvidenceItem> Items => _items;
 
@@ -69,8 +70,22 @@ internal sealed class CardJudgement(IReadOnlyDictionary<string, string> missing)
         var why = missing.GetValueOrDefault(name, remedy);
         if (why.Length > 0) why = char.ToUpperInvariant(why[0]) + why[1..];
         _items.Add(new(name, isShown, isShown ? what : why));
-        if (!isShown) Add(ClearanceFindings.EvidenceIsNotShown(name, why));
+        if (!isShown) NotShown(name, why);
         return isShown;
+    }
+
+    // Pieces that one reason keeps away are named together, where the first of them stands.
+    private void NotShown(string name, string why)
+    {
+        if (_unshown.TryGetValue(why, out var others))
+        {
+            others.Names.Add(name);
+            _findings[others.At] = ClearanceFindings.EvidenceIsNotShown(others.Names, why);
+            return;
+        }
+
+        _unshown[why] = (_findings.Count, [name]);
+        Add(ClearanceFindings.EvidenceIsNotShown([name], why));
     }
 
     /// <summary>Whether somebody looked for a piece and can say why it isn't here.</summary>

@@ -24,7 +24,7 @@ internal sealed class ResinHeat
         if (_temperature is not { } wall)
         {
             NotGiven = "the temperature of the vessel, which isn't given,";
-            Findings = [ClearanceFindings.EvidenceIsNotShown(Evidence, Remedy)];
+            Findings = [ClearanceFindings.EvidenceIsNotShown([Evidence], Remedy)];
         }
         else if (vessel.Resin.GlassTemperature is not { } glass)
         {

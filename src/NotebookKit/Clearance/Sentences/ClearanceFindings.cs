@@ -45,7 +45,8 @@ internal static partial class ClearanceFindings
             + "bursts of the design that was rated.");
 
     // Clearance/ResinHeat
-    internal static Finding EvidenceIsNotShown(string evidence, string remedy) => Finding.Error($"not shown: {evidence}. {remedy}");
+    internal static Finding EvidenceIsNotShown(IReadOnlyList<string> evidence, string remedy) =>
+        Finding.Error($"not shown: {string.Join(", ", evidence)}. {remedy}");
 
     internal static Finding ResinGlassTemperatureIsNotGiven(string resinName) =>
         Finding.Error(
