@@ -26,7 +26,8 @@ internal static class CommandMistakes
         var shown = token.Length > 80 ? token[..80] : token;
         List<string> options = [.. command.Options.Where(o => !o.Hidden).Select(o => o.Name)];
         if (token.StartsWith('-'))
-            yield return $"\"{shown}\" is no option of {command.Name}" + Meant(token, options) + $" It takes {string.Join(", ", options)}.";
+            yield return $"\"{shown}\" is no option of {command.Name}" + Meant(token, options)
+                + (options.Count == 0 ? $" {command.Name} has none." : $" It takes {string.Join(", ", options)}.");
         else if (command.Subcommands.Count > 0)
         {
             List<string> commands = [.. command.Subcommands.Where(c => !c.Hidden).Select(c => c.Name)];

@@ -19,7 +19,9 @@ internal static class DesignChange
             // The value of what is stated with its reason; the material of a ply.
             string[] single = ["value", "material"];
             if (single.FirstOrDefault(k => members.Find(k) is not null) is not { } key)
-                throw new DesignFileException(file, default(Place), DesignFilesFindings.NotOneValue(path));
+                throw new DesignFileException(file, default(Place), DesignFilesFindings.NotOneValue(path,
+                    members.All is [_, ..] ? TreePath.Join(path, (members.All.FirstOrDefault(m => m.Key != "kind") ?? members.All[0]).Key)
+                        : null));
             path = TreePath.Join(path, key);
             if (key != "value") own = path;
             found = members.Find(key);

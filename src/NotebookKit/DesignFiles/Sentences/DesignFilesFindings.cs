@@ -76,7 +76,8 @@ internal static class DesignFilesFindings
         $"there is no value at \"{path}\" to take over; " + (nearest is null ? "write the whole path of a value."
             : $"is \"{nearest}\" meant?");
 
-    internal static string NotOneValue(string path) => $"\"{path}\" holds more than one value; write the path of one value.";
+    internal static string NotOneValue(string path, string? first = null) => $"\"{path}\" holds more than one value; write the path of one "
+        + $"value{(first is null ? "" : $", such as \"{first}\"")}.";
 
     internal static string CircularReference(IReadOnlyList<string> way) =>
         $"values are taken over in a circle, {string.Join(" from ", way.Select(w => $"\"{w}\""))}; give one of them its own value.";
@@ -129,5 +130,6 @@ internal static class DesignFilesFindings
         $"{stage} has recovery gear and no canopy; add \"canopy\" to the recovery.";
 
     private static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words)
-        : $"{string.Join(", ", words.Take(words.Count - 1))} or {words[^1]}";
+        : string.Join(words.Any(w => w.Contains(',', StringComparison.Ordinal)) ? "; " : ", ", words.Take(words.Count - 1))
+            + $" or {words[^1]}";
 }
