@@ -138,7 +138,7 @@ public sealed class ClubCardTests : IDisposable
         File.WriteAllText(In("day.json"), """
             { "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
             """);
-        Forbids("not measured today: wind");
+        Forbids("not shown: wind. The wind wasn't measured today");
     }
 
     [Theory]
@@ -396,8 +396,8 @@ public sealed class ClubCardTests : IDisposable
 
     [Theory]
     [InlineData("""{ "of": "site.wind.speed", "is": "3 m/s" }""", "the height above ground at which it was measured")]
-    [InlineData("""{ "of": "site.wind.reference", "is": "2 m" }""", "not measured today: wind")]
-    [InlineData("""{ "of": "site.wind.from", "is": "180°" }""", "not measured today: wind")]
+    [InlineData("""{ "of": "site.wind.reference", "is": "2 m" }""", "not shown: wind. The wind wasn't measured today")]
+    [InlineData("""{ "of": "site.wind.from", "is": "180°" }""", "not shown: wind. The wind wasn't measured today")]
     [InlineData("""{ "of": "site.wind.speed", "is": "9 m/s" }, { "of": "site.wind.speed", "is": "2 m/s" }""", "is changed twice")]
     public void A_wind_without_its_height_or_said_twice_is_no_wind_of_the_day(string changes, string says)
     {

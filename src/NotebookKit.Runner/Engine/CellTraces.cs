@@ -29,7 +29,7 @@ internal static class CellTraces
     private static readonly HashSet<string> Types = new(StringComparer.Ordinal)
     {
         "System.Object", "System.String", "System.Char", "System.Boolean", "System.Byte", "System.Int32", "System.Int64", "System.Double",
-        "System.Void", "System.Math", "System.Nullable`1", "System.Array", "System.Index", "System.Range", "System.Enum", 
+        "System.Void", "System.Math", "System.Nullable`1", "System.Array", "System.Index", "System.Range", "System.Enum",
         "System.ValueType",
         "System.DateOnly", "System.DateTime", "System.TimeSpan", "System.Exception", "System.InvalidOperationException",
         "System.ArgumentException", "System.IDisposable", "System.IEquatable`1", "System.IComparable`1", "System.IFormatProvider",

@@ -45,7 +45,6 @@ public static partial class DayVerbs
         InvalidDesignException.ThrowIfAny(design.Name, [.. paths.Where(p => !IsOfADay(p.Path))
             .Select(p => ClearanceFindings.NotChangedForADay(day.PlaceOf(p.Change), p.Path))]);
         List<Finding> against = [.. seen ?? []];
-        if (!TellsWind([.. paths.Select(p => p.Path)], design)) against.Add(ClearanceFindings.WindOfDayIsNotGiven());
         against.AddRange(paths.Where((p, i) => paths.Take(i).Any(q => IsWithin(p.Path, q.Path) || IsWithin(q.Path, p.Path)))
             .Select(p => ClearanceFindings.ChangedTwiceForTheDay(day.PlaceOf(p.Change), p.Path)));
         against.AddRange(day.Changes.Select(c => ClearanceFindings.ChangedForTheDay(c.Name, c.Value)));
@@ -54,6 +53,7 @@ public static partial class DayVerbs
             throw new InvalidDesignException(today.Name, [ClearanceFindings.DayNamesOtherVessels(day.Vessels.Count, today.Stages.Count)]);
         against.AddRange(Requirements(today));
         var missing = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (!TellsWind([.. paths.Select(p => p.Path)], design)) missing[CardJudgement.WindToday] = ClearanceFindings.WindOfDayIsNotGiven();
         against.AddRange(today.Stages.SelectMany((s, i) => Papers(s, day.Vessels[i], i > 0 || day.Gear.Count > 0, services, missing,
             Own(today, i))));
         if (today.Site is not { } site) return Without(today, day, proofs, services, missing, against);
@@ -95,7 +95,7 @@ public static partial class DayVerbs
 
     // A speed means nothing without the height at which it was measured.
     private static bool TellsWind(IReadOnlyList<string> paths, Design design) => paths.Contains("site.wind")
-        || paths.Any(p => p.StartsWith("site.wind.layers", StringComparison.Ordinal))
+        || paths.Contains("site.wind.layers")
         || (paths.Contains("site.wind.speed")
             && (paths.Contains("site.wind.reference") || !design.HasPart("site.wind.reference")));
 

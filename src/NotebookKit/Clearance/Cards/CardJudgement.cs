@@ -10,6 +10,9 @@ namespace NotebookKit.Clearance.Cards;
 /// <summary>Collects what is shown, what isn't and what stands against a flight; every sentence is said once.</summary>
 internal sealed class CardJudgement(IReadOnlyDictionary<string, string> missing)
 {
+    /// <summary>Name of the wind among the pieces of evidence.</summary>
+    public const string WindToday = "wind";
+
     // A rule that is broken more often than this, beyond the doubt of few flights, is broken; a doubt alone is a warning. Common practice,
     // no source.
     private static readonly Ratio MostBroken = 1.Percent();
@@ -94,7 +97,8 @@ internal sealed class CardJudgement(IReadOnlyDictionary<string, string> missing)
     /// <summary>What the site has to give.</summary>
     public void Site(LaunchSite site)
     {
-        Shown("wind", site.Wind.IsGiven, site.Wind.Name, "Measure the wind and give it to the site.");
+        // The wind of the design is no wind of the day.
+        Shown(WindToday, site.Wind.IsGiven && !Misses(WindToday), site.Wind.Name, "Measure the wind and give it to the site.");
         Shown("field", site.Field is not null, site.Field?.Radius is { } radius ? $"circle of {radius.Show()} about the pad"
             : $"{site.Field?.Corners.Count} corners", "Give the site its field.");
         Shown("ceiling", site.Ceiling is not null, site.Ceiling?.Show() ?? "", "Give the site its ceiling.");

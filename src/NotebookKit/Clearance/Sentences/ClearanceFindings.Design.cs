@@ -49,13 +49,13 @@ internal static partial class ClearanceFindings
         Finding.Error($"{place}\"{path}\" isn't changed for a day: what was tested, is required or is permitted stands in the design. Take "
             + "the change out of the file of the day; where the design is wrong, change the design.");
 
-    internal static Finding WindOfDayIsNotGiven() =>
-        Finding.Error("not measured today: wind. Measure the wind and add its speed, and the height above ground at which it was measured, "
-            + "to \"changes\" in the file of the day: { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" }, "
-            + "{ \"of\": \"site.wind.reference\", \"is\": \"2 m\" }.");
+    internal static string WindOfDayIsNotGiven() =>
+        "The wind wasn't measured today. Measure the wind and add its speed, and the height above ground at which it was measured, to "
+            + "\"changes\" in the file of the day: { \"of\": \"site.wind.speed\", \"is\": \"4 m/s\" }, "
+            + "{ \"of\": \"site.wind.reference\", \"is\": \"2 m\" }.";
 
     internal static Finding ChangedTwiceForTheDay(string place, string path) =>
-        Finding.Error($"{place}\"{path}\" is changed twice, or as part of another change. Leave the right change and take the other out.");
+        Finding.Error($"{place}\"{path}\" is changed twice, or as part of another change. Keep the right change and take the other out.");
 
     internal static Finding ChangedForTheDay(string name, string value) => Finding.Note($"today {name} is {value}.");
 
@@ -95,7 +95,7 @@ internal static partial class ClearanceFindings
             + "know. Read the last lines with vessel show. Where they are right, write the mark that vessel show names on the label.");
 
     internal static string DayNamesNoGear() =>
-        "The file of the day doesn't name the parts that stand on the pad: the design's are those that the plan asks for. Add \"gear\": "
+        "The file of the day doesn't name the parts that stand on the pad; the design names those that the plan asks for. Add \"gear\": "
             + "[ { \"kind\": \"hose\", \"serial\": \"H-2\", \"rated to\": \"100 bar gauge\" } ], each part as it is stamped.";
 
     internal static Finding PartHasNoSerial(string own, string part) =>
@@ -117,7 +117,7 @@ internal static partial class ClearanceFindings
     internal static Finding TestWasAltered(string own, string serial, string test, DateOnly day) =>
         Finding.Error(FormattableString.Invariant(
             $"{own}a test that counted at the proof of {serial} on {day:yyyy-MM-dd} was altered: {test}. ")
-            + "Write the test as it was. Where it was wrong, correct it and prove the vessel again.");
+            + "Write the test as it was. Where the test was wrong, correct the test and proof-test the vessel again.");
 
     internal static Finding TestIsNew(string own, string serial, string test, DateOnly day) =>
         Finding.Note(FormattableString.Invariant($"{own}a test has come since the proof of {serial} on {day:yyyy-MM-dd}: {test}."));

@@ -19,8 +19,8 @@ internal static partial class ClearanceFindings
 
     internal static Finding NetworkIsNotWithinRatings(string own, string? weakest) =>
         Finding.Error($"{own}the pad's network isn't shown to stay within the ratings of its parts"
-            + $"{(weakest is null ? "" : $"; the weakest that is rated is {weakest}")}. Give every part its rating, and use none that more "
-            + "may stand in than it is rated to.");
+            + $"{(weakest is null ? "" : $"; the weakest that is rated is {weakest}")}. Give every part its rating, and use no part that "
+            + "may see more pressure than it is rated to.");
 
     // Clearance/StageJudge: drag
     internal static Finding DragFactorIsNotMeasured(string own, double factor, string origin) =>

@@ -63,7 +63,7 @@ internal static class DesignFilesFindings
         $"{what} can't be \"{text}\": a name has 1 to 80 characters, none of them <, >, /, \\ or a control character.";
 
     internal static string NotALabel(string text) =>
-        $"\"{(text.Length > 60 ? text[..60] : text)}\" isn't the mark of a label; it has two times four figures and letters from a to f: "
+        $"\"{(text.Length > 60 ? text[..60] : text)}\" isn't the mark of a label; a mark has two groups of four of 0 to 9 and a to f: "
             + "\"3f9a-71c2\". Read the label again, and write what stands there.";
 
     internal static string NotADay(string text) =>

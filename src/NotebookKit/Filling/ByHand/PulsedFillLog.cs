@@ -34,11 +34,7 @@ public sealed record PulsedFillLog
     {
         List<Finding?> findings =
         [
-            Time.Unit == "s" ? null : FillingFindings.TimeUnitRefused(Time.Unit),
-            Pressure.Unit == "bar gauge" ? null : FillingFindings.PressureUnitRefused(Pressure.Unit),
-            Time.Count == Pressure.Count ? null : FillingFindings.TimesAndPressuresDiffer(Time.Count, Pressure.Count),
-            Time.Count >= 10 ? null : FillingFindings.TooFewReadings(Time.Count),
-            Time.Values.Concat(Pressure.Values).All(double.IsFinite) ? null : FillingFindings.SomeReadingsAreNotNumbers(),
+            .. GaugeColumns.Wrong(Time, Pressure),
             Time.Values.Zip(Time.Values.Skip(1)).All(p => p.Second > p.First) && Time.Count > 0 && Time[0] >= 0 ? null
                 : FillingFindings.TimesDoNotRise(),
             Openings.Count > 0 ? null : FillingFindings.NoOpeningGiven(),
