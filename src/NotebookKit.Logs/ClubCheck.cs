@@ -24,7 +24,7 @@ public sealed record ClubCheck : Result
             .. Vessels.Where(v => v.Standing == ServiceStanding.Grounded).Select(v => Finding.Warning(
                 $"{Name(v)} may not be filled: {string.Join(' ', v.Record.Findings.Where(f => f.Severity == FindingSeverity.Error)
                     .Select(f => f.Message).Take(1).Concat(v.Reasons.Select(r => r.Sentence)))}")),
-            .. Vessels.Where(v => v.Standing == ServiceStanding.InService).SelectMany(Below),
+            .. Vessels.Where(v => v.Standing != ServiceStanding.Retired).SelectMany(Below),
             .. Vessels.Where(v => v.LastProof is { } proof && !folder.Proofs.Any(p => string.Equals(p.Fingerprint, proof.Record,
                 StringComparison.OrdinalIgnoreCase))).Select(v => Finding.Warning($"the folder has no record of the proof that the service "
                 + $"record of {Name(v)} tells of; the flight card needs it. Let the log of the proof be judged: vessel proved.")),
@@ -61,6 +61,10 @@ public sealed record ClubCheck : Result
         .. Design.Lines,
         .. Folder.Tests.Count > 0 ? [new ResultLine("Tests of the folder", Count(Folder.Tests.Count), Named(Folder.Tests))]
             : Array.Empty<ResultLine>(),
+        // With a value changed for one run it would be the mark of a vessel that nobody made.
+        .. Folder.Design.Stages.Where(_ => !Folder.Design.IsChanged).Select(s => new ResultLine(
+            Folder.Design.Stages.Count == 1 ? "Mark of the vessel" : $"Mark of the vessel of {s.Name}",
+            s.Mark, $"for a test of a vessel that was made as the design says: \"made as\": \"{s.Mark}\"")),
         .. Vessels.Select(v => new ResultLine($"Vessel {Name(v)}", Word(v.Standing), Used(v))),
         .. Folder.Proofs.Select(p => new ResultLine($"Proof of {p.Readings.Serial}", p.Verdict.ToString().ToLowerInvariant(),
             p.HeldAtLeast is { } held ? $"held {held}" : "not held")),
@@ -85,8 +89,10 @@ public sealed record ClubCheck : Result
         if (stage is null)
             yield return Finding.Warning($"{Name(status)} is no vessel of this design, whose "
                 + $"{(Folder.Design.Stages.Count == 1 ? "vessel is called" : "vessels are called")} "
-                + $"{string.Join(" and ", Folder.Design.Stages.Select(s => s.Name))}.");
-        else if (stage.FillPressure is { } fill && status.AllowedPressure is { } allowed && allowed < fill)
+                + $"{string.Join(" and ", Folder.Design.Stages.Select(s => s.Name))}. Where the name was mistyped, begin the service "
+                + "record anew under the right name.");
+        else if (status is { Standing: ServiceStanding.InService, AllowedPressure: { } allowed } && stage.FillPressure is { } fill
+            && allowed < fill)
             yield return Finding.Warning($"the last proof of {Name(status)} allows {allowed}; the design fills to {fill}. Fill the "
                 + "vessel no higher, or proof-test it again.");
     }

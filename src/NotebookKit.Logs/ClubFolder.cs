@@ -66,7 +66,8 @@ public sealed record ClubFolder
         string[] vessels = Files(folder, "vessels", Service), logs = Files(folder, "logs", ".csv");
         string[] proofs = Files(folder, "vessels", ProofEnding);
         var stock = Path.Combine(folder, StockName);
-        HashSet<string> read = [DesignName, StockName, DayName, "design.schema.json", "README.md",
+        HashSet<string> read = [DesignName, StockName, DayName, DesignSchema.FileName,
+            DesignSchema.DayFileName, "README.md",
             .. tests, .. vessels, .. proofs, .. logs];
         return new(folder, design)
         {

@@ -87,9 +87,10 @@ public sealed record GaugeLog
         var offset = raw.Unit switch
         {
             "bar gauge" => 0,
-            "bar absolute" when ambient is { } surrounding => surrounding.Bar,
+            "bar absolute" when (ambient ?? table.Mapping.Ambient) is { } surrounding => surrounding.Bar,
             "bar absolute" => throw new LogFormatException(table.File, 0, raw.Name, "the log is of absolute pressure",
-                "give the ambient pressure of the day, so that it can be read as gauge pressure."),
+                "to read it as gauge pressure takes the air's of that day: "
+                    + $"{MappingFile.Write(table.File, "\"ambient\": \"1.013 bar absolute\"")}."),
             _ => throw new LogFormatException(table.File, 0, raw.Name, "the unit is a pressure that doesn't say what it is read against",
                 "write 'gauge' or 'absolute' behind the unit in the header, or "
                     + $"{MappingFile.Write(table.File, MappingFile.Member("pressure", raw.Name, "psi gauge"))}."),

@@ -1,3 +1,4 @@
+using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Logs;
@@ -52,6 +53,9 @@ public sealed record LogMapping
     /// <summary>What logged heights are counted from.</summary>
     public HeightDatum? HeightAbove { get; init; }
 
+    /// <summary>Pressure of the air around, which a log of absolute pressure is read against.</summary>
+    public AbsolutePressure? Ambient { get; init; }
+
     /// <summary>This mapping, and another's where this one gives nothing.</summary>
     internal LogMapping Over(LogMapping file) => new()
     {
@@ -69,6 +73,7 @@ public sealed record LogMapping
         UtcOffset = UtcOffset ?? file.UtcOffset,
         Part = Part ?? file.Part,
         HeightAbove = HeightAbove ?? file.HeightAbove,
+        Ambient = Ambient ?? file.Ambient,
     };
 
     /// <summary>The columns that are given, by what they are.</summary>

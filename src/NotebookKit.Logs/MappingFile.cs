@@ -1,5 +1,7 @@
 using System.Text.Json;
+using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.Numerics;
+using NotebookKit.Quantities;
 using UnitsNet;
 
 namespace NotebookKit.Logs;
@@ -12,7 +14,7 @@ internal static class MappingFile
     private const int LargestBytes = 100_000;
 
     private static readonly string[] Keys = ["time", "day", "pressure", "temperature", "expansion", "height", "mass", "force", "separator",
-        "decimalComma", "dayFirst", "utcOffset", "part", "heightAbove", "about"];
+        "decimalComma", "dayFirst", "utcOffset", "part", "heightAbove", "ambient", "about"];
 
     private static readonly JsonSerializerOptions Plain = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder
         .UnsafeRelaxedJsonEscaping };
@@ -91,7 +93,16 @@ internal static class MappingFile
                 "sea level" => HeightDatum.SeaLevel,
                 var other => throw Wrong(file, "heightAbove", $"'{Excerpt.Of(other)}' is no datum", "write \"pad\" or \"sea level\"."),
             },
+            Ambient = root.TryGetProperty("ambient", out var air) ? Air(Text(air, "ambient", file), file) : null,
         };
+    }
+
+    // As a design writes it, with its word.
+    private static AbsolutePressure Air(string text, string file)
+    {
+        return UnitKind.Of<AbsolutePressure>().Read(text) is AbsolutePressure { Pascals: >= 30_000 and <= 120_000 } read ? read
+            : throw Wrong(file, "ambient", $"'{Excerpt.Of(text)}' is no pressure of the air around",
+                "write 0.3 to 1.2 bar absolute, for example \"1.013 bar absolute\".");
     }
 
     private static LogColumn ColumnOf(JsonElement value, string key, string file)

@@ -106,6 +106,37 @@ public sealed class ClubCardTests : IDisposable
     }
 
     [Fact]
+    public void Two_parts_with_one_serial_forbid()
+    {
+        File.WriteAllText(In("day.json"), Today.Replace("\"serial\": \"H-2\"", "\"serial\": \"g-4\"", StringComparison.Ordinal));
+        var card = ClubFolder.Read(_folder).Card();
+        Assert.False(card.IsGo);
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains(
+            "gives hose and gauge the same serial, g-4", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_day_without_gear_names_the_parts_that_the_design_has()
+    {
+        File.WriteAllText(In("day.json"), Today.Replace("\"gear\":", "\"gear\": [], \"changes\":", StringComparison.Ordinal)
+            .Replace($"\"changes\": {Gear},", "", StringComparison.Ordinal));
+        Assert.Contains("the design's pad has cylinder, regulator,", ClubFolder.Read(_folder).Card().Shown
+            .Single(i => i.Name == "gear on the pad").What, StringComparison.Ordinal);
+    }
+
+    // A rule set of one's own that is as strict as the club's, put in after the proof.
+    [Fact]
+    public void A_rule_set_that_was_changed_since_the_proof_is_named()
+    {
+        Curlew.With("rating.rules", """
+            { "kind": "own", "name": "Our rule", "proof": 1.5, "burst": 3, "overshoot": 1.05, "maximum proof use": "67 %",
+              "source": "invented", "covers": "our vessels" }
+            """).Write(In("design.json"));
+        Assert.Contains(ClubFolder.Read(_folder).Card().Findings, f => f.Message.Contains(
+            "the proof of C-1 on 2026-03-14 was written down under Club rule; the design now asks for Our rule", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_wall_temperature_that_nobody_measured_forbids()
     {
         File.WriteAllText(In("day.json"), """{ "day": "2026-05-02", "vessels": [ { "serial": "C-1" } ] }""");

@@ -183,6 +183,28 @@ public class LogReaderTests
     }
 
     [Fact]
+    public void Gauge_log_of_absolute_pressure_takes_the_ambient_from_the_file_beside_it()
+    {
+        var folder = Directory.CreateTempSubdirectory("nk-ambient-").FullName;
+        try
+        {
+            var log = Path.Combine(folder, "abs.csv");
+            File.WriteAllText(log, "time [s],pressure [kPa absolute]\n0,101.325\n1,601.325\n");
+            Assert.Contains("\"ambient\": \"1.013 bar absolute\" } into the file abs.csv.columns.json",
+                Assert.Throws<LogFormatException>(() => GaugeLog.Read(log)).Message, StringComparison.Ordinal);
+            File.WriteAllText(log + ".columns.json", """{ "ambient": "1.01325 bar absolute" }""");
+            Assert.Equal(5, GaugeLog.Read(log).Pressure.Values[1], 9);
+            File.WriteAllText(log + ".columns.json", """{ "ambient": "1.01325 bar gauge" }""");
+            Assert.Contains("is no pressure of the air around", Assert.Throws<LogFormatException>(() => GaugeLog.Read(log)).Message,
+                StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public void Gauge_log_of_absolute_pressure_asks_for_the_ambient()
     {
         var table = LogReader.Parse("time [s], pressure [kPa absolute]\n0, 101.325\n1, 601.325", "abs.csv");

@@ -11,7 +11,8 @@ namespace NotebookKit.Runner.Commands;
 internal static partial class NewCommand
 {
     private const int LongestName = 60;
-    private const string TakenOver = "Taken over with the design: check the value, and write why it is so here.";
+    private const string TakenOver = "Range of the design that this one was begun from; where it doesn't fit your vehicle, write "
+        + "another range and why.";
 
     /// <summary>Its description for the command line.</summary>
     public static Command Create()
@@ -39,6 +40,7 @@ internal static partial class NewCommand
         foreach (var below in new[] { "vessels", "tests", "logs" }) Directory.CreateDirectory(Path.Combine(folder, below));
         design.Write(Path.Combine(folder, DesignRequest.InFolder));
         File.WriteAllText(Path.Combine(folder, "design.schema.json"), DesignSchema.Text);
+        File.WriteAllText(Path.Combine(folder, DesignSchema.DayFileName), DesignSchema.DayText);
         File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
             + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],pieces [-],price [text]\n");
         File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
@@ -120,6 +122,7 @@ internal static partial class NewCommand
         // "changes": [ { "of": "site.wind.speed", "is": "4 m/s" }, { "of": "site.wind.reference", "is": "2 m" } ], the wind with the height
         // at which it was measured. Kinds of parts: cylinder, regulator, fill valve, hose, restrictor, check valve, gauge, dump valve.
         {
+          "$schema": "{{DesignSchema.DayFileName}}",
           "day": "{{DateTime.Today:yyyy-MM-dd}}",
           "vessels": [ {{(stages == 2 ? """{ "serial": "B-1" }, { "serial": "S-1" }""" : """{ "serial": "R-1" }""")}} ]
         }

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
 using NotebookKit.Clearance.Service;
+using NotebookKit.DesignFiles;
+using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Interactive;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
@@ -46,6 +48,7 @@ internal static class VesselCommand
         var command = new Command("new", "Begins the record of a vessel.") { file, vessel, serial };
         command.SetAction(parsed => Sensibly(() =>
         {
+            ThrowIfOfNoDesign(parsed.GetRequiredValue(file), parsed.GetRequiredValue(vessel));
             var begun = ServiceFile.Create(parsed.GetRequiredValue(file), parsed.GetRequiredValue(vessel), parsed.GetRequiredValue(serial));
             Say($"{begun.Location} is the service record of {begun.Vessel} {begun.Serial}. Write down first how it was made: vessel "
                 + "add <file> made");
@@ -103,8 +106,8 @@ internal static class VesselCommand
         {
             var club = DesignRequest.Club(parsed.GetRequiredValue(folder));
             var record = club.Judge(parsed.GetRequiredValue(log), parsed.GetValue(serial), parsed.GetValue(on) is { } d ? Day(d) : null);
-            Console.Out.Write(ResultText.Of(record));
             var service = club.Vessel(record.Readings.Serial!);
+            Console.Out.Write(ResultText.Of(record));
             // A proof before the making is a wrong day, and a line is never taken back.
             if (service.Events.OfType<Made>().FirstOrDefault() is { } made && record.Readings.Day is { } tested && tested < made.Day)
                 throw new RequestException(FormattableString.Invariant($"The proof is of {tested:yyyy-MM-dd}, and {service.Serial} was ")
@@ -163,6 +166,28 @@ internal static class VesselCommand
     }
 
     private static Argument<string> FileArgument() => new("file") { Description = "The record, for example curlew-c1.service.jsonl." };
+
+    // The name is written for good: in a club's folder it has to be one of its design's.
+    private static void ThrowIfOfNoDesign(string file, string vessel)
+    {
+        var beside = Path.GetDirectoryName(Path.GetDirectoryName(Path.GetFullPath(file))) is { } club
+            ? Path.Combine(club, DesignRequest.InFolder) : "";
+        if (!File.Exists(beside)) return;
+        List<string> names;
+        try
+        {
+            names = [.. Design.Read(beside).Stages.Select(s => s.Name)];
+        }
+        catch (DesignFileException)
+        {
+            return;
+        }
+
+        if (!names.Exists(n => string.Equals(n, vessel.Trim(), StringComparison.OrdinalIgnoreCase)))
+            throw new RequestException($"The design of this folder has no vessel \"{vessel}\"; "
+                + $"{(names.Count == 1 ? "its vessel is" : "its vessels are")} \"{string.Join("\" and \"", names)}\". Write --vessel with "
+                + "that name: a service record keeps its name for good.");
+    }
 
     private static int Sensibly(Func<int> action)
     {

@@ -33,7 +33,8 @@ public static partial class DayVerbs
     {
         if (vessel.Label is null) missing[$"{own}{VesselJudge.Label}"] = ClearanceFindings.DayGivesNoLabel(vessel.Serial);
         // One pad fills both stages; that nobody named its parts is said once.
-        if (!hasGear) missing[$"{own}{StageJudge.GearToday}"] = ClearanceFindings.DayNamesNoGear();
+        if (!hasGear) missing[$"{own}{StageJudge.GearToday}"] = ClearanceFindings.DayNamesNoGear(
+            [.. (stage.Pad?.Parts ?? []).Where(p => p.IsGiven).Select(p => p.Name)]);
         return ServiceOf(vessel, services, missing, own) is not { } service ? []
             : TestsSinceProof(stage.TestMarks, [.. service.Events.OfType<Proved>()], vessel.Serial, own);
     }

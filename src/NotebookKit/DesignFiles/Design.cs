@@ -79,6 +79,9 @@ public sealed class Design : IEquatable<Design>
     /// <summary>Every single value: stated, default, or not given.</summary>
     public IReadOnlyList<DesignGiven> Givens => _givens.Value;
 
+    /// <summary>Whether a value was changed since the file was read.</summary>
+    internal bool IsChanged => _changed.Count > 0;
+
     /// <summary>The same without their plain names, which take each given to be held against all others.</summary>
     internal IReadOnlyList<DesignGiven> UnnamedGivens => _read;
 
@@ -192,7 +195,14 @@ public sealed class Design : IEquatable<Design>
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(text);
         var (tree, path) = DesignChange.Of(_file, _tree, _read, name, text);
-        return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead);
+        try
+        {
+            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead);
+        }
+        catch (DesignFileException wrong)
+        {
+            throw DesignChange.Refused(_file, path, name, text, wrong);
+        }
     }
 
     /// <summary>The same design with the values that a run overrides; those that aren't the design's, or mean several of its values, are

@@ -6,12 +6,15 @@ using NotebookKit.DesignFiles.Shapes;
 
 namespace NotebookKit.DesignFiles;
 
-/// <summary>The JSON Schema of design files: editors complete and check a file by it. Made from the table that the reader reads
-/// by.</summary>
+/// <summary>The JSON Schemas of design files and of files of a day: editors complete and check a file by them. Made from the tables that
+/// the readers read by.</summary>
 public static class DesignSchema
 {
-    /// <summary>Name of the file that it is published in.</summary>
+    /// <summary>Name of the file that the schema of designs is published in.</summary>
     public const string FileName = "design.schema.json";
+
+    /// <summary>Name of the file that the schema of days is published in.</summary>
+    public const string DayFileName = "day.schema.json";
 
     private static readonly JsonSerializerOptions Format = new()
     {
@@ -20,19 +23,23 @@ public static class DesignSchema
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>The schema, draft 2020-12.</summary>
-    public static string Text { get; } = Make();
+    /// <summary>The schema of designs, draft 2020-12.</summary>
+    public static string Text { get; } = Make(DesignKeys.All.Schema, "Design of a pressurised-water rocket",
+        "JSON with comments. Every value has its unit; what is left out is not given, or a default that is named here.");
 
-    private static string Make()
+    /// <summary>The schema of what is measured and decided on the day of a flight, draft 2020-12.</summary>
+    public static string DayText { get; } = Make(DayKeys.All.Schema, "Day of a flight",
+        "JSON with comments. What is left out is not given, and the flight card says so.");
+
+    private static string Make(Func<SchemaBook, JsonObject> of, string title, string description)
     {
         var book = new SchemaBook();
-        var design = DesignKeys.All.Schema(book);
+        var design = of(book);
         var schema = new JsonObject
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
-            ["title"] = "Design of a pressurised-water rocket",
-            ["description"] = "JSON with comments. Every value has its unit; what is left out is not given, or a default that "
-                + "is named here.",
+            ["title"] = title,
+            ["description"] = description,
         };
         foreach (var (key, part) in design.ToList())
         {

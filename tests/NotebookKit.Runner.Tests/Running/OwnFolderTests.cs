@@ -65,6 +65,22 @@ public sealed class OwnFolderTests : IDisposable
         Assert.Equal(2, made.ExitCode);
     }
 
+    // The name is written for good.
+    [Fact]
+    public async Task A_service_record_of_a_vessel_that_the_design_has_not_is_refused_before_it_is_begun()
+    {
+        await ProgramRun.RunAsync(["new", "Heron", "--in", folder[""]]);
+        var file = Path.Combine(folder["heron"], "vessels", "r1.service.jsonl");
+        var typo = await ProgramRun.RunAsync(["vessel", "new", file, "--vessel", "Herron", "--serial", "R-1"]);
+        Assert.Equal(2, typo.ExitCode);
+        Assert.Contains("has no vessel \"Herron\"; its vessel is \"Heron\"", (typo.Output + typo.Errors).ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
+        Assert.Equal(0, (await ProgramRun.RunAsync(["vessel", "new", file, "--vessel", "heron", "--serial", "R-1"])).ExitCode);
+        var check = await ProgramRun.RunAsync(["check", folder["heron"]]);
+        Assert.Matches("Mark of the vessel +[0-9a-f]{12}", check.Output);
+    }
+
     [Fact]
     public async Task What_is_there_already_is_left_alone()
     {

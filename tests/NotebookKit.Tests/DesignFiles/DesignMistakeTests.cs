@@ -54,6 +54,40 @@ public class DesignMistakeTests
         Assert.DoesNotContain('\n', error.Message);
     }
 
+    // A value that was given for one run stands in no line of the file.
+    [Theory]
+    [InlineData("throat", "13 bar", "Throat can't be \"13 bar\": that is a pressure or stress, and a length is wanted")]
+    [InlineData("vessel.length", "9", "the unit is missing")]
+    [InlineData("fill pressure", "500 psi absolute", "that is an absolute pressure, and a gauge pressure is wanted")]
+    [InlineData("resin", "laminating epoxi", "nearest are \"laminating epoxy\"")]
+    public void A_value_from_outside_is_blamed_and_nothing_that_follows_from_it(string name, string value, string says)
+    {
+        var wrong = Assert.Throws<DesignFileException>(() => DesignFixture.Curlew.With(name, value));
+        Assert.Single(wrong.Mistakes);
+        Assert.Equal(0, wrong.Line);
+        Assert.Contains(says, wrong.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(".json", wrong.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_value_from_outside_its_range_names_the_line_of_the_range()
+    {
+        var bore = DesignFixture.CurlewText.IndexOf("\"bore\":", StringComparison.Ordinal);
+        var line = DesignFixture.CurlewText[..bore].Count(c => c == '\n') + 1;
+        var wrong = Assert.Throws<DesignFileException>(() => DesignFixture.Curlew.With("bore", "68 mm"));
+        Assert.StartsWith("Bore is 68 mm; it must be 50 mm to 67 mm.", wrong.Message, StringComparison.Ordinal);
+        Assert.Matches($@"The range stands in .*, line ({line}|{line + 1}|{line + 2})\.$", wrong.Message);
+    }
+
+    [Fact]
+    public void What_follows_from_a_value_from_outside_says_from_which()
+    {
+        var follows = Assert.Throws<DesignFileException>(() => Design.Parse(DesignFixture.CurlewText.Replace("\"guided\": \"2 m\"",
+            "\"guided\": \"= site.ceiling - 598 m\"", StringComparison.Ordinal), "own.json").With("ceiling", "300 m"));
+        Assert.StartsWith("own.json, line ", follows.Message, StringComparison.Ordinal);
+        Assert.EndsWith("This follows from ceiling = 300 m.", follows.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_mistake_stands_at_its_value()
     {

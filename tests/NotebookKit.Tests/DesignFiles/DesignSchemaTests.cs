@@ -25,6 +25,27 @@ public class DesignSchemaTests
     public void The_schema_is_valid_by_the_schema_of_schemas() =>
         Assert.True(MetaSchemas.Draft202012.Evaluate(JsonNode.Parse(DesignSchema.Text)).IsValid);
 
+    [Fact]
+    public void The_schema_of_a_day_is_valid_and_takes_what_the_reader_takes()
+    {
+        Assert.True(MetaSchemas.Draft202012.Evaluate(JsonNode.Parse(DesignSchema.DayText)).IsValid);
+        const string Day = """
+            { "$schema": "day.schema.json", "day": "2026-05-02", "fill order": "booster first",
+              "changes": [ { "of": "site.wind.speed", "is": "3 m/s" } ],
+              "gear": [ { "kind": "hose", "serial": "H-2", "rated to": "100 bar gauge" } ],
+              "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %", "label": "3f9a-71c2" } ] }
+            """;
+        var schema = JsonSchema.FromText(DesignSchema.DayText);
+        Assert.Equal("C-1", FlightDay.Parse(Day).Vessels[0].Serial);
+        Assert.True(schema.Evaluate(JsonNode.Parse(Day)).IsValid);
+        foreach (var (right, wrong) in new[] { ("\"gear\"", "\"gaer\""), ("\"15 °C\"", "\"15 bar gauge\""), ("\"hose\"", "\"hoes\"") })
+        {
+            var text = Day.Replace(right, wrong, StringComparison.Ordinal);
+            Assert.Throws<DesignFileException>(() => FlightDay.Parse(text));
+            Assert.False(schema.Evaluate(JsonNode.Parse(text)).IsValid, wrong);
+        }
+    }
+
     [Theory]
     [InlineData("curlew.json")]
     [InlineData("godwit.json")]

@@ -128,6 +128,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
         card.AddRange(parts.Where(p => p.Serial.Length == 0).Select(p => ClearanceFindings.PartHasNoSerial(own, p.Name)));
         card.AddRange(parts.GroupBy(p => p.Kind).Where(g => g.Count() > 1)
             .Select(g => ClearanceFindings.PartOfDayTwice(own, g.First().Name)));
+        card.AddRange(parts.Where(p => p.Serial.Length > 0).GroupBy(p => p.Serial.Trim(), StringComparer.OrdinalIgnoreCase)
+            .Where(g => g.Count() > 1).Select(g => ClearanceFindings.PartsShareSerial(own, g.Key, [.. g.Select(p => p.Name)])));
         card.AddRange((evidence.Pad?.Parts ?? []).Where(p => p.IsGiven && !parts.Any(d => d.Kind == p.Kind))
             .Select(p => ClearanceFindings.PartOfPlanIsNotOnPad(own, p.Name)));
         if (evidence.Fill?.Fill is not { } fill) return;

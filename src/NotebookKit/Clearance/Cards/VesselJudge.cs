@@ -64,6 +64,8 @@ internal sealed class VesselJudge(CardJudgement card, DateOnly? day, LifeLimits 
                 card.Add(ClearanceFindings.ProofDatesDiffer(own, last.Day, vessel.Day));
             else if (last.Held.Pascals > vessel.Held.Pascals + HeldRoundingPa)
                 card.Add(ClearanceFindings.HeldIsNotThatOfProof(own, last.Held, vessel.Held));
+            if (last is { Rules.Length: > 0 } && !Same(last.Rules, vessel.RuleSet))
+                card.Add(ClearanceFindings.RuleIsNotThatOfProof(own, service.Serial, last.Rules, vessel.RuleSet, last.Day));
         }
 
         if (day is not { } on) return;

@@ -94,9 +94,10 @@ internal static partial class ClearanceFindings
             + $"{(lines == 1 ? "line" : "lines")}: nobody wrote the newer mark on the label, or lines were added that the club doesn't "
             + "know. Read the last lines with vessel show. Where they are right, write the mark that vessel show names on the label.");
 
-    internal static string DayNamesNoGear() =>
-        "The file of the day doesn't name the parts that stand on the pad; the design names those that the plan asks for. Add \"gear\": "
-            + "[ { \"kind\": \"hose\", \"serial\": \"H-2\", \"rated to\": \"100 bar gauge\" } ], each part as it is stamped.";
+    internal static string DayNamesNoGear(IReadOnlyList<string> planned) =>
+        "The file of the day doesn't name the parts that stand on the pad. Add \"gear\": [ { \"kind\": \"hose\", \"serial\": \"H-2\", "
+            + "\"rated to\": \"100 bar gauge\" } ], each part as it is stamped; "
+            + (planned.Count == 0 ? "the design's pad names none yet." : $"the design's pad has {string.Join(", ", planned)}.");
 
     internal static Finding PartHasNoSerial(string own, string part) =>
         Finding.Error($"{own}the {part} on the pad has no serial: nobody can tell whether it is the one that was rated. Mark the part, and "
@@ -104,6 +105,14 @@ internal static partial class ClearanceFindings
 
     internal static Finding PartOfDayTwice(string own, string part) =>
         Finding.Error($"{own}the gear of the day names a {part} twice. Name the one that stands in the line.");
+
+    internal static Finding PartsShareSerial(string own, string serial, IReadOnlyList<string> parts) =>
+        Finding.Error($"{own}the gear of the day gives {string.Join(" and ", parts)} the same serial, {serial}: nobody can tell which part "
+            + "was rated. Mark each part with a serial of its own, and write that.");
+
+    internal static Finding RuleIsNotThatOfProof(string own, string serial, string then, string now, DateOnly day) =>
+        Finding.Warning(FormattableString.Invariant($"{own}the proof of {serial} on {day:yyyy-MM-dd} was written down under {then}; the ")
+            + $"design now asks for {now}, and the card reckons with that. Tell the range safety officer why the rule set was changed.");
 
     internal static Finding PartOfPlanIsNotOnPad(string own, string part) =>
         Finding.Error($"{own}the plan of the fill has a {part}, and the gear of the day names none. Put one into the line and name it, "

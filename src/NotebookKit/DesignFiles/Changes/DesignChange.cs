@@ -67,6 +67,16 @@ internal static class DesignChange
                 .Concat(named.Select(g => g.Name)))));
     }
 
+    /// <summary>What a value from outside makes wrong: the value itself where that is wrong, else what follows from it.</summary>
+    public static DesignFileException Refused(string file, string path, string name, string text, DesignFileException wrong)
+    {
+        var own = wrong.Mistakes.Where(m => m.Path == path || m.Path.StartsWith($"{path}.", StringComparison.Ordinal)).ToList();
+        return own.Count > 0 ? new("", [.. own.Select(m => m with { Line = 0, Column = 0, Sentence = m.Line > 0
+                ? $"{m.Sentence} {DesignFilesFindings.RangeStandsIn(file, m.Line)}" : m.Sentence })], wrong)
+            : new(file, [.. wrong.Mistakes.Select(m => m with { Sentence = $"{m.Sentence} {DesignFilesFindings.FollowsFrom(name,
+                text.Length > 60 ? text[..60] : text)}" })], wrong);
+    }
+
     private static TreeNode Scalar(string text, string kind, TreeNode? found)
     {
         var isBare = kind is "number" or "whole number" or "true or false" || (kind.Length == 0 && found is TreeNode.Literal);

@@ -46,6 +46,7 @@ internal static partial class DayKeys
     /// <summary>The whole file.</summary>
     public static ObjectShape<DayContent> All { get; } = new("day of a flight", "What is measured and decided on the day of a flight.", f =>
     {
+        f.Part("$schema", TextShape.Prose, "Where the schema is, for editors.");
         var day = f.Needs("day", TextShape.Name, "The day: 2026-05-02.");
         var flight = f.Else("flight", TextShape.Prose, "", "The flight as the club counts it.");
         var vessels = f.Needs("vessels", Kinds.List(VesselShape, 1, 2), "The vessels that are filled; the booster's first.");

@@ -113,6 +113,11 @@ internal static class DesignFilesFindings
     internal static string CannotOpen(string path, string reason) =>
         $"\"{path}\" can't be read or written ({reason}); check its folder and your rights there.";
 
+    internal static string RangeStandsIn(string file, int line) =>
+        FormattableString.Invariant($"The range stands in {file}, line {line}.");
+
+    internal static string FollowsFrom(string name, string text) => $"This follows from {name} = {text}.";
+
     internal static string NoSuchValue(string name, string? nearest) =>
         $"the design has no value \"{name}\"" + (nearest is null ? "; write the path of one of its values." : $"; is \"{nearest}\" meant?");
 

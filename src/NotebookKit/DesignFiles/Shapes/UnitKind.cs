@@ -147,7 +147,8 @@ internal sealed class UnitKind
         if (UnitText.Number(text) is not null) return DesignFilesFindings.NoUnit(what, shown, Article(Noun), Shown, Example);
         if (_word.Length > 0 && Read($"{text} {_word}") is not null) return DesignFilesFindings.GaugeOrAbsolute(what, shown, Example);
         return All.FirstOrDefault(k => k != this && k.Read(text) is not null) is { } other
-            ? DesignFilesFindings.OtherKind(what, shown, Article(other.Noun), Article(Noun), Example)
+            ? DesignFilesFindings.OtherKind(what, shown, other.Type == typeof(Pressure) ? "a pressure or stress" : Article(other.Noun),
+                Article(Noun), Example)
             : DesignFilesFindings.NotOfKind(what, shown, Article(Noun), Shown, Example);
     }
 

@@ -15,7 +15,7 @@ public sealed class DesignFileException : FormatException
     {
     }
 
-    /// <summary>Name of the file, without its folder.</summary>
+    /// <summary>Name of the file, without its folder; empty where what is wrong is a value from outside.</summary>
     public string File { get; }
 
     /// <summary>All mistakes in the order of the text, at most twenty.</summary>
@@ -32,5 +32,5 @@ public sealed class DesignFileException : FormatException
 
     private static string Text(string file, DesignFileMistake mistake) =>
         mistake.Line > 0 ? FormattableString.Invariant($"{file}, line {mistake.Line}, column {mistake.Column}: {mistake.Sentence}")
-        : $"{file}: {mistake.Sentence}";
+        : file.Length > 0 ? $"{file}: {mistake.Sentence}" : mistake.Sentence;
 }

@@ -34,9 +34,8 @@ public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Los
         var firstPressure = Enumerable.Range(0, readings.Time.Count).First(i => readings.Pressure[i] > 1 + readings.GaugeError.Bars);
         var zero = firstPressure == 0 ? 0 : Mean(readings.Time[0], readings.Time[firstPressure - 1] - 2);
         if (double.IsNaN(zero)) zero = 0;
-        var off = Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] > proofEnd && readings.Pressure[i] < 0.5
-            + readings.GaugeError.Bars).ToArray();
-        if (off.Length < 3) return null;
+        if (!IsDepressurised(readings, proofHold)) return null;
+        var off = Depressurised(readings, proofHold).ToArray();
 
         // Only a steady leak, seen at working pressure beyond its error, is taken off: a fall at proof pressure may be creep of the
         // laminate, and a sudden drop a crack, and both of those belong to what stays.
@@ -69,6 +68,13 @@ public sealed record ExpansionReading(Volume Total, Volume Permanent, Volume Los
         var stays = off.Select(i => burette[i]).Average() - zero - lost;
         return growth <= 0 ? null : new(growth.Millilitres(), stays.Millilitres(), lost.Millilitres(), air);
     }
+
+    /// <summary>Whether the log goes on until nothing presses on the water, which is when what stays is read.</summary>
+    internal static bool IsDepressurised(ProofReadings readings, HoldReading proofHold) => Depressurised(readings, proofHold).Count() > 2;
+
+    private static IEnumerable<int> Depressurised(ProofReadings readings, HoldReading proofHold) =>
+        Enumerable.Range(0, readings.Time.Count).Where(i => readings.Time[i] > (proofHold.From + proofHold.Held).Seconds
+            && readings.Pressure[i] < 0.5 + readings.GaugeError.Bars);
 
     private static Volume TrappedAirOf((double Bar, double Millilitres)[] holds, double ambientBar)
     {

@@ -115,7 +115,11 @@ internal static class ProofJudgement
                 yield break;
             }
 
-            yield return (ProofVerdict.Retest, ProofingFindings.PermanentExpansionCannotBeTold());
+            yield return (ProofVerdict.Retest, ProofingFindings.PermanentExpansionCannotBeTold(
+                record.Readings.Expansion is null ? ProofingFindings.NoWaterIsLogged()
+                : record.ProofHold is null ? ProofingFindings.NoGrowthWithoutHold(record.Plan.ProofPressure, record.MaximumPressure)
+                : ExpansionReading.IsDepressurised(record.Readings, record.ProofHold) ? ProofingFindings.NoGrowthIsSeen()
+                : ProofingFindings.WaterIsNotLoggedToTheEnd()));
             yield break;
         }
 

@@ -78,11 +78,19 @@ internal static partial class ProofingFindings
             $"No temperature was logged: {Digits.Round(risePerKelvinBars, 2)} bar for each kelvin of warming or cooling may hide in "
             + $"the fall of {Digits.Round(fallBars, 2)} bar.");
 
-    internal static Finding PermanentExpansionCannotBeTold() =>
-        Finding.Error(
-            "Permanent expansion can't be told: water in and out wasn't logged from no pressure to no pressure. "
-                + "Permanent expansion is half of what a "
-            + "proof says.");
+    internal static Finding PermanentExpansionCannotBeTold(string why) =>
+        Finding.Error($"Permanent expansion can't be told: {why} Permanent expansion is half of what a proof says.");
+
+    internal static string NoWaterIsLogged() => "the log has no water in and out. Log the burette beside the gauge, or read tape and rule.";
+
+    internal static string NoGrowthWithoutHold(GaugePressure proof, GaugePressure highest) =>
+        $"the log shows no hold at {proof}, at which the growth is read; the highest reading is {highest}. Hold the proof pressure.";
+
+    internal static string WaterIsNotLoggedToTheEnd() => "after the proof hold the log has fewer than three readings without pressure. Go "
+        + "on logging until the vessel is depressurised and the burette stands still.";
+
+    internal static string NoGrowthIsSeen() => "the water that went in is no more than what water and air take as they are compressed. "
+        + "Check the burette, and bleed the vessel again.";
 
     internal static Finding PermanentExpansionPastLimit(
         double permanentMilliliters, string millilitres, double permanentSharePercent, Ratio permanentLimit, string ruleName) =>

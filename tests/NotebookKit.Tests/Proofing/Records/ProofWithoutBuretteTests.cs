@@ -151,7 +151,7 @@ public class ProofWithoutBuretteTests
     {
         var record = Log().Judge();
         Assert.Equal(ProofVerdict.Retest, record.Verdict);
-        Assert.Contains("Permanent expansion can't be told", Say(record), StringComparison.Ordinal);
+        Assert.Contains("Permanent expansion can't be told: the log has no water in and out", Say(record), StringComparison.Ordinal);
     }
 
     [Theory]
