@@ -33,7 +33,8 @@ public sealed class Design : IEquatable<Design>
     private readonly DesignContent _content;
     private readonly Lazy<IReadOnlyList<DesignGiven>> _givens;
 
-    private Design(string file, TreeNode tree, IReadOnlySet<string> changed, TreeNode? asRead = null)
+    private Design(string file, TreeNode tree, IReadOnlySet<string> changed, TreeNode? asRead = null, Design? ratedAs = null,
+        bool isOrdered = false)
     {
         (_file, _changed, _asRead) = (file, changed, asRead ?? tree);
         if (tree is TreeNode.Members members && members.Find("version") is TreeNode.Literal { Kind: JsonTokenType.Number } version
@@ -43,10 +44,11 @@ public sealed class Design : IEquatable<Design>
         var right = DesignKeys.All.TryRead(tree, new(run, "", "the design", ""), out _content!);
         run.ThrowIfWrong();
         if (!right) throw new DesignFileException(file, tree.At, "the design can't be read.");
-        _tree = DesignKeys.All.Order(tree);
+        // Another value of a key that was there leaves the order as it was.
+        _tree = isOrdered ? tree : DesignKeys.All.Order(tree);
         _read = run.Givens;
         _givens = new(() => PlainNames.Named(_read), LazyThreadSafetyMode.PublicationOnly);
-        Stages = [.. _content.Stages.Select(s => new DesignStage(s.Name, s.Stage, _content.Site))];
+        Stages = [.. _content.Stages.Select((s, i) => new DesignStage(s.Name, s.Stage, _content.Site, ratedAs?.Stages[i]))];
     }
 
     /// <summary>Version of the format that is written; files of a higher one are refused.</summary>
@@ -197,7 +199,9 @@ public sealed class Design : IEquatable<Design>
         var (tree, path) = DesignChange.Of(_file, _tree, _read, name, text);
         try
         {
-            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead);
+            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead,
+                DesignChange.LeavesRating(_tree, path) ? this : null, TreePath.Find(_tree, path) is not null
+                    && text.AsSpan().TrimStart() is not ['{' or '[', ..]);
         }
         catch (DesignFileException wrong)
         {
@@ -288,8 +292,8 @@ public sealed class Design : IEquatable<Design>
     /// <summary>All that is wrong, or worth knowing, before anything is computed.</summary>
     public IReadOnlyList<Finding> Validate() =>
     [
-        .. Stages.SelectMany(s => s.Vessel.Validate().Concat(s.Evidence.Validate()).Concat(s.Rules.Validate())
-            .Concat(s.Body?.Validate() ?? [])).Concat(Site?.Validate() ?? []).Distinct(),
+        .. Stages.SelectMany(s => s.FindVessel().Concat(s.Rules.Validate()).Concat(s.Body?.Validate() ?? []))
+            .Concat(Site?.Validate() ?? []).Distinct(),
     ];
 
     /// <summary>Whether two designs have the same text.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text;
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
@@ -66,6 +67,31 @@ internal static class DesignChange
             Nearest.Of(name, named.Where(g => g.State == GivenState.Stated).Select(g => g.Name).Concat(named.Select(g => g.Path))
                 .Concat(named.Select(g => g.Name)))));
     }
+
+    // Parts of a design that no rating looks at.
+    private static readonly FrozenSet<string> Unrated = new[]
+    {
+        "about", "body", "charge", "decisions", "drag", "fin structure", "flow model", "launch tube", "masses", "nozzle", "pad", "proof",
+        "recovery", "requirements", "scatter", "separation", "site", "sun",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Whether a change at a path leaves vessel, tests and rules as they are, so that the rating stands: it lies in another part,
+    /// and nothing in the file is taken over from there.</summary>
+    public static bool LeavesRating(TreeNode tree, string path)
+    {
+        var steps = path.Split('.');
+        return Unrated.Contains(steps[0] == "stages" && steps.Length > 2 ? steps[2] : steps[0]) && !TakesOverFrom(tree, path);
+    }
+
+    private static bool TakesOverFrom(TreeNode tree, string path) => tree switch
+    {
+        TreeNode.Text text => text.Value.StartsWith("= ", StringComparison.Ordinal)
+            && text.Value[2..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0] is var from
+            && (path == from || path.StartsWith($"{from}.", StringComparison.Ordinal) || from.StartsWith($"{path}.", StringComparison.Ordinal)),
+        TreeNode.Members members => members.All.Any(m => TakesOverFrom(m.Value, path)),
+        TreeNode.Items items => items.All.Any(i => TakesOverFrom(i, path)),
+        _ => false,
+    };
 
     /// <summary>What a value from outside makes wrong: the value itself where that is wrong, else what follows from it.</summary>
     public static DesignFileException Refused(string file, string path, string name, string text, DesignFileException wrong)

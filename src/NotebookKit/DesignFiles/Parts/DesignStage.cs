@@ -22,16 +22,29 @@ public sealed class DesignStage
     private readonly StageContent _content;
     private readonly LaunchSite? _site;
     private readonly Lazy<Rating> _rating;
+    private readonly Lazy<IReadOnlyList<Finding>> _found;
     private readonly Lazy<Vehicle> _vehicle;
 
-    internal DesignStage(string name, StageContent content, LaunchSite? site)
+    /// <param name="name">Name.</param>
+    /// <param name="content">What the file says of it.</param>
+    /// <param name="site">Where it flies.</param>
+    /// <param name="ratedAs">The same stage with the same vessel, tests and rules, whose rating is this one's; none where it is rated
+    /// anew.</param>
+    internal DesignStage(string name, StageContent content, LaunchSite? site, DesignStage? ratedAs = null)
     {
         (Name, _content, _site) = (name, content, site);
+        _vehicle = new(Build, LazyThreadSafetyMode.PublicationOnly);
+        if (ratedAs is not null)
+        {
+            (Vessel, Evidence, _rating, _found) = (ratedAs.Vessel, ratedAs.Evidence, ratedAs._rating, ratedAs._found);
+            return;
+        }
+
         Vessel = content.Vessel(name);
         Evidence = content.Evidence(Vessel);
+        _found = new(() => [.. Vessel.Validate(), .. Evidence.Validate()], LazyThreadSafetyMode.PublicationOnly);
         // A run that was stopped is no answer to keep.
         _rating = new(() => Vessel.Rate(Rules, WorkingPressure, Evidence), LazyThreadSafetyMode.PublicationOnly);
-        _vehicle = new(Build, LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>Name: "Curlew", "Godwit booster".</summary>
@@ -49,6 +62,9 @@ public sealed class DesignStage
 
     /// <summary>Bursts, held proofs and leaks of vessels of its kind; empty where none is given.</summary>
     public VesselEvidence Evidence { get; }
+
+    /// <summary>All that is wrong with vessel and tests, or worth knowing.</summary>
+    internal IReadOnlyList<Finding> FindVessel() => _found.Value;
 
     /// <summary>Rules it is rated by.</summary>
     public RuleSet Rules => _content.Rules;

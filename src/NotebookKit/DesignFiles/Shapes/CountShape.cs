@@ -16,7 +16,7 @@ internal sealed class CountShape(int minimum, int maximum, string reason) : Scal
     protected override bool HasOrder => true;
 
     /// <inheritdoc/>
-    public override string Range => FormattableString.Invariant($"{minimum} to {maximum}");
+    protected override string RangeInWords => FormattableString.Invariant($"{minimum} to {maximum}");
 
     /// <inheritdoc/>
     public override string Write(int value) => value.ToString(CultureInfo.InvariantCulture);

@@ -12,7 +12,7 @@ internal sealed class MaterialShape<T>(string noun, Func<T, bool>? only = null) 
     public override string Noun => noun;
 
     /// <inheritdoc/>
-    public override string Range => $"a {noun} of the library or of the design's own materials";
+    protected override string RangeInWords => $"a {noun} of the library or of the design's own materials";
 
     /// <inheritdoc/>
     public override string Write(T value) => value.Name;

@@ -19,7 +19,7 @@ internal sealed class NumberShape(double minimum, double maximum, string reason)
     protected override bool HasOrder => true;
 
     /// <inheritdoc/>
-    public override string Range => _range.ToString();
+    protected override string RangeInWords => _range.ToString();
 
     /// <inheritdoc/>
     public override string Write(double value) => value.ToString("R", CultureInfo.InvariantCulture);

@@ -13,8 +13,12 @@ internal abstract class ScalarShape<T> : Shape<T>
     /// <summary>What kind of value it is: "length".</summary>
     public abstract string Noun { get; }
 
-    /// <summary>What it may be, in words; empty where nothing bounds it.</summary>
-    public virtual string Range => "";
+    /// <summary>What it may be, in words; empty where nothing bounds it. A design asks for it with each of its values, so that the words
+    /// are made once.</summary>
+    public string Range => field ??= RangeInWords;
+
+    /// <summary>The words of the range.</summary>
+    protected virtual string RangeInWords => "";
 
     /// <summary>Whether its values have an order, so that limits may be stated beside one.</summary>
     protected virtual bool HasOrder => false;

@@ -17,7 +17,7 @@ internal sealed class UnitShape<T>(ValidRange<T>? range, string reason) : Scalar
     protected override bool HasOrder => true;
 
     /// <inheritdoc/>
-    public override string Range => range?.ToString() ?? "";
+    protected override string RangeInWords => range?.ToString() ?? "";
 
     /// <inheritdoc/>
     public override string Write(T value) => UnitKind.Write(value);

@@ -11,7 +11,7 @@ internal sealed class WordShape<T>(string noun, params (string Word, T Meaning)[
     public override string Noun => noun;
 
     /// <inheritdoc/>
-    public override string Range => $"one of {string.Join(", ", choices.Select(c => c.Word))}";
+    protected override string RangeInWords => $"one of {string.Join(", ", choices.Select(c => c.Word))}";
 
     /// <inheritdoc/>
     public override string Write(T value) => choices.First(c => EqualityComparer<T>.Default.Equals(c.Meaning, value)).Word;

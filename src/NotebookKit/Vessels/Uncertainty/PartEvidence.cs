@@ -58,8 +58,9 @@ public sealed record PartEvidence(IReadOnlyList<PartTest> Tests)
         InvalidDesignException.ThrowIfAny("Vessel tests", [.. Validate(), .. ValidateParts("vessel in hand", parts),
             .. ValidateSizes(parts)]);
         var used = PartStudy.Independent(Tests);
-        return new PartLearning(new PartStudy(parts, used, batch),
-            used.Count > 0 ? new PartStudy(parts, PartStudy.Independent([.. Tests.Take(Tests.Count - 1)]), batch) : null, batch);
+        if (used.Count == 0) return new PartLearning(new PartStudy(parts, used, batch), null, batch);
+        var before = new PartStudy(parts, PartStudy.Independent([.. Tests.Take(Tests.Count - 1)]), batch);
+        return new PartLearning(before.Then(used, batch), before, batch);
     }
 
     internal static IEnumerable<Finding> ValidateParts(string whose, IReadOnlyList<PredictedPart> parts)

@@ -186,16 +186,36 @@ internal sealed class PartPosterior
     /// <param name="second">Number from 0 to 1 that chooses the ratio [-].</param>
     public (double LogRatio, double Unit) Draw(double first, double second)
     {
-        var j = Array.BinarySearch(All.Columns, first);
-        j = Math.Min(j < 0 ? ~j : j, Scatters - 1);
-        var column = All.Cells.AsSpan(j * Ratios, Ratios);
-        var wanted = second * column[^1];
-        var i = column.BinarySearch(wanted);
-        if (i < 0) i = ~i;
-        i = Math.Min(i, Ratios - 1);
-        var before = i == 0 ? 0 : column[i - 1];
-        var part = column[i] > before ? (wanted - before) / (column[i] - before) : 0.5;
+        var shares = All;
+        var j = FirstFrom(shares.Columns, 0, Scatters, first);
+        var (column, start) = (shares.Cells, j * Ratios);
+        var wanted = second * column[start + Ratios - 1];
+        var i = FirstFrom(column, start, Ratios, wanted);
+        var before = i == 0 ? 0 : column[start + i - 1];
+        var at = column[start + i];
+        var part = at > before ? (wanted - before) / (at - before) : 0.5;
         return (LowestLog + (i - 0.5 + part) * Step, Scatter[j] / DeviationOfUnit);
+    }
+
+    // The first of some rising values that is no less than the wanted one; the last where all are.
+    private static int FirstFrom(double[] values, int start, int count, double wanted)
+    {
+        var (low, left) = (0, count - 1);
+        while (left > 0)
+        {
+            var half = left >> 1;
+            if (values[start + low + half] < wanted)
+            {
+                low += half + 1;
+                left -= half + 1;
+            }
+            else
+            {
+                left = half;
+            }
+        }
+
+        return low;
     }
 
     /// <summary>Logarithm of the hazard (minus the logarithm of the chance to hold) at a pressure, for a drawn pair.</summary>

@@ -38,6 +38,11 @@ internal sealed class PartStudy
     /// <summary>The belief after one more outcome.</summary>
     public PartStudy With(PartTest test) => new(Parts, [.. Tests, test], [.. Beliefs.Select((b, k) => With(b, Parts[k], test))]);
 
+    /// <summary>The belief after a list of tests: of this one where the list goes on from its own by one test of the batch in hand, else
+    /// from the start.</summary>
+    public PartStudy Then(IReadOnlyList<PartTest> tests, string batch) => tests.Count == Tests.Count + 1 && IsOf(tests[^1], batch)
+        && Tests.Zip(tests).All(t => ReferenceEquals(t.First, t.Second)) ? With(tests[^1]) : new PartStudy(Parts, tests, batch);
+
     /// <summary>Logarithm of the pressure [ln Pa] that a share of such vessels bursts below, with 95 % confidence.</summary>
     public double LowLogPascals(double share, int draws) => VesselLow.LogPoint([.. Beliefs.Select((b, k) => (b, Parts[k].LogBurst))],
         share, 0.95, draws);
