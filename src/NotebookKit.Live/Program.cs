@@ -10,6 +10,7 @@ namespace NotebookKit.Live;
 internal static partial class Program
 {
     private static readonly OpenDesigns Designs = new();
+    private static readonly OpenExplorer Explorer = new();
 
     private static void Main()
     {
@@ -81,6 +82,11 @@ internal static partial class Program
     /// <summary>A file of the day as the fields at the pad.</summary>
     [JSExport]
     internal static string DayFields(string text) => Reply.Of(json => DayOfPage.WriteFields(json, text));
+
+    /// <summary>What an explorer of a lesson's page shows at a setting.</summary>
+    [JSExport]
+    internal static string Explore(string model, string text, double[] setting) =>
+        Reply.Of(json => Explorer.Write(json, model, text, setting));
 
     /// <summary>Every figure of a design with all its digits.</summary>
     [JSExport]

@@ -48,6 +48,9 @@ public sealed record Explorer
     /// <summary>What stays fixed, and which model answers; a sentence or two shown below the title.</summary>
     public string Remark { get; init; } = "";
 
+    /// <summary>Design and model by which a page beside the live page lets the library answer; none where only the grid is known.</summary>
+    public ExplorerBase? Base { get; init; }
+
     /// <summary>Computes the grid, on all cores, and then how good interpolation on it is.</summary>
     /// <param name="title">What it shows.</param>
     /// <param name="x">Horizontal axis of the curve.</param>

@@ -26,7 +26,7 @@ internal static class ExplorerHtml
         if (explorer.Remark.Length > 0) html.Append("<p class=\"nk-note\">").Append(Escape.Text(explorer.Remark)).Append("</p>");
         html.Append("<div class=\"nk-explorer-live\"></div><div class=\"nk-explorer-still\">").Append(Still(explorer,
             start)).Append("</div>");
-        html.Append("<p class=\"nk-note\">").Append(Escape.Text(explorer.ErrorText())).Append("</p>");
+        html.Append("<p class=\"nk-note nk-explorer-error\">").Append(Escape.Text(explorer.ErrorText())).Append("</p>");
         html.Append("<script type=\"application/json\" class=\"nk-explorer-data\">").Append(Data(explorer, grid)).Append("</script></div>");
         return html.ToString();
     }
@@ -67,6 +67,14 @@ internal static class ExplorerHtml
                 writer.WriteEndObject();
             }
             writer.WriteEndArray();
+            if (explorer.Base is { } known)
+            {
+                writer.WriteStartObject("base");
+                writer.WriteString("model", known.Model);
+                writer.WriteString("design", known.DesignText);
+                writer.WriteEndObject();
+            }
+
             writer.WriteString("x", explorer.X.Title);
             writer.WriteString("y", explorer.Y.Title);
             writer.WriteNumber("curvePoints", grid.CurvePoints);

@@ -138,6 +138,40 @@
     };
   }
 
+  // The compiled library in the live page, where one lies beside this page: held in a frame of no size, started with the first drag.
+  let frameOfLibrary = null;
+  function library() {
+    const place = document.querySelector('meta[name="nk-library"]');
+    if (!place) return null;
+    if (frameOfLibrary) return frameOfLibrary;
+    const frame = html("iframe", "", null), waiting = new Map();
+    let n = 0, ready;
+    const started = new Promise(function (done) { ready = done; });
+    window.addEventListener("message", function (event) {
+      const data = event.data;
+      if (event.source !== frame.contentWindow || !data || data.notebookKit !== true) return;
+      if (data.ready) ready(true);
+      else if (data.failed) ready(false);
+      else if (waiting.has(data.n)) {
+        waiting.get(data.n)(data.answer);
+        waiting.delete(data.n);
+      }
+    });
+    frame.hidden = true;
+    frame.title = "The compiled library";
+    frame.src = place.content + "#library";
+    document.body.appendChild(frame);
+    frameOfLibrary = function (base, setting) {
+      return started.then(function (runs) {
+        return !runs ? null : new Promise(function (done) {
+          waiting.set(++n, done);
+          frame.contentWindow.postMessage({ notebookKit: true, n: n, model: base.model, design: base.design, setting: setting }, "*");
+        });
+      });
+    };
+    return frameOfLibrary;
+  }
+
   function live(root) {
     const data = JSON.parse(root.querySelector(".nk-explorer-data").textContent);
     data.xs = decode(data.xs);
@@ -148,8 +182,10 @@
     const cards = html("dl", "nk-explorer-numbers", place), reason = html("div", "nk-finding nk-error", place), outputs = [];
     reason.setAttribute("role", "status");
     const setting = data.parameters.map(function (p) { return p.start; });
-    const begin = stateAt(data, setting), draw = frame(data, place, begin);
+    let begin = stateAt(data, setting);
+    const draw = frame(data, place, begin), atStart = setting.slice();
     html("div", "nk-note", place, "Dashed: the setting this figure started with. The axes follow the curve.");
+    const how = html("div", "nk-note", place), error = root.querySelector(".nk-explorer-error");
 
     data.numbers.forEach(function (n) {
       const card = html("div", "", cards);
@@ -157,15 +193,47 @@
       outputs.push({ value: html("dd", "", card), change: html("dd", "nk-note", card) });
     });
 
+    // The library answers the newest setting; while it computes, what lies between the computed settings is shown.
+    let asked = false, known = false;
+    async function compute() {
+      const ask = data.base && library();
+      if (!ask || asked) return;
+      asked = true;
+      if (!known) {
+        const first = await ask(data.base, atStart);
+        if (!first || first.error) return;
+        known = true;
+        if (!begin.reason && !first.reason) begin = first;
+      }
+      let at = null;
+      while (at === null || at.some(function (v, d) { return v !== setting[d]; })) {
+        at = setting.slice();
+        const state = await ask(data.base, at);
+        if (!state || state.error) break;
+        if (at.some(function (v, d) { return v !== setting[d]; })) continue;
+        put(state);
+        how.textContent = "Computed by the library in this page's folder, not interpolated.";
+        error.hidden = true;
+        root.dataset.computed = JSON.stringify({ setting: at, numbers: state.numbers });
+      }
+      asked = false;
+    }
+
     function update() {
-      const state = stateAt(data, setting);
+      how.textContent = "";
+      error.hidden = false;
+      put(stateAt(data, setting));
+      compute();
+    }
+
+    function put(state) {
       reason.hidden = !state.reason;
       reason.textContent = state.reason || "";
       draw(state);
       data.numbers.forEach(function (n, i) {
-        const known = !state.reason, change = known && !begin.reason ? state.numbers[i] - begin.numbers[i] : 0;
-        outputs[i].value.textContent = known ? show(state.numbers[i], 3) + " " + n.unit : "\u2013";
-        outputs[i].change.textContent = known && Math.abs(change) > 0.0005 * Math.abs(begin.numbers[i]) ? (change > 0 ? "+" : "") + show(change, 2) + " " + n.unit : "\u00a0";
+        const answered = !state.reason, change = answered && !begin.reason ? state.numbers[i] - begin.numbers[i] : 0;
+        outputs[i].value.textContent = answered ? show(state.numbers[i], 3) + " " + n.unit : "\u2013";
+        outputs[i].change.textContent = answered && Math.abs(change) > 0.0005 * Math.abs(begin.numbers[i]) ? (change > 0 ? "+" : "") + show(change, 2) + " " + n.unit : "\u00a0";
       });
     }
 
@@ -211,7 +279,7 @@
       update();
     });
 
-    update();
+    put(begin);
     root.querySelector(".nk-explorer-still").remove();
     root.nkStateAt = function (values) { return stateAt(data, values); };
   }

@@ -1,4 +1,5 @@
 using NotebookKit.Charts.Explorers;
+using NotebookKit.Charts.Results.Settings;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 
@@ -7,8 +8,6 @@ namespace NotebookKit.Charts.Results;
 /// <summary>Explorers of a fill: <c>fill.Explore()</c>.</summary>
 public static class FillExplorers
 {
-    private const int Points = 40;
-
     /// <summary>
     /// Restrictor, supply and water to drag, pressure against time to watch: the restrictor from a quarter to four times that of the fill,
     /// supply from the target to the rating, or to the planned supply where that is higher, water from none to 70 %.
@@ -29,38 +28,12 @@ public static class FillExplorers
             new("Water fraction", "%", 0, 70, 6, Math.Min(fill.WaterFraction.Percent, 70)),
         ];
         ExplorerNumber[] numbers = [new("Fill time", "s"), new("Hottest gas", "°C"), new("Settles at", "bar gauge"), new("Gas taken", "g")];
-        var ratio = Math.Clamp(fill.Restrictor.CriticalRatio, 0, 0.7);
         return Explorer.Build($"Filling to {fill.Target}", new Axis("Time", "s"), new Axis("Pressure in the vessel", "bar gauge"),
-            parameters, numbers, s => Answer(fill with
-        {
-            Restrictor = new SonicRestrictor(SonicConductance.FromLitresPerSecondBar(s[0]), ratio),
-            Supply = GaugePressure.FromBar(s[1]),
-            WaterFraction = s[2].Percent(),
-        })) with
+            parameters, numbers, s => FillSetting.Answer(fill, s)) with
         {
             Cautions = Cautions.ForFilling,
             Remark = $"Vessel of {fill.Chamber.Volume.Show()}, rated {fill.Chamber.RatedPressure}; the valve shuts at the target. "
-                + $"Conductance is the restrictor's sonic conductance; its critical ratio stays {Digits.Round(ratio, 2)}.",
-        };
-    }
-
-    private static ExplorerState Answer(PadFill fill)
-    {
-        FillResult result;
-        try
-        {
-            result = fill.Run();
-        }
-        catch (InvalidDesignException refusal)
-        {
-            return ExplorerState.Refused(refusal.Findings.First(f => f.Severity == FindingSeverity.Error).Message);
-        }
-        var (times, bars) = CurveSampling.Between(result.Time, result.Pressure, 0, result.Duration.Seconds, Points);
-        return new ExplorerState
-        {
-            X = times,
-            Y = bars,
-            Numbers = [result.Duration.Seconds, result.Hottest.DegreesCelsius, result.SettledPressure.Bar, result.GasTaken.Grams],
+                + $"Conductance is the restrictor's sonic conductance; its critical ratio stays {Digits.Round(FillSetting.RatioOf(fill), 2)}.",
         };
     }
 }

@@ -1,4 +1,5 @@
 using NotebookKit.Charts.Explorers;
+using NotebookKit.Charts.Results.Settings;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using NotebookKit.Recovery;
@@ -9,7 +10,6 @@ namespace NotebookKit.Charts.Results;
 /// <summary>Explorers of coming down: <c>canopy.Explore(mass, height)</c>.</summary>
 public static class RecoveryExplorers
 {
-    private const int Points = 32;
     private const double StrongestMps = 12;
 
     /// <summary>
@@ -42,32 +42,10 @@ public static class RecoveryExplorers
             new("Drift", "m")];
         return Explorer.Build(
             "Canopy, wind and height", new Axis("Distance downwind", "m"), new Axis("Height above ground", "m"), parameters, numbers,
-            s => Answer(canopy with { NominalDiameter = s[0].Metres() }, mass, WindProfile.PowerLaw(s[1].MetresPerSecond(), 10.Metres()),
-                s[2])) with
+            s => DescentSetting.Answer(canopy, mass, s)) with
         {
             Cautions = Cautions.ForFlight,
             Remark = $"{mass.Show()} under one canopy of its type; wind by the power law over open land; drift at constant descent speed.",
         };
-    }
-
-    private static ExplorerState Answer(Canopy canopy, Mass mass, WindProfile wind, double heightM)
-    {
-        if (canopy.Validate().FirstOrDefault(f => f.Severity == FindingSeverity.Error)
-            is { } error) return ExplorerState.Refused(error.Message);
-        var descent = canopy.Descend(mass);
-        if (descent.Fastest < 0.5.MetresPerSecond()) return ExplorerState.Refused(
-            "A canopy this large hardly comes down; no descent is computed below 0.5 m/s.");
-        var whole = Down(heightM);
-        double[] heights = [.. Enumerable.Range(0, Points).Select(i => heightM * (Points - 1 - i) / (Points - 1))];
-        return new ExplorerState
-        {
-            // What is left below a height has still to be drifted: the rest has been.
-            X = [.. heights.Select(h => whole.Meters - Down(h).Meters)],
-            Y = heights,
-            Numbers = [descent.Fastest.MetersPerSecond, descent.LandingEnergy.Joules, heightM / descent.Fastest.MetersPerSecond,
-                whole.Meters],
-        };
-
-        Length Down(double metres) => metres < 1 ? Length.Zero : Drift.Descending(metres.Metres(), descent.Fastest, wind).Distance;
     }
 }

@@ -1,15 +1,13 @@
 using NotebookKit.Charts.Explorers;
+using NotebookKit.Charts.Results.Settings;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using UnitsNet;
 
 namespace NotebookKit.Charts.Results;
 
 /// <summary>Explorers of stability: <c>vehicle.ExploreStability()</c>.</summary>
 public static class StabilityExplorers
 {
-    private const int Rows = 26;
-
     /// <summary>
     /// Fin span, ballast and water to drag, the margin as the water leaves to watch: the span of the aft-most fins from 0.6 to 1.6 times
     /// their own, ballast in the nose up
@@ -23,9 +21,7 @@ public static class StabilityExplorers
         InvalidDesignException.ThrowIfAny(vehicle.Name, vehicle.Validate());
         if (vehicle.Body.Fins.Count == 0) throw new InvalidDesignException(vehicle.Name,
             [Finding.Error("the body has no fins; there is no span to drag. Add fins.")]);
-        var fins = vehicle.Body.Fins.MaxBy(f => f.LeadingEdgeAt)!;
-        var span = fins.Planform.Reach.Millimeters;
-        var ballastAt = vehicle.Body.Parts[0].Length * 0.75;
+        var (span, ballastAt) = (StabilitySetting.AftMost(vehicle).Planform.Reach.Millimeters, StabilitySetting.BallastAt(vehicle));
         ExplorerParameter[] parameters =
         [
             new("Fin span", "mm", span * 0.6, span * 1.6, 11, span),
@@ -37,32 +33,11 @@ public static class StabilityExplorers
         return Explorer.Build(
             $"Fins, ballast and water, {vehicle.Name}", new Axis("Water left", "% of the start"), new Axis("Static margin", "calibres"),
                 parameters, numbers,
-            s => Answer(Varied(vehicle, fins, s[0] / span, s[1], ballastAt)
-                with { Charge = vehicle.Charge with { WaterFraction = s[2].Percent() } })) with
+            s => StabilitySetting.Answer(vehicle, s)) with
         {
             Cautions = Cautions.ForFlight,
             Remark = $"Ballast {Digits.Round(ballastAt.Millimeters)} mm aft of the tip; the fins keep their chords, their sweep distance "
                 + "and their mass; at low speed.",
-        };
-    }
-
-    private static Vehicle Varied(Vehicle vehicle, FinSet fins, double factor, double ballastG, Length ballastAt) => vehicle with
-    {
-        Body = vehicle.Body with { Fins = [.. vehicle.Body.Fins.Select(f => ReferenceEquals(f, fins) ? f.WithSpanTimes(factor) : f)] },
-        Parts = ballastG > 0 ? vehicle.Parts.With(new MassPart("ballast", ballastG.Grams(), ballastAt)) : vehicle.Parts,
-    };
-
-    private static ExplorerState Answer(Vehicle vehicle)
-    {
-        var stability = vehicle.Stability();
-        // The last row is empty of gas too; the rows before it run evenly from full to none.
-        var last = stability.Abscissa.Count - 2;
-        int[] rows = [.. Enumerable.Range(0, Rows).Select(i => last * i / (Rows - 1))];
-        return new ExplorerState
-        {
-            X = [.. rows.Select(r => stability.Abscissa[r])],
-            Y = [.. rows.Select(r => stability.Margin[r])],
-            Numbers = [stability.MinimumMargin, stability.Margin[^1], stability.CentreOfPressure[0]],
         };
     }
 }

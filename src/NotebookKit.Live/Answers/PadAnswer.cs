@@ -2,7 +2,6 @@ using NotebookKit.Clearance;
 using NotebookKit.Clearance.Cards;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Parts;
-using NotebookKit.Filling.Fills;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Quantities;

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using NotebookKit.Charts.Results;
 using NotebookKit.DesignFiles;
-using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Staging;
 using UnitsNet.Units;
 

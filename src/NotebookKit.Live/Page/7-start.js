@@ -96,7 +96,26 @@ function listen() {
 // For whoever wants the numbers whole: notebookKit.figures(text of a design) gives every figure with all its digits.
 globalThis.notebookKit = { figures: text => ask("Figures", text) };
 
+// A lesson's page beside this one holds it in a frame of no size and asks the library alone: nothing is opened, kept or drawn here.
+async function serveLibrary() {
+  const tell = message => parent.postMessage({ notebookKit: true, ...message }, "*");
+  try {
+    await startLibrary();
+  } catch (wrong) {
+    tell({ failed: wrong.message });
+    return;
+  }
+  addEventListener("message", async ({ source, data }) => {
+    if (source !== parent || !data || data.notebookKit !== true) return;
+    tell({ n: data.n, answer: await ask("Explore", String(data.model), String(data.design), data.setting.map(Number)) });
+  });
+  tell({ ready: true });
+}
 (async () => {
+  if (location.hash === "#library" && parent !== window) {
+    await serveLibrary();
+    return;
+  }
   const clock = performance.now();
   recall();
   showWhere();

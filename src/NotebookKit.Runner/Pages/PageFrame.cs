@@ -23,14 +23,16 @@ internal sealed class PageFrame(string title)
     /// <param name="body">Html of the body.</param>
     /// <param name="hasCharts">Whether the page needs the chart library.</param>
     /// <param name="single">Whether library and font stand in the page, which then needs nothing but itself.</param>
-    public string Write(string body, bool hasCharts, bool single = true)
+    /// <param name="library">Where the live page lies whose library answers the page's explorers; none where they interpolate.</param>
+    public string Write(string body, bool hasCharts, bool single = true, string? library = null)
     {
         var word = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(body)).AsSpan(0, 18));
         var page = new StringBuilder(body.Length + 120_000);
         page.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-        page.Append($"<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy(hasCharts, single, word)}\">\n");
+        page.Append($"<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy(hasCharts, single, word, library is not null)}\">\n");
         page.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         page.Append($"<title>{Escape.Text(title)}</title>\n");
+        if (library is not null) page.Append($"<meta name=\"nk-library\" content=\"{Escape.Text(library)}\">\n");
         var equations = body.Contains("<math", StringComparison.Ordinal);
         if (equations && !single) page.Append($"<link rel=\"stylesheet\" href=\"{FontFile}\">\n");
         page.Append("<style>\n").Append(equations && single ? PageResources.MathFont : "");
@@ -43,11 +45,11 @@ internal sealed class PageFrame(string title)
     }
 
     // The chart library builds some of its drawing code at run time, hence 'unsafe-eval'; it may still load nothing.
-    private static string Policy(bool hasCharts, bool single, string word) =>
+    private static string Policy(bool hasCharts, bool single, string word, bool hasLibrary) =>
         $"default-src 'none'; style-src 'unsafe-inline'{(single ? "" : " 'self' file:")}; script-src "
             + (hasCharts ? single ? $"'{HashOf(PlotlyScript.Wrapped)}' " : $"'nonce-{word}' " : "")
             + $"'{HashOf(ExplorerScript.Text)}' '{HashOf(PageResources.Script)}' 'unsafe-eval'; "
-            + "img-src data: blob:; font-src data:; form-action 'none'; base-uri 'none'";
+            + (hasLibrary ? "frame-src 'self' file:; " : "") + "img-src data: blob:; font-src data:; form-action 'none'; base-uri 'none'";
 
     private static string HashOf(string script) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
 }

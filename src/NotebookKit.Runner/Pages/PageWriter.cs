@@ -9,8 +9,12 @@ namespace NotebookKit.Runner.Pages;
 /// <summary>Writes a notebook that has run as a page: of a folder that shares the chart library, or one that needs nothing but
 /// itself.</summary>
 /// <param name="single">Whether each page needs nothing but itself.</param>
-internal sealed partial class PageWriter(bool single = false)
+/// <param name="library">Where the live page lies, seen from a page; none where there is none.</param>
+internal sealed partial class PageWriter(bool single = false, string? library = null)
 {
+    // An explorer that the library can answer says so in its data.
+    private const string ExplorerOfDesign = "\"base\":{\"model\":";
+
     private readonly Equations _equations = new();
 
     /// <summary>The whole page.</summary>
@@ -44,7 +48,8 @@ internal sealed partial class PageWriter(bool single = false)
                 + contents.ToHtml())
             + $"{around.ToHtml()}</main>{Footer}",
             outputs.HasFigures,
-            single);
+            single,
+            !single && body.ToString().Contains(ExplorerOfDesign, StringComparison.Ordinal) ? library : null);
         return new WrittenPage(html, outputs.Places);
     }
 

@@ -16,7 +16,7 @@ namespace NotebookKit.Runner.Running;
 /// <param name="display">Shows the run.</param>
 internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
 {
-    private readonly PageWriter _pages = new(options.Single);
+    private readonly PageWriter _pages = new(options.Single, File.Exists(LivePage.Built) ? $"../{LivePage.FileName}" : null);
     private readonly WorkerPool _workers = new();
     private readonly Lock _door = new();
     private bool _shared;
