@@ -39,9 +39,9 @@ public sealed class Exercise<T> where T : struct, IQuantity
     public ExerciseVerdict Check(T? answer = null)
     {
         if (answer is not { } given) return new(Question, ExerciseState.Open,
-            "Not answered yet. Put your answer between the brackets, with its unit.");
+            "Not answered yet. In the notebook, put your answer between the brackets, with its unit, and run the cell.");
         var ratio = (double)given.ToUnit(_right.Unit).Value / (double)_right.Value;
-        if (Math.Abs(ratio - 1) <= _within) return new(Question, ExerciseState.Right, $"{given.Show(4)} it is.");
+        if (Math.Abs(ratio - 1) <= _within) return new(Question, ExerciseState.Right, $"The answer is {given.Show(4)}.");
         var how = ratio switch
         {
             <= 0 => "The sign is the other way round.",

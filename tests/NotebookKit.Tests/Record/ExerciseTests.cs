@@ -16,6 +16,7 @@ public class ExerciseTests
     {
         Assert.Equal(ExerciseState.Right, Hoop.Check(300.Megapascals()).State);
         Assert.Equal(ExerciseState.Right, Hoop.Check(3000.Bar()).State);
+        Assert.Equal("The answer is 3000 bar.", Hoop.Check(3000.Bar()).Words);
     }
 
     [Theory]
