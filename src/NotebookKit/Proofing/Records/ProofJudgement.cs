@@ -69,20 +69,24 @@ internal static class ProofJudgement
 
     private static IEnumerable<(ProofVerdict, Finding)> Held(ProofRecord record)
     {
+        List<(bool Severe, ProofStep Step)> missing = [];
         for (var i = 0; i < record.Holds.Count; i++)
         {
             var step = record.Plan.Steps[i];
             var isProof = i == record.Plan.Proof.Steps.Count - 1;
             var isLeak = i >= record.Plan.Proof.Steps.Count;
             var severe = isProof || isLeak;
-            if (record.Holds[i] is not { } hold)
-                yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept,
-                    Say(severe, $"The hold at {step.Pressure} isn't in the log; {ProofPlan.Seconds(step.Hold)} were planned."));
+            if (record.Holds[i] is not { } hold) missing.Add((severe, step));
             else if (!hold.LongEnough)
                 yield return (severe ? ProofVerdict.Retest : ProofVerdict.Accept,
                     Say(severe, $"{step.Pressure} was held for {ProofPlan.Seconds(hold.Held)}; {ProofPlan.Seconds(step.Hold)} "
                     + "were planned."));
         }
+
+        foreach (var steps in missing.GroupBy(m => m.Severe).OrderByDescending(g => g.Key))
+            yield return (steps.Key ? ProofVerdict.Retest : ProofVerdict.Accept,
+                ProofingFindings.HoldsAreNotInTheLog(steps.Key,
+                    [.. steps.Select(s => $"{s.Step.Pressure} ({ProofPlan.Seconds(s.Step.Hold)})")]));
     }
 
     private static IEnumerable<(ProofVerdict, Finding)> Leak(ProofRecord record)

@@ -160,9 +160,10 @@ public sealed record ProofRecord : Result
             : Array.Empty<ResultLine>(),
         .. Leaks.Select(l => new ResultLine($"Leak, {TapeJudgement.NameOf(l.Seen.Place)}", TapeJudgement.NameOf(l.Action),
             $"{Digits.Round(l.Seen.Rate.Hertz * 60, 2)} drops a minute at {l.Seen.At}")),
-        .. Holds.Select((h, i) => new ResultLine($"Step {i + 1}, {Plan.Steps[i].Pressure}",
-            h is null ? "not in the log" : $"held {ProofPlan.Seconds(h.Held)}",
-            h is null ? "" : $"fell {Digits.Round(h.Fall.Bars, 2)} ± {Digits.Round(h.FallUncertainty.Bars, 1)} bar, warmth taken off")),
+        // A hold that isn't in the log stands among the findings.
+        .. Holds.Select((h, i) => h is null ? null : new ResultLine($"Step {i + 1}, {Plan.Steps[i].Pressure}",
+            $"held {ProofPlan.Seconds(h.Held)}",
+            $"fell {Digits.Round(h.Fall.Bars, 2)} ± {Digits.Round(h.FallUncertainty.Bars, 1)} bar, warmth taken off")).OfType<ResultLine>(),
     ];
 
     /// <inheritdoc/>

@@ -33,6 +33,13 @@ internal static partial class ProofingFindings
             $"At {Digits.Round(timeSeconds, 5)} s the gauge fell from {pressure} to {pressure2} between two readings: the vessel or a "
             + "closure let go at that pressure. Where the vessel was vented by hand on purpose, cut the log there.");
 
+    internal static Finding HoldsAreNotInTheLog(bool severe, IReadOnlyList<string> holds)
+    {
+        var message = $"The log doesn't show the planned hold{(holds.Count == 1 ? "" : "s")} at "
+            + (holds.Count == 1 ? holds[0] : $"{string.Join(", ", holds.SkipLast(1))} and {holds[^1]}") + ".";
+        return severe ? Finding.Error(message) : Finding.Warning(message);
+    }
+
     internal static Finding ProofPressureWasNotReached(GaugePressure highest, GaugePressure planned) =>
         Finding.Error(
             $"The highest reading is {highest}; proof pressure is {planned}. A lower proof proves a lower working pressure, and that "

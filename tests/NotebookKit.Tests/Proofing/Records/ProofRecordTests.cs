@@ -146,6 +146,17 @@ public class ProofRecordTests
         Assert.Contains(record.Findings, f => f.Message.Contains("Seal the fittings", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Says_a_hold_that_is_missing_once()
+    {
+        var record = Log(new() { BurstsAt = 20 }).Judge();
+        Assert.Equal([1], record.Lines.Where(l => l.Name.StartsWith("Step ", StringComparison.Ordinal)).Select(l => l.Name[5] - '0'));
+        Assert.Single(record.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message == "The log doesn't show the planned holds at 60 bar gauge (2 min) and 40 bar gauge (10 min).");
+        Assert.Single(record.Findings, f => f.Severity == FindingSeverity.Warning
+            && f.Message == "The log doesn't show the planned holds at 30 bar gauge (60 s), 45 bar gauge (60 s) and 54 bar gauge (60 s).");
+    }
+
     // 0.3 K of cooling is 0.3 × 0.78 bar: by the bare gauge nearly 0.6 % in ten minutes.
     [Fact]
     public void A_cooling_bottle_is_no_leak_when_its_temperature_is_logged()
