@@ -5,7 +5,8 @@ namespace NotebookKit.Runner.Pages;
 
 /// <summary>
 /// Says each caution in full once on a page, where the first result comes that it applies to. Every later result names it in one line
-/// that leads there: what stands twenty times is read by nobody. A flight card, which is printed by itself, keeps all its cautions.
+/// that leads there: what stands twenty times is read by nobody. A flight card, which is printed by itself, keeps all its cautions; a
+/// checklist doesn't, as the proof has a sheet of its own.
 /// </summary>
 internal sealed partial class PageCautions
 {
@@ -17,7 +18,23 @@ internal sealed partial class PageCautions
     public string Settle(string html)
     {
         var whole = StandsAlone().IsMatch(html);
+        html = TickedLines().Replace(html, lines => Ticked(TickedLine().Matches(lines.Value)));
         return Box().Replace(html, box => Written(Item().Matches(box.Groups["items"].Value), whole));
+    }
+
+    private string Ticked(IEnumerable<Match> lines)
+    {
+        var full = new StringBuilder();
+        var links = new List<string>();
+        foreach (var line in lines)
+        {
+            var topic = line.Groups["topic"].Value;
+            var text = $"<b>{topic}.</b> {line.Groups["text"].Value}";
+            if (_places.TryGetValue(text, out var id)) links.Add($"<a href=\"#{id}\">{topic}</a>");
+            else full.Append(line.Value.Insert("<p".Length, $" id=\"{_places[text] = NewId(topic)}\""));
+        }
+
+        return full + (links.Count == 0 ? "" : $"<div class=\"nk-cautions\">{Again(links)}</div>");
     }
 
     private string Written(IEnumerable<Match> items, bool whole)
@@ -32,9 +49,11 @@ internal sealed partial class PageCautions
             else links.Add($"<a href=\"#{id}\">{topic}</a>");
         }
 
-        var again = links.Count == 0 ? "" : $"<p class=\"again\"><b>Cautions as above:</b> {string.Join(", ", links)}.</p>";
-        return "<div class=\"nk-cautions\">" + (full.Length == 0 ? "" : $"<b>Cautions</b><ul>{full}</ul>") + again + "</div>";
+        return "<div class=\"nk-cautions\">" + (full.Length == 0 ? "" : $"<b>Cautions</b><ul>{full}</ul>") + Again(links) + "</div>";
     }
+
+    private static string Again(List<string> links) =>
+        links.Count == 0 ? "" : $"<p class=\"again\"><b>Cautions as above:</b> {string.Join(", ", links)}.</p>";
 
     private string NewId(string topic)
     {
@@ -52,6 +71,12 @@ internal sealed partial class PageCautions
 
     [GeneratedRegex("""<li>(?<text><b>(?<topic>[^<]*)\.</b>[^<]*)</li>""")]
     private static partial Regex Item();
+
+    [GeneratedRegex("""(<p class="nk-finding nk-warning"><b>Caution\.</b> [^:<]*: [^<]*</p>)+""")]
+    private static partial Regex TickedLines();
+
+    [GeneratedRegex("""<p class="nk-finding nk-warning"><b>Caution\.</b> (?<topic>[^:<]*): (?<text>[^<]*)</p>""")]
+    private static partial Regex TickedLine();
 
     [GeneratedRegex("[^A-Za-z0-9]+")]
     private static partial Regex NoLetters();
