@@ -148,10 +148,9 @@ internal static class SheetFolder
         return made[0] with
         {
             Title = title,
-            Sections = [.. made.SelectMany((c, i) => c.Sections.Select((s, k) => s with
+            Sections = [.. made.SelectMany((c, i) => c.Sections.Select(s => s with
             {
                 Heading = $"{stages[i].Stage.Name}: {char.ToLowerInvariant(s.Heading[0])}{s.Heading[1..]}",
-                BeginsPage = s.BeginsPage || (i > 0 && k == 0),
             }))],
             Findings = [.. refused.Select(Finding.Error), .. made.SelectMany(c => c.Findings).DistinctBy(f => f.Message)],
         };

@@ -65,7 +65,7 @@ internal static class SheetPage
     /// <summary>One section.</summary>
     public static void Section(StringBuilder html, SheetSection section)
     {
-        html.Append($"<section{(section.BeginsPage ? " class=\"begins-page\"" : "")}><h2>{Text(section.Heading)}</h2>");
+        html.Append($"<section><h2>{Text(section.Heading)}</h2>");
         if (section.Text.Length > 0) html.Append($"<p>{Text(section.Text)}</p>");
         if (section.Facts.Count > 0 && section.Table is null) Facts(html, section.Facts);
         if (section.Steps.Count > 0)

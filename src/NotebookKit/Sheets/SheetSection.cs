@@ -23,9 +23,6 @@ public sealed record SheetSection(string Heading)
 
     /// <summary>A table; none where there is none.</summary>
     public SheetTable? Table { get; init; }
-
-    /// <summary>Whether the section begins a new page.</summary>
-    public bool BeginsPage { get; init; }
 }
 
 /// <summary>A box to write a value into.</summary>
