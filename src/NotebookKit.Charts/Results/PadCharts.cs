@@ -75,6 +75,7 @@ public static class PadCharts
         return FillChart.Draw(wait.Time, wait.Pressure, wait.SunnySide, most) with
         {
             Title = wait.Title,
+            Limits = [new LimitLine(most.Bar, $"highest expected {most}") { Slot = 0 }],
             Remark = wait.VentBy is { } by ? $"the dump valve has to be opened within {Digits.Round(by.Minutes)} min"
                 : "no limit is passed while it is watched",
         };
