@@ -77,6 +77,10 @@ public sealed class PageWidthTests(AllNotebooksRun all)
         await browser.Page.EmulateMediaAsync(new() { Media = Media.Print });
         await GoAsync(browser, name, 688);
         await browser.Page.EvaluateAsync("window.dispatchEvent(new Event('beforeprint'))");
+        if (await browser.Page.Locator("figure.chart").CountAsync() > 0)
+            await browser.Page.WaitForFunctionAsync("document.documentElement.dataset.printed === 'yes'", null,
+                new() { Timeout = 120_000 });
+        Assert.Empty(await browser.Page.EvaluateAsync<string[]>(Audit));
         const string Buttons = "details.code:visible, .fold:visible, .contents:visible, .buttons:visible";
         Assert.Equal(0, await browser.Page.Locator(Buttons).CountAsync());
         Assert.Empty(await browser.Page.EvaluateAsync<string[]>("""

@@ -30,7 +30,9 @@
         for (const trace of figure.data) for (const each of trace.y || []) if (!names.includes(each)) names.push(each);
         layout[name].tickvals = names;
         layout[name].ticktext = names.map(function (each) { return broken(each, room); });
-        const lines = layout[name].ticktext.reduce(function (sum, each) { return sum + each.split("<br>").length + (narrow ? 0.8 : 0.4); }, 0);
+        // Bars share the height evenly: the longest name says how much each needs.
+        const most = Math.max.apply(null, layout[name].ticktext.map(function (each) { return each.split("<br>").length; }));
+        const lines = names.length * (most + (narrow ? 0.8 : 0.4));
         layout.height = Math.max(height, Math.round(80 + (narrow ? 15 : 17) * lines));
         if (!narrow) continue;
         layout[name].title.text = "";
@@ -292,7 +294,7 @@
   const folded = document.querySelectorAll("details.more:not([open])");
   window.addEventListener("beforeprint", function () {
     for (const numbers of folded) numbers.open = true;
-    if (window.Plotly && holders.length) drawAll(660, 290);
+    if (window.Plotly && holders.length) drawAll(660, 290).then(function () { document.documentElement.dataset.printed = "yes"; });
   });
   window.addEventListener("afterprint", function () {
     for (const numbers of folded) numbers.open = false;
