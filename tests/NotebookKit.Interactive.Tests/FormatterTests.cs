@@ -137,6 +137,20 @@ public sealed class FormatterTests(NotebookSession session)
         Assert.Contains($"<b>{words}</b>", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Hoop stress &lt; 1 GPa?", forms["text/html"], StringComparison.Ordinal);
         Assert.Contains("Hoop stress < 1 GPa?", forms["text/plain"], StringComparison.Ordinal);
+        Assert.Equal(answer == "null", forms["text/html"].Contains("Your answer: <span class=\"nk-blank\">", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Limit.AtMost", "holds", "\"Words\":\"Holds\",\"Holds\":true")]
+    [InlineData("Limit.AtLeast", "does not hold", "\"Words\":\"Not met\",\"Holds\":false")]
+    public async Task A_requirement_shown_by_itself_is_a_decision_of_its_page(string side, string words, string decision)
+    {
+        var forms = await session.ShowAsync("new NotebookKit.Record.DesignRecordBuilder(\"x\").Require(\"apogee below <b> the ceiling\", "
+            + $"446.Metres(), NotebookKit.Record.{side}, 600.Metres(), \"Agreed.\")");
+        Assert.Contains($"{words}: at", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("below &lt;b&gt; the ceiling", forms["text/html"], StringComparison.Ordinal);
+        Assert.Contains("446 m", forms["text/plain"], StringComparison.Ordinal);
+        Assert.Contains(decision, forms[Verdict], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -54,6 +54,8 @@ internal static class FormatterSet
         Registry.Add<IEnumerable<ResultLine>>((l, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html(l, inner)),
             LinesFormatter.Plain);
         Registry.Add<ExerciseVerdict>(ExerciseFormatter.Html, ExerciseFormatter.Plain);
+        Registry.Add<Requirement>((r, w) => Fragment.Write(w, "lines", inner => LinesFormatter.Html([Line(r)], inner)),
+            (r, w) => LinesFormatter.Plain([Line(r)], w));
         Registry.Add<RecordComparison>(RecordComparisonFormatter.Html, RecordComparisonFormatter.Plain);
         Registry.Add<Source>((s, w) => Text(w, s.ToString()), (s, w) => w.WriteLine(s.ToString()));
         Registry.Add<IQuantity>((q, w) => Text(w, q.Show()), (q, w) => w.Write(q.Show()));
@@ -78,6 +80,9 @@ internal static class FormatterSet
         VerdictFormatter.Register(givens);
         return ChartFormatters.Register(passesFigures);
     }
+
+    private static ResultLine Line(Requirement requirement) => new($"Required: {requirement.Name}", requirement.LiveValue,
+        $"{(requirement.Holds ? "holds" : "does not hold")}: {requirement.Condition}. {requirement.Why}");
 
     private static void Text(TextWriter writer, string text) => writer.Write($"<span class=\"nk-quantity\">{Escape.Text(text)}</span>");
 }

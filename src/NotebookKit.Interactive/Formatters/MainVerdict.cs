@@ -1,4 +1,5 @@
 using NotebookKit.Clearance.Cards;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Record;
 
@@ -33,12 +34,31 @@ internal sealed record MainVerdict(string Subject, string Words, bool Holds, str
         var count = record.Requirements.Count;
         var words = broken.Count > 0 ? $"{broken.Count} of {Counted(count)} not met"
             : count == 0 ? unsure.Count == 0 ? "" : "To be looked at again"
-            : count == 1 ? "The 1 requirement holds"
-            : count == 2 ? "Both requirements hold" : $"All {count} requirements hold";
+            : AllHold(count);
         var remarks = new[] { Named("Not met", broken), Named("Decisions to look at again", unsure),
             Named("Set for this run", changed) }.Where(r => r.Length > 0);
         return new($"Design record, {record.Title}", words, broken.Count == 0 && unsure.Count == 0, string.Join(' ', remarks));
     }
+
+    /// <summary>A requirement that a lesson settles by itself.</summary>
+    public static MainVerdict Of(Requirement requirement) => new(
+        char.ToUpperInvariant(requirement.Name[0]) + requirement.Name[1..],
+        requirement.Holds ? "Holds" : "Not met",
+        requirement.Holds,
+        $"Required: {requirement.Condition}; computed: {requirement.LiveValue}.");
+
+    public static MainVerdict Of(DesignCheck check)
+    {
+        var count = check.Outcomes.Count;
+        var broken = check.Outcomes.Where(o => o.Verdict == RequirementVerdict.NoLongerHolds).Select(o => o.Requirement.Name).ToList();
+        var untold = check.Outcomes.Where(o => o.Verdict == RequirementVerdict.CannotTell).Select(o => o.Requirement.Name).ToList();
+        var words = count == 0 ? "" : check.Holds ? AllHold(count) : $"{broken.Count + untold.Count} of {Counted(count)} not met";
+        var remarks = new[] { Named("Not met", broken), Named("Can't be told", untold) }.Where(r => r.Length > 0);
+        return new(check.Title, words, check.Holds, string.Join(' ', remarks));
+    }
+
+    private static string AllHold(int count) => count == 1 ? "The 1 requirement holds"
+        : count == 2 ? "Both requirements hold" : $"All {count} requirements hold";
 
     private static string Counted(int count) => count == 1 ? "1 requirement" : $"{count} requirements";
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Microsoft.DotNet.Interactive.Formatting;
 using NotebookKit.Clearance.Cards;
+using NotebookKit.Clearance.Designs;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Record;
 using NotebookKit.Record.Givens;
@@ -25,6 +26,8 @@ internal static class VerdictFormatter
         Add<TwoStageFlightCard>(MainVerdict.Of, c => SheetFormatter.Json(FlightSheet.Of(c), FlightCardFormatter.Changed(givens)));
         Add<ProofRecord>(MainVerdict.Of);
         Add<DesignRecord>(MainVerdict.Of);
+        Add<Requirement>(MainVerdict.Of);
+        Add<DesignCheck>(MainVerdict.Of);
         Formatter.Register<DesignRecord>((record, writer) => writer.Write(record.ToJson()), RecordMime);
         Formatter.SetPreferredMimeTypesFor(typeof(DesignRecord), Registry.Html, Registry.Plain, Mime, RecordMime);
     }
