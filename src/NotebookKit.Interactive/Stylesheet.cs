@@ -24,7 +24,7 @@ public static class Stylesheet
         .nk-table td:first-child{white-space:nowrap}
         .nk-out td.nk-value{font-weight:650;white-space:nowrap;font-variant-numeric:tabular-nums}
         .nk-out td.nk-long{white-space:normal}
-        @media print,(min-width:601px){.nk-out .nk-lines th{min-width:8.5em}.nk-out td.nk-long:not([colspan]){max-width:20em}.nk-out .nk-lines td.nk-note{min-width:13em}}
+        @media print,(min-width:601px){.nk-out .nk-lines th{min-width:8.5em}.nk-out td.nk-long:not([colspan]){max-width:20em}.nk-out .nk-lines:not(:has(.nk-note)) td.nk-long{max-width:none}.nk-out .nk-lines td.nk-note{min-width:13em}}
         .nk-out td.nk-number{text-align:right;font-variant-numeric:tabular-nums}
         .nk-out .nk-note,.nk-out .nk-source{opacity:.78;font-size:.93em}
         .nk-out .nk-finding,.nk-out .nk-cautions{border-left:4px solid;padding:.3em .7em;margin:.35em 0}
