@@ -58,13 +58,21 @@ internal static class CheckAnswer
             var value = check.Figures.Of(figure, DesignSweep.WorseSide(figure), out var why);
             json.WriteStartObject();
             json.WriteString("name", figure);
-            json.WriteString("value", value is null ? "" : GivenText.Result(value));
+            json.WriteString("value", value is null ? "" : Shown(figure, GivenText.Result(value)));
             json.WriteString("why", why);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     }
+
+    // The fill time is that of gas alone or, where the pad says how much water the line holds, the longer one with that water.
+    private static string Shown(string figure, string value) => figure switch
+    {
+        DesignFigures.Margin => $"{value} calibres",
+        DesignFigures.FillTime => $"up to {value}",
+        _ => value,
+    };
 
     private static void Outcomes(Utf8JsonWriter json, DesignCheck check)
     {

@@ -141,7 +141,7 @@ public sealed record DesignCheck : Result
     {
         var name = $"{char.ToUpperInvariant(figure[0])}{figure[1..]}";
         return figures.Of(figure, figure == DesignFigures.Drift ? Limit.AtMost : Limit.AtLeast, out var reason) is { } value
-            ? new(name, GivenText.Result(value)) : new(name, NotComputed, reason);
+            ? new(name, GivenText.Result(value) + (figure == DesignFigures.Margin ? " calibres" : "")) : new(name, NotComputed, reason);
     }
 
     private static string Condition(DesignRequirement requirement) =>
