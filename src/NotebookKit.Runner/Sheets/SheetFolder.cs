@@ -84,7 +84,7 @@ internal static class SheetFolder
         AtomicFile.Write(Path.Combine(folder, Files[0].File), SheetPage.Write(flight, Files));
         AtomicFile.Write(Path.Combine(folder, Files[1].File), SheetPage.Write(
             Joined($"Proof sheet, {design.Name}", "proof sheet", stages, s => s.Proof),
-            Files, [.. stages.Where(s => s.Proof is not null).Take(1).Select(s => s.Proof!.Plan.Draw())]));
+            Files, [.. stages.Where(s => s.Proof is not null).Select(s => s.Proof!.Plan.Draw())]));
         AtomicFile.Write(Path.Combine(folder, Files[2].File), SheetPage.Write(
             Joined($"Pad sheet, {design.Name}", "pad sheet", stages, s => s.Pad),
             Files, [.. stages.Where(s => s.Pad is not null).Select(s => s.Pad!.Plumbing.Draw())]));
