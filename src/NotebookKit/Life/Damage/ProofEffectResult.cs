@@ -87,8 +87,8 @@ public sealed record ProofEffectResult : Result
 
     /// <summary>The first truth in a sentence.</summary>
     public string Screens =>
-        $"The proof at {Input.Screening.Proof} screens: it bursts the weakest vessels behind cover ({Chance(BurstInProof)}), and a "
-            + $"vessel that passes does not, by this model, burst at {Input.Screening.Fill} while it keeps {RulesOutDownTo.Show()} of "
+        $"The proof at {Input.Screening.Proof} screens: it bursts the weakest vessels behind cover ({Chance(BurstInProof)}), and "
+            + $"by this model a vessel that passes does not burst at {Input.Screening.Fill} while it keeps {RulesOutDownTo.Show()} of "
             + "its strength"
         + (ChanceAfterProof is { } after ? $"; with {Input.Kept!.Value.ToUnit(RatioUnit.Percent).Show()} left the chance in a fill is "
             + $"{Chance(after)} against {Chance(ChanceWithoutProof!.Value)} without a proof." : ".");
@@ -106,7 +106,7 @@ public sealed record ProofEffectResult : Result
             if (FillsUsed is { } fills) parts.Add($"it counts as {Digits.Round(fills)} fills");
             return parts.Count > 0
                 ? $"The same proof ages the vessel: {string.Join("; ", parts)}."
-                : "The same proof ages the vessel, by how much is not known: no stress-rupture parameters and no fatigue slope are given.";
+                : "The same proof ages the vessel; by how much is not known.";
         }
     }
 
