@@ -135,7 +135,7 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
     }
 
     [SkippableFact]
-    public async Task A_flight_card_prints_on_one_sheet_with_its_checklist()
+    public async Task A_flight_card_fits_one_sheet_and_goes_on_under_its_title_where_it_breaks()
     {
         // A4 within margins of 15 mm, at 96 px to the inch.
         const int Width = 680, Height = 1009;
@@ -145,8 +145,12 @@ public sealed class PageInBrowserTests(AllFixturesRun all)
         await browser.Page.GotoAsync(Address("scatters"));
         var card = browser.Page.Locator(".nk-card");
         Assert.InRange((await card.BoundingBoxAsync())!.Height, 300, Height);
-        // Whole on one sheet, but not alone there: the card to hand over is a sheet of its own beside the pages.
-        Assert.Equal("avoid", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakInside"));
+        // Between two of its parts only, and never alone on a sheet: the card to hand over is a sheet of its own beside the pages.
+        Assert.Equal("auto", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakInside"));
+        Assert.Equal("table-header-group",
+            await card.Locator(".nk-title").EvaluateAsync<string>("title => getComputedStyle(title).display"));
+        foreach (var part in new[] { "table.nk-lines", ".nk-evidence", ".nk-ticks", ".nk-cautions" })
+            Assert.Equal("avoid", await card.Locator(part).Last.EvaluateAsync<string>("e => getComputedStyle(e).breakInside"));
         Assert.Equal("auto", await card.EvaluateAsync<string>("card => getComputedStyle(card).breakBefore"));
         Assert.InRange(await card.Locator(".nk-ticks li").CountAsync(), 10, 20);
         Assert.Equal("table-cell", await card.Locator("td.nk-note").First.EvaluateAsync<string>("cell => getComputedStyle(cell).display"));
