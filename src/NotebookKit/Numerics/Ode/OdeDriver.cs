@@ -127,7 +127,7 @@ public static class OdeDriver
             if (!(error <= 1))
             {
                 rejected++;
-                step = Math.Abs(h) * StepControl.AfterRejected(error);
+                step = StepControl.Rounded(Math.Abs(h) * StepControl.AfterRejected(error));
                 lastWasRejected = true;
                 if (step <= Math.Max(settings.MinimumStep, 16 * double.Epsilon + 4e-16 * Math.Max(Math.Abs(t), Math.Abs(h))))
                     return new(double.IsFinite(error) ? OdeStatus.StepTooSmall : OdeStatus.NonFinite, t, -1, accepted, rejected,
@@ -137,7 +137,8 @@ public static class OdeDriver
 
             accepted++;
             var logError = Math.Log(error);
-            step = Math.Min(longest, Math.Abs(h) * StepControl.AfterAccepted(logError, previousLogError, lastWasRejected));
+            step = Math.Min(longest, StepControl.Rounded(Math.Abs(h) * StepControl.AfterAccepted(logError, previousLogError,
+                lastWasRejected)));
             previousLogError = Math.Max(logError, StepControl.LeastLogError);
             lastWasRejected = false;
 

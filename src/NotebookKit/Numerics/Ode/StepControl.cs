@@ -12,6 +12,12 @@ internal static class StepControl
     /// <summary>Logarithm of the smallest error that the control takes notice of.</summary>
     public const double LeastLogError = -9.210340371976182;
 
+    /// <summary>
+    /// The step with sixteen lengths an octave, rounded down. What decides a length, the error's power, differs in a last bit from machine
+    /// to machine; so rounded, it hardly ever does, and the same flight takes the same steps everywhere.
+    /// </summary>
+    public static double Rounded(double step) => BitConverter.Int64BitsToDouble(BitConverter.DoubleToInt64Bits(step) & ~((1L << 48) - 1));
+
     /// <summary>Factor on the step after an accepted one; errors by their logarithms, since each is used twice.</summary>
     public static double AfterAccepted(double logError, double previousLogError, bool lastWasRejected)
     {
@@ -55,6 +61,6 @@ internal static class StepControl
         if (!double.IsFinite(curvature)) return first * 1e-3;
         var steepest = Math.Max(slopeNorm, curvature);
         var second = steepest <= 1e-15 ? Math.Max(1e-6, first * 1e-3) : Math.Pow(0.01 / steepest, 0.2);
-        return Math.Min(Math.Min(100 * first, second), maximum);
+        return Math.Min(Rounded(Math.Min(100 * first, second)), maximum);
     }
 }
