@@ -20,6 +20,14 @@ public sealed record FillWall
     /// <summary>Surface that the gas touches, water included; above 0 to 100 m².</summary>
     public required Area Surface { get; init; }
 
+    /// <summary>
+    /// Share of <see cref="Surface"/> that is the water's own; above 0, below the surface. Heat then passes there to water that has one
+    /// temperature and is followed: 0.27 Ra^(1/4) under warmer gas, 0.54 Ra^(1/4) or 0.15 Ra^(1/3) under colder gas, on a quarter of its
+    /// diameter. None unless given: the water counts as wall. A vent doesn't follow it.
+    /// Source: W. H. McAdams 1954; J. R. Lloyd, W. R. Moran 1974, unverified: confirm.
+    /// </summary>
+    public Area? WaterSurface { get; init; }
+
     /// <summary>Bore of the vessel, the length that convection goes by; 5 mm to 2 m.</summary>
     public required Length Bore { get; init; }
 
@@ -46,8 +54,9 @@ public sealed record FillWall
     /// <summary>Film coefficient of the air outside; 0 to 100 W/(m²·K), 10 unless said (typical).</summary>
     public HeatTransferCoefficient Outside { get; init; } = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(10);
 
-    internal IReadOnlyList<Source> Sources => Film is not null ? [] : Inlet is null ? [FreeConvection.SourceOf(Law)]
-        : [FreeConvection.SourceOf(Law), JetSource, JetMixing.Source];
+    internal IReadOnlyList<Source> Sources => Film is not null ? [] :
+        [FreeConvection.SourceOf(Law), .. WaterSurface is null ? [] : new[] { FreeConvection.Surface },
+            .. Inlet is null ? [] : new[] { JetSource, JetMixing.Source }];
 
     internal static Source JetSource { get; } = new(
         "P. L. Woodfield, M. Monde, T. Takano", "Heat transfer characteristics for practical hydrogen pressure vessels being filled at "
@@ -73,6 +82,10 @@ public sealed record FillWall
         };
     }
 
+    /// <summary>What is wrong with a surface of water in a vessel that holds none.</summary>
+    internal Finding? FindWater(string vessel, Ratio waterFraction) => WaterSurface is { } surface && !(waterFraction > Ratio.Zero)
+        ? FillingFindings.SurfaceWithoutWater(vessel, surface) : null;
+
     internal static Finding? FindBore(Chamber chamber) => Bores.Find(chamber.Bore, "bore of the vessel",
         "It is the internal diameter; check its unit.");
 
@@ -82,6 +95,9 @@ public sealed record FillWall
         {
             new ValidRange<Area>(Area.FromSquareMillimeters(1), 100.SquareMetres()).Find(Surface, "surface that the gas touches",
                 "Check the unit it was given in."),
+            WaterSurface is { } water ? new ValidRange<Area>(Area.FromSquareMillimeters(1), Surface).Find(water.ToUnit(Surface.Unit),
+                "surface of the water", "It is a share of the surface that the gas touches; in a standing vessel it is that of the bore.")
+                : null,
             Bores.Find(Bore, "bore", "Check the unit it was given in."),
             Film is { } film ? new ValidRange<HeatTransferCoefficient>(W(1),
                 W(5000)).Find(film.ToUnit(UnitsNet.Units.HeatTransferCoefficientUnit.WattPerSquareMeterKelvin), "film coefficient",

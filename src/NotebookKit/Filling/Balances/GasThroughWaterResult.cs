@@ -10,9 +10,6 @@ namespace NotebookKit.Filling.Balances;
 /// <remarks>Source: as <see cref="GasThroughWater"/>.</remarks>
 public sealed record GasThroughWaterResult : Result
 {
-    // Liquid water between 0 and 60 °C: 4.18 to 4.22 kJ/(kg K).
-    private const double WaterHeatJPerKgK = 4182;
-
     // Molar gas constant over 18.015 28 g/mol.
     private const double VapourConstant = StandardConstants.MolarGas / 0.01801528;
 
@@ -38,7 +35,7 @@ public sealed record GasThroughWaterResult : Result
     public Energy Heat => Energy.FromJoules(_gasKg * _cv * (Contact.WaterTemperature.Kelvins - Contact.Temperature.Kelvins));
 
     /// <summary>By how much that heat cools the water, at 4182 J/(kg K); below 0 where the water warms.</summary>
-    public TemperatureDelta WaterCools => TemperatureDelta.FromKelvins(Heat.Joules / (Contact.Water.Kilograms * WaterHeatJPerKgK));
+    public TemperatureDelta WaterCools => TemperatureDelta.FromKelvins(Heat.Joules / (Contact.Water.Kilograms * WaterBath.HeatJPerKgK));
 
     /// <summary>Pressure of vapour that a gas full of it holds at the water's temperature.</summary>
     public AbsolutePressure Vapour => new Water(Contact.WaterTemperature).VapourPressure;

@@ -5,9 +5,12 @@ namespace NotebookKit.Filling.Balances;
 /// <summary>A wall in SI, ready for integrations.</summary>
 internal readonly struct HeatPath
 {
+    // The last of the water is no bath: its surface breaks up.
+    private const double FadesM3 = 1e-6;
+
     private readonly GasLaw _gas;
     private readonly FilmLaw _law;
-    private readonly double _surfaceM2;
+    private readonly double _surfaceM2, _waterM2, _waterDiameterM;
     private readonly double _boreM;
     private readonly double _inletM;
     private readonly double _heightM;
@@ -16,14 +19,18 @@ internal readonly struct HeatPath
     private readonly double _factor;
     private readonly double _outside;
 
-    public HeatPath(FillWall wall, GasLaw gas)
+    /// <summary>A wall in SI; where the water below is followed, its surface is taken out of the wall's.</summary>
+    public HeatPath(FillWall wall, GasLaw gas, bool followsWater = false)
     {
         _gas = gas;
         _law = wall.Law;
-        _surfaceM2 = wall.Surface.SquareMeters;
+        _waterM2 = followsWater ? wall.WaterSurface?.SquareMeters ?? 0 : 0;
+        _waterDiameterM = Math.Sqrt(4 / Math.PI * _waterM2);
+        _surfaceM2 = wall.Surface.SquareMeters - _waterM2;
         _boreM = wall.Bore.Meters;
         _inletM = wall.Inlet?.Meters ?? double.PositiveInfinity;
-        _heightM = wall.Law == FilmLaw.Horizontal ? _boreM : Math.Max(_boreM, _surfaceM2 / (Math.PI * _boreM) - 0.5 * _boreM);
+        _heightM = wall.Law == FilmLaw.Horizontal ? _boreM : Math.Max(_boreM,
+            wall.Surface.SquareMeters / (Math.PI * _boreM) - 0.5 * _boreM);
         _stirsThroughout = wall.Stirring == JetStirring.Throughout;
         _fixedFilm = wall.Film?.WattsPerSquareMeterKelvin ?? double.NaN;
         _factor = wall.FilmFactor;
@@ -34,24 +41,31 @@ internal readonly struct HeatPath
     /// <summary>Heat capacity of the wall, J/K; infinite where it keeps its temperature.</summary>
     public double WallJoulesPerKelvin { get; }
 
-    /// <summary>Heat to the gas, W; while gas flows in, with the temperature that gas comes at.</summary>
-    public double ToGas(in GasPoint gas, double wallK, double inflowKgPerS, double inflowK)
-    {
-        var film = _fixedFilm;
-        if (double.IsNaN(film))
-        {
-            // The film is thin, so it has the gas's pressure; its density goes with its temperature.
-            var filmK = 0.5 * (gas.Kelvins + wallK);
-            var filmDensity = gas.Density * gas.Kelvins / filmK;
-            var (viscosity, conductivity) = _gas.Transport(filmK, filmDensity);
-            var stirring = inflowKgPerS > 0 && double.IsFinite(_inletM)
-                && (_stirsThroughout || MixingNumber(gas, inflowKgPerS, inflowK) < 1)
-                ? 0.56 * Math.Pow(4 * inflowKgPerS / (Math.PI * _inletM * viscosity), 0.67) : 0;
-            film = FreeConvection.Coefficient(_law, _gas.At(filmK, filmDensity), viscosity, conductivity, wallK - gas.Kelvins, _boreM,
-                stirring);
-        }
+    /// <summary>Whether the water below the gas has a temperature of its own.</summary>
+    public bool FollowsWater => _waterM2 > 0;
 
-        return _factor * film * _surfaceM2 * (wallK - gas.Kelvins);
+    /// <summary>Heat from the wall to the gas, W; while gas flows in, with the temperature that gas comes at.</summary>
+    public double ToGas(in GasPoint gas, double wallK, double inflowKgPerS, double inflowK) =>
+        Film(gas, wallK, inflowKgPerS, inflowK, false) * _surfaceM2 * (wallK - gas.Kelvins);
+
+    /// <summary>Heat from the water's surface to the gas, W; it fades away with the last millilitre.</summary>
+    public double FromWater(in GasPoint gas, double waterK, double waterM3, double inflowKgPerS, double inflowK) =>
+        _waterM2 == 0 || waterM3 < 1e-12 ? 0 : Film(gas, waterK, inflowKgPerS, inflowK, true) * _waterM2 * (waterK - gas.Kelvins) * Math.Clamp(waterM3 / FadesM3, 0, 1);
+
+    private double Film(in GasPoint gas, double surfaceK, double inflowKgPerS, double inflowK, bool isWater)
+    {
+        if (!double.IsNaN(_fixedFilm)) return _factor * _fixedFilm;
+        // The film is thin, so it has the gas's pressure; its density goes with its temperature.
+        var filmK = 0.5 * (gas.Kelvins + surfaceK);
+        var filmDensity = gas.Density * gas.Kelvins / filmK;
+        var (viscosity, conductivity) = _gas.Transport(filmK, filmDensity);
+        var stirring = inflowKgPerS > 0 && double.IsFinite(_inletM)
+            && (_stirsThroughout || MixingNumber(gas, inflowKgPerS, inflowK) < 1)
+            ? 0.56 * Math.Pow(4 * inflowKgPerS / (Math.PI * _inletM * viscosity), 0.67) : 0;
+        var film = _gas.At(filmK, filmDensity);
+        return _factor * (isWater
+            ? FreeConvection.OverSurface(film, viscosity, conductivity, surfaceK - gas.Kelvins, _waterDiameterM, _boreM, stirring)
+            : FreeConvection.Coefficient(_law, film, viscosity, conductivity, surfaceK - gas.Kelvins, _boreM, stirring));
     }
 
     /// <summary>Number of the mixing criterion [-], below 1 where the jet stirs; not a number where no inlet is given.</summary>

@@ -23,6 +23,7 @@ public sealed record FillResult : Result
         Pressure = Gauge("Pressure", trace.Pascals);
         Temperature = Celsius("Gas temperature", trace.Kelvins);
         WallTemperature = trace.WallKelvins.Length > 0 ? Celsius("Wall temperature", trace.WallKelvins) : null;
+        WaterTemperature = trace.WaterKelvins.Length > 0 ? Celsius("Water temperature", trace.WaterKelvins) : null;
         CylinderPressure = trace.CylinderPascals.Length > 0 ? Gauge("Cylinder pressure", trace.CylinderPascals) : null;
         var first = fill.Cylinder is { } cylinder && cylinder.Pressure < fill.Supply ? cylinder.Pressure : fill.Supply;
         FirstFlow = fill.Restrictor.Flow(first.ToAbsolute(fill.Ambient), fill.Temperature, fill.Start.ToAbsolute(fill.Ambient), fill.Gas);
@@ -43,6 +44,9 @@ public sealed record FillResult : Result
 
     /// <summary>Temperature of the wall at those times; none where the wall isn't followed.</summary>
     public Series? WallTemperature { get; }
+
+    /// <summary>Temperature of the water at those times; none where it isn't followed (<see cref="FillWall.WaterSurface"/>).</summary>
+    public Series? WaterTemperature { get; }
 
     /// <summary>Pressure in the cylinder at those times; none where the supply is endless.</summary>
     public Series? CylinderPressure { get; }
@@ -174,6 +178,8 @@ public sealed record FillResult : Result
                         + "alone. Three measured fills of hydrogen agree; one of room air was stirred for longer."]
                 : Array.Empty<string>(),
             "Water fills its share of the volume and gives off no vapour.",
+            .. WaterTemperature is null ? Array.Empty<string>() : ["Water has one temperature and takes heat at its surface from the "
+                + "gas alone; gas that comes up through it arrives as warm as the water."],
             .. FillWater.Applies(Fill) ? ["Gas that bubbles up through water lies between what is computed here and the water's "
                 + "temperature, "
                 + "full of vapour."] : Array.Empty<string>(),

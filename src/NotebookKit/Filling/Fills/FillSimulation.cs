@@ -1,4 +1,5 @@
 using NotebookKit.Filling.Balances;
+using NotebookKit.Filling.Restrictors;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Quantities;
 
@@ -12,7 +13,7 @@ internal static class FillSimulation
     private static readonly OdeSettings Settings = new() { RelativeTolerance = 1e-8 };
 
     /// <summary>Errors allowed per step whatever the size of each unknown.</summary>
-    public static readonly double[] Tolerances = [1e-10, 1e-6, 1e-6, 1e-10, 1e-6];
+    public static readonly double[] Tolerances = [1e-10, 1e-6, 1e-6, 1e-10, 1e-6, 1e-6];
 
     public static FillTrace Run(PadFill fill) => fill.IsPlain ? Sum(fill) : Integrate(fill);
 
@@ -111,7 +112,9 @@ internal static class FillSimulation
         var cylinderM3 = fill.Cylinder?.Volume.CubicMeters ?? 0;
         return new FillSystem(law, fill.Restrictor, new FlowScale(law, highestPa, ambientK), gasM3, supplyPa, ambientK, ambientK)
         {
-            Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law) : null,
+            Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law, true) : null,
+            WaterM3 = (fill.Chamber.Volume - fill.GasVolume).CubicMeters,
+            Bubbles = fill.PortInEffect == PortPosition.UnderWater,
             Isothermal = fill.Heat == FillHeat.Isothermal,
             RisePaPerS = fill.SupplyRise?.PascalsPerSecond ?? 0,
             Measured = fill.MeasuredSupply,
@@ -131,7 +134,7 @@ internal static class FillSimulation
         var first = law.AtPressure(fill.Start.ToAbsolute(fill.Ambient).Pascals, ambientK);
         var cylinder = fill.Cylinder is { } bottle ? law.AtPressure(bottle.Pressure.ToAbsolute(fill.Ambient).Pascals, ambientK) : default;
         return [first.Density * fill.GasVolume.CubicMeters, ambientK, ambientK,
-            cylinder.Density * (fill.Cylinder?.Volume.CubicMeters ?? 0), fill.Cylinder is null ? 0 : ambientK];
+            cylinder.Density * (fill.Cylinder?.Volume.CubicMeters ?? 0), fill.Cylinder is null ? 0 : ambientK, 0];
     }
 
     // Time is a plain sum over pressure, temperature a closed form.
@@ -159,7 +162,7 @@ internal static class FillSimulation
     private static FillTrace Trace(TrajectoryBuilder rows, FillSystem system, bool hasCylinder)
     {
         double[] seconds = new double[rows.Count], pascals = new double[rows.Count], kelvins = new double[rows.Count],
-            wall = new double[rows.Count];
+            wall = new double[rows.Count], water = system.Heat is { FollowsWater: true } ? new double[rows.Count] : [];
         var cylinder = hasCylinder ? new double[rows.Count] : [];
         for (var i = 0; i < rows.Count; i++)
         {
@@ -168,10 +171,11 @@ internal static class FillSimulation
             pascals[i] = system.Gas(y).Pascals;
             kelvins[i] = y[FillSystem.Kelvins];
             wall[i] = y[FillSystem.Wall];
+            if (water.Length > 0) water[i] = system.WaterKelvins(y);
             if (hasCylinder) cylinder[i] = system.CylinderGas(y).Pascals;
         }
 
-        return new(seconds, pascals, kelvins, system.Heat is null ? [] : wall, cylinder);
+        return new(seconds, pascals, kelvins, system.Heat is null ? [] : wall, cylinder) { WaterKelvins = water };
     }
 
     private static string PassedRating(PadFill fill) =>

@@ -6,17 +6,23 @@ using NotebookKit.Numerics.Ode;
 
 namespace NotebookKit.Filling.Fills;
 
-/// <summary>A vessel being filled: gas mass, gas temperature, wall temperature; and of the cylinder, where there is one, mass and
-/// temperature.</summary>
+/// <summary>A vessel being filled: gas mass, gas temperature, wall temperature; of the cylinder, where there is one, mass and temperature;
+/// and the warmth of its water, where that is followed.</summary>
 internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, double gasM3, double supplyPa, double supplyK,
     double ambientK) : IOdeSystem
 {
-    public const int Mass = 0, Kelvins = 1, Wall = 2, CylinderMass = 3, CylinderKelvins = 4, Unknowns = 5;
+    public const int Mass = 0, Kelvins = 1, Wall = 2, CylinderMass = 3, CylinderKelvins = 4, WaterWarmth = 5, Unknowns = 6;
 
     private readonly double _supplyEnthalpy = law.AtPressure(supplyPa, supplyK).Enthalpy;
 
     /// <summary>The path of heat; none where the gas keeps its heat.</summary>
     public HeatPath? Heat { get; init; }
+
+    /// <summary>Water below the gas, m³.</summary>
+    public double WaterM3 { get; init; }
+
+    /// <summary>Whether the gas comes up through that water.</summary>
+    public bool Bubbles { get; init; }
 
     /// <summary>Volume of the cylinder, m³; 0 where the supply never ends.</summary>
     public double CylinderM3 { get; init; }
@@ -49,6 +55,10 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
     public readonly GasPoint Gas(ReadOnlySpan<double> y) => law.At(y[Kelvins], y[Mass] / gasM3);
 
     public readonly GasPoint CylinderGas(ReadOnlySpan<double> y) => law.At(y[CylinderKelvins], y[CylinderMass] / CylinderM3);
+
+    /// <summary>Temperature of the water, K; that of the start where it isn't followed.</summary>
+    public readonly double WaterKelvins(ReadOnlySpan<double> y) =>
+        Heat is { FollowsWater: true } ? WaterBath.Kelvins(y[WaterWarmth], WaterM3, ambientK) : ambientK;
 
     /// <summary>Pressure after cooling to ambient if the valve were shut now, Pa.</summary>
     public readonly double SettledPa(ReadOnlySpan<double> y) => law.At(ambientK, y[Mass] / gasM3).Pascals;
@@ -104,11 +114,21 @@ internal struct FillSystem(GasLaw law, IRestrictor restrictor, FlowScale scale, 
             flow = scale.At(upPa) * restrictor.KilogramsPerSecond(upPa, upK, gas.Pascals, law.Gas);
         }
 
+        double fromWater = 0, inEnthalpy = enthalpy;
+        if (Heat is { FollowsWater: true } water)
+        {
+            var waterK = WaterKelvins(y);
+            // Gas that comes up through water arrives as warm as the water.
+            if (Bubbles && flow > 0) (inEnthalpy, upK) = (law.AtPressure(gas.Pascals, waterK).Enthalpy, waterK);
+            fromWater = water.FromWater(gas, waterK, WaterM3, flow, upK);
+            dydt[WaterWarmth] = -fromWater - flow * (inEnthalpy - enthalpy);
+        }
+
         var heat = Heat is { } path ? path.ToGas(gas, y[Wall], flow, upK) : 0;
         dydt[Mass] = flow;
         if (!Isothermal)
         {
-            dydt[Kelvins] = VesselBalance.TemperatureRate(gas, gasM3, flow, enthalpy, 0, heat);
+            dydt[Kelvins] = VesselBalance.TemperatureRate(gas, gasM3, flow, inEnthalpy, 0, heat + fromWater);
             if (Heat is { } wall) dydt[Wall] = wall.WallRate(heat, y[Wall], ambientK);
         }
 

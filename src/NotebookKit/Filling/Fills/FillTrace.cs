@@ -6,6 +6,9 @@ internal sealed record FillTrace(double[] Seconds, double[] Pascals, double[] Ke
     /// <summary>Row at which the valve was shut for good.</summary>
     public int ShutAt { get; init; } = Seconds.Length - 1;
 
+    /// <summary>Temperature of the water, K; empty where it isn't followed.</summary>
+    public double[] WaterKelvins { get; init; } = [];
+
     /// <summary>Mass of gas at the start, kg.</summary>
     public double FirstMass { get; init; }
 

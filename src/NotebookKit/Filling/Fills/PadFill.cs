@@ -140,6 +140,7 @@ public sealed record PadFill
                 "rise of the supply in bar a minute", "A hand winds a regulator up by some 50 bar a minute.") : null,
             Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
             Wall is null && Heat == FillHeat.Wall ? FillWall.FindBore(Chamber) : null,
+            Wall?.FindWater("The vessel", WaterFraction),
             Heat == FillHeat.Wall && Gas.Real is null && Wall?.Film is null
                 ? FillingFindings.ViscosityAndConductivityUnknown(Gas.ToString())
                 : null,

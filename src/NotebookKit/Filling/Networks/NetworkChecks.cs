@@ -9,7 +9,7 @@ namespace NotebookKit.Filling.Networks;
 /// <summary>What is wrong with a network before it is run.</summary>
 internal static class NetworkChecks
 {
-    private const int MostUnknowns = 64;
+    private const int MostUnknowns = 80;
 
     public static IReadOnlyList<Finding> Of(PadNetwork pad)
     {

@@ -4,8 +4,8 @@ namespace NotebookKit.Filling.Networks;
 
 /// <summary>What ends a stretch of a run: a gauge has come to where its valve is shut, a rating is passed, water is used up or has come.
 /// In this order.</summary>
-internal readonly struct NetworkEvents(NetworkModel model, (int Line, int Store, double Pascals)[] gauges, int[] rated, int[] wet)
-    : IOdeEvents
+internal readonly struct NetworkEvents(NetworkModel model, (int Line, int Store, double Pascals)[] gauges, int[] rated,
+    (int Line, int Kind)[] wet) : IOdeEvents
 {
     /// <summary>A pascal above the rating, so that a fill to the rating itself ends by its gauge.</summary>
     private const double PastPa = 1;
@@ -19,7 +19,8 @@ internal readonly struct NetworkEvents(NetworkModel model, (int Line, int Store,
         if (index < gauges.Length) return model.Gas(gauges[index].Store, y).Pascals - gauges[index].Pascals;
         index -= gauges.Length;
         if (index < rated.Length) return model.Gas(rated[index], y).Pascals - model.Stores[rated[index]].RatedPa - PastPa;
-        return model.WaterEvent(wet[index - rated.Length], y);
+        var (line, kind) = wet[index - rated.Length];
+        return model.WaterEvent(line, kind, y);
     }
 
     public void Located(int index, double t, ReadOnlySpan<double> y)

@@ -23,7 +23,8 @@ internal sealed class NetworkLine
         (From, To) = (names.IndexOf(link.From), names.IndexOf(link.To));
         var passages = link.Parts.Select(p => p.Narrowest).OfType<IRestrictor>().ToList();
         _curve = passages.Skip(1).Aggregate(FlowCurve.Of(passages[0], pad.Gas), (curve, next) => curve.Then(FlowCurve.Of(next, pad.Gas)));
-        WaterM2 = WaterPassage.AreaM2(passages.Skip(1).Aggregate(passages[0], (chain, next) => new RestrictorChain(chain, next)), 1e4);
+        Passage = passages.Skip(1).Aggregate(passages[0], (chain, next) => new RestrictorChain(chain, next));
+        WaterM2 = AreaFor(Passage);
         Valves = [.. link.Parts.OfType<ValvePart>()];
         OneWay = link.IsOneWay;
         CrackingPa = link.Parts.OfType<CheckValvePart>().Sum(c => c.Cracking.Pascals);
@@ -46,6 +47,9 @@ internal sealed class NetworkLine
 
     public int To { get; }
 
+    /// <summary>Unknowns of a line's own water: its volume, its warmth, and what has gone past its hoses.</summary>
+    public const int PerWater = 3, Past = 2;
+
     /// <summary>Where its own water stands among the unknowns; -1 where it has none.</summary>
     public int WaterAt { get; }
 
@@ -59,14 +63,20 @@ internal sealed class NetworkLine
 
     public double CrackingPa { get; }
 
+    /// <summary>All that narrows it.</summary>
+    public IRestrictor Passage { get; }
+
     /// <summary>Effective area for water, m².</summary>
     public double WaterM2 { get; }
 
     /// <summary>Water that its hoses hold, m³; infinite where it has none.</summary>
     public double HoseM3 { get; }
 
-    /// <summary>Whether its hoses are full of water, so that what runs back would reach what lies ahead of them.</summary>
+    /// <summary>Whether its hoses are full of water, so that what runs back goes on to what lies ahead of them.</summary>
     public bool IsFull { get; set; }
+
+    /// <summary>The way of water that runs back past its hoses; none where no way is open.</summary>
+    public WaterWay? Beyond { get; set; }
 
     /// <summary>Head of the water above its port at the beginning and at the end, Pa.</summary>
     public double FromHeadPa { get; set; }
@@ -115,6 +125,9 @@ internal sealed class NetworkLine
 
         return 0.5 * (low + high);
     }
+
+    /// <summary>Effective area for water, m², good down to 0.1 bar.</summary>
+    public static double AreaFor(IRestrictor passage) => WaterPassage.AreaM2(passage, 1e4);
 
     /// <summary>Whether water is followed in it: it stands there at the start, or runs back from a vessel into its hoses.</summary>
     public static bool FollowsWater(PadLink link, PadNetwork pad) => link.WaterInLine is not null

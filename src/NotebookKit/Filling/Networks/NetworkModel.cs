@@ -7,13 +7,13 @@ namespace NotebookKit.Filling.Networks;
 /// <summary>A network in SI, ready for integrations. Holds what one right-hand side writes, so one run has one model.</summary>
 internal sealed partial class NetworkModel
 {
-    public const int PerStore = 4, Mass = 0, Kelvins = 1, Wall = 2, Water = 3;
+    public const int PerStore = 5, Mass = 0, Kelvins = 1, Wall = 2, Water = 3, Warmth = 4;
 
     /// <summary>Sums over the whole network: heat taken up, enthalpy and mass that came in from supplies less what went out, work done on
     /// water, water that went out.</summary>
     public const int Totals = 5, Heat = 0, EnthalpyIn = 1, MassIn = 2, WaterWork = 3, WaterOut = 4;
 
-    private const double WaterDensity = WaterPassage.Density, LinearWaterPa = 100, Dry = 1e-9, Wetted = 1e-6;
+    private const double WaterDensity = WaterPassage.Density, StillWaterPa = 100, Dry = 1e-9, Wetted = 1e-6, Slack = 1e-7;
 
     private const double UsualTolerance = 1e-7;
 
@@ -36,7 +36,14 @@ internal sealed partial class NetworkModel
         StoreOf = [.. pad.Nodes.Select(n => Array.FindIndex(_stores, s => s.Node == n))];
         _junctions = [.. Enumerable.Range(0, Nodes).Where(i => pad.Nodes[i] is JunctionNode)];
         var at = PerStore * _stores.Length + Totals;
-        _lines = [.. pad.Links.Select(l => new NetworkLine(l, pad, NetworkLine.FollowsWater(l, pad) ? at++ : -1))];
+        _lines = new NetworkLine[pad.Links.Count];
+        for (var l = 0; l < _lines.Length; l++)
+        {
+            var follows = NetworkLine.FollowsWater(pad.Links[l], pad);
+            _lines[l] = new NetworkLine(pad.Links[l], pad, follows ? at : -1);
+            if (follows) at += NetworkLine.PerWater;
+        }
+
         Unknowns = at;
         (_pascals, _kelvins, _enthalpy) = (new double[Nodes], new double[Nodes], new double[Nodes]);
         (_massRate, _inflow, _warmIn, _heatIn) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
@@ -72,7 +79,8 @@ internal sealed partial class NetworkModel
     public int TotalsAt => PerStore * _stores.Length;
 
     public static int UnknownsOf(PadNetwork pad) =>
-        PerStore * pad.Nodes.Count(n => n is VesselNode or CylinderNode) + Totals + pad.Links.Count(l => NetworkLine.FollowsWater(l, pad));
+        PerStore * pad.Nodes.Count(n => n is VesselNode or CylinderNode) + Totals
+            + NetworkLine.PerWater * pad.Links.Count(l => NetworkLine.FollowsWater(l, pad));
 
     public double[] Start()
     {
@@ -82,8 +90,9 @@ internal sealed partial class NetworkModel
         return y;
     }
 
-    /// <summary>What is asked of a step's estimate for an error: the estimate is of order 3, the step of order 5 and far better.</summary>
-    public static double StepTolerance(double tolerance) => Math.Max(1e-13, 0.05 * Math.Pow(tolerance, 2.0 / 3));
+    /// <summary>What is asked of a step's estimate for an error: the estimate is of order 3, the step of order 5 and far better; it is a
+    /// mean over all unknowns, of which some stand still.</summary>
+    public static double StepTolerance(double tolerance) => Math.Max(1e-13, 0.044 * Math.Pow(tolerance, 2.0 / 3));
 
     public double[] Tolerances()
     {
@@ -91,12 +100,13 @@ internal sealed partial class NetworkModel
         Array.Fill(tolerance, 1e-9);
         for (var s = 0; s < _stores.Length; s++)
         {
-            double[] own = [1e-10, 1e-6, 1e-6, 1e-10];
+            double[] own = [1e-10, 1e-6, 1e-6, 1e-10, 1e-4];
             own.CopyTo(tolerance, PerStore * s);
         }
 
         double[] totals = [1e-3, 1e-3, 1e-10, 1e-3, 1e-9];
         totals.CopyTo(tolerance, TotalsAt);
+        foreach (var line in _lines.Where(l => l.WaterAt >= 0)) tolerance[line.WaterAt + 1] = 1e-4;
         // A tighter run is tighter in small numbers, too.
         var share = Math.Min(1, Pad.Tolerance / UsualTolerance) * StepTolerance(Pad.Tolerance) / Pad.Tolerance;
         return Array.ConvertAll(tolerance, t => t * share);
@@ -117,55 +127,77 @@ internal sealed partial class NetworkModel
         {
             line.Open = !line.ShutForGood && line.Valves.All(v => v.IsOpenAt(t));
             line.LineIsWet = line.WaterAt >= 0 && y[line.WaterAt] > 1.5 * Dry;
-            line.IsFull = line.LineIsWet && line.Link.WaterInLine is null && y[line.WaterAt] >= line.HoseM3 - Dry;
+            line.IsFull = line.LineIsWet && y[line.WaterAt] >= line.HoseM3 - (line.IsFull ? 0.99 * Slack : Dry);
             line.FromIsWet = line.FromUnderWater && y[PerStore * StoreOf[line.From] + Water] > Wetted;
             line.ToIsWet = line.ToUnderWater && y[PerStore * StoreOf[line.To] + Water] > Wetted;
         }
 
         var water = _lines.Any(l => l.LineIsWet || l.FromUnderWater || l.ToUnderWater);
+        var warm = _stores.Any(s => s.FollowsWater);
         _coupled = [.. Enumerable.Range(0, _stores.Length).SelectMany(s => new[] { (Mass, true), (Kelvins, true),
-            (Wall, _stores[s].HeatsWall), (Water, water) }.Where(u => u.Item2).Select(u => PerStore * s + u.Item1))];
+            (Wall, _stores[s].HeatsWall), (Water, water), (Warmth, _stores[s].FollowsWater || (warm && water)) }
+            .Where(u => u.Item2).Select(u => PerStore * s + u.Item1))];
+        if (!_lines.Any(l => l.LineIsWet) || !Solve(y)) return;
+        foreach (var line in _lines.Where(l => l.LineIsWet && !l.OneWay)) line.Beyond = WayBeyond(line);
     }
 
     /// <summary>Unknowns that rates depend on in the stretch that begins now: what a store holds, its wall where heat passes to it, and
     /// water where any may move.</summary>
     public ReadOnlySpan<int> Coupled => _coupled;
 
-    /// <summary>When the water ahead of a line is used up, or has come to it, or has filled its hoses: rises through zero.</summary>
-    public double WaterEvent(int line, ReadOnlySpan<double> y)
+    /// <summary>Events of water a line has: of its own water, of its hoses, of the vessel that its port lies in.</summary>
+    public const int WaterEvents = 3;
+
+    /// <summary>When a line's own water is used up or has come, its hoses have filled or aren't full any more, or the water over its port
+    /// is used up or has come: rises through zero; below it throughout where there is no such water.</summary>
+    public double WaterEvent(int line, int kind, ReadOnlySpan<double> y)
     {
         var l = _lines[line];
-        if (l.WaterAt < 0) return VesselEvent(l, y);
-        var water = y[l.WaterAt];
-        if (!l.LineIsWet) return Math.Max(VesselEvent(l, y), water - 2 * Dry);
-        var used = l.IsFull ? Dry - water : Math.Max(Dry - water, water - l.HoseM3);
-        return l.ToUnderWater && !l.OneWay ? Math.Max(used, VesselEvent(l, y)) : used;
-    }
+        if (kind == 2)
+        {
+            return l.FromUnderWater ? FromEvent(l.FromIsWet, y[WaterOf(l.From)])
+                : l.ToUnderWater && !l.OneWay ? FromEvent(l.ToIsWet, y[WaterOf(l.To)]) : -1;
+        }
 
-    private double VesselEvent(NetworkLine l, ReadOnlySpan<double> y) =>
-        l.FromUnderWater ? FromEvent(l.FromIsWet, y[PerStore * StoreOf[l.From] + Water])
-        : l.ToUnderWater && !l.OneWay ? FromEvent(l.ToIsWet, y[PerStore * StoreOf[l.To] + Water]) : -1;
+        if (l.WaterAt < 0) return -1;
+        var water = y[l.WaterAt];
+        if (kind == 0) return l.LineIsWet ? Dry - water : water - 2 * Dry;
+        return !l.LineIsWet || double.IsInfinity(l.HoseM3) ? -1 : l.IsFull ? l.HoseM3 - Slack - water : water - l.HoseM3;
+    }
 
     /// <summary>Moves on the last of the water where an event said that it is used up; whether hoses are full of water now.</summary>
     public bool Empty(int line, Span<double> y)
     {
         var l = _lines[line];
-        if (l.LineIsWet && y[l.WaterAt] <= 1.5 * Dry) Pour(l.WaterAt, l.To, y);
+        if (l.LineIsWet && y[l.WaterAt] <= 1.5 * Dry)
+        {
+            var back = _waterFlow[line] < 0 && l.Beyond is not null;
+            if (back) y[l.WaterAt + NetworkLine.Past] += y[l.WaterAt];
+            Pour(l.WaterAt, back ? l.Beyond!.Node : l.To, y);
+        }
         else if (l.FromIsWet && y[PerStore * StoreOf[l.From] + Water] <= 1.5 * Dry) Pour(PerStore * StoreOf[l.From] + Water, l.To, y);
         else if (l.ToIsWet && !l.OneWay && y[PerStore * StoreOf[l.To] + Water] <= 1.5 * Dry)
         {
             var at = PerStore * StoreOf[l.To] + Water;
             if (l.WaterAt < 0) Pour(at, l.From, y);
-            else (y[l.WaterAt], y[at]) = (y[l.WaterAt] + y[at], 0);
+            else PourInto(at, l.WaterAt, y);
         }
 
-        return l.WaterAt >= 0 && l.Link.WaterInLine is null && y[l.WaterAt] >= l.HoseM3 - Dry;
+        return l.WaterAt >= 0 && y[l.WaterAt] >= l.HoseM3 - Dry;
     }
 
-    private void Pour(int from, int node, Span<double> y)
+    private void Pour(int from, int node, Span<double> y) => PourInto(from, WaterOf(node), y);
+
+    private void PourInto(int from, int to, Span<double> y)
     {
-        y[StoreOf[node] is >= 0 and var store ? PerStore * store + Water : TotalsAt + WaterOut] += y[from];
-        y[from] = 0;
+        if (to >= 0) (y[to], y[to + 1]) = (y[to] + y[from], y[to + 1] + y[from + 1]);
+        else
+        {
+            y[TotalsAt + WaterOut] += y[from];
+            y[TotalsAt + EnthalpyIn] -= y[from + 1];
+        }
+
+        (y[from], y[from + 1]) = (0, 0);
     }
 
     private static double FromEvent(bool wet, double water) => wet ? Dry - water : water - 2 * Wetted;
@@ -214,20 +246,11 @@ internal sealed partial class NetworkModel
         Array.Clear(_inflow);
         Array.Clear(_warmIn);
         Array.Clear(_heatIn);
-        Span<double> waterRate = stackalloc double[_stores.Length];
-        waterRate.Clear();
         var totals = dydt[TotalsAt..];
         for (var l = 0; l < _lines.Length; l++)
         {
-            var line = _lines[l];
-            Move(line, _flow[l], totals);
-            if (_waterFlow[l] == 0) continue;
-            // Out of the line or of what it begins at; back into what it begins at where that is a vessel, else into its hoses.
-            var ahead = StoreOf[line.From];
-            if (line.WaterAt >= 0 && (_waterFlow[l] < 0 || line.LineIsWet)) dydt[line.WaterAt] -= _waterFlow[l];
-            else if (ahead >= 0) waterRate[ahead] -= _waterFlow[l];
-            if (StoreOf[line.To] is >= 0 and var to) waterRate[to] += _waterFlow[l];
-            else totals[WaterOut] += _waterFlow[l];
+            Move(_lines[l], _flow[l], y, dydt);
+            Carry(_lines[l], _waterFlow[l], y, dydt);
         }
 
         for (var i = 0; i < Nodes; i++)
@@ -235,24 +258,32 @@ internal sealed partial class NetworkModel
             if (StoreOf[i] is not (>= 0 and var s)) continue;
             var at = PerStore * s;
             _stores[s].Rates(_law, y.Slice(at, PerStore), dydt.Slice(at, PerStore), totals,
-                new(_massRate[i], _heatIn[i], _inflow[i], _inflow[i] > 0 ? _warmIn[i] / _inflow[i] : _kelvins[i], waterRate[s], _ambientK));
+                new(_massRate[i], _heatIn[i], _inflow[i], _inflow[i] > 0 ? _warmIn[i] / _inflow[i] : _kelvins[i], _ambientK));
         }
     }
 
     // Mass and enthalpy from one end of a line to the other.
-    private void Move(NetworkLine line, double flow, Span<double> totals)
+    private void Move(NetworkLine line, double flow, ReadOnlySpan<double> y, Span<double> dydt)
     {
         if (flow == 0) return;
-        var (up, down) = flow > 0 ? (line.From, line.To) : (line.To, line.From);
-        double mass = Math.Abs(flow), energy = mass * _enthalpy[up];
+        var (up, down, wet) = flow > 0 ? (line.From, line.To, line.ToIsWet) : (line.To, line.From, line.FromIsWet);
+        double mass = Math.Abs(flow), energy = mass * _enthalpy[up], arrives = energy, kelvins = _kelvins[up];
         _massRate[up] -= mass;
         _massRate[down] += mass;
         _heatIn[up] -= energy;
-        _heatIn[down] += energy;
         _inflow[down] += mass;
-        _warmIn[down] += mass * _kelvins[up];
-        Outside(up, mass, energy, totals);
-        Outside(down, -mass, -energy, totals);
+        if (wet && StoreOf[down] is >= 0 and var s && _stores[s].FollowsWater)
+        {
+            // Gas that comes up through water arrives as warm as the water.
+            kelvins = _stores[s].WaterKelvins(y.Slice(PerStore * s, PerStore));
+            arrives = mass * _law.AtPressure(_pascals[down], kelvins).Enthalpy;
+            dydt[PerStore * s + Warmth] -= arrives - energy;
+        }
+
+        _heatIn[down] += arrives;
+        _warmIn[down] += mass * kelvins;
+        Outside(up, mass, energy, dydt[TotalsAt..]);
+        Outside(down, -mass, -energy, dydt[TotalsAt..]);
     }
 
     private void Outside(int node, double mass, double energy, Span<double> totals)
@@ -272,26 +303,16 @@ internal sealed partial class NetworkModel
         if (line.LineIsWet || (from >= to && line.FromIsWet))
         {
             var drop = line.Ahead(from, 0, _ambientPa) - to - line.CrackingPa;
-            if (drop > 0) _waterFlow[l] = Liquid(line, drop);
-            else if (from < to && line.ToIsWet) RunBack(l, line, to - from);
+            if (drop > 0) _waterFlow[l] = Liquid(line.WaterM2, drop);
+            else if (from < to) RunBack(l, line, from, to);
         }
         else if (from < to && line.ToIsWet)
         {
-            RunBack(l, line, to - from);
+            RunBack(l, line, from, to);
         }
         else
         {
             _flow[l] = line.Gas(from, _kelvins[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
         }
     }
-
-    // Into a vessel, or into hoses until these are full; a line without either isn't followed, and its findings say so.
-    private void RunBack(int l, NetworkLine line, double drop)
-    {
-        if (line.OneWay || line.IsFull) return;
-        if (line.WaterAt >= 0 || Pad.Nodes[line.From] is VesselNode) _waterFlow[l] = -Liquid(line, drop);
-    }
-
-    private static double Liquid(NetworkLine line, double drop) => line.WaterM2 * (drop < LinearWaterPa
-        ? drop / LinearWaterPa * Math.Sqrt(2 * LinearWaterPa / WaterDensity) : Math.Sqrt(2 * drop / WaterDensity));
 }

@@ -5,9 +5,8 @@ using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Filling.Networks;
 
-/// <summary>What fills or empties a store: mass and energy rates of its gas, gas that blows in, water that comes, in SI.</summary>
-internal readonly record struct StoreFlows(double MassRate, double EnergyRate, double Inflow, double InflowK,
-    double WaterRate, double AmbientK);
+/// <summary>What fills or empties a store: mass and energy rates of its gas, and gas that blows in, in SI.</summary>
+internal readonly record struct StoreFlows(double MassRate, double EnergyRate, double Inflow, double InflowK, double AmbientK);
 
 /// <summary>A cylinder or a vessel of a network in SI.</summary>
 internal sealed class NetworkStore
@@ -32,7 +31,7 @@ internal sealed class NetworkStore
         {
             (_volumeM3, _startPa) = (vessel.Chamber.Volume.CubicMeters, vessel.Start.ToAbsolute(pad.Ambient).Pascals);
             _startWaterM3 = _volumeM3 - (vessel.Chamber.Volume * (1 - vessel.WaterFraction.DecimalFractions)).CubicMeters;
-            _heat = vessel.Heat == FillHeat.Wall ? new HeatPath(vessel.WallOrPlain, law) : null;
+            _heat = vessel.Heat == FillHeat.Wall ? new HeatPath(vessel.WallOrPlain, law, true) : null;
             _isothermal = vessel.Heat == FillHeat.Isothermal;
             var boreM = vessel.Chamber.Bore.Meters;
             HeadPaPerM3 = vessel.Standing ? WaterPassage.Density * StandardConstants.Gravity / (Math.PI / 4 * boreM * boreM) : 0;
@@ -50,6 +49,9 @@ internal sealed class NetworkStore
     /// <summary>Whether its wall has a temperature of its own.</summary>
     public bool HeatsWall => _heat is not null;
 
+    /// <summary>Whether its water has a temperature of its own.</summary>
+    public bool FollowsWater => _heat is { FollowsWater: true };
+
     /// <summary>Head of its water at its foot over the water's volume, Pa/m³; 0 where it isn't said to stand.</summary>
     public double HeadPaPerM3 { get; }
 
@@ -63,26 +65,37 @@ internal sealed class NetworkStore
     public GasPoint Gas(GasLaw law, ReadOnlySpan<double> own) =>
         law.At(own[NetworkModel.Kelvins], own[NetworkModel.Mass] / GasM3(own));
 
+    /// <summary>Temperature of its water, K.</summary>
+    public double WaterKelvins(ReadOnlySpan<double> own) =>
+        WaterBath.Kelvins(own[NetworkModel.Warmth], own[NetworkModel.Water], _startK);
+
     /// <summary>Pressure after cooling to a temperature, Pa.</summary>
     public double SettledPa(GasLaw law, ReadOnlySpan<double> own, double kelvins) =>
         law.At(kelvins, own[NetworkModel.Mass] / GasM3(own)).Pascals;
 
     public double GasM3(ReadOnlySpan<double> own) => _volumeM3 - own[NetworkModel.Water];
 
-    /// <summary>Rates of its unknowns, and what it adds to the sums over the network. First law: m cv dT = Σ ṁ h − u Σ ṁ + Q − p dV −
+    /// <summary>Rates of its unknowns, and what it adds to the sums over the network; water that comes and goes, and its warmth, stand in
+    /// the rates before. First law: m cv dT = Σ ṁ h − u Σ ṁ + Q − p dV −
     /// m (∂u/∂ρ) dρ.</summary>
     public void Rates(GasLaw law, ReadOnlySpan<double> own, Span<double> rates, Span<double> totals, in StoreFlows flows)
     {
         var gas = Gas(law, own);
-        double volumeM3 = GasM3(own), wallK = own[NetworkModel.Wall], mass = gas.Density * volumeM3;
+        double volumeM3 = GasM3(own), wallK = own[NetworkModel.Wall], mass = gas.Density * volumeM3, waterRate = rates[NetworkModel.Water],
+            fromWater = 0;
         rates[NetworkModel.Mass] = flows.MassRate;
-        rates[NetworkModel.Water] = flows.WaterRate;
-        var work = -gas.Pascals * flows.WaterRate;
-        var densityRate = (flows.MassRate + gas.Density * flows.WaterRate) / volumeM3;
+        var work = -gas.Pascals * waterRate;
+        var densityRate = (flows.MassRate + gas.Density * waterRate) / volumeM3;
         var kept = flows.EnergyRate - gas.Energy * flows.MassRate - work - mass * gas.EnergyByDensity * densityRate;
         var heat = _isothermal ? -kept : _heat is { } path ? path.ToGas(gas, wallK, flows.Inflow, flows.InflowK)
             : _wattsPerKelvin * (flows.AmbientK - gas.Kelvins);
-        if (!_isothermal) rates[NetworkModel.Kelvins] = (kept + heat) / (mass * gas.Cv);
+        if (_heat is { FollowsWater: true } water)
+        {
+            fromWater = water.FromWater(gas, WaterKelvins(own), own[NetworkModel.Water], flows.Inflow, flows.InflowK);
+            rates[NetworkModel.Warmth] -= fromWater;
+        }
+
+        if (!_isothermal) rates[NetworkModel.Kelvins] = (kept + heat + fromWater) / (mass * gas.Cv);
         if (_heat is { } wall) rates[NetworkModel.Wall] = wall.WallRate(heat, wallK, flows.AmbientK);
         totals[NetworkModel.Heat] += heat;
         totals[NetworkModel.WaterWork] += work;

@@ -91,8 +91,11 @@ internal sealed class NetworkTrace
                 ShutByGauge(t, y);
                 _model.Prepare(t, y);
                 var gauges = Gauges();
-                int[] wet = [.. Enumerable.Range(0, _model.Lines.Count).Where(l => _model.WaterEvent(l, y) < 0
-                    && (_model.Lines[l].WaterAt >= 0 || _model.Lines[l].FromUnderWater || _model.Lines[l].ToUnderWater))];
+                (int Line, int Kind)[] wet = [.. from line in Enumerable.Range(0, _model.Lines.Count)
+                    where _model.Lines[line].WaterAt >= 0 || _model.Lines[line].FromUnderWater || _model.Lines[line].ToUnderWater
+                    from kind in Enumerable.Range(0, NetworkModel.WaterEvents)
+                    where _model.WaterEvent(line, kind, y) is < 0 and > -1
+                    select (line, kind)];
                 int[] safe = [.. rated.Where(s => _model.Gas(s, y).Pascals < _model.Stores[s].RatedPa)];
                 var events = new NetworkEvents(_model, gauges, safe, wet);
                 var result = RadauDriver.Integrate(ref system, ref events, ref observer, t, until, y, settings, tolerances);
@@ -113,7 +116,7 @@ internal sealed class NetworkTrace
                 }
                 else
                 {
-                    var line = wet[result.TerminalEvent - gauges.Length - safe.Length];
+                    var line = wet[result.TerminalEvent - gauges.Length - safe.Length].Line;
                     if (_model.Empty(line, y)) _filledAt.TryAdd(line, t);
                 }
             }

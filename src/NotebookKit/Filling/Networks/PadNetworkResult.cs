@@ -69,7 +69,9 @@ public sealed record PadNetworkResult : Result
     {
         get
         {
-            var (now, should, total) = Books((s, y) => MassOf(s, y) * _model.Gas(s, y).Energy, [1, 1, 0, -1, 0]);
+            var (now, should, total) = Books((s, y) => MassOf(s, y) * _model.Gas(s, y).Energy
+                + y[NetworkModel.PerStore * s + NetworkModel.Warmth], [1, 1, 0, -1, 0]);
+            now += _model.Lines.Where(l => l.WaterAt >= 0).Sum(l => Last[l.WaterAt + 1]);
             return Math.Abs(now - should) / total;
         }
     }
@@ -84,7 +86,11 @@ public sealed record PadNetworkResult : Result
             {
                 var sum = y[_model.TotalsAt + NetworkModel.WaterOut];
                 for (var s = 0; s < _model.Stores.Count; s++) sum += y[NetworkModel.PerStore * s + NetworkModel.Water];
-                for (var i = _model.TotalsAt + NetworkModel.Totals; i < y.Length; i++) sum += y[i];
+                foreach (var line in _model.Lines)
+                {
+                    if (line.WaterAt >= 0) sum += y[line.WaterAt];
+                }
+
                 return sum;
             }
 
@@ -112,6 +118,17 @@ public sealed record PadNetworkResult : Result
     /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
     public Series WallTemperature(string node) => Own(node, "Wall temperature", "°C", NetworkModel.Wall, k => k - 273.15);
 
+    /// <summary>Temperature of a vessel's water over time; that of the start where it isn't followed
+    /// (<see cref="FillWall.WaterSurface"/>).</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
+    public Series WaterTemperature(string node)
+    {
+        var (s, at) = (Store(node), NetworkModel.PerStore * Store(node));
+        return new($"Water temperature of {node}", "°C", Column(i =>
+            _model.Stores[s].WaterKelvins(_trace.State(i).Slice(at, NetworkModel.PerStore)) - 273.15));
+    }
+
     /// <summary>Water in a vessel over time.</summary>
     /// <param name="node">Its name.</param>
     /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
@@ -126,6 +143,14 @@ public sealed record PadNetworkResult : Result
         var at = _model.Lines[Line(from, to)].WaterAt;
         return new($"Water in the line {from} to {to}", "mL", Column(i => at < 0 ? 0 : 1e6 * _trace.State(i)[at]));
     }
+
+    /// <summary>Water that has run back past the full hoses of a line by the end, or was blown out of them; 0 where none has.</summary>
+    /// <param name="from">Where the line begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <exception cref="InvalidDesignException">There is no such line.</exception>
+    public Volume WaterPastHose(string from, string to) => Volume.FromCubicMeters(
+        _model.Lines[Line(from, to)].WaterAt is >= 0 and var at ? Last[at + NetworkLine.Past] : 0).ToUnit(
+            UnitsNet.Units.VolumeUnit.Milliliter);
 
     /// <summary>Flow of gas through a line over time; below 0 where gas runs back.</summary>
     /// <param name="from">Where the line begins.</param>
@@ -178,9 +203,13 @@ public sealed record PadNetworkResult : Result
             "A regulator answers at once, by its set pressure, supply effect and droop; a check valve's spring takes its cracking "
                 + "pressure.",
             "The last thousandth of the pressure ahead is passed in proportion to the drop.",
-            "Water moves first through a port under it, by the same parts; its head counts where a vessel is said to stand. It gives the "
-                + "gas no heat.",
-            "Water that runs back is followed into a hose until the hose is full.",
+            "Water moves first through a port under it, by the same parts; its head counts where a vessel is said to stand.",
+            _model.Stores.Any(s => s.FollowsWater)
+                ? "Water whose surface is given has one temperature and takes heat there from the gas; gas that comes up through it "
+                    + "arrives as warm as the water. Vapour is left out: at 20 °C it adds 0.023 bar at the most."
+                : "Water counts as wall and gives off no vapour.",
+            "Water that runs back fills the hose, and then goes on to what lies ahead of it, from a junction to the place of the lowest "
+                + "pressure; gas that passes the same parts meanwhile doesn't hold it back.",
         ],
         "To 300 bar gauge.",
         [
@@ -272,7 +301,8 @@ public sealed record PadNetworkResult : Result
         var unproved = Parts.Where(p => p.ProvedOn is null).Select(p => p.Name).ToList();
         if (unproved.Count > 0) yield return FillingFindings.PadPartsUnproved(unproved);
         foreach (var (line, after) in _trace.FilledAt)
-            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, Pad.Links[line].From, after);
+            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, _model.Lines[line].Beyond is { } way
+                ? Pad.Nodes[way.Node].Name : null, WaterPastHose(Pad.Links[line].From, Pad.Links[line].To), after);
         if (Status != ResultStatus.Completed) yield break;
         foreach (var link in Pad.Links)
         {

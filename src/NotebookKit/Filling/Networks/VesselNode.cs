@@ -45,6 +45,7 @@ public sealed record VesselNode(string Name, Chamber Chamber) : PadNode(Name)
                 "It is gauge, above the air outside."),
             Enum.IsDefined(Heat) ? null : FillingFindings.HeatToWallUnknown(Heat.ToString(), Enum.GetNames<FillHeat>()),
             Wall is null && Heat == FillHeat.Wall ? FillWall.FindBore(Chamber) : null,
+            Wall?.FindWater(Name, WaterFraction),
             Start > Chamber.RatedPressure ? FillingFindings.NodeStartsAboveRating(Name, Start, Chamber.RatedPressure) : null,
         }.OfType<Finding>(), .. Wall?.Validate() ?? [],
     ];

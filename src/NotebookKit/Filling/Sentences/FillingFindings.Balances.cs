@@ -13,6 +13,10 @@ internal static partial class FillingFindings
     internal static Finding JetStirringUnknown(string stirring, IEnumerable<string> names) =>
         Finding.Error($"stirring of the jet is {stirring}; it must be one of {string.Join(", ", names)}.");
 
+    internal static Finding SurfaceWithoutWater(string vessel, UnitsNet.Area surface) =>
+        Finding.Error($"{vessel} has no water, and its wall has {surface.Show()} of water's surface: give the water, or leave the surface "
+            + "of the water out.");
+
     // Filling/Balances/PublishedTrace
     internal static Finding TraceIsNotPublished(string source) =>
         Finding.Error(

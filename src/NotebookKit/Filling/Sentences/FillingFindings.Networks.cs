@@ -77,7 +77,7 @@ internal static partial class FillingFindings
 
     internal static Finding WaterRunsBackIntoLine(string link, string vessel) =>
         Finding.Warning($"Water of {vessel} runs back through the line {link} into the hose whenever the pressure ahead is the lower one; "
-            + $"that water is followed until the hose is full. Fit a check valve between the hose and {vessel}.");
+            + $"that water fills the hose and then goes on to what lies ahead. Fit a check valve between the hose and {vessel}.");
 
     internal static Finding LinkBeginsOutside(string link) =>
         Finding.Error($"The line {link} begins outside: let a vent begin at the vessel and end outside.");
@@ -102,9 +102,10 @@ internal static partial class FillingFindings
         Finding.Error($"After {Digits.Round(seconds)} s {vessel} passes its rated pressure of {rated}, and the run ends there: lower the "
             + "regulator, shut the valve by the gauge, or fit a relief valve.");
 
-    internal static Finding WaterFillsLine(string link, string from, double seconds) =>
-        Finding.Error($"After {Digits.Round(seconds)} s water has filled the hose of the line {link} and reaches {from}; it isn't followed "
-            + "from there. Fit a check valve between the hose and the vessel.");
+    internal static Finding WaterFillsLine(string link, string? goal, Volume past, double seconds) =>
+        Finding.Error($"After {Digits.Round(seconds)} s water has filled the hose of the line {link}"
+            + (goal is null ? ", and no way on is open to it." : $" and runs on into {goal}: {past.Show()} by the end of the run.")
+            + " Fit a check valve between the hose and the vessel.");
 
     internal static Finding ValveNeverShut(string valve, string vessel, GaugePressure at, GaugePressure reads, double seconds) =>
         Finding.Warning($"After {Digits.Round(seconds)} s {vessel} reads {reads}; the {valve} waits for {at}, which isn't reached: raise "

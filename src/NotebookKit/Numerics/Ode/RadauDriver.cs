@@ -57,7 +57,7 @@ internal static class RadauDriver
         where TEvents : struct, IOdeEvents
         where TObserver : struct, IOdeObserver
     {
-        Span<double> before = stackalloc double[EventLocator.MaximumEvents], after = stackalloc double[EventLocator.MaximumEvents];
+        Span<double> before = stackalloc double[events.Count], after = stackalloc double[events.Count];
         double t = from, longest = Math.Min(settings.MaximumStep, to - from);
         int accepted = 0, rejected = 0;
         if (!step.Begin(ref system, t, y)) return new(OdeStatus.NonFinite, t, -1, 0, 0, 1, 0);
