@@ -6,12 +6,15 @@ namespace NotebookKit.Launching;
 
 /// <summary>A vehicle that stands in the wind on its pad: whether it tips over.</summary>
 /// <remarks>
-/// M = ½ ρ v² C_d D h²/2 against (m g + hold-down) times the way from the middle to the line between two feet, b/(2 tan(π/n)).
-/// Source: statics; drag of short cylinders, F. M. White, Fluid Mechanics, table 7.3 (unverified).
+/// M = ½ ρ v² (C_d D h²/2 + Σ C_f A_f z_f) against (m g + hold-down) times the way from the middle to the line between two feet,
+/// b/(2 tan(π/n)).
+/// Source: statics; drag of short cylinders, F. M. White, Fluid Mechanics, table 7.3 (unverified), and as C. Matthews 2002 prints it; fins
+/// as <see cref="StandingFins"/>.
 /// </remarks>
 public sealed record StandingWind
 {
-    private static readonly (double Slenderness, double Drag)[] ShortCylinders = [(1, 0.64), (5, 0.74), (10, 0.82), (20, 0.91), (40, 0.98)];
+    private static readonly (double Slenderness, double Drag)[] ShortCylinders =
+        [(1, 0.64), (2, 0.68), (5, 0.74), (10, 0.82), (20, 0.91), (40, 0.98)];
 
     /// <summary>Wind speed at the vehicle, gusts counted; 0 to 60 m/s.</summary>
     public required Speed Wind { get; init; }
@@ -38,12 +41,18 @@ public sealed record StandingWind
     /// <summary>Drag coefficient on diameter times height [-]; 0.2 to 2, that of a short cylinder unless given. Fins add to it.</summary>
     public double? DragCoefficient { get; init; }
 
+    /// <summary>Its sets of fins, which the wind presses on as on plates; empty where it has none, not counted unless given.</summary>
+    public IReadOnlyList<StandingFins>? Fins { get; init; }
+
+    internal IReadOnlyList<StandingFins> FinsOrNone => Fins ?? [];
+
     /// <summary>Density of the air; 0.5 to 1.6 kg/m³, 1.225 kg/m³ unless given.</summary>
     public Density Air { get; init; } = 1.225.KilogramsPerCubicMetre();
 
     /// <summary>Everything wrong with it.</summary>
     public IReadOnlyList<Finding> Validate() =>
-        new[]
+    [
+        .. new[]
         {
             new ValidRange<Speed>(Speed.Zero, 60.MetresPerSecond()).Find(Wind, "wind speed", "Nobody launches in a storm."),
             new ValidRange<Length>(5.Millimetres(), 2.Metres()).Find(Diameter, "diameter of the body", "Check its unit."),
@@ -55,7 +64,9 @@ public sealed record StandingWind
             DragCoefficient is { } cd ? new ValidRange<double>(0.2, 2).Find(cd, "drag coefficient", "A short cylinder has 0.6 to 1.2.")
                 : null,
             new ValidRange<double>(0.5, 1.6).Find(Air.KilogramsPerCubicMeter, "density of the air in kg/m³", "Sea level has 1.225."),
-        }.OfType<Finding>().ToList();
+        }.OfType<Finding>(),
+        .. FinsOrNone.SelectMany(f => f.Validate()),
+    ];
 
     /// <summary>Moments, the speed that tips it, and the hold-down that a factor of 2 needs. Source: as the type.</summary>
     /// <exception cref="InvalidDesignException">Something is refused; all reasons are in it.</exception>
@@ -65,6 +76,14 @@ public sealed record StandingWind
         InvalidDesignException.ThrowIfAny("Vehicle in the wind", findings);
         return new StandingWindResult(this, findings);
     }
+
+    /// <summary>Drag coefficient times area of body and fins, m².</summary>
+    internal double DragM2 => DragOrCylinder * Diameter.Meters * Height.Meters
+        + FinsOrNone.Sum(f => f.DragCoefficient * f.Seen.SquareMeters);
+
+    /// <summary>The same times the height that it acts at, m³.</summary>
+    internal double DragM3 => DragOrCylinder * Diameter.Meters * Height.Meters * Height.Meters / 2
+        + FinsOrNone.Sum(f => f.DragCoefficient * f.Seen.SquareMeters * f.Centre.Meters);
 
     /// <summary>From the middle to the line between two feet, m.</summary>
     internal double ArmM => Feet == 4 ? Base.Meters / 2 : Base.Meters / (2 * Math.Tan(Math.PI / Feet));

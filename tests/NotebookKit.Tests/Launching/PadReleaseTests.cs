@@ -100,12 +100,46 @@ public class PadReleaseTests
     public void A_vehicle_that_would_tip_says_how_hard_to_hold_it()
     {
         StandingWind standing = new() { Wind = 8.MetresPerSecond(), Diameter = 70.Millimetres(), Height = 1.6.Metres(),
-            Mass = 1.Kilograms(),
-            Base = 0.3.Metres() };
+            Mass = 1.Kilograms(), Base = 0.3.Metres(), Fins = [] };
         var result = standing.Run();
         Assert.Contains(result.Findings, f => f.Message.Contains("widen the base", StringComparison.Ordinal));
         Tolerance.Relative(1, (standing with { Wind = result.TipsAt }).Run().Factor, 1e-9);
         Assert.Empty((standing with { HoldDown = result.HoldDownNeeded * 1.001 }).Run().Findings);
         Assert.Throws<InvalidDesignException>(() => (standing with { Base = Length.Zero }).Run());
+        Assert.Contains((standing with { Fins = null }).Run().Findings,
+            f => f.Message.Contains("wind on the fins isn't counted", StringComparison.Ordinal));
+    }
+
+    // Two plates of 100 cm² across 10 m/s of air of 1.225 kg/m³: 61.25 Pa × 1.17 × 0.02 m² = 1.43325 N, at 0.15 m.
+    [Fact]
+    public void Fins_add_the_drag_of_plates_at_their_height()
+    {
+        StandingWind bare = new() { Wind = 10.MetresPerSecond(), Diameter = 66.Millimetres(), Height = 1.6.Metres(), Mass = 3.Kilograms(),
+            Base = 0.6.Metres(), HoldDown = 20.Newtons(), Fins = [] };
+        var finned = bare with { Fins = [new(3, Area.FromSquareCentimeters(100), 0.15.Metres())] };
+        var (without, with) = (bare.Run(), finned.Run());
+        Tolerance.Relative(1.43325, with.Force.Newtons - without.Force.Newtons, 1e-9);
+        Tolerance.Relative(1.43325, with.ForceOnFins.Newtons, 1e-9);
+        Tolerance.Relative(1.43325 * 0.15, with.Tipping.NewtonMeters - without.Tipping.NewtonMeters, 1e-9);
+        Assert.True(with.TipsAt < without.TipsAt);
+        Tolerance.Relative(1, (finned with { Wind = with.TipsAt }).Run().Factor, 1e-9);
+        Tolerance.Relative(2, (finned with { HoldDown = with.HoldDownNeeded }).Run().Factor, 1e-9);
+        Assert.Throws<InvalidDesignException>(() => (finned with { Fins = [new(0, Area.Zero, 0.15.Metres())] }).Run());
+    }
+
+    // The largest sum of |sin| over the fins, by turning the wind through half a turn in ten thousand steps.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    [InlineData(8)]
+    public void The_wind_sees_the_most_of_the_fins_that_any_direction_shows(int count)
+    {
+        var most = Enumerable.Range(0, 10_000).Max(i => Enumerable.Range(0, count).Sum(n =>
+            Math.Abs(Math.Sin((Math.PI * i / 10_000) - (2 * Math.PI * n / count)))));
+        Tolerance.Relative(most, new StandingFins(count, Area.FromSquareCentimeters(1), Length.Zero).Seen.SquareCentimeters, 1e-6);
     }
 }

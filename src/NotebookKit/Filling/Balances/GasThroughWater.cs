@@ -8,9 +8,9 @@ namespace NotebookKit.Filling.Balances;
 /// <summary>Gas that has bubbled through water, or stands over it, between two bounds: it has exchanged nothing with the water, or it has
 /// come to the water's temperature and is full of vapour.</summary>
 /// <remarks>
-/// What bubbles of a given size exchange on their way isn't computed: size and rise aren't known at a pad. The true state lies between the
-/// bounds; the water is a bath that keeps its temperature, and by how much it would cool or warm is said. Source: ideal gas at constant
-/// volume; vapour of saturated water as <see cref="Water"/>.
+/// The true state lies between the bounds; where flow and depth are given, how near a bubble comes to the second one at the least is said
+/// (<see cref="BubbleRise"/>). The water is a bath that keeps its temperature, and by how much it would cool or warm is said. Source: ideal
+/// gas at constant volume; vapour of saturated water as <see cref="Water"/>.
 /// </remarks>
 public sealed record GasThroughWater
 {
@@ -28,6 +28,12 @@ public sealed record GasThroughWater
 
     /// <summary>Temperature of the water; 0 to 60 °C.</summary>
     public Temperature WaterTemperature { get; init; } = 20.Celsius();
+
+    /// <summary>Flow of the gas that comes up through the water; 1 mg/s to 1 kg/s, not known unless given.</summary>
+    public MassFlow? Flow { get; init; }
+
+    /// <summary>Depth of the port under the water; 1 mm to 10 m, not known unless given.</summary>
+    public Length? Depth { get; init; }
 
     /// <summary>The gas.</summary>
     public Gas Gas { get; init; } = Gas.Air;
@@ -47,6 +53,10 @@ public sealed record GasThroughWater
                 + "through."),
             Materials.Fluids.Water.Range.Find(WaterTemperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), "water temperature",
                 "Water freezes below 0 °C; above 60 °C a laminating resin has lost its strength."),
+            Flow is { } flow ? new ValidRange<MassFlow>(MassFlow.FromGramsPerSecond(0.001), MassFlow.FromGramsPerSecond(1000)).Find(
+                flow.ToUnit(UnitsNet.Units.MassFlowUnit.GramPerSecond), "flow of the gas", "Check the unit it was given in.") : null,
+            Depth is { } depth ? new ValidRange<Length>(1.Millimetres(), 10.Metres()).Find(depth, "depth of the port",
+                "It is counted from the water's surface.") : null,
         }.OfType<Finding>(), .. GasChecks.FindConstants(Gas),
     ];
 

@@ -51,18 +51,24 @@ public sealed record GasThroughWaterResult : Result
     public AbsolutePressure FullContact => AbsolutePressure.FromPascals(
         Contact.Pressure.Pascals * Contact.WaterTemperature.Kelvins / Contact.Temperature.Kelvins + Vapour.Pascals);
 
+    /// <summary>A bubble of that flow on its way up; none where flow or depth isn't given, or the gas's conductivity isn't known.</summary>
+    public BubbleRise? Rise => Contact is { Flow: { } flow, Depth: { } depth, Gas.Real: not null } ? new(flow.KilogramsPerSecond,
+        depth.Meters, Contact.Pressure.Pascals, Contact.Temperature.Kelvins, Contact.Gas) : null;
+
     /// <inheritdoc/>
     public override string Title => "Gas through water, between its bounds";
 
     /// <inheritdoc/>
-    public override ModelCard Model { get; } = new("Gas and water at the two limits of contact",
+    public override ModelCard Model => new("Gas and water at the two limits of contact",
         [
             "Either no contact, or the gas comes to the water's temperature and takes up vapour until it is full.",
             "The water keeps its temperature; by how much it would cool is said.",
             "Heat that evaporates the vapour is left out: at 20 °C the vapour is below a tenth of a per cent of gas at 30 bar.",
         ],
-        "To 300 bar absolute; water from 0 to 60 °C. The state in between isn't computed.",
-        [FillingSources.Charging, Water.Source]);
+        Rise is null ? "To 300 bar absolute; water from 0 to 60 °C. The state in between isn't computed."
+            : "To 300 bar absolute; water from 0 to 60 °C. Of the state in between a least share is computed.",
+        [FillingSources.Charging, Water.Source, .. Rise is null ? [] : new[] { BubbleRise.Size, BubbleRise.Rising,
+            BubbleRise.Conduction }]);
 
     /// <inheritdoc/>
     public override IReadOnlyList<ResultLine> Lines =>
@@ -71,6 +77,11 @@ public sealed record GasThroughWaterResult : Result
         new("As warm as the water, full of vapour", FullContact.ToString(), Contact.WaterTemperature.Show()),
         new("Heat from the water", Heat.Show()),
         new("The water cools by", $"{Digits.Round(WaterCools.Kelvins)} K"),
+        .. Rise is { } bubble ? [new ResultLine("A bubble of that flow", bubble.Diameter.Show(),
+                $"{bubble.Time.Show()} to the surface at {bubble.Speed.Show()}"),
+            new ResultLine("Of the way to full contact, at the least", bubble.LeastShare.Show(),
+                $"{bubble.CirculatingShare.Show()} where its gas circulates; bubbles that break up come nearer")]
+            : Array.Empty<ResultLine>(),
         new("Vapour", VapourMass.Show(), $"{Digits.Round(Vapour.Pascals / 100)} mbar"),
     ];
 

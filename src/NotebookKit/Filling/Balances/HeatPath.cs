@@ -50,7 +50,8 @@ internal readonly struct HeatPath
 
     /// <summary>Heat from the water's surface to the gas, W; it fades away with the last millilitre.</summary>
     public double FromWater(in GasPoint gas, double waterK, double waterM3, double inflowKgPerS, double inflowK) =>
-        _waterM2 == 0 || waterM3 < 1e-12 ? 0 : Film(gas, waterK, inflowKgPerS, inflowK, true) * _waterM2 * (waterK - gas.Kelvins) * Math.Clamp(waterM3 / FadesM3, 0, 1);
+        _waterM2 == 0 || waterM3 < 1e-12 ? 0 : Film(gas, waterK, inflowKgPerS, inflowK, true) * _waterM2 * (waterK - gas.Kelvins)
+            * Math.Clamp(waterM3 / FadesM3, 0, 1);
 
     private double Film(in GasPoint gas, double surfaceK, double inflowKgPerS, double inflowK, bool isWater)
     {

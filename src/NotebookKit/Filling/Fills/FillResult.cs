@@ -25,8 +25,7 @@ public sealed record FillResult : Result
         WallTemperature = trace.WallKelvins.Length > 0 ? Celsius("Wall temperature", trace.WallKelvins) : null;
         WaterTemperature = trace.WaterKelvins.Length > 0 ? Celsius("Water temperature", trace.WaterKelvins) : null;
         CylinderPressure = trace.CylinderPascals.Length > 0 ? Gauge("Cylinder pressure", trace.CylinderPascals) : null;
-        var first = fill.Cylinder is { } cylinder && cylinder.Pressure < fill.Supply ? cylinder.Pressure : fill.Supply;
-        FirstFlow = fill.Restrictor.Flow(first.ToAbsolute(fill.Ambient), fill.Temperature, fill.Start.ToAbsolute(fill.Ambient), fill.Gas);
+        FirstFlow = fill.Restrictor.Flow(First.ToAbsolute(fill.Ambient), fill.Temperature, fill.Start.ToAbsolute(fill.Ambient), fill.Gas);
         Findings = [.. findings, .. Say()];
     }
 
@@ -81,7 +80,25 @@ public sealed record FillResult : Result
         {
             Pressure = ShutPressure.ToAbsolute(Fill.Ambient), Temperature = ShutTemperature, GasSpace = Fill.GasVolume, Gas = Fill.Gas,
             Water = (Fill.Chamber.Volume - Fill.GasVolume) * 1000.KilogramsPerCubicMetre(), WaterTemperature = Fill.Temperature,
+            Flow = Lasts(Fill.Restrictor.Flow(First.ToAbsolute(Fill.Ambient), Fill.Temperature, ShutPressure.ToAbsolute(Fill.Ambient),
+                Fill.Gas)),
+            Depth = Upright(Fill),
         }.Run() : null;
+
+    private GaugePressure First => Fill.Cylinder is { } cylinder && cylinder.Pressure < Fill.Supply ? cylinder.Pressure : Fill.Supply;
+
+    // No bubbles are followed below a milligram a second.
+    private static MassFlow? Lasts(MassFlow flow) => flow >= MassFlow.FromGramsPerSecond(0.001) ? flow : null;
+
+    // Depth of the water over the port of a vessel that stands on it; not known where it lies, or its port is elsewhere.
+    private static Length? Upright(PadFill fill)
+    {
+        var along = fill.Place is { Stance: VesselStance.Standing } place ? place.AlongAxis.DecimalFractions : fill.Place is null ? 0 : 1;
+        var boreM = fill.Chamber.Bore.Meters;
+        var depth = Length.FromMeters((fill.WaterFraction.DecimalFractions - along) * fill.Chamber.Volume.CubicMeters
+            / (Math.PI / 4 * boreM * boreM));
+        return depth >= 1.Millimetres() && depth <= 10.Metres() ? depth : null;
+    }
 
     /// <summary>Pressure when the valve is shut for good.</summary>
     public GaugePressure ShutPressure => AbsolutePressure.FromPascals(_trace.Pascals[_trace.ShutAt]).ToGauge(Fill.Ambient);

@@ -60,6 +60,9 @@ internal static class LaunchingFindings
             + "falls open without load would open then. Let a spring keep it shut.");
 
     // Launching/StandingWindResult
+    internal static Finding FinsNotGiven() =>
+        Finding.Note("The wind on the fins isn't counted: give the fins, or a drag coefficient that has them.");
+
     internal static Finding TipsOver(double factor, Speed tipsAt, Force needed) =>
         Finding.Warning($"The factor against tipping is {Digits.Round(factor)}, below 2, and {tipsAt.Show()} of wind tips the vehicle: "
             + $"widen the base, "

@@ -17,6 +17,9 @@ internal static class LaunchingSources
     public static Source ShortCylinders { get; } = new("F. M. White", "Fluid Mechanics", 2011, "table 7.3, drag of short cylinders",
         SourceKind.Unverified);
 
+    public static Source Plates { get; } = new("C. Matthews", "Aeronautical Engineer's Data Book", 2002,
+        "fig. 5.13, p. 95: a square plate across the wind 1.17, a long one 1.98; cylinders across the wind");
+
     public static Source HeatBalance { get; } = new("Stefan and Boltzmann; Newton", "heat radiation and cooling", null,
         "lumped balance of wall and contents");
 }

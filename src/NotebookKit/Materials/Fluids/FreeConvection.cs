@@ -33,7 +33,7 @@ internal static class FreeConvection
     }
 
     /// <summary>Nusselt number of gas over a level surface, on a quarter of its diameter: 0.27 Ra^(1/4) where the gas is the warmer one and
-    /// lies quiet, 0.54 Ra^(1/4) and from where they meet 0.15 Ra^(1/3) where it is the colder one. Source: <see cref="Surface"/>.</summary>
+    /// lies quiet, 0.54 Ra^(1/4) and from where they meet 0.15 Ra^(1/3) where it is the colder one. Source: McAdams 1954.</summary>
     public static double NusseltOverSurface(bool gasIsWarmer, double rayleigh)
     {
         var quarter = Math.Sqrt(Math.Sqrt(rayleigh));
