@@ -10,8 +10,8 @@ namespace NotebookKit.Filling.Balances;
 /// <remarks>
 /// V = 1.378 Q^(6/5)/g^(3/5) at the port; v² = 2.14 σ/(ρ d) + 0.505 g d; heat by conduction alone in a sphere whose gas is at rest:
 /// 1 − 6/π² Σ exp(−n² π² Fo)/n², Fo = 4 α t/d²; gas that circulates in it counts as 2.25 times as conductive. Walls are left out, and
-/// bubbles that break up: both exchange more. Source: J. F. Davidson, B. O. G. Schüler 1960; R. Clift, J. R. Grace, M. E. Weber 1978; A. B. Newman
-/// 1931; P. H. Calderbank, I. J. O. Korchinski 1956 (all unverified: sources not at hand; confirm before relying on it).
+/// bubbles that break up: both exchange more. Source: J. F. Davidson, B. O. G. Schüler 1960; R. Clift, J. R. Grace, M. E. Weber 1978; A. B.
+/// Newman 1931; P. H. Calderbank, I. J. O. Korchinski 1956 (all unverified: sources not at hand; confirm before relying on it).
 /// </remarks>
 public sealed record BubbleRise
 {

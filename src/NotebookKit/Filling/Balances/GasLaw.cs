@@ -8,6 +8,7 @@ internal sealed class GasLaw
 {
     private readonly RealGas? _real;
     private readonly double _cv;
+    private double _lastK = double.NaN, _lastDensity;
 
     public GasLaw(Gas gas, GasProperties properties)
     {
@@ -34,19 +35,19 @@ internal sealed class GasLaw
         _real is not null ? _real.PointAtPressure(pascals, kelvins) : At(kelvins, pascals / (Constant * kelvins));
 
     /// <summary>The temperature behind a regulator that drops the pressure of a gas at rest.</summary>
-    public double ThrottledKelvins(in GasPoint before, double pascals)
-    {
-        if (_real is null || pascals >= before.Pascals) return before.Kelvins;
-        var kelvins = before.Kelvins;
-        for (var i = 0; i < 20; i++)
-        {
-            var point = _real.PointAtPressure(pascals, kelvins);
-            var step = (before.Enthalpy - point.Enthalpy) / point.Cp;
-            kelvins += step;
-            if (Math.Abs(step) < 1e-7) break;
-        }
+    public double ThrottledKelvins(in GasPoint before, double pascals) => _real is null ? before.Kelvins
+        : ThrottledKelvins(before.Pascals, before.Kelvins, before.Enthalpy, pascals);
 
-        return kelvins;
+    /// <summary>The same by the enthalpy ahead, J/kg.</summary>
+    public double ThrottledKelvins(double fromPa, double fromK, double enthalpy, double pascals) =>
+        _real is null || pascals >= fromPa ? fromK : KelvinsAtEnthalpy(pascals, enthalpy, fromK);
+
+    /// <summary>Temperature at a pressure and an enthalpy, K, from one near it; the search begins where the last one ended.</summary>
+    public double KelvinsAtEnthalpy(double pascals, double enthalpy, double kelvins)
+    {
+        if (_real is null) return enthalpy / (_cv + Constant);
+        if (!(Math.Abs(_lastK - kelvins) < 100)) (_lastK, _lastDensity) = (kelvins, pascals / (Constant * kelvins));
+        return _lastK = _real.KelvinsAtEnthalpy(pascals, enthalpy, _lastK, ref _lastDensity);
     }
 
     /// <summary>Viscosity, Pa·s, and conductivity, W/(m·K); of the real gas in either case.</summary>

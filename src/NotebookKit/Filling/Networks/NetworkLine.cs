@@ -98,7 +98,8 @@ internal sealed class NetworkLine
         : Math.Min(fromPa, ambientPa + _setPa + _effect * (_inletPa - (fromPa - ambientPa)) - _droopPa * kgPerS / _droopKgPerS);
 
     /// <summary>Mass flow of gas, kg/s; below 0 where it runs back.</summary>
-    public double Gas(double fromPa, double fromK, double toPa, double toK, double ambientPa, in FlowScale scale, GasLaw law)
+    public double Gas(double fromPa, double fromK, double enthalpy, double toPa, double toK, double ambientPa, in FlowScale scale,
+        GasLaw law)
     {
         if (fromPa <= toPa + CrackingPa)
             return OneWay || fromPa >= toPa ? 0 : -scale.At(toPa) * _curve.Flow(toPa, toK, fromPa);
@@ -109,15 +110,16 @@ internal sealed class NetworkLine
         }
 
         var ahead = Ahead(fromPa, 0, ambientPa);
-        var most = Forward(ahead, fromPa, fromK, toPa, scale, law);
+        var most = Forward(ahead, fromPa, fromK, enthalpy, toPa, scale, law);
         if (_droopPa == 0 || most == 0) return most;
 
         // What flows falls as the outlet droops, and the outlet droops as it flows: between nothing and the flow without droop.
-        double low = 0, high = most, atLow = most, atHigh = Forward(Ahead(fromPa, most, ambientPa), fromPa, fromK, toPa, scale, law) - most;
+        double low = 0, high = most, atLow = most,
+            atHigh = Forward(Ahead(fromPa, most, ambientPa), fromPa, fromK, enthalpy, toPa, scale, law) - most;
         for (var i = 0; i < 60 && high - low > 1e-13 * most; i++)
         {
             var q = i % 3 == 2 ? 0.5 * (low + high) : low + (high - low) * atLow / (atLow - atHigh);
-            var excess = Forward(Ahead(fromPa, q, ambientPa), fromPa, fromK, toPa, scale, law) - q;
+            var excess = Forward(Ahead(fromPa, q, ambientPa), fromPa, fromK, enthalpy, toPa, scale, law) - q;
             if (excess == 0) return q;
             if (excess > 0) (low, atLow) = (q, excess);
             else (high, atHigh) = (q, excess);
@@ -137,11 +139,11 @@ internal sealed class NetworkLine
     private static double HoseOf(PadLink link) => link.Parts.OfType<HosePart>().ToList() is { Count: > 0 } hoses
         ? hoses.Sum(h => h.VolumeAt(Quantities.GaugePressure.Zero).CubicMeters) : double.PositiveInfinity;
 
-    private double Forward(double aheadPa, double fromPa, double fromK, double toPa, in FlowScale scale, GasLaw law)
+    private double Forward(double aheadPa, double fromPa, double fromK, double enthalpy, double toPa, in FlowScale scale, GasLaw law)
     {
         var behindPa = toPa + CrackingPa;
         if (aheadPa <= behindPa) return 0;
-        var kelvins = law.IsReal && aheadPa < fromPa ? law.ThrottledKelvins(law.AtPressure(fromPa, fromK), aheadPa) : fromK;
+        var kelvins = law.IsReal && aheadPa < fromPa ? law.ThrottledKelvins(fromPa, fromK, enthalpy, aheadPa) : fromK;
         var flow = scale.At(aheadPa) * _curve.Flow(aheadPa, kelvins, behindPa);
         var start = (aheadPa - behindPa) / (SoftStart * aheadPa);
         return OneWay && start < 1 ? flow * start * (2 - start) : flow;

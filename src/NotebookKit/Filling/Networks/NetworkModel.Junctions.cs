@@ -78,7 +78,7 @@ internal sealed partial class NetworkModel
 
             if (inflow == 0) return -outflow;
             model._enthalpy[junction] = enthalpy / inflow;
-            model._kelvins[junction] = model._law.IsReal ? model.KelvinsOf(enthalpy / inflow, x, kelvins / inflow) : kelvins / inflow;
+            model._kelvins[junction] = model._law.IsReal ? model._law.KelvinsAtEnthalpy(x, enthalpy / inflow, kelvins / inflow) : kelvins / inflow;
             if (Math.Abs(model._kelvins[junction] - before) < 1e-9) return inflow - outflow;
 
             // What leaves does so at the temperature of what comes.
@@ -99,20 +99,6 @@ internal sealed partial class NetworkModel
     {
         double from = _pascals[line.From] + line.FromHeadPa, to = _pascals[line.To] + line.ToHeadPa;
         return line.LineIsWet || (from < to && line.ToIsWet) ? 0
-            : line.Gas(from, _kelvins[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
-    }
-
-    // Temperature of a real gas by enthalpy and pressure.
-    private double KelvinsOf(double enthalpy, double pascals, double kelvins)
-    {
-        for (var i = 0; i < 20; i++)
-        {
-            var point = _law.AtPressure(pascals, kelvins);
-            var step = (enthalpy - point.Enthalpy) / point.Cp;
-            kelvins += step;
-            if (Math.Abs(step) < 1e-7) break;
-        }
-
-        return kelvins;
+            : line.Gas(from, _kelvins[line.From], _enthalpy[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
     }
 }

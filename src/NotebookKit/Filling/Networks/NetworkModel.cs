@@ -23,6 +23,7 @@ internal sealed partial class NetworkModel
     private readonly GasLaw _law;
     private readonly double _ambientPa, _ambientK;
     private readonly int[] _junctions;
+    private readonly GasPoint[] _gas;
     private int[] _coupled = [];
     private readonly double[] _pascals, _kelvins, _enthalpy, _flow, _waterFlow, _massRate, _inflow, _warmIn, _heatIn, _slope;
 
@@ -32,6 +33,7 @@ internal sealed partial class NetworkModel
         _law = new GasLaw(pad.Gas, pad.Properties);
         (_ambientPa, _ambientK) = (pad.Ambient.Pascals, pad.Temperature.Kelvins);
         _stores = [.. pad.Nodes.Where(n => n is VesselNode or CylinderNode).Select(n => new NetworkStore(n, pad, _law))];
+        _gas = new GasPoint[_stores.Length];
         Nodes = pad.Nodes.Count;
         StoreOf = [.. pad.Nodes.Select(n => Array.FindIndex(_stores, s => s.Node == n))];
         _junctions = [.. Enumerable.Range(0, Nodes).Where(i => pad.Nodes[i] is JunctionNode)];
@@ -209,7 +211,7 @@ internal sealed partial class NetworkModel
         {
             if (StoreOf[i] is not (>= 0 and var s)) continue;
             if (!(y[PerStore * s] > 0 && y[PerStore * s + Kelvins] > 1 && y[PerStore * s + Kelvins] < 5000)) return false;
-            var gas = Gas(s, y);
+            var gas = _gas[s] = Gas(s, y);
             (_pascals[i], _kelvins[i], _enthalpy[i]) = (gas.Pascals, gas.Kelvins, gas.Enthalpy);
         }
 
@@ -257,7 +259,7 @@ internal sealed partial class NetworkModel
         {
             if (StoreOf[i] is not (>= 0 and var s)) continue;
             var at = PerStore * s;
-            _stores[s].Rates(_law, y.Slice(at, PerStore), dydt.Slice(at, PerStore), totals,
+            _stores[s].Rates(_gas[s], y.Slice(at, PerStore), dydt.Slice(at, PerStore), totals,
                 new(_massRate[i], _heatIn[i], _inflow[i], _inflow[i] > 0 ? _warmIn[i] / _inflow[i] : _kelvins[i], _ambientK));
         }
     }
@@ -312,7 +314,7 @@ internal sealed partial class NetworkModel
         }
         else
         {
-            _flow[l] = line.Gas(from, _kelvins[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
+            _flow[l] = line.Gas(from, _kelvins[line.From], _enthalpy[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
         }
     }
 }

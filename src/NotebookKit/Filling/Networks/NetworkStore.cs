@@ -78,9 +78,8 @@ internal sealed class NetworkStore
     /// <summary>Rates of its unknowns, and what it adds to the sums over the network; water that comes and goes, and its warmth, stand in
     /// the rates before. First law: m cv dT = Σ ṁ h − u Σ ṁ + Q − p dV −
     /// m (∂u/∂ρ) dρ.</summary>
-    public void Rates(GasLaw law, ReadOnlySpan<double> own, Span<double> rates, Span<double> totals, in StoreFlows flows)
+    public void Rates(in GasPoint gas, ReadOnlySpan<double> own, Span<double> rates, Span<double> totals, in StoreFlows flows)
     {
-        var gas = Gas(law, own);
         double volumeM3 = GasM3(own), wallK = own[NetworkModel.Wall], mass = gas.Density * volumeM3, waterRate = rates[NetworkModel.Water],
             fromWater = 0;
         rates[NetworkModel.Mass] = flows.MassRate;

@@ -84,8 +84,15 @@ internal sealed class GasTransport
 
     private static double Sum((double N, double T, int D, int L)[] terms, double tau, double delta)
     {
-        var sum = 0.0;
-        foreach (var (n, t, d, l) in terms) sum += n * Math.Pow(tau, t) * Math.Pow(delta, d) * (l == 0 ? 1 : Math.Exp(-Math.Pow(delta, l)));
+        if (terms.Length == 0 || !(delta > 0)) return 0;
+        double sum = 0, lnTau = Math.Log(tau), lnDelta = Math.Log(delta);
+        foreach (var (n, t, d, l) in terms)
+        {
+            var power = l == 0 ? 0 : delta;
+            for (var k = 1; k < l; k++) power *= delta;
+            sum += n * Math.Exp(t * lnTau + d * lnDelta - power);
+        }
+
         return sum;
     }
 }

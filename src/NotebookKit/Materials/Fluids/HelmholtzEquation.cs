@@ -42,7 +42,7 @@ internal sealed class HelmholtzEquation
         double i0 = Math.Log(delta) + IdealLogarithm * lnTau, i1 = IdealLogarithm, i2 = -IdealLogarithm;
         foreach (var (n, t) in IdealPowers)
         {
-            var term = n * Math.Pow(tau, t);
+            var term = n * Math.Exp(t * lnTau);
             i0 += term;
             i1 += t * term;
             i2 += t * (t - 1) * term;
@@ -70,7 +70,8 @@ internal sealed class HelmholtzEquation
         var lnDelta = Math.Log(delta);
         foreach (var (n, t, d, l) in Powers)
         {
-            var power = l == 0 ? 0 : Math.Pow(delta, l);
+            var power = l == 0 ? 0 : delta;
+            for (var k = 1; k < l; k++) power *= delta;
             var term = n * Math.Exp(d * lnDelta + t * lnTau - power);
             var a = d - l * power;
             r += term;

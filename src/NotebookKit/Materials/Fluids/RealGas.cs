@@ -171,6 +171,8 @@ public sealed record RealGas
     {
         Own(inlet);
         var stagnation = inlet.Point;
+        if (Throat(stagnation) is { } quick)
+            return quick.Density * quick.SoundSpeed * Math.Sqrt(_equation.GasConstant * stagnation.Kelvins) / stagnation.Pascals;
         GasPoint At(double pressureRatio) =>
             AtTemperatureWhere(k => PointAtPressure(stagnation.Pascals * pressureRatio, k), p => p.Entropy - stagnation.Entropy,
                 "critical flow");
@@ -221,6 +223,56 @@ public sealed record RealGas
         }
 
         return _equation.At(kelvins, density);
+    }
+
+    /// <summary>Temperature at a pressure and an enthalpy, K, by Newton's method in temperature and density at once, from values near
+    /// them.</summary>
+    internal double KelvinsAtEnthalpy(double pascals, double enthalpy, double kelvins, ref double density)
+    {
+        for (var i = 0; i < 60; i++)
+        {
+            var p = _equation.At(kelvins, density);
+            double lacksP = pascals - p.Pascals, lacksH = enthalpy - p.Enthalpy, byT = p.Cv + p.PressureByTemperature / density,
+                byD = p.EnergyByDensity + p.PressureByDensity / density - p.Pascals / (density * density);
+            var determinant = p.PressureByTemperature * byD - p.PressureByDensity * byT;
+            double warmer = (lacksP * byD - p.PressureByDensity * lacksH) / determinant,
+                denser = (p.PressureByTemperature * lacksH - lacksP * byT) / determinant;
+            kelvins = Math.Clamp(kelvins + warmer, 0.8 * kelvins, 1.25 * kelvins);
+            density = Math.Clamp(density + denser, 0.5 * density, 2 * density);
+            // What is left after such a step is of the order of its square.
+            if (Math.Abs(warmer) < 1e-5 && Math.Abs(denser) < 1e-7 * density) break;
+        }
+
+        return kelvins;
+    }
+
+    // The throat of a choked flow from rest, by secants in temperature along the isentrope from where an ideal gas has it; none where they
+    // don't settle near there.
+    private GasPoint? Throat(in GasPoint rest)
+    {
+        double kelvins = 0.835 * rest.Kelvins, density = 0.635 * rest.Density, before = 0, excessBefore = 0;
+        for (var i = 0; i < 30 && kelvins > _lowestK; i++)
+        {
+            var point = _equation.At(kelvins, density);
+            for (var k = 0; k < 20; k++)
+            {
+                var step = (point.Entropy - rest.Entropy) * density * density / point.PressureByTemperature;
+                if (!(Math.Abs(step) < 0.5 * density)) return null;
+                density += step;
+                point = _equation.At(kelvins, density);
+                if (Math.Abs(step) < 1e-7 * density) break;
+            }
+
+            var excess = 2 * (rest.Enthalpy - point.Enthalpy) - point.SoundSpeed * point.SoundSpeed;
+            var next = i == 0 ? 0.99 * kelvins : kelvins - excess * (kelvins - before) / (excess - excessBefore);
+            if (i > 0 && !(Math.Abs(next - kelvins) < 0.1 * kelvins)) return null;
+            if (i > 0 && Math.Abs(next - kelvins) < 1e-10 * kelvins)
+                return point.Pascals > 0.2 * rest.Pascals && point.Pascals < 0.65 * rest.Pascals ? point : null;
+            density += (next - kelvins) * point.Cv * density * density / (kelvins * point.PressureByTemperature);
+            (before, excessBefore, kelvins) = (kelvins, excess, next);
+        }
+
+        return null;
     }
 
     private void Own(RealGasState state)
