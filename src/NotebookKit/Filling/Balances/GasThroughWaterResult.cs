@@ -74,9 +74,10 @@ public sealed record GasThroughWaterResult : Result
     public override IReadOnlyList<ResultLine> Lines =>
     [
         new("Without contact", WithoutContact.ToString(), Contact.Temperature.Show()),
-        new("As warm as the water, full of vapour", FullContact.ToString(), Contact.WaterTemperature.Show()),
-        new("Heat from the water", Heat.Show()),
-        new("The water cools by", $"{Digits.Round(WaterCools.Kelvins)} K"),
+        new("As warm as the water, full of vapour", FullContact.ToString(),
+            Contact.WaterTemperature.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius).Show()),
+        new(Heat.Joules < 0 ? "Heat to the water" : "Heat from the water", Energy.FromJoules(Math.Abs(Heat.Joules)).Show()),
+        new(Heat.Joules < 0 ? "The water warms by" : "The water cools by", $"{Digits.Round(Math.Abs(WaterCools.Kelvins))} K"),
         .. Rise is { } bubble ? [new ResultLine("A bubble of that flow", bubble.Diameter.Show(),
                 $"{bubble.Time.Show()} to the surface at {bubble.Speed.Show()}"),
             new ResultLine("Of the way to full contact, at the least", bubble.LeastShare.Show(),

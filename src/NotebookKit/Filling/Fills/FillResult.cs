@@ -87,8 +87,8 @@ public sealed record FillResult : Result
 
     private GaugePressure First => Fill.Cylinder is { } cylinder && cylinder.Pressure < Fill.Supply ? cylinder.Pressure : Fill.Supply;
 
-    // No bubbles are followed below a milligram a second.
-    private static MassFlow? Lasts(MassFlow flow) => flow >= MassFlow.FromGramsPerSecond(0.001) ? flow : null;
+    // Bubbles are followed from a milligram to a kilogram a second.
+    private static MassFlow? Lasts(MassFlow flow) => flow.GramsPerSecond is >= 0.001 and <= 1000 ? flow : null;
 
     // Depth of the water over the port of a vessel that stands on it; not known where it lies, or its port is elsewhere.
     private static Length? Upright(PadFill fill)

@@ -69,7 +69,7 @@ internal sealed class NetworkLine
     /// <summary>Effective area for water, m².</summary>
     public double WaterM2 { get; }
 
-    /// <summary>Water that its hoses hold, m³; infinite where it has none.</summary>
+    /// <summary>Water that its hoses hold, m³; 0 where it has none.</summary>
     public double HoseM3 { get; }
 
     /// <summary>Whether its hoses are full of water, so that what runs back goes on to what lies ahead of them.</summary>
@@ -133,11 +133,11 @@ internal sealed class NetworkLine
 
     /// <summary>Whether water is followed in it: it stands there at the start, or runs back from a vessel into its hoses.</summary>
     public static bool FollowsWater(PadLink link, PadNetwork pad) => link.WaterInLine is not null
-        || (link.ToPort == PortPosition.UnderWater && !link.IsOneWay && double.IsFinite(HoseOf(link))
+        || (link.ToPort == PortPosition.UnderWater && !link.IsOneWay
             && pad.Nodes.First(n => n.Name == link.To) is VesselNode && pad.Nodes.First(n => n.Name == link.From) is not VesselNode);
 
-    private static double HoseOf(PadLink link) => link.Parts.OfType<HosePart>().ToList() is { Count: > 0 } hoses
-        ? hoses.Sum(h => h.VolumeAt(Quantities.GaugePressure.Zero).CubicMeters) : double.PositiveInfinity;
+    private static double HoseOf(PadLink link) =>
+        link.Parts.OfType<HosePart>().Sum(h => h.VolumeAt(Quantities.GaugePressure.Zero).CubicMeters);
 
     private double Forward(double aheadPa, double fromPa, double fromK, double enthalpy, double toPa, in FlowScale scale, GasLaw law)
     {

@@ -78,7 +78,9 @@ internal sealed partial class NetworkModel
 
             if (inflow == 0) return -outflow;
             model._enthalpy[junction] = enthalpy / inflow;
-            model._kelvins[junction] = model._law.IsReal ? model._law.KelvinsAtEnthalpy(x, enthalpy / inflow, kelvins / inflow) : kelvins / inflow;
+            model._kelvins[junction] = model._law.IsReal
+                ? model._law.KelvinsAtEnthalpy(x, enthalpy / inflow, kelvins / inflow)
+                : kelvins / inflow;
             if (Math.Abs(model._kelvins[junction] - before) < 1e-9) return inflow - outflow;
 
             // What leaves does so at the temperature of what comes.

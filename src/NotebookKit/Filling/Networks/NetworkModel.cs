@@ -164,7 +164,7 @@ internal sealed partial class NetworkModel
         if (l.WaterAt < 0) return -1;
         var water = y[l.WaterAt];
         if (kind == 0) return l.LineIsWet ? Dry - water : water - 2 * Dry;
-        return !l.LineIsWet || double.IsInfinity(l.HoseM3) ? -1 : l.IsFull ? l.HoseM3 - Slack - water : water - l.HoseM3;
+        return !l.LineIsWet ? -1 : l.IsFull ? l.HoseM3 - Slack - water : water - l.HoseM3;
     }
 
     /// <summary>Moves on the last of the water where an event said that it is used up; whether hoses are full of water now.</summary>
@@ -185,7 +185,7 @@ internal sealed partial class NetworkModel
             else PourInto(at, l.WaterAt, y);
         }
 
-        return l.WaterAt >= 0 && y[l.WaterAt] >= l.HoseM3 - Dry;
+        return _waterFlow[line] < 0 && l.WaterAt >= 0 && y[l.WaterAt] >= l.HoseM3 - Dry;
     }
 
     private void Pour(int from, int node, Span<double> y) => PourInto(from, WaterOf(node), y);

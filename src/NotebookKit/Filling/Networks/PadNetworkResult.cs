@@ -302,7 +302,8 @@ public sealed record PadNetworkResult : Result
         if (unproved.Count > 0) yield return FillingFindings.PadPartsUnproved(unproved);
         foreach (var (line, after) in _trace.FilledAt)
             yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, _model.Lines[line].Beyond is { } way
-                ? Pad.Nodes[way.Node].Name : null, WaterPastHose(Pad.Links[line].From, Pad.Links[line].To), after);
+                ? Pad.Nodes[way.Node].Name : null, WaterPastHose(Pad.Links[line].From, Pad.Links[line].To),
+                _model.Lines[line].HoseM3 > 0, after);
         if (Status != ResultStatus.Completed) yield break;
         foreach (var link in Pad.Links)
         {

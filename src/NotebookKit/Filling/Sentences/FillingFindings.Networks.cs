@@ -102,8 +102,8 @@ internal static partial class FillingFindings
         Finding.Error($"After {Digits.Round(seconds)} s {vessel} passes its rated pressure of {rated}, and the run ends there: lower the "
             + "regulator, shut the valve by the gauge, or fit a relief valve.");
 
-    internal static Finding WaterFillsLine(string link, string? goal, Volume past, double seconds) =>
-        Finding.Error($"After {Digits.Round(seconds)} s water has filled the hose of the line {link}"
+    internal static Finding WaterFillsLine(string link, string? goal, Volume past, bool hasHose, double seconds) =>
+        Finding.Error($"After {Digits.Round(seconds)} s water {(hasHose ? "has filled the hose of" : "fills")} the line {link}"
             + (goal is null ? ", and no way on is open to it." : $" and runs on into {goal}: {past.Show()} by the end of the run.")
             + " Fit a check valve between the hose and the vessel.");
 

@@ -136,6 +136,24 @@ public class PadNetworkWaterTests
     }
 
     [Fact]
+    public void Without_a_hose_water_goes_straight_on_and_closes()
+    {
+        PadNetwork pad = new()
+        {
+            Nodes = [new SupplyNode("supply", 5.BarGauge()), new VesselNode("vessel", PadSamples.Booster) { WaterFraction = 30.Percent(),
+                Start = 20.BarGauge() }],
+            Links = [new("supply", "vessel", [new PassagePart("hole", PadSamples.Small)]) { ToPort = PortPosition.UnderWater }],
+        };
+        var run = pad.Fill(2.Minutes());
+        Tolerance.Relative(0.75, run.WaterPastHose("supply", "vessel").Liters, 2e-6);
+        Assert.Contains(run.Findings, f => f.Message.Contains("water fills the line supply to vessel and runs on into supply",
+            StringComparison.Ordinal));
+        Assert.InRange(run.WaterError, 0, 1e-12);
+        Assert.InRange(run.MassError, 0, 1e-9);
+        Assert.InRange(run.EnergyError, 0, 1e-6);
+    }
+
+    [Fact]
     public void Water_that_runs_back_into_a_cylinder_squeezes_its_gas()
     {
         PadNetwork pad = new()
