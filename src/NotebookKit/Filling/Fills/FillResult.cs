@@ -207,6 +207,7 @@ public sealed record FillResult : Result
             FillingSources.Charging, FillingSources.BlowDown, LawSource,
             .. Fill.Trace is { } trace ? [trace.Source] : Array.Empty<Source>(),
             .. Fill.Heat == FillHeat.Wall ? Fill.WallOrPlain.Sources : [],
+            .. WaterTemperature is null ? Array.Empty<Source>() : [WaterBath.Source],
             .. Fill.Properties == GasProperties.Real ? [Fill.Gas.Real!.Source] : Array.Empty<Source>(),
         ]);
 

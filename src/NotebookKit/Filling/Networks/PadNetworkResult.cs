@@ -216,6 +216,8 @@ public sealed record PadNetworkResult : Result
             FillingSources.Charging, FillingSources.Iso6358, FillingSources.Naca1135, FillingSources.Torricelli,
             .. Pad.Links.SelectMany(l => l.Parts).Select(p => p.Narrowest).OfType<IRestrictor>().Any(WaterPassage.IsUnsourced)
                 && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero) ? [WaterPassage.Unsourced] : Array.Empty<Source>(),
+            .. Pad.Nodes.OfType<VesselNode>().Where(v => v.Heat == FillHeat.Wall).SelectMany(v => v.WallOrPlain.Sources).Distinct(),
+            .. _model.Stores.Any(s => s.FollowsWater) ? [WaterBath.Source] : Array.Empty<Source>(),
         ]);
 
     /// <inheritdoc/>
