@@ -12,8 +12,19 @@ public readonly record struct ValidRange<T>(T Minimum, T Maximum)
 {
     /// <summary>Whether the value is inside; NaN is not.</summary>
     /// <param name="value">Value to test.</param>
-    public bool Contains(T value) =>
-        value is not double.NaN && value.CompareTo(Minimum) >= 0 && value.CompareTo(Maximum) <= 0;
+    public bool Contains(T value)
+    {
+        if (value is double) return value is not double.NaN && value.CompareTo(Minimum) >= 0 && value.CompareTo(Maximum) <= 0;
+        try
+        {
+            return value.CompareTo(Minimum) >= 0 && value.CompareTo(Maximum) <= 0;
+        }
+        catch (ArgumentException)
+        {
+            // A height of air or the sine of an angle has no value for everything that the range's own unit has one for.
+            return false;
+        }
+    }
 
     /// <summary>The value, or an exception that says what, why and the range.</summary>
     /// <param name="value">Value to test.</param>

@@ -31,14 +31,22 @@ public static class QuantityDisplay
     /// <summary>A number and its unit, with a space between but for degrees of an angle, which ISO 80000 sets close.</summary>
     internal static string Join(string number, string unit) => unit.Length == 0 ? number : unit == "°" ? number + unit : $"{number} {unit}";
 
-    /// <summary>The quantity in another unit, for example <c>length.Show(LengthUnit.Inch)</c>.</summary>
+    /// <summary>The quantity in another unit, for example <c>length.Show(LengthUnit.Inch)</c>; as it was written where it has no value
+    /// in that unit.</summary>
     /// <param name="quantity">Quantity to show.</param>
     /// <param name="unit">A unit of the same quantity.</param>
     /// <param name="significant">Significant digits; 1 to 15.</param>
     public static string Show(this IQuantity quantity, Enum unit, int significant = 3)
     {
         ArgumentNullException.ThrowIfNull(quantity);
-        return quantity.ToUnit(unit).Show(significant);
+        try
+        {
+            return quantity.ToUnit(unit).Show(significant);
+        }
+        catch (ArgumentException) when (quantity.Unit.GetType() == unit.GetType())
+        {
+            return quantity.Show(significant);
+        }
     }
 
     // To ask UnitsNet for one symbol makes it set up every quantity that it knows.

@@ -68,11 +68,13 @@ public sealed record SleeveFit(
     /// <summary>Diameter at which the yarns lie at an angle. Source: as the type.</summary>
     /// <param name="braid">The sleeve.</param>
     /// <param name="angle">Angle from the axis; 1° to 90°.</param>
-    /// <exception cref="OutOfRangeException">The angle is out of range.</exception>
+    /// <exception cref="OutOfRangeException">The angle, or the sleeve's own, is out of range.</exception>
     public static Length DiameterAt(Braid braid, Angle angle)
     {
         ArgumentNullException.ThrowIfNull(braid);
         new ValidRange<Angle>(1.Degrees(), 90.Degrees()).Check(angle, "braid angle", "Measure it from the axis.");
+        new ValidRange<Angle>(10.Degrees(), 80.Degrees()).Check(braid.NominalAngle, $"{braid.Name}: nominal angle",
+            "Most biaxial sleeves are 45° at their nominal diameter.");
         return braid.NominalDiameter * Finite.Check(Math.Sin(angle.Radians) / Math.Sin(braid.NominalAngle.Radians),
             "ratio of diameters", "");
     }

@@ -27,12 +27,7 @@ public sealed record Laminate(IReadOnlyList<LaminatePly> Plies)
             if (new ValidRange<Angle>((-90).Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of ply {i + 1}", "Measure it from the axis.")
                 is { } angle)
                 findings.Add(angle);
-            var lamina = ply.Lamina;
-            if (!(lamina.Longitudinal.Pascals > 0 && lamina.Transverse.Pascals > 0 && lamina.Shear.Pascals > 0 && lamina.PoissonRatio >= 0
-                  && lamina.PoissonRatio * lamina.PoissonRatio * lamina.Transverse.Pascals < lamina.Longitudinal.Pascals))
-            {
-                findings.Add(VesselsFindings.PlyStiffnessRefused(i + 1, lamina.ToString()));
-            }
+            if (!ply.Lamina.IsSound) findings.Add(VesselsFindings.PlyStiffnessRefused(i + 1, ply.Lamina.ToString()));
         }
 
         return findings;

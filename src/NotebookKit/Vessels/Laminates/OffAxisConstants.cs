@@ -17,7 +17,8 @@ public sealed record OffAxisConstants(
         double HoopCoupling)
 {
     internal static OffAxisConstants Of(Lamina lamina, Angle angle) =>
-        Of(PlaneStiffness.Of(lamina).Rotated(angle.Radians).Inverse(), lamina.Longitudinal.Pascals);
+        Of(PlaneStiffness.Of(lamina.Checked()).Rotated(Finite.Radians(angle, "angle of the fibres")).Inverse(),
+            lamina.Longitudinal.Pascals);
 
     internal static OffAxisConstants Of(PlaneStiffness compliance, double axialPascals) => new(
         Pressure.FromPascals(Finite.Check(1 / compliance.S11, "modulus of the wall", "Pa")),

@@ -38,7 +38,11 @@ public sealed record PlyStrength(Pressure LongitudinalTension, Pressure Longitud
         $"Xt {Text(LongitudinalTension)}, Xc {Text(LongitudinalCompression)}, Yt {Text(TransverseTension)}, Yc "
             + $"{Text(TransverseCompression)}, S {Text(Shear)}";
 
-    private static string Text(Pressure stress) => stress.ToUnit(PressureUnit.Megapascal).Show();
+    /// <summary>Whether every strength is one: 1 Pa to 10 000 GPa.</summary>
+    internal bool IsSound => Allowed.Contains(LongitudinalTension) && Allowed.Contains(LongitudinalCompression)
+        && Allowed.Contains(TransverseTension) && Allowed.Contains(TransverseCompression) && Allowed.Contains(Shear);
+
+    private static string Text(Pressure stress) => stress.Show(PressureUnit.Megapascal);
 
     private static ValidRange<Pressure> Allowed => new(1.Pascals(), 10_000.Gigapascals());
 

@@ -12,6 +12,6 @@ public sealed record PlyStress(Pressure Longitudinal, Pressure Transverse, Press
 {
     /// <summary>For example "339 MPa along, 2.1 MPa across, 6 MPa shear".</summary>
     public override string ToString() =>
-        $"{Longitudinal.ToUnit(PressureUnit.Megapascal).Show()} along, {Transverse.ToUnit(PressureUnit.Megapascal).Show()} across, "
-            + $"{Shear.ToUnit(PressureUnit.Megapascal).Show()} shear";
+        $"{Longitudinal.Show(PressureUnit.Megapascal)} along, {Transverse.Show(PressureUnit.Megapascal)} across, "
+            + $"{Shear.Show(PressureUnit.Megapascal)} shear";
 }

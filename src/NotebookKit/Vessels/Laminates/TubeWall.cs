@@ -35,10 +35,7 @@ public sealed record TubeWall(Length Radius, IReadOnlyList<TubePly> Plies)
             if (new ValidRange<Angle>(0.Degrees(), 90.Degrees()).Find(ply.Angle, $"angle of {ply.Name}",
                 "Both signs are laid; give the angle from the axis.") is { } angle)
                 findings.Add(angle);
-            var s = ply.Strength;
-            if (!(s.LongitudinalTension.Pascals > 0 && s.LongitudinalCompression.Pascals > 0 && s.TransverseTension.Pascals > 0
-                && s.TransverseCompression.Pascals > 0 && s.Shear.Pascals > 0))
-                findings.Add(VesselsFindings.PlyStrengthRefused(ply.Name, s.ToString()));
+            if (!ply.Strength.IsSound) findings.Add(VesselsFindings.PlyStrengthRefused(ply.Name, ply.Strength.ToString()));
         }
 
         return findings;

@@ -10,8 +10,8 @@ internal static partial class VesselsFindings
 
     internal static Finding PlyStiffnessRefused(int number, string lamina) =>
         Finding.Error(
-            $"stiffness of ply {number} is {lamina}; moduli must be above 0 and ν12² below E1/E2, or the ply would give back more "
-            + "energy than it took.");
+            $"stiffness of ply {number} is {lamina}; moduli must be 1 Pa to 10 000 GPa and ν12² below E1/E2, or the ply would "
+            + "give back more energy than it took. Look at the moduli and their units.");
 
     // Vessels/Laminates/LaminateResponse
     internal static Finding LaminateStrainIsLarge(double mostPercent, double largestPercent) =>
@@ -21,5 +21,6 @@ internal static partial class VesselsFindings
 
     // Vessels/Laminates/TubeWall
     internal static Finding PlyStrengthRefused(string plyName, string s) =>
-        Finding.Error($"strength of {plyName} is {s}; every strength must be above 0.");
+        Finding.Error(
+            $"strength of {plyName} is {s}; every strength must be 1 Pa to 10 000 GPa. Look at the strengths and their units.");
 }
