@@ -65,11 +65,18 @@ internal static class DesignRequest
     /// <summary>Writes what a command makes, whole or not at all.</summary>
     /// <param name="path">Where to.</param>
     /// <param name="text">The text.</param>
-    public static void Keep(string path, string text)
+    public static void Keep(string path, string text) => Keep(path, () => AtomicFile.Write(path, text));
+
+    /// <summary>Writes what a command makes, whole or not at all.</summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="write">Writes it.</param>
+    public static void Keep(string path, Action<Stream> write) => Keep(path, () => AtomicFile.Write(path, write));
+
+    private static void Keep(string path, Action write)
     {
         try
         {
-            AtomicFile.Write(path, text);
+            write();
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using NotebookKit.Numerics.Disks;
 using NotebookKit.Runner.Jupyter;
+using NotebookKit.Runner.Running;
 using NotebookKit.Runner.Workers;
 using Spectre.Console;
 
@@ -31,7 +33,16 @@ internal static class KernelCommand
 
     private static int Add(KernelSpec spec)
     {
-        spec.Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
+        try
+        {
+            spec.Write(typeof(WorkerProgram).Assembly.Location, WorkerProgram.RuntimeHost());
+        }
+        catch (Exception error) when (Disk.IsFault(error))
+        {
+            throw new RequestException($"The kernel can't be registered in {spec.Folder} ({RunFiles.Words(error)}). Make room, look at "
+                + "your rights there, or name another place with --prefix.");
+        }
+
         Say($"{KernelInfo.DisplayName} is registered in {spec.Folder}. Choose it in your notebook front-end.");
         return ExitCodes.Success;
     }

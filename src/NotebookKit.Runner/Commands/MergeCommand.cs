@@ -2,7 +2,6 @@ using System.CommandLine;
 using NotebookKit.Flight.Dispersion;
 using NotebookKit.Interactive;
 using NotebookKit.Runner.Batch;
-using NotebookKit.Runner.Notebooks;
 
 namespace NotebookKit.Runner.Commands;
 
@@ -43,8 +42,8 @@ internal static class MergeCommand
         {
             var text = ResultText.Of(DispersionResult.Merge([shard]));
             var file = Path.Combine(folder, ShardFiles.MergedName(shard.Plan.Fingerprint));
-            AtomicFile.Write(file, shard.Write);
-            AtomicFile.Write(Path.ChangeExtension(file, ".txt"), text);
+            DesignRequest.Keep(file, shard.Write);
+            DesignRequest.Keep(Path.ChangeExtension(file, ".txt"), text);
             Console.Out.Write(text);
             Console.Out.WriteLine($"Merged: {file}");
         }

@@ -2,7 +2,10 @@ using System.CommandLine;
 using System.Text.RegularExpressions;
 using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Numerics;
+using NotebookKit.Numerics.Disks;
 using NotebookKit.Runner.Notebooks;
+using NotebookKit.Runner.Running;
 
 namespace NotebookKit.Runner.Commands;
 
@@ -37,17 +40,35 @@ internal static partial class NewCommand
         if (Directory.Exists(folder) || File.Exists(folder))
             throw new RequestException($"{folder} is there already. Choose another name, or remove the folder first.");
         var design = OwnOf(Design.Read(FileOf(from)), name);
-        foreach (var below in new[] { "vessels", "tests", "logs" }) Directory.CreateDirectory(Path.Combine(folder, below));
-        design.Write(Path.Combine(folder, DesignRequest.InFolder));
-        File.WriteAllText(Path.Combine(folder, "design.schema.json"), DesignSchema.Text);
-        File.WriteAllText(Path.Combine(folder, DesignSchema.DayFileName), DesignSchema.DayText);
-        File.WriteAllText(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
-            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],pieces [-],price [text]\n");
-        File.WriteAllText(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
-        File.WriteAllText(Path.Combine(folder, "day.json"), DayFile(design.Stages.Count));
-        NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);
+        // Whole or not at all: a half folder would be in the way of the next try.
+        var (disk, part) = (WorkRun.Current.Disk, $"{folder}.{Guid.NewGuid():N}.part");
+        try
+        {
+            Fill(part, design, name);
+            disk.MoveFolder(part, folder);
+        }
+        catch (Exception error) when (Disk.IsFault(error) || error is DesignFileException)
+        {
+            throw new RequestException($"{folder} can't be made ({RunFiles.Words(error)}). Make room, look at your rights there, or choose "
+                + $"another place with --in.{(disk.TryDeleteFolder(part) ? "" : $" What lies at {part} can't be deleted now; delete it "
+                + "later.")}");
+        }
+
         Console.Out.WriteLine($"{folder} is ready: edit {DesignRequest.InFolder}, then: check {folder}");
         return ExitCodes.Success;
+    }
+
+    private static void Fill(string folder, Design design, string name)
+    {
+        foreach (var below in new[] { "vessels", "tests", "logs" }) WorkRun.Current.Disk.MakeFolder(Path.Combine(folder, below));
+        design.Write(Path.Combine(folder, DesignRequest.InFolder));
+        AtomicFile.Write(Path.Combine(folder, DesignSchema.FileName), DesignSchema.Text);
+        AtomicFile.Write(Path.Combine(folder, DesignSchema.DayFileName), DesignSchema.DayText);
+        AtomicFile.Write(Path.Combine(folder, "stock.csv"), "# what lies on your shelf; a cell is empty where it doesn't apply\n"
+            + "item [text],kind [text],length [m],width [mm],mass [g],pot life [min],hardener [%],pieces [-],price [text]\n");
+        AtomicFile.Write(Path.Combine(folder, "README.md"), ReadMe(name, design.Stages.Count));
+        AtomicFile.Write(Path.Combine(folder, "day.json"), DayFile(design.Stages.Count));
+        NewNotebook.Write(Path.Combine(folder, $"{FolderOf(name)}.ipynb"), name);
     }
 
     // Tests, weighings, measured materials, gear and pad of another vehicle are no evidence for this one.

@@ -6,6 +6,7 @@ using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Interactive;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
+using NotebookKit.Runner.Notebooks;
 using Spectre.Console;
 
 namespace NotebookKit.Runner.Commands;
@@ -122,26 +123,78 @@ internal static class VesselCommand
             if (record.Verdict == ProofVerdict.Reject)
             {
                 // A vessel that failed its proof is never filled again, whatever it held before.
-                var retired = ServiceFile.Open(place).Append(new Retired("rejected by its proof")
+                var retired = Retire(place, service.Serial, new Retired("rejected by its proof")
                     { At = written, Notes = $"record {record.Fingerprint}" });
-                DesignRequest.Keep(kept, record.ToJson());
                 Say($"Line {retired.Entry.Line} of {place}: {retired.Entry}");
                 SayLabel(service.Serial, retired.Entry.EndMark);
                 throw new RequestException($"The proof of {record.Readings.Serial} was rejected: the vessel is retired. Cut the vessel "
-                    + "up, so that nobody fills it by mistake.");
+                    + $"up, so that nobody fills it by mistake.{Lost(kept, record)}");
             }
 
             var proved = record.ToProvedVessel(stage.Rating);
-            var receipt = ServiceFile.Open(place).Append(new Proved(proved.Day, proved.Held,
+            // The record first: a line is never taken back, and one without its record would prove nothing.
+            DesignRequest.Keep(kept, record.ToJson());
+            var receipt = WriteDown(place, kept, new Proved(proved.Day, proved.Held,
                 stage.Rating.ProofPressure / stage.Rating.WorkingPressure, proved.RuleSet, proved.Fingerprint)
                 { At = written, Tests = stage.TestMarks });
-            DesignRequest.Keep(kept, record.ToJson());
             Say($"Line {receipt.Entry.Line} of {place}: {receipt.Entry}");
             SayLabel(service.Serial, receipt.Entry.EndMark);
             Say($"Record of the proof: {kept}");
             return ExitCodes.Success;
         }));
         return command;
+    }
+
+    // Whatever becomes of the line, whoever reads this has to know that the vessel failed.
+    private static ServiceReceipt Retire(string place, string serial, Retired retired)
+    {
+        try
+        {
+            return ServiceFile.Open(place).Append(retired);
+        }
+        catch (ServiceFileException error)
+        {
+            throw new RequestException($"The proof of {serial} was rejected, and {serial} is not yet retired in its record: "
+                + $"{error.Message} Don't fill the vessel; cut the vessel up.");
+        }
+    }
+
+    private static string Lost(string kept, ProofRecord record)
+    {
+        try
+        {
+            DesignRequest.Keep(kept, record.ToJson());
+            return "";
+        }
+        catch (RequestException error)
+        {
+            return $" The record of the proof isn't kept: {error.Message}";
+        }
+    }
+
+    private static ServiceReceipt WriteDown(string place, string kept, Proved proved)
+    {
+        try
+        {
+            return ServiceFile.Open(place).Append(proved);
+        }
+        catch (Exception error) when (error is ServiceFileException or InvalidDesignException)
+        {
+            if (!MayHold(place, proved)) AtomicFile.TryDelete(kept);
+            throw;
+        }
+    }
+
+    private static bool MayHold(string place, Proved proved)
+    {
+        try
+        {
+            return ServiceFile.Read(place).Events.OfType<Proved>().Any(p => p.Record == proved.Record);
+        }
+        catch (ServiceFileException)
+        {
+            return true;
+        }
     }
 
     private static Command Show()

@@ -55,7 +55,6 @@ internal sealed record KernelSpec(string DataFolder)
     /// path.</param>
     public void Write(string program, string runtime)
     {
-        Directory.CreateDirectory(Folder);
         var starter = OperatingSystem.IsWindows() ? WindowsStarter : ShellStarter;
         AtomicFile.Write(Path.Combine(Folder, starter), OperatingSystem.IsWindows() ? KernelStarter.ForWindows(program, runtime)
             : KernelStarter.ForShell(program, runtime));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using NotebookKit.Numerics;
 
 namespace NotebookKit.Runner.Notebooks;
 
@@ -23,39 +24,16 @@ internal static class AtomicFile
     public static void Write(string path, Action<Stream> write)
     {
         var full = Path.GetFullPath(path);
-        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        var disk = WorkRun.Current.Disk;
+        disk.MakeFolder(Path.GetDirectoryName(full)!);
         // Machines that share a folder may have processes of one number.
-        var part = $"{full}.{Environment.MachineName}.{Environment.ProcessId}{PartMark}";
-        try
-        {
-            using (var stream = File.Create(part)) write(stream);
-            File.Move(part, full, overwrite: true);
-        }
-        finally
-        {
-            TryDelete(part);
-        }
+        disk.Put(full, $"{full}.{Environment.MachineName}.{Environment.ProcessId}{PartMark}", write, overwrite: true);
     }
 
     /// <summary>Deletes a file where that is possible.</summary>
     /// <param name="path">File.</param>
     /// <returns>Whether it is gone, or never was there.</returns>
-    public static bool TryDelete(string path)
-    {
-        try
-        {
-            File.Delete(path);
-            return true;
-        }
-        catch (DirectoryNotFoundException)
-        {
-            return true;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return !File.Exists(path);
-        }
-    }
+    public static bool TryDelete(string path) => WorkRun.Current.Disk.TryDelete(path);
 
     /// <summary>Deletes the half files that killed processes left below a folder. What a running process of this machine writes stays, and
     /// so does what another machine has touched within a day.</summary>

@@ -54,7 +54,7 @@ internal static class NewNotebook
             ["nbformat"] = 4,
             ["nbformat_minor"] = 5,
         };
-        File.WriteAllText(path, notebook.ToJsonString(new() { WriteIndented = true }) + "\n");
+        AtomicFile.Write(path, notebook.ToJsonString(new() { WriteIndented = true }) + "\n");
     }
 
     private static JsonObject Cell(int number, bool isCode, string text)

@@ -1,3 +1,4 @@
+using NotebookKit.Numerics;
 using NotebookKit.Record;
 using NotebookKit.Runner.Notebooks;
 
@@ -67,6 +68,6 @@ internal sealed record LastRecords(IReadOnlyList<DesignRecord> Records, string N
 
         if (!Directory.Exists(folder)) return;
         foreach (var file in Directory.GetFiles(folder, "*" + Ending))
-            if (!names.Contains(Path.GetFileNameWithoutExtension(file))) File.Delete(file);
+            if (!names.Contains(Path.GetFileNameWithoutExtension(file))) WorkRun.Current.Disk.Delete(file);
     }
 }

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using NotebookKit.Charts;
 using NotebookKit.Flight.Dispersion;
+using NotebookKit.Numerics;
 using NotebookKit.Runner.Batch;
 using NotebookKit.Runner.Engine;
 using NotebookKit.Runner.Notebooks;
@@ -147,7 +148,7 @@ internal sealed class NotebookRunner(RunOptions options, IRunDisplay display)
     // A part left by an earlier run, of a notebook that has changed since, would pass for one of this run.
     private void DeleteShards(string name, ShardNumber part)
     {
-        foreach (var file in ShardFiles.Of(options.ShardFolder(name), part)) File.Delete(file);
+        foreach (var file in ShardFiles.Of(options.ShardFolder(name), part)) WorkRun.Current.Disk.Delete(file);
     }
 
     // An old page of a notebook that can't be read any more would pass for a fresh one.

@@ -6,6 +6,7 @@ using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Filling.Vents;
 using NotebookKit.Logs;
+using NotebookKit.Numerics.Disks;
 using NotebookKit.Provenance;
 using NotebookKit.Record.Givens;
 using NotebookKit.Runner.Notebooks;
@@ -72,7 +73,6 @@ internal static class SheetFolder
     /// <returns>The files.</returns>
     public static IReadOnlyList<string> Write(Design design, StockList? stock, string folder, SheetContent? card = null)
     {
-        Directory.CreateDirectory(folder);
         ShelfItem[] shelf = [.. stock?.Items.Select(i => i.ToShelf()) ?? []];
         var standOff = design.Site is not { } site ? null : Try(() => design.Stages.Count == 1 ? design.Vehicle.StandOff(site)
             : design.TwoStageVehicle.StandOff(site));
@@ -81,20 +81,41 @@ internal static class SheetFolder
         var slowest = stages.Select(s => s.Vent).OfType<VentResult>().MaxBy(v => v.WorstState);
         var flight = card is null ? Own(design, standOff, slowest) : card with { Sections = [.. card.Sections.Select(s =>
             s.Heading == Misfire && slowest is { } v ? s with { Rules = SheetRules.Misfire(v.WorstState) } : s)] };
-        AtomicFile.Write(Path.Combine(folder, Files[0].File), SheetPage.Write(flight, Files));
-        AtomicFile.Write(Path.Combine(folder, Files[1].File), SheetPage.Write(
-            Joined($"Proof sheet, {design.Name}", "proof sheet", stages, s => s.Proof),
-            Files, [.. stages.Where(s => s.Proof is not null).Select(s => s.Proof!.Plan.Draw())]));
-        AtomicFile.Write(Path.Combine(folder, Files[2].File), SheetPage.Write(
-            Joined($"Pad sheet, {design.Name}", "pad sheet", stages, s => s.Pad),
-            Files, [.. stages.Where(s => s.Pad is not null).Select(s => s.Pad!.Plumbing.Draw())]));
         List<TemplateSheet> templates = [.. stages.Select(s => s.Templates).OfType<TemplateSheet>()];
-        AtomicFile.Write(Path.Combine(folder, Files[3].File), templates.Count > 0
-            ? TemplatePages.Write($"Templates, {design.Name}", templates, Files)
-            : SheetPage.Write(Joined<ShoppingSheet>($"Templates, {design.Name}", "templates", stages, _ => null), Files));
-        AtomicFile.Write(Path.Combine(folder, Files[4].File), SheetPage.Write(
-            Joined($"Cutting, resin and shopping list, {design.Name}", "shopping list", stages, s => s.Shopping), Files));
-        return [.. Files.Select(f => Path.Combine(folder, f.File))];
+        string[] pages =
+        [
+            SheetPage.Write(flight, Files),
+            SheetPage.Write(Joined($"Proof sheet, {design.Name}", "proof sheet", stages, s => s.Proof),
+                Files, [.. stages.Where(s => s.Proof is not null).Select(s => s.Proof!.Plan.Draw())]),
+            SheetPage.Write(Joined($"Pad sheet, {design.Name}", "pad sheet", stages, s => s.Pad),
+                Files, [.. stages.Where(s => s.Pad is not null).Select(s => s.Pad!.Plumbing.Draw())]),
+            templates.Count > 0 ? TemplatePages.Write($"Templates, {design.Name}", templates, Files)
+                : SheetPage.Write(Joined<ShoppingSheet>($"Templates, {design.Name}", "templates", stages, _ => null), Files),
+            SheetPage.Write(Joined($"Cutting, resin and shopping list, {design.Name}", "shopping list", stages, s => s.Shopping), Files),
+        ];
+        return Put(folder, pages);
+    }
+
+    // A sheet of another state of the design beside the new ones would pass for one of them.
+    private static List<string> Put(string folder, string[] pages)
+    {
+        List<string> places = [.. Files.Select(f => Path.Combine(folder, f.File))];
+        for (var i = 0; i < places.Count; i++)
+        {
+            try
+            {
+                AtomicFile.Write(places[i], pages[i]);
+            }
+            catch (Exception error) when (Disk.IsFault(error))
+            {
+                var old = places.Skip(i).Where(p => !AtomicFile.TryDelete(p)).Select(p => Path.GetFileName(p)).ToList();
+                throw new IOException($"{places[i]} can't be written ({RunFiles.Words(error)}), so the sheets in {folder} aren't complete. "
+                    + "Make room, close what holds the file, and write the sheets again."
+                    + (old.Count > 0 ? $" Of earlier sheets are {string.Join(", ", old)}." : ""), error);
+            }
+        }
+
+        return places;
     }
 
     /// <summary>The stock list of a folder of designs: in it, or in the demo data beside it; none where there is none.</summary>

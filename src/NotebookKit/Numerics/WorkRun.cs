@@ -1,3 +1,5 @@
+using NotebookKit.Numerics.Disks;
+
 namespace NotebookKit.Numerics;
 
 /// <summary>
@@ -16,8 +18,9 @@ public sealed class WorkRun : IDisposable
     private readonly Action? _looked;
     private readonly CancellationTokenSource? _either;
 
-    private WorkRun(WorkRun? outer, Action? looked, IProgress<WorkDone>? listener, CancellationToken stop)
+    private WorkRun(WorkRun? outer, Action? looked, IProgress<WorkDone>? listener, CancellationToken stop, Disk? disk = null)
     {
+        Disk = disk ?? outer?.Disk ?? Disk.Machine;
         _outer = outer;
         _listener = listener ?? outer?._listener;
         _looked = looked ?? outer?._looked;
@@ -31,6 +34,9 @@ public sealed class WorkRun : IDisposable
 
     /// <summary>Cancelled when the computation is to stop.</summary>
     public CancellationToken Stop { get; }
+
+    /// <summary>What the run's files are written with.</summary>
+    internal Disk Disk { get; }
 
     /// <summary>
     /// Begins a run; it ends when it is disposed of, and the one around it goes on. Inside another, both can stop what is computed, and the
@@ -66,6 +72,9 @@ public sealed class WorkRun : IDisposable
 
     /// <summary>Begins a run that calls back at every look, from any thread: that shows where a computation looks.</summary>
     internal static WorkRun Watch(Action looked, CancellationToken stop = default) => Enter(new(Innermost.Value, looked, null, stop));
+
+    /// <summary>Begins a run whose files are written with another disk: that shows what is left where one fails.</summary>
+    internal static WorkRun WriteWith(Disk disk) => Enter(new(Innermost.Value, null, null, default, disk));
 
     private static WorkRun Enter(WorkRun run)
     {

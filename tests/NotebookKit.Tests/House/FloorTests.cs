@@ -80,11 +80,12 @@ public class FloorTests
         ["Clearance"] = ["Service", "Learned", "Cards", "Designs"],
 
         ["Numerics.Bits"] = [],
+        ["Numerics.Disks"] = [],
         ["Numerics.Functions"] = [],
         ["Launching.Heating"] = [],
         ["Launching"] = [],
 
-        ["Numerics"] = ["Bits"],
+        ["Numerics"] = ["Bits", "Disks"],
         ["Numerics.Fits"] = [""],
         ["Numerics.Ode"] = [""],
         ["Numerics.Space"] = [],

@@ -1,4 +1,6 @@
 using System.Globalization;
+using NotebookKit.Numerics;
+using NotebookKit.Numerics.Disks;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Clearance.Service;
@@ -50,23 +52,17 @@ public sealed class ServiceFile
             "Service record", [.. new[] { ServiceText.Find(vessel, "vessel", LongestName),
                 ServiceText.Find(serial, "serial", LongestName) }.OfType<Finding>()]);
         // Whole or not at all: written beside it, then put in its place.
-        var part = $"{path}.{Guid.NewGuid():N}.part";
         try
         {
-            using (var stream = new FileStream(part, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0))
-            {
-                stream.Write([.. ServiceLine.Header(vessel, serial), (byte)'\n']);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(part, path, overwrite: false);
+            WorkRun.Current.Disk.Put(path, $"{path}.{Guid.NewGuid():N}.part",
+                stream => stream.Write([.. ServiceLine.Header(vessel, serial), (byte)'\n']), overwrite: false);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (Disk.IsFault(error))
         {
-            if (File.Exists(part)) File.Delete(part);
             throw new ServiceFileException(
                 File.Exists(path) ? $"{path} is there already; a record is never begun anew over another. Choose another name."
-                    : $"{path} can't be written: {error.Message}", error);
+                    : $"{path} can't be written ({error.Message.TrimEnd('.')}). Make room, look at your rights there, or choose another "
+                        + "folder.", error);
         }
 
         return new(path, vessel, serial, clock);
@@ -133,28 +129,30 @@ public sealed class ServiceFile
             cut == 0 ? [] : [ClearanceFindings.LastLineWasCutOff(cut)]);
     }
 
-    private void Write(FileStream stream, long from, byte[] bytes)
+    private void Write(Stream stream, long from, byte[] bytes)
     {
         try
         {
             if (stream.Length > from) stream.SetLength(from);
             stream.Position = from;
             stream.Write(bytes);
-            stream.Flush(flushToDisk: true);
+            WorkRun.Current.Disk.Flush(stream);
         }
-        catch (IOException error)
+        catch (Exception error) when (Disk.IsFault(error))
         {
             try
             {
                 stream.SetLength(from);
             }
-            catch (IOException)
+            catch (Exception e) when (Disk.IsFault(e))
             {
-                // What stays is a line that was cut off; the next to read it says so.
+                // A line that was cut off, or the whole one: which can't be told here, and it must not be written twice.
+                throw new ServiceFileException($"Whether the event was written to {Location} can't be told ({error.Message.TrimEnd('.')}). "
+                    + "Repair the disk, look at the record, and write the event again only where it isn't the last line.", error);
             }
 
-            throw new ServiceFileException($"The event wasn't written to {Location}: {error.Message} Make room, or repair the disk, and "
-                + "write it again.", error);
+            throw new ServiceFileException($"The event wasn't written to {Location} ({error.Message.TrimEnd('.')}). Make room, or repair "
+                + "the disk, and write the event again.", error);
         }
     }
 
@@ -188,7 +186,7 @@ public sealed class ServiceFile
 
     private static string Day(DateTimeOffset at) => at.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static ReadOnlyMemory<byte> All(FileStream stream, string path)
+    private static ReadOnlyMemory<byte> All(Stream stream, string path)
     {
         if (stream.Length > LargestFile) throw new ServiceFileException($"{path} has {stream.Length >> 20} MiB; a service record has at "
             + $"most {LargestFile >> 20}. Look whether it is the right file.");
@@ -198,13 +196,13 @@ public sealed class ServiceFile
     }
 
     // The file itself is the lock: the system lets go of it when its holder ends, however that ends.
-    private static FileStream Locked(string path, FileAccess access, FileShare share)
+    private static Stream Locked(string path, FileAccess access, FileShare share)
     {
         for (var tries = 1; ; tries++)
         {
             try
             {
-                return new FileStream(path, FileMode.Open, access, share, bufferSize: 0);
+                return WorkRun.Current.Disk.Open(path, access, share);
             }
             catch (Exception error) when (error is FileNotFoundException or DirectoryNotFoundException or ArgumentException)
             {
@@ -223,7 +221,8 @@ public sealed class ServiceFile
             }
             catch (IOException error)
             {
-                throw new ServiceFileException($"{path} can't be opened: {error.Message}", error);
+                throw new ServiceFileException($"{path} can't be opened ({error.Message.TrimEnd('.')}). Look whether its disk is there and "
+                    + "sound.", error);
             }
         }
     }

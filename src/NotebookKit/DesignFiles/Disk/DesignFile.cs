@@ -1,6 +1,7 @@
 using System.Text;
 using NotebookKit.DesignFiles.Shapes;
 using NotebookKit.DesignFiles.Trees;
+using NotebookKit.Numerics;
 
 namespace NotebookKit.DesignFiles.Disk;
 
@@ -47,17 +48,14 @@ internal static class DesignFile
     /// <exception cref="DesignFileException">The file can't be written.</exception>
     public static void Replace(string path, string text)
     {
-        string? beside = null;
         try
         {
             if (Directory.Exists(path)) throw new IOException("it is a folder");
-            beside = $"{path}.{Guid.NewGuid():N}.part";
-            File.WriteAllText(beside, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-            File.Move(beside, path, overwrite: true);
+            WorkRun.Current.Disk.Put(path, $"{path}.{Guid.NewGuid():N}.part",
+                stream => stream.Write(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text)), overwrite: true);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            if (beside is not null && File.Exists(beside)) File.Delete(beside);
             throw CannotOpen(path, error);
         }
     }
