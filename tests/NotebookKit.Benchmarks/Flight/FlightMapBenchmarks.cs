@@ -7,6 +7,10 @@ namespace NotebookKit.Benchmarks.Flight;
 [MemoryDiagnoser]
 public class FlightMapBenchmarks
 {
+    /// <summary>A map of so many cells along each side.</summary>
+    public static FlightMapResult Map(int points) => new FlightMap(new FlightMapBenchmarks()._flight,
+        MapAxis.WaterFraction(2.Percent(), 70.Percent(), points), MapAxis.Throat(6.Millimetres(), 24.Millimetres(), points)).Compute();
+
     private readonly VerticalFlight _flight = new(
         new Charge(new Chamber(2.5.Litres(), 95.Millimetres(), 40.BarGauge()), 32.Percent(), 35.BarGauge(), 293.15.Kelvins()),
         new Nozzle(13.Millimetres()), 1.05.Kilograms(), DragCurve.Constant(0.33, 95.Millimetres()), LaunchSite.SeaLevel);

@@ -31,6 +31,15 @@ public class PartEvidenceBenchmarks
         ];
     }
 
+    /// <summary>What is believed of eight parts after so many tests.</summary>
+    public static object Learned(int tests)
+    {
+        var parts = new PartEvidenceBenchmarks()._parts;
+        return PartEvidence.Of([.. Enumerable.Range(0, tests).Select(i => i % 2 == 0
+            ? (PartTest)new PartBurst($"{i}", (110 + (i % 10)).BarGauge(), $"part {i / 2 % 5}", parts)
+            : new PartHeld($"{i}", 90.BarGauge(), parts))]).Learn(parts);
+    }
+
     /// <summary>Eight parts, ten tests.</summary>
     [Benchmark]
     public double Eight_parts_learned() => _evidence.Learn(_parts).BBasis.Bar;

@@ -75,6 +75,9 @@ public class VesselBenchmarks
     [Benchmark]
     public double Twenty_thousand_bursts() => _vessel.SampleBursts().BBasis.Bar;
 
+    /// <summary>So many sampled vessels.</summary>
+    public static object Sampled(int samples) => new VesselBenchmarks()._vessel.SampleBursts(samples);
+
     /// <summary>Two hundred and nine layups, rated and weighed.</summary>
     [Benchmark]
     public int Two_hundred_layups() => _search.Run().Choices.Count;

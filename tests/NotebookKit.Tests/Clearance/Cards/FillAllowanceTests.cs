@@ -81,6 +81,51 @@ public class FillAllowanceTests
             && f.Message.Contains("set no time at pressure", StringComparison.Ordinal));
     }
 
+    // Held over 1.5 × 1.05 = 1.575: a proof planned for 28 bar allows no 34 bar, and a line that says less was held allows less again.
+    [Fact]
+    public void The_lowest_of_rating_proof_and_last_line_of_the_record_allows()
+    {
+        var weak = Recorded(Rated, "T-1", plan: p => p with { WorkingPressure = 28.BarGauge() }).ToProvedVessel(Rated);
+        var status = InService(weak).StatusOn(FlightDay, LifeLimits.Club);
+        var byProof = FillAllowance.Of(weak, status, 5.Celsius(), NearlyDry);
+        Tolerance.Relative(weak.Held.Bar / 1.575, byProof.Pressure.Bar, 1e-9);
+        Assert.InRange(byProof.Pressure.Bar, 28, 28.5);
+        var events = Usual(TheProved);
+        events[1] = new Proved(TheProved.Day, 47.25.BarGauge(), 1.575, TheProved.RuleSet, TheProved.Fingerprint) { At = At(TheProved.Day) };
+        var less = ServiceOf(TheProved.Vessel, TheProved.Serial, [.. events, Sound(FlightDay)]).StatusOn(FlightDay, LifeLimits.Club);
+        var byLine = FillAllowance.Of(TheProved, less, 5.Celsius(), NearlyDry);
+        Assert.Equal("the last proof in the service record", byLine.SetBy);
+        Tolerance.Relative(30, byLine.Pressure.Bar, 1e-9);
+        // Heat takes from the lowest of them.
+        var warm = FillAllowance.Of(TheProved, less, 35.Celsius(), NearlyDry);
+        Tolerance.Relative(30 * warm.Heat!.Retention, warm.Pressure.Bar, 1e-9);
+        Assert.True(warm.Heat.Retention < 1);
+    }
+
+    // Whatever the resin loses counts, a twentieth as a half: 34 bar times what is kept.
+    [Fact]
+    public void A_little_heat_takes_a_little_pressure()
+    {
+        var least = Enumerable.Range(10, 40).Select(c => FillAllowance.Of(TheProved, Status, ((double)c).Celsius(), NearlyDry))
+            .First(a => a.Heat!.Retention < 0.999);
+        Assert.InRange(least.Heat!.Retention, 0.95, 0.999);
+        Tolerance.Relative(34 * least.Heat.Retention, least.Pressure.Bar, 1e-3);
+        Assert.True(least.Pressure < TheProved.Allowed);
+    }
+
+    // Limits of one's own that are stricter ground; looser ones don't lift the club's.
+    [Fact]
+    public void The_stricter_of_two_limits_of_life_is_shown_on_the_card()
+    {
+        var strict = LifeLimits.Club with { Name = "own limits", MonthsOfLife = new(1, Source.CommonPractice("a month, for the test")) };
+        var card = CardOf(Whole with { Life = strict });
+        Assert.False(card.IsGo);
+        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error
+            && f.Message.Contains("The vessel's life ended on 2026-04-01", StringComparison.Ordinal));
+        var loose = LifeLimits.Club with { Name = "loose limits", MonthsOfLife = new(600, Source.CommonPractice("fifty years")) };
+        Assert.True(CardOf(Whole with { Life = loose }).IsGo);
+    }
+
     [Fact]
     public void A_vessel_at_its_time_at_pressure_is_grounded()
     {
