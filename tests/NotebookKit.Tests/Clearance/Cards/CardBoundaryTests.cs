@@ -72,6 +72,21 @@ public class CardBoundaryTests
         Tolerance.Relative(13453.7 + SampleVehicles.Booster.StandOff(SampleVehicles.Calm).Blast.Energy.Joules, both.Joules, 1e-4);
     }
 
+    // The gear is as strong as its anchor here: a fiftieth below the opening's load is refused, a fiftieth above it isn't.
+    [Theory]
+    [InlineData(0.98, true)]
+    [InlineData(1.02, false)]
+    public void Gear_below_the_opening_load_is_refused(double share, bool isRefused)
+    {
+        const string Words = "the canopy opens with ";
+        var weak = Gear(TestVehicle, 1);
+        var said = CardOf(Whole with { Recovery = weak }).Findings.Single(f => f.Message.StartsWith(Words, StringComparison.Ordinal));
+        var load = double.Parse(said.Message[Words.Length..].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        var gear = Gear(TestVehicle, share * load / weak.AllowedLoad.Newtons);
+        Tolerance.Relative(share * load, gear.AllowedLoad.Newtons, 1e-9);
+        Assert.Equal(isRefused, Says(CardOf(Whole with { Recovery = gear }).Findings, Words));
+    }
+
     private static bool Says(IEnumerable<Finding> findings, string sentence) => findings.Any(f => f.Severity == FindingSeverity.Error
         && f.Message.Contains(sentence, StringComparison.Ordinal));
 }

@@ -33,6 +33,28 @@ public class VentThroughWaterTests
         Tolerance.Relative(50.1640333, result.SlowestGasAlone.Seconds, 1e-6);
     }
 
+    // The vent is said to lie above the water; a vessel that fell over has all of it at the vent, by the same sums as above.
+    [Fact]
+    public void What_people_wait_for_is_twice_the_time_of_a_vessel_that_fell_over()
+    {
+        var result = (Bounds with { Port = PortPosition.AboveWater }).Run();
+        Assert.Null(result.WaterFirst);
+        Tolerance.Relative(50.1640333, result.Slowest.Seconds, 1e-6);
+        Tolerance.Relative(22.0804809 + 68.0031318, result.WorstState.Seconds, 1e-6);
+        Assert.Equal("180 s", result.Lines.Single(l => l.Name == "Minimum wait").Value);
+    }
+
+    [Fact]
+    public void The_coldest_gas_is_the_coldest_of_all_ways()
+    {
+        var wet = Bounds.Run();
+        Assert.Equal(Math.Min(wet.WaterFirst!.ColdestGas.DegreesCelsius, wet.Adiabatic.Temperature.Values.Min()),
+            wet.ColdestGas.DegreesCelsius, 9);
+        var warm = Abort.Run();
+        Assert.Equal(Math.Min(warm.WaterFirst!.ColdestGas.DegreesCelsius, warm.WithWall!.Temperature.Values.Min()),
+            warm.ColdestGas.DegreesCelsius, 9);
+    }
+
     [Fact]
     public void The_longer_time_is_shown_in_its_parts_and_warned_of()
     {

@@ -77,6 +77,21 @@ public class RailExitTests
         Frame.LeaveRail(20.MetresPerSecond(), wind.MetresPerSecond(), 0.Grams(), 0.Grams()).Findings.Any(f =>
             f.Message.Contains("four times is required", StringComparison.Ordinal)));
 
+    // Half a calibre in still air, and more than one at fifteen degrees, where a bare body's lift lies near its middle: no wind is allowed.
+    [Fact]
+    public void A_margin_below_one_in_still_air_allows_no_wind_whatever_the_angle_brings()
+    {
+        var bare = Frame with { Body = Frame.Body with { Fins = [] } };
+        var dry = bare.Loaded(Mass.Zero, Mass.Zero);
+        var target = bare.Body.NormalForce(0).CentreOfPressure.Meters - 0.06 * 0.5;
+        var nose = dry.MassKg * (dry.CentreM - target) / (target - 0.001);
+        var heavy = bare with { MassBudget = bare.MassBudget.With(new MassPart("Nose", nose.Kilograms(), 1.Millimetres())) };
+        var result = heavy.LeaveRail(20.MetresPerSecond(), (20 * Math.Tan(15 * Math.PI / 180)).MetresPerSecond(), Mass.Zero, Mass.Zero);
+        Tolerance.Absolute(0.5, result.MarginAtZero, 1e-6);
+        Assert.True(result.MarginAtAngle > 1);
+        Assert.Equal(0, result.WindLimit.MetersPerSecond);
+    }
+
     // A mass at the tail that leaves the wanted margin, by moments.
     [Theory]
     [InlineData(-0.5, "unstable as it leaves the rail")]
