@@ -40,7 +40,7 @@ public class HoldFinderTests
     public void A_step_is_looked_for_behind_the_one_before()
     {
         var (seconds, bar) = Stays((40, 60), (50, 5), (60, 120), (50, 5), (40, 300));
-        var found = HoldFinder.Rows([Step(40, 60), Step(60, 120), Step(40, 300)], 1, seconds, bar, 0.1);
+        var found = HoldFinder.Rows([Step(40, 60), Step(60, 120), Step(40, 100)], 1, seconds, bar, 0.1);
         Assert.Equal((0, 59), (found[0]!.Value.First, found[0]!.Value.Last));
         Assert.Equal((65, 184), (found[1]!.Value.First, found[1]!.Value.Last));
         Assert.Equal((190, 489), (found[2]!.Value.First, found[2]!.Value.Last));
