@@ -12,7 +12,8 @@ public class HoldFinderTests
         Wall = new WallExpansion(1.2.Percent(), 60.BarGauge(), NotebookKit.Provenance.Source.CommonPractice("test")),
     };
 
-    private static ProofStep Step(double bar, double seconds) => new(bar.BarGauge(), seconds.Seconds(), Volume.Zero, Volume.Zero, Volume.Zero);
+    private static ProofStep Step(double bar, double seconds) =>
+        new(bar.BarGauge(), seconds.Seconds(), Volume.Zero, Volume.Zero, Volume.Zero);
 
     private static (double[] Seconds, double[] Bar) Stays(params (double Bar, int Seconds)[] stays)
     {

@@ -3,7 +3,8 @@ using NotebookKit.Quantities;
 
 namespace NotebookKit.Tests.Proofing.Records;
 
-/// <summary>Where advice at the bench turns, tried on either side: a proof at 90 bar for 60, 4.5 L, a gauge that may be off by 0.1 bar.</summary>
+/// <summary>Where advice at the bench turns, tried on either side: a proof at 90 bar for 60, 4.5 L, a gauge that may be off by
+/// 0.1 bar.</summary>
 public class StepBoundaryTests
 {
     private static readonly ProofPlan Plan = new Proof

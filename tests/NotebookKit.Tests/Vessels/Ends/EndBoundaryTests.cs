@@ -110,7 +110,7 @@ public class EndBoundaryTests
     [InlineData(5.1, true, false)]
     [InlineData(24.9, true, false)]
     [InlineData(25.1, false, true)]
-    public void A_hole_is_called_wide_from_half_the_shells_length_on_and_too_wide_from_half_the_dome(double hole, bool isWide, bool isTooWide)
+    public void A_hole_is_called_wide_from_half_the_shells_length_on(double hole, bool isWide, bool isTooWide)
     {
         var rim = new RimAtOpening(50.Millimetres(), 2.Millimetres(), hole.Millimetres(), 200.Megapascals(), 0.3);
         Assert.Equal(isTooWide, rim.Allows().Pressure is null);

@@ -18,7 +18,8 @@ public class SharedEndTests
 
     private static BurstPrediction Burst(VesselEnd end) => (Samples.Trainer with { ForwardEnd = end }).Burst();
 
-    private static GaugePressure Part(BurstPrediction burst, string name) => burst.Parts.Single(p => p.Name == $"forward end, {name}").Burst;
+    private static GaugePressure Part(BurstPrediction burst, string name) =>
+        burst.Parts.Single(p => p.Name == $"forward end, {name}").Burst;
 
     // Two springs side by side share the thrust; the bond lets go at B/s where it takes s of it, the sleeve tears at S/(1 − s), and
     // neither end holds less than its stronger part alone.
@@ -30,7 +31,8 @@ public class SharedEndTests
     {
         var sleeve = new CarriedSleeve { Neck = 54.Millimetres(), IsTiedOff = true, Delivers = delivers.Percent() };
         var both = Burst(new(Dome, Plug(overlap), sleeve));
-        double bond = Part(Burst(new(Dome, Plug(overlap))), "bonded plug").Bar, torn = Part(Burst(new(Dome, sleeve)), "sleeve carried over").Bar;
+        double bond = Part(Burst(new(Dome, Plug(overlap))), "bonded plug").Bar,
+            torn = Part(Burst(new(Dome, sleeve)), "sleeve carried over").Bar;
         var share = bond / both.Leak!.Burst.Bar;
         Assert.InRange(share, 0.001, 0.999);
         Tolerance.Relative(Math.Max(Math.Max(bond, torn), Math.Min(bond / share, torn / (1 - share))),
