@@ -147,7 +147,8 @@ internal static class RatingKeys
     }
 
     /// <summary>Mark of the vessel that stands at a path of a design, as far as it was read.</summary>
-    internal static string OwnMark(Reading run, string within) => run.Once($"mark of {within}", () => VesselMark.Of(run.Givens, within))!;
+    internal static string OwnMark(Reading run, string within) =>
+        run.Once($"mark of {within}", () => VesselMark.Of(run.Givens, within, run.Library))!;
 
     private static VesselTested? Tested(TreeNode draft, Values v, string stage)
     {
@@ -157,7 +158,7 @@ internal static class RatingKeys
         var right = VesselKeys.Vessel.TryRead(whole, new(beside, path, "vessel tested", ""), out var made);
         // What is wrong with the design's own vessel is said there.
         v.Spot.Run.TakeMistakes(beside);
-        return right ? new(made, VesselMark.Of(beside.Givens, $"{path}.")) : null;
+        return right ? new(made, VesselMark.Of(beside.Givens, $"{path}.", beside.Library)) : null;
     }
 
     private static string NameOf(PressureVessel vessel, string id) => $"{vessel.Name}, {id}";
