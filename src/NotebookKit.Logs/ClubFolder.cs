@@ -5,6 +5,7 @@ using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
+using NotebookKit.Quantities;
 
 namespace NotebookKit.Logs;
 
@@ -18,6 +19,9 @@ public sealed record ClubFolder
 {
     private const string DesignName = "design.json", StockName = "stock.csv", Mapping = ".columns.json", Service = ".service.jsonl",
         ProofEnding = ".proof.json", DayName = "day.json";
+
+    // A gauge's psi read as bar is 14.5 times too much; no rig is meant to go to twice its plan. Common practice, no source.
+    private const double MostOverPlan = 2;
 
     private ClubFolder(string folder, Design design) => (Folder, Design) = (folder, design);
 
@@ -61,8 +65,8 @@ public sealed record ClubFolder
     {
         ArgumentException.ThrowIfNullOrEmpty(folder);
         var design = Design.Read(Path.Combine(folder, DesignName)).WithTests(Path.Combine(folder, "tests"));
-        string[] tests = design.Stages.Count == 1 ? Files(folder, "tests", ".json")
-            : [.. Files(folder, "tests/booster", ".json"), .. Files(folder, "tests/sustainer", ".json")];
+        string[] tests = design.Stages.Count == 1 ? TestsIn(folder, "tests")
+            : [.. TestsIn(folder, "tests/booster"), .. TestsIn(folder, "tests/sustainer")];
         string[] vessels = Files(folder, "vessels", Service), logs = Files(folder, "logs", ".csv");
         string[] proofs = Files(folder, "vessels", ProofEnding);
         var stock = Path.Combine(folder, StockName);
@@ -115,7 +119,7 @@ public sealed record ClubFolder
     // A test that lies there and isn't read may be the one that speaks against the vessel.
     private List<Finding> UnreadTests()
     {
-        var unread = Unused.Where(f => f.StartsWith("tests/", StringComparison.Ordinal)).ToList();
+        var unread = Unused.Where(f => f.StartsWith("tests/", StringComparison.OrdinalIgnoreCase)).ToList();
         return unread.Count == 0 ? [] : [Finding.Error($"{string.Join(", ", unread)} in the folder of tests "
             + $"{(unread.Count == 1 ? "is" : "are")} not read as a test. Make each a test, a file that ends with .json, or take it "
             + "out of the folder with a reason.")];
@@ -140,15 +144,35 @@ public sealed record ClubFolder
         if (log.Day is { } stamped && stamped != on)
             throw Refused(log, FormattableString.Invariant($"the log is of {stamped:yyyy-MM-dd}, and {on:yyyy-MM-dd} was asked for.")
                 + " A proof keeps its day.");
-        if (Proofs.FirstOrDefault(p => p.Readings.Pressure.Values.SequenceEqual(log.Pressure.Values)
-            && p.Readings.Time.Values.SequenceEqual(log.Time.Values)) is { } known)
-            throw Refused(log, $"its readings are those of the proof of {known.Readings.Serial} that is written down already. One proof is "
-                + "one record.");
+        ThrowIfKnown(log);
+        if (Vessels.FirstOrDefault(v => Same(v.Serial, own) && v.Events.Any(e => e is Retired)) is { } gone)
+            throw Refused(log, $"{gone.Vessel} {gone.Serial} is retired by its service record, and a retired vessel isn't proved again. "
+                + "Nothing is written. Check the serial; cut the retired vessel up, so that nobody fills it.");
         var stage = StageOf(own);
+        var (highest, planned) = (log.Pressure.Values.Max().BarGauge(), stage.Proof.ProofPressure);
+        if (highest.Pascals > MostOverPlan * planned.Pascals)
+            throw Refused(log, $"the highest reading is {highest}, {Digits.Round(highest.Pascals / planned.Pascals)} times the "
+                + $"planned proof of {planned}; is the column in psi? Correct the unit and judge the log again: nothing is written.");
         return (log.ToReadings(stage.Proof) with
         {
             Serial = own, Day = on, Vessel = log.Vessel ?? stage.Name, MadeAs = stage.Mark,
         }).Judge();
+    }
+
+    private void ThrowIfKnown(GaugeLog log)
+    {
+        SameReadings.Readings own = new(log.Time, log.Pressure, log.Temperature, log.Expansion);
+        foreach (var known in Proofs.Select(p => p.Readings))
+        {
+            var isWhole = known.Pressure.Values.SequenceEqual(log.Pressure.Values)
+                && known.Time.Values.SequenceEqual(log.Time.Values);
+            var same = isWhole ? null : SameReadings.Find(own, new(known.Time, known.Pressure, known.Temperature, known.Expansion));
+            if (!isWhole && same is null) continue;
+            throw Refused(log, "its readings are those of the proof of " + FormattableString.Invariant(
+                $"{known.Serial}{(known.Day is { } on ? $" on {on:yyyy-MM-dd}" : "")} that is written down already")
+                + (same is { } s ? FormattableString.Invariant($": {s.Same} of {s.Of} changes of the pressure are the same to the digit")
+                    : "") + ". One proof is one record: proof-test the vessel again, and log that.");
+        }
     }
 
     private static InvalidDesignException Refused(GaugeLog log, string sentence) =>
@@ -161,6 +185,10 @@ public sealed record ClubFolder
                 + $"of which stage it is. Begin one: vessel new, with the vessel {Design.Stages[0].Name} or {Design.Stages[1].Name}.")]);
 
     private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
+
+    // The very files that the design read its tests from.
+    private static string[] TestsIn(string folder, string below) =>
+        [.. DesignFiles.Disk.DesignFile.JsonIn(Path.Combine(folder, below)).Select(f => $"{below}/{Path.GetFileName(f)}")];
 
     private static string[] Files(string folder, string below, string ending)
     {

@@ -30,13 +30,21 @@ internal static class DesignFile
         }
     }
 
-    /// <summary>Paths of the JSON files of a folder, by name; none where there is no such folder.</summary>
+    // However the ending is written: a disk that tells t3.JSON from t3.json holds the same test in both.
+    private static readonly EnumerationOptions AnyCase = new()
+    {
+        MatchCasing = MatchCasing.CaseInsensitive, MatchType = MatchType.Simple, AttributesToSkip = FileAttributes.None,
+        IgnoreInaccessible = false,
+    };
+
+    /// <summary>Paths of the JSON files of a folder, by name, whatever the case of their ending; none where there is no such
+    /// folder.</summary>
     /// <exception cref="DesignFileException">The folder can't be read.</exception>
     public static IReadOnlyList<string> JsonIn(string folder)
     {
         try
         {
-            return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal)] : [];
+            return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.json", AnyCase).Order(StringComparer.Ordinal)] : [];
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

@@ -31,7 +31,7 @@ internal static partial class ProofingFindings
     internal static Finding GaugeFellBetweenTwoReadings(double timeSeconds, GaugePressure pressure, GaugePressure pressure2) =>
         Finding.Error(
             $"At {Digits.Round(timeSeconds, 5)} s the gauge fell from {pressure} to {pressure2} between two readings: the vessel or a "
-            + "closure let go at that pressure. Where the vessel was vented by hand on purpose, cut the log there.");
+            + "closure let go at that pressure. A vessel that is vented by hand falls over many readings: open the valve slowly.");
 
     internal static Finding HoldsAreNotInTheLog(bool severe, IReadOnlyList<string> holds)
     {
