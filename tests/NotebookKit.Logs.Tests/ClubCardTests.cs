@@ -7,58 +7,12 @@ using NotebookKit.Provenance;
 namespace NotebookKit.Logs.Tests;
 
 /// <summary>The flight card of a club's folder rests on what lies in the folder, and on nothing else. Demo data are invented.</summary>
-public sealed class ClubCardTests : IDisposable
+public sealed class ClubCardTests : FolderOnGo
 {
-    private const string Gear = """
-        [ { "kind": "cylinder", "serial": "D-7", "rated to": "232 bar gauge" },
-            { "kind": "regulator", "serial": "R-3", "rated to": "300 bar gauge" },
-            { "kind": "fill valve", "serial": "V-1", "rated to": "100 bar gauge" },
-            { "kind": "hose", "serial": "H-2", "rated to": "100 bar gauge" },
-            { "kind": "restrictor", "serial": "O-5", "rated to": "100 bar gauge" },
-            { "kind": "check valve", "serial": "N-1", "rated to": "100 bar gauge" },
-            { "kind": "gauge", "serial": "G-4", "rated to": "100 bar gauge" },
-            { "kind": "dump valve", "serial": "V-2", "rated to": "100 bar gauge" } ]
-        """;
-
-    private const string WithoutLabel = $$"""
-        { "day": "2026-05-02", "flight": "first", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" },
-            { "of": "site.wind.reference", "is": "10 m" } ], "gear": {{Gear}},
-          "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
-        """;
-
-    private readonly string _folder = Directory.CreateTempSubdirectory("nk-card-").FullName;
-
-    public ClubCardTests()
-    {
-        foreach (var below in new[] { "vessels", "tests", "logs" }) Directory.CreateDirectory(In(below));
-        Curlew.Write(In("design.json"));
-        File.Copy(Path.Combine(Root(), "data-demo", "curlew-proof.csv"), In("logs", "proof.csv"));
-        File.WriteAllText(In("day.json"), WithoutLabel);
-        var record = ClubFolder.Read(_folder).Judge(In("logs", "proof.csv"));
-        var proved = record.ToProvedVessel(Curlew.Rating);
-        File.WriteAllText(In("vessels", "c1-2026-03-14.proof.json"), record.ToJson());
-        var service = ServiceFile.Create(In("vessels", "c1.service.jsonl"), "Curlew", "C-1");
-        static DateTimeOffset Morning(int month, int day) => new(2026, month, day, 8, 0, 0, TimeSpan.Zero);
-        service.Append(new Made(new(2026, 2, 21), "batch 3") { At = Morning(2, 21) });
-        service.Append(new Proved(proved.Day, proved.Held, Curlew.Rating.ProofPressure / Curlew.Rating.WorkingPressure, proved.RuleSet,
-            proved.Fingerprint) { At = Morning(3, 15), Tests = Curlew.Stage.TestMarks });
-        service.Append(new Inspected(InspectionResult.Sound) { At = Morning(5, 2) });
-        _label = ServiceFile.Read(In("vessels", "c1.service.jsonl")).EndMark;
-        File.WriteAllText(In("day.json"), Today);
-    }
-
-    private readonly string _label;
-
-    private string Today => Labelled(_label);
-
-    private static Design Curlew { get; } = Design.Read(Path.Combine(Root(), "notebooks", "curlew.json"));
-
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
-
     [Fact]
     public void With_all_of_its_evidence_in_the_folder_the_card_says_go()
     {
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.DoesNotContain(card.Findings, f => f.Severity == FindingSeverity.Error);
         Assert.True(card.IsGo);
         Assert.All(card.Shown, item => Assert.True(item.IsShown, item.Name));
@@ -68,7 +22,7 @@ public sealed class ClubCardTests : IDisposable
     [Fact]
     public void The_folders_card_has_the_numbers_of_one_that_was_made_by_hand()
     {
-        var folder = ClubFolder.Read(_folder);
+        var folder = ClubFolder.Read(Folder);
         var proved = folder.Proofs[0].ToProvedVessel(Curlew.Rating);
         var (vehicle, site) = (Curlew.Vehicle.On(proved), Curlew.Site!);
         var card = (FlightCard)folder.Card();
@@ -83,7 +37,7 @@ public sealed class ClubCardTests : IDisposable
     public void Without_a_file_it_says_no_and_names_what_is_missing(string file, string evidence)
     {
         File.Delete(In(file));
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.False(card.IsGo);
         Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error
             && f.Message.StartsWith($"not shown: {evidence}", StringComparison.Ordinal)
@@ -98,7 +52,7 @@ public sealed class ClubCardTests : IDisposable
     public void What_the_design_does_not_give_is_not_shown_and_the_key_is_named(string key, string evidence, string remedy)
     {
         Curlew.Without(key).Write(In("design.json"));
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.False(card.IsGo);
         var item = card.Shown.Single(i => i.Name == evidence);
         Assert.False(item.IsShown);
@@ -109,7 +63,7 @@ public sealed class ClubCardTests : IDisposable
     public void Two_parts_with_one_serial_forbid()
     {
         File.WriteAllText(In("day.json"), Today.Replace("\"serial\": \"H-2\"", "\"serial\": \"g-4\"", StringComparison.Ordinal));
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.False(card.IsGo);
         Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains(
             "gives hose and gauge the same serial, g-4", StringComparison.Ordinal));
@@ -120,7 +74,7 @@ public sealed class ClubCardTests : IDisposable
     {
         File.WriteAllText(In("day.json"), Today.Replace("\"gear\":", "\"gear\": [], \"changes\":", StringComparison.Ordinal)
             .Replace($"\"changes\": {Gear},", "", StringComparison.Ordinal));
-        Assert.Contains("the design's pad has cylinder, regulator,", ClubFolder.Read(_folder).Card().Shown
+        Assert.Contains("the design's pad has cylinder, regulator,", ClubFolder.Read(Folder).Card().Shown
             .Single(i => i.Name == "gear on the pad").What, StringComparison.Ordinal);
     }
 
@@ -132,7 +86,7 @@ public sealed class ClubCardTests : IDisposable
             { "kind": "own", "name": "Our rule", "proof": 1.5, "burst": 3, "overshoot": 1.05, "maximum proof use": "67 %",
               "source": "invented", "covers": "our vessels" }
             """).Write(In("design.json"));
-        Assert.Contains(ClubFolder.Read(_folder).Card().Findings, f => f.Message.Contains(
+        Assert.Contains(ClubFolder.Read(Folder).Card().Findings, f => f.Message.Contains(
             "the proof of C-1 on 2026-03-14 was written down under Club rule; the design now asks for Our rule", StringComparison.Ordinal));
     }
 
@@ -140,7 +94,7 @@ public sealed class ClubCardTests : IDisposable
     public void A_wall_temperature_that_nobody_measured_forbids()
     {
         File.WriteAllText(In("day.json"), """{ "day": "2026-05-02", "vessels": [ { "serial": "C-1" } ] }""");
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.False(card.IsGo);
         Assert.Contains(card.Findings, f => f.Message.Contains("gives no wall temperature of C-1", StringComparison.Ordinal));
     }
@@ -149,7 +103,7 @@ public sealed class ClubCardTests : IDisposable
     public void The_day_after_an_inspection_the_card_says_no()
     {
         File.WriteAllText(In("day.json"), Today.Replace("2026-05-02", "2026-05-03", StringComparison.Ordinal));
-        Assert.False(ClubFolder.Read(_folder).Card().IsGo);
+        Assert.False(ClubFolder.Read(Folder).Card().IsGo);
     }
 
     // The wind of the day is the day's, not the design's.
@@ -157,7 +111,7 @@ public sealed class ClubCardTests : IDisposable
     public void A_change_of_the_day_counts_for_the_card_and_moves_no_file()
     {
         File.WriteAllText(In("day.json"), Today.Replace("\"is\": \"3 m/s\"", "\"is\": \"9 m/s\"", StringComparison.Ordinal));
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.False(card.IsGo);
         Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("wind", StringComparison.Ordinal));
         Assert.Equal(Curlew, Design.Read(In("design.json")));
@@ -167,7 +121,8 @@ public sealed class ClubCardTests : IDisposable
     public void A_wind_that_was_not_measured_today_forbids()
     {
         File.WriteAllText(In("day.json"), """
-            { "day": "2026-05-02", "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ] }
+            { "day": "2026-05-02",
+              "vessels": [ { "serial": "C-1", "wall temperature": "15 °C", "resin moisture": "0.5 %", "resin moisture by": "strip" } ] }
             """);
         Forbids("not shown: wind. The wind wasn't measured today");
     }
@@ -188,7 +143,7 @@ public sealed class ClubCardTests : IDisposable
         File.WriteAllText(In("day.json"), Today.Replace("\"changes\": [", $$"""
             "changes": [ { "of": "{{of}}", "is": "{{to}}" },
             """, StringComparison.Ordinal));
-        Assert.Contains("isn't changed for a day", Refusal(() => ClubFolder.Read(_folder).Card()), StringComparison.Ordinal);
+        Assert.Contains("isn't changed for a day", Refusal(() => ClubFolder.Read(Folder).Card()), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -212,7 +167,7 @@ public sealed class ClubCardTests : IDisposable
         if (!withoutTests) Forbids(says);
         else
         {
-            Assert.Contains(says, ClubFolder.Read(_folder).Card().Shown.Single(i => i.Name == "proved vessel").What,
+            Assert.Contains(says, ClubFolder.Read(Folder).Card().Shown.Single(i => i.Name == "proved vessel").What,
                 StringComparison.Ordinal);
         }
     }
@@ -239,7 +194,7 @@ public sealed class ClubCardTests : IDisposable
     [Fact]
     public void A_proof_counts_for_its_own_vessel_and_its_own_day_and_once()
     {
-        var folder = ClubFolder.Read(_folder);
+        var folder = ClubFolder.Read(Folder);
         Assert.Contains("the log is of C-1, and C-2 was asked for", Refusal(() => folder.Judge(In("logs", "proof.csv"), "C-2")),
             StringComparison.Ordinal);
         Assert.Contains("the log is of 2026-03-14, and 2026-05-01 was asked for",
@@ -252,7 +207,7 @@ public sealed class ClubCardTests : IDisposable
     {
         var file = In("vessels", "c1-2026-03-14.proof.json");
         File.WriteAllText(file, File.ReadAllText(file).Replace("\"C-1\"", "\"C-2\"", StringComparison.Ordinal));
-        Assert.Contains("was edited", Assert.Throws<FormatException>(() => ClubFolder.Read(_folder)).Message, StringComparison.Ordinal);
+        Assert.Contains("was edited", Assert.Throws<FormatException>(() => ClubFolder.Read(Folder)).Message, StringComparison.Ordinal);
     }
 
     // A fingerprint that was only typed into the service record has no readings behind it.
@@ -260,7 +215,7 @@ public sealed class ClubCardTests : IDisposable
     public void A_proof_that_only_the_service_record_tells_of_is_named_by_the_check()
     {
         File.Delete(In("vessels", "c1-2026-03-14.proof.json"));
-        var check = ClubFolder.Read(_folder).Check(new(2026, 5, 2));
+        var check = ClubFolder.Read(Folder).Check(new(2026, 5, 2));
         Assert.Contains(check.Findings, f => f.Message.Contains("no record of the proof", StringComparison.Ordinal));
     }
 
@@ -281,7 +236,7 @@ public sealed class ClubCardTests : IDisposable
     public void Without_a_file_of_the_day_the_card_says_what_to_write()
     {
         File.Delete(In("day.json"));
-        var error = Assert.Throws<InvalidDesignException>(() => ClubFolder.Read(_folder).Card());
+        var error = Assert.Throws<InvalidDesignException>(() => ClubFolder.Read(Folder).Card());
         Assert.Contains("no day.json", error.Message, StringComparison.Ordinal);
     }
 
@@ -290,7 +245,7 @@ public sealed class ClubCardTests : IDisposable
     {
         File.WriteAllText(In("day.json"), WithoutLabel);
         Forbids("not shown: label of the vessel");
-        Assert.DoesNotContain(_label, string.Join(' ', ClubFolder.Read(_folder).Card().Findings.Select(f => f.Message)),
+        Assert.DoesNotContain(Label, string.Join(' ', ClubFolder.Read(Folder).Card().Findings.Select(f => f.Message)),
             StringComparison.Ordinal);
     }
 
@@ -319,15 +274,15 @@ public sealed class ClubCardTests : IDisposable
     [InlineData("-", "")]
     public void A_label_may_be_written_with_a_space_or_nothing_between(string was, string now)
     {
-        File.WriteAllText(In("day.json"), Labelled(_label.Replace(was, now, StringComparison.Ordinal).ToUpperInvariant()));
-        Assert.True(ClubFolder.Read(_folder).Card().IsGo);
+        File.WriteAllText(In("day.json"), Labelled(Label.Replace(was, now, StringComparison.Ordinal).ToUpperInvariant()));
+        Assert.True(ClubFolder.Read(Folder).Card().IsGo);
     }
 
     [Fact]
     public void The_card_shows_the_label_that_was_read()
     {
-        var card = ClubFolder.Read(_folder).Card();
-        Assert.Contains(card.Lines, l => l.Name == "Label" && l.Value == _label);
+        var card = ClubFolder.Read(Folder).Card();
+        Assert.Contains(card.Lines, l => l.Name == "Label" && l.Value == Label);
     }
 
     // The tests of the design's own file are those that lay there at the proof.
@@ -356,7 +311,7 @@ public sealed class ClubCardTests : IDisposable
             // A twin.
             { "kind": "held proof", "vessel": "T-9", "pressure": "40 bar gauge" }
             """);
-        var findings = ClubFolder.Read(_folder).Card().Findings;
+        var findings = ClubFolder.Read(Folder).Card().Findings;
         Assert.Contains(findings, f => f.Severity == FindingSeverity.Note && f.Message.Contains("has come since the proof of C-1 on "
             + "2026-03-14: held proof of T-9", StringComparison.Ordinal));
         Assert.DoesNotContain(findings, f => f.Message.Contains("altered", StringComparison.Ordinal)
@@ -398,7 +353,7 @@ public sealed class ClubCardTests : IDisposable
     public void A_refused_rating_makes_a_card_that_says_no_with_its_reason()
     {
         Curlew.With("rating.working pressure", "80 bar gauge").Write(In("design.json"));
-        var card = ClubFolder.Read(_folder).Card();
+        var card = ClubFolder.Read(Folder).Card();
         Assert.False(card.IsGo);
         Assert.Equal("NO-GO", card.Lines[0].Value);
         Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains("80 bar gauge",
@@ -450,7 +405,7 @@ public sealed class ClubCardTests : IDisposable
                 { "of": "{{of}}", "is": "{{to}}" } ]
             }
             """);
-        var error = Assert.Throws<DesignFileException>(() => ClubFolder.Read(_folder).Card());
+        var error = Assert.Throws<DesignFileException>(() => ClubFolder.Read(Folder).Card());
         Assert.StartsWith("day.json, line 4, column 5: ", error.Message, StringComparison.Ordinal);
     }
 
@@ -462,7 +417,7 @@ public sealed class ClubCardTests : IDisposable
               "changes": [ { "of": "site.ceiling", "is": "2000 m" } ] }
             """);
         Assert.Contains("day.json, line 2, column 16: \"site.ceiling\" isn't changed for a day",
-            Refusal(() => ClubFolder.Read(_folder).Card()), StringComparison.Ordinal);
+            Refusal(() => ClubFolder.Read(Folder).Card()), StringComparison.Ordinal);
     }
 
     // What the program itself writes into the folder is nobody's mistake.
@@ -472,28 +427,6 @@ public sealed class ClubCardTests : IDisposable
         Directory.CreateDirectory(In("sheets"));
         File.WriteAllText(In("sheets", "flight-card.html"), "");
         File.WriteAllText(In("sheets", "notes.txt"), "");
-        Assert.Equal(["sheets/notes.txt"], ClubFolder.Read(_folder).Unused);
-    }
-
-    private static string Labelled(string label) => WithoutLabel.Replace("\"serial\": \"C-1\",",
-        $"\"serial\": \"C-1\", \"label\": \"{label}\",",
-        StringComparison.Ordinal);
-
-    private void Forbids(string says)
-    {
-        var card = ClubFolder.Read(_folder).Card();
-        Assert.False(card.IsGo);
-        Assert.Contains(card.Findings, f => f.Severity == FindingSeverity.Error && f.Message.Contains(says, StringComparison.Ordinal));
-    }
-
-    private static string Refusal(Action action) => Assert.Throws<InvalidDesignException>(action).Message;
-
-    private string In(params string[] parts) => Path.Combine([_folder, .. parts]);
-
-    private static string Root()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-            if (File.Exists(Path.Combine(at.FullName, "NotebookKit.sln"))) return at.FullName;
-        throw new DirectoryNotFoundException("The tests don't lie in the repository.");
+        Assert.Equal(["sheets/notes.txt"], ClubFolder.Read(Folder).Unused);
     }
 }

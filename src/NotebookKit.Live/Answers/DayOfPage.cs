@@ -15,7 +15,7 @@ internal static class DayOfPage
 {
     private const string Wind = "site.wind.speed", Height = "site.wind.reference", From = "site.wind.from", Air = "site.atmosphere";
 
-    private static readonly string[] VesselKeys = ["serial", "label", "wall temperature", "resin moisture"];
+    private static readonly string[] VesselKeys = ["serial", "label", "wall temperature", "resin moisture", "resin moisture by"];
 
     private static readonly string[] PartKeys = ["kind", "serial", "rated to"];
 

@@ -15,7 +15,7 @@ function showPad() {
   const vessel = (stage, i) => {
     const own = d.stages[i] ??= {};
     return el("fieldset", {}, el("legend", {}, "Vessel of " + stage), el("div", { class: "readings" }, field(own, "serial", "Serial, as on the vessel", "R-1"), field(own, "label", "Mark on its label", "3f9a-71c2"),
-      field(own, "wall temperature", "Wall at its warmest", "25 °C"), field(own, "resin moisture", "Water in the resin, if weighed", "0.5 %"),
+      field(own, "wall temperature", "Wall at its warmest", "25 °C"), field(own, "resin moisture", "Water in the resin, if weighed", "0.5 %"), field(own, "resin moisture by", "How the water was measured", "strip weighed and dried"),
       record(own, "proof", "Proof record"), record(own, "service", "Service record")));
   };
   const rows = d.changes.map((c, i) => el("div", { class: "readings" }, field(c, "of", `Otherwise today, ${i + 1}: which value`, "charge.water fraction"), field(c, "is", `Otherwise today, ${i + 1}: is`, "30 %"),

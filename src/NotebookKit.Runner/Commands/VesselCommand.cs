@@ -81,6 +81,7 @@ internal static class VesselCommand
                 Notes = parsed.GetValue(notes) ?? "",
             };
             var path = parsed.GetRequiredValue(file);
+            ThrowIfMadeAgain(happened, path);
             var receipt = ServiceFile.Open(path).Append(happened);
             foreach (var finding in receipt.Findings) Say(finding.ToString());
             Say($"Line {receipt.Entry.Line}: {receipt.Entry}");
@@ -240,6 +241,15 @@ internal static class VesselCommand
             throw new RequestException($"The design of this folder has no vessel \"{vessel}\"; "
                 + $"{(names.Count == 1 ? "its vessel is" : "its vessels are")} \"{string.Join("\" and \"", names)}\". Write --vessel with "
                 + "that name: a service record keeps its name for good.");
+    }
+
+    // A line is never taken back, and one that says again that the vessel was made grounds a vessel that was proved.
+    private static void ThrowIfMadeAgain(ServiceEvent happened, string path)
+    {
+        if (happened is Made && ServiceFile.Read(path) is var record && record.Events.Any(e => e is Made)
+            && record.Events.Any(e => e is Proved))
+            throw new RequestException($"The record of {record.Serial} says already that the vessel was made, and holds a proof of it. "
+                + "Nothing is written: give the later vessel a serial of its own and begin a record for that serial, vessel new.");
     }
 
     private static int Sensibly(Func<int> action)

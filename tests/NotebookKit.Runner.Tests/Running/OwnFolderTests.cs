@@ -202,7 +202,8 @@ public sealed class OwnFolderTests : IDisposable
             {
               "day": "2026-05-02", "changes": [ { "of": "site.wind.speed", "is": "3 m/s" },
             { "of": "site.wind.reference", "is": "10 m" } ], "gear": [ {{gear}} ],
-              "vessels": [ { "serial": "C-1", "label": "{{label}}", "wall temperature": "15 °C", "resin moisture": "0.5 %" } ]
+              "vessels": [ { "serial": "C-1", "label": "{{label}}", "wall temperature": "15 °C",
+                "resin moisture": "0.5 %", "resin moisture by": "strip" } ]
             }
             """);
         var card = await ProgramRun.RunAsync(["card", own]);

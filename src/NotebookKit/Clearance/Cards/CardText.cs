@@ -61,6 +61,9 @@ internal static class CardText
                 ""),
         .. evidence.Label is { } label ? [new ResultLine(Name(own, "Label"), label, label == evidence.Service?.EndMark
             ? "the mark of the service record's end" : "not the mark of the service record's end")] : Array.Empty<ResultLine>(),
+        .. evidence.ResinMoisture is { } water ? [new ResultLine(Name(own, "Water in the resin"), water.Value.Show(),
+            water.Kind == SourceKind.Measured ? $"measured: {water.Source.Title}" : $"not counted as measured: {water.Source.Title}")]
+            : Array.Empty<ResultLine>(),
     ];
 
     public static ResultLine Crew(LaunchStandOff? standOff) =>
@@ -94,7 +97,7 @@ internal static class CardText
     public static string WindCheck(LaunchSite site, WindLimits? wind) => wind is null
         ? "Wind measured at the rail: the limit is not shown."
         : $"Wind measured at the rail: at most {wind.Limit.Show(SpeedUnit.MeterPerSecond)}{(WindLimitSearch.IsAboutToday(site) ?
-            ", from within 30° of the side planned for" : "")}. Measured: ____ m/s.";
+            ", from within 30° of the side planned for" : "")} ({wind.SetBy} sets it). Measured: ____ m/s.";
 
     public static string RailCheck(LaunchSite site) => $"Rail at {site.Rail.Elevation.Show()} above the horizon, towards "
         + $"{site.Rail.Towards.Show()}, clamped.";

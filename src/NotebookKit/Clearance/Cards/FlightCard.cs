@@ -32,9 +32,9 @@ public sealed record FlightCard : Result, IFlightCard
             var heavy = vehicle.MeasuredDrag is null ? CardJudgement.Band(card, figures,
                 () => (vehicle with { DragEnd = DragEnd.High }).Fly(site), "heavy") : figures;
             (MinimumApogee, MaximumApogee) = ((heavy ?? figures).Apogee, (light ?? figures).Apogee);
-            Wind = WindLimitSearch.Of(vehicle, site, Flight!, evidence.Recovery);
-            card.Wind(Wind, figures.RailWind);
-            stage.Gust(evidence, Wind.Limit);
+            var wind = WindLimitSearch.Of(vehicle, site, Flight!, evidence.Recovery);
+            card.Wind(wind, figures.RailWind);
+            Wind = stage.Gust(evidence, wind);
             var margin = Flight!.Stability();
             MinimumMargin = margin.MinimumMargin;
             if (!margin.Holds)

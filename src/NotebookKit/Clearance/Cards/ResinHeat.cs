@@ -33,8 +33,8 @@ internal sealed class ResinHeat
         }
         else
         {
-            var water = moisture is { } given && (given.Source.Kind == SourceKind.Measured || given.Value > Saturated.Value) ? given
-                : Saturated;
+            var counts = moisture is { } given && (given.Source.Kind == SourceKind.Measured || given.Value > Saturated.Value);
+            var water = counts ? moisture! : Saturated;
             HygrothermalRetention asked = new(glass.Value, water.Value, wall);
             List<Finding> findings = [.. asked.Validate().Select(f => f with { Message = $"{vessel.Resin.Name}: {f.Message}" }),
                 .. TooHot(vessel, wall)];
@@ -42,7 +42,10 @@ internal sealed class ResinHeat
             Retention = Kept?.Retention ?? 0;
             if (!IsKnown(glass.Source))
                 findings.Add(ClearanceFindings.ResinGlassTemperatureIsNotMeasured(glass.Value, glass.Source.ToString()));
-            if (!IsKnown(water.Source))
+            Most = LeastOf(vessel, asked.WetGlass);
+            if (!counts && moisture is { } claimed)
+                findings.Add(ClearanceFindings.MoistureIsNotCounted(claimed.Value, claimed.Source.Title, Saturated.Value));
+            else if (!IsKnown(water.Source))
                 findings.Add(ClearanceFindings.WaterInResinIsReckoned(water.Value, water.Source.ToString()));
             Findings = findings;
         }
@@ -64,6 +67,10 @@ internal sealed class ResinHeat
     /// <summary>The reckoning; none where there is none.</summary>
     public HygrothermalResult? Kept { get; }
 
+    /// <summary>Where the wall may not go, and which part sets it: the least of what resin and liner may be used up to and of the glass
+    /// temperature of the wet resin; none where heat can't be judged.</summary>
+    public (Temperature Temperature, string Of)? Most { get; }
+
     /// <summary>What has to be said.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
@@ -76,15 +83,17 @@ internal sealed class ResinHeat
         : $"the resin keeps {Digits.Round(100 * Kept.Retention)} % of its strength at {_temperature?.Show()} with "
             + $"{Kept.Input.Moisture.Show()} of water";
 
-    private static IEnumerable<Finding> TooHot(PressureVessel vessel, Temperature wall)
+    private static IEnumerable<Finding> TooHot(PressureVessel vessel, Temperature wall) => Parts(vessel).Where(p => wall > p.Most)
+        .Select(p => ClearanceFindings.VesselTooWarm(wall, p.Name, p.Most));
+
+    private static (Temperature Temperature, string Of) LeastOf(PressureVessel vessel, Temperature wetGlass) =>
+        Parts(vessel).Append(("wet resin's glass temperature", wetGlass)).MinBy(p => p.Item2.Kelvins) is var (name, least)
+            ? (least.ToUnit(TemperatureUnit.DegreeCelsius), name) : default;
+
+    private static IEnumerable<(string Name, Temperature Most)> Parts(PressureVessel vessel)
     {
-        (string Name, Temperature Most)?[] parts =
-        [
-            ("resin", vessel.Resin.ServiceTemperature.Value),
-                vessel.Liner.Material is { } liner ? ("liner", liner.ServiceTemperature.Value) : null,
-        ];
-        foreach (var (name, most) in parts.OfType<(string, Temperature)>().Where(p => wall > p.Item2))
-            yield return ClearanceFindings.VesselTooWarm(wall, name, most);
+        yield return ("resin", vessel.Resin.ServiceTemperature.Value);
+        if (vessel.Liner.Material is { } liner) yield return ("liner", liner.ServiceTemperature.Value);
     }
 
     private static bool IsKnown(Source source) => source.Kind

@@ -57,11 +57,12 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
     public static void OwnDrag(CardJudgement card, Aerodynamics.Drag.DragCurve curve, string own) =>
         card.Add(ClearanceFindings.DragCurveIsByHand(own, curve.Name));
 
-    /// <summary>The gust of the fins against the wind limit.</summary>
-    public void Gust(StageEvidence evidence, Speed limit)
+    /// <summary>The wind limits with the gust that the fins were judged with among them.</summary>
+    public WindLimits Gust(StageEvidence evidence, WindLimits limits)
     {
-        if (evidence.Fins?.Where(f => f.Gust < limit).MinBy(f => f.Gust) is { } weakest)
-            card.Add(ClearanceFindings.FinsWereJudgedWithGustBelowWindLimit(own, weakest.Gust, limit));
+        if (evidence.Fins?.MinBy(f => f.Gust) is not { } weakest || weakest.Gust >= limits.Limit) return limits;
+        card.Add(ClearanceFindings.FinsWereJudgedWithGustBelowWindLimit(own, weakest.Gust, limits.Limit));
+        return limits.WithGust(weakest.Gust, $"{own.TrimEnd(':', ' ')} fins".TrimStart());
     }
 
     private void Vessel(StageEvidence evidence)
@@ -105,6 +106,8 @@ internal sealed class StageJudge(CardJudgement card, Vehicle vehicle, LaunchSite
             card.Add(ClearanceFindings.FillPeaksAboveAllowance(own, GivenText.Result(fill.MaximumPressure, allowed.Pressure),
                 GivenText.Result(allowed.Pressure, fill.MaximumPressure), allowed.SetBy, allowed.Pressure.Pascals <= 0));
         card.AddRange(fill.Findings.Select(f => f with { Message = own + f.Message }));
+        if (evidence.Vessel is { } filled && FillWarmth.Find(fill, filled.Rating.Vessel, evidence.VesselTemperature,
+            evidence.ResinMoisture, own) is { } tooWarm) card.Add(tooWarm);
         if (evidence.Network is { } network) Network(network, charge);
         if (evidence.Pad is null) return;
         card.AddRange(PadPlumbing.Of(fill.Fill, evidence.Pad).Findings.Select(f => f with

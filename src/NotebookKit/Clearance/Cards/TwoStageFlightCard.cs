@@ -52,10 +52,9 @@ public sealed record TwoStageFlightCard : Result, IFlightCard
         if (isFlown)
         {
             MaximumApogee = isLightFlown && light!.Apogee > Flight!.Apogee ? light.Apogee : Flight!.Apogee;
-            Wind = WindLimitSearch.Of(vehicle, site, Flight, evidence.Booster.Recovery, evidence.Sustainer.Recovery);
-            card.Wind(Wind, Flight.Sustainer.Figures.RailWind);
-            booster.Gust(evidence.Booster, Wind.Limit);
-            sustainer.Gust(evidence.Sustainer, Wind.Limit);
+            var wind = WindLimitSearch.Of(vehicle, site, Flight, evidence.Booster.Recovery, evidence.Sustainer.Recovery);
+            card.Wind(wind, Flight.Sustainer.Figures.RailWind);
+            Wind = sustainer.Gust(evidence.Sustainer, booster.Gust(evidence.Booster, wind));
             if (site.Ceiling is { } ceiling && Flight.Apogee > ceiling)
                 card.Add(ClearanceFindings.ApogeeAboveCeiling(Flight.Apogee, ceiling));
             else if (site.Ceiling is { } above && MaximumApogee > above)

@@ -34,10 +34,10 @@ public sealed record WindLimits : Result
     public string Vehicle { get; }
 
     /// <summary>The wind at the rail that is allowed: the lowest of all limits.</summary>
-    public Speed Limit { get; }
+    public Speed Limit { get; private init; }
 
     /// <summary>What sets it.</summary>
-    public string SetBy { get; }
+    public string SetBy { get; private init; }
 
     /// <summary>A quarter of the speed off the rail, at most 15° of wind angle, and at least one calibre of margin there.</summary>
     public Speed RailExit { get; }
@@ -52,6 +52,10 @@ public sealed record WindLimits : Result
     /// <summary>Most wind in which the canopy opens within what the gear takes; none where the rail's limit comes first, or no gear was
     /// judged.</summary>
     public Speed? Opening { get; }
+
+    /// <summary>The gust that the fins were judged with, where that is the lowest of all; none otherwise, or where no fins were judged
+    /// with the limits.</summary>
+    public Speed? Gust { get; private init; }
 
     private bool HasField { get; }
 
@@ -85,7 +89,13 @@ public sealed record WindLimits : Result
             HasField ? "expected flight with the least drag; scatter not counted" : "no field is given"),
         new("By the opening load", Opening is { } opening ? opening.Show(SpeedUnit.MeterPerSecond) : HasGear ? "not below the rail's"
             : "not shown", HasGear ? "" : "no recovery gear was judged"),
+        .. Gust is { } gust ? [new ResultLine("By the fins", gust.Show(SpeedUnit.MeterPerSecond), "the gust that they were judged with")]
+            : Array.Empty<ResultLine>(),
     ];
+
+    /// <summary>The same limits on fins that were judged with less than the wind that the others allow.</summary>
+    internal WindLimits WithGust(Speed gust, string fins) =>
+        gust < Limit ? this with { Gust = gust, Limit = gust, SetBy = $"the gust that the {fins} were judged with" } : this;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
@@ -93,7 +103,8 @@ public sealed record WindLimits : Result
     /// <inheritdoc/>
     public override Working Working => new(Title,
     [
-        new("Wind limit", @"w = \min(w_{rail},\ w_{drift},\ w_{opening})", string.Join(", ", Lines.Skip(1).Select(l => l.Value)),
+        new("Wind limit", Gust is null ? @"w = \min(w_{rail},\ w_{drift},\ w_{opening})"
+            : @"w = \min(w_{rail},\ w_{drift},\ w_{opening},\ w_{fins})", string.Join(", ", Lines.Skip(1).Select(l => l.Value)),
             Limit.Show(SpeedUnit.MeterPerSecond), Model.Sources[0]),
     ]);
 }

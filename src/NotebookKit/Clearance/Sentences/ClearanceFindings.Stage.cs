@@ -102,6 +102,11 @@ internal static partial class ClearanceFindings
             $"{own}the fill reaches {peak} on its way; the vessel's maximum fill pressure is "
             + $"{allowed}, which {setBy} sets. {LessThan(none, "Fill more slowly, or to less, or change")}");
 
+    internal static Finding FillWarmsWall(string own, Temperature inside, string part, Temperature most) =>
+        Finding.Error(
+            $"{own}the fill may warm the inside of the wall to {inside.Show()}; the {part} sets at most {most.Show()}. Fill through a "
+            + "smaller restrictor, so that the wall has time to take the heat, or to less pressure.");
+
     // Nothing is less than no pressure.
     private static string LessThan(bool none, string remedy) =>
         $"{(none ? "No fill is allowed: change" : remedy)} what sets the limit.";

@@ -61,6 +61,11 @@ internal static partial class ClearanceFindings
     internal static Finding WaterInResinIsReckoned(Ratio water, string source) =>
         Finding.Note($"{water.Show()} of water in the resin is assumed: {source}. A measured content replaces this value.");
 
+    internal static Finding MoistureIsNotCounted(Ratio claimed, string source, Ratio saturated) =>
+        Finding.Warning(
+            $"the resin's moisture of {claimed.Show()} isn't counted: {source}. {saturated.Show()} is taken, as in a saturated resin. "
+            + "Weigh and dry a strip of the batch, and write beside the moisture \"resin moisture by\": how it was measured.");
+
     internal static Finding VesselTooWarm(Temperature wall, string name, Temperature most) =>
         Finding.Error(
             $"temperature of the vessel is {wall.Show()}; the {name} may be used up to {most.Show()}. Cool the vessel and "
@@ -69,6 +74,6 @@ internal static partial class ClearanceFindings
     // Clearance/StageJudge
     internal static Finding FinsWereJudgedWithGustBelowWindLimit(string own, Speed gust, Speed limit) =>
         Finding.Warning(
-            $"{own}the fins were judged with a gust of {gust.Show()}, below the wind limit of {limit.Show()}. Fly in no more wind "
-            + $"than {gust.Show()}, or judge the fins with a gust as large as the limit.");
+            $"{own}the fins were judged with a gust of {gust.Show()}, below the wind of {limit.Show()} that rail, drift and canopy allow. "
+            + $"Fly in no more wind than {gust.Show()}, or judge the fins with a larger gust.");
 }

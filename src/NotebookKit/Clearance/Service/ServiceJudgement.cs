@@ -140,6 +140,9 @@ internal sealed class ServiceJudgement
         if (_record.Entries.Count > 0 && _record.Entries.Max(e => e.Day) is var last && _on < last)
             yield return new("Day", $"The day asked for, {ServiceText.Of(_on)}, lies before the last event, {ServiceText.Of(last)}; set "
                 + "the clock right, or ask for a later day.");
+        if (MadeAgain() is { } again) yield return new("Made twice",
+            $"Line {again.Line} says again that the vessel was made, after a proof of it; a proof is of the vessel that was proved, "
+            + "not of a later one. Give the later vessel a serial of its own, begin a new record for that serial, and proof-test the vessel.");
         if (_made is null) yield return new("Not made", "The record doesn't say when the vessel was made, so its age isn't known; write "
             + "down when and of what it was made.");
         if (status.LifeEnds is { } end && _on > end) yield return new("Over age",
@@ -160,6 +163,21 @@ internal sealed class ServiceJudgement
                 + $"{ServiceStatus.Hours(time.Value)} are the maximum; retire it.");
         foreach (var (rule, what, needs, proved, inspected) in _open)
             yield return new(rule, $"{char.ToUpperInvariant(what[0])}{what[1..]}; {Remedy(needs, proved, inspected)} before it is filled.");
+    }
+
+    // In the order in which the lines were written: a day of making is what somebody says.
+    private ServiceEntry? MadeAgain()
+    {
+        var isProved = false;
+        var isMade = false;
+        foreach (var entry in _record.Entries)
+        {
+            if (entry.Event is Made && isMade && isProved) return entry;
+            isMade |= entry.Event is Made;
+            isProved |= entry.Event is Proved;
+        }
+
+        return null;
     }
 
     private IEnumerable<Finding> Coming(ServiceStatus status)

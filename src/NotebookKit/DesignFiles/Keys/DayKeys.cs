@@ -16,11 +16,12 @@ internal static partial class DayKeys
         var wall = f.May("wall temperature", Kinds.Celsius(-60, 150, "Measure the wall at its warmest place, in the sun."),
             "Temperature of the wall at its warmest place.");
         var moisture = f.May("resin moisture", Kinds.Percent(0, 10, "Weigh a strip that is kept with the vessel."),
-            "Water in the resin by weight; that of a saturated resin unless given.");
+            "Water in the resin by weight, as measured; that of a saturated resin unless given with how it was measured.");
         var label = f.Part("label", TextShape.Name, "Mark on the vessel's label, as the last command on its service record named it: "
             + "\"3f9a-71c2\".");
-        var by = f.Else("resin moisture by", TextShape.Prose, "weighed, by the file of the day", "How the moisture was measured.");
-        return v => new(serial(v), wall(v), moisture(v) is { } water ? Property.Measured(water, 0, by(v)) : null)
+        var by = f.Part("resin moisture by", TextShape.Prose, "How the moisture was measured: \"strip of the batch, weighed and dried\".");
+        return v => new(serial(v), wall(v), moisture(v) is not { } water ? null : by(v)?.Trim() is { Length: > 0 } how
+            ? Property.Measured(water, 0, how) : Property.Unverified(water, 0, DesignFilesFindings.MoistureNotSaidHow))
         {
             Label = label(v) is not { } read ? null : Mark().Match(read.ToLowerInvariant()) is { Success: true, Groups: var part }
                 ? $"{part[1].Value}-{part[2].Value}" : throw new FormatException(DesignFilesFindings.NotALabel(read)),

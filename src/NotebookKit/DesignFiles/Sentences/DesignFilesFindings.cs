@@ -69,6 +69,8 @@ internal static class DesignFilesFindings
     internal static string NotADay(string text) =>
         $"\"day\" can't be \"{(text.Length > 40 ? text[..40] : text)}\": a day is written year, month, day, such as 2026-05-02.";
 
+    internal static string MoistureNotSaidHow => "the file of the day doesn't say how it was measured";
+
     internal static string NotProse(string what) =>
         $"{what} is a text of at most 4000 characters without control characters; shorten it, or take those out.";
 
