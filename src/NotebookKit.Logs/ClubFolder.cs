@@ -5,7 +5,6 @@ using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Trees;
 using NotebookKit.Proofing.Records;
 using NotebookKit.Provenance;
-using NotebookKit.Quantities;
 
 namespace NotebookKit.Logs;
 
@@ -19,9 +18,6 @@ public sealed record ClubFolder
 {
     private const string DesignName = "design.json", StockName = "stock.csv", Mapping = ".columns.json", Service = ".service.jsonl",
         ProofEnding = ".proof.json", DayName = "day.json";
-
-    // A gauge's psi read as bar is 14.5 times too much; no rig is meant to go to twice its plan. Common practice, no source.
-    private const double MostOverPlan = 2;
 
     private ClubFolder(string folder, Design design) => (Folder, Design) = (folder, design);
 
@@ -65,8 +61,8 @@ public sealed record ClubFolder
     {
         ArgumentException.ThrowIfNullOrEmpty(folder);
         var design = Design.Read(Path.Combine(folder, DesignName)).WithTests(Path.Combine(folder, "tests"));
-        string[] tests = design.Stages.Count == 1 ? TestsIn(folder, "tests")
-            : [.. TestsIn(folder, "tests/booster"), .. TestsIn(folder, "tests/sustainer")];
+        string[] tests = design.Stages.Count == 1 ? Files(folder, "tests", ".json")
+            : [.. Files(folder, "tests/booster", ".json"), .. Files(folder, "tests/sustainer", ".json")];
         string[] vessels = Files(folder, "vessels", Service), logs = Files(folder, "logs", ".csv");
         string[] proofs = Files(folder, "vessels", ProofEnding);
         var stock = Path.Combine(folder, StockName);
@@ -78,7 +74,7 @@ public sealed record ClubFolder
             Tests = tests,
             VesselFiles = vessels,
             Vessels = [.. vessels.Select(v => ServiceFile.Read(Path.Combine(folder, v)))],
-            Proofs = [.. proofs.Select(p => ProofRecord.FromJson(File.ReadAllText(Path.Combine(folder, p)), p))],
+            Proofs = [.. proofs.Select(p => ProofRecord.FromJson(Text(Path.Combine(folder, p), p), p))],
             Day = File.Exists(Path.Combine(folder, DayName)) ? FlightDay.Read(Path.Combine(folder, DayName)) : null,
             Logs = [.. logs.Select(l => ClubLog.Of(Path.Combine(folder, l)))],
             Stock = File.Exists(stock) ? StockList.Read(stock) : null,
@@ -149,10 +145,7 @@ public sealed record ClubFolder
             throw Refused(log, $"{gone.Vessel} {gone.Serial} is retired by its service record, and a retired vessel isn't proved again. "
                 + "Nothing is written. Check the serial; cut the retired vessel up, so that nobody fills it.");
         var stage = StageOf(own);
-        var (highest, planned) = (log.Pressure.Values.Max().BarGauge(), stage.Proof.ProofPressure);
-        if (highest.Pascals > MostOverPlan * planned.Pascals)
-            throw Refused(log, $"the highest reading is {highest}, {Digits.Round(highest.Pascals / planned.Pascals)} times the "
-                + $"planned proof of {planned}; is the column in psi? Correct the unit and judge the log again: nothing is written.");
+        if (log.FarAbove(stage.Proof.ProofPressure) is { } wrongUnit) throw Refused(log, wrongUnit);
         return (log.ToReadings(stage.Proof) with
         {
             Serial = own, Day = on, Vessel = log.Vessel ?? stage.Name, MadeAs = stage.Mark,
@@ -186,16 +179,21 @@ public sealed record ClubFolder
 
     private static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
 
-    // The very files that the design read its tests from.
-    private static string[] TestsIn(string folder, string below) =>
-        [.. DesignFiles.Disk.DesignFile.JsonIn(Path.Combine(folder, below)).Select(f => $"{below}/{Path.GetFileName(f)}")];
-
-    private static string[] Files(string folder, string below, string ending)
+    private static string Text(string path, string name)
     {
-        var path = Path.Combine(folder, below);
-        return Directory.Exists(path) ? [.. Directory.GetFiles(path).Select(f => $"{below}/{Path.GetFileName(f)}")
-            .Where(f => f.EndsWith(ending, StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal)] : [];
+        try
+        {
+            return File.ReadAllText(path);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new FormatException($"{name} can't be read ({error.Message.TrimEnd('.')}); check the file and your rights there.", error);
+        }
     }
+
+    // By the rule by which the design reads its tests.
+    private static string[] Files(string folder, string below, string ending) =>
+        [.. DesignFiles.Disk.DesignFile.In(Path.Combine(folder, below), ending).Select(f => $"{below}/{Path.GetFileName(f)}")];
 
     // Hidden files and folders are nobody's concern here; pages of a run and sheets are made anew.
     private static IEnumerable<string> All(string folder) => Directory.EnumerateFiles(folder, "*", new EnumerationOptions

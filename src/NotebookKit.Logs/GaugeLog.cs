@@ -13,7 +13,13 @@ namespace NotebookKit.Logs;
 /// </remarks>
 public sealed record GaugeLog
 {
+    // A gauge's psi read as bar is 14.5 times too much; no rig is meant to go to twice its plan. Common practice, no source.
+    private const double MostOverPlan = 2;
+
+    private static readonly string[] OfWater = ["WATER", "WASSER", "EAU", "AGUA", "VOL", "BURETTE", "EXPAN", "ML"];
+
     private readonly DateTime? _started;
+    private readonly List<string> _skipped;
 
     private GaugeLog(LogTable table, Series time, Series pressure, Series? temperature, Series? expansion,
         IReadOnlyList<Finding> findings)
@@ -27,7 +33,11 @@ public sealed record GaugeLog
         Quality = table.Quality;
         Findings = findings;
         _started = table.Start;
+        // A column that is named after the water goes before the others.
+        _skipped = [.. table.Skipped.Select(s => s.Name).OrderBy(n => IsOfWater(n) ? 0 : 1)];
     }
+
+    private static bool IsOfWater(string name) => OfWater.Any(w => name.Contains(w, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>File as it was asked for.</summary>
     public string File { get; }
@@ -110,7 +120,20 @@ public sealed record GaugeLog
     /// <exception cref="LogFormatException">The log gives a day that is no day.</exception>
     public ProofReadings ToReadings(Proof proof) =>
         new() { Proof = proof, Vessel = Vessel, Serial = Serial, Day = Day, Time = Time, Pressure = Pressure, Temperature = Temperature,
-            Expansion = Expansion, OfLog = Findings };
+            Expansion = Expansion, OfLog = Expansion is null && _skipped.Count > 0 ? [.. Findings, WaterMayBeSkipped()] : Findings };
+
+    private Finding WaterMayBeSkipped() => Finding.Warning($"No column was taken for the water pumped in, and {Excerpt.Names(_skipped)} "
+        + $"{(_skipped.Count == 1 ? "was" : "were")} skipped. Where that is the water, "
+        + $"{MappingFile.Write(File, MappingFile.Member("water", _skipped[0], "mL"))}, with its own unit, and judge the log again.");
+
+    /// <summary>What to say where the readings lie so far above a planned proof that their unit is wrong; none where they don't.</summary>
+    internal string? FarAbove(GaugePressure planned)
+    {
+        var highest = Pressure.Values.Max().BarGauge();
+        return highest.Pascals <= MostOverPlan * planned.Pascals ? null : $"the highest reading is {highest}, "
+            + $"{Digits.Round(highest.Pascals / planned.Pascals)} times the planned proof of {planned}; is the column in psi? Correct the "
+            + "unit and judge the log again: nothing is written.";
+    }
 
     /// <summary>For example "proof.csv: 1204 readings, 0 s to 1203 s, up to 60.2 bar gauge".</summary>
     public override string ToString() =>

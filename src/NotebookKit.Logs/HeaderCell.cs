@@ -12,6 +12,15 @@ internal sealed record HeaderCell(string Text, string Name, string? UnitText, bo
     private static readonly string[] ClockNames = ["TIME", "TIMESTAMP", "DATETIME", "DATE TIME", "DATE AND TIME", "CLOCK", "T", "ELAPSED",
         "ELAPSED TIME", "TIME STAMP", "TIME OF DAY", "RUNTIME", "SECONDS", "MILLIS", "UTC", "LOCAL TIME"];
 
+    // A column that is called after a unit of time; an h may be a height.
+    private static readonly string[] TimeUnits = ["ms", "s", "min", "µs", "us", "sec", "msec", "secs"];
+
+    /// <summary>Whether the whole cell is a unit of time.</summary>
+    public bool IsUnitOfTime => TimeUnits.Contains(Text);
+
+    /// <summary>Whether only its letter says that it holds the time; it may be a temperature as well.</summary>
+    public bool IsClockByLetter => Bare == "T";
+
     /// <summary>Whether a column of this name holds the time.</summary>
     public bool IsClockByName => ClockNames.Contains(Bare);
 
@@ -25,6 +34,7 @@ internal sealed record HeaderCell(string Text, string Name, string? UnitText, bo
     {
         var text = cell.Trim().ToString();
         if (text.Length > LongestName) return new(text, Excerpt.Of(text), null, false);
+        if (TimeUnits.Contains(text)) return new(text, text, text, false);
         if (text.Length > 2 && text[^1] is ']' or ')')
         {
             var open = text.LastIndexOf(text[^1] == ']' ? '[' : '(');

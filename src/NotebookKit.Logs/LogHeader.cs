@@ -121,8 +121,11 @@ internal sealed class LogHeader
 
     private int Guess()
     {
-        int named = Array.FindIndex(_cells, c => c.IsClockByName && (c.UnitText is null || IsTime(c))),
-            timed = Array.FindIndex(_cells, IsTime);
+        bool IsNamed(HeaderCell c) => c.IsClockByName && (c.UnitText is null || IsTime(c));
+        var named = Array.FindIndex(_cells, c => IsNamed(c) && !c.IsClockByLetter);
+        if (named < 0) named = Array.FindIndex(_cells, c => c.IsUnitOfTime);
+        if (named < 0) named = Array.FindIndex(_cells, IsNamed);
+        var timed = Array.FindIndex(_cells, IsTime);
         if (named >= 0) return named;
         var several = _cells.Where(IsTime).Select(c => c.Text).ToList();
         if (several.Count > 1) throw Wrong("", $"{Excerpt.Names(several)} could each be the clock",
@@ -131,9 +134,15 @@ internal sealed class LogHeader
         throw _cells.All(c => CellNumber.TryRead(c.Text, '.', out _) || CellNumber.TryRead(c.Text, ',', out _))
             ? Wrong("", "the first line holds numbers and no names", "put a header before it, such as time [s], pressure [bar gauge].")
             : Wrong("", $"no column is a clock; the columns are {Excerpt.Names(_cells.Select(c => c.Text))}",
-                "the clock is a column such as time [s], [ms] or [min]; where it has another name, "
-                    + $"{MappingFile.Write(_file, "\"time\": { \"column\": \"its name\", \"unit\": \"s\" }")}.");
+                "the clock is a column such as time [s], [ms] or [min]; where it has another name and holds clock times such as "
+                    + $"10:02:11, {MappingFile.Write(_file, Whole("\"time\": \"its name\""))}; where it holds numbers, the same with "
+                    + "\"time\": { \"column\": \"its name\", \"unit\": \"s\" }.");
     }
+
+    // With what else the header doesn't say, so that one file says it all.
+    private string Whole(string time) => _mapping.Given.Any() || _cells.Any(c => c.UnitText is not null) ? time
+        : $"{time}, \"pressure\": {{ \"column\": \"its name\", \"unit\": \"bar gauge\" }}, \"water\": {{ \"column\": \"its name\", "
+            + "\"unit\": \"mL\" }";
 
     private static bool IsTime(HeaderCell cell) => cell.UnitText is { } text && LogUnit.Find(text, out _)?.Kind == "time";
 

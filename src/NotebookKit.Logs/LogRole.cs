@@ -50,9 +50,10 @@ internal sealed record LogRole(string Name, string[] Units, string[] Hints, stri
         var chosen = hinted.Count > 0 ? hinted : fitting;
         if (chosen.Count == 0) return null;
         if (chosen.Count > 1) throw new LogFormatException(table.File, 0, "", $"{Excerpt.Names(chosen.Select(c => c.Name))} could each be "
-            + $"the {Name}", $"{MappingFile.Write(table.File, MappingFile.Member(Name, chosen[0].Name))}, with the column that is meant.");
+            + $"the {Name}", $"{MappingFile.Write(table.File, MappingFile.Member(MappingFile.KeyOf(this),
+                chosen[0].Name))}, with the column that is meant.");
         findings.Add(Finding.Note($"The {Name} was taken from column '{Excerpt.Of(chosen[0].Name)}', read as {chosen[0].Unit}. "
-            + $"Where another is meant, {MappingFile.Write(table.File, $"\"{Name}\": \"its name\"")}."));
+            + $"Where another is meant, {MappingFile.Write(table.File, $"\"{MappingFile.KeyOf(this)}\": \"its name\"")}."));
         return chosen[0];
     }
 

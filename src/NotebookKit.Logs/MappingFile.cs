@@ -13,7 +13,8 @@ internal static class MappingFile
 {
     private const int LargestBytes = 100_000;
 
-    private static readonly string[] Keys = ["time", "day", "pressure", "temperature", "expansion", "height", "mass", "force", "separator",
+    private static readonly string[] Keys = ["time", "day", "pressure", "temperature", "expansion", "water", "height", "mass", "force",
+        "separator",
         "decimalComma", "dayFirst", "utcOffset", "part", "heightAbove", "ambient", "about"];
 
     private static readonly JsonSerializerOptions Plain = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder
@@ -31,6 +32,9 @@ internal static class MappingFile
     public static string Write(string log, string member) => $"write {{ {member} }} into the file "
         + $"{(log.Length == 0 ? "of the log's name with .columns.json behind it," : Excerpt.Of(Beside(Path.GetFileName(log))))} "
         + "beside the log";
+
+    /// <summary>What a role is called in that file: the water pumped in is "water" there, or "expansion".</summary>
+    public static string KeyOf(LogRole role) => role == LogRole.Expansion ? "water" : role.Name;
 
     /// <summary>A column with its unit, as a member of that file.</summary>
     public static string Member(string key, string column, string? unit = null) => unit is null ? $"\"{key}\": {Quoted(column)}"
@@ -79,7 +83,9 @@ internal static class MappingFile
         return new()
         {
             Time = Column("time"), Day = Column("day"), Pressure = Column("pressure"), Temperature = Column("temperature"),
-            Expansion = Column("expansion"), Height = Column("height"), Mass = Column("mass"), Force = Column("force"),
+            Expansion = Column("expansion") is { } expansion ? Column("water") is null ? expansion
+                : throw Wrong(file, "water", "water and expansion are two names for one column", "keep one of both.") : Column("water"),
+            Height = Column("height"), Mass = Column("mass"), Force = Column("force"),
             Separator = root.TryGetProperty("separator", out var separator) ? Text(separator, "separator", file) : null,
             DecimalComma = YesNo("decimalComma"),
             DayFirst = YesNo("dayFirst"),

@@ -25,7 +25,7 @@ internal static class SideColumn
             {
                 findings.Add(Finding.Note($"{Excerpt.Names(fitting.Select(c => c.Name))} could be the {role.Name} and "
                     + $"{(fitting.Count > 1 ? "none is" : "isn't")} used. Where it is meant, {MappingFile.Write(table.File,
-                        MappingFile.Member(role.Name, fitting[0].Name))}."));
+                        MappingFile.Member(MappingFile.KeyOf(role), fitting[0].Name))}."));
                 return null;
             }
         }

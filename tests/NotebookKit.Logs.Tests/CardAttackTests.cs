@@ -185,6 +185,14 @@ public sealed class CardAttackTests : FolderOnGo
             Refusal(() => ClubFolder.Read(Folder).Judge(In("logs", "good.csv"), day: new(2026, 5, 1))), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Lines_after_the_labels_mark_that_can_not_be_read_are_not_counted_as_none()
+    {
+        File.AppendAllText(In("vessels", "c1.service.jsonl"), "{}\n");
+        Forbids("its service record goes on with what can't be read");
+        Assert.DoesNotContain(ClubFolder.Read(Folder).Card().Findings, f => f.Message.Contains("for 0 lines", StringComparison.Ordinal));
+    }
+
     private string Day(string was, string now)
     {
         var text = Today.Replace(was, now, StringComparison.Ordinal);

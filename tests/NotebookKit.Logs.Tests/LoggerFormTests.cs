@@ -255,4 +255,62 @@ public class LoggerFormTests
 
     private static bool Says(IEnumerable<Finding> findings, string words) =>
         findings.Any(f => f.Message.Contains(words, StringComparison.Ordinal));
+
+    // T may be the time or a temperature; a column that is called after a unit of time is the clock.
+    [Theory]
+    [InlineData("ms;Luftdruck hPa;T\n0;1013,2;18,0\n50;1013,1;18,1\n100;1013,0;18,2\n", 0.05)]
+    [InlineData("T,s,p [hPa]\n18.0,0,1013\n18.1,1,1012\n18.2,2,1011\n", 1)]
+    [InlineData("T,min,p [hPa]\n18.0,0,1013\n18.1,1,1012\n18.2,2,1011\n", 60)]
+    [InlineData("time [s],T,p [hPa]\n0,18.0,1013\n1,18.1,1012\n2,18.2,1011\n", 1)]
+    public void A_column_called_after_a_unit_of_time_is_the_clock_and_not_a_T(string text, double seconds)
+    {
+        var table = LogReader.Parse(text, "x.csv");
+        Assert.Equal(seconds, table.Time[1] - table.Time[0], 9);
+        Assert.Equal(LogKind.Altimeter, ClubLog.KindOf(table));
+    }
+
+    // The water of a proof is called "water" by those who pump it.
+    [Fact]
+    public void The_mapping_calls_the_water_water_or_expansion_and_not_both()
+    {
+        var folder = Directory.CreateTempSubdirectory("nk-map-").FullName;
+        try
+        {
+            var path = Path.Combine(folder, "proof.csv");
+            File.WriteAllText(path, "Uhrzeit;Druck;Wasser\n10:02:11;14,5;1,0\n10:02:12;29,0;2,0\n10:02:13;43,5;3,0\n");
+            const string others = """ "time": "Uhrzeit", "pressure": { "column": "Druck", "unit": "psi gauge" } """;
+            File.WriteAllText($"{path}.columns.json", $$"""{ {{others}}, "water": { "column": "Wasser", "unit": "mL" } }""");
+            Assert.Equal([1.0, 2, 3], GaugeLog.Read(path).Expansion!.Values);
+            File.WriteAllText($"{path}.columns.json", $$"""{ {{others}}, "expansion": { "column": "Wasser", "unit": "L" } }""");
+            Assert.Equal([1000.0, 2000, 3000], GaugeLog.Read(path).Expansion!.Values);
+            File.WriteAllText($"{path}.columns.json", $$"""{ {{others}}, "water": "Wasser", "expansion": "Wasser" }""");
+            Assert.Contains("two names for one column", Assert.Throws<LogFormatException>(() => GaugeLog.Read(path)).Message,
+                StringComparison.Ordinal);
+            File.WriteAllText($"{path}.columns.json", $$"""{ {{others}} }""");
+            var proof = DesignFiles.Design.Read(Path.Combine(FolderOfRepository(), "notebooks", "curlew.json")).Stage.Proof;
+            Assert.Contains(GaugeLog.Read(path).ToReadings(proof).OfLog, f => f.Message.StartsWith("No column was taken for the water "
+                + "pumped in, and 'Wasser' was skipped. Where that is the water, write { \"water\": { \"column\": \"Wasser\", "
+                + "\"unit\": \"mL\" } } into the file proof.csv.columns.json", StringComparison.Ordinal));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_header_without_units_is_answered_with_the_whole_mapping()
+    {
+        var wrong = Assert.Throws<LogFormatException>(() => LogReader.Parse("Uhrzeit;Druck;Wasser\n10:02:11;1;2\n", "proof.csv"));
+        Assert.Contains("holds clock times such as 10:02:11, write { \"time\": \"its name\", \"pressure\": { \"column\": \"its name\", "
+            + "\"unit\": \"bar gauge\" }, \"water\": { \"column\": \"its name\", \"unit\": \"mL\" } } into the file", wrong.Message,
+            StringComparison.Ordinal);
+    }
+
+    private static string FolderOfRepository()
+    {
+        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
+            if (File.Exists(Path.Combine(at.FullName, "NotebookKit.sln"))) return at.FullName;
+        throw new DirectoryNotFoundException("The tests don't lie in the repository.");
+    }
 }

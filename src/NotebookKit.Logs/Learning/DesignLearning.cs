@@ -118,6 +118,7 @@ public static class DesignLearning
         ThrowIfUnusable(log.File, log.Quality);
         if (log.Serial is not { } serial) throw Refused(log.File, "the log doesn't say which vessel was proved; add a line \"# serial: "
             + "R-1\" above its header.");
+        if (log.FarAbove(design.Stage.Proof.ProofPressure) is { } wrongUnit) throw Refused(log.File, wrongUnit);
         var record = log.ToReadings(design.Stage.Proof).Judge();
         if (record.Verdict != ProofVerdict.Accept || record.HeldAtLeast is not { } held)
             throw new InvalidDesignException($"{record.Title}, {Path.GetFileName(log.File)}", [.. record.Findings.Where(f =>
