@@ -14,7 +14,7 @@ internal static class NewNotebook
             club.Check()
             """),
         (false, "## What the vessel holds, and what tests have shown"),
-        (true, "club.Stages.Select(s => s.Vessel.Layup())"),
+        (true, "foreach (var stage in club.Stages) display(stage.Vessel.Layup());"),
         (true, "foreach (var stage in club.Stages) display(stage.Rating);"),
         (false, "## The flight"),
         (true, "IResult flight = club.Stages.Count == 2 ? club.TwoStageVehicle.Fly(club.Site!) : club.Vehicle.Fly(club.Site!);\nflight"),

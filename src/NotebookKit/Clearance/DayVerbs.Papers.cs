@@ -23,7 +23,8 @@ public static partial class DayVerbs
             {
                 Vessel = Proved(s, day.Vessels[i], proofs, missing, Own(design, i)),
                 Service = ServiceOf(day.Vessels[i], services, missing, Own(design, i)),
-                VesselTemperature = day.Vessels[i].WallTemperature, Label = day.Vessels[i].Label,
+                VesselTemperature = day.Vessels[i].WallTemperature, ResinMoisture = day.Vessels[i].ResinMoisture,
+                Label = day.Vessels[i].Label,
             }))];
         return new(design.Name, design.Site, day.Day, day.Flight, stages, missing.ToFrozenDictionary(StringComparer.Ordinal), reasons);
     }

@@ -23,7 +23,7 @@ public sealed record DesignCheck : Result
         Outcomes = [.. design.Requirements.Select(r => Judge(r, figures))];
         _steps =
         [
-            .. design.Stages.SelectMany(s => OfStage(s, figures)),
+            .. design.Stages.SelectMany(s => OfStage(s, figures, design.Site)),
             .. new[] { DesignFigures.DryMass, DesignFigures.Margin, DesignFigures.Apogee, DesignFigures.RailSpeed, DesignFigures.Drift }
                 .Select(f => Line(f, figures)),
         ];
@@ -125,7 +125,8 @@ public sealed record DesignCheck : Result
         return new(requirement, verdict, GivenText.Result(value, requirement.Value), "") { Computed = value };
     }
 
-    private static IEnumerable<ResultLine> OfStage(DesignStage stage, DesignFiguresOf figures)
+    private static IEnumerable<ResultLine> OfStage(DesignStage stage, DesignFiguresOf figures,
+        Flight.Site.LaunchSite? site)
     {
         var rating = figures.RatingOf(stage, out var reason);
         yield return rating is null ? new($"{stage.Name}: rating", NotComputed, reason)
@@ -135,6 +136,17 @@ public sealed record DesignCheck : Result
         yield return rating.IsRated ? new($"{stage.Name}: highest allowed fill", rating.WorkingPressure.ToString(),
             stage.FillPressure is { } fill ? $"the design fills to {fill}" : "the design gives no fill")
             : new($"{stage.Name}: highest allowed fill", "refused", Finding.Errors(rating.Findings));
+        if (rating.IsRated && OnTheCard(stage, rating, site) is { } line) yield return line;
+    }
+
+    // What the card would allow where nobody weighs the water in the resin; said where the fill is more.
+    private static ResultLine? OnTheCard(DesignStage stage, Vessels.Ratings.Rating rating, Flight.Site.LaunchSite? site)
+    {
+        if (site is null || stage.FillPressure is not { } fill) return null;
+        var heat = new Cards.ResinHeat(rating.Vessel, site.Temperature, null);
+        if (heat.Retention is not { } kept || rating.WorkingPressure * kept is var allowed && allowed >= fill) return null;
+        return new($"{stage.Name}: allowed on the flight card", (rating.WorkingPressure * kept).ToString(),
+            ClearanceFindings.CardAllowsLess(fill, heat.Note, rating.Vessel.Resin.GlassTemperature is { Kind: SourceKind.Measured }));
     }
 
     private static ResultLine Line(string figure, DesignFiguresOf figures)

@@ -16,6 +16,10 @@ internal static partial class ClearanceFindings
     internal static Finding DecisionWantsAnotherLook(string name, string chosen, string requirement) =>
         Finding.Warning($"the decision \"{name}\" ({chosen}) was to stay right while \"{requirement}\" holds. Decide again.");
 
+    internal static string CardAllowsLess(GaugePressure fill, string heat, bool isGlassMeasured) =>
+        $"less than the design's fill of {fill}: {heat}, which is taken where nobody measured more on the day. "
+        + $"{(isGlassMeasured ? "Measured moisture" : "A measured glass temperature or measured moisture")} raises what is allowed.";
+
     internal static string WindIsNotGiven() => "the design's site gives no wind. Add \"wind\" to the site.";
 
     internal static string SiteIsNotGiven() => "the design gives no site. Add \"site\".";
@@ -90,7 +94,9 @@ internal static partial class ClearanceFindings
             + "the whole record. Where none is found, retire the vessel: nobody knows what it has been through.");
 
     internal static Finding RecordGoesOnAfterLabel(string own, string serial, string label, int lines) =>
-        Finding.Error($"{own}the label of {serial} bears the mark {label}, and its service record goes on after that for {lines} "
+        lines < 1 ? Finding.Error($"{own}the label of {serial} bears the mark {label}, and after the line of that mark its service record "
+            + "goes on with what can't be read. Go back to a sound copy of the file; where there is none, retire the vessel.")
+        : Finding.Error($"{own}the label of {serial} bears the mark {label}, and its service record goes on after that for {lines} "
             + $"{(lines == 1 ? "line" : "lines")}: nobody wrote the newer mark on the label, or lines were added that the club doesn't "
             + "know. Read the last lines with vessel show. Where they are right, write the mark that vessel show names on the label.");
 

@@ -61,8 +61,8 @@ public sealed class ServiceFile
         {
             throw new ServiceFileException(
                 File.Exists(path) ? $"{path} is there already; a record is never begun anew over another. Choose another name."
-                    : $"{path} can't be written ({error.Message.TrimEnd('.')}). Make room, look at your rights there, or choose another "
-                        + "folder.", error);
+                    : $"\"{path}\" can't be written ({error.Message.TrimEnd('.')}). Make room, check the folder and your rights there, or "
+                        + "choose another place.", error);
         }
 
         return new(path, vessel, serial, clock);
@@ -221,8 +221,8 @@ public sealed class ServiceFile
             }
             catch (IOException error)
             {
-                throw new ServiceFileException($"{path} can't be opened ({error.Message.TrimEnd('.')}). Look whether its disk is there and "
-                    + "sound.", error);
+                throw new ServiceFileException($"\"{path}\" can't be opened ({error.Message.TrimEnd('.')}). Look whether its disk is there, "
+                    + "and check the file and your rights there.", error);
             }
         }
     }

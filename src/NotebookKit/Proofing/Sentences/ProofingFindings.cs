@@ -186,7 +186,7 @@ internal static partial class ProofingFindings
         Finding.Error(
             $"the rule set \"{rulesName}\" of the rating asks for less than each of the published ones: proof {Digits.Round(proof)}, "
             + $"burst {Digits.Round(burst)}, overshoot {Digits.Round(overshoot)}, a proof at up to {maximumProofUse.Show()} of the "
-            + "strength. Rate the vessel by RuleSets.Club or by a stricter set.");
+            + "strength. Rate the vessel by the Club rule or by a stricter set.");
 
     internal static Finding RiskIsTooHigh(
         string rulesName, string chance, double mostChance, int tests, double proof, double leastProof) =>

@@ -8,6 +8,17 @@ public class DesignCheckTests
 {
     private static readonly DesignCheck Curlew = DesignFixture.Curlew.Check();
 
+    // The rating is of a dry vessel; the card takes a saturated resin where nobody weighed a strip.
+    [Fact]
+    public void The_check_says_what_the_card_would_allow_where_that_is_less_than_the_fill()
+    {
+        var line = Assert.Single(Curlew.Lines, l => l.Name == "Curlew: allowed on the flight card");
+        Assert.Contains("less than the design's fill of 58 bar gauge: the resin keeps", line.Note, StringComparison.Ordinal);
+        Assert.Contains("Measured moisture raises what is allowed.", line.Note, StringComparison.Ordinal);
+        var lower = DesignFixture.Curlew.With("fill pressure", "30 bar gauge").Check();
+        Assert.DoesNotContain(lower.Lines, l => l.Name == "Curlew: allowed on the flight card");
+    }
+
     [Fact]
     public void Curlew_keeps_all_that_its_design_requires()
     {
