@@ -237,7 +237,7 @@ public sealed class Design : IEquatable<Design>
         ArgumentNullException.ThrowIfNull(folder);
         List<(string File, string Evidence, TreeNode Test)> tests = [.. (Stages.Count == 1 ? [(Path: folder, Evidence: "evidence")]
             : StageNames.Select(s => (Path: Path.Combine(folder, s), Evidence: $"stages.{s}.evidence"))).SelectMany(p => DesignFile
-            .JsonIn(p.Path).Select(f => (FileNameOf(f), p.Evidence, TreeReader.Parse(FileNameOf(f), DesignFile.Bytes(f)))))];
+            .JsonIn(p.Path).Select(f => (FileNameOf(f), p.Evidence, TreeReader.Parse(FileNameOf(f), DesignFile.Bytes(f), "test"))))];
         if (tests.Count == 0) return this;
         var tree = tests.Aggregate(_tree, (whole, t) => WithTest(whole, t.Test, t.Evidence));
         try

@@ -96,7 +96,7 @@ public sealed record FlightDay
 
     private static FlightDay Of(string name, byte[] text)
     {
-        var tree = TreeReader.Parse(name, text);
+        var tree = TreeReader.Parse(name, text, "day");
         var run = new Reading(name, tree, tree);
         var right = DayKeys.All.TryRead(tree, new(run, "", "the day", ""), out var content);
         run.ThrowIfWrong();

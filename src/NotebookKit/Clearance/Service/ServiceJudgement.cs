@@ -141,8 +141,9 @@ internal sealed class ServiceJudgement
             yield return new("Day", $"The day asked for, {ServiceText.Of(_on)}, lies before the last event, {ServiceText.Of(last)}; set "
                 + "the clock right, or ask for a later day.");
         if (MadeAgain() is { } again) yield return new("Made twice",
-            $"Line {again.Line} says again that the vessel was made, after a proof of it; a proof is of the vessel that was proved, "
-            + "not of a later one. Give the later vessel a serial of its own, begin a new record for that serial, and proof-test the vessel.");
+            $"Line {again.Line} says again that the vessel was made, after a proof of it; a proof is of the vessel that was "
+            + "proved, not of a later one. Give the later vessel a serial of its own, begin a new record for that serial, and proof-test "
+            + "the vessel.");
         if (_made is null) yield return new("Not made", "The record doesn't say when the vessel was made, so its age isn't known; write "
             + "down when and of what it was made.");
         if (status.LifeEnds is { } end && _on > end) yield return new("Over age",

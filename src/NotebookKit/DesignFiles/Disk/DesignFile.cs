@@ -40,11 +40,16 @@ internal static class DesignFile
     /// <summary>Paths of the JSON files of a folder, by name, whatever the case of their ending; none where there is no such
     /// folder.</summary>
     /// <exception cref="DesignFileException">The folder can't be read.</exception>
-    public static IReadOnlyList<string> JsonIn(string folder)
+    public static IReadOnlyList<string> JsonIn(string folder) => In(folder, ".json");
+
+    /// <summary>Paths of the files of a folder that end in a way, by name, whatever the case of their ending; none where there is no such
+    /// folder.</summary>
+    /// <exception cref="DesignFileException">The folder can't be read.</exception>
+    public static IReadOnlyList<string> In(string folder, string ending)
     {
         try
         {
-            return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.json", AnyCase).Order(StringComparer.Ordinal)] : [];
+            return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, $"*{ending}", AnyCase).Order(StringComparer.Ordinal)] : [];
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

@@ -15,9 +15,19 @@ internal static class DesignFilesFindings
         FormattableString.Invariant($"the file ends here, but what opens in line {line}, column {column} isn't closed; ")
         + "take the file from its copy, or write the rest.";
 
-    internal static string FileIsEmpty() => "the file ends without a design; start from an example, or take the file from its copy.";
+    internal static string FileIsEmpty(string what) =>
+        $"the file ends without a {what}; start from an example, or take the file from its copy.";
 
-    internal static string NotJson(string reason) => $"this isn't JSON: {reason}; correct it here or just before.";
+    internal static string NotJson(string found) =>
+        $"{found} can't stand here: keys and texts stand in straight double quotes, a comma parts "
+        + "two values, and every bracket is closed by its own; correct it here or just before.";
+
+    internal static string CurlyQuote() => "here is a curly quotation mark, as a word processor writes it; write straight ones: \".";
+
+    internal static string NoNumber(string word) => $"{word} is no number of a file; write the value, or leave its key out.";
+
+    internal static string TooDeep(int most) => FormattableString.Invariant($"more than {most} brackets stand in one another here; ")
+        + "a bracket is missing before, or this is another kind of file.";
 
     internal static string KeyStandsTwice(string key, int line, int column) =>
         FormattableString.Invariant($"\"{key}\" stands here a second time, after line {line}, column {column}; keep one of both.");

@@ -9,7 +9,11 @@ internal static class Nearest
     public static string? Of(string word, IEnumerable<string> known)
     {
         if (word.Length > 200) return null;
-        var nearest = known.Select(k => (Word: k, Edits: EditDistance.Between(word, k))).OrderBy(k => k.Edits).FirstOrDefault();
+        List<string> all = [.. known];
+        // Who writes the beginning of a name means that name: "fil" is the fill pressure and not the tip.
+        if (word.Length >= 3 && all.Where(k => k.StartsWith(word, StringComparison.OrdinalIgnoreCase))
+            .OrderBy(k => k.Split(' ', '.')[0].Length).FirstOrDefault() is { } begun) return begun;
+        var nearest = all.Select(k => (Word: k, Edits: EditDistance.Between(word, k))).OrderBy(k => k.Edits).FirstOrDefault();
         return nearest.Word is not null && nearest.Edits <= Math.Max(2, nearest.Word.Length / 2) ? nearest.Word : null;
     }
 }

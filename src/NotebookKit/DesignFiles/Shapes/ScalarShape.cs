@@ -135,7 +135,13 @@ internal abstract class ScalarShape<T> : Shape<T>
 
             if (way.Contains(path))
             {
-                spot.Say(at, DesignFilesFindings.CircularReference([.. way, path]));
+                // One circle is one mistake, said where it is met first.
+                List<string> circle = [.. way.Skip(way.IndexOf(path))];
+                spot.Run.Once($"circle {string.Join(' ', circle.Order(StringComparer.Ordinal))}", () =>
+                {
+                    spot.Say(at, DesignFilesFindings.CircularReference([.. circle, path]));
+                    return "";
+                });
                 return false;
             }
 

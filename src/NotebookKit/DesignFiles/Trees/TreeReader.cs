@@ -11,6 +11,9 @@ internal sealed class TreeReader
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
+    // As many as the reader takes unless told otherwise.
+    private const int DeepestText = 64;
+
     private readonly string _file;
     private readonly byte[] _bytes;
     private readonly int[] _lineStarts;
@@ -18,23 +21,25 @@ internal sealed class TreeReader
     private readonly Stack<Place> _open = [];
     private int _lastLine;
 
-    private TreeReader(string file, byte[] bytes)
+    private readonly string _what;
+
+    private TreeReader(string file, byte[] bytes, string what)
     {
-        (_file, _bytes) = (file, bytes);
+        (_file, _bytes, _what) = (file, bytes, what);
         List<int> starts = [0];
         for (var i = 0; i < bytes.Length; i++)
             if (bytes[i] == '\n') starts.Add(i + 1);
         _lineStarts = [.. starts];
     }
 
-    /// <summary>The tree of a text.</summary>
+    /// <summary>The tree of a text, and what it is called where it is empty.</summary>
     /// <exception cref="DesignFileException">The text is too long, no UTF-8, no JSON, or has a key twice.</exception>
-    public static TreeNode Parse(string file, byte[] bytes)
+    public static TreeNode Parse(string file, byte[] bytes, string what = "design")
     {
         if (bytes.Length > LongestText)
             throw new DesignFileException(file, new Place(1, 1), DesignFilesFindings.TextTooLong(bytes.Length / 1e6, LongestText / 1e6));
         if (bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
-        var reader = new TreeReader(file, bytes);
+        var reader = new TreeReader(file, bytes, what);
         try
         {
             _ = Strict.GetCharCount(bytes);
@@ -87,10 +92,18 @@ internal sealed class TreeReader
             || error.Message.Contains("end of the data", StringComparison.Ordinal);
         // A cut file is wrong where it ends, wherever the value that was cut began.
         if (cut) return new(_file, PlaceAt(_bytes.Length), _open.TryPeek(out var open) ? DesignFilesFindings.FileIsCutOff(open.Line,
-            open.Column) : DesignFilesFindings.FileIsEmpty(), error);
-        var end = error.Message.IndexOf(" LineNumber", StringComparison.Ordinal);
-        return new(_file, PlaceAt(offset), DesignFilesFindings.NotJson((end > 0 ? error.Message[..end] : error.Message).TrimEnd('.')),
-            error);
+            open.Column) : DesignFilesFindings.FileIsEmpty(_what), error);
+        return new(_file, PlaceAt(offset), Plainly(Encoding.UTF8.GetString(_bytes.AsSpan(offset, Math.Min(40, _bytes.Length - offset))),
+            error), error);
+    }
+
+    private static string Plainly(string rest, JsonException error)
+    {
+        if (error.Message.Contains("depth", StringComparison.Ordinal)) return DesignFilesFindings.TooDeep(DeepestText);
+        if ("“”„‟‘’‚".Contains(rest[0])) return DesignFilesFindings.CurlyQuote();
+        var word = string.Concat(rest.TakeWhile(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.'));
+        return word is "NaN" or "Infinity" or "-Infinity" or "nan" or "inf" ? DesignFilesFindings.NoNumber(word)
+            : DesignFilesFindings.NotJson($"\"{(word.Length > 0 ? word : rest[..1])}\"");
     }
 
     private TreeNode Value(ref Utf8JsonReader reader)
