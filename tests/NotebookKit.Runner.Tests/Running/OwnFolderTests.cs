@@ -283,6 +283,8 @@ public sealed class OwnFolderTests : IDisposable
         await ProgramRun.RunAsync(["run", own, "--out", folder["out"], "--last-record", record]);
         var page = await File.ReadAllTextAsync(Path.Combine(folder["out"], "pages", "kept.html"));
         Assert.Contains("beside the last record", page, StringComparison.Ordinal);
+        // Each layup shows itself, and no table of a list stands around it.
+        Assert.DoesNotContain("<i>index</i>", page, StringComparison.Ordinal);
         Assert.Contains("<th scope=\"row\">apogee below the ceiling</th><td>no longer holds</td>", page, StringComparison.Ordinal);
         Assert.Contains("<th scope=\"row\">static margin</th><td>holds</td>", page, StringComparison.Ordinal);
     }

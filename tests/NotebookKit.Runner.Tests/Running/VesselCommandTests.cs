@@ -45,6 +45,20 @@ public sealed class VesselCommandTests : IDisposable
         Assert.Equal(before, await File.ReadAllBytesAsync(Record));
     }
 
+    // The line would carry the proof of the first vessel to a later one.
+    [Fact]
+    public async Task A_vessel_that_was_proved_is_not_made_a_second_time()
+    {
+        await Ends(0, "Curlew C-1", "new", Record, "--vessel", "Curlew", "--serial", "C-1");
+        await Ends(0, "made: day 2024-02-20", "add", Record, "made", "--day", "2024-02-20", "--batch", "one", "--at", "2024-03-01");
+        await Ends(0, "held 54 bar gauge", "add", Record, "proved", "--day", "2024-03-02", "--held", "54 bar gauge", "--factor", "1.5",
+            "--rules", "Club rule", "--record", "9f2c", "--at", "2024-03-02");
+        var before = await File.ReadAllBytesAsync(Record);
+        await Ends(2, "give the later vessel a serial of its own", "add", Record, "made", "--day", "2024-04-20", "--batch", "two", "--at",
+            "2024-05-01");
+        Assert.Equal(before, await File.ReadAllBytesAsync(Record));
+    }
+
     [Fact]
     public async Task A_record_that_is_not_there_or_is_there_already_is_refused()
     {
