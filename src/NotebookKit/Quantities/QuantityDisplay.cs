@@ -50,7 +50,7 @@ public static class QuantityDisplay
     }
 
     // To ask UnitsNet for one symbol makes it set up every quantity that it knows.
-    private static string? Usual(IQuantity quantity) => quantity switch
+    internal static string? Usual(IQuantity quantity) => quantity switch
     {
         Length { Unit: var unit } => unit switch
         {
@@ -120,6 +120,7 @@ public static class QuantityDisplay
         {
             AreaUnit.SquareMillimeter => "mm²", AreaUnit.SquareCentimeter => "cm²", AreaUnit.SquareMeter => "m²", _ => null,
         },
+        Irradiance { Unit: IrradianceUnit.WattPerSquareMeter } => "W/m²",
         MassMomentOfInertia { Unit: MassMomentOfInertiaUnit.KilogramSquareMeter } => "kg·m²",
         Acceleration { Unit: AccelerationUnit.MeterPerSecondSquared } => "m/s²",
         CoefficientOfThermalExpansion { Unit: CoefficientOfThermalExpansionUnit.PerKelvin } => "K⁻¹",

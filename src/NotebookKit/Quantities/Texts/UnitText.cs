@@ -98,6 +98,8 @@ internal static class UnitText
         [(typeof(Force), "kgf")] = v => Force.FromKilogramsForce(v),
         [(typeof(ForcePerLength), "N/m")] = v => ForcePerLength.FromNewtonsPerMeter(v),
         [(typeof(ForcePerLength), "N/mm")] = v => ForcePerLength.FromNewtonsPerMillimeter(v),
+        [(typeof(Irradiance), "W/m²")] = v => Irradiance.FromWattsPerSquareMeter(v),
+        [(typeof(Irradiance), "kW/m²")] = v => Irradiance.FromKilowattsPerSquareMeter(v),
     }.ToFrozenDictionary();
 
     /// <summary>Quantities and units that are read without UnitsNet's own names, for the test that holds both against each other.</summary>
