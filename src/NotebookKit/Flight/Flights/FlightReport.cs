@@ -76,10 +76,11 @@ internal static class FlightReport
         IReadOnlyList<FlightRow> rows, bool hasAttitude)
     {
         var opening = marks.OpeningTime;
-        var load = 0.0;
+        // Where the wind changes with height, the dynamic pressure peaks a little beside where it was looked for.
+        var (load, hardestPa) = (0.0, marks.HardestPa);
         foreach (var row in rows)
         {
-            if (!(row.Time > opening)) load = Math.Max(load, row.LoadG);
+            if (!(row.Time > opening)) (load, hardestPa) = (Math.Max(load, row.LoadG), Math.Max(hardestPa, row.DynamicPressurePa));
         }
 
         var massKg = vehicle.Parts.State().MassKg + marks.WaterLeftKg + marks.GasLeftKg;
@@ -98,7 +99,7 @@ internal static class FlightReport
             MaximumSpeed = marks.FastestSpeed.MetresPerSecond(),
             MaximumSpeedTime = marks.FastestTime.Seconds(),
             MaximumMach = marks.MaximumMach,
-            MaximumDynamicPressure = marks.HardestPa.Pascals(),
+            MaximumDynamicPressure = hardestPa.Pascals(),
             MaximumLoad = load,
             MaximumAngleOfAttack = hasAttitude ? Angle.FromDegrees(1e2 * Clean(Ascent(rows,
                 marks).Select(r => r.AngleOfAttack).DefaultIfEmpty().Max() * 1.8 / Math.PI)) : null,
