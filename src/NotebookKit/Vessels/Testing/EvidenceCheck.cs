@@ -21,6 +21,7 @@ internal static class EvidenceCheck
     /// <summary>What the tests say of the prediction; errors where a test can't be of this design, or its pressure can't be true.</summary>
     public static IEnumerable<Finding> Find(PressureVessel vessel, IReadOnlyList<VesselTest> tests)
     {
+        var twins = new TwinBursts();
         foreach (var test in tests.Distinct())
         {
             if (!HasSameWall(vessel, test.Vessel))
@@ -31,8 +32,8 @@ internal static class EvidenceCheck
 
             if (GrowthVerbs.Compare(test) is { IsTooMuch: true } grown) yield return grown.Findings[0];
             var burst = test as BurstTest;
-            var failed = burst is null ? null : test.Vessel.Burst().Parts.FirstOrDefault(p => burst.IsOf(p.Name));
-            var (low, high) = (At(test.Vessel, f => f.EfficiencyLow), At(test.Vessel, f => f.EfficiencyHigh));
+            var failed = burst is null ? null : twins.Of(test.Vessel).Parts.FirstOrDefault(p => burst.IsOf(p.Name));
+            var (low, high) = (twins.Of(test.Vessel, f => f.EfficiencyLow), twins.Of(test.Vessel, f => f.EfficiencyHigh));
             if (failed is not null && !burst!.IsOfWall
                 && test.Sure < (SharesEnd(vessel, test.Vessel) ? failed.Burst : OtherEndsBearOut * failed.Burst))
                 yield return OfEnd(vessel, test, failed);
@@ -81,9 +82,6 @@ internal static class EvidenceCheck
             ? VesselsFindings.EndModelIsContradicted(seen, vessel.Name)
             : VesselsFindings.OtherEndsShareContradictedModel(seen, vessel.Name);
     }
-
-    private static BurstPrediction At(PressureVessel vessel, Func<Fabrication, Ratio> efficiency) =>
-        (vessel with { Fabrication = vessel.Fabrication with { Efficiency = efficiency(vessel.Fabrication) } }).Burst();
 
     /// <summary>Whether two vessels have the same layup on the same liner.</summary>
     private static bool HasSameWall(PressureVessel one, PressureVessel other) =>

@@ -66,8 +66,8 @@ public static class PartVerbs
     /// <summary>The same, of checked tests.</summary>
     internal static PartLearning LearnParts(this VesselEvidence evidence, BurstPrediction prediction)
     {
-        var parts = prediction.PredictedParts();
-        return PartEvidence.Of([.. evidence.Tests.Select(t => WithOtherEnd(Of(t, PartsOf(t.Vessel, prediction, parts)), t,
+        var (parts, twins) = (prediction.PredictedParts(), new TwinBursts());
+        return PartEvidence.Of([.. evidence.Tests.Select(t => WithOtherEnd(Of(t, PartsOf(t.Vessel, prediction, parts, twins)), t,
             prediction.Vessel, parts))]).Learn(parts, evidence.Batch);
     }
 
@@ -85,11 +85,12 @@ public static class PartVerbs
         return named?.Name ?? parts.First(p => p.Is(Other(burst.Failed!, burst.Vessel))).Name;
     }
 
-    private static List<PredictedPart> PartsOf(PressureVessel tested, BurstPrediction own, IReadOnlyList<PredictedPart> parts)
+    private static List<PredictedPart> PartsOf(PressureVessel tested, BurstPrediction own, IReadOnlyList<PredictedPart> parts,
+        TwinBursts twins)
     {
         if (ReferenceEquals(tested, own.Vessel)) return [.. parts];
         var list = new List<PredictedPart> { parts[0] with { Stressed = Stressed(own, tested.Length) } };
-        foreach (var part in tested.Burst().PredictedParts().Skip(1))
+        foreach (var part in twins.Of(tested).PredictedParts().Skip(1))
         {
             var same = SharesSide(part.Name, own.Vessel, tested) ? parts.FirstOrDefault(p => p.Is(part.Name)) : null;
             list.Add(same ?? part with { Name = Other(part.Name, tested) });
