@@ -30,13 +30,13 @@ public sealed class PackLivePage : Task
     public override bool Execute()
     {
         var page = File.ReadAllText(Path.Combine(Parts, "live.html"));
-        page = page.Replace("/*live.css*/", File.ReadAllText(Path.Combine(Parts, "live.css")));
         foreach (var part in new[] { "unpack.js", "worker.js", "begin.js" })
             page = page.Replace("/*" + part + "*/", File.ReadAllText(Path.Combine(Parts, part)));
         var files = new StringBuilder();
         // The page's own script: its parts, in the order of their numbers.
         var scripts = Directory.GetFiles(Parts, "*.js").Where(f => char.IsDigit(Path.GetFileName(f)[0]))
             .OrderBy(f => f, StringComparer.Ordinal);
+        Append(files, "id=\"style\"", File.ReadAllBytes(Path.Combine(Parts, "live.css")));
         Append(files, "id=\"page\"", new UTF8Encoding(false).GetBytes(string.Concat(scripts.Select(File.ReadAllText))));
         foreach (var design in Designs)
             Append(files, "class=\"design\" data-name=\"" + Path.GetFileName(design.ItemSpec) + "\"", File.ReadAllBytes(design.ItemSpec));
