@@ -32,7 +32,7 @@ public sealed class LivePadTests
         foreach (var (field, value) in new[] { ("Day", "2026-05-02"), ("Wind", "3 m/s"),
             ("Measured at a height of", "10 m"), ("Flight, as the club counts it", "first"),
             ("Serial, as on the vessel", "C-1"), ("Mark on its label", label), ("Wall at its warmest", "15 °C"),
-            ("Water in the resin, if weighed", "0.5 %") })
+            ("Water in the resin, if weighed", "0.5 %"), ("How the water was measured", "strip weighed and dried") })
         {
             await browser.Page.GetByLabel(field, new() { Exact = true }).FillAsync(value);
             await browser.Page.GetByLabel(field, new() { Exact = true }).PressAsync("Tab");

@@ -160,7 +160,13 @@ public sealed class DiskFaultTests(ITestOutputHelper output)
     public async Task The_page_the_record_the_live_page_and_the_list_of_a_run_are_whole_or_gone()
     {
         var records = new[] { 1, 2 }.Select(n => new DesignRecordBuilder($"Design {n}", GivenOverrides.None).Build()).ToList();
-        using var verb = new FaultyVerb { Made = "all written", TakesOldAway = true, Verb = async at =>
+        var folder = "";
+        // A list leads to no live page that isn't there.
+        bool Unlinked(string path, byte[] list, byte[] made) => path == "out/index.html"
+            && !File.Exists(Path.Combine(folder, "out", "live.html")) && System.Text.Encoding.UTF8.GetString(list)
+                == System.Text.Encoding.UTF8.GetString(made).Replace("<nav class=\"buttons\" aria-label=\"Papers\"><a href=\"live.html\">"
+                    + "Live page</a></nav>", "", StringComparison.Ordinal);
+        using var verb = new FaultyVerb { Made = "all written", TakesOldAway = true, IsRight = Unlinked, Verb = async at =>
             {
                 var options = new RunOptions([Path.Combine(at, "in", "none.ipynb")], Path.Combine(at, "out"), TimeSpan.FromSeconds(1), 1);
                 var problems = new List<string?>
@@ -177,6 +183,7 @@ public sealed class DiskFaultTests(ITestOutputHelper output)
             } };
         await NothingIsWrong(verb, at =>
         {
+            folder = at;
             Directory.CreateDirectory(Path.Combine(at, "in"));
             File.WriteAllText(Path.Combine(at, "in", "none.ipynb"), "no notebook");
             foreach (var old in new[] { "out/pages/a.html", "out/index.html", "out/records/a/gone.json", "out/records/a/design-1.json" })

@@ -32,6 +32,10 @@ internal sealed class FaultyVerb : IDisposable
     /// <summary>Files that lines are added to: one that was cut off stays where the disk takes nothing back.</summary>
     public string AppendsTo { get; init; } = " none ";
 
+    /// <summary>Whether a file, neither the old nor the new one, is what it has to be after the fault: its path, its bytes, the new
+    /// ones.</summary>
+    public Func<string, byte[], byte[], bool> IsRight { get; init; } = (_, _, _) => false;
+
     /// <summary>In which ways the disk fails.</summary>
     public IReadOnlyList<Fault> Ways { get; init; } = [Fault.FullOnce, Fault.StaysFull, Fault.RefusedOnce, Fault.Gone];
 
@@ -123,7 +127,8 @@ internal sealed class FaultyVerb : IDisposable
             var isOld = _before.TryGetValue(path, out var old) && old.AsSpan().SequenceEqual(bytes);
             var isNew = after.TryGetValue(path, out var made) && made.AsSpan().SequenceEqual(bytes);
             var isCutOff = fault == Fault.Gone && path.EndsWith(AppendsTo, StringComparison.Ordinal) && bytes.AsSpan().StartsWith(old);
-            if (!isOld && !isNew && !isCutOff) yield return $"{path} is neither the old nor the new one";
+            var isRight = made is not null && IsRight(path, bytes, made);
+            if (!isOld && !isNew && !isCutOff && !isRight) yield return $"{path} is neither the old nor the new one";
         }
 
         foreach (var path in _before.Keys.Where(p => !now.ContainsKey(p)))
