@@ -5,7 +5,8 @@ using NotebookKit.DesignFiles;
 
 namespace NotebookKit.Live;
 
-/// <summary>The explorer that a lesson's page beside this one drags: its design is read once, its settings are answered one by one.</summary>
+/// <summary>The explorer that a lesson's page beside this one drags: its design is read once, its settings are answered one by
+/// one.</summary>
 internal sealed class OpenExplorer
 {
     private string _model = "", _text = "";

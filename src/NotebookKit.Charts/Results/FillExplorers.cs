@@ -33,7 +33,8 @@ public static class FillExplorers
         {
             Cautions = Cautions.ForFilling,
             Remark = $"Vessel of {fill.Chamber.Volume.Show()}, rated {fill.Chamber.RatedPressure}; the valve shuts at the target. "
-                + $"Conductance is the restrictor's sonic conductance; its critical ratio stays {Digits.Round(FillSetting.RatioOf(fill), 2)}.",
+                + "Conductance is the restrictor's sonic conductance; its critical ratio stays "
+                + $"{Digits.Round(FillSetting.RatioOf(fill), 2)}.",
         };
     }
 }

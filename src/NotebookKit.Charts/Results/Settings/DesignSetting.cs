@@ -4,7 +4,8 @@ using NotebookKit.Provenance;
 
 namespace NotebookKit.Charts.Results.Settings;
 
-/// <summary>An explorer's model over a design of one stage, known by its name: whoever has the design's file can answer a setting.</summary>
+/// <summary>An explorer's model over a design of one stage, known by its name: whoever has the design's file can answer a
+/// setting.</summary>
 internal static class DesignSetting
 {
     public const string Flight = "flight", Stability = "stability", Thrust = "thrust", Fill = "fill", Descent = "descent";

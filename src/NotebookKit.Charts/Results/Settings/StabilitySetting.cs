@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace NotebookKit.Charts.Results.Settings;
 
-/// <summary>The margin for one setting of its explorer: span of the aft-most fins [mm], ballast in the nose [g], water fraction [%].</summary>
+/// <summary>The margin for one setting of its explorer: span of the aft-most fins [mm], ballast in the nose [g], water fraction
+/// [%].</summary>
 internal static class StabilitySetting
 {
     private const int Rows = 26;

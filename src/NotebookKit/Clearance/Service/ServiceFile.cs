@@ -221,8 +221,8 @@ public sealed class ServiceFile
             }
             catch (IOException error)
             {
-                throw new ServiceFileException($"\"{path}\" can't be opened ({error.Message.TrimEnd('.')}). Look whether its disk is there, "
-                    + "and check the file and your rights there.", error);
+                throw new ServiceFileException($"\"{path}\" can't be opened ({error.Message.TrimEnd('.')}). Look whether its disk is "
+                    + "there, and check the file and your rights there.", error);
             }
         }
     }

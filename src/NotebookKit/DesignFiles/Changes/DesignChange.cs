@@ -87,7 +87,8 @@ internal static class DesignChange
     {
         TreeNode.Text text => text.Value.StartsWith("= ", StringComparison.Ordinal)
             && text.Value[2..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0] is var from
-            && (path == from || path.StartsWith($"{from}.", StringComparison.Ordinal) || from.StartsWith($"{path}.", StringComparison.Ordinal)),
+            && (path == from || path.StartsWith($"{from}.", StringComparison.Ordinal)
+                || from.StartsWith($"{path}.", StringComparison.Ordinal)),
         TreeNode.Members members => members.All.Any(m => TakesOverFrom(m.Value, path)),
         TreeNode.Items items => items.All.Any(i => TakesOverFrom(i, path)),
         _ => false,

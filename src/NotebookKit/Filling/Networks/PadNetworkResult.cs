@@ -189,7 +189,8 @@ public sealed record PadNetworkResult : Result
         Pad.Temperature.Kelvins)).ToGauge(Pad.Ambient);
 
     /// <inheritdoc/>
-    public override string Title => $"Network of {Pad.Nodes.Count} places and {Pad.Links.Count} lines";
+    public override string Title => $"Network of {Pad.Nodes.Count} {(Pad.Nodes.Count == 1 ? "place" : "places")} and {Pad.Links.Count} "
+        + (Pad.Links.Count == 1 ? "line" : "lines");
 
     /// <inheritdoc/>
     public override ResultStatus Status =>
