@@ -45,19 +45,23 @@ internal static class FillWarmth
         return (start + Math.Max(still, stirred)).Celsius();
     }
 
+    /// <summary>By how much the heated side of a wall is warmer than its mean, K.</summary>
+    internal static double AboveMean(double fluxWPerM2, double thicknessM) =>
+        fluxWPerM2 * thicknessM / (3 * ConductivityWPerMK);
+
     // Kelvins above the start.
     private static double Warmest(FillResult fill)
     {
         if (fill.WallTemperature is not { } wall || fill.Fill.WallOrPlain is not { HeatCapacity: { } capacity } plain) return 0;
         var perArea = capacity.JoulesPerKelvin / plain.Surface.SquareMeters;
-        var resistance = perArea / HeatPerVolumeJPerM3K / (3 * ConductivityWPerMK);
+        var thicknessM = perArea / HeatPerVolumeJPerM3K;
         var most = 0.0;
         for (var i = 1; i < wall.Count; i++)
         {
             var seconds = fill.Time[i] - fill.Time[i - 1];
             var flux = seconds > 0 ? perArea * (wall[i] - wall[i - 1]) / seconds : 0;
             var gas = Math.Max(fill.Temperature[i], fill.Temperature[i - 1]);
-            most = Math.Max(most, Math.Max(wall[i], Math.Min(wall[i] + flux * resistance, gas)) - wall[0]);
+            most = Math.Max(most, Math.Max(wall[i], Math.Min(wall[i] + AboveMean(flux, thicknessM), gas)) - wall[0]);
         }
 
         return most;
