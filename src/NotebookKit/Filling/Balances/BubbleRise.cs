@@ -5,13 +5,13 @@ using UnitsNet;
 
 namespace NotebookKit.Filling.Balances;
 
-/// <summary>A bubble on its way up through the water: its size, its speed, and how far it comes to the water's temperature at the
-/// least.</summary>
+/// <summary>A bubble on its way up through the water: its size, its speed, and how far it comes to the water's temperature.</summary>
 /// <remarks>
 /// V = 1.378 Q^(6/5)/g^(3/5) at the port; v² = 2.14 σ/(ρ d) + 0.505 g d; heat by conduction alone in a sphere whose gas is at rest:
-/// 1 − 6/π² Σ exp(−n² π² Fo)/n², Fo = 4 α t/d²; gas that circulates in it counts as 2.25 times as conductive. Walls are left out, and
-/// bubbles that break up: both exchange more. Source: J. F. Davidson, B. O. G. Schüler 1960; R. Clift, J. R. Grace, M. E. Weber 1978; A. B.
-/// Newman 1931; P. H. Calderbank, I. J. O. Korchinski 1956 (all unverified: sources not at hand; confirm before relying on it).
+/// 1 − 6/π² Σ exp(−n² π² Fo)/n², Fo = 4 α t/d²; gas that circulates in it counts as 2.25 times as conductive. Walls and bubbles that
+/// break up are left out, which exchange more, and so are bubbles that merge, which exchange less. Source: J. F. Davidson, B. O. G.
+/// Schüler 1960; R. Clift, J. R. Grace, M. E. Weber 1978; A. B. Newman 1931; P. H. Calderbank, I. J. O. Korchinski 1956 (all unverified:
+/// sources not at hand; confirm before relying on it).
 /// </remarks>
 public sealed record BubbleRise
 {
@@ -41,15 +41,15 @@ public sealed record BubbleRise
     /// <summary>How long it takes to the surface.</summary>
     public Duration Time => Duration.FromSeconds(_seconds);
 
-    /// <summary>Share of the way from no contact to full contact, by conduction alone: less isn't possible.</summary>
-    public Ratio LeastShare => Ratio.FromDecimalFractions(SphereShare(_fourier)).ToUnit(UnitsNet.Units.RatioUnit.Percent);
+    /// <summary>Share of the way from no contact to full contact, with the bubble's gas at rest, by conduction alone.</summary>
+    public Ratio StillShare => Ratio.FromDecimalFractions(SphereShare(_fourier)).ToUnit(UnitsNet.Units.RatioUnit.Percent);
 
     /// <summary>The same with the bubble's gas circulating.</summary>
     public Ratio CirculatingShare =>
         Ratio.FromDecimalFractions(SphereShare(Circulating * _fourier)).ToUnit(UnitsNet.Units.RatioUnit.Percent);
 
-    /// <summary>Number of transfer units of the least share [-]: −ln(1 − share).</summary>
-    public double TransferUnits => -Math.Log(1 - Math.Min(LeastShare.DecimalFractions, 1 - 1e-12));
+    /// <summary>Number of transfer units of that share [-]: −ln(1 − share).</summary>
+    public double TransferUnits => -Math.Log(1 - Math.Min(StillShare.DecimalFractions, 1 - 1e-12));
 
     internal static Source Size { get; } = new("J. F. Davidson, B. O. G. Schüler",
         "Bubble formation at an orifice in an inviscid liquid, Trans. Inst. Chem. Eng. 38, 335", 1960, "", SourceKind.Unverified);

@@ -8,7 +8,7 @@ namespace NotebookKit.Filling.Balances;
 /// <summary>Gas that has bubbled through water, or stands over it, between two bounds: it has exchanged nothing with the water, or it has
 /// come to the water's temperature and is full of vapour.</summary>
 /// <remarks>
-/// The true state lies between the bounds; where flow and depth are given, how near a bubble comes to the second one at the least is said
+/// The true state lies between the bounds; where flow and depth are given, how near a bubble comes to the second one is said
 /// (<see cref="BubbleRise"/>). The water is a bath that keeps its temperature, and by how much it would cool or warm is said. Source: ideal
 /// gas at constant volume; vapour of saturated water as <see cref="Water"/>.
 /// </remarks>

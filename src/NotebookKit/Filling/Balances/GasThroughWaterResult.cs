@@ -80,8 +80,9 @@ public sealed record GasThroughWaterResult : Result
         new(Heat.Joules < 0 ? "The water warms by" : "The water cools by", $"{Digits.Round(Math.Abs(WaterCools.Kelvins))} K"),
         .. Rise is { } bubble ? [new ResultLine("A bubble of that flow", bubble.Diameter.Show(),
                 $"{bubble.Time.Show()} to the surface at {bubble.Speed.Show()}"),
-            new ResultLine("Of the way to full contact, at the least", bubble.LeastShare.Show(),
-                $"{bubble.CirculatingShare.Show()} where its gas circulates; bubbles that break up come nearer")]
+            new ResultLine("Of the way to full contact", bubble.StillShare.Show(),
+                $"{bubble.CirculatingShare.Show()} where its gas circulates; bubbles that break up come nearer, "
+                    + "bubbles that merge less near")]
             : Array.Empty<ResultLine>(),
         new("Vapour", VapourMass.Show(), $"{Digits.Round(Vapour.Pascals / 100)} mbar"),
     ];

@@ -44,12 +44,12 @@ public class GasThroughWaterTests
         Tolerance.Relative(13.21148425, bubble.Diameter.Millimeters, 1e-6);
         Tolerance.Relative(0.277885170, bubble.Speed.MetersPerSecond, 1e-6);
         Tolerance.Relative(1.079582619, bubble.Time.Seconds, 1e-6);
-        Assert.InRange(bubble.LeastShare.Percent, 35, 45);
-        Assert.True(bubble.CirculatingShare > bubble.LeastShare);
+        Assert.InRange(bubble.StillShare.Percent, 35, 45);
+        Assert.True(bubble.CirculatingShare > bubble.StillShare);
         // A tenth of the flow makes bubbles of a sixteenth of the volume, which come far nearer.
-        Assert.InRange((warm with { Flow = UnitsNet.MassFlow.FromGramsPerSecond(0.1) }).Run().Rise!.LeastShare.Percent, 75, 100);
+        Assert.InRange((warm with { Flow = UnitsNet.MassFlow.FromGramsPerSecond(0.1) }).Run().Rise!.StillShare.Percent, 75, 100);
         // A thin gas carries heat better: at 3 bar the same mass comes nearer, though its bubbles are larger.
-        Assert.True((warm with { Pressure = 3.BarAbsolute() }).Run().Rise!.LeastShare > bubble.LeastShare);
+        Assert.True((warm with { Pressure = 3.BarAbsolute() }).Run().Rise!.StillShare > bubble.StillShare);
         Assert.Null((warm with { Depth = null }).Run().Rise);
         Assert.Null(Cold.Run().Rise);
     }
@@ -79,7 +79,7 @@ public class GasThroughWaterTests
         Assert.InRange(wet.ThroughWater!.FullContact.Pascals, wet.SettledPressure.Pascals + 101325, wet.SettledPressure.Pascals + 104000);
         // 0.8 L on 66 mm.
         Tolerance.Relative(0.8e-3 / (Math.PI / 4 * 0.066 * 0.066), wet.ThroughWater.Contact.Depth!.Value.Meters, 1e-9);
-        Assert.InRange(wet.ThroughWater.Rise!.LeastShare.Percent, 20, 90);
+        Assert.InRange(wet.ThroughWater.Rise!.StillShare.Percent, 20, 90);
         Assert.Null((fill with { Port = PortPosition.NotGiven, Place = new(50.Percent(), VesselStance.Lying),
             WaterFraction = 80.Percent() }).Run().ThroughWater!.Rise);
         var dry = (fill with { Port = PortPosition.AboveWater }).Run();
