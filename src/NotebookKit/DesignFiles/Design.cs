@@ -28,27 +28,29 @@ public sealed class Design : IEquatable<Design>
     private readonly string _file;
     private readonly TreeNode _tree;
     private readonly TreeNode _asRead;
+    private readonly KeptParts _parts;
     private readonly IReadOnlyList<DesignGiven> _read;
     private readonly IReadOnlySet<string> _changed;
     private readonly DesignContent _content;
     private readonly Lazy<IReadOnlyList<DesignGiven>> _givens;
 
-    private Design(string file, TreeNode tree, IReadOnlySet<string> changed, TreeNode? asRead = null, Design? ratedAs = null,
-        bool isOrdered = false)
+    private Design(string file, TreeNode tree, IReadOnlySet<string> changed, TreeNode? asRead = null, Design? before = null,
+        bool leavesRating = false, bool isOrdered = false)
     {
-        (_file, _changed, _asRead) = (file, changed, asRead ?? tree);
+        // Another value of a key that was there leaves the order as it was.
+        _tree = isOrdered ? tree : DesignKeys.All.Order(tree);
+        (_file, _changed, _asRead) = (file, changed, asRead ?? _tree);
         if (tree is TreeNode.Members members && members.Find("version") is TreeNode.Literal { Kind: JsonTokenType.Number } version
             && int.TryParse(version.Value, out var number) && number > DesignKeys.Version)
             throw new DesignFileException(file, version.At, DesignFilesFindings.NewerVersion(number, DesignKeys.Version));
-        var run = new Reading(file, tree, _asRead);
-        var right = DesignKeys.All.TryRead(tree, new(run, "", "the design", ""), out _content!);
-        run.ThrowIfWrong();
+        var run = new Reading(file, _tree, _asRead, before?._parts);
+        var right = DesignKeys.All.TryRead(_tree, new(run, "", "the design", ""), out _content!);
+        _parts = run.Finish();
         if (!right) throw new DesignFileException(file, tree.At, "the design can't be read.");
-        // Another value of a key that was there leaves the order as it was.
-        _tree = isOrdered ? tree : DesignKeys.All.Order(tree);
         _read = run.Givens;
         _givens = new(() => PlainNames.Named(_read), LazyThreadSafetyMode.PublicationOnly);
-        Stages = [.. _content.Stages.Select((s, i) => new DesignStage(s.Name, s.Stage, _content.Site, ratedAs?.Stages[i]))];
+        Stages = [.. _content.Stages.Select((s, i) => new DesignStage(s.Name, s.Stage, _content.Site, ReferenceEquals(_tree, _asRead),
+            before?.Stages.ElementAtOrDefault(i), leavesRating))];
     }
 
     /// <summary>Version of the format that is written; files of a higher one are refused.</summary>
@@ -199,9 +201,8 @@ public sealed class Design : IEquatable<Design>
         var (tree, path) = DesignChange.Of(_file, _tree, _read, name, text);
         try
         {
-            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead,
-                DesignChange.LeavesRating(_tree, path) ? this : null, TreePath.Find(_tree, path) is not null
-                    && text.AsSpan().TrimStart() is not ['{' or '[', ..]);
+            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead, this, DesignChange.LeavesRating(_tree, path),
+                TreePath.Find(_tree, path) is not null && text.AsSpan().TrimStart() is not ['{' or '[', ..]);
         }
         catch (DesignFileException wrong)
         {

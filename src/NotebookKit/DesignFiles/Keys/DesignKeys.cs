@@ -98,7 +98,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
         return v =>
         {
             var content = new StageContent(vessel(v), rating(v)?.Rules ?? RuleSets.Club, rating(v)?.Wanted,
-                evidence(v) ?? (_ => VesselEvidence.Of()))
+                evidence(v) ?? ((_, _) => VesselEvidence.Of()))
             {
                 Body = body(v), Masses = masses(v), Nozzle = nozzle(v) is { } n ? (n.Nozzle, n.Station) : null, LaunchTube = tube(v),
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,

@@ -55,7 +55,7 @@ internal static class RatingKeys
         return v => new LeakSeen(where(v), pressure(v)) { DropsPerMinute = drops(v) };
     });
 
-    private static readonly ChoiceShape<Func<PressureVessel, VesselTest>> TestShape = new("test", "kind",
+    private static readonly ChoiceShape<Func<PressureVessel, bool, VesselTest>> TestShape = new("test", "kind",
         (["burst"], "A vessel taken to its burst with water.", f => Test(f, f2 =>
         {
             var failed = f2.Part("failed", TextShape.Prose, "Part that gave way first: \"wall\", \"nozzle end, sleeve carried over\".");
@@ -74,12 +74,12 @@ internal static class RatingKeys
             return v => new(rules(v), wanted(v));
         });
 
-    public static ObjectShape<Func<PressureVessel, VesselEvidence>> Evidence { get; } = new("evidence",
+    public static ObjectShape<Func<PressureVessel, bool, VesselEvidence>> Evidence { get; } = new("evidence",
         "Tests of vessels of this design or of others made the same way, oldest first.", f =>
         {
             var batch = f.Else("batch", TextShape.Prose, "", "Batch that the vessel in hand is made in.");
             var tests = f.Needs("tests", Kinds.List(TestShape, 0, 200), "The tests.");
-            return v => vessel => new VesselEvidence([.. tests(v).Select(t => t(vessel))]) { Batch = batch(v) };
+            return v => (vessel, isAsRead) => new VesselEvidence([.. tests(v).Select(t => t(vessel, isAsRead))]) { Batch = batch(v) };
         });
 
     /// <summary>How it is proof-tested; what isn't given is as the rating asks for it.</summary>
@@ -102,7 +102,7 @@ internal static class RatingKeys
         };
     });
 
-    private static Func<Values, Func<PressureVessel, VesselTest>> Test(FieldList f,
+    private static Func<Values, Func<PressureVessel, bool, VesselTest>> Test(FieldList f,
         Func<FieldList, Func<PressureVessel, string, GaugePressure, Values, VesselTest>> define)
     {
         var id = f.Needs("vessel", TextShape.Name, "Name or number of the very vessel.");
@@ -124,24 +124,31 @@ internal static class RatingKeys
             + "changed since is then told from it.");
         return v =>
         {
-            // A value changed for a run changes no test: it was made of the vessel that the file describes.
-            var draft = differs(v) ?? (ReferenceEquals(v.Spot.Run.Root, v.Spot.Run.AsRead) ? null : new TreeNode.Members(default, []));
-            var (other, mark) = Laid(draft, v);
-            return vessel => make(other?.Invoke(NameOf(vessel, id(v))) ?? vessel, id(v), pressure(v), v) with
+            var (other, mark) = Laid(differs(v), v);
+            var isOwn = differs(v) is null;
+            (string Name, PressureVessel Vessel)? tested = null;
+            return (vessel, isAsRead) => make(isOwn && isAsRead ? vessel : Tested(NameOf(vessel, id(v))), id(v), pressure(v), v) with
             {
                 MadeAs = madeAs(v), Mark = mark, GaugeError = gauge(v), Batch = batch(v), Leak = leak(v), DropsSeen = drops(v),
                 Growth = growth(v),
                 GrowthUncertainty = off(v), GrowthPressure = grewAt(v),
             };
+
+            // The vessel tested stays the same one while the design's own is changed.
+            PressureVessel Tested(string name)
+            {
+                if (tested is not { } known || known.Name != name) tested = known = (name, other(name));
+                return known.Vessel;
+            }
         };
     }
 
-    // The vessel of the stage that the test stands in, with what differs laid over it, and its mark. Tests of one kind of vessel share one.
-    private static (Func<string, PressureVessel>? Vessel, string? Mark) Laid(TreeNode? draft, Values v)
+    // The vessel of the stage that the test stands in, as the file describes it, with what differs laid over it, and its mark. A value
+    // changed for a run changes no test. Tests of one kind of vessel share one.
+    private static (Func<string, PressureVessel> Vessel, string? Mark) Laid(TreeNode? draft, Values v)
     {
         var (run, stage) = (v.Spot.Run, v.Spot.Path[..v.Spot.Path.LastIndexOf("evidence", StringComparison.Ordinal)]);
-        if (draft is null) return (null, OwnMark(run, $"{stage}vessel."));
-        if (run.Once($"{stage} tested {TreeWriter.Write(draft)}", () => Tested(draft, v, stage)) is { } tested)
+        if (run.Once($"{stage} tested {(draft is null ? "" : TreeWriter.Write(draft))}", () => Tested(draft, v, stage)) is { } tested)
             return (tested.Vessel, tested.Mark);
         return (name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]), null);
     }
@@ -150,14 +157,15 @@ internal static class RatingKeys
     internal static string OwnMark(Reading run, string within) =>
         run.Once($"mark of {within}", () => VesselMark.Of(run.Givens, within, run.Library))!;
 
-    private static VesselTested? Tested(TreeNode draft, Values v, string stage)
+    private static VesselTested? Tested(TreeNode? draft, Values v, string stage)
     {
         var below = TreePath.Find(v.Spot.Run.AsRead, $"{stage}vessel");
-        var whole = below is null ? draft : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
+        var laid = draft is null || below is null ? draft ?? below : DraftShape<Func<string, PressureVessel>>.Over(draft, below);
+        if (laid is not { } whole) return null;
         var (beside, path) = (v.Spot.Run.Beside(), $"{v.Spot.Path}.differs");
         var right = VesselKeys.Vessel.TryRead(whole, new(beside, path, "vessel tested", ""), out var made);
         // What is wrong with the design's own vessel is said there.
-        v.Spot.Run.TakeMistakes(beside);
+        if (draft is not null) v.Spot.Run.TakeMistakes(beside);
         return right ? new(made, VesselMark.Of(beside.Givens, $"{path}.", beside.Library)) : null;
     }
 

@@ -21,6 +21,7 @@ public sealed class DesignStage
 {
     private readonly StageContent _content;
     private readonly LaunchSite? _site;
+    private readonly TestedVessels _twins;
     private readonly Lazy<Rating> _rating;
     private readonly Lazy<IReadOnlyList<Finding>> _found;
     private readonly Lazy<Vehicle> _vehicle;
@@ -28,23 +29,27 @@ public sealed class DesignStage
     /// <param name="name">Name.</param>
     /// <param name="content">What the file says of it.</param>
     /// <param name="site">Where it flies.</param>
-    /// <param name="ratedAs">The same stage with the same vessel, tests and rules, whose rating is this one's; none where it is rated
-    /// anew.</param>
-    internal DesignStage(string name, StageContent content, LaunchSite? site, DesignStage? ratedAs = null)
+    /// <param name="isAsRead">Whether no value was changed since the file was read.</param>
+    /// <param name="before">The same stage before a value was changed; none where there is none.</param>
+    /// <param name="leavesRating">Whether the change left vessel, tests and rules alone, so that its rating is this one's.</param>
+    internal DesignStage(string name, StageContent content, LaunchSite? site, bool isAsRead, DesignStage? before = null,
+        bool leavesRating = false)
     {
         (Name, _content, _site) = (name, content, site);
         _vehicle = new(Build, LazyThreadSafetyMode.PublicationOnly);
-        if (ratedAs is not null)
+        _twins = before?._twins ?? new();
+        if (before is not null && leavesRating)
         {
-            (Vessel, Evidence, _rating, _found) = (ratedAs.Vessel, ratedAs.Evidence, ratedAs._rating, ratedAs._found);
+            (Vessel, Evidence, _rating, _found) = (before.Vessel, before.Evidence, before._rating, before._found);
             return;
         }
 
         Vessel = content.Vessel(name);
-        Evidence = content.Evidence(Vessel);
-        _found = new(() => [.. Vessel.Validate(), .. Evidence.Validate()], LazyThreadSafetyMode.PublicationOnly);
+        // A value changed for a run changes no test: what was tested is the vessel of the file.
+        Evidence = content.Evidence(Vessel, isAsRead);
+        _found = new(() => [.. Vessel.Validate(), .. Evidence.Validate(_twins)], LazyThreadSafetyMode.PublicationOnly);
         // A run that was stopped is no answer to keep.
-        _rating = new(() => Vessel.Rate(Rules, WorkingPressure, Evidence), LazyThreadSafetyMode.PublicationOnly);
+        _rating = new(() => Vessel.Rate(Rules, WorkingPressure, Evidence, _twins), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>Name: "Curlew", "Godwit booster".</summary>

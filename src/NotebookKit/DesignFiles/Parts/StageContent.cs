@@ -17,7 +17,7 @@ namespace NotebookKit.DesignFiles.Parts;
 
 /// <summary>What a file says of one stage, before anything is computed.</summary>
 internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet Rules, GaugePressure? WorkingPressure,
-    Func<PressureVessel, VesselEvidence> Evidence)
+    Func<PressureVessel, bool, VesselEvidence> Evidence)
 {
     public Func<Proof, Proof> Proof { get; init; } = asked => asked;
 

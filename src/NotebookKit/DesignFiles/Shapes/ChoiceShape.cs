@@ -52,7 +52,7 @@ internal sealed class ChoiceShape<T> : Shape<T>
 
         if (Chosen(text.Value) is { } chosen)
         {
-            spot.Run.Givens.Add(new(at.Path, "", text.Value, "word", $"one of {string.Join(", ", Words)}", at.About, GivenState.Stated));
+            spot.Run.Add(new(at.Path, "", text.Value, "word", $"one of {string.Join(", ", Words)}", at.About, GivenState.Stated));
             return chosen.TryRead(node, spot, out value);
         }
 

@@ -30,7 +30,10 @@ internal sealed class ObjectShape<T> : Shape<T>
     public (string Key, IReadOnlyList<string> Words)? ChosenBy { get; init; }
 
     /// <inheritdoc/>
-    public override bool TryRead(TreeNode node, Spot spot, out T value)
+    public override bool TryRead(TreeNode node, Spot spot, out T value) =>
+        spot.Run.TryKeep(this, node, spot.Path, (out T read) => TryReadKeys(node, spot, out read), out value);
+
+    private bool TryReadKeys(TreeNode node, Spot spot, out T value)
     {
         value = default!;
         if (node is not TreeNode.Members members)
@@ -59,7 +62,7 @@ internal sealed class ObjectShape<T> : Shape<T>
             }
             else if (field.Kind.Length > 0)
             {
-                spot.Run.Givens.Add(new(at.Path, "", field.Default ?? "not given", field.Kind, field.Range, field.About,
+                spot.Run.Add(new(at.Path, "", field.Default ?? "not given", field.Kind, field.Range, field.About,
                     field.Default is null ? GivenState.NotGiven : GivenState.Default));
             }
         }

@@ -4,26 +4,105 @@ using NotebookKit.Materials.Solids;
 namespace NotebookKit.DesignFiles.Shapes;
 
 /// <summary>One reading of a design: what has been found so far.</summary>
-internal sealed class Reading(string file, TreeNode root, TreeNode asRead)
+internal sealed class Reading
 {
     private const int MostMistakes = 20;
 
+    private readonly TreeNode _root;
     private readonly List<DesignFileMistake> _mistakes = [];
-    private readonly Dictionary<string, object> _once = new(StringComparer.Ordinal);
+    private readonly List<DesignGiven> _givens = [];
+    private readonly Dictionary<string, (object Value, Looked Looked)> _once = new(StringComparer.Ordinal);
+    private KeptParts _kept = new();
+    private KeptParts? _before;
+    private MaterialLibrary _library = MaterialLibrary.Typical;
+    private Looked _looked;
 
-    public string File { get; } = file;
+    /// <param name="file">Name of the file.</param>
+    /// <param name="root">The design.</param>
+    /// <param name="asRead">The design as its file has it.</param>
+    /// <param name="before">Parts of the same design, of the same file, before a value was changed: those that the change leaves alone
+    /// stand as they were read. None where everything is read anew.</param>
+    public Reading(string file, TreeNode root, TreeNode asRead, KeptParts? before = null) =>
+        (File, _root, AsRead, _before) = (file, root, asRead, before);
 
-    public TreeNode Root { get; } = root;
+    public string File { get; }
+
+    public TreeNode Root
+    {
+        get
+        {
+            _looked |= Looked.AtOthers;
+            return _root;
+        }
+    }
 
     /// <summary>The design as its file has it, before any value was changed for a run: what its tests were made of.</summary>
-    public TreeNode AsRead { get; } = asRead;
+    public TreeNode AsRead { get; }
 
     /// <summary>The materials that names mean; the design's own are added as they are read.</summary>
-    public MaterialLibrary Library { get; set; } = MaterialLibrary.Typical;
+    public MaterialLibrary Library
+    {
+        get
+        {
+            _looked |= Looked.AtMaterials;
+            return _library;
+        }
 
-    public List<DesignGiven> Givens { get; } = [];
+        set => _library = value;
+    }
+
+    /// <summary>What was read so far.</summary>
+    public IReadOnlyList<DesignGiven> Givens
+    {
+        get
+        {
+            _looked |= Looked.AtOthers;
+            return _givens;
+        }
+    }
 
     public bool IsWrong => _mistakes.Count > 0;
+
+    public void Add(DesignGiven given) => _givens.Add(given);
+
+    /// <summary>Reads a part, or takes it over from the reading before where nothing that it is made of has changed.</summary>
+    /// <param name="shape">What it is read by.</param>
+    /// <param name="node">The part.</param>
+    /// <param name="path">Where it stands.</param>
+    /// <param name="read">Reads it.</param>
+    /// <param name="value">What it means.</param>
+    public bool TryKeep<T>(Shape<T> shape, TreeNode node, string path, ReadPart<T> read, out T value)
+    {
+        var library = _library;
+        if (_before?.Find(shape, node, path, library) is { } kept)
+        {
+            value = (T)kept.Value!;
+            _givens.AddRange(kept.Givens);
+            if (kept.Looked.HasFlag(Looked.AtMaterials)) _library = kept.LibraryAfter;
+            _looked |= kept.Looked;
+            _kept.Add(node, kept);
+            return true;
+        }
+
+        var (outer, mistakes, first) = (_looked, _mistakes.Count, _givens.Count);
+        _looked = Looked.AtItself;
+        var right = read(out value);
+        if (right && _mistakes.Count == mistakes && !_looked.HasFlag(Looked.AtOthers))
+            _kept.Add(node, new(shape, path, value, _givens[first..], _looked, library, _library));
+        _looked |= outer;
+        return right;
+    }
+
+    /// <summary>Ends the reading; gives the parts that stand where a value is changed.</summary>
+    /// <exception cref="DesignFileException">Something is wrong.</exception>
+    public KeptParts Finish()
+    {
+        ThrowIfWrong();
+        // What was made keeps the reading: that holds on to no earlier one.
+        var kept = _kept;
+        (_kept, _before) = (new(), null);
+        return kept;
+    }
 
     public void Say(Place at, string path, string sentence)
     {
@@ -41,9 +120,17 @@ internal sealed class Reading(string file, TreeNode root, TreeNode asRead)
     /// place says its own.</summary>
     public T? Once<T>(string what, Func<T?> make) where T : class
     {
-        if (_once.TryGetValue(what, out var made)) return (T)made;
-        if (make() is not { } value) return null;
-        _once[what] = value;
+        if (_once.TryGetValue(what, out var made))
+        {
+            _looked |= made.Looked;
+            return (T)made.Value;
+        }
+
+        var outer = _looked;
+        _looked = Looked.AtItself;
+        if (make() is { } value) _once[what] = (value, _looked);
+        else value = null;
+        _looked |= outer;
         return value;
     }
 
@@ -56,3 +143,7 @@ internal sealed class Reading(string file, TreeNode root, TreeNode asRead)
         foreach (var m in beside._mistakes) Say(new(m.Line, m.Column), m.Path, m.Sentence);
     }
 }
+
+/// <summary>Reads a part; false where something is wrong.</summary>
+/// <typeparam name="T">Type of what it means.</typeparam>
+internal delegate bool ReadPart<T>(out T value);

@@ -67,7 +67,7 @@ internal abstract class ScalarShape<T> : Shape<T>
         if (from is not null && to is not null) range = $"{Write(low)} to {Write(high)}";
         else if (from is not null) range = $"at least {Write(low)}";
         else if (to is not null) range = $"at most {Write(high)}";
-        spot.Run.Givens.Add(new(spot.Path, "", written is TreeNode.Text text
+        spot.Run.Add(new(spot.Path, "", written is TreeNode.Text text
             && !text.Value.StartsWith(TakesOver, StringComparison.Ordinal) ? text.Value : Write(value), Noun, range, why,
                 GivenState.Stated)
         {

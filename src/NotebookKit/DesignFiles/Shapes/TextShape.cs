@@ -60,7 +60,7 @@ internal sealed partial class TextShape : Shape<string>
                 return false;
             }
 
-            spot.Run.Givens.Add(new(spot.Path, "", value, IsName ? "name" : "text", "", spot.About, GivenState.Stated));
+            spot.Run.Add(new(spot.Path, "", value, IsName ? "name" : "text", "", spot.About, GivenState.Stated));
             return true;
         }
 

@@ -14,14 +14,15 @@ internal static class RatingModel
 
     private static readonly ValidRange<GaugePressure> Wanted = new(0.5.BarGauge(), 300.BarGauge());
 
-    public static Rating Rate(BurstPrediction prediction, RuleSet rules, GaugePressure? wanted, VesselEvidence evidence)
+    public static Rating Rate(BurstPrediction prediction, RuleSet rules, GaugePressure? wanted, VesselEvidence evidence,
+        TestedVessels known)
     {
         InvalidDesignException.ThrowIfAny(rules.Name, rules.Validate());
         var (vessel, tests) = (prediction.Vessel, evidence.Tests);
         List<Finding> findings = [.. prediction.RatingRefusals];
-        List<Finding> seen = [.. EvidenceCheck.Find(vessel, tests)];
+        List<Finding> seen = [.. EvidenceCheck.Find(vessel, tests, known)];
         // What can't be of this design teaches nothing; the rating is refused for it below.
-        var learning = (seen.Exists(f => f.Severity == FindingSeverity.Error) ? VesselEvidence.Of() : evidence).LearnParts(prediction);
+        var learning = (seen.Exists(f => f.Severity == FindingSeverity.Error) ? VesselEvidence.Of() : evidence).LearnParts(prediction, known);
         var (designBurst, basis) = Basis(prediction, learning);
         var byBurst = designBurst / rules.Burst;
         var capped = rules.MaximumPressure is { } most && most < byBurst;
@@ -70,7 +71,7 @@ internal static class RatingModel
         if (prediction.Leak is { } leak && leak.Burst < rules.Proof * expected)
             findings.Add(VesselsFindings.LeaksBelowProof(leak.Name, leak.Burst, leak.Cause, rules.Proof * expected,
                 expected / rules.Overshoot));
-        findings.AddRange(EvidenceCheck.FindGrowths(vessel, tests));
+        findings.AddRange(EvidenceCheck.FindGrowths(vessel, tests, known));
         findings.Add(Finding.Note(RuleSets.NoneCovers));
         if (rules.Source.Kind == SourceKind.Unverified) findings.Add(VesselsFindings.FactorsAreUnverified(rules.Name));
         findings.AddRange(prediction.Findings.Where(f => f.Severity != FindingSeverity.Note));

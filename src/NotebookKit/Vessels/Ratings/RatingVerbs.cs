@@ -34,8 +34,18 @@ public static class RatingVerbs
         VesselEvidence? evidence = null)
     {
         ArgumentNullException.ThrowIfNull(prediction);
-        InvalidDesignException.ThrowIfAny("Vessel tests", evidence?.Validate() ?? []);
-        return RatingModel.Rate(prediction, rules ?? RuleSets.Club, wanted, evidence ?? VesselEvidence.Of());
+        return Rate(prediction, rules ?? RuleSets.Club, wanted, evidence ?? VesselEvidence.Of(), new());
+    }
+
+    /// <summary>The same, with what is known of the tested vessels already.</summary>
+    internal static Rating Rate(this PressureVessel vessel, RuleSet rules, GaugePressure? wanted, VesselEvidence evidence,
+        TestedVessels known) => Rate(vessel.Burst(), rules, wanted, evidence, known);
+
+    private static Rating Rate(BurstPrediction prediction, RuleSet rules, GaugePressure? wanted, VesselEvidence evidence,
+        TestedVessels known)
+    {
+        InvalidDesignException.ThrowIfAny("Vessel tests", evidence.Validate(known));
+        return RatingModel.Rate(prediction, rules, wanted, evidence, known);
     }
 
     /// <summary>What filling and propulsion need to know of a vessel.</summary>

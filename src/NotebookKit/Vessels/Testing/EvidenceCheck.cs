@@ -19,9 +19,9 @@ internal static class EvidenceCheck
     private static readonly Length AnyBore = 60.Millimetres();
 
     /// <summary>What the tests say of the prediction; errors where a test can't be of this design, or its pressure can't be true.</summary>
-    public static IEnumerable<Finding> Find(PressureVessel vessel, IReadOnlyList<VesselTest> tests)
+    public static IEnumerable<Finding> Find(PressureVessel vessel, IReadOnlyList<VesselTest> tests, TestedVessels? known = null)
     {
-        var twins = new TwinBursts();
+        known ??= new();
         foreach (var test in tests.Distinct())
         {
             if (!HasSameWall(vessel, test.Vessel))
@@ -30,10 +30,10 @@ internal static class EvidenceCheck
                 continue;
             }
 
-            if (GrowthVerbs.Compare(test) is { IsTooMuch: true } grown) yield return grown.Findings[0];
+            if (GrowthVerbs.Compare(test, known) is { IsTooMuch: true } grown) yield return grown.Findings[0];
             var burst = test as BurstTest;
-            var failed = burst is null ? null : twins.Of(test.Vessel).Parts.FirstOrDefault(p => burst.IsOf(p.Name));
-            var (low, high) = (twins.Of(test.Vessel, f => f.EfficiencyLow), twins.Of(test.Vessel, f => f.EfficiencyHigh));
+            var failed = burst is null ? null : known.Of(test.Vessel).Burst.Parts.FirstOrDefault(p => burst.IsOf(p.Name));
+            var (low, high) = (known.Of(test.Vessel).Low, known.Of(test.Vessel).High);
             if (failed is not null && !burst!.IsOfWall
                 && test.Sure < (SharesEnd(vessel, test.Vessel) ? failed.Burst : OtherEndsBearOut * failed.Burst))
                 yield return OfEnd(vessel, test, failed);
@@ -50,8 +50,8 @@ internal static class EvidenceCheck
     }
 
     /// <summary>What growths measured in tests of this wall say that calls for no check.</summary>
-    public static IEnumerable<Finding> FindGrowths(PressureVessel vessel, IReadOnlyList<VesselTest> tests) =>
-        tests.Distinct().Where(t => HasSameWall(vessel, t.Vessel)).Select(GrowthVerbs.Compare).Where(g => g is { IsTooMuch: false })
+    public static IEnumerable<Finding> FindGrowths(PressureVessel vessel, IReadOnlyList<VesselTest> tests, TestedVessels known) =>
+        tests.Distinct().Where(t => HasSameWall(vessel, t.Vessel)).Select(t => GrowthVerbs.Compare(t, known)).Where(g => g is { IsTooMuch: false })
             .Select(g => g!.Findings[0]);
 
     /// <summary>Leaks that a test showed below the proof of the next vessel.</summary>

@@ -15,16 +15,16 @@ public static class GrowthVerbs
     {
         ArgumentNullException.ThrowIfNull(test);
         InvalidDesignException.ThrowIfAny($"Test of {test.Id}", VesselEvidence.Of(test).Validate());
-        return Compare(test);
+        return Compare(test, new());
     }
 
     /// <summary>The same of a test that is known to be valid.</summary>
-    internal static GrowthComparison? Compare(VesselTest test)
+    internal static GrowthComparison? Compare(VesselTest test, TestedVessels known)
     {
         if (test.Growth is not { } seen) return null;
         var at = test.GrowthPressure ?? (test is HeldProof ? test.Pressure : null);
         Volume? predicted = null;
-        if (at is { } pressure && pressure < test.Vessel.Burst().WallBurst)
+        if (at is { } pressure && pressure < known.Of(test.Vessel).Burst.WallBurst)
             predicted = test.Vessel.Expansion(pressure).ElasticExpansion;
         return new GrowthComparison(test, seen, at, predicted is { Milliliters: > 0 } ? predicted : null);
     }

@@ -1,6 +1,5 @@
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
-using NotebookKit.Vessels.Design;
 using UnitsNet;
 
 namespace NotebookKit.Vessels.Testing;
@@ -21,23 +20,21 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
     public static VesselEvidence Of(params IReadOnlyList<VesselTest> tests) => new(tests);
 
     /// <summary>All that is wrong with them.</summary>
-    public IReadOnlyList<Finding> Validate()
+    public IReadOnlyList<Finding> Validate() => Validate(new());
+
+    internal IReadOnlyList<Finding> Validate(TestedVessels known)
     {
         var findings = new List<Finding>();
         var range = new ValidRange<GaugePressure>(0.5.BarGauge(), 1000.BarGauge());
-        // Twins differ in nothing but their names.
-        var (twins, bursts) = (new Dictionary<PressureVessel, IReadOnlyList<Finding>>(), new TwinBursts());
         foreach (var test in Tests)
         {
             if (range.Find(test.Pressure, $"pressure of the test of {test.Id}",
                 "Give the gauge reading with its unit; was psi read as bar?") is { } pressure) findings.Add(pressure);
             if (string.IsNullOrWhiteSpace(test.Id)) findings.Add(VesselsFindings.TestHasNoVesselName());
             findings.AddRange(Seen(test));
-            var twin = test.Vessel with { Name = "" };
-            if (!twins.TryGetValue(twin, out var found)) twins[twin] = found = test.Vessel.Validate();
-            var wrong = found.Where(f => f.Severity == FindingSeverity.Error).ToList();
+            var wrong = known.Of(test.Vessel).Findings.Where(f => f.Severity == FindingSeverity.Error).ToList();
             findings.AddRange(wrong);
-            if (wrong.Count == 0 && test is BurstTest burst && FailedPart(burst, bursts) is { } part) findings.Add(part);
+            if (wrong.Count == 0 && test is BurstTest burst && FailedPart(burst, known) is { } part) findings.Add(part);
         }
 
         if (Tests.Where(WasMadeOtherwise).ToList() is { Count: > 0 } others)
@@ -77,9 +74,9 @@ public sealed record VesselEvidence(IReadOnlyList<VesselTest> Tests)
         if (test.DropsSeen == false) yield return VesselsFindings.LeakWithoutDrops(test.Id, leak.Where);
     }
 
-    private static Finding? FailedPart(BurstTest burst, TwinBursts bursts)
+    private static Finding? FailedPart(BurstTest burst, TestedVessels known)
     {
-        var parts = bursts.Of(burst.Vessel).Parts.Select(p => p.Name).ToList();
+        var parts = known.Of(burst.Vessel).Burst.Parts.Select(p => p.Name).ToList();
         return string.IsNullOrWhiteSpace(burst.Failed) ? VesselsFindings.FailedPartIsNotGiven(burst.Id, burst.Pressure, parts)
             : parts.Exists(burst.IsOf) ? null : VesselsFindings.VesselFailedAtUnknownPart(burst.Id, burst.Failed, parts);
     }

@@ -64,10 +64,11 @@ public static class PartVerbs
     }
 
     /// <summary>The same, of checked tests.</summary>
-    internal static PartLearning LearnParts(this VesselEvidence evidence, BurstPrediction prediction)
+    internal static PartLearning LearnParts(this VesselEvidence evidence, BurstPrediction prediction, TestedVessels? known = null)
     {
-        var (parts, twins) = (prediction.PredictedParts(), new TwinBursts());
-        return PartEvidence.Of([.. evidence.Tests.Select(t => WithOtherEnd(Of(t, PartsOf(t.Vessel, prediction, parts, twins)), t,
+        var parts = prediction.PredictedParts();
+        known ??= new();
+        return PartEvidence.Of([.. evidence.Tests.Select(t => WithOtherEnd(Of(t, PartsOf(t.Vessel, prediction, parts, known)), t,
             prediction.Vessel, parts))]).Learn(parts, evidence.Batch);
     }
 
@@ -86,11 +87,11 @@ public static class PartVerbs
     }
 
     private static List<PredictedPart> PartsOf(PressureVessel tested, BurstPrediction own, IReadOnlyList<PredictedPart> parts,
-        TwinBursts twins)
+        TestedVessels known)
     {
         if (ReferenceEquals(tested, own.Vessel)) return [.. parts];
         var list = new List<PredictedPart> { parts[0] with { Stressed = Stressed(own, tested.Length) } };
-        foreach (var part in twins.Of(tested).PredictedParts().Skip(1))
+        foreach (var part in known.Of(tested).Burst.PredictedParts().Skip(1))
         {
             var same = SharesSide(part.Name, own.Vessel, tested) ? parts.FirstOrDefault(p => p.Is(part.Name)) : null;
             list.Add(same ?? part with { Name = Other(part.Name, tested) });

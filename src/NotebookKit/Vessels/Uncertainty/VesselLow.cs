@@ -30,35 +30,50 @@ internal static class VesselLow
     {
         var least = parts.Min(p => p.LogBurst + p.Belief.LowLogPoint(share, confidence));
         if (parts.Count == 1) return least;
-        var points = new double[draws];
         var wanted = Math.Log(-Math.Log(1 - share));
-        var pairs = new (double LogMedian, double Unit)[parts.Count];
+        var pairs = new (double LogMedian, double Unit)[draws * parts.Count];
+        // A vessel is no stronger than its weakest part, and weaker by no more than if all its parts were that weak.
+        var (most, fewest) = (new double[draws], new double[draws]);
+        var all = Math.Log(parts.Count);
         var run = WorkRun.Current;
         for (var d = 0; d < draws; d++)
         {
             run.ThrowIfStopped();
-            for (var k = 0; k < pairs.Length; k++)
+            var (weakest, widest) = (double.PositiveInfinity, 0.0);
+            for (var k = 0; k < parts.Count; k++)
             {
                 var (logRatio, unit) = parts[k].Belief.Draw(Uniform(d, 2 * k), Uniform(d, 2 * k + 1));
-                pairs[k] = (parts[k].LogBurst + logRatio, unit);
+                var median = parts[k].LogBurst + logRatio;
+                pairs[d * parts.Count + k] = (median, unit);
+                weakest = Math.Min(weakest, median + (wanted - PartPosterior.LogHazard(0, (0, unit))) * unit);
+                widest = Math.Max(widest, unit);
             }
 
-            points[d] = Weakest(pairs, wanted);
+            (most[d], fewest[d]) = (weakest, weakest - all * widest);
         }
 
-        Array.Sort(points);
+        // Only draws that may lie among the lowest decide where the lowest end.
         var place = (1 - confidence) * (draws - 1);
         var i = (int)place;
+        var bounds = most.Order().ToArray();
+        var last = bounds[Math.Min(i + 1, draws - 1)];
+        var points = new List<double>();
+        for (var d = 0; d < draws; d++)
+        {
+            run.ThrowIfStopped();
+            if (fewest[d] <= last) points.Add(Weakest(pairs.AsSpan(d * parts.Count, parts.Count), wanted, most[d]));
+        }
+
+        points.Sort();
         return Math.Min(least, points[i] + (place - i) * (points[i + 1] - points[i]));
     }
 
     /// <summary>Where the hazards of all parts add up to the wanted one, in logarithms; the sum is convex, so that steps from the right
     /// don't pass the root.</summary>
-    private static double Weakest((double LogMedian, double Unit)[] pairs, double wanted)
+    private static double Weakest(ReadOnlySpan<(double LogMedian, double Unit)> pairs, double wanted, double start)
     {
-        var x = double.PositiveInfinity;
-        foreach (var pair in pairs) x = Math.Min(x, pair.LogMedian + (wanted - PartPosterior.LogHazard(0, (0, pair.Unit))) * pair.Unit);
         // No hazard is above the wanted one where it starts, nor to the left of there.
+        var x = start;
         for (var n = 0; n < 30; n++)
         {
             double sum = 0, slope = 0;

@@ -1,0 +1,67 @@
+using NotebookKit.DesignFiles;
+
+namespace NotebookKit.Tests.DesignFiles;
+
+/// <summary>A changed design reads only what the change reaches; what stands is what reading the whole text would give.</summary>
+public class KeptPartsTests
+{
+    private static readonly (string Path, string Value)[] OfCurlew =
+    [
+        ("vessel.length", "1200 mm"), ("charge.water fraction", "33 %"), ("nozzle.throat", "14 mm"), ("vessel.liner.wall", "1.2 mm"),
+        ("materials.resins.1.glass temperature.value", "80 °C"), ("vessel.length", "1150 mm"), ("recovery.canopy.diameter", "1.1 m"),
+        ("vessel.plies.4.turns", "2"), ("vessel.plies.1", "carbon sleeve 65 mm heavy"),
+        ("site.ceiling", "300 m"), ("nozzle.throat", "15 mm"), ("name", "Other"), ("evidence.batch", "2"),
+        ("requirements.1.why", "Because."),
+    ];
+
+    [Fact]
+    public void After_every_change_of_a_chain_the_values_are_those_of_the_whole_text()
+    {
+        var design = DesignFixture.Curlew;
+        foreach (var (path, value) in OfCurlew)
+        {
+            design = design.With(path, value);
+            var anew = Design.Parse(design.ToText());
+            Assert.Equal(anew.Givens, design.Givens);
+            Assert.Equal(anew.Stage.Mark, design.Stage.Mark);
+            Assert.Equal(anew.Materials.All.Select(m => m.Name), design.Materials.All.Select(m => m.Name));
+            Assert.Equal(anew.Vessel.Burst().Parts.Select(p => p.Burst), design.Vessel.Burst().Parts.Select(p => p.Burst));
+            Assert.Equal(anew.Stage.Masses.MassProperties().Mass, design.Stage.Masses.MassProperties().Mass);
+            Assert.Equal(anew.Stage.Nozzle, design.Stage.Nozzle);
+            Assert.Equal(anew.Stage.Canopy, design.Stage.Canopy);
+        }
+    }
+
+    [Fact]
+    public void The_order_of_two_changes_decides_nothing()
+    {
+        var one = DesignFixture.Curlew.With("vessel.length", "1200 mm").With("charge.water fraction", "33 %")
+            .With("recovery.canopy.diameter", "1.1 m");
+        var other = DesignFixture.Curlew.With("recovery.canopy.diameter", "1.1 m").With("vessel.length", "1200 mm")
+            .With("charge.water fraction", "33 %");
+        Assert.Equal(one.ToText(), other.ToText());
+        Assert.Equal(one.Givens, other.Givens);
+        Assert.Equal(one.Rating.WorkingPressure, other.Rating.WorkingPressure);
+        Assert.Equal(one.Rating.Findings, other.Rating.Findings);
+    }
+
+    [Fact]
+    public void A_vessel_that_was_tested_stays_the_same_one_while_the_design_is_changed()
+    {
+        var changed = DesignFixture.Curlew.With("vessel.length", "1200 mm");
+        Assert.NotEmpty(changed.Evidence.Tests);
+        Assert.All(changed.Evidence.Tests.Zip(DesignFixture.Curlew.With("vessel.length", "1100 mm").Evidence.Tests),
+            t => Assert.Same(t.Second.Vessel, t.First.Vessel));
+        Assert.DoesNotContain(changed.Evidence.Tests, t => t.Vessel.Length.Millimeters is > 1199.9 and < 1200.1);
+    }
+
+    [Fact]
+    public void A_material_of_its_own_that_changes_reaches_every_part_that_is_made_of_it()
+    {
+        var design = Design.Parse(DesignFixture.Curlew.ToText());
+        var resin = design.Vessel.Resin.Name;
+        var other = design.With("materials", $$"""{ "resins": [ { "name": "{{resin}}", "density": "1300 kg/m³" } ] }""");
+        Assert.Equal(1300, other.Vessel.Resin.Density.Value.KilogramsPerCubicMeter, 9);
+        Assert.All(other.Evidence.Tests, t => Assert.Equal(1300, t.Vessel.Resin.Density.Value.KilogramsPerCubicMeter, 9));
+    }
+}
