@@ -30,6 +30,17 @@ internal static partial class Program
     internal static string Leave(int id, string path) =>
         Reply.Of(json => json.WriteNumber("id", Designs.Add(Designs[id].Leave(path))));
 
+    /// <summary>The design with another value, or without one, and everything the page shows of it beside the state before: one way to the
+    /// library and back.</summary>
+    [JSExport]
+    internal static string Turn(int id, string path, string? value) => Reply.Of(json =>
+    {
+        var before = Designs[id];
+        var after = value is null ? before.Leave(path) : before.Change(path, value);
+        json.WriteNumber("id", Designs.Add(after));
+        CheckAnswer.Write(json, after, before);
+    });
+
     /// <summary>The design with another item like one that a list has; gives what a change to the returned path and value makes.</summary>
     [JSExport]
     internal static string Copy(int id, string path) => Reply.Of(json => Designs[id].WriteCopy(json, path));

@@ -41,13 +41,14 @@ async function change(path, value, dragged) {
   const last = desk.states[desk.at];
   const over = dragged && last.change && last.change.path === path && last.dragged && desk.at === desk.states.length - 1;
   const from = over ? desk.states[desk.at - 1] : last;
-  const next = await makeChange(from.id, { path, value });
+  const clock = performance.now();
+  const next = await ask("Turn", from.id, path, value);
   if (next.error) return next.error;
   problem(null);
   desk.states.length = desk.at + (over ? 0 : 1);
   desk.states.push({ id: next.id, change: { path, value }, dragged });
   desk.at = desk.states.length - 1;
-  await showState(from.id);
+  await showState(from.id, next, clock);
   return null;
 }
 async function step(by) {
@@ -56,10 +57,10 @@ async function step(by) {
   desk.at += by;
   await showState(before);
 }
-async function showState(before) {
+async function showState(before, known, since) {
   const state = desk.states[desk.at];
-  const clock = performance.now();
-  const answer = await ask("Answer", state.id, before || 0);
+  const clock = since || performance.now();
+  const answer = known || await ask("Answer", state.id, before || 0);
   if (answer.error) {
     problem(answer);
     return;

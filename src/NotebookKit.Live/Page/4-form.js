@@ -118,8 +118,12 @@ function field(given, answer, label, twin) {
     input.value = waiting;
     drag();
   });
+  // What stands as it was isn't written again: a design has hundreds of fields.
+  const stands = (g, moved) => [g.value, g.state, g.range, g.why, moved, input.value, input.getAttribute("aria-invalid")].join("\n");
+  let last = "";
   const show = (g, moved) => {
     shown = g;
+    if (stands(g, moved) === last) return;
     box.classList.toggle("changed", moved);
     if (input.getAttribute("aria-invalid") !== "true" || document.activeElement !== input) {
       if (document.activeElement !== input || input.tagName === "SELECT" || g.value === input.value || moved) input.value = g.state === "not given" ? "" : g.value;
@@ -129,6 +133,7 @@ function field(given, answer, label, twin) {
     about.textContent = [g.state === "default" ? "Default, not in the file." : g.state === "not given" ? "Not given." : "",
       g.range && !words ? `${sentence(g.range)}.` : "", g.why].filter(Boolean).join(" ");
     if (slider) fitSlider(slider, g);
+    last = stands(g, moved);
   };
   show(given, changed().has(given.path));
   const entry = form.fields.get(given.path);

@@ -31,7 +31,7 @@ internal sealed class ObjectShape<T> : Shape<T>
 
     /// <inheritdoc/>
     public override bool TryRead(TreeNode node, Spot spot, out T value) =>
-        spot.Run.TryKeep(this, node, spot.Path, (out T read) => TryReadKeys(node, spot, out read), out value);
+        spot.Run.TryKeep(this, node, spot.Path, () => (TryReadKeys(node, spot, out var read), read), out value);
 
     private bool TryReadKeys(TreeNode node, Spot spot, out T value)
     {

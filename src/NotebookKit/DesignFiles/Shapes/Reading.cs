@@ -69,9 +69,9 @@ internal sealed class Reading
     /// <param name="shape">What it is read by.</param>
     /// <param name="node">The part.</param>
     /// <param name="path">Where it stands.</param>
-    /// <param name="read">Reads it.</param>
+    /// <param name="read">Reads it; false where something is wrong.</param>
     /// <param name="value">What it means.</param>
-    public bool TryKeep<T>(Shape<T> shape, TreeNode node, string path, ReadPart<T> read, out T value)
+    public bool TryKeep<T>(Shape<T> shape, TreeNode node, string path, Func<(bool Right, T Value)> read, out T value)
     {
         var library = _library;
         if (_before?.Find(shape, node, path, library) is { } kept)
@@ -86,7 +86,7 @@ internal sealed class Reading
 
         var (outer, mistakes, first) = (_looked, _mistakes.Count, _givens.Count);
         _looked = Looked.AtItself;
-        var right = read(out value);
+        (var right, value) = read();
         if (right && _mistakes.Count == mistakes && !_looked.HasFlag(Looked.AtOthers))
             _kept.Add(node, new(shape, path, value, _givens[first..], _looked, library, _library));
         _looked |= outer;
@@ -143,7 +143,3 @@ internal sealed class Reading
         foreach (var m in beside._mistakes) Say(new(m.Line, m.Column), m.Path, m.Sentence);
     }
 }
-
-/// <summary>Reads a part; false where something is wrong.</summary>
-/// <typeparam name="T">Type of what it means.</typeparam>
-internal delegate bool ReadPart<T>(out T value);

@@ -22,7 +22,8 @@ internal static class RatingModel
         List<Finding> findings = [.. prediction.RatingRefusals];
         List<Finding> seen = [.. EvidenceCheck.Find(vessel, tests, known)];
         // What can't be of this design teaches nothing; the rating is refused for it below.
-        var learning = (seen.Exists(f => f.Severity == FindingSeverity.Error) ? VesselEvidence.Of() : evidence).LearnParts(prediction, known);
+        var learning = (seen.Exists(f => f.Severity == FindingSeverity.Error) ? VesselEvidence.Of() : evidence)
+            .LearnParts(prediction, known);
         var (designBurst, basis) = Basis(prediction, learning);
         var byBurst = designBurst / rules.Burst;
         var capped = rules.MaximumPressure is { } most && most < byBurst;

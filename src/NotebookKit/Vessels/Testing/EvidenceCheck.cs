@@ -51,8 +51,8 @@ internal static class EvidenceCheck
 
     /// <summary>What growths measured in tests of this wall say that calls for no check.</summary>
     public static IEnumerable<Finding> FindGrowths(PressureVessel vessel, IReadOnlyList<VesselTest> tests, TestedVessels known) =>
-        tests.Distinct().Where(t => HasSameWall(vessel, t.Vessel)).Select(t => GrowthVerbs.Compare(t, known)).Where(g => g is { IsTooMuch: false })
-            .Select(g => g!.Findings[0]);
+        tests.Distinct().Where(t => HasSameWall(vessel, t.Vessel)).Select(t => GrowthVerbs.Compare(t, known))
+            .Where(g => g is { IsTooMuch: false }).Select(g => g!.Findings[0]);
 
     /// <summary>Leaks that a test showed below the proof of the next vessel.</summary>
     public static IEnumerable<Finding> FindLeaks(IReadOnlyList<VesselTest> tests, GaugePressure proof) =>

@@ -15,6 +15,7 @@ public sealed record PartBelief
         Bursts = tests.Count(t => t.HasFailed(part));
         Held = tests.Count(t => t.Parts.Any(p => p.Is(part.Name))) - Bursts;
         _belief = belief;
+        BBasis = At(belief.LowLogPoint(0.10, 0.95));
     }
 
     /// <summary>The part, as predicted.</summary>
@@ -52,7 +53,7 @@ public sealed record PartBelief
     public GaugePressure NextLow => At(_belief.NextLogQuantile(0.01));
 
     /// <summary>B-basis: nine such parts in ten are stronger, with 95 % confidence. Source: definition in MIL-HDBK-17-1F, ch. 8.</summary>
-    public GaugePressure BBasis => At(_belief.LowLogPoint(0.10, 0.95));
+    public GaugePressure BBasis { get; }
 
     /// <summary>A-basis: ninety-nine in a hundred are stronger, with 95 % confidence. Source: definition in MIL-HDBK-17-1F, ch.
     /// 8.</summary>

@@ -17,6 +17,7 @@ public sealed record PartLearning : Result
 
     private readonly PartStudy _study;
     private readonly Lazy<GaugePressure> _aBasis;
+    private readonly Lazy<IReadOnlyList<PartMove>> _moves;
 
     internal PartLearning(PartStudy study, PartStudy? before, string batch)
     {
@@ -27,10 +28,9 @@ public sealed record PartLearning : Result
         BBasis = GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.10, VesselLow.Draws)));
         _aBasis = new(() => GaugePressure.FromPascals(Math.Exp(study.LowLogPascals(0.01, VesselLow.Draws))),
             LazyThreadSafetyMode.PublicationOnly);
-        if (before is null) return;
-        Moves = [.. Parts.Select((p, k) => new PartMove(p.Part.Name,
+        _moves = new(() => before is null ? [] : [.. Parts.Select((p, k) => new PartMove(p.Part.Name,
             GaugePressure.FromPascals(p.Part.Burst.Pascals * Math.Exp(before.Beliefs[k].LowLogPoint(0.10, 0.95))), p.BBasis))
-            .OrderByDescending(m => Math.Abs(Math.Log(m.After / m.Before)))];
+            .OrderByDescending(m => Math.Abs(Math.Log(m.After / m.Before)))], LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>Batch of the vessel in hand; empty where none was named.</summary>
@@ -54,7 +54,7 @@ public sealed record PartLearning : Result
     public GaugePressure ABasis => _aBasis.Value;
 
     /// <summary>How far the last test of the list moved each part, the most moved first; empty without a test.</summary>
-    public IReadOnlyList<PartMove> Moves { get; } = [];
+    public IReadOnlyList<PartMove> Moves => _moves.Value;
 
     /// <summary>
     /// Chance that the next such vessel gives way below a pressure [-], whichever part is the weakest: scatter and what isn't known,

@@ -16,6 +16,7 @@ internal sealed class PartPosterior
 
     private const int Ratios = 181;
     private const int Scatters = 25;
+    private const int Buckets = 64;
     private const double LowestLog = -2.0;
     private const double HighestLog = 1.0;
     private const double Step = (HighestLog - LowestLog) / (Ratios - 1);
@@ -125,9 +126,9 @@ internal sealed class PartPosterior
         return new PartPosterior(logs);
     }
 
-    public double MeanRatio => Expected((i, _) => Math.Exp(LowestLog + i * Step));
+    public double MeanRatio => Expected(i => Math.Exp(LowestLog + i * Step));
 
-    public double MeanScatter => Expected((_, j) => Scatter[j]);
+    public double MeanScatter => Scatter.Select((s, j) => s * (All.Columns[j] - (j == 0 ? 0 : All.Columns[j - 1]))).Sum();
 
     /// <summary>Ratio that a share of the belief lies below [-].</summary>
     public double RatioAt(double share) => Math.Exp(Solve(x => Below(x, 0), share));
@@ -197,6 +198,46 @@ internal sealed class PartPosterior
         return (LowestLog + (i - 0.5 + part) * Step, Scatter[j] / DeviationOfUnit);
     }
 
+    /// <summary>Many pairs of the belief, as <see cref="Draw(double, double)"/> gives them one by one.</summary>
+    /// <param name="first">Numbers from 0 to 1 that choose the scatter [-].</param>
+    /// <param name="second">Numbers from 0 to 1 that choose the ratio [-].</param>
+    /// <param name="pairs">Where the pairs go; no more than there are numbers.</param>
+    public void Draw(double[] first, double[] second, (double LogRatio, double Unit)[] pairs)
+    {
+        var (columns, cells) = (All.Columns, All.Cells);
+        var scatterFrom = Guide(columns, 0, Scatters);
+        var ratioFrom = new int[Scatters][];
+        for (var d = 0; d < pairs.Length; d++)
+        {
+            var j = scatterFrom[(int)(first[d] * Buckets)];
+            while (j < Scatters - 1 && columns[j] < first[d]) j++;
+            var start = j * Ratios;
+            var whole = cells[start + Ratios - 1];
+            var wanted = second[d] * whole;
+            var i = (ratioFrom[j] ??= Guide(cells, start, Ratios))[(int)(second[d] * Buckets)];
+            while (i < Ratios - 1 && cells[start + i] < wanted) i++;
+            var before = i == 0 ? 0 : cells[start + i - 1];
+            var at = cells[start + i];
+            var part = at > before ? (wanted - before) / (at - before) : 0.5;
+            pairs[d] = (LowestLog + (i - 0.5 + part) * Step, Scatter[j] / DeviationOfUnit);
+        }
+    }
+
+    // Where to look for the first of some rising values that is no less than each sixty-fourth of the last.
+    private static int[] Guide(double[] values, int start, int count)
+    {
+        var (from, at) = (new int[Buckets + 1], 0);
+        for (var b = 0; b <= Buckets; b++)
+        {
+            // A last bit of the product may lie on the other side.
+            var least = b * (1 - 1e-12) / Buckets * values[start + count - 1];
+            while (at < count - 1 && values[start + at] < least) at++;
+            from[b] = at;
+        }
+
+        return from;
+    }
+
     // The first of some rising values that is no less than the wanted one; the last where all are.
     private static int FirstFrom(double[] values, int start, int count, double wanted)
     {
@@ -257,7 +298,7 @@ internal sealed class PartPosterior
         return sum;
     }
 
-    private double Expected(Func<int, int, double> value)
+    private double Expected(Func<int, double> value)
     {
         var sum = 0.0;
         for (var j = 0; j < Scatters; j++)
@@ -266,7 +307,7 @@ internal sealed class PartPosterior
             for (var i = 0; i < Ratios; i++)
             {
                 var at = All.Cells[j * Ratios + i];
-                sum += (at - before) * value(i, j);
+                sum += (at - before) * value(i);
                 before = at;
             }
         }

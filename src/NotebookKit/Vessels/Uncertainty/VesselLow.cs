@@ -12,13 +12,13 @@ internal static class VesselLow
     // The same numbers every time: a change of the answer is a change of the belief, never of the draw.
     private static readonly SeededSamples Numbers = new(20);
 
-    // Drawing them costs more than using them: those of eight parts are kept.
-    private const int Kept = 16;
-    private static readonly double[] Uniforms = Array.ConvertAll([.. Enumerable.Range(0, Draws * Kept)],
-        i => Numbers.Uniform(i / Kept, i % Kept));
+    // Drawing them costs more than using them, and every vessel uses the same: a column a variable.
+    private const int Kept = 64;
+    private static readonly Lazy<double[]>[] Columns = [.. Enumerable.Range(0, Kept).Select(v => new Lazy<double[]>(() => Column(v)))];
 
-    private static double Uniform(int draw, int variable) => variable < Kept ? Uniforms[draw * Kept + variable]
-        : Numbers.Uniform(draw, variable);
+    private static double[] Uniforms(int variable) => variable < Kept ? Columns[variable].Value : Column(variable);
+
+    private static double[] Column(int variable) => [.. Enumerable.Range(0, Draws).Select(d => Numbers.Uniform(d, variable))];
 
     /// <summary>Logarithm of the pressure [ln Pa] that a share of all such vessels bursts below, said with a confidence.</summary>
     /// <param name="parts">Belief in each part, and logarithm of its predicted burst [ln Pa].</param>
@@ -31,37 +31,37 @@ internal static class VesselLow
         var least = parts.Min(p => p.LogBurst + p.Belief.LowLogPoint(share, confidence));
         if (parts.Count == 1) return least;
         var wanted = Math.Log(-Math.Log(1 - share));
-        var pairs = new (double LogMedian, double Unit)[draws * parts.Count];
+        var deep = wanted - PartPosterior.LogHazard(0, (0, 1));
         // A vessel is no stronger than its weakest part, and weaker by no more than if all its parts were that weak.
-        var (most, fewest) = (new double[draws], new double[draws]);
-        var all = Math.Log(parts.Count);
+        var (weakest, widest) = (new double[draws], new double[draws]);
+        Array.Fill(weakest, double.PositiveInfinity);
+        var pairs = new (double LogMedian, double Unit)[parts.Count][];
         var run = WorkRun.Current;
-        for (var d = 0; d < draws; d++)
+        for (var k = 0; k < parts.Count; k++)
         {
             run.ThrowIfStopped();
-            var (weakest, widest) = (double.PositiveInfinity, 0.0);
-            for (var k = 0; k < parts.Count; k++)
+            var (of, logBurst) = (pairs[k] = new (double, double)[draws], parts[k].LogBurst);
+            parts[k].Belief.Draw(Uniforms(2 * k), Uniforms(2 * k + 1), of);
+            for (var d = 0; d < draws; d++)
             {
-                var (logRatio, unit) = parts[k].Belief.Draw(Uniform(d, 2 * k), Uniform(d, 2 * k + 1));
-                var median = parts[k].LogBurst + logRatio;
-                pairs[d * parts.Count + k] = (median, unit);
-                weakest = Math.Min(weakest, median + (wanted - PartPosterior.LogHazard(0, (0, unit))) * unit);
-                widest = Math.Max(widest, unit);
+                var (median, unit) = (logBurst + of[d].LogMedian, of[d].Unit);
+                of[d] = (median, unit);
+                weakest[d] = Math.Min(weakest[d], median + deep * unit);
+                widest[d] = Math.Max(widest[d], unit);
             }
-
-            (most[d], fewest[d]) = (weakest, weakest - all * widest);
         }
 
         // Only draws that may lie among the lowest decide where the lowest end.
         var place = (1 - confidence) * (draws - 1);
         var i = (int)place;
-        var bounds = most.Order().ToArray();
-        var last = bounds[Math.Min(i + 1, draws - 1)];
-        var points = new List<double>();
+        var last = weakest.Order().ElementAt(Math.Min(i + 1, draws - 1));
+        var (points, all, one) = (new List<double>(), Math.Log(parts.Count), new (double, double)[parts.Count]);
         for (var d = 0; d < draws; d++)
         {
             run.ThrowIfStopped();
-            if (fewest[d] <= last) points.Add(Weakest(pairs.AsSpan(d * parts.Count, parts.Count), wanted, most[d]));
+            if (weakest[d] - all * widest[d] > last) continue;
+            for (var k = 0; k < one.Length; k++) one[k] = pairs[k][d];
+            points.Add(Weakest(one, wanted, weakest[d]));
         }
 
         points.Sort();
@@ -70,7 +70,7 @@ internal static class VesselLow
 
     /// <summary>Where the hazards of all parts add up to the wanted one, in logarithms; the sum is convex, so that steps from the right
     /// don't pass the root.</summary>
-    private static double Weakest(ReadOnlySpan<(double LogMedian, double Unit)> pairs, double wanted, double start)
+    private static double Weakest((double LogMedian, double Unit)[] pairs, double wanted, double start)
     {
         // No hazard is above the wanted one where it starts, nor to the left of there.
         var x = start;
