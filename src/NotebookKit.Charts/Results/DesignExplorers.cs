@@ -36,6 +36,29 @@ public static class DesignExplorers
     public static Explorer ExploreDescent(this Design design) => On(design, DesignSetting.Descent, d => DesignSetting.CanopyOf(d)
         .Explore(d.Stage.Masses.MassProperties().Mass, d.Vehicle.Fly(DesignSetting.SiteOf(d)).Apogee));
 
+    /// <summary>Another sleeve, more or less of the vessel's hoop wrap and water to pick, the apogee against the fill pressure up to the
+    /// rating of that wall to watch. No twin of another wall was burst, so that every wall is rated without a test.</summary>
+    /// <param name="design">The design; its vessel has sleeves and a hoop wrap, and it gives a site.</param>
+    /// <exception cref="InvalidDesignException">The design has two stages, gives no site, no sleeve or no hoop wrap, or can't be
+    /// computed.</exception>
+    public static Explorer ExploreWall(this Design design) => On(design, DesignSetting.Wall, d =>
+    {
+        var wall = new WallSetting(d);
+        _ = DesignSetting.SiteOf(d);
+        return Explorer.Build($"Another wall, {d.Name}", new Axis("Fill pressure", "bar gauge"), new Axis("Apogee", "m"),
+            [
+                ExplorerParameter.Choice("Sleeve", wall.Sleeves, Math.Max(0, wall.Sleeves.ToList().IndexOf(wall.Own.Name))),
+                ExplorerParameter.Choice("Hoop wrap", ["none", "one", "two"], 1),
+                new("Water", "%", 15, 60, 7, Math.Clamp(d.Vehicle.Charge.WaterFraction.Percent, 15, 60)),
+            ],
+            [new("Rated without a test", "bar gauge"), new("Vessel", "g"), new("Highest", "m")], wall.Answer) with
+        {
+            Cautions = Cautions.ForFlight,
+            Remark = "Every sleeve is replaced by the one that is picked, the hoop wrap is laid so often; all else is the design's, "
+                + "straight up.",
+        };
+    });
+
     private static Explorer On(Design design, string model, Func<Design, Explorer> explore)
     {
         ArgumentNullException.ThrowIfNull(design);

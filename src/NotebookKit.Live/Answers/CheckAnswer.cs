@@ -4,7 +4,6 @@ using NotebookKit.DesignFiles;
 using NotebookKit.DesignFiles.Keys;
 using NotebookKit.DesignFiles.Parts;
 using NotebookKit.DesignFiles.Shapes;
-using NotebookKit.Materials.Solids;
 using NotebookKit.Provenance;
 using NotebookKit.Record;
 using NotebookKit.Record.Givens;

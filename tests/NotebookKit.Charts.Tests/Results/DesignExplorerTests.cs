@@ -12,7 +12,7 @@ public class DesignExplorerTests
     private static Design Curlew { get; } = Design.Read(PathOf("curlew.json"));
 
     public static TheoryData<string> Models => [DesignSetting.Flight, DesignSetting.Stability, DesignSetting.Thrust, DesignSetting.Fill,
-        DesignSetting.Descent];
+        DesignSetting.Descent, DesignSetting.Wall];
 
     [Theory]
     [MemberData(nameof(Models))]
@@ -42,10 +42,29 @@ public class DesignExplorerTests
         Assert.Throws<InvalidDesignException>(() => Design.Read(PathOf("godwit.json")).ExploreFlight());
     }
 
+    // The design's own wall, rated as though no twin of it had been burst.
+    [Fact]
+    public void The_designs_own_wall_is_that_of_its_vessel_without_a_test()
+    {
+        var explorer = Curlew.ExploreWall();
+        var own = explorer.Model([.. explorer.Parameters.Select(p => p.Start)]);
+        Assert.Equal(Curlew.Vessel.Rate(Curlew.Stage.Rules).WorkingPressure.Bar, own.Numbers[0], 1e-9);
+        Assert.Equal(Curlew.Vessel.Layup().Mass.Grams, own.Numbers[1], 1e-9);
+        Assert.Equal(own.Y.Max(), own.Numbers[2], 1e-12);
+        var two = explorer.Model([explorer.Parameters[0].Start, 2, 30]);
+        Assert.True(two.Numbers[1] > own.Numbers[1] + 100);
+    }
+
+    [Fact]
+    public void A_vessel_without_a_hoop_wrap_has_no_wall_to_explore() => Assert.Contains("the vessel has no hoop wrap",
+        Assert.Throws<InvalidDesignException>(() => Curlew.With("vessel.plies", """["carbon sleeve 65 mm heavy"]""").ExploreWall()).Message,
+        StringComparison.Ordinal);
+
     private static Explorer Of(string model, Design design) => model switch
     {
         DesignSetting.Flight => design.ExploreFlight(), DesignSetting.Stability => design.ExploreStability(),
-        DesignSetting.Thrust => design.ExploreThrust(), DesignSetting.Fill => design.ExploreFill(), _ => design.ExploreDescent(),
+        DesignSetting.Thrust => design.ExploreThrust(), DesignSetting.Fill => design.ExploreFill(),
+        DesignSetting.Wall => design.ExploreWall(), _ => design.ExploreDescent(),
     };
 
     private static string PathOf(string name)

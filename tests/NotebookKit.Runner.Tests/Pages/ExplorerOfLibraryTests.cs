@@ -20,7 +20,7 @@ public sealed class ExplorerOfLibraryTests : IDisposable
         Skip.If(!File.Exists(LivePage.Built), "The program was built without the live page.");
         var design = Design.Parse(DesignText("curlew.json"));
         Explorer[] explorers = [design.ExploreFlight(), design.ExploreStability(), design.ExploreThrust(), design.ExploreFill(),
-            design.ExploreDescent()];
+            design.ExploreDescent(), design.ExploreWall()];
         LivePage.CopyTo(folder["live.html"]);
         await using var browser = await Browser.OpenAsync();
         await browser.Page.GotoAsync(PageOf(explorers, "../live.html"));

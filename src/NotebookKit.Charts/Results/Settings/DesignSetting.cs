@@ -8,7 +8,8 @@ namespace NotebookKit.Charts.Results.Settings;
 /// setting.</summary>
 internal static class DesignSetting
 {
-    public const string Flight = "flight", Stability = "stability", Thrust = "thrust", Fill = "fill", Descent = "descent";
+    public const string Flight = "flight", Stability = "stability", Thrust = "thrust", Fill = "fill", Descent = "descent",
+        Wall = "wall";
 
     /// <summary>The model.</summary>
     /// <exception cref="InvalidDesignException">The design has two stages, doesn't give what the model needs, or can't be
@@ -30,6 +31,8 @@ internal static class DesignSetting
             case Fill:
                 var fill = FillOf(design);
                 return s => FillSetting.Answer(fill, s);
+            case Wall:
+                return new WallSetting(design).Answer;
             default:
                 var (canopy, mass) = (CanopyOf(design), stage.Masses.MassProperties().Mass);
                 return s => DescentSetting.Answer(canopy, mass, s);
