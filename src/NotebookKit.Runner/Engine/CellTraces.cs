@@ -51,7 +51,7 @@ internal static class CellTraces
     private static readonly HashSet<string> Members = new(StringComparer.Ordinal)
     {
         "System.Console.Write", "System.Console.WriteLine", "System.Globalization.CultureInfo.get_InvariantCulture",
-        "System.IO.File.ReadAllText", "System.IO.File.ReadAllLines", "System.IO.File.Exists", "System.Type.GetTypeFromHandle",
+        "System.IO.File.ReadAllText", "System.IO.File.ReadAllLines", "System.IO.File.Exists", "System.IO.File.Delete", "System.Type.GetTypeFromHandle",
         "System.Type.op_Equality", "System.Type.op_Inequality", "System.Environment.get_ProcessId",
         "System.Runtime.CompilerServices.RuntimeHelpers.EnsureSufficientExecutionStack",
         "System.Runtime.CompilerServices.RuntimeHelpers.InitializeArray",
@@ -90,6 +90,7 @@ internal static class CellTraces
         var reader = new MetadataReader(blob, length);
         var found = new List<string>();
         var partly = Members.Select(m => m[..m.LastIndexOf('.')]).Concat(NamedOnly).ToHashSet(StringComparer.Ordinal);
+        if (CompilerSpans.AreTheCompilers(script, reader)) partly.UnionWith(CompilerSpans.Types);
         foreach (var handle in reader.TypeReferences)
         {
             var name = NameOf(reader, handle);
@@ -100,8 +101,9 @@ internal static class CellTraces
         {
             var member = reader.GetMemberReference(handle);
             if (OwnerOf(reader, member.Parent) is not { } owner || Allowed(reader, owner)) continue;
-            var name = $"{NameOf(reader, owner)}.{reader.GetString(member.Name)}";
-            if (!Members.Contains(name)) found.Add(name);
+            var type = NameOf(reader, owner);
+            var name = $"{type}.{reader.GetString(member.Name)}";
+            if (!Members.Contains(name) && !(partly.Contains(type) && CompilerSpans.Types.Contains(type))) found.Add(name);
         }
 
         foreach (var handle in reader.MethodDefinitions)
@@ -135,7 +137,7 @@ internal static class CellTraces
     }
 
     // None for what a cell itself defines, and for arrays.
-    private static TypeReferenceHandle? OwnerOf(MetadataReader reader, EntityHandle owner)
+    internal static TypeReferenceHandle? OwnerOf(MetadataReader reader, EntityHandle owner)
     {
         if (owner.Kind == HandleKind.TypeSpecification)
         {
@@ -148,7 +150,7 @@ internal static class CellTraces
         return owner.Kind == HandleKind.TypeReference ? (TypeReferenceHandle)owner : null;
     }
 
-    private static string NameOf(MetadataReader reader, TypeReferenceHandle handle)
+    internal static string NameOf(MetadataReader reader, TypeReferenceHandle handle)
     {
         var type = reader.GetTypeReference(handle);
         var name = reader.GetString(type.Name);

@@ -14,7 +14,7 @@ internal sealed class WorkerHost
     private const long MostLateBytes = 1_000_000;
 
     // What cells were compiled to is never given back.
-    private const long MostRenewedBytes = 700_000_000;
+    private const long MostRenewedBytes = 1_000_000_000;
 
     private readonly TextReader _requests;
     private readonly TextWriter _replies;

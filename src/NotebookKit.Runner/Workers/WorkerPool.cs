@@ -68,7 +68,8 @@ internal sealed class WorkerPool
             var before = _sound;
             _sound = false;
             var outcome = await engine.RunAsync(code, output, cancellation);
-            _sound = before && outcome.Status == CellStatus.Succeeded;
+            // What the library refuses is an answer, as a lesson shows it.
+            _sound = before && outcome is { Status: CellStatus.Succeeded } or { Status: CellStatus.Failed, Error.Kind: CellError.Refused };
             return outcome;
         }
 

@@ -23,6 +23,9 @@ public sealed class WorkerPoolTests : IDisposable
         ("Microsoft.DotNet.Interactive.Formatting.Formatter.Register<double>(d => \"mine\");",
             "Microsoft.DotNet.Interactive.Formatting.Formatter"),
         ("[System.Runtime.InteropServices.DllImport(\"libc\")] static extern int getpid(); _ = getpid();", "native code"),
+        ("var one = 1; System.Runtime.CompilerServices.Unsafe.As<int, uint>(ref one) = 2u;", "System.Runtime.CompilerServices.Unsafe.As"),
+        ("_ = System.Runtime.InteropServices.MemoryMarshal.Cast<char, byte>(\"text\".AsSpan()).Length;",
+            "System.Runtime.InteropServices.MemoryMarshal.Cast"),
         ("_ = NotebookKit.Numerics.WorkRun.Current;", "NotebookKit.Numerics.WorkRun"),
         ("UnitsNet.UnitAbbreviationsCache.Default.MapUnitToAbbreviation(UnitsNet.Units.LengthUnit.Meter, \"metri\");",
             "UnitsNet.UnitAbbreviationsCache"),
@@ -69,6 +72,43 @@ public sealed class WorkerPoolTests : IDisposable
         Assert.Equal(CellError.CompileError, outcome.Error?.Kind);
         Assert.Equal("other", await RunAsync(worker, "System.IO.Path.GetFileName(Environment.CurrentDirectory)"));
         Assert.Equal("True", await RunAsync(worker, "session.Batch is null"));
+    }
+
+    // Of more than four texts the compiler makes an array on the stack.
+    [Fact]
+    public async Task What_only_the_compiler_uses_leaves_nothing()
+    {
+        await using var worker = await StartAsync();
+        Assert.Equal("a, b, c, d, e", await RunAsync(worker, """
+            string[] t = ["a", "b", "c", "d", "e"];
+            string.Concat(t[0], ", ", t[1], ", ", t[2] + ", " + t[3] + ", " + t[4])
+            """));
+        Assert.Null(await worker.RenewAsync(folder.Path, CancellationToken.None));
+    }
+
+    [Fact]
+    public async Task What_the_library_refuses_is_no_fault()
+    {
+        var pool = new WorkerPool();
+        var options = new WorkerOptions(folder.Path);
+        try
+        {
+            string? first = null;
+            await using (var engine = await pool.StartAsync(options, CancellationToken.None))
+            {
+                first = await RunAsync(engine, "Environment.ProcessId");
+                var refused = await engine.RunAsync("new ValidRange<double>(1, 2).Check(3, \"bore\", \"Measure again.\");",
+                    _ => { }, CancellationToken.None);
+                Assert.Equal(CellStatus.Failed, refused.Status);
+            }
+
+            await using var next = await pool.StartAsync(options, CancellationToken.None);
+            Assert.Equal(first, await RunAsync(next, "Environment.ProcessId"));
+        }
+        finally
+        {
+            await pool.EndAsync();
+        }
     }
 
     [Fact]
