@@ -21,6 +21,9 @@ internal static class FillingSources
     public static Source Torricelli { get; } = new("Encyclopaedia Britannica, 11th ed.", "Hydraulics", 1911,
         "flow through orifices under pressure; a sharp edge passes 0.603 at 20 ft of head");
 
+    public static Source NoSlip { get; } = new("G. B. Wallis", "One-dimensional Two-phase Flow", 1969, "homogeneous flow without slip",
+        SourceKind.Unverified);
+
     public static Source Kv { get; } = new("IEC", "60534-1 Industrial-process control valves", 2005, "definition of the flow coefficients",
         SourceKind.Unverified);
 

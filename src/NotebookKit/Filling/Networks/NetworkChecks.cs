@@ -77,12 +77,11 @@ internal static class NetworkChecks
                 yield return FillingFindings.PositionOfPortNotGiven(link.Name, node.Name);
         }
 
-        if (link.FromPort == PortPosition.UnderWater && from is VesselNode && to is not (OutsideNode or VesselNode))
-            yield return FillingFindings.WaterRunsIntoLine(link.Name, to.Name);
+        if (to is not (OutsideNode or VesselNode)
+            && (link.WaterInLine is not null || (link.FromPort == PortPosition.UnderWater && from is VesselNode)))
+            yield return FillingFindings.WaterRunsIntoLine(link.Name, to.Name, to is JunctionNode);
         if (link.ToPort == PortPosition.UnderWater && to is VesselNode && !link.IsOneWay)
             yield return FillingFindings.WaterRunsBackIntoLine(link.Name, to.Name);
-        if (link.WaterInLine is not null && to is not (VesselNode or OutsideNode))
-            yield return FillingFindings.WaterRunsIntoLine(link.Name, to.Name);
         if (from is OutsideNode) yield return FillingFindings.LinkBeginsOutside(link.Name);
         if (to is CylinderNode or SupplyNode && link.IsOneWay) yield return FillingFindings.CheckValvePointsBack(
             link.Parts.First(p => p is CheckValvePart or RegulatorPart or ReliefPart).Name, link.To, link.From);

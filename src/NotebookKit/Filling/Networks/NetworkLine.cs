@@ -23,8 +23,8 @@ internal sealed class NetworkLine
         (From, To) = (names.IndexOf(link.From), names.IndexOf(link.To));
         var passages = link.Parts.Select(p => p.Narrowest).OfType<IRestrictor>().ToList();
         _curve = passages.Skip(1).Aggregate(FlowCurve.Of(passages[0], pad.Gas), (curve, next) => curve.Then(FlowCurve.Of(next, pad.Gas)));
-        Passage = passages.Skip(1).Aggregate(passages[0], (chain, next) => new RestrictorChain(chain, next));
-        WaterM2 = AreaFor(Passage);
+        // Good down to 0.1 bar.
+        WaterM2 = WaterPassage.AreaM2(passages.Skip(1).Aggregate(passages[0], (chain, next) => new RestrictorChain(chain, next)), 1e4);
         Valves = [.. link.Parts.OfType<ValvePart>()];
         OneWay = link.IsOneWay;
         CrackingPa = link.Parts.OfType<CheckValvePart>().Sum(c => c.Cracking.Pascals);
@@ -63,9 +63,6 @@ internal sealed class NetworkLine
 
     public double CrackingPa { get; }
 
-    /// <summary>All that narrows it.</summary>
-    public IRestrictor Passage { get; }
-
     /// <summary>Effective area for water, m².</summary>
     public double WaterM2 { get; }
 
@@ -75,8 +72,8 @@ internal sealed class NetworkLine
     /// <summary>Whether its hoses are full of water, so that what runs back goes on to what lies ahead of them.</summary>
     public bool IsFull { get; set; }
 
-    /// <summary>The way of water that runs back past its hoses; none where no way is open.</summary>
-    public WaterWay? Beyond { get; set; }
+    /// <summary>The place that water which runs back past its hoses comes to; -1 where no way is open.</summary>
+    public int Goal { get; set; } = -1;
 
     /// <summary>Head of the water above its port at the beginning and at the end, Pa.</summary>
     public double FromHeadPa { get; set; }
@@ -84,6 +81,11 @@ internal sealed class NetworkLine
     public double ToHeadPa { get; set; }
 
     public bool Open { get; set; } = true;
+
+    /// <summary>Whether it leads to a junction with no other open line.</summary>
+    public bool IsDeadEnd { get; set; }
+
+    public bool Passes => Open && !IsDeadEnd;
 
     public bool ShutForGood { get; set; }
 
@@ -97,6 +99,10 @@ internal sealed class NetworkLine
     public double Ahead(double fromPa, double kgPerS, double ambientPa) => _regulator is null ? fromPa
         : Math.Min(fromPa, ambientPa + _setPa + _effect * (_inletPa - (fromPa - ambientPa)) - _droopPa * kgPerS / _droopKgPerS);
 
+    /// <summary>By how much its relief valve is open [-]; 1 where it has none.</summary>
+    public double Lift(double fromPa, double ambientPa) => _relief is null ? 1
+        : Math.Clamp((fromPa - ambientPa - _reliefPa) / _reliefSpanPa, 0, 1);
+
     /// <summary>Mass flow of gas, kg/s; below 0 where it runs back.</summary>
     public double Gas(double fromPa, double fromK, double enthalpy, double toPa, double toK, double ambientPa, in FlowScale scale,
         GasLaw law)
@@ -104,10 +110,7 @@ internal sealed class NetworkLine
         if (fromPa <= toPa + CrackingPa)
             return OneWay || fromPa >= toPa ? 0 : -scale.At(toPa) * _curve.Flow(toPa, toK, fromPa);
         if (_relief is not null)
-        {
-            var lift = Math.Clamp((fromPa - ambientPa - _reliefPa) / _reliefSpanPa, 0, 1);
-            return lift > 0 ? lift * scale.At(fromPa) * _curve.Flow(fromPa, fromK, toPa) : 0;
-        }
+            return Lift(fromPa, ambientPa) is > 0 and var lift ? lift * scale.At(fromPa) * _curve.Flow(fromPa, fromK, toPa) : 0;
 
         var ahead = Ahead(fromPa, 0, ambientPa);
         var most = Forward(ahead, fromPa, fromK, enthalpy, toPa, scale, law);
@@ -127,9 +130,6 @@ internal sealed class NetworkLine
 
         return 0.5 * (low + high);
     }
-
-    /// <summary>Effective area for water, m², good down to 0.1 bar.</summary>
-    public static double AreaFor(IRestrictor passage) => WaterPassage.AreaM2(passage, 1e4);
 
     /// <summary>Whether water is followed in it: it stands there at the start, or runs back from a vessel into its hoses.</summary>
     public static bool FollowsWater(PadLink link, PadNetwork pad) => link.WaterInLine is not null

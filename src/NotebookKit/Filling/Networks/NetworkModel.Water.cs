@@ -1,74 +1,137 @@
-using NotebookKit.Filling.Restrictors;
-
 namespace NotebookKit.Filling.Networks;
 
-/// <summary>Water that moves: out of vessels and lines, back into hoses, and past them.</summary>
+/// <summary>Water that moves: out of vessels and lines, back into hoses, past them, and through junctions.</summary>
+/// <remarks>A junction passes on what it gets: see <see cref="JunctionNode"/>.</remarks>
 internal sealed partial class NetworkModel
 {
     // Where the water of a node stands among the unknowns; -1 where it leaves the network. Its warmth stands behind it.
     private int WaterOf(int node) => StoreOf[node] is >= 0 and var s ? PerStore * s + Water : -1;
 
-    // Into a vessel, or into hoses; past these where they are full, or where gas comes behind the water that stands in them.
-    private void RunBack(int l, NetworkLine line, double from, double to)
+    // Gas, kg/s, and water, m³/s, through one line at the pressures of its ends; below 0 where they run back.
+    private (double Gas, double Water) Through(NetworkLine line)
     {
-        if (line.OneWay) return;
-        if (line.ToIsWet && !line.IsFull)
+        double from = _pascals[line.From] + line.FromHeadPa, to = _pascals[line.To] + line.ToHeadPa;
+        var forward = from >= to;
+        if (line.LineIsWet || (forward ? line.FromIsWet : line.ToIsWet)) return (0, WaterAlone(line, from, to));
+        var gas = line.Gas(from, _kelvins[line.From], _enthalpy[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
+        var share = _waterShare[forward ? line.From : line.To];
+        if (share == 0) return (gas, 0);
+        var water = WaterDensity * WaterAlone(line, from, to);
+        if (water == 0 || (gas == 0 && share < 1)) return (0, 0);
+        var mixture = Math.Sign(water) / Math.Sqrt((share < 1 ? (1 - share) / (gas * gas) : 0) + share / (water * water));
+        return ((1 - share) * mixture, share * mixture / WaterDensity);
+    }
+
+    private double WaterAlone(NetworkLine line, double from, double to)
+    {
+        if (from < to) return line.OneWay ? 0 : -Liquid(line.WaterM2, to - from);
+        var drop = line.Ahead(from, 0, _ambientPa) - to - line.CrackingPa;
+        return drop > 0 ? Liquid(line.WaterM2 * line.Lift(from, _ambientPa), drop) : 0;
+    }
+
+    // Whether what flows through a line comes from the junction at that end, or gets there: not where the line's own water moves, or hoses
+    // fill.
+    private static bool Meets(NetworkLine line, double water, bool atFrom) => water == 0 || (atFrom
+        ? water > 0 ? !line.LineIsWet : line.IsFull || !line.ToIsWet
+        : water > 0 || !line.LineIsWet);
+
+    // Water of junctions, from the highest pressure down: what comes goes on to the last digit, as warm as it comes.
+    private void PassOn(ReadOnlySpan<double> y)
+    {
+        if (_junctions.Length == 0 || Array.TrueForAll(_junctions, j => _waterShare[j] == 0)) return;
+        Array.Sort(_junctions, (a, b) => _pascals[b].CompareTo(_pascals[a]));
+        foreach (var j in _junctions)
         {
-            if (line.WaterAt >= 0 || WaterOf(line.From) >= 0) _waterFlow[l] = -Liquid(line.WaterM2, to - from);
-        }
-        else if (line.Beyond is { } way)
-        {
-            var drop = to - _pascals[way.Node] - way.HeadPa - way.CrackingPa;
-            if (drop > 0) _waterFlow[l] = -Liquid(way.AreaM2, drop);
+            double waterIn = 0, gasIn = 0, warmth = 0, waterOut = 0, gasOut = 0;
+            for (var l = 0; l < _lines.Length; l++)
+            {
+                if (!Touches(l, j)) continue;
+                double water = Math.Abs(_waterFlow[l]), gas = Math.Abs(_flow[l]);
+                if (Leaves(l, j)) (waterOut, gasOut) = (waterOut + water, gasOut + gas);
+                else (waterIn, gasIn, warmth) = (waterIn + water, gasIn + gas, warmth + water * WarmthOf(l, y));
+            }
+
+            _waterWarmth[j] = waterIn > 0 ? warmth / waterIn : 0;
+            for (var l = 0; l < _lines.Length; l++)
+            {
+                if (!Touches(l, j)) continue;
+                if (Leaves(l, j))
+                {
+                    if (waterOut > 0) _waterFlow[l] *= waterIn / waterOut;
+                    if (gasOut > 0 && _waterShare[j] > 0) _flow[l] *= gasIn / gasOut;
+                }
+                else if (waterOut == 0) _waterFlow[l] = 0;
+            }
         }
     }
 
-    // Water and its warmth from where it is to where it goes.
-    private void Carry(NetworkLine line, double flow, ReadOnlySpan<double> y, Span<double> dydt)
+    private bool Touches(int l, int junction) => (_lines[l].From == junction || _lines[l].To == junction)
+        && (_flow[l] != 0 || _waterFlow[l] != 0) && Meets(_lines[l], _waterFlow[l], _lines[l].From == junction);
+
+    private bool Leaves(int l, int junction) => _flow[l] + _waterFlow[l] > 0 == (_lines[l].From == junction);
+
+    // Warmth of the water that a line carries, J/m³.
+    private double WarmthOf(int l, ReadOnlySpan<double> y)
     {
+        var (source, node) = SourceOf(_lines[l], _waterFlow[l]);
+        return source < 0 ? _waterWarmth[node] : y[source] > 0 ? y[source + 1] / y[source] : 0;
+    }
+
+    // Where water comes from: its place among the unknowns, or -1 and the junction.
+    private (int Source, int Node) SourceOf(NetworkLine line, double flow)
+    {
+        var wetEnd = flow > 0 ? line.FromIsWet : line.ToIsWet;
+        var node = flow > 0 ? line.From : line.To;
+        return (line.LineIsWet && (flow > 0 || !wetEnd) ? line.WaterAt : wetEnd ? WaterOf(node) : -1, node);
+    }
+
+    // Water and its warmth from where it is to where it goes.
+    private void Carry(int l, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        var (line, flow) = (_lines[l], _waterFlow[l]);
         if (flow == 0) return;
-        var past = flow < 0 && (line.IsFull || !line.ToIsWet);
-        var source = flow < 0 && line.ToIsWet ? WaterOf(line.To) : line.LineIsWet ? line.WaterAt : WaterOf(line.From);
-        var goal = flow > 0 ? WaterOf(line.To) : past ? WaterOf(line.Beyond!.Node)
-            : line.WaterAt >= 0 ? line.WaterAt : WaterOf(line.From);
-        double volume = Math.Abs(flow), warmth = y[source] > 0 ? volume * y[source + 1] / y[source] : 0;
-        dydt[source] -= volume;
-        dydt[source + 1] -= warmth;
+        double volume = Math.Abs(flow), warmth = volume * WarmthOf(l, y);
+        if (SourceOf(line, flow).Source is >= 0 and var source)
+        {
+            dydt[source] -= volume;
+            dydt[source + 1] -= warmth;
+        }
+
+        var past = flow < 0 && line.WaterAt >= 0 && (line.IsFull || !line.ToIsWet);
         if (past) dydt[line.WaterAt + NetworkLine.Past] += volume;
+        var node = flow > 0 ? line.To : line.From;
+        var goal = flow < 0 && !past && line.WaterAt >= 0 ? line.WaterAt : WaterOf(node);
         if (goal >= 0)
         {
             dydt[goal] += volume;
             dydt[goal + 1] += warmth;
-            return;
         }
-
-        dydt[TotalsAt + WaterOut] += volume;
-        dydt[TotalsAt + EnthalpyIn] -= warmth;
+        else if (Pad.Nodes[node] is not JunctionNode)
+        {
+            dydt[TotalsAt + WaterOut] += volume;
+            dydt[TotalsAt + EnthalpyIn] -= warmth;
+        }
     }
 
-    // Where water goes that runs back past a line's hoses: into what the line begins at, or on from a junction to the place of the lowest
-    // pressure that a way leads to. Hoses on that way count as full.
-    private WaterWay? WayBeyond(NetworkLine line)
+    // Where water comes to that reaches a node by a line: on from a junction by the line that most flows through; -1 where none does.
+    private int GoalOf(int node, NetworkLine by)
     {
-        if (Pad.Nodes[line.From] is not JunctionNode) return new(line.From, null, line.WaterM2, 0);
-        WaterWay? best = null;
-        Walk(line.From, line, line.Passage, 0);
-        return best;
-
-        void Walk(int junction, NetworkLine by, IRestrictor passage, double cracking)
+        for (var steps = 0; Pad.Nodes[node] is JunctionNode; steps++)
         {
-            foreach (var next in _lines)
+            var (most, next) = (0.0, -1);
+            for (var l = 0; l < _lines.Length; l++)
             {
-                if (next == by || !next.Open || (next.From != junction && next.To != junction)) continue;
-                var forward = next.From == junction;
-                if (forward ? next.Link.Parts.Any(p => p is ReliefPart or RegulatorPart) : next.OneWay) continue;
-                var node = forward ? next.To : next.From;
-                var (held, cracks) = (new RestrictorChain(passage, next.Passage), cracking + (forward ? next.CrackingPa : 0));
-                if (Pad.Nodes[node] is JunctionNode) Walk(node, next, held, cracks);
-                else if (best is null || _pascals[node] + cracks < _pascals[best.Node] + best.CrackingPa)
-                    best = new(node, next, NetworkLine.AreaFor(held), cracks);
+                if (_lines[l] == by || !Touches(l, node) || !Leaves(l, node)) continue;
+                var flow = Math.Abs(_flow[l]) + WaterDensity * Math.Abs(_waterFlow[l]);
+                if (flow > most) (most, next) = (flow, l);
             }
+
+            if (next < 0 || steps > Nodes) return -1;
+            by = _lines[next];
+            node = by.From == node ? by.To : by.From;
         }
+
+        return node;
     }
 
     // The last pascals before water stands still: less than the root, without a corner at nothing and where it meets the root.

@@ -25,7 +25,8 @@ internal sealed partial class NetworkModel
     private readonly int[] _junctions;
     private readonly GasPoint[] _gas;
     private int[] _coupled = [];
-    private readonly double[] _pascals, _kelvins, _enthalpy, _flow, _waterFlow, _massRate, _inflow, _warmIn, _heatIn, _slope;
+    private readonly double[] _pascals, _kelvins, _enthalpy, _flow, _waterFlow, _massRate, _inflow, _warmIn, _heatIn, _slope,
+        _waterShare, _waterWarmth;
 
     public NetworkModel(PadNetwork pad)
     {
@@ -47,9 +48,10 @@ internal sealed partial class NetworkModel
         }
 
         Unknowns = at;
+        _next = new int[Nodes][];
         (_pascals, _kelvins, _enthalpy) = (new double[Nodes], new double[Nodes], new double[Nodes]);
         (_massRate, _inflow, _warmIn, _heatIn) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
-        _slope = new double[Nodes];
+        (_slope, _waterShare, _waterWarmth) = (new double[Nodes], new double[Nodes], new double[Nodes]);
         (_flow, _waterFlow) = (new double[_lines.Length], new double[_lines.Length]);
         var highest = pad.Nodes.Max(n => n switch
         {
@@ -134,13 +136,17 @@ internal sealed partial class NetworkModel
             line.ToIsWet = line.ToUnderWater && y[PerStore * StoreOf[line.To] + Water] > Wetted;
         }
 
+        if (_junctions.Length > 0) Branch();
         var water = _lines.Any(l => l.LineIsWet || l.FromUnderWater || l.ToUnderWater);
         var warm = _stores.Any(s => s.FollowsWater);
         _coupled = [.. Enumerable.Range(0, _stores.Length).SelectMany(s => new[] { (Mass, true), (Kelvins, true),
             (Wall, _stores[s].HeatsWall), (Water, water), (Warmth, _stores[s].FollowsWater || (warm && water)) }
             .Where(u => u.Item2).Select(u => PerStore * s + u.Item1))];
         if (!_lines.Any(l => l.LineIsWet) || !Solve(y)) return;
-        foreach (var line in _lines.Where(l => l.LineIsWet && !l.OneWay)) line.Beyond = WayBeyond(line);
+        foreach (var line in _lines.Where(l => l.LineIsWet && !l.OneWay))
+        {
+            if (GoalOf(line.From, line) is >= 0 and var goal) line.Goal = goal;
+        }
     }
 
     /// <summary>Unknowns that rates depend on in the stretch that begins now: what a store holds, its wall where heat passes to it, and
@@ -173,11 +179,15 @@ internal sealed partial class NetworkModel
         var l = _lines[line];
         if (l.LineIsWet && y[l.WaterAt] <= 1.5 * Dry)
         {
-            var back = _waterFlow[line] < 0 && l.Beyond is not null;
-            if (back) y[l.WaterAt + NetworkLine.Past] += y[l.WaterAt];
-            Pour(l.WaterAt, back ? l.Beyond!.Node : l.To, y);
+            var back = _waterFlow[line] < 0;
+            var goal = GoalOf(back ? l.From : l.To, l);
+            if (back && goal >= 0) y[l.WaterAt + NetworkLine.Past] += y[l.WaterAt];
+            Pour(l.WaterAt, goal, y);
         }
-        else if (l.FromIsWet && y[PerStore * StoreOf[l.From] + Water] <= 1.5 * Dry) Pour(PerStore * StoreOf[l.From] + Water, l.To, y);
+        else if (l.FromIsWet && y[PerStore * StoreOf[l.From] + Water] <= 1.5 * Dry)
+        {
+            Pour(PerStore * StoreOf[l.From] + Water, GoalOf(l.To, l), y);
+        }
         else if (l.ToIsWet && !l.OneWay && y[PerStore * StoreOf[l.To] + Water] <= 1.5 * Dry)
         {
             var at = PerStore * StoreOf[l.To] + Water;
@@ -188,7 +198,11 @@ internal sealed partial class NetworkModel
         return _waterFlow[line] < 0 && l.WaterAt >= 0 && y[l.WaterAt] >= l.HoseM3 - Dry;
     }
 
-    private void Pour(int from, int node, Span<double> y) => PourInto(from, WaterOf(node), y);
+    // What no way is open to stays where it is.
+    private void Pour(int from, int node, Span<double> y)
+    {
+        if (node >= 0) PourInto(from, WaterOf(node), y);
+    }
 
     private void PourInto(int from, int to, Span<double> y)
     {
@@ -221,14 +235,9 @@ internal sealed partial class NetworkModel
             line.ToHeadPa = line.ToIsWet ? HeadOf(line.To, y) : 0;
         }
 
-        for (var sweep = 0; sweep < (_junctions.Length > 1 ? 200 : 1); sweep++)
-        {
-            var moved = 0.0;
-            foreach (var j in _junctions) moved = Math.Max(moved, Settle(j));
-            if (moved < 1e-12) break;
-        }
-
-        for (var l = 0; l < _lines.Length; l++) Pass(l);
+        if (_junctions.Length > 0) SettleAll();
+        for (var l = 0; l < _lines.Length; l++) (_flow[l], _waterFlow[l]) = _lines[l].Passes ? Through(_lines[l]) : (0, 0);
+        PassOn(y);
         return true;
     }
 
@@ -252,7 +261,7 @@ internal sealed partial class NetworkModel
         for (var l = 0; l < _lines.Length; l++)
         {
             Move(_lines[l], _flow[l], y, dydt);
-            Carry(_lines[l], _waterFlow[l], y, dydt);
+            Carry(l, y, dydt);
         }
 
         for (var i = 0; i < Nodes; i++)
@@ -293,28 +302,5 @@ internal sealed partial class NetworkModel
         if (StoreOf[node] >= 0 || Pad.Nodes[node] is JunctionNode) return;
         totals[MassIn] += mass;
         totals[EnthalpyIn] += energy;
-    }
-
-    // Gas or water through one line at the pressures of its ends.
-    private void Pass(int l)
-    {
-        var line = _lines[l];
-        (_flow[l], _waterFlow[l]) = (0, 0);
-        if (!line.Open) return;
-        double from = _pascals[line.From] + line.FromHeadPa, to = _pascals[line.To] + line.ToHeadPa;
-        if (line.LineIsWet || (from >= to && line.FromIsWet))
-        {
-            var drop = line.Ahead(from, 0, _ambientPa) - to - line.CrackingPa;
-            if (drop > 0) _waterFlow[l] = Liquid(line.WaterM2, drop);
-            else if (from < to) RunBack(l, line, from, to);
-        }
-        else if (from < to && line.ToIsWet)
-        {
-            RunBack(l, line, from, to);
-        }
-        else
-        {
-            _flow[l] = line.Gas(from, _kelvins[line.From], _enthalpy[line.From], to, _kelvins[line.To], _ambientPa, _scale, _law);
-        }
     }
 }

@@ -17,7 +17,8 @@ public sealed record PadLink(string From, string To, IReadOnlyList<LinePart> Par
     /// <summary>Where its port at <see cref="To"/> lies; above the water unless given.</summary>
     public PortPosition ToPort { get; init; }
 
-    /// <summary>Water that stands in the line at the start and is pushed into <see cref="To"/> first; none unless given.</summary>
+    /// <summary>Water that stands in the line at the start and is pushed into <see cref="To"/> first, and on from it where that
+    /// is a junction; none unless given.</summary>
     public Volume? WaterInLine { get; init; }
 
     /// <summary>For example "cylinder to booster".</summary>

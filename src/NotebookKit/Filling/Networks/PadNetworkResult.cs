@@ -152,6 +152,10 @@ public sealed record PadNetworkResult : Result
         _model.Lines[Line(from, to)].WaterAt is >= 0 and var at ? Last[at + NetworkLine.Past] : 0).ToUnit(
             UnitsNet.Units.VolumeUnit.Milliliter);
 
+    /// <summary>Water that has left the network by the end: outside, or into a supply.</summary>
+    public Volume WaterOut => Volume.FromCubicMeters(Last[_model.TotalsAt + NetworkModel.WaterOut]).ToUnit(
+        UnitsNet.Units.VolumeUnit.Milliliter);
+
     /// <summary>Flow of gas through a line over time; below 0 where gas runs back.</summary>
     /// <param name="from">Where the line begins.</param>
     /// <param name="to">Where it ends.</param>
@@ -209,8 +213,9 @@ public sealed record PadNetworkResult : Result
                 ? "Water whose surface is given has one temperature and takes heat there from the gas; gas that comes up through it "
                     + "arrives as warm as the water. Vapour is left out: at 20 °C it adds 0.023 bar at the most."
                 : "Water counts as wall and gives off no vapour.",
-            "Water that runs back fills the hose, and then goes on to what lies ahead of it, from a junction to the place of the lowest "
-                + "pressure; gas that passes the same parts meanwhile doesn't hold it back.",
+            "Water that runs back fills the hose, and then goes on to what lies ahead of it.",
+            "A junction passes on the water it gets by every line that leads on, mixed with the gas it gets; without slip between the two, "
+                + "which passes the least of both. They exchange no heat there.",
         ],
         "To 300 bar gauge.",
         [
@@ -219,6 +224,8 @@ public sealed record PadNetworkResult : Result
                 && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero) ? [WaterPassage.Unsourced] : Array.Empty<Source>(),
             .. Pad.Nodes.OfType<VesselNode>().Where(v => v.Heat == FillHeat.Wall).SelectMany(v => v.WallOrPlain.Sources).Distinct(),
             .. _model.Stores.Any(s => s.FollowsWater) ? [WaterBath.Source] : Array.Empty<Source>(),
+            .. Pad.Nodes.OfType<JunctionNode>().Any() && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero)
+                ? [FillingSources.NoSlip] : Array.Empty<Source>(),
         ]);
 
     /// <inheritdoc/>
@@ -304,8 +311,8 @@ public sealed record PadNetworkResult : Result
         var unproved = Parts.Where(p => p.ProvedOn is null).Select(p => p.Name).ToList();
         if (unproved.Count > 0) yield return FillingFindings.PadPartsUnproved(unproved);
         foreach (var (line, after) in _trace.FilledAt)
-            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, _model.Lines[line].Beyond is { } way
-                ? Pad.Nodes[way.Node].Name : null, WaterPastHose(Pad.Links[line].From, Pad.Links[line].To),
+            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, _model.Lines[line].Goal is >= 0 and var goal
+                ? Pad.Nodes[goal].Name : null, WaterPastHose(Pad.Links[line].From, Pad.Links[line].To),
                 _model.Lines[line].HoseM3 > 0, after);
         if (Status != ResultStatus.Completed) yield break;
         foreach (var link in Pad.Links)

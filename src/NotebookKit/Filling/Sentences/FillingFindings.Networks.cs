@@ -70,10 +70,9 @@ internal static partial class FillingFindings
         Finding.Warning($"Where the port of the line {link} lies in {vessel} isn't given, and {vessel} holds water: it counts as above the "
             + "water here. Say where it lies, and run both.");
 
-    internal static Finding WaterRunsIntoLine(string link, string to) =>
-        Finding.Error($"Water of the line {link} would run into {to}, which can't hold it: lead that line to a vessel or to the outside, "
-            + $"or "
-            + "put its port above the water.");
+    internal static Finding WaterRunsIntoLine(string link, string to, bool passesOn) =>
+        Finding.Warning($"Water of the line {link} runs into {to}{(passesOn ? " and on by every line that leads on from there" : "")} "
+            + "whenever the pressure there is the lower one: lead that line outside, or put its port above the water.");
 
     internal static Finding WaterRunsBackIntoLine(string link, string vessel) =>
         Finding.Warning($"Water of {vessel} runs back through the line {link} into the hose whenever the pressure ahead is the lower one; "

@@ -108,7 +108,7 @@ public class PadNetworkWaterTests
         };
         var run = pad.Fill(1.Minutes());
         double hose = Math.PI / 4 * 0.004 * 0.004 * 5, low = 0, high = 0.68e-3,
-            areaM2 = WaterPassage.AreaM2(new RestrictorChain(Hose.Hose, new Orifice(2.Millimetres(), 0.8)), 1e4);
+            areaM2 = 1 / Math.Sqrt(Math.Pow(WaterPassage.AreaM2(Hose.Hose, 1e4), -2) + Math.Pow(0.6 * Math.PI * 1e-6, -2));
         double Drop(double past) => 31.01325e5 * Math.Pow(1.75e-3 / (1.75e-3 + hose + past), 1.4)
             - 11.01325e5 * Math.Pow(1.2e-3 / (1.2e-3 - past), 1.4);
         for (var i = 0; i < 60; i++)
@@ -196,7 +196,7 @@ public class PadNetworkWaterTests
         Assert.InRange(run.EnergyError, 0, 1e-6);
     }
 
-    // A vessel above its manifold with its port under water gives the manifold no gas, and so none goes to its neighbour.
+    // A vessel above its manifold with its port under water gives the manifold no gas while it has water.
     [Fact]
     public void A_manifold_gets_no_gas_from_under_water()
     {
@@ -210,11 +210,16 @@ public class PadNetworkWaterTests
         };
         var run = pad.Fill(1.Minutes());
         Assert.InRange(run.MassError, 0, 1e-9);
-        Tolerance.Relative(62.83185307, run.WaterIn("tee", "high").Values[^1], 1e-7);
-        // What raises the neighbour above the supply is water alone.
-        Assert.InRange(run.End("low").Bar, 10, 30);
-        Assert.All(run.Flow("tee", "high").Values, g => Assert.Equal(0, g));
         Assert.InRange(run.WaterError, 0, 1e-12);
+        Assert.InRange(run.EnergyError, 0, 1e-6);
+        Tolerance.Relative(62.83185307, run.WaterIn("tee", "high").Values.Max(), 1e-7);
+        var wet = run.Water("high").Values.Zip(run.Flow("tee", "high").Values).Where(p => p.First > 1e-5).ToList();
+        Assert.True(wet.Count > 10);
+        Assert.All(wet, p => Assert.Equal(0, p.Second));
+        // Water and gas of the supply meet in the tee and share the way to the neighbour; the gas of the vessel follows its water.
+        Tolerance.Relative(0.75, run.Water("low").Values[^1], 1e-6);
+        Assert.True(run.Flow("supply", "tee").Values.Max() > 0);
+        Tolerance.Absolute(run.End("high").Bar, run.End("low").Bar, 1e-3);
     }
 
     // Water ahead of a fill takes less than the bound of the plain fill, which counts the least drop throughout, and more than at the whole
