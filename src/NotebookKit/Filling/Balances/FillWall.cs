@@ -23,7 +23,7 @@ public sealed record FillWall
     /// <summary>
     /// Share of <see cref="Surface"/> that is the water's own; above 0, below the surface. Heat then passes there to water that has one
     /// temperature and is followed: 0.27 Ra^(1/4) under warmer gas, 0.54 Ra^(1/4) or 0.15 Ra^(1/3) under colder gas, on a quarter of its
-    /// diameter. None unless given: the water counts as wall. A vent doesn't follow it.
+    /// diameter. None unless given: the water counts as wall. What a vent leaves of water is followed, too.
     /// Source: W. H. McAdams 1954; J. R. Lloyd, W. R. Moran 1974, unverified: confirm.
     /// </summary>
     public Area? WaterSurface { get; init; }

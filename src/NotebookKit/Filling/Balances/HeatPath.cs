@@ -19,12 +19,12 @@ internal readonly struct HeatPath
     private readonly double _factor;
     private readonly double _outside;
 
-    /// <summary>A wall in SI; where the water below is followed, its surface is taken out of the wall's.</summary>
-    public HeatPath(FillWall wall, GasLaw gas, bool followsWater = false)
+    /// <summary>A wall in SI; where the water's surface is given, it is taken out of the wall's.</summary>
+    public HeatPath(FillWall wall, GasLaw gas)
     {
         _gas = gas;
         _law = wall.Law;
-        _waterM2 = followsWater ? wall.WaterSurface?.SquareMeters ?? 0 : 0;
+        _waterM2 = wall.WaterSurface?.SquareMeters ?? 0;
         _waterDiameterM = Math.Sqrt(4 / Math.PI * _waterM2);
         _surfaceM2 = wall.Surface.SquareMeters - _waterM2;
         _boreM = wall.Bore.Meters;

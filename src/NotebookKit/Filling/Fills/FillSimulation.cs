@@ -112,7 +112,7 @@ internal static class FillSimulation
         var cylinderM3 = fill.Cylinder?.Volume.CubicMeters ?? 0;
         return new FillSystem(law, fill.Restrictor, new FlowScale(law, highestPa, ambientK), gasM3, supplyPa, ambientK, ambientK)
         {
-            Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law, true) : null,
+            Heat = fill.Heat == FillHeat.Wall ? new HeatPath(fill.WallOrPlain, law) : null,
             WaterM3 = (fill.Chamber.Volume - fill.GasVolume).CubicMeters,
             Bubbles = fill.PortInEffect == PortPosition.UnderWater,
             Isothermal = fill.Heat == FillHeat.Isothermal,

@@ -31,7 +31,7 @@ internal sealed class NetworkStore
         {
             (_volumeM3, _startPa) = (vessel.Chamber.Volume.CubicMeters, vessel.Start.ToAbsolute(pad.Ambient).Pascals);
             _startWaterM3 = _volumeM3 - (vessel.Chamber.Volume * (1 - vessel.WaterFraction.DecimalFractions)).CubicMeters;
-            _heat = vessel.Heat == FillHeat.Wall ? new HeatPath(vessel.WallOrPlain, law, true) : null;
+            _heat = vessel.Heat == FillHeat.Wall ? new HeatPath(vessel.WallOrPlain, law) : null;
             _isothermal = vessel.Heat == FillHeat.Isothermal;
             var boreM = vessel.Chamber.Bore.Meters;
             HeadPaPerM3 = vessel.Standing ? WaterPassage.Density * StandardConstants.Gravity / (Math.PI / 4 * boreM * boreM) : 0;

@@ -87,6 +87,7 @@ public sealed record Vent
             Place is { } place && Port != PortPosition.NotGiven && place.Validate().Count == 0 && place.Position(WaterFraction) != Port
                 ? FillingFindings.PortAndPlaceDiffer("vent", Port == PortPosition.UnderWater) : null,
             Wall is null ? FillWall.FindBore(Chamber) : null,
+            Wall?.FindWater("The vessel", WaterFraction),
             Properties == GasProperties.Real && Gas.Real is null ? FillingFindings.NoEquationOfState(Gas.ToString()) : null,
             From > Chamber.RatedPressure ? FillingFindings.VesselHoldsAboveRatedPressure(From, Chamber.RatedPressure) : null,
         ];

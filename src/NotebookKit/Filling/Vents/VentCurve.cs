@@ -10,6 +10,10 @@ namespace NotebookKit.Filling.Vents;
 /// <param name="Temperature">Temperature of the gas at those times, °C.</param>
 public sealed record VentCurve(FillHeat Heat, Series Time, Series Pressure, Series Temperature)
 {
+    /// <summary>Temperature of the water that stays at those times, °C; none where it isn't followed
+    /// (<see cref="FillWall.WaterSurface"/>).</summary>
+    public Series? WaterTemperature { get; init; }
+
     internal static VentCurve From(FillHeat heat, double ambientPa, double[] seconds, double[] pascals, double[] kelvins) => new(
         heat,
         new("Time", "s", seconds),

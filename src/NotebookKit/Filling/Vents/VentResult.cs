@@ -106,10 +106,12 @@ public sealed record VentResult : Result
                 ? "Gas alone leaves; water stays below the vent."
                 : "Water leaves first, driven by an ideal gas at constant temperature or without heat, without head; a hose that rises "
                     + "above the vessel takes longer. Then gas alone.",
-            "Free convection from the wall, ±30 %.",
+            Vent.Wall?.WaterSurface is null ? "Free convection from the wall, ±30 %."
+                : "Free convection from the wall and from the surface of water that stays, ±30 %; that water has one temperature.",
         ],
         PublishedTrace.Range(Vent.Trace),
         [FillingSources.BlowDown, .. Vent.Trace is { } trace ? [trace.Source] : Array.Empty<Source>(), .. Vent.WallOrPlain.Sources,
+            .. Vent.Wall?.WaterSurface is null ? Array.Empty<Source>() : [WaterBath.Source],
             Vent.Restrictor is SonicRestrictor ? FillingSources.Iso6358 : FillingSources.Naca1135,
             .. WaterFirst is null ? [] : (Source[])[FillingSources.Torricelli,
                 .. WaterPassage.IsUnsourced(Vent.Restrictor) ? [WaterPassage.Unsourced] : Array.Empty<Source>()]]);

@@ -14,9 +14,18 @@ internal static class VentSimulation
 
     public static VentCurve Run(Vent vent, FillHeat heat)
     {
-        var (pascals, seconds, kelvins) = vent.Properties == GasProperties.Ideal && heat != FillHeat.Wall ? Sum(vent, heat)
-            : Integrate(vent, heat);
-        return VentCurve.From(heat, vent.Ambient.Pascals, seconds, pascals, kelvins);
+        var ambientPa = vent.Ambient.Pascals;
+        if (vent.Properties == GasProperties.Ideal && heat != FillHeat.Wall)
+        {
+            var sum = Sum(vent, heat);
+            return VentCurve.From(heat, ambientPa, sum.Seconds, sum.Pascals, sum.Kelvins);
+        }
+
+        var (pascals, seconds, kelvins, water) = Integrate(vent, heat);
+        return VentCurve.From(heat, ambientPa, seconds, pascals, kelvins) with
+        {
+            WaterTemperature = water.Length == 0 ? null : new("Water temperature", "°C", Array.ConvertAll(water, k => k - 273.15)),
+        };
     }
 
     /// <summary>Time as a sum over pressure, for an ideal gas without heat or at constant temperature.</summary>
@@ -43,7 +52,7 @@ internal static class VentSimulation
     }
 
     /// <summary>Steps of time, for any gas and with heat from the wall.</summary>
-    public static (double[] Pascals, double[] Seconds, double[] Kelvins) Integrate(Vent vent, FillHeat heat)
+    public static (double[] Pascals, double[] Seconds, double[] Kelvins, double[] WaterKelvins) Integrate(Vent vent, FillHeat heat)
     {
         var law = new GasLaw(vent.Gas, vent.Properties);
         double startPa = vent.From.ToAbsolute(vent.Ambient).Pascals, kelvin = (vent.GasAtStart ?? vent.Temperature).Kelvins,
@@ -51,10 +60,11 @@ internal static class VentSimulation
         var system = new VentSystem(law, vent.Restrictor, new FlowScale(law, startPa, kelvin), gasM3, vent.Ambient.Pascals, wallK)
         {
             Heat = heat == FillHeat.Wall ? new HeatPath(vent.WallOrPlain, law) : null,
+            WaterM3 = (vent.Chamber.Volume - vent.GasVolume).CubicMeters,
             Isothermal = heat == FillHeat.Isothermal,
         };
-        Span<double> y = [law.AtPressure(startPa, kelvin).Density * gasM3, kelvin, wallK];
-        Span<double> tolerance = [1e-10, 1e-6, 1e-6];
+        Span<double> y = [law.AtPressure(startPa, kelvin).Density * gasM3, kelvin, wallK, 0];
+        Span<double> tolerance = [1e-10, 1e-6, 1e-6, 1e-4];
         var rows = new TrajectoryBuilder(VentSystem.Unknowns);
         rows.Add(0, y);
         var events = new VentEvents(system, vent.SafePressure.ToAbsolute(vent.Ambient).Pascals);
@@ -70,14 +80,16 @@ internal static class VentSimulation
             throw new InvalidDesignException("Vent", [Finding.Error(why)]);
         }
 
-        double[] seconds = new double[rows.Count], pascals = new double[rows.Count], kelvins = new double[rows.Count];
+        double[] seconds = new double[rows.Count], pascals = new double[rows.Count], kelvins = new double[rows.Count],
+            water = system.Heat is { FollowsWater: true } ? new double[rows.Count] : [];
         for (var i = 0; i < rows.Count; i++)
         {
             seconds[i] = rows.Time(i);
             pascals[i] = system.Gas(rows.State(i)).Pascals;
             kelvins[i] = rows.State(i)[VentSystem.Kelvins];
+            if (water.Length > 0) water[i] = system.WaterKelvins(rows.State(i));
         }
 
-        return (pascals, seconds, kelvins);
+        return (pascals, seconds, kelvins, water);
     }
 }

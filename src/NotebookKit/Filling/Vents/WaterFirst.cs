@@ -59,8 +59,11 @@ public sealed record WaterFirst
                 continue;
             }
 
-            var rest = vent with { From = drain.PressureThen, WaterFraction = vent.WaterFraction - vent.WaterThatLeaves,
-                Place = null, Port = PortPosition.AboveWater, GasAtStart = Temperature.FromKelvins(cooled[^1]) };
+            var stays = vent.WaterFraction - vent.WaterThatLeaves;
+            var rest = vent with { From = drain.PressureThen, WaterFraction = stays, Place = null, Port = PortPosition.AboveWater,
+                GasAtStart = Temperature.FromKelvins(cooled[^1]),
+                // Where no water stays, what was its surface is wall.
+                Wall = stays > Ratio.Zero ? vent.Wall : vent.Wall is { } wall ? wall with { WaterSurface = null } : null };
             paths.AddRange(ways.Select(way => (drain, Join(way, drain, cooled, VentSimulation.Run(LawFor(rest, way), way)))));
         }
 
