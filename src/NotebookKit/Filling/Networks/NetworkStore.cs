@@ -69,6 +69,11 @@ internal sealed class NetworkStore
     public double WaterKelvins(ReadOnlySpan<double> own) =>
         WaterBath.Kelvins(own[NetworkModel.Warmth], own[NetworkModel.Water], _startK);
 
+    /// <summary>The most that the surface of its water may have been warmed to, K: its own temperature where that is followed, and that of
+    /// the wall that it counts as where it isn't.</summary>
+    public double SurfaceKelvins(ReadOnlySpan<double> own) => FollowsWater ? WaterKelvins(own)
+        : Math.Max(_startK, _heat is null ? _startK : own[NetworkModel.Wall]);
+
     /// <summary>Pressure after cooling to a temperature, Pa.</summary>
     public double SettledPa(GasLaw law, ReadOnlySpan<double> own, double kelvins) =>
         law.At(kelvins, own[NetworkModel.Mass] / GasM3(own)).Pascals;

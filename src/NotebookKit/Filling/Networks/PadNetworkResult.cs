@@ -129,6 +129,16 @@ public sealed record PadNetworkResult : Result
             _model.Stores[s].WaterKelvins(_trace.State(i).Slice(at, NetworkModel.PerStore)) - 273.15));
     }
 
+    /// <summary>
+    /// The most that vapour of its water can add to the pressure of a vessel: that of saturated vapour at the warmest temperature of the
+    /// water, or of the wall where the water counts as wall. No pressure here has it in. None where the vessel never holds water. Source:
+    /// W. Wagner, A. Pruss 1993.
+    /// </summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
+    public AbsolutePressure? MostVapour(string node) => WarmestWater(Store(node)) is { } kelvins
+        ? AbsolutePressure.FromPascals(Materials.Fluids.Water.SaturationPascals(Math.Max(kelvins, 273.16))) : null;
+
     /// <summary>Water in a vessel over time.</summary>
     /// <param name="node">Its name.</param>
     /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
@@ -211,8 +221,9 @@ public sealed record PadNetworkResult : Result
             "Water moves first through a port under it, by the same parts; its head counts where a vessel is said to stand.",
             _model.Stores.Any(s => s.FollowsWater)
                 ? "Water whose surface is given has one temperature and takes heat there from the gas; gas that comes up through it "
-                    + "arrives as warm as the water. Vapour is left out: at 20 °C it adds 0.023 bar at the most."
-                : "Water counts as wall and gives off no vapour.",
+                    + "arrives as warm as the water."
+                : "Water counts as wall.",
+            "Vapour of the water is in no pressure; the most that it can add is said. The heat that it takes is left out.",
             "Water that runs back fills the hose, and then goes on to what lies ahead of it.",
             "A junction passes on the water it gets by every line that leads on, mixed with the gas it gets; without slip between the two, "
                 + "which passes the least of both. They exchange no heat there.",
@@ -224,6 +235,8 @@ public sealed record PadNetworkResult : Result
                 && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero) ? [WaterPassage.Unsourced] : Array.Empty<Source>(),
             .. Pad.Nodes.OfType<VesselNode>().Where(v => v.Heat == FillHeat.Wall).SelectMany(v => v.WallOrPlain.Sources).Distinct(),
             .. _model.Stores.Any(s => s.FollowsWater) ? [WaterBath.Source] : Array.Empty<Source>(),
+            .. Enumerable.Range(0, _model.Stores.Count).Any(s => WarmestWater(s) is not null)
+                ? [Materials.Fluids.Water.VapourSource] : Array.Empty<Source>(),
             .. Pad.Nodes.OfType<JunctionNode>().Any() && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero)
                 ? [FillingSources.NoSlip] : Array.Empty<Source>(),
         ]);
@@ -234,6 +247,9 @@ public sealed record PadNetworkResult : Result
         .. Pad.Nodes.Where(n => _model.StoreOf[Node(n.Name)] >= 0).Select(n => new ResultLine($"{n.Name} at the end",
             End(n.Name).ToString(),
             n is VesselNode ? $"settles at {Settled(n.Name)}, gas at {Digits.Round(Temperature(n.Name).Values[^1])} °C" : "")),
+        .. Pad.Nodes.OfType<VesselNode>().Where(v => MostVapour(v.Name) is not null).Select(v => new ResultLine(
+            $"Vapour in {v.Name}", $"{Digits.Round(MostVapour(v.Name)!.Value.Pascals / 100)} mbar at the most",
+            $"saturated at {Digits.Round(WarmestWater(Store(v.Name))!.Value - 273.15)} °C, on top of the pressures here")),
         .. _trace.ShutAt.Select(s => new ResultLine($"{s.Key} shut at", $"{Digits.Round(s.Value)} s")),
         .. Weakest is { } weak ? [new ResultLine("Weakest part", $"{weak.Name}, to {weak.RatedTo}",
             $"{weak.MayStand} may stand in it; {weak.ProofText}")] : Array.Empty<ResultLine>(),
@@ -277,6 +293,20 @@ public sealed record PadNetworkResult : Result
     private int Store(string name) => _model.StoreOf[Node(name)] is >= 0 and var at ? at
         : throw new InvalidDesignException("Network of the pad", [FillingFindings.NoSuchPlace($"cylinder or vessel {name}")]);
 
+    // Warmest water of a store, K; none where it never holds any.
+    private double? WarmestWater(int store)
+    {
+        double? warmest = null;
+        for (var i = 0; i < _trace.Count; i++)
+        {
+            var own = _trace.State(i).Slice(NetworkModel.PerStore * store, NetworkModel.PerStore);
+            if (own[NetworkModel.Water] > NetworkModel.Wetted)
+                warmest = Math.Max(warmest ?? 0, _model.Stores[store].SurfaceKelvins(own));
+        }
+
+        return warmest;
+    }
+
     private static double MassOf(int store, ReadOnlySpan<double> y) => y[NetworkModel.PerStore * store];
 
     private delegate double Holds(int store, ReadOnlySpan<double> y);
@@ -305,6 +335,13 @@ public sealed record PadNetworkResult : Result
         }
 
         if (_trace.Trouble is { } trouble) yield return Finding.Error(trouble);
+        foreach (var vessel in _trace.PassedRating is null ? Pad.Nodes.OfType<VesselNode>() : [])
+        {
+            var (highest, rated) = (Highest(vessel.Name), vessel.Chamber.RatedPressure);
+            if (MostVapour(vessel.Name) is { } vapour && highest.Pascals + vapour.Pascals > rated.Pascals)
+                yield return FillingFindings.VapourMayPassRating(vessel.Name, highest, vapour, rated);
+        }
+
         foreach (var part in Parts.Where(p => p.Margin < 1))
             yield return FillingFindings.PadPartBelowPressure(part.Name, part.RatedTo!.Value, part.MayStand);
         if (NotGiven.Count > 0) yield return FillingFindings.NoVerdictOnRatings(NotGiven);

@@ -101,6 +101,10 @@ internal static partial class FillingFindings
         Finding.Error($"After {Digits.Round(seconds)} s {vessel} passes its rated pressure of {rated}, and the run ends there: lower the "
             + "regulator, shut the valve by the gauge, or fit a relief valve.");
 
+    internal static Finding VapourMayPassRating(string vessel, GaugePressure highest, AbsolutePressure vapour, GaugePressure rated) =>
+        Finding.Warning($"{vessel} comes to {highest}, and vapour of its water can add up to {Digits.Round(vapour.Pascals / 100)} mbar, "
+            + $"above the rated pressure of {rated} together: shut the valve at a lower pressure.");
+
     internal static Finding WaterFillsLine(string link, string? goal, Volume past, bool hasHose, double seconds) =>
         Finding.Error($"After {Digits.Round(seconds)} s water {(hasHose ? "has filled the hose of" : "fills")} the line {link}"
             + (goal is null ? ", and no way on is open to it." : $" and runs on into {goal}: {past.Show()} by the end of the run.")

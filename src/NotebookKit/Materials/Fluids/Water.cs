@@ -39,6 +39,11 @@ public sealed record Water
         "G. S. Kell", "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20, 97",
             1975, "equation 16 and Table V");
 
+    /// <summary>Where the vapour pressure comes from.</summary>
+    internal static Source VapourSource { get; } = new("W. Wagner, A. Pruss",
+        "International equations for the saturation properties of ordinary water substance, J. Phys. Chem. Ref. Data 22, 783", 1993,
+            "equation 1");
+
     /// <summary>Density at 1 atm. Source: Kell 1975, equation 16.</summary>
     public Density Density => Density.FromKilogramsPerCubicMeter(DensityAt(_celsius));
 
@@ -66,22 +71,21 @@ public sealed record Water
     }
 
     /// <summary>Pressure of saturated vapour above the water. Source: Wagner and Pruss 1993, equation 1.</summary>
-    public AbsolutePressure VapourPressure
-    {
-        get
-        {
-            const double criticalK = 647.096, criticalPa = 22.064e6;
-            var kelvin = Temperature.Kelvins;
-            var v = 1 - kelvin / criticalK;
-            var root = Math.Sqrt(v);
-            var sum = -7.85951783 * v + 1.84408259 * v * root - 11.7866497 * v * v * v
-                + 22.6807411 * v * v * v * root - 15.9618719 * Math.Pow(v, 4) + 1.80122502 * Math.Pow(v, 7.5);
-            return AbsolutePressure.FromPascals(criticalPa * Math.Exp(criticalK / kelvin * sum));
-        }
-    }
+    public AbsolutePressure VapourPressure => AbsolutePressure.FromPascals(SaturationPascals(Temperature.Kelvins));
 
     /// <summary>For example "water at 20 °C".</summary>
     public override string ToString() => $"water at {Temperature.Show()}";
+
+    /// <summary>Pressure of saturated vapour, Pa, from the triple point to the critical one.</summary>
+    internal static double SaturationPascals(double kelvins)
+    {
+        const double criticalK = 647.096, criticalPa = 22.064e6;
+        var v = 1 - kelvins / criticalK;
+        var root = Math.Sqrt(v);
+        var sum = -7.85951783 * v + 1.84408259 * v * root - 11.7866497 * v * v * v
+            + 22.6807411 * v * v * v * root - 15.9618719 * Math.Pow(v, 4) + 1.80122502 * Math.Pow(v, 7.5);
+        return criticalPa * Math.Exp(criticalK / kelvins * sum);
+    }
 
     // 16.879850e-3 in the denominator meets the tabulated 998.204 kg/m³ at 20 °C; the often copied 16.897850e-3 is a slip of digits and
     // 0.27 kg/m³ low.

@@ -124,6 +124,27 @@ public class PadNetworkWarmthTests
         Assert.InRange(run.EnergyError, 0, 1e-6);
     }
 
+    // Water that the fill warms gives more vapour than at the start: the warmest it was counts, between the 23.39 mbar of 20 °C
+    // and the 24.88 mbar of 21 °C in a steam table. A vessel without water has none.
+    [Fact]
+    public void Vapour_is_bounded_at_the_warmest_that_the_water_was()
+    {
+        var single = PadSamples.Single(Wet);
+        var run = (single with { Tolerance = 1e-7 }).Fill(1.Minutes());
+        var warmest = run.WaterTemperature("vessel").Values.Max();
+        Assert.InRange(warmest, 20.01, 22);
+        Tolerance.Relative(23.39 + (1.49 * (warmest - 20)), run.MostVapour("vessel")!.Value.Pascals / 100, 3e-3);
+        Assert.Contains(run.Lines, l => l.Name == "Vapour in vessel" && l.Value.EndsWith("mbar at the most", StringComparison.Ordinal));
+        Assert.Null((single with { Nodes = [single.Nodes[0], new VesselNode("vessel", PadSamples.Booster)], Tolerance = 1e-7 })
+            .Fill(1.Seconds()).MostVapour("vessel"));
+        // Shut 10 mbar below the rating.
+        var close = (single with { Links = [single.Links[0] with { Parts = [new ValvePart("valve", Wet.Restrictor) { ShutsAt =
+            44.99.BarGauge() }] }], Nodes = [new SupplyNode("supply", 60.BarGauge()), single.Nodes[1]], Tolerance = 1e-7 })
+            .Fill(1.Minutes());
+        Assert.Contains(close.Findings, f => f.Message.Contains("vapour of its water can add up to", StringComparison.Ordinal));
+        Assert.DoesNotContain(run.Findings, f => f.Message.Contains("vapour", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_surface_without_water_and_one_above_the_wall_are_refused()
     {

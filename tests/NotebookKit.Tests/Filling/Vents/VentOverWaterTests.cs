@@ -95,8 +95,8 @@ public class VentOverWaterTests
         Assert.All(all, s => Assert.Equal(s == says, result.Findings.Any(f => f.Message.Contains(s, StringComparison.Ordinal))));
     }
 
-    // Laminar in 50 m of 1 mm at the least drop of the way that counts: 750 v² + 32 μ L/d² v = Δp. From 40 bar 41.01325 × 0.68^1.4 − 1.01325
-    // = 22.88888 bar are left; from 6 bar the water stops at the safe 5 bar.
+    // Laminar in 50 m of 1 mm at the least drop of the way that counts: 750 v² + 32 μ L/d² v = Δp. From 40 bar 41.01325 × 0.68^1.4 − 1.013
+    // = 22.889 bar are left; from 6 bar the water stops at the safe 5 bar.
     [Theory]
     [InlineData(40, 0.1, 32, 0.00927520054)]
     [InlineData(6, 5, 45, 0.00433577781)]

@@ -96,6 +96,23 @@ public class NetworkCases
         Tolerance.Relative(49.7, regulator.OutletAt(80.BarGauge(), MassFlow.FromGramsPerSecond(5)).Bar, 1e-9);
     }
 
+    [Theory]
+    [InlineData(10, 12.282)]
+    [InlineData(20, 23.393)]
+    [InlineData(30, 42.470)]
+    [InlineData(40, 73.849)]
+    [PublishedCase("P55", "IAPWS-IF97 saturation table: 12.282, 23.393, 42.470 and 73.849 mbar")]
+    public void Vapour_that_the_water_of_a_vessel_may_add(double celsius, double mbar)
+    {
+        PadNetwork pad = new()
+        {
+            Nodes = [new SupplyNode("supply", 10.BarGauge()), new VesselNode("vessel", new(1.Litres(), 60.Millimetres(), 60.BarGauge()))
+                { WaterFraction = 30.Percent(), Heat = FillHeat.Isothermal }],
+            Links = [new("supply", "vessel", [new PassagePart("hole", Iso(0.1, 0.3))])], Temperature = celsius.Celsius(),
+        };
+        Tolerance.Relative(mbar, pad.Fill(1.Minutes()).MostVapour("vessel")!.Value.Pascals / 100, 2e-4);
+    }
+
     [Fact]
     [PublishedCase("L30", "Two vessels, donor isentropic, no heat: 10 L at 200 bar abs and 3 L at ambient, first law")]
     public void Two_vessels_level_out()
