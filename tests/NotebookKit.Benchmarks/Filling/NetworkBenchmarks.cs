@@ -35,6 +35,8 @@ public class NetworkBenchmarks
         Nodes = [.. Plain.Nodes.Select(n => n is VesselNode vessel ? vessel with { Heat = FillHeat.Wall } : n)],
     };
 
+    private static readonly PadNetwork RealWithWalls = WithWalls with { Properties = GasProperties.Real };
+
     private static readonly PadNetwork ThroughJunction = Plain with
     {
         Nodes = [.. Plain.Nodes, new JunctionNode("manifold")],
@@ -48,6 +50,9 @@ public class NetworkBenchmarks
 
     [Benchmark]
     public PadNetworkResult HeatToBothWalls() => WithWalls.Fill(UnitsNet.Duration.FromSeconds(120));
+
+    [Benchmark]
+    public PadNetworkResult RealGas() => RealWithWalls.Fill(UnitsNet.Duration.FromSeconds(120));
 
     [Benchmark]
     public PadNetworkResult Manifold() => ThroughJunction.Fill(UnitsNet.Duration.FromSeconds(120));

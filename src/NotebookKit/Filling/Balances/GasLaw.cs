@@ -8,7 +8,8 @@ internal sealed class GasLaw
 {
     private readonly RealGas? _real;
     private readonly double _cv;
-    private double _lastK = double.NaN, _lastDensity;
+    private double _lastK = double.NaN, _lastDensity, _lastPascals, _lastEnthalpy;
+    private EnthalpySlopes _slopes;
 
     public GasLaw(Gas gas, GasProperties properties)
     {
@@ -46,8 +47,16 @@ internal sealed class GasLaw
     public double KelvinsAtEnthalpy(double pascals, double enthalpy, double kelvins)
     {
         if (_real is null) return enthalpy / (_cv + Constant);
+        if (pascals == _lastPascals && enthalpy == _lastEnthalpy) return _lastK;
+        double more = pascals - _lastPascals, richer = enthalpy - _lastEnthalpy,
+            nearK = _lastK + more * _slopes.KelvinsByPascals + richer * _slopes.KelvinsByEnthalpy,
+            nearDensity = _lastDensity + more * _slopes.DensityByPascals + richer * _slopes.DensityByEnthalpy;
+        // Along its slopes where it moved little, else from where the gas is ideal.
+        if (Math.Abs(nearK - _lastK) < 5 && Math.Abs(nearDensity - _lastDensity) < 0.05 * _lastDensity)
+            (_lastK, _lastDensity) = (nearK, nearDensity);
         if (!(Math.Abs(_lastK - kelvins) < 100)) (_lastK, _lastDensity) = (kelvins, pascals / (Constant * kelvins));
-        return _lastK = _real.KelvinsAtEnthalpy(pascals, enthalpy, _lastK, ref _lastDensity);
+        (_lastPascals, _lastEnthalpy) = (pascals, enthalpy);
+        return _lastK = _real.KelvinsAtEnthalpy(pascals, enthalpy, _lastK, ref _lastDensity, out _slopes);
     }
 
     /// <summary>Viscosity, Pa·s, and conductivity, W/(m·K); of the real gas in either case.</summary>

@@ -18,6 +18,7 @@ internal readonly struct HeatPath
     private readonly double _fixedFilm;
     private readonly double _factor;
     private readonly double _outside;
+    private readonly LastFilm _lastAtWall = new(), _lastAtWater = new();
 
     /// <summary>A wall in SI; where the water's surface is given, it is taken out of the wall's.</summary>
     public HeatPath(FillWall wall, GasLaw gas)
@@ -59,14 +60,21 @@ internal readonly struct HeatPath
         // The film is thin, so it has the gas's pressure; its density goes with its temperature.
         var filmK = 0.5 * (gas.Kelvins + surfaceK);
         var filmDensity = gas.Density * gas.Kelvins / filmK;
-        var (viscosity, conductivity) = _gas.Transport(filmK, filmDensity);
+        // Of a difference of one unknown in many, most films stand as they stood.
+        var last = isWater ? _lastAtWater : _lastAtWall;
+        if (last.Kelvins != filmK || last.Density != filmDensity)
+        {
+            (last.Kelvins, last.Density, last.Point) = (filmK, filmDensity, _gas.At(filmK, filmDensity));
+            (last.Viscosity, last.Conductivity) = _gas.Transport(filmK, filmDensity);
+        }
+
+        var (viscosity, conductivity) = (last.Viscosity, last.Conductivity);
         var stirring = inflowKgPerS > 0 && double.IsFinite(_inletM)
             && (_stirsThroughout || MixingNumber(gas, inflowKgPerS, inflowK) < 1)
             ? 0.56 * Math.Pow(4 * inflowKgPerS / (Math.PI * _inletM * viscosity), 0.67) : 0;
-        var film = _gas.At(filmK, filmDensity);
         return _factor * (isWater
-            ? FreeConvection.OverSurface(film, viscosity, conductivity, surfaceK - gas.Kelvins, _waterDiameterM, _boreM, stirring)
-            : FreeConvection.Coefficient(_law, film, viscosity, conductivity, surfaceK - gas.Kelvins, _boreM, stirring));
+            ? FreeConvection.OverSurface(last.Point, viscosity, conductivity, surfaceK - gas.Kelvins, _waterDiameterM, _boreM, stirring)
+            : FreeConvection.Coefficient(_law, last.Point, viscosity, conductivity, surfaceK - gas.Kelvins, _boreM, stirring));
     }
 
     /// <summary>Number of the mixing criterion [-], below 1 where the jet stirs; not a number where no inlet is given.</summary>
@@ -77,4 +85,10 @@ internal readonly struct HeatPath
     /// <summary>Rise of the wall's temperature, K/s.</summary>
     public double WallRate(double heatToGas, double wallK, double ambientK) =>
         (_outside * _surfaceM2 * (ambientK - wallK) - heatToGas) / WallJoulesPerKelvin;
+
+    private sealed class LastFilm
+    {
+        public double Kelvins, Density, Viscosity, Conductivity;
+        public GasPoint Point;
+    }
 }

@@ -17,6 +17,7 @@ internal sealed class NetworkStore
     private readonly double _volumeM3, _startPa, _startWaterM3, _startK, _wattsPerKelvin, _density;
     private readonly HeatPath? _heat;
     private readonly bool _isothermal;
+    private GasPoint _last;
 
     public NetworkStore(PadNode node, PadNetwork pad, GasLaw law)
     {
@@ -62,8 +63,12 @@ internal sealed class NetworkStore
         own[NetworkModel.Water] = _startWaterM3;
     }
 
-    public GasPoint Gas(GasLaw law, ReadOnlySpan<double> own) =>
-        law.At(own[NetworkModel.Kelvins], own[NetworkModel.Mass] / GasM3(own));
+    /// <summary>Its gas; of a difference of one unknown in many, most stores stand as they stood.</summary>
+    public GasPoint Gas(GasLaw law, ReadOnlySpan<double> own)
+    {
+        double kelvins = own[NetworkModel.Kelvins], density = own[NetworkModel.Mass] / GasM3(own);
+        return _last.Kelvins == kelvins && _last.Density == density ? _last : _last = law.At(kelvins, density);
+    }
 
     /// <summary>Temperature of its water, K.</summary>
     public double WaterKelvins(ReadOnlySpan<double> own) =>

@@ -10,17 +10,19 @@ namespace NotebookKit.Materials.Fluids;
 /// </remarks>
 internal sealed class GasTransport
 {
+    private readonly PowerTerms _viscosity = new([]), _conductivity = new([]);
+
     /// <summary>Factor, molar mass g/mol, diameter nm, energy over k K, and powers of ln T* of the collision integral.</summary>
     public required (double Factor, double GramsPerMole, double Nanometres, double Kelvins, double[] Logs) Dilute { get; init; }
 
     /// <summary>Residual viscosity, µPa·s: terms n τᵗ δᵈ exp(−δˡ), without the exponential where l is 0.</summary>
-    public (double N, double T, int D, int L)[] ViscosityTerms { get; init; } = [];
+    public (double N, double T, int D, int L)[] ViscosityTerms { init => _viscosity = new(value); }
 
     /// <summary>Dilute conductivity, W/(m·K), from viscosity in µPa·s and τ.</summary>
     public required Func<double, double, double> DiluteConductivity { get; init; }
 
     /// <summary>Residual conductivity, mW/(m·K): terms as for viscosity.</summary>
-    public (double N, double T, int D, int L)[] ConductivityTerms { get; init; } = [];
+    public (double N, double T, int D, int L)[] ConductivityTerms { init => _conductivity = new(value); }
 
     public static GasTransport Air { get; } = new()
     {
@@ -61,13 +63,14 @@ internal sealed class GasTransport
         DiluteConductivity = (eta, _) => 3.75 * 8.3144598 / 0.004002602 * 1e-6 * eta,
     };
 
-    /// <summary>Viscosity, Pa·s.</summary>
-    public double Viscosity(double kelvins, double tau, double delta)
-        => 1e-6 * (DiluteViscosity(kelvins) + Sum(ViscosityTerms, tau, delta));
-
-    /// <summary>Thermal conductivity, W/(m·K).</summary>
-    public double Conductivity(double kelvins, double tau, double delta) => DiluteConductivity(DiluteViscosity(kelvins), tau)
-        + 1e-3 * Sum(ConductivityTerms, tau, delta);
+    /// <summary>Viscosity, Pa·s, and thermal conductivity, W/(m·K).</summary>
+    public (double Viscosity, double Conductivity) At(double kelvins, double tau, double delta)
+    {
+        double dilute = DiluteViscosity(kelvins), conductivity = DiluteConductivity(dilute, tau);
+        if (!(delta > 0)) return (1e-6 * dilute, conductivity);
+        double lnTau = Math.Log(tau), lnDelta = Math.Log(delta);
+        return (1e-6 * (dilute + _viscosity.Sum(lnTau, lnDelta, delta)), conductivity + 1e-3 * _conductivity.Sum(lnTau, lnDelta, delta));
+    }
 
     private double DiluteViscosity(double kelvins)
     {
@@ -80,19 +83,5 @@ internal sealed class GasTransport
         }
 
         return factor * Math.Sqrt(mass * kelvins) / (diameter * diameter * Math.Exp(sum));
-    }
-
-    private static double Sum((double N, double T, int D, int L)[] terms, double tau, double delta)
-    {
-        if (terms.Length == 0 || !(delta > 0)) return 0;
-        double sum = 0, lnTau = Math.Log(tau), lnDelta = Math.Log(delta);
-        foreach (var (n, t, d, l) in terms)
-        {
-            var power = l == 0 ? 0 : delta;
-            for (var k = 1; k < l; k++) power *= delta;
-            sum += n * Math.Exp(t * lnTau + d * lnDelta - power);
-        }
-
-        return sum;
     }
 }

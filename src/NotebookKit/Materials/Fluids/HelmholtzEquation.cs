@@ -6,6 +6,8 @@ namespace NotebookKit.Materials.Fluids;
 /// <remarks>Source: R. Span, Multiparameter Equations of State, 2000, ch. 3: relations between α and every other property.</remarks>
 internal sealed class HelmholtzEquation
 {
+    private readonly PowerTerms _powers = new([]);
+
     /// <summary>Gas constant over molar mass, J/(kg·K).</summary>
     public required double GasConstant { get; init; }
 
@@ -28,7 +30,7 @@ internal sealed class HelmholtzEquation
     public (double N, double T, double C)[] IdealExponentials { get; init; } = [];
 
     /// <summary>Residual part: terms n δᵈ τᵗ exp(−δˡ), without the exponential where l is 0.</summary>
-    public required (double N, double T, int D, int L)[] Powers { get; init; }
+    public required (double N, double T, int D, int L)[] Powers { init => _powers = new(value); }
 
     /// <summary>Residual part: terms n δᵈ τᵗ exp(−η(δ − ε)² − β(τ − γ)²).</summary>
     public (double N, double T, int D, double Eta, double Epsilon, double Beta, double Gamma)[] Bells { get; init; } = [];
@@ -36,21 +38,28 @@ internal sealed class HelmholtzEquation
     /// <summary>All properties at a temperature and density.</summary>
     public GasPoint At(double kelvins, double density)
     {
-        double tau = ReducingKelvins / kelvins, delta = density / ReducingDensity, lnTau = Math.Log(tau);
+        double tau = ReducingKelvins / kelvins, delta = density / ReducingDensity, lnTau = Math.Log(tau), lnDelta = Math.Log(delta);
+        var vibrations = IdealPowers.Length;
+        Span<double> exponentials = stackalloc double[(vibrations + IdealVibrations.Length + 3) & ~3];
+        for (var i = 0; i < IdealPowers.Length; i++) exponentials[i] = IdealPowers[i].T * lnTau;
+        for (var i = 0; i < IdealVibrations.Length; i++) exponentials[vibrations + i] = -IdealVibrations[i].T * tau;
+        PowerTerms.Exponentiate(exponentials);
 
         // Ideal part and its derivatives times τ and τ².
-        double i0 = Math.Log(delta) + IdealLogarithm * lnTau, i1 = IdealLogarithm, i2 = -IdealLogarithm;
-        foreach (var (n, t) in IdealPowers)
+        double i0 = lnDelta + IdealLogarithm * lnTau, i1 = IdealLogarithm, i2 = -IdealLogarithm;
+        for (var i = 0; i < IdealPowers.Length; i++)
         {
-            var term = n * Math.Exp(t * lnTau);
+            var (n, t) = IdealPowers[i];
+            var term = n * exponentials[i];
             i0 += term;
             i1 += t * term;
             i2 += t * (t - 1) * term;
         }
 
-        foreach (var (n, t) in IdealVibrations)
+        for (var i = 0; i < IdealVibrations.Length; i++)
         {
-            var e = Math.Exp(-t * tau);
+            var (n, t) = IdealVibrations[i];
+            var e = exponentials[vibrations + i];
             i0 += n * Math.Log(1 - e);
             i1 += n * t * tau * e / (1 - e);
             i2 -= n * t * t * tau * tau * e / ((1 - e) * (1 - e));
@@ -66,22 +75,7 @@ internal sealed class HelmholtzEquation
         }
 
         // Residual part and its derivatives times powers of δ and τ.
-        double r = 0, rd = 0, rdd = 0, rt = 0, rtt = 0, rdt = 0;
-        var lnDelta = Math.Log(delta);
-        foreach (var (n, t, d, l) in Powers)
-        {
-            var power = l == 0 ? 0 : delta;
-            for (var k = 1; k < l; k++) power *= delta;
-            var term = n * Math.Exp(d * lnDelta + t * lnTau - power);
-            var a = d - l * power;
-            r += term;
-            rd += term * a;
-            rdd += term * (a * (a - 1) - l * l * power);
-            rt += term * t;
-            rtt += term * t * (t - 1);
-            rdt += term * t * a;
-        }
-
+        var (r, rd, rdd, rt, rtt, rdt) = _powers.Sums(lnTau, lnDelta, delta);
         foreach (var (n, t, d, eta, epsilon, beta, gamma) in Bells)
         {
             double x = delta - epsilon, y = tau - gamma;

@@ -206,7 +206,7 @@ public sealed record RealGas
     internal (double Viscosity, double Conductivity) Transport(double kelvins, double density)
     {
         double tau = _equation.ReducingKelvins / kelvins, delta = density / _equation.ReducingDensity;
-        return (_transport.Viscosity(kelvins, tau, delta), _transport.Conductivity(kelvins, tau, delta));
+        return _transport.At(kelvins, tau, delta);
     }
 
     /// <summary>Above the critical temperature pressure rises with density all the way: Newton from the ideal gas, never past twice the
@@ -226,17 +226,19 @@ public sealed record RealGas
     }
 
     /// <summary>Temperature at a pressure and an enthalpy, K, by Newton's method in temperature and density at once, from values near
-    /// them.</summary>
-    internal double KelvinsAtEnthalpy(double pascals, double enthalpy, double kelvins, ref double density)
+    /// them; how both go with pressure and enthalpy there.</summary>
+    internal double KelvinsAtEnthalpy(double pascals, double enthalpy, double kelvins, ref double density, out EnthalpySlopes slopes)
     {
+        slopes = default;
         for (var i = 0; i < 60; i++)
         {
             var p = _equation.At(kelvins, density);
             double lacksP = pascals - p.Pascals, lacksH = enthalpy - p.Enthalpy, byT = p.Cv + p.PressureByTemperature / density,
                 byD = p.EnergyByDensity + p.PressureByDensity / density - p.Pascals / (density * density);
             var determinant = p.PressureByTemperature * byD - p.PressureByDensity * byT;
-            double warmer = (lacksP * byD - p.PressureByDensity * lacksH) / determinant,
-                denser = (p.PressureByTemperature * lacksH - lacksP * byT) / determinant;
+            slopes = new(byD / determinant, -p.PressureByDensity / determinant, -byT / determinant, p.PressureByTemperature / determinant);
+            double warmer = lacksP * slopes.KelvinsByPascals + lacksH * slopes.KelvinsByEnthalpy,
+                denser = lacksP * slopes.DensityByPascals + lacksH * slopes.DensityByEnthalpy;
             kelvins = Math.Clamp(kelvins + warmer, 0.8 * kelvins, 1.25 * kelvins);
             density = Math.Clamp(density + denser, 0.5 * density, 2 * density);
             // What is left after such a step is of the order of its square.
@@ -296,3 +298,7 @@ public sealed record RealGas
         TemperatureRange.Check(temperature.ToUnit(UnitsNet.Units.TemperatureUnit.Kelvin), $"temperature of {Name}",
             "The equation is used for gas and supercritical states only.");
 }
+
+/// <summary>How temperature and density go with pressure at one enthalpy and with enthalpy at one pressure, in SI.</summary>
+internal readonly record struct EnthalpySlopes(double KelvinsByPascals, double KelvinsByEnthalpy, double DensityByPascals,
+    double DensityByEnthalpy);

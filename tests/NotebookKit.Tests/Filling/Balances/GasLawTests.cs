@@ -27,4 +27,20 @@ public class GasLawTests
         Assert.Equal(280, law.ThrottledKelvins(point, 1e6));
         Tolerance.Relative(280, law.KelvinsAtEnthalpy(1e6, point.Enthalpy, 200), 1e-12);
     }
+
+    // Each search begins along the slopes of the one before: a law of its own for every state finds the same.
+    [Fact]
+    public void A_search_from_the_last_state_finds_what_one_from_afar_finds()
+    {
+        var law = new GasLaw(Gas.Air, GasProperties.Real);
+        for (var i = 0; i < 200; i++)
+        {
+            double pascals = 43e5 + (i % 7 * 1e5) + (i > 100 ? 100e5 : 0), kelvins = 293 - (0.3 * i);
+            var before = law.AtPressure(200e5, kelvins);
+            var afresh = new GasLaw(Gas.Air, GasProperties.Real).KelvinsAtEnthalpy(pascals, before.Enthalpy, kelvins);
+            Tolerance.Relative(afresh, law.KelvinsAtEnthalpy(pascals, before.Enthalpy, kelvins), 1e-11);
+            Assert.Equal(law.KelvinsAtEnthalpy(pascals, before.Enthalpy, kelvins), law.KelvinsAtEnthalpy(pascals, before.Enthalpy, 250));
+            Tolerance.Relative(before.Enthalpy, law.AtPressure(pascals, afresh).Enthalpy, 1e-9);
+        }
+    }
 }
