@@ -1,3 +1,5 @@
+using NotebookKit.Filling.Restrictors;
+
 namespace NotebookKit.Filling.Networks;
 
 /// <summary>Water that moves: out of vessels and lines, back into hoses, past them, and through junctions.</summary>
@@ -17,8 +19,7 @@ internal sealed partial class NetworkModel
         var share = _waterShare[forward ? line.From : line.To];
         if (share == 0) return (gas, 0);
         var water = WaterDensity * WaterAlone(line, from, to);
-        if (water == 0 || (gas == 0 && share < 1)) return (0, 0);
-        var mixture = Math.Sign(water) / Math.Sqrt((share < 1 ? (1 - share) / (gas * gas) : 0) + share / (water * water));
+        var mixture = (forward ? 1 : -1) * WetGas.KilogramsPerSecond(share, Math.Abs(gas), Math.Abs(water), _law.Gas);
         return ((1 - share) * mixture, share * mixture / WaterDensity);
     }
 

@@ -226,7 +226,7 @@ public sealed record PadNetworkResult : Result
             "Vapour of the water is in no pressure; the most that it can add is said. The heat that it takes is left out.",
             "Water that runs back fills the hose, and then goes on to what lies ahead of it.",
             "A junction passes on the water it gets by every line that leads on, mixed with the gas it gets; without slip between the two, "
-                + "which passes the least of both. They exchange no heat there.",
+                + "which passes about the least, 23 % less to 2 % more.",
         ],
         "To 300 bar gauge.",
         [
