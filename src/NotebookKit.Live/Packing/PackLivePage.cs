@@ -10,9 +10,9 @@ using Microsoft.Build.Utilities;
 /// <summary>Puts the compiled library, the page's script and style and the demo designs into one HTML file.</summary>
 public sealed class PackLivePage : Task
 {
-    // The page is written in UTF-16: each of 32768 letters from here on is one unit of it and carries 15 bits, and none ends a script
+    // The page is written in UTF-16: each of 46341 letters, in two runs, is one unit of it, so that two carry 31 bits; none ends a script
     // element, stands for another or is half a pair.
-    private const int FirstLetter = 0x3400;
+    private const int FirstLetter = 0x3400, FirstRun = 0xd800 - FirstLetter, SecondRun = 0xe000, Letters = 46341;
 
     /// <summary>Folder of the published framework.</summary>
     public string Framework { get; set; }
@@ -69,19 +69,22 @@ public sealed class PackLivePage : Task
 
     private static string Text(byte[] bytes)
     {
-        var text = new StringBuilder((bytes.Length * 8 / 15) + 2);
-        int held = 0, bits = 0;
-        foreach (var one in bytes)
+        var text = new StringBuilder((bytes.Length * 16 / 31) + 4);
+        long held = 0;
+        var bits = 0;
+        for (var i = 0; i < bytes.Length || bits > 0; i++)
         {
-            held |= one << bits;
+            if (i < bytes.Length) held |= (long)bytes[i] << bits;
             bits += 8;
-            if (bits < 15) continue;
-            text.Append((char)(FirstLetter + (held & 0x7fff)));
-            held >>= 15;
-            bits -= 15;
+            if (bits < 31 && i < bytes.Length - 1) continue;
+            var two = held & 0x7fffffff;
+            text.Append(Letter((int)(two / Letters))).Append(Letter((int)(two % Letters)));
+            held >>= 31;
+            bits = Math.Max(0, bits - 31);
         }
 
-        if (bits > 0) text.Append((char)(FirstLetter + held));
         return text.ToString();
     }
+
+    private static char Letter(int number) => (char)(number < FirstRun ? FirstLetter + number : SecondRun + number - FirstRun);
 }
