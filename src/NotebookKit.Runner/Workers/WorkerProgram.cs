@@ -60,7 +60,10 @@ internal static class WorkerProgram
         // A process of some seconds gains nothing from being profiled while it runs, and little from compiling again what its start called
         // thirty times: that waits until half a second (in hexadecimal milliseconds) has brought nothing new.
         start.Environment["DOTNET_TieredPGO"] = "0";
-        if (!options.Live) start.Environment["DOTNET_TC_CallCountingDelayMs"] = "1F4";
+        if (options.Live) return start;
+        start.Environment["DOTNET_TC_CallCountingDelayMs"] = "1F4";
+        // Nobody looks into it, and a process that is ended leaves the sockets of whoever might.
+        start.Environment.TryAdd("DOTNET_EnableDiagnostics", "0");
         return start;
     }
 
