@@ -2,6 +2,7 @@ using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics;
+using NotebookKit.Propulsion.Flow;
 using UnitsNet;
 
 namespace NotebookKit.Flight.Dispersion;
@@ -15,12 +16,14 @@ internal sealed class VariedStage
     private readonly SeededSamples _samples;
     private readonly int _stage;
     private readonly VehicleNumbers? _sixDegrees;
+    private readonly FiringTableFamily _tables;
 
     public VariedStage(Vehicle vehicle, LaunchSite site, Spread spread, SeededSamples samples, int stage, bool isSixDegrees)
     {
         (_vehicle, _site, _samples, _stage) = (vehicle, site, samples, stage);
         _spread = new(vehicle, site, spread);
         Nominal = vehicle.Numbers(site);
+        _tables = new(vehicle.Charge, vehicle.Flow, site.Pressure.Pascals);
         _sixDegrees = isSixDegrees ? vehicle.SixDegrees() : null;
     }
 
@@ -41,7 +44,7 @@ internal sealed class VariedStage
             DryKg = Nominal.DryKg * draw.Mass,
             DragFactor = draw.Drag,
             // Tables of a real gas are a good part of a flight's time; they depend on its pressure, not on how much water there is.
-            Firing = draw.Pressure == 1 ? _vehicle.Setup(charge, _site, Nominal.Firing.Tables) : _vehicle.Setup(charge, _site),
+            Firing = _vehicle.Setup(charge, _site, draw.Pressure == 1 ? Nominal.Firing.Tables : _tables.For(charge)),
             ThrustFactor = draw.Thrust,
             Deployment = deployment with { DelayS = Math.Max(0, deployment.DelayS + draw.TimerS),
                 DragM2 = deployment.DragM2 * draw.Canopy },

@@ -40,7 +40,6 @@ internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, doubl
     {
         air = Air(t, y);
         through = Vector.From(y[3..]) - air.WindMps;
-        var share = t - openedS < fillS ? Math.Pow(Math.Max(0, t - openedS) / fillS, numbers.Deployment.Growth) : 1;
-        return -0.5 * air.DensityKgM3 * numbers.Deployment.DragM2 * share * through.Length / (numbers.DryKg + waterKg + gasKg) * through;
+        return -0.5 * air.DensityKgM3 * numbers.CanopyM2(t - openedS, fillS) * through.Length / (numbers.DryKg + waterKg + gasKg) * through;
     }
 }

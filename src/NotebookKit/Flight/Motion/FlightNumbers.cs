@@ -10,10 +10,17 @@ namespace NotebookKit.Flight.Motion;
 /// <summary>A vehicle on a site as the plain SI numbers that its equations of motion run on. North, east, down from the pad.</summary>
 internal sealed record FlightNumbers
 {
-
     private const double KelvinPerSquareSound = 1 / (StandardConstants.AirHeatCapacityRatio * AtmosphereLaw.GasConstant);
 
-    public required SiteAir Air { get; init; }
+    // Step loops ask the fields: a property would hand out a copy of the whole structure every time.
+    private readonly SiteAir _air;
+    private readonly DeploymentNumbers _deployment;
+
+    public required SiteAir Air
+    {
+        get => _air;
+        init => _air = value;
+    }
 
     public required double RailM { get; init; }
 
@@ -36,7 +43,11 @@ internal sealed record FlightNumbers
 
     public double ThrustFactor { get; init; } = 1;
 
-    public required DeploymentNumbers Deployment { get; init; }
+    public required DeploymentNumbers Deployment
+    {
+        get => _deployment;
+        init => _deployment = value;
+    }
 
     /// <summary>
     /// Drag coefficient times area in the air of the height flown at [m²]; the table's end value beyond its last Mach number, where the
@@ -51,7 +62,14 @@ internal sealed record FlightNumbers
     /// <summary>The same in the air at the pad [m²].</summary>
     public double DragM2(double mach, bool isJetOn) => DragFactor * DragAreaM2 * (isJetOn ? JetOn : JetOff).Coefficient(Held(mach));
 
-    public AirSample AirAt(double t, double heightM) => Air.At(t, Air.ElevationM + heightM);
+    public AirSample AirAt(double t, double heightM) => _air.At(t, _air.ElevationM + heightM);
+
+    /// <summary>How fast the density's logarithm falls with height [1/m] at a height above the pad [m].</summary>
+    public double DensityFall(double heightM) => _air.DensityFall(_air.ElevationM + heightM);
+
+    /// <summary>Drag area of the canopy at a time after it came out [m²].</summary>
+    public double CanopyM2(double sinceS, double fillS) =>
+        sinceS < fillS ? _deployment.DragM2 * Math.Pow(Math.Max(0, sinceS) / fillS, _deployment.Growth) : _deployment.DragM2;
 
     private static double Held(double mach) => mach < DragCurve.MaximumMach ? mach : DragCurve.MaximumMach;
 }

@@ -1,4 +1,5 @@
 using NotebookKit.Flight.Drive;
+using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Numerics.Space;
 
@@ -17,6 +18,8 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
     private const int Fastest = 3, Hardest = 4;
 
     private FlightMarks _marks = marks;
+    private AirSample _air;
+    private double _airTime = double.NaN, _airDown;
 
     public readonly FlightMarks Marks => _marks;
 
@@ -24,7 +27,7 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
 
     public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is not (Fastest or Hardest));
 
-    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt)
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt)
     {
         switch (index)
         {
@@ -36,13 +39,15 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
                 return (y[3] * dydt[3]) + (y[4] * dydt[4]) + (y[5] * dydt[5]);
         }
 
-        var air = path.Air(t, y);
+        // Several are asked for at every state, and all of them want its air.
+        if (t != _airTime || y[2] != _airDown) (_airTime, _airDown, _air) = (t, y[2], path.Air(t, y));
+        ref readonly var air = ref _air;
         var through = Vector.From(y[3..]) - air.WindMps;
         return index switch
         {
             TooFast => Aerodynamics.Drag.DragCurve.MaximumMach - (through.Length / air.SoundMps),
             Hardest => Vector.Dot(through, Vector.From(dydt[3..]))
-                + (0.5 * through.Square * path.Numbers.Air.DensityFall(path.Numbers.Air.ElevationM - y[2]) * y[5]),
+                + (0.5 * through.Square * path.Numbers.DensityFall(-y[2]) * y[5]),
             _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[path.Own..]),
         };
     }

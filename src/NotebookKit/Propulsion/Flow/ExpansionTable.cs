@@ -47,6 +47,31 @@ internal sealed class ExpansionTable
         EndExponent = -pressureSlope[^1];
     }
 
+    private ExpansionTable(ReadOnlySpan<ExpansionTable> tables, ReadOnlySpan<double> weights)
+    {
+        for (var k = 0; k < tables.Length; k++)
+        {
+            var (table, weight) = (tables[k], weights[k]);
+            StartVolume += weight * table.StartVolume;
+            EndExponent += weight * table.EndExponent;
+            _endLogPressure += weight * table._endLogPressure;
+            _endLogTemperature += weight * table._endLogTemperature;
+            _endEnergy += weight * table._endEnergy;
+            _endWork += weight * table._endWork;
+        }
+
+        _end = tables[0]._end;
+        _logPressure = EvenTable.Blend(tables, t => t._logPressure, weights);
+        _logTemperature = EvenTable.Blend(tables, t => t._logTemperature, weights);
+        _energy = EvenTable.Blend(tables, t => t._energy, weights);
+    }
+
+    /// <summary>The weighted sum of tables with as many entries each.</summary>
+    public static ExpansionTable Blend(ReadOnlySpan<ExpansionTable> tables, ReadOnlySpan<double> weights) => new(tables, weights);
+
+    /// <summary>Where the entries end.</summary>
+    public double End => _end;
+
     /// <summary>v₀ [m³/kg].</summary>
     public double StartVolume { get; }
 
@@ -54,6 +79,20 @@ internal sealed class ExpansionTable
     public double EndExponent { get; }
 
     public double LogPressure(double x) => x <= _end ? _logPressure.At(x) : _endLogPressure - EndExponent * (x - _end);
+
+    /// <summary>Logarithm of the pressure, and the isentropic exponent [-], at one look.</summary>
+    public double LogPressure(double x, out double exponent)
+    {
+        if (x <= _end)
+        {
+            var log = _logPressure.At(x, out var slope);
+            exponent = -slope;
+            return log;
+        }
+
+        exponent = EndExponent;
+        return _endLogPressure - EndExponent * (x - _end);
+    }
 
     /// <summary>Pressure [Pa].</summary>
     public double Pressure(double x) => Math.Exp(LogPressure(x));
@@ -84,9 +123,10 @@ internal sealed class ExpansionTable
         var x = guess;
         for (var i = 0; i < 30; i++)
         {
-            var step = (LogPressure(x) - logPressurePa) / Exponent(x);
+            var step = (LogPressure(x, out var exponent) - logPressurePa) / exponent;
             x += step;
-            if (Math.Abs(step) < 1e-13) break;
+            // What is left goes with the square of the step: rounding.
+            if (Math.Abs(step) < 1e-8) break;
         }
 
         return x;

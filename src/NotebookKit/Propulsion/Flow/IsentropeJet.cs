@@ -15,11 +15,15 @@ internal sealed class IsentropeJet
     private readonly EvenTable _critical;
 
     /// <summary>Tabulates the sonic jet for every state of the vessel down to a pressure.</summary>
-    public IsentropeJet(ExpansionTable table, double lowestPa)
+    /// <param name="table">The isentrope.</param>
+    /// <param name="lowestPa">Pressure down to which there have to be entries [Pa].</param>
+    /// <param name="least">Number of entries at least.</param>
+    public IsentropeJet(ExpansionTable table, double lowestPa, int least = 6)
     {
         _table = table;
         var last = table.AtPressure(Math.Log(lowestPa), (table.LogPressure(0) - Math.Log(lowestPa)) / 1.4);
-        var n = Math.Max(6, (int)Math.Ceiling(last / Step) + 2);
+        var n = Math.Max(least, (int)Math.Ceiling(last / Step) + 2);
+        Entries = n;
         double[] flux = new double[n], momentum = new double[n], critical = new double[n];
         var run = WorkRun.Current;
         for (var i = 0; i < n; i++)
@@ -40,7 +44,23 @@ internal sealed class IsentropeJet
         _critical = new(Step, critical, Slopes(critical));
     }
 
+    private IsentropeJet(ExpansionTable table, ReadOnlySpan<IsentropeJet> jets, ReadOnlySpan<double> weights)
+    {
+        _table = table;
+        Entries = jets[0].Entries;
+        _logFlux = EvenTable.Blend(jets, j => j._logFlux, weights);
+        _momentum = EvenTable.Blend(jets, j => j._momentum, weights);
+        _critical = EvenTable.Blend(jets, j => j._critical, weights);
+    }
+
+    /// <summary>The weighted sum of jets with as many entries each, on the sum of their isentropes.</summary>
+    public static IsentropeJet Blend(ExpansionTable table, ReadOnlySpan<IsentropeJet> jets, ReadOnlySpan<double> weights) =>
+        new(table, jets, weights);
+
     public ExpansionTable Table => _table;
+
+    /// <summary>Number of states tabulated.</summary>
+    public int Entries { get; }
 
     /// <summary>Outside over inside pressure at and below which the throat is sonic [-].</summary>
     public double CriticalRatio(double x) => _critical.At(x);
@@ -60,8 +80,8 @@ internal sealed class IsentropeJet
             return 0;
         }
 
-        var speed = ExitSpeed(x, pressurePa, ambientPa, out var exit);
-        var flow = areaM2 * speed / (_table.StartVolume * Math.Exp(exit));
+        var speed = ExitSpeed(x, pressurePa, ambientPa, out var volume);
+        var flow = areaM2 * speed / volume;
         thrustN = flow * speed;
         return flow;
     }
@@ -78,11 +98,15 @@ internal sealed class IsentropeJet
         return ambientPa < pressurePa ? ExitSpeed(x, pressurePa, ambientPa, out _) : 0;
     }
 
-    private double ExitSpeed(double x, double pressurePa, double ambientPa, out double exit)
+    /// <summary>Speed [m/s] and volume of a kilogram [m³/kg] at the exit plane, where the pressure is that outside.</summary>
+    private double ExitSpeed(double x, double pressurePa, double ambientPa, out double volume)
     {
         var log = Math.Log(ambientPa);
-        exit = _table.AtPressure(log, x + (Math.Log(pressurePa) - log) / _table.Exponent(x));
-        return Math.Sqrt(2 * Math.Max(0, _table.EnthalpyDrop(x, exit)));
+        var exit = _table.AtPressure(log, x + (_table.LogPressure(x, out var exponent) - log) / exponent);
+        volume = _table.StartVolume * Math.Exp(exit);
+        var work = pressurePa * _table.StartVolume * Math.Exp(x) - ambientPa * volume;
+        var drop = _table.EnergyGivenUp(exit) - _table.EnergyGivenUp(x) + work;
+        return Math.Sqrt(2 * Math.Max(0, drop));
     }
 
     /// <summary>Where the flow from a state at rest reaches the speed of sound: secant on 2 Δh − κ p v.</summary>

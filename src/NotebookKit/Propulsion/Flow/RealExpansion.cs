@@ -12,7 +12,12 @@ internal static class RealExpansion
     private const double DegreesAboveLimit = 0.5;
 
     /// <summary>From a state down to a pressure, or to where the equation of state ends.</summary>
-    public static ExpansionTable Table(RealGas gas, double pressurePa, double temperatureK, double lowestPa)
+    /// <param name="gas">The gas.</param>
+    /// <param name="pressurePa">Pressure at the start [Pa].</param>
+    /// <param name="temperatureK">Temperature at the start [K].</param>
+    /// <param name="lowestPa">Pressure that the last entry has to be below [Pa].</param>
+    /// <param name="least">Where the last entry has to be at least, as ln(v/v₀) [-].</param>
+    public static ExpansionTable Table(RealGas gas, double pressurePa, double temperatureK, double lowestPa, double least = 0)
     {
         var start = gas.PointAtPressure(pressurePa, temperatureK);
         List<(double, double, double, double, double)> entries = [];
@@ -24,7 +29,7 @@ internal static class RealExpansion
             if (!double.IsFinite(point.Pascals) || !double.IsFinite(point.Kelvins))
                 throw new InvalidDesignException("Expansion of the gas", [PropulsionFindings.GasHasNoState(pressurePa, temperatureK)]);
             entries.Add((Math.Log(point.Pascals), Exponent(point), Math.Log(point.Kelvins), Cooling(point), start.Energy - point.Energy));
-            if (i > 1 && point.Pascals < lowestPa) break;
+            if (i > 1 && point.Pascals < lowestPa && (i + 0.5) * Step > least) break;
             var next = OnIsentrope(gas, point, start.Entropy, start.Density * Math.Exp(-(i + 1) * Step));
             if (next.Kelvins < gas.LowestKelvins + DegreesAboveLimit && i > 0) break;
             point = next;
