@@ -102,6 +102,7 @@ public class FloorTests
 
         ["Quantities.Numbers"] = [],
         ["Quantities"] = ["Numbers"],
+        ["Quantities.Columns"] = [""],
         ["Quantities.Texts"] = [""],
 
         ["Record.Givens"] = [],

@@ -15,6 +15,7 @@ internal sealed class DragTabulation
     private readonly DragAssumptions _assumptions;
     private readonly DragGeometry _geometry;
     private readonly double _jetM2;
+    private readonly (DragBuildUp Late, DragBuildUp Early)[] _ends;
     private readonly bool _baseGoesByFriction;
 
     public DragTabulation(FinnedBody body, AirConditions air, DragAssumptions assumptions, double jetM2)
@@ -24,11 +25,10 @@ internal sealed class DragTabulation
 
         // The lower of the two base forms goes by friction, and with it by the air, where it is the lower one at every speed. Where they
         // cross, on short bodies, the base stays as it is at the pad.
-        _baseGoesByFriction = Enumerable.Range(0, MachTable.Intervals + 1).All(i =>
-        {
-            var (late, early) = Ends(i * MachTable.Step);
-            return Math.Max(late.BaseByFriction, early.BaseByFriction) <= early.BaseByMach;
-        });
+        _ends = new (DragBuildUp, DragBuildUp)[MachTable.Intervals + 1];
+        for (var i = 0; i < _ends.Length; i++) _ends[i] = BuiltUp(i * MachTable.Step);
+        _baseGoesByFriction = Array.TrueForAll(_ends,
+            e => Math.Max(e.Late.BaseByFriction, e.Early.BaseByFriction) <= e.Early.BaseByMach);
     }
 
     /// <summary>The curve at a place in the band: 0 its low end, 1 its high end.</summary>
@@ -58,7 +58,10 @@ internal sealed class DragTabulation
 
     private double Compressibility(double mach) => _assumptions.CompressibleFriction ? 1 - (DragBuildUp.FrictionFall * mach * mach) : 1;
 
-    private (DragBuildUp Late, DragBuildUp Early) Ends(double mach)
+    // All curves are of one build-up, made once at each Mach number of the tables.
+    private ref readonly (DragBuildUp Late, DragBuildUp Early) Ends(double mach) => ref _ends[(int)Math.Round(mach / MachTable.Step)];
+
+    private (DragBuildUp Late, DragBuildUp Early) BuiltUp(double mach)
     {
         var perMetre = _air.DensityKgM3 * Math.Max(SlowestMps, mach * _air.SoundMps) / _air.ViscosityPaS;
         return (

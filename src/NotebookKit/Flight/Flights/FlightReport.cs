@@ -5,6 +5,7 @@ using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Stability;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Columns;
 using NotebookKit.Quantities.Numbers;
 using UnitsNet;
 using UnitsNet.Units;
@@ -32,7 +33,7 @@ internal static class FlightReport
     /// <param name="offRail">What left the rail, where that was a stack of stages.</param>
     /// <param name="isSpent">Whether it is a booster coming down, of which only the landing matters.</param>
     public static FlightResult For(
-        Vehicle vehicle, LaunchSite site, in FlightMarks marks, IReadOnlyList<FlightRow> rows, bool hasAttitude,
+        Vehicle vehicle, LaunchSite site, in FlightMarks marks, FlightRows rows, bool hasAttitude,
             IReadOnlyList<Finding> findings,
         Vehicle? offRail = null, bool isSpent = false)
     {
@@ -58,28 +59,29 @@ internal static class FlightReport
         };
     }
 
-    public static AttitudeSeries Attitudes(IReadOnlyList<FlightRow> rows)
+    public static AttitudeSeries Attitudes(Lazy<IReadOnlyList<FlightRow>> rows)
     {
         const double Degrees = 180 / Math.PI;
         return new(
-            FlightResult.Column("Time from release", "s", rows, r => r.Time),
-            FlightResult.Column("Angle of attack", "°", rows, r => r.AngleOfAttack * Degrees),
-            FlightResult.Column("Nose above the horizon", "°", rows, r => Math.Asin(Math.Clamp(-r.Nose.Z, -1, 1)) * Degrees),
-            FlightResult.Column("Nose towards", "°", rows, r => Math.Atan2(r.Nose.Y, r.Nose.X) * Degrees),
-            FlightResult.Column("Roll rate", "rev/s", rows, r => r.Rates.X / (2 * Math.PI)),
-            FlightResult.Column("Pitch rate", "°/s", rows, r => r.Rates.Y * Degrees),
-            FlightResult.Column("Yaw rate", "°/s", rows, r => r.Rates.Z * Degrees),
-            FlightResult.Column("Pitch frequency", "Hz", rows, r => r.PitchFrequency / (2 * Math.PI)));
+            LazyColumn<FlightRow>.Of("Time from release", "s", rows, r => r.Time),
+            LazyColumn<FlightRow>.Of("Angle of attack", "°", rows, r => r.AngleOfAttack * Degrees),
+            LazyColumn<FlightRow>.Of("Nose above the horizon", "°", rows, r => Math.Asin(Math.Clamp(-r.Nose.Z, -1, 1)) * Degrees),
+            LazyColumn<FlightRow>.Of("Nose towards", "°", rows, r => Math.Atan2(r.Nose.Y, r.Nose.X) * Degrees),
+            LazyColumn<FlightRow>.Of("Roll rate", "rev/s", rows, r => r.Rates.X / (2 * Math.PI)),
+            LazyColumn<FlightRow>.Of("Pitch rate", "°/s", rows, r => r.Rates.Y * Degrees),
+            LazyColumn<FlightRow>.Of("Yaw rate", "°/s", rows, r => r.Rates.Z * Degrees),
+            LazyColumn<FlightRow>.Of("Pitch frequency", "Hz", rows, r => r.PitchFrequency / (2 * Math.PI)));
     }
 
     private static FlightFigures Figures(Vehicle vehicle, Vehicle offRail, LaunchSite site, in FlightMarks marks,
-        IReadOnlyList<FlightRow> rows, bool hasAttitude)
+        FlightRows rows, bool hasAttitude)
     {
         var opening = marks.OpeningTime;
         // Where the wind changes with height, the dynamic pressure peaks a little beside where it was looked for.
         var (load, hardestPa) = (0.0, marks.HardestPa);
-        foreach (var row in rows)
+        for (var i = 0; i < rows.Count; i++)
         {
+            ref readonly var row = ref rows.At(i);
             if (!(row.Time > opening)) (load, hardestPa) = (Math.Max(load, row.LoadG), Math.Max(hardestPa, row.DynamicPressurePa));
         }
 

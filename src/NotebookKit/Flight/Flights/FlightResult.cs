@@ -4,6 +4,7 @@ using NotebookKit.Flight.Site;
 using NotebookKit.Flight.Stability;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Columns;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -22,22 +23,25 @@ public sealed record FlightResult : Result
         Site = site;
         _figures = figures;
         _failure = failure;
-        Time = Column("Time from release", "s", rows, r => r.Time);
-        Height = Column("Height above pad", "m", rows, r => -r.Position.Z);
-        East = Column("East of pad", "m", rows, r => r.Position.Y);
-        North = Column("North of pad", "m", rows, r => r.Position.X);
-        Speed = Column("Speed over ground", "m/s", rows, r => r.Velocity.Length);
-        VerticalSpeed = Column("Speed upwards", "m/s", rows, r => -r.Velocity.Z);
-        Mach = Column("Mach number", "-", rows, r => r.Mach);
-        DynamicPressure = Column("Dynamic pressure", "kPa", rows, r => r.DynamicPressurePa / 1000);
-        Load = Column("Felt acceleration", "g", rows, r => r.LoadG);
-        Thrust = Column("Thrust", "N", rows, r => r.ThrustN);
+        var lazy = new Lazy<IReadOnlyList<FlightRow>>(rows);
+        Time = Column("Time from release", "s", r => r.Time);
+        Height = Column("Height above pad", "m", r => -r.Position.Z);
+        East = Column("East of pad", "m", r => r.Position.Y);
+        North = Column("North of pad", "m", r => r.Position.X);
+        Speed = Column("Speed over ground", "m/s", r => r.Velocity.Length);
+        VerticalSpeed = Column("Speed upwards", "m/s", r => -r.Velocity.Z);
+        Mach = Column("Mach number", "-", r => r.Mach);
+        DynamicPressure = Column("Dynamic pressure", "kPa", r => r.DynamicPressurePa / 1000);
+        Load = Column("Felt acceleration", "g", r => r.LoadG);
+        Thrust = Column("Thrust", "N", r => r.ThrustN);
         var dry = vehicle.Parts.State().MassKg;
-        Mass = Column("Mass", "kg", rows, r => dry + r.WaterKg + r.GasKg);
-        Water = Column("Water left", "kg", rows, r => r.WaterKg);
-        Gas = Column("Gas left", "kg", rows, r => r.GasKg);
-        Attitude = hasAttitude ? FlightReport.Attitudes([.. rows.Where(r => figures?.OpeningTime is not { } opening
-            || r.Time <= opening.Seconds)]) : null;
+        Mass = Column("Mass", "kg", r => dry + r.WaterKg + r.GasKg);
+        Water = Column("Water left", "kg", r => r.WaterKg);
+        Gas = Column("Gas left", "kg", r => r.GasKg);
+        Attitude = hasAttitude ? FlightReport.Attitudes(new(() => [.. rows.Where(r => figures?.OpeningTime is not { } opening
+            || r.Time <= opening.Seconds)])) : null;
+
+        Series Column(string name, string unit, Func<FlightRow, double> value) => LazyColumn<FlightRow>.Of(name, unit, lazy, value);
     }
 
     /// <summary>What was flown.</summary>
@@ -163,13 +167,6 @@ public sealed record FlightResult : Result
         return Vehicle.Airframe.StabilityDuring(Cut(Time), Cut(Water), Cut(Gas), Cut(Mach), limits);
 
         Series Cut(Series series) => series with { Values = [.. series.Values.Take(count)] };
-    }
-
-    internal static Series Column(string name, string unit, IReadOnlyList<FlightRow> rows, Func<FlightRow, double> value)
-    {
-        var numbers = new double[rows.Count];
-        for (var i = 0; i < numbers.Length; i++) numbers[i] = value(rows[i]);
-        return new(name, unit, numbers);
     }
 }
 

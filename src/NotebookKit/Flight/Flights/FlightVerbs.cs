@@ -29,7 +29,7 @@ public static class FlightVerbs
     {
         var findings = vehicle.Validate(site);
         InvalidDesignException.ThrowIfAny(vehicle.Name, findings);
-        var rows = new List<FlightRow>(1024);
+        var rows = new FlightRows();
         var marks = FlightRun.Fly(vehicle.Numbers(site), null, FlightAccuracy.Recorded, rows);
         return FlightReport.For(vehicle, site, marks, rows, hasAttitude: false, [.. findings, .. site.WindFindings()]);
     }
@@ -43,7 +43,7 @@ public static class FlightVerbs
     {
         var findings = vehicle.ValidateSixDegrees(site);
         InvalidDesignException.ThrowIfAny(vehicle.Name, findings);
-        var rows = new List<FlightRow>(4096);
+        var rows = new FlightRows();
         var marks = FlightRun.Fly(vehicle.Numbers(site), vehicle.SixDegrees(), FlightAccuracy.RecordedSixDegrees, rows);
         return FlightReport.For(vehicle, site, marks, rows, hasAttitude: true, [.. findings, .. site.WindFindings()]);
     }

@@ -11,7 +11,7 @@ internal ref partial struct FlightRun
     /// <param name="vehicle">Inertias and slopes, for six degrees of freedom.</param>
     /// <param name="settings">Error control.</param>
     /// <param name="rows">Receives the rows, where wanted.</param>
-    public static FlightMarks Fly(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, List<FlightRow>? rows = null)
+    public static FlightMarks Fly(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, FlightRows? rows = null)
     {
         Span<double> state = stackalloc double[MostUnknowns];
         var flight = new FlightRun(numbers, vehicle, settings, rows, state);
@@ -27,7 +27,7 @@ internal ref partial struct FlightRun
     /// <param name="rows">Receives the rows, where wanted.</param>
     /// <param name="end">Where they part.</param>
     public static FlightMarks FlyStack(
-        FlightNumbers stack, VehicleNumbers? vehicle, in SeparationNumbers separation, OdeSettings settings, List<FlightRow>? rows, out
+        FlightNumbers stack, VehicleNumbers? vehicle, in SeparationNumbers separation, OdeSettings settings, FlightRows? rows, out
             AirStart end)
     {
         Span<double> state = stackalloc double[MostUnknowns];
@@ -52,7 +52,7 @@ internal ref partial struct FlightRun
     /// <param name="rows">Receives the rows, where wanted.</param>
     public static FlightMarks Continue(
         FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, in AirStart start, bool isDriven, in FlightMarks marks,
-            List<FlightRow>? rows = null)
+            FlightRows? rows = null)
     {
         Span<double> state = stackalloc double[MostUnknowns];
         var flight = new FlightRun(numbers, vehicle, settings, rows, state) { _time = start.Time, _stage = FlightStage.Coast, Marks =

@@ -21,7 +21,7 @@ internal ref partial struct FlightRun
     private readonly FlightNumbers _numbers;
     private readonly VehicleNumbers? _vehicle;
     private readonly OdeSettings _settings;
-    private readonly List<FlightRow>? _rows;
+    private readonly FlightRows? _rows;
     private readonly double _relative;
 
     // Unknowns of whichever phase runs: way and speed on the rail, or position, velocity and (of six degrees) attitude and rates; the
@@ -31,7 +31,7 @@ internal ref partial struct FlightRun
     private double _time, _openAt;
     private SeparationNumbers _separation;
 
-    private FlightRun(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, List<FlightRow>? rows, Span<double> state)
+    private FlightRun(FlightNumbers numbers, VehicleNumbers? vehicle, OdeSettings settings, FlightRows? rows, Span<double> state)
     {
         _vehicle = vehicle;
         _numbers = numbers;

@@ -1,6 +1,6 @@
-using NotebookKit.Flight.Flights;
 using NotebookKit.Flight.Motion;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Columns;
 
 namespace NotebookKit.Flight.Staging;
 
@@ -16,13 +16,15 @@ namespace NotebookKit.Flight.Staging;
 public sealed record StackAscent(
     Series Time, Series Height, Series Speed, Series Thrust, Series Mass, Series Load, Series DynamicPressure, Series Mach)
 {
-    internal static StackAscent From(IReadOnlyList<FlightRow> rows, double dryKg) => new(
-        FlightResult.Column("Time from release", "s", rows, r => r.Time),
-        FlightResult.Column("Height above pad", "m", rows, r => -r.Position.Z),
-        FlightResult.Column("Speed over ground", "m/s", rows, r => r.Velocity.Length),
-        FlightResult.Column("Thrust", "N", rows, r => r.ThrustN),
-        FlightResult.Column("Mass", "kg", rows, r => dryKg + r.WaterKg + r.GasKg),
-        FlightResult.Column("Felt acceleration", "g", rows, r => r.LoadG),
-        FlightResult.Column("Dynamic pressure", "kPa", rows, r => r.DynamicPressurePa / 1000),
-        FlightResult.Column("Mach number", "-", rows, r => r.Mach));
+    internal static StackAscent From(IReadOnlyList<FlightRow> rows, double dryKg) => From(new Lazy<IReadOnlyList<FlightRow>>(rows), dryKg);
+
+    private static StackAscent From(Lazy<IReadOnlyList<FlightRow>> rows, double dryKg) => new(
+        LazyColumn<FlightRow>.Of("Time from release", "s", rows, r => r.Time),
+        LazyColumn<FlightRow>.Of("Height above pad", "m", rows, r => -r.Position.Z),
+        LazyColumn<FlightRow>.Of("Speed over ground", "m/s", rows, r => r.Velocity.Length),
+        LazyColumn<FlightRow>.Of("Thrust", "N", rows, r => r.ThrustN),
+        LazyColumn<FlightRow>.Of("Mass", "kg", rows, r => dryKg + r.WaterKg + r.GasKg),
+        LazyColumn<FlightRow>.Of("Felt acceleration", "g", rows, r => r.LoadG),
+        LazyColumn<FlightRow>.Of("Dynamic pressure", "kPa", rows, r => r.DynamicPressurePa / 1000),
+        LazyColumn<FlightRow>.Of("Mach number", "-", rows, r => r.Mach));
 }

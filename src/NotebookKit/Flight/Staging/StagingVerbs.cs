@@ -61,7 +61,7 @@ public static class StagingVerbs
         InvalidDesignException.ThrowIfAny(vehicle.Name, findings);
         findings.AddRange(site.WindFindings());
         var stack = vehicle.Stack(site);
-        var (rows, sustainerRows, boosterRows) = (new List<FlightRow>(1024), new List<FlightRow>(2048), new List<FlightRow>(1024));
+        var (rows, sustainerRows, boosterRows) = (new FlightRows(), new FlightRows(), new FlightRows());
         var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, vehicle.Numbers(site), settings,
             rows, out var parting);
         var failure = StageSeparation.Fault(marks, parting) switch

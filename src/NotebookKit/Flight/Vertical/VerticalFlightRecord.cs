@@ -18,24 +18,28 @@ internal static class VerticalFlightRecord
         var coast = new TrajectoryBuilder(2);
         var recorder = new TrajectoryRecorder(coast, 4);
         var (apogee, time) = VerticalRun.Coast(mount, ref recorder, VerticalFlight.Recorded, ref end);
-        if (!end.Failed && !end.TopReached) AddCoast(record, mount, coast, end);
+        if (!end.Failed && !end.TopReached)
+        {
+            var last = end;
+            record.Then(rows => AddCoast(rows, mount, coast, last));
+        }
+
         return new(flight, setup, record, end, apogee, time, VerticalFlight.ComesDownCharged(setup, mount, end), mount.SpeedOfSoundAt);
     }
 
-    private static void AddCoast<TDrag>(FiringRecord record, FreeMount<TDrag> mount, TrajectoryBuilder coast, in FiringEnd end)
+    private static void AddCoast<TDrag>(List<FiringRow> rows, FreeMount<TDrag> mount, TrajectoryBuilder coast, in FiringEnd end)
         where TDrag : struct, IDragLaw
     {
-        var mass = VerticalRun.CoastMass(mount, end);
-        var phase = new CoastPhase<FreeMount<TDrag>>(mount, mass);
+        var phase = new CoastPhase<FreeMount<TDrag>>(mount, VerticalRun.CoastMass(mount, end));
         double pressure = end.EndPressure, temperature = end.EndTemperature, gas = end.EndGasKg, water = end.WaterLeftKg;
         Span<double> slope = stackalloc double[2];
-        Add(phase, end.EndTime, [end.EndHeight, end.EndSpeed], slope);
-        for (var i = 0; i < coast.Count; i++) Add(phase, coast.Time(i), coast.State(i), slope);
+        Add(end.EndTime, [end.EndHeight, end.EndSpeed], slope);
+        for (var i = 0; i < coast.Count; i++) Add(coast.Time(i), coast.State(i), slope);
 
-        void Add(CoastPhase<FreeMount<TDrag>> phase, double t, ReadOnlySpan<double> y, Span<double> slope)
+        void Add(double t, ReadOnlySpan<double> y, Span<double> slope)
         {
             phase.Derivatives(t, y, slope);
-            record.Add(new(FiringStage.Coast, t, y[0], y[1], slope[1], 0, pressure, temperature, water, gas, 0));
+            rows.Add(new(FiringStage.Coast, t, y[0], y[1], slope[1], 0, pressure, temperature, water, gas, 0));
         }
     }
 }

@@ -12,6 +12,9 @@ namespace NotebookKit.Flight.Vertical;
 /// <summary>What a vertical flight does from release to its top. Source: see <see cref="Model"/>.</summary>
 public sealed record VerticalFlightResult : Result
 {
+    private readonly FiringRecord _record;
+    private readonly Lazy<Working> _working;
+
     internal VerticalFlightResult(
         VerticalFlight flight, in FiringSetup setup, FiringRecord record, in FiringEnd end, double apogeeM, double timeS,
             bool comesDownCharged,
@@ -27,22 +30,22 @@ public sealed record VerticalFlightResult : Result
         RejectedSteps = end.Rejected;
         Evaluations = end.Evaluations;
 
-        var rows = record.Rows;
+        _record = record;
         var dry = flight.DryMass.Kilograms;
-        Time = FiringRecord.Column("Time from release", "s", rows, r => r.Time);
-        Height = FiringRecord.Column("Height above pad", "m", rows, r => r.Height);
-        Speed = FiringRecord.Column("Speed", "m/s", rows, r => r.Speed);
-        Acceleration = FiringRecord.Column("Acceleration", "m/s²", rows, r => r.Acceleration);
-        Thrust = FiringRecord.Column("Thrust", "N", rows, r => r.Thrust);
-        Mass = FiringRecord.Column("Mass", "kg", rows, r => dry + r.WaterKg + r.GasKg);
-        Water = FiringRecord.Column("Water left", "g", rows, r => r.WaterKg * 1e3);
+        Time = record.Column("Time from release", "s", r => r.Time);
+        Height = record.Column("Height above pad", "m", r => r.Height);
+        Speed = record.Column("Speed", "m/s", r => r.Speed);
+        Acceleration = record.Column("Acceleration", "m/s²", r => r.Acceleration);
+        Thrust = record.Column("Thrust", "N", r => r.Thrust);
+        Mass = record.Column("Mass", "kg", r => dry + r.WaterKg + r.GasKg);
+        Water = record.Column("Water left", "g", r => r.WaterKg * 1e3);
         var column = 1e3 / (setup.WaterJet.Density * setup.WaterJet.BoreAreaM2);
-        WaterLevel = FiringRecord.Column("Water level above nozzle end", "mm", rows, r => r.WaterKg * column);
-        Pressure = FiringRecord.Column("Gas pressure", "bar absolute", rows, r => r.Pressure / 1e5);
+        WaterLevel = record.Column("Water level above nozzle end", "mm", r => r.WaterKg * column);
+        Pressure = record.Column("Gas pressure", "bar absolute", r => r.Pressure / 1e5);
         var law = flight.Site.Atmosphere.Law;
         var elevation = flight.Site.Elevation.Meters;
-        Mach = FiringRecord.Column("Mach number", "-", rows, r => Math.Abs(r.Speed) / speedOfSoundAt(r.Height));
-        DynamicPressure = FiringRecord.Column("Dynamic pressure", "kPa", rows, r =>
+        Mach = record.Column("Mach number", "-", r => Math.Abs(r.Speed) / speedOfSoundAt(r.Height));
+        DynamicPressure = record.Column("Dynamic pressure", "kPa", r =>
         {
             var pressure = law.Pressure(elevation + r.Height, out var temperature);
             return 0.5e-3 * pressure / (law.SpecificGasConstant * temperature) * r.Speed * r.Speed;
@@ -53,7 +56,6 @@ public sealed record VerticalFlightResult : Result
         ApogeeTime = (failed ? 0 : timeS).Seconds();
         MaximumSpeed = Known(end.FastestSpeed).MetresPerSecond();
         MaximumSpeedTime = Known(end.FastestTime).Seconds();
-        FirstAcceleration = UnitsNet.Acceleration.FromMetersPerSecondSquared(rows.Count > 0 ? rows[0].Acceleration : 0);
         ComesDownCharged = comesDownCharged;
         var gauge = end.EndPressure - law.Pressure(elevation + end.EndHeight, out _);
         Rest = end.TopReached && gauge >= ChargedLanding.GonePa ? new ChargedRest(end.EndTime, end.EndHeight, end.WaterLeftKg, gauge) :
@@ -88,7 +90,8 @@ public sealed record VerticalFlightResult : Result
 
         if (failed) findings.Add(FlightFindings.DidNotReachEnd(end.Failure, end.Status.ToString()));
         Findings = findings;
-        Working = VerticalFlightWorking.For(flight, setup);
+        var own = setup;
+        _working = new(() => VerticalFlightWorking.For(flight, own));
     }
 
     // What a failed flight never reached is 0, beside a status that says so.
@@ -152,7 +155,8 @@ public sealed record VerticalFlightResult : Result
     public Duration MaximumSpeedTime { get; }
 
     /// <summary>Acceleration at release, gravity taken off.</summary>
-    public Acceleration FirstAcceleration { get; }
+    public Acceleration FirstAcceleration =>
+        UnitsNet.Acceleration.FromMetersPerSecondSquared(_record.Rows.Count > 0 ? _record.Rows[0].Acceleration : 0);
 
     /// <summary>When, where and how fast the water is out; none without water, or where some stays aboard.</summary>
     public FlightPoint? WaterOut { get; }
@@ -208,7 +212,7 @@ public sealed record VerticalFlightResult : Result
     public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForFlight;
 
     /// <inheritdoc/>
-    public override Working Working { get; }
+    public override Working Working => _working.Value;
 }
 
 /// <summary>One moment of a flight.</summary>

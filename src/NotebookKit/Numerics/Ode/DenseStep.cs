@@ -27,13 +27,14 @@ public readonly ref struct DenseStep
 
     /// <summary>The state at a point of the step.</summary>
     /// <param name="t">Independent variable [unit of t]; <see cref="Start"/> to <see cref="End"/>.</param>
-    /// <param name="y">Receives the state [unit of each unknown].</param>
+    /// <param name="y">Receives the state, or its first unknowns where it is shorter [unit of each unknown].</param>
     public void State(double t, Span<double> y)
     {
         var n = Dimension;
+        var wanted = Math.Min(n, y.Length);
         var x = (t - Start) / _length;
         var r = 1 - x;
-        for (var i = 0; i < n; i++)
+        for (var i = 0; i < wanted; i++)
         {
             y[i] = _coefficients[i] + x * (_coefficients[n + i] + r * (_coefficients[2 * n + i]
                 + x * (_coefficients[3 * n + i] + r * _coefficients[4 * n + i])));

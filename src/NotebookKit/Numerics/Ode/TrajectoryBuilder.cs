@@ -4,17 +4,18 @@ namespace NotebookKit.Numerics.Ode;
 internal sealed class TrajectoryBuilder
 {
     private readonly int _dimension;
-    private double[] _rows;
+    private readonly int _capacity;
+    private double[] _rows = [];
 
     /// <summary>Creates an empty collection.</summary>
     /// <param name="dimension">Number of unknowns; 1 or more.</param>
     /// <param name="capacity">Rows expected; 1 or more.</param>
-    public TrajectoryBuilder(int dimension, int capacity = 256)
+    public TrajectoryBuilder(int dimension, int capacity = 128)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(dimension, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(capacity, 1);
         _dimension = dimension;
-        _rows = new double[capacity * (dimension + 1)];
+        _capacity = capacity;
     }
 
     /// <summary>Rows collected.</summary>
@@ -44,7 +45,7 @@ internal sealed class TrajectoryBuilder
     internal Span<double> Next(double t)
     {
         var width = _dimension + 1;
-        if ((Count + 1) * width > _rows.Length) Array.Resize(ref _rows, 2 * _rows.Length);
+        if ((Count + 1) * width > _rows.Length) Array.Resize(ref _rows, Math.Max(_capacity * width, 2 * _rows.Length));
         var row = _rows.AsSpan(Count * width, width);
         row[0] = t;
         Count++;

@@ -1,7 +1,8 @@
 namespace NotebookKit.Numerics.Ode;
 
 /// <summary>Records every accepted step into a trajectory, at its end and at evenly spread points inside it.</summary>
-/// <param name="trajectory">Where the rows go; add the state at the start yourself.</param>
+/// <param name="trajectory">Where the rows go; add the state at the start yourself. One of fewer unknowns than the system takes the
+/// first.</param>
 /// <param name="pointsPerStep">Rows per step; 1 or more.</param>
 internal readonly struct TrajectoryRecorder(TrajectoryBuilder trajectory, int pointsPerStep = 4) : IOdeObserver
 {

@@ -1,6 +1,7 @@
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Propulsion.Phases;
 using NotebookKit.Quantities;
+using NotebookKit.Quantities.Columns;
 using UnitsNet;
 
 namespace NotebookKit.Propulsion.Firings;
@@ -8,9 +9,17 @@ namespace NotebookKit.Propulsion.Firings;
 /// <summary>A recorded firing: rows, and the thrust curve and energy budget made from them.</summary>
 internal sealed class FiringRecord
 {
-    private readonly List<FiringRow> _rows = [];
+    private readonly List<Action<List<FiringRow>>> _writers = [];
+    private readonly Lazy<IReadOnlyList<FiringRow>> _rows, _jet;
 
-    public IReadOnlyList<FiringRow> Rows => _rows;
+    private FiringRecord()
+    {
+        _rows = new(Write);
+        _jet = new(() => Rows.Where(r => r.Stage != FiringStage.Coast).ToList());
+    }
+
+    /// <summary>The rows, made from the recorded states when they are first asked for.</summary>
+    public IReadOnlyList<FiringRow> Rows => _rows.Value;
 
     public FiringEnd End { get; private set; } = new();
 
@@ -18,13 +27,22 @@ internal sealed class FiringRecord
         where TMount : struct, IMount
     {
         var record = new FiringRecord();
-        var rows = new FiringRows<TMount>(record._rows, settings);
+        var rows = new FiringRows<TMount>(settings);
         FiringDispatch.Run(setup, mount, ref rows);
         record.End = rows.End;
+        if (rows.Writer is { } writer) record._writers.Add(writer);
         return record;
     }
 
-    public void Add(FiringRow row) => _rows.Add(row);
+    /// <summary>Has rows written behind those there are; before the first row is asked for.</summary>
+    public void Then(Action<List<FiringRow>> writer) => _writers.Add(writer);
+
+    private List<FiringRow> Write()
+    {
+        var rows = new List<FiringRow>(512);
+        foreach (var writer in _writers) writer(rows);
+        return rows;
+    }
 
     public ThrustCurve Curve(in FiringSetup setup)
     {
@@ -37,26 +55,18 @@ internal sealed class FiringRecord
         if (!double.IsNaN(End.UnchokedTime)) events.Add(new("flow unchoked", End.UnchokedTime.Seconds()));
         if (double.IsFinite(End.EndTime) && !End.TopReached) events.Add(new("end of jet", End.EndTime.Seconds()));
         var gasStart = End.HadWater ? End.WaterOutTime : End.JetStartTime;
-        var jet = _rows.Where(r => r.Stage != FiringStage.Coast).ToList();
-        return new()
+        return new((name, unit, value) => LazyColumn<FiringRow>.Of(name, unit, _jet, value), new(Peak), events)
         {
-            Time = Column("Time from release", "s", jet, r => r.Time),
-            Thrust = Column("Thrust", "N", jet, r => r.Thrust),
-            Pressure = Column("Gas pressure", "bar absolute", jet, r => r.Pressure / 1e5),
-            Temperature = Column("Gas temperature", "°C", jet, r => r.Temperature - 273.15),
-            Water = Column("Water left", "g", jet, r => r.WaterKg * 1e3),
-            Gas = Column("Gas left", "g", jet, r => r.GasKg * 1e3),
-            MassFlow = Column("Mass flow", "kg/s", jet, r => r.MassFlow),
-            Events = events,
             TubePhase = double.IsNaN(End.TubeEndTime) ? null : Phase("launch tube", 0, End.TubeEndTime, End.Budget.TubeImpulse, 0),
             WaterPhase = double.IsFinite(End.WaterOutTime)
                 ? Phase("water", End.JetStartTime, End.WaterOutTime, End.Budget.WaterImpulse, setup.WaterKg - End.WaterLeftKg)
                 : null,
             GasPhase = End.HadAir ? Phase("gas", gasStart, End.EndTime, End.Budget.AirImpulse, setup.GasKg - End.EndGasKg) : null,
-            PeakThrust = jet.Where(r => r.Stage is FiringStage.Water
-                or FiringStage.Gas).Select(r => r.Thrust).DefaultIfEmpty().Max().Newtons(),
         };
     }
+
+    private Force Peak() => _jet.Value.Where(r => r.Stage is FiringStage.Water or FiringStage.Gas).Select(r => r.Thrust)
+        .DefaultIfEmpty().Max().Newtons();
 
     public EnergyBudget Energy(in FiringSetup setup)
     {
@@ -81,12 +91,8 @@ internal sealed class FiringRecord
                 End.Available.Joules());
     }
 
-    public static Series Column(string name, string unit, IReadOnlyList<FiringRow> rows, Func<FiringRow, double> value)
-    {
-        var numbers = new double[rows.Count];
-        for (var i = 0; i < numbers.Length; i++) numbers[i] = value(rows[i]);
-        return new(name, unit, numbers);
-    }
+    /// <summary>A column of the rows.</summary>
+    public Series Column(string name, string unit, Func<FiringRow, double> value) => LazyColumn<FiringRow>.Of(name, unit, _rows, value);
 
     private static FiringPhase Phase(string name, double from, double to, double impulse, double kilograms) =>
         new(name, from.Seconds(), to.Seconds(), Impulse.FromNewtonSeconds(impulse), kilograms.Kilograms());

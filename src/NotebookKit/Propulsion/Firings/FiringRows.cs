@@ -4,22 +4,25 @@ using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Propulsion.Firings;
 
-/// <summary>Fires with everything recorded and turns states into rows.</summary>
-internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) : IFiringRunner<TMount>
+/// <summary>Fires with all states recorded, and turns them into rows when those are asked for.</summary>
+internal struct FiringRows<TMount>(OdeSettings settings) : IFiringRunner<TMount>
     where TMount : struct, IMount
 {
     private const int PointsPerStep = 4;
 
     public FiringEnd End = new();
 
+    /// <summary>Writes the rows.</summary>
+    public Action<List<FiringRow>>? Writer;
+
     public void Run<TAir>(in FiringSetup setup, TMount mount, TAir air)
         where TAir : struct, IAirPhase<TAir>
     {
-        const int waterLedger = WaterPhase<TMount>.Budget;
-        var tube = new TrajectoryBuilder(TubePhase<TMount>.Core + TubePhase<TMount>.Budget);
-        var start = new TrajectoryBuilder(StartPhase<TMount>.Core + waterLedger);
-        var water = new TrajectoryBuilder(WaterPhase<TMount>.Core + waterLedger);
-        var gas = new TrajectoryBuilder(air.Core + AirBudget.Length);
+        // The budget behind each phase's unknowns is wanted at its end alone.
+        var tube = new TrajectoryBuilder(TubePhase<TMount>.Core);
+        var start = new TrajectoryBuilder(StartPhase<TMount>.Core);
+        var water = new TrajectoryBuilder(WaterPhase<TMount>.Core);
+        var gas = new TrajectoryBuilder(air.Core);
         var observers = new FiringObservers<TrajectoryRecorder>
         {
             Tube = new(tube, PointsPerStep), Start = new(start, PointsPerStep), Water = new(water, PointsPerStep),
@@ -27,15 +30,23 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         };
         Firing.Run(setup, mount, air, ref observers, withLedger: true, settings, ref End);
 
-        var expansion = setup.ClosedGas;
-        End.Available = expansion.Available(setup.PressurePa - setup.GaugePa);
-        AddTube(setup, expansion, mount, tube);
-        var aboard = expansion.ForStartVolume(setup.StartM3 * setup.AboardShare);
-        if (End.HadWater) AddWater(setup, aboard, mount, start, water);
-        if (End.HadAir) AddAir(air.Carrying(End.WaterLeftKg, false), setup, aboard, gas);
+        End.Available = setup.ClosedGas.Available(setup.PressurePa - setup.GaugePa);
+        var (fired, own) = (this, setup);
+        Writer = rows => fired.Write(rows, own, mount, air, tube, start, water, gas);
     }
 
-    private readonly void AddTube(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder tube)
+    private readonly void Write<TAir>(List<FiringRow> rows, in FiringSetup setup, TMount mount, TAir air, TrajectoryBuilder tube,
+        TrajectoryBuilder start, TrajectoryBuilder water, TrajectoryBuilder gas)
+        where TAir : struct, IAirPhase<TAir>
+    {
+        var expansion = setup.ClosedGas;
+        AddTube(rows, setup, expansion, mount, tube);
+        var aboard = expansion.ForStartVolume(setup.StartM3 * setup.AboardShare);
+        if (End.HadWater) AddWater(rows, setup, aboard, mount, start, water);
+        if (End.HadAir) AddAir(rows, air.Carrying(End.WaterLeftKg, false), setup, aboard, gas);
+    }
+
+    private static void AddTube(List<FiringRow> rows, in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder tube)
     {
         if (tube.Count == 0) return;
         var phase = Firing.TubePhaseOf(setup, expansion, mount, withLedger: false);
@@ -52,8 +63,8 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         }
     }
 
-    private readonly void AddWater(in FiringSetup setup, ClosedGasLaw expansion, TMount mount, TrajectoryBuilder start,
-        TrajectoryBuilder water)
+    private readonly void AddWater(List<FiringRow> rows, in FiringSetup setup, ClosedGasLaw expansion, TMount mount,
+        TrajectoryBuilder start, TrajectoryBuilder water)
     {
         var phase = Firing.WaterPhaseOf(setup, expansion, mount, withLedger: false);
         Span<double> slope = stackalloc double[WaterPhase<TMount>.Core];
@@ -83,7 +94,7 @@ internal struct FiringRows<TMount>(List<FiringRow> rows, OdeSettings settings) :
         }
     }
 
-    private readonly void AddAir<TAir>(TAir phase, in FiringSetup setup, ClosedGasLaw closed, TrajectoryBuilder gas)
+    private readonly void AddAir<TAir>(List<FiringRow> rows, TAir phase, in FiringSetup setup, ClosedGasLaw closed, TrajectoryBuilder gas)
         where TAir : struct, IAirPhase<TAir>
     {
         Span<double> slope = stackalloc double[phase.Core];

@@ -7,6 +7,8 @@ namespace NotebookKit.Propulsion.Firings;
 /// <summary>What a vessel on a stand does. Source: see <see cref="Model"/>.</summary>
 public sealed record StaticFiringResult : Result
 {
+    private readonly Lazy<Working> _working;
+
     internal StaticFiringResult(StaticFiring firing, in FiringSetup setup, FiringRecord record)
     {
         Firing = firing;
@@ -19,7 +21,8 @@ public sealed record StaticFiringResult : Result
         List<Finding> findings = [.. FiringModel.Warnings(firing.Charge, firing.Flow, record.End.WaterSpent, record.End.WaterLeftKg)];
         if (record.End.Failed) findings.Add(PropulsionFindings.DidNotReachEnd(record.End.Failure, record.End.Status.ToString()));
         Findings = findings;
-        Working = FiringWorking.For("Thrust at release", firing.Charge, firing.Nozzle, firing.Ambient, setup);
+        var own = setup;
+        _working = new(() => FiringWorking.For("Thrust at release", firing.Charge, firing.Nozzle, firing.Ambient, own));
     }
 
     /// <summary>What was fired.</summary>
@@ -69,7 +72,7 @@ public sealed record StaticFiringResult : Result
     public override IReadOnlyList<Caution> Cautions => Provenance.Cautions.ForPressure;
 
     /// <inheritdoc/>
-    public override Working Working { get; }
+    public override Working Working => _working.Value;
 
     private string Split() =>
         $"water {Digits.Round(Curve.WaterPhase?.Impulse.NewtonSeconds ?? 0)} N s, gas "

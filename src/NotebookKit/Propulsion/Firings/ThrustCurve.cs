@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using NotebookKit.Quantities;
 using NotebookKit.Quantities.Numbers;
 using UnitsNet;
@@ -11,6 +12,28 @@ namespace NotebookKit.Propulsion.Firings;
 /// </remarks>
 public sealed record ThrustCurve
 {
+    private readonly Lazy<Force> _peak = new(Force.Zero);
+
+    /// <summary>An empty curve, to be filled.</summary>
+    public ThrustCurve()
+    {
+    }
+
+    /// <summary>A curve whose columns and peak are made when they are asked for.</summary>
+    [SetsRequiredMembers]
+    internal ThrustCurve(Func<string, string, Func<FiringRow, double>, Series> column, Lazy<Force> peak, IReadOnlyList<FiringEvent> events)
+    {
+        Time = column("Time from release", "s", r => r.Time);
+        Thrust = column("Thrust", "N", r => r.Thrust);
+        Pressure = column("Gas pressure", "bar absolute", r => r.Pressure / 1e5);
+        Temperature = column("Gas temperature", "°C", r => r.Temperature - 273.15);
+        Water = column("Water left", "g", r => r.WaterKg * 1e3);
+        Gas = column("Gas left", "g", r => r.GasKg * 1e3);
+        MassFlow = column("Mass flow", "kg/s", r => r.MassFlow);
+        Events = events;
+        _peak = peak;
+    }
+
     /// <summary>Time from release.</summary>
     public required Series Time { get; init; }
 
@@ -46,7 +69,11 @@ public sealed record ThrustCurve
 
     /// <summary>Greatest thrust of the established jet; the ride up a launch tube and the first tenths of a millisecond of an unsteady jet
     /// are left out.</summary>
-    public required Force PeakThrust { get; init; }
+    public required Force PeakThrust
+    {
+        get => _peak.Value;
+        init => _peak = new(value);
+    }
 
     /// <summary>Thrust integrated over all phases.</summary>
     public Impulse Impulse => (TubePhase?.Impulse ?? Impulse.Zero) + (WaterPhase?.Impulse ?? Impulse.Zero)

@@ -65,8 +65,8 @@ public class TwoStageDispersionTests
         for (var flight = 0; flight < 20; flight++)
         {
             var n = dispersion.Numbers(flight);
-            var rows = new List<FlightRow>();
-            var (upRows, downRows) = (new List<FlightRow>(), new List<FlightRow>());
+            var rows = new FlightRows();
+            var (upRows, downRows) = (new FlightRows(), new FlightRows());
             var marks = FlightRun.FlyStack(n.Stack, null, n.Separation, FlightAccuracy.Fast, rows, out var end);
             if (StageSeparation.Fault(marks, end) != SeparationFault.None) continue;
             FlightRun.Continue(n.Sustainer, null, FlightAccuracy.Fast, end, true, StageSeparation.Marks(marks), upRows);

@@ -46,7 +46,7 @@ public class StagingTests
         {
             var waiting = pair with { Separation = Separation.ByPressureLatch(delay.Seconds()) };
             var marks = FlightRun.FlyStack(stack, null, waiting.Numbers(Site), FlightAccuracy.Recorded, null, out var end);
-            var rows = new List<FlightRow>();
+            var rows = new FlightRows();
             var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageSeparation.Marks(marks), rows);
             var last = rows.Last(r => r.Time <= up.JetEndTime);
             gain = rows[0].Velocity.Z - last.Velocity.Z + (9.80665 * (last.Time - rows[0].Time));
@@ -95,7 +95,7 @@ public class StagingTests
         }
 
         var (stack, sustainer) = (In(pair.Stack(Site), StackCd), In(pair.Sustainer, SustainerCd));
-        var (rows, upRows) = (new List<FlightRow>(), new List<FlightRow>());
+        var (rows, upRows) = (new FlightRows(), new FlightRows());
         var marks = FlightRun.FlyStack(stack, null, pair.Numbers(Site), FlightAccuracy.Recorded, rows, out var end);
         var up = FlightRun.Continue(sustainer, null, FlightAccuracy.Recorded, end, true, StageSeparation.Marks(marks), upRows);
 
