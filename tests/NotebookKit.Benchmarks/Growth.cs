@@ -57,23 +57,22 @@ internal static class Growth
         if (file is not null) File.WriteAllText(file, page.ToString());
     }
 
-    /// <summary>Flies a million in three degrees of freedom, whole or in parts, and says what memory that took.</summary>
-    /// <param name="parts">Parts that are flown one after the other, each let go of before the next; 1 or more.</param>
-    public static void Million(int parts)
+    /// <summary>Flies a hundred thousand and a million in three degrees of freedom, none of which is kept, and says what memory that
+    /// took.</summary>
+    public static void Million()
     {
-        var most = 0L;
-        var clock = Stopwatch.StartNew();
-        for (var part = 1; part <= parts; part++)
+        foreach (var flights in (ReadOnlySpan<int>)[100_000, 1_000_000])
         {
-            var flown = Part(1_000_000, parts, part);
-            most = Math.Max(most, GC.GetTotalMemory(forceFullCollection: true));
-            GC.KeepAlive(flown);
+            var clock = Stopwatch.StartNew();
+            var flown = BenchmarkVehicle.Trainer.DisperseMany(BenchmarkVehicle.Site, new Spread(), flights, 1);
+            var (seconds, kept) = (clock.Elapsed.TotalSeconds, GC.GetTotalMemory(forceFullCollection: true));
+            using var process = Process.GetCurrentProcess();
+            var (middle, east) = (flown.Apogee.Quantile(0.5), flown.Landings!.MeanEast.Meters);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{Text(flights)} flights: {seconds:F1} s, {process.TotalProcessorTime.TotalSeconds:F0} s of processors so far, "
+                + $"{kept / 1e6:F1} MB kept, {process.PeakWorkingSet64 / 1e6:F0} MB at most in memory; middle apogee {middle.Value:F3} m "
+                + $"± {middle.Error:F3} m by the bins, mean {flown.Apogee.Mean:F4} m, mean landing {east:F3} m east"));
         }
-
-        using var process = Process.GetCurrentProcess();
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"1 000 000 flights in {parts} parts: {clock.Elapsed.TotalSeconds:F0} s, {most / 1e6:F0} MB kept at most, "
-            + $"{process.PeakWorkingSet64 / 1e6:F0} MB at most in memory"));
     }
 
     private static DispersionResult Part(int flights, int of, int number = 1)

@@ -65,6 +65,8 @@ internal static class LongVerbs
         ["disperse a shard"] = () => Trainer.DisperseShard(Site, new(), 20, 1, 1, 2),
         ["disperse two stages"] = () => Pair.Disperse(Site, new(), 4, 1),
         ["disperse a shard of two stages"] = () => Pair.DisperseShard(Site, new(), 8, 1, 1, 2),
+        ["disperse many"] = () => Trainer.DisperseMany(Site, new(), 10, 1),
+        ["disperse many of two stages"] = () => Pair.DisperseMany(Site, new(), 4, 1),
         ["check a design"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Check(),
         ["compare two designs"] = () => DesignFiles.DesignFixture.Curlew.With("rail friction", "0.2").Compare(
             DesignFiles.DesignFixture.Curlew.With("rail friction", "0.3")),

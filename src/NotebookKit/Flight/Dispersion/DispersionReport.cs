@@ -12,7 +12,7 @@ internal static class DispersionReport
 
     private static readonly int[] EllipsePercents = [50, 90, 99];
 
-    private static readonly Source Rayleigh = new("", "Rayleigh distribution of the distance from the mean of a circular "
+    internal static readonly Source Rayleigh = new("", "Rayleigh distribution of the distance from the mean of a circular "
         + "normal scatter", null);
 
     private static readonly Source ClopperPearson = new("C. J. Clopper, E. S. Pearson",

@@ -26,10 +26,10 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     private int RowLength { get; } = DispersionLayout.For(stages).RowLength;
 
     /// <summary>Everything that is wrong with how much is to be flown.</summary>
-    public static IEnumerable<Finding> Validate(int flights, int? threads)
+    public static IEnumerable<Finding> Validate(int flights, int? threads, int most = 1_000_000)
     {
-        if (new ValidRange<int>(2, 1_000_000).Find(flights, "number of flights",
-            "One flight has no scatter; more than a million flights give no further information.") is { } wrong) yield return wrong;
+        if (new ValidRange<int>(2, most).Find(flights, "number of flights",
+            "One flight has no scatter; more flights give no further information.") is { } wrong) yield return wrong;
         if (threads is < 1) yield return FlightFindings.NumberOfThreadsOutOfRange(threads);
     }
 
@@ -54,6 +54,13 @@ internal abstract class DispersionRun(string vehicle, LaunchSite site, int fligh
     {
         var (first, count) = DispersionShard.Range(flights, part.Number, part.Of);
         return new(Plan, part, Rows(first, count, threads, progress, cancellation));
+    }
+
+    /// <summary>Flies all and keeps none.</summary>
+    public DispersionSummary Summary(int? threads, CancellationToken cancellation)
+    {
+        var (tally, bins) = new FlightStream(Plan, Fly).Run(threads, cancellation);
+        return new(Plan, tally, bins);
     }
 
     /// <summary>Flies one and fills its row.</summary>

@@ -52,13 +52,13 @@ public static class DispersionVerbs
         int? threads = null, CancellationToken cancellation = default) =>
         Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Shard(new(shard, of), progress, threads, cancellation);
 
-    private static VehicleDispersion Dispersion(Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees,
-        int? threads)
+    internal static VehicleDispersion Dispersion(Vehicle vehicle, LaunchSite site, Spread spread, int flights, ulong seed, bool sixDegrees,
+        int? threads, int most = 1_000_000)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(spread);
         InvalidDesignException.ThrowIfAny(vehicle.Name, [.. sixDegrees ? vehicle.ValidateSixDegrees(site) : vehicle.Validate(site),
-            .. spread.Validate(), .. DispersionRun.Validate(flights, threads)]);
+            .. spread.Validate(), .. DispersionRun.Validate(flights, threads, most)]);
         return new(vehicle, site, spread, flights, seed, sixDegrees);
     }
 
@@ -105,13 +105,13 @@ public static class DispersionVerbs
         int? threads = null, CancellationToken cancellation = default) =>
         Dispersion(vehicle, site, spread, flights, seed, sixDegrees, threads).Shard(new(shard, of), progress, threads, cancellation);
 
-    private static TwoStageDispersion Dispersion(TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed,
-        bool sixDegrees, int? threads)
+    internal static TwoStageDispersion Dispersion(TwoStageVehicle vehicle, LaunchSite site, TwoStageSpread spread, int flights, ulong seed,
+        bool sixDegrees, int? threads, int most = 1_000_000)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         ArgumentNullException.ThrowIfNull(spread);
         InvalidDesignException.ThrowIfAny(vehicle.Name, [.. vehicle.Validate(site, sixDegrees), .. spread.Validate(),
-            .. DispersionRun.Validate(flights, threads)]);
+            .. DispersionRun.Validate(flights, threads, most)]);
         return new(vehicle, site, spread, flights, seed, sixDegrees);
     }
 }

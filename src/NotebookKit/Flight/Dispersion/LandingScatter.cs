@@ -1,5 +1,4 @@
 using NotebookKit.Numerics;
-using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
 
@@ -12,68 +11,49 @@ namespace NotebookKit.Flight.Dispersion;
 public sealed record LandingScatter
 {
     private readonly double[] _east, _north;
-    private readonly BivariateSpread _spread;
+    private readonly LandingSpread _spread;
 
     internal LandingScatter(double[] east, double[] north)
     {
         (_east, _north) = (east, north);
-        _spread = BivariateSpread.Of(east, north);
+        _spread = new(BivariateSpread.Of(east, north), east.Length);
     }
 
     /// <summary>Number of landings.</summary>
     public int Count => _east.Length;
 
-    /// <summary>Mean landing, to the east of the pad.</summary>
-    public Length MeanEast => _spread.MeanX.Metres();
+    /// <inheritdoc cref="LandingSpread.MeanEast"/>
+    public Length MeanEast => _spread.MeanEast;
 
-    /// <summary>Mean landing, to the north of the pad.</summary>
-    public Length MeanNorth => _spread.MeanY.Metres();
+    /// <inheritdoc cref="LandingSpread.MeanNorth"/>
+    public Length MeanNorth => _spread.MeanNorth;
 
-    /// <summary>Standard deviation along the longer axis.</summary>
-    public Length Major => _spread.Major.Metres();
+    /// <inheritdoc cref="LandingSpread.Major"/>
+    public Length Major => _spread.Major;
 
-    /// <summary>Standard deviation along the shorter axis.</summary>
-    public Length Minor => _spread.Minor.Metres();
+    /// <inheritdoc cref="LandingSpread.Minor"/>
+    public Length Minor => _spread.Minor;
 
-    /// <summary>Bearing of the longer axis, clockwise from north; 0 to 180°.</summary>
-    public Angle Bearing => ((450 - (_spread.Ellipse(0.5).Angle * 180 / Math.PI)) % 180).Degrees();
+    /// <inheritdoc cref="LandingSpread.Bearing"/>
+    public Angle Bearing => _spread.Bearing;
 
-    /// <summary>Variance to the east, covariance, variance to the north.</summary>
-    public (Area EastEast, Area EastNorth, Area NorthNorth) Covariance =>
-        (_spread.VarianceX.SquareMetres(), _spread.Covariance.SquareMetres(), _spread.VarianceY.SquareMetres());
+    /// <inheritdoc cref="LandingSpread.Covariance"/>
+    public (Area EastEast, Area EastNorth, Area NorthNorth) Covariance => _spread.Covariance;
 
     /// <summary>Semi-axes of the ellipse that holds a share of the landings, were they normal. Source: Rayleigh, r = σ √(−2 ln(1 −
     /// P)).</summary>
     /// <param name="share">Share of the landings; above 0, below 100 %.</param>
-    public (Length Major, Length Minor) Axes(Ratio share)
-    {
-        var ellipse = _spread.Ellipse(Check(share));
-        return (ellipse.SemiMajor.Metres(), ellipse.SemiMinor.Metres());
-    }
+    public (Length Major, Length Minor) Axes(Ratio share) => _spread.Axes(share);
 
     /// <summary>Outline of that ellipse, for drawing. Source: as <see cref="Axes"/>.</summary>
     /// <param name="share">Share of the landings; above 0, below 100 %.</param>
-    public (Series East, Series North) Ellipse(Ratio share)
-    {
-        const int Points = 73;
-        var ellipse = _spread.Ellipse(Check(share));
-        var (sin, cos) = Math.SinCos(ellipse.Angle);
-        var (east, north) = (new double[Points], new double[Points]);
-        for (var i = 0; i < Points; i++)
-        {
-            var (s, c) = Math.SinCos(2 * Math.PI * i / (Points - 1));
-            var (along, across) = (ellipse.SemiMajor * c, ellipse.SemiMinor * s);
-            (east[i], north[i]) = (ellipse.CentreX + (along * cos) - (across * sin), ellipse.CentreY + (along * sin) + (across * cos));
-        }
-
-        return (new("East of pad", "m", east), new("North of pad", "m", north));
-    }
+    public (Series East, Series North) Ellipse(Ratio share) => _spread.Ellipse(share);
 
     /// <summary>How many of the landings lie within that ellipse: the check on calling them normal.</summary>
     /// <param name="share">Share of the landings; above 0, below 100 %.</param>
     public int Inside(Ratio share)
     {
-        var (ellipse, inside) = (_spread.Ellipse(Check(share)), 0);
+        var (ellipse, inside) = (_spread.Of(share), 0);
         for (var i = 0; i < _east.Length; i++)
         {
             if (ellipse.Contains(_east[i], _north[i])) inside++;
@@ -85,7 +65,7 @@ public sealed record LandingScatter
     /// <summary>Radius about the mean that holds a share of the landings, were they normal. Source: integral of the bivariate normal
     /// density.</summary>
     /// <param name="share">Share of the landings; above 0, below 100 %.</param>
-    public Length Circle(Ratio share) => _spread.CircleRadius(Check(share)).Metres();
+    public Length Circle(Ratio share) => _spread.Circle(share);
 
     /// <inheritdoc/>
     public bool Equals(LandingScatter? other) => other is not null && _east.AsSpan().SequenceEqual(other._east)
@@ -93,7 +73,4 @@ public sealed record LandingScatter
 
     /// <inheritdoc/>
     public override int GetHashCode() => _spread.GetHashCode();
-
-    private static double Check(Ratio share) => new ValidRange<double>(0.0001, 0.9999).Check(share.DecimalFractions,
-        "share of the landings", "No ellipse holds all of them.");
 }
