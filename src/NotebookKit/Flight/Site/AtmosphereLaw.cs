@@ -59,7 +59,8 @@ internal readonly struct AtmosphereLaw
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Pressure(double altitudeM, out double temperatureK)
     {
-        var h = altitudeM / (1 + altitudeM * _inverseRadius);
+        // A law that counts geopotential altitudes has nothing to turn, and waits for no division.
+        var h = _inverseRadius == 0 ? altitudeM : altitudeM / (1 + altitudeM * _inverseRadius);
         if (h > TropopauseM) return AboveTropopause(h, out temperatureK);
         temperatureK = _datumTemperatureK - Lapse * (h - _datumM);
         var x = (h - _datumM) * _lapseShare;

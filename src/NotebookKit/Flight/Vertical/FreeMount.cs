@@ -23,6 +23,8 @@ internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, d
         return pressure;
     }
 
+    public double Ambient(double heightM) => air.Pressure(elevationM + heightM, out _);
+
     public double SpeedOfSoundAt(double heightM)
     {
         air.Pressure(elevationM + heightM, out var temperature);

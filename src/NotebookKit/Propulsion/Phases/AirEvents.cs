@@ -9,6 +9,8 @@ internal struct AirEvents<TAir>(TAir phase, double endPressureRatio) : IOdeEvent
 {
     public const int Spent = 0, Unchoked = 1, Top = 2, Fastest = 3;
 
+    private double _heightM = double.NaN, _ambientPa;
+
     public double UnchokedTime { get; private set; } = double.NaN;
 
     public double FastestTime { get; private set; } = double.NaN;
@@ -21,13 +23,20 @@ internal struct AirEvents<TAir>(TAir phase, double endPressureRatio) : IOdeEvent
 
     public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is Spent or Top);
 
-    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {
-        Spent => phase.Pressure(y) - endPressureRatio * phase.Ambient(y),
-        Unchoked => phase.ChokedBy(y),
+        Spent => phase.Pressure(y) - endPressureRatio * Ambient(y),
+        Unchoked => phase.ChokedBy(y, Ambient(y)),
         Top => y[1] + 1e-12,
         _ => dydt[1],
     };
+
+    // Both ends of the flow are asked for at every state, and both want the air outside.
+    private double Ambient(ReadOnlySpan<double> y)
+    {
+        if (y[0] != _heightM) (_heightM, _ambientPa) = (y[0], phase.Ambient(y));
+        return _ambientPa;
+    }
 
     public void Located(int index, double t, ReadOnlySpan<double> y)
     {

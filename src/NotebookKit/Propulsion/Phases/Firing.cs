@@ -228,7 +228,7 @@ internal static class Firing
         for (var i = 3; i < phase.Core; i++) absolute[i] = 100 * relative;
         if (events.Value(AirEvents<TAir>.Spent, 0, y, y) <= 0) return;
 
-        var choked = phase.ChokedBy(y) > 0;
+        var choked = phase.ChokedBy(y, phase.Ambient(y)) > 0;
         var result = OdeDriver.Integrate(ref phase, ref events, ref observer, end.EndTime, end.EndTime + LongestS, y, settings, absolute);
         end.Account(result, "gas phase");
         end.HadAir = true;

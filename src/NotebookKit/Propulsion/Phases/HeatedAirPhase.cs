@@ -34,9 +34,10 @@ internal readonly struct HeatedAirPhase<TMount>(
 
     public double Temperature(ReadOnlySpan<double> y) => y[3];
 
-    public double Ambient(ReadOnlySpan<double> y) => mount.Surroundings(y[0], y[1], true, out _);
+    public double Ambient(ReadOnlySpan<double> y) => mount.Ambient(y[0]);
 
-    public double ChokedBy(ReadOnlySpan<double> y) => RealThroat.Sonic(gas, gas.Point(y[3], y[2] / chamberM3)).Pressure - Ambient(y);
+    public double ChokedBy(ReadOnlySpan<double> y, double ambientPa) =>
+        RealThroat.Sonic(gas, gas.Point(y[3], y[2] / chamberM3)).Pressure - ambientPa;
 
     public double MassFlow(ReadOnlySpan<double> y, out double thrustN) =>
         Jet(gas.Point(y[3], y[2] / chamberM3), Ambient(y), out thrustN, out _);

@@ -11,6 +11,8 @@ internal readonly struct HeldMount(double ambientPa) : IMount
 
     public double Gravity => StandardConstants.Gravity;
 
+    public double Ambient(double heightM) => ambientPa;
+
     public double Surroundings(double heightM, double speed, bool jetOn, out double dragN)
     {
         dragN = 0;

@@ -30,7 +30,7 @@ internal interface IAirPhase<TSelf> : IOdeSystem
     double Ambient(ReadOnlySpan<double> y);
 
     /// <summary>Positive while the throat is sonic, negative after [Pa].</summary>
-    double ChokedBy(ReadOnlySpan<double> y);
+    double ChokedBy(ReadOnlySpan<double> y, double ambientPa);
 
     /// <summary>Mass flow [kg/s] and thrust [N].</summary>
     double MassFlow(ReadOnlySpan<double> y, out double thrustN);

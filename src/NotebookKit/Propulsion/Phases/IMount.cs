@@ -12,6 +12,9 @@ internal interface IMount
     /// <summary>Gravity [m/s²].</summary>
     double Gravity { get; }
 
+    /// <summary>Air pressure around [Pa].</summary>
+    double Ambient(double heightM);
+
     /// <summary>Air pressure around [Pa], and drag against upward motion [N].</summary>
     double Surroundings(double heightM, double speed, bool jetOn, out double dragN);
 }

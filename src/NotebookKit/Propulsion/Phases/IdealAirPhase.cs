@@ -30,9 +30,9 @@ internal readonly struct IdealAirPhase<TMount>(AirJet jet, TMount mount, double 
 
     public double Temperature(ReadOnlySpan<double> y) => y[3];
 
-    public double Ambient(ReadOnlySpan<double> y) => mount.Surroundings(y[0], y[1], true, out _);
+    public double Ambient(ReadOnlySpan<double> y) => mount.Ambient(y[0]);
 
-    public double ChokedBy(ReadOnlySpan<double> y) => jet.CriticalRatio * Pressure(y) - Ambient(y);
+    public double ChokedBy(ReadOnlySpan<double> y, double ambientPa) => jet.CriticalRatio * Pressure(y) - ambientPa;
 
     public double MassFlow(ReadOnlySpan<double> y, out double thrustN) => jet.MassFlow(Pressure(y), y[3], Ambient(y), out thrustN);
 

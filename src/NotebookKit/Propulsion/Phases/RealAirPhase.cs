@@ -22,12 +22,12 @@ internal readonly struct RealAirPhase<TMount>(
 
     public double Temperature(ReadOnlySpan<double> y) => jet.Table.Temperature(Position(y));
 
-    public double Ambient(ReadOnlySpan<double> y) => mount.Surroundings(y[0], y[1], true, out _);
+    public double Ambient(ReadOnlySpan<double> y) => mount.Ambient(y[0]);
 
-    public double ChokedBy(ReadOnlySpan<double> y)
+    public double ChokedBy(ReadOnlySpan<double> y, double ambientPa)
     {
         var x = Position(y);
-        return jet.CriticalRatio(x) * jet.Table.Pressure(x) - Ambient(y);
+        return jet.CriticalRatio(x) * jet.Table.Pressure(x) - ambientPa;
     }
 
     public double MassFlow(ReadOnlySpan<double> y, out double thrustN)

@@ -22,7 +22,7 @@ internal readonly struct TubePhase<TMount>(
 
     public double Temperature(double height) => expansion.Temperature(Volume(height));
 
-    public double Thrust(ReadOnlySpan<double> y) => (Pressure(y[0]) - mount.Surroundings(y[0], y[1], false, out _)) * areaM2;
+    public double Thrust(ReadOnlySpan<double> y) => (Pressure(y[0]) - mount.Ambient(y[0])) * areaM2;
 
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {

@@ -20,14 +20,14 @@ internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressure
 
     public double FastestHeight { get; private set; }
 
-    public readonly int Count => phase.Mount.IsHeld ? 2 : 4;
+    public readonly int Count => phase.IsHeld ? 2 : 4;
 
     public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
 
     public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {
         WaterOut => lastM3 - y[2],
-        Spent => phase.Expansion.Pressure(y[2]) - endPressureRatio * phase.Mount.Surroundings(y[0], y[1], true, out _),
+        Spent => phase.GasPa(y[2]) - endPressureRatio * phase.AmbientPa(y[0]),
         Top => y[1] + Rest,
         _ => dydt[1],
     };

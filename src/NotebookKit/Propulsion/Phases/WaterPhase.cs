@@ -30,6 +30,14 @@ internal readonly struct WaterPhase<TMount>(
 
     public TMount Mount => mount;
 
+    public bool IsHeld => mount.IsHeld;
+
+    /// <summary>Pressure of the gas at a volume [Pa].</summary>
+    public double GasPa(double volumeM3) => expansion.Pressure(volumeM3);
+
+    /// <summary>Pressure outside at a height [Pa].</summary>
+    public double AmbientPa(double heightM) => mount.Ambient(heightM);
+
     public double WaterKg(double gasVolumeM3) => jet.Density * Math.Max(0, chamberM3 - gasVolumeM3);
 
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
