@@ -26,11 +26,13 @@ public sealed record DispersionResult : Result
         if (flown.Length < 2) return;
 
         var apogee = Array.ConvertAll(flown, i => Apogee[i]);
-        var scatter = StageScatter.Of(East, North, Inputs, Plan.Field);
+        // Who rises also lands, nearly always: sorting the inputs once serves both.
+        var ranks = RankCorrelation.Ranks(Inputs, flown);
+        var scatter = StageScatter.Of(East, North, Inputs, Plan.Field, flown, ranks);
         (Landings, OffField, OnLanding) = (scatter.Landings, scatter.OffField, scatter.OnLanding);
         AboveCeiling = Plan.Ceiling is { } ceiling ? Likelihood.Of(apogee.Count(h => h > ceiling.Meters), flown.Length) : null;
         (LowApogee, MiddleApogee, HighApogee) = (Quantile(apogee, 0.05), Quantile(apogee, 0.5), Quantile(apogee, 0.95));
-        OnApogee = RankCorrelation.Correlate(Inputs, flown, apogee);
+        OnApogee = RankCorrelation.Correlate(Inputs, ranks, apogee);
     }
 
     /// <summary>What was flown.</summary>

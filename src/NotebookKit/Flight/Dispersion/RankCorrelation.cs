@@ -46,10 +46,18 @@ internal static class RankCorrelation
     /// <param name="inputs">Inputs, a row for every flight.</param>
     /// <param name="flown">Rows that have an output.</param>
     /// <param name="output">The output of those rows.</param>
-    public static IReadOnlyList<Sensitivity> Correlate(IReadOnlyList<Series> inputs, int[] flown, double[] output)
+    public static IReadOnlyList<Sensitivity> Correlate(IReadOnlyList<Series> inputs, int[] flown, double[] output) =>
+        Correlate(inputs, Ranks(inputs, flown), output);
+
+    /// <summary>Ranks of the inputs over some of the rows, for several outputs of the same rows.</summary>
+    public static double[][] Ranks(IReadOnlyList<Series> inputs, int[] flown) =>
+        [.. inputs.Select(s => Ranks(Array.ConvertAll(flown, i => s[i])))];
+
+    /// <summary>The same with the ranks of the inputs at hand.</summary>
+    public static IReadOnlyList<Sensitivity> Correlate(IReadOnlyList<Series> inputs, double[][] inputRanks, double[] output)
     {
         var ranks = Ranks(output);
-        var found = inputs.Select(s => (s.Name, Correlation: Of(Ranks(Array.ConvertAll(flown, i => s[i])), ranks))).ToArray();
+        var found = inputs.Select((s, i) => (s.Name, Correlation: Of(inputRanks[i], ranks))).ToArray();
         var sum = found.Sum(f => f.Correlation * f.Correlation);
         return sum == 0 ? [] : [.. found.Where(f => f.Correlation != 0)
             .Select(f => new Sensitivity(f.Name, f.Correlation, Ratio.FromPercent(100 * f.Correlation * f.Correlation / sum)))

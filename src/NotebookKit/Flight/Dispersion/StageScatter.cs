@@ -13,7 +13,8 @@ namespace NotebookKit.Flight.Dispersion;
 public sealed record StageScatter(
     Series East, Series North, LandingScatter? Landings, Likelihood? OffField, IReadOnlyList<Sensitivity> OnLanding)
 {
-    internal static StageScatter Of(Series east, Series north, IReadOnlyList<Series> inputs, FlyingField? field)
+    internal static StageScatter Of(Series east, Series north, IReadOnlyList<Series> inputs, FlyingField? field,
+        int[]? ranked = null, double[][]? ranks = null)
     {
         var landed = Enumerable.Range(0, east.Count).Where(i => double.IsFinite(east[i])).ToArray();
         if (landed.Length < 2) return new(east, north, null, null, []);
@@ -21,7 +22,8 @@ public sealed record StageScatter(
         var off = field is null ? null : Likelihood.Of(Enumerable.Range(0, landed.Length).Count(i => !field.Contains(x[i], y[i])),
             landed.Length);
         double[] away = [.. Enumerable.Range(0, landed.Length).Select(i => Math.Sqrt((x[i] * x[i]) + (y[i] * y[i])))];
-        return new(east, north, new(x, y), off, RankCorrelation.Correlate(inputs, landed, away));
+        return new(east, north, new(x, y), off, ranks is not null && ranked.AsSpan().SequenceEqual(landed)
+            ? RankCorrelation.Correlate(inputs, ranks, away) : RankCorrelation.Correlate(inputs, landed, away));
     }
 }
 

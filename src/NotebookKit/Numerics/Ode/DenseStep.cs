@@ -41,6 +41,23 @@ public readonly ref struct DenseStep
         }
     }
 
+    /// <summary>State and derivative at once, the same bits as one by one.</summary>
+    internal void StateAndDerivative(double t, Span<double> y, Span<double> dydt)
+    {
+        var n = Dimension;
+        var x = (t - Start) / _length;
+        var r = 1 - x;
+        for (var i = 0; i < n; i++)
+        {
+            var last = _coefficients[4 * n + i];
+            var inner = _coefficients[3 * n + i] + r * last;
+            var middle = _coefficients[2 * n + i] + x * inner;
+            var outer = _coefficients[n + i] + r * middle;
+            y[i] = _coefficients[i] + x * outer;
+            dydt[i] = (outer + x * (r * (inner - x * last) - middle)) / _length;
+        }
+    }
+
     /// <summary>The derivative of the interpolant at a point of the step.</summary>
     /// <param name="t">Independent variable [unit of t]; <see cref="Start"/> to <see cref="End"/>.</param>
     /// <param name="dydt">Receives the derivative [unit of each unknown per unit of t].</param>

@@ -35,8 +35,7 @@ internal static class EventLocator
 
         public double Value(double x)
         {
-            _step.State(x, _state);
-            _step.Derivative(x, _slope);
+            _step.StateAndDerivative(x, _state, _slope);
             return _events.Value(_index, x, _state, _slope);
         }
     }

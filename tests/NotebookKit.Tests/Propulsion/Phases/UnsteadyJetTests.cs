@@ -90,6 +90,8 @@ public class UnsteadyJetTests
 
         public double Gravity => gravity;
 
+        public double Ambient(double heightM) => Air;
+
         public double Surroundings(double heightM, double speed, bool jetOn, out double dragN)
         {
             dragN = 0;

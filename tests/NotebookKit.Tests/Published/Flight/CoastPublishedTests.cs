@@ -78,6 +78,8 @@ public class CoastPublishedTests
 
         public double Gravity => 9.80665;
 
+        public double Ambient(double heightM) => 101_325;
+
         public double Surroundings(double heightM, double speed, bool jetOn, out double dragN)
         {
             dragN = k * speed * Math.Abs(speed);
