@@ -173,7 +173,7 @@ public sealed record WindProfile
         var speed = heightM <= 0 && _law != WindLaw.Uniform ? 0 : _law switch
         {
             WindLaw.Uniform => _scaleMps,
-            WindLaw.Power => _scaleMps * Math.Pow(heightM / _referenceM, _shape),
+            WindLaw.Power => _scaleMps * Math.Exp(_shape * Math.Log(heightM / _referenceM)),
             _ => _scaleMps * Math.Max(0, Math.Log(heightM / _shape)) / Math.Log(_referenceM / _shape),
         };
         (eastMps, northMps) = (speed * _eastward, speed * _northward);
