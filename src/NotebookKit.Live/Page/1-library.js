@@ -18,6 +18,7 @@ function startLibrary() {
       else if (data.failed) failed(new Error("The library could not be started: " + data.failed + "."));
       else {
         const done = library.waiting.get(data.n);
+        if (!done) return;
         library.waiting.delete(data.n);
         if (library.waiting.size === 0) busy(false);
         done(JSON.parse(data.text));
@@ -35,6 +36,11 @@ function ask(verb, ...args) {
     busy(true);
     library.worker.postMessage({ n, verb, args });
   });
+}
+
+// What nobody waits for.
+function warm(id) {
+  library.worker.postMessage({ n: 0, verb: "Warm", args: [id] });
 }
 
 // ---- Elements: text is always text, never markup. Pictures come from the library, which escapes what stands in them. ----

@@ -31,6 +31,7 @@ async function openText(text, name, changes) {
     }
   }
   await showState(null);
+  warm(desk.states[desk.at].id);
   if (refused.length) problem({ error: "Of what this browser kept, this could not be taken over: " + refused.join(" "), all: [] });
   return true;
 }
