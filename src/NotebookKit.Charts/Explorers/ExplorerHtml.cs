@@ -44,6 +44,8 @@ internal static class ExplorerHtml
         return chart.ToStillHtml();
     }
 
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     private static string Data(Explorer explorer, ExplorerGrid grid)
     {
         var buffer = new ArrayBufferWriter<byte>(65_536);
@@ -71,7 +73,9 @@ internal static class ExplorerHtml
             {
                 writer.WriteStartObject("base");
                 writer.WriteString("model", known.Model);
-                writer.WriteString("design", known.DesignText);
+                // A quote as six characters would make the text half as long again; only the sign that may end the element is spelt out.
+                writer.WritePropertyName("design");
+                writer.WriteRawValue(JsonSerializer.Serialize(known.DesignText, Plain).Replace("<", "\\u003C", StringComparison.Ordinal));
                 writer.WriteEndObject();
             }
 

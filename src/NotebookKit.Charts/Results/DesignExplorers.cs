@@ -1,3 +1,6 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using NotebookKit.Charts.Explorers;
 using NotebookKit.Charts.Results.Settings;
 using NotebookKit.DesignFiles;
@@ -9,6 +12,8 @@ namespace NotebookKit.Charts.Results;
 /// by interpolation, as every explorer.</summary>
 public static class DesignExplorers
 {
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     /// <summary>Pressure, water and wind to drag, as <see cref="VehicleExplorers.Explore"/>.</summary>
     /// <param name="design">The design; it gives a site.</param>
     /// <exception cref="InvalidDesignException">The design has two stages, gives no site, or can't be computed.</exception>
@@ -69,7 +74,8 @@ public static class DesignExplorers
     // Tests of a vessel that was changed for the run would speak for the changed one where the text alone is read.
     private static bool IsWholeInText(Design design, out string text)
     {
-        text = design.ToText();
+        // Remarks and line ends are for people.
+        text = JsonNode.Parse(design.ToText(), documentOptions: new() { CommentHandling = JsonCommentHandling.Skip })!.ToJsonString(Plain);
         try
         {
             return Design.Parse(text, design.Name).Rating.WorkingPressure == design.Rating.WorkingPressure;

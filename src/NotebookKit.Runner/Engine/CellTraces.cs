@@ -51,7 +51,8 @@ internal static class CellTraces
     private static readonly HashSet<string> Members = new(StringComparer.Ordinal)
     {
         "System.Console.Write", "System.Console.WriteLine", "System.Globalization.CultureInfo.get_InvariantCulture",
-        "System.IO.File.ReadAllText", "System.IO.File.ReadAllLines", "System.IO.File.Exists", "System.IO.File.Delete", "System.Type.GetTypeFromHandle",
+        "System.IO.File.ReadAllText", "System.IO.File.ReadAllLines", "System.IO.File.Exists",
+        "System.IO.File.Delete", "System.Type.GetTypeFromHandle",
         "System.Type.op_Equality", "System.Type.op_Inequality", "System.Environment.get_ProcessId",
         "System.Runtime.CompilerServices.RuntimeHelpers.EnsureSufficientExecutionStack",
         "System.Runtime.CompilerServices.RuntimeHelpers.InitializeArray",
