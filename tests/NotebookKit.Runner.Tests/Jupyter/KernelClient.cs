@@ -32,12 +32,19 @@ internal class KernelClient : IDisposable
     public ConnectionFile Connection { get; }
 
     /// <summary>A connection to this machine alone, on ports that are free.</summary>
-    public static ConnectionFile NewConnection() => new()
+    public static ConnectionFile NewConnection()
     {
-        Ip = "127.0.0.1", ShellPort = FreePort(), ControlPort = FreePort(), IopubPort = FreePort(), StdinPort = FreePort(),
-            HeartbeatPort = FreePort(),
-        Key = Guid.NewGuid().ToString(),
-    };
+        // All held at once, so that no two are the same.
+        var held = Enumerable.Range(0, 5).Select(_ => new TcpListener(IPAddress.Loopback, 0)).ToList();
+        foreach (var listener in held) listener.Start();
+        int[] ports = [.. held.Select(l => ((IPEndPoint)l.LocalEndpoint).Port)];
+        foreach (var listener in held) listener.Dispose();
+        return new()
+        {
+            Ip = "127.0.0.1", ShellPort = ports[0], ControlPort = ports[1], IopubPort = ports[2], StdinPort = ports[3],
+            HeartbeatPort = ports[4], Key = Guid.NewGuid().ToString(),
+        };
+    }
 
     public static JsonObject Execute(string code) => new() { ["code"] = code, ["silent"] = false, ["store_history"] = true,
         ["stop_on_error"] = true };
@@ -128,12 +135,5 @@ internal class KernelClient : IDisposable
         return socket.TryReceiveMultipartBytes(Patience, ref frames)
             ? wire.Read(frames) ?? throw new InvalidDataException("The kernel sent something that is no signed message.")
             : throw new TimeoutException("The kernel said nothing.");
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }

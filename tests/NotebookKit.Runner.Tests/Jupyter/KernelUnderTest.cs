@@ -19,9 +19,24 @@ internal sealed class KernelUnderTest : KernelClient, IAsyncDisposable
 
     public static KernelUnderTest Start()
     {
-        var kernel = new KernelUnderTest(NewConnection());
+        var kernel = Listening();
         kernel.WaitUntilHeard();
         return kernel;
+    }
+
+    // A port that was free may be another program's a moment later.
+    private static KernelUnderTest Listening()
+    {
+        for (var tries = 1; ; tries++)
+        {
+            try
+            {
+                return new KernelUnderTest(NewConnection());
+            }
+            catch (ConnectionException) when (tries < 5)
+            {
+            }
+        }
     }
 
     public async ValueTask DisposeAsync()
