@@ -6,8 +6,8 @@ using NotebookKit.Runner.Givens;
 namespace NotebookKit.Runner.Workers;
 
 /// <summary>
-/// Workers of one run. One whose notebook passed, and left nothing behind, takes the next notebook in a fresh session, its compiler warm;
-/// any other ends with its notebook.
+/// Workers of one run. One whose cells ran, or were refused by the library, and left nothing behind takes the next notebook in a fresh
+/// session, its compiler warm; any other ends with its notebook.
 /// </summary>
 internal sealed class WorkerPool
 {

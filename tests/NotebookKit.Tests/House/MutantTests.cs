@@ -18,7 +18,8 @@ public class MutantTests
             }
 
             seen++;
-            var original = line.Split(" ==> ")[0].Trim().Replace("«", "", StringComparison.Ordinal).Replace("»", "", StringComparison.Ordinal);
+            var original = line.Split(" ==> ")[0].Trim().Replace("«", "", StringComparison.Ordinal)
+                .Replace("»", "", StringComparison.Ordinal);
             if (text.Split(original).Length != 2) broken.Add(line);
         }
 

@@ -126,7 +126,7 @@ internal static class RatingKeys
         {
             var (other, mark) = Laid(differs(v), v);
             var isOwn = differs(v) is null;
-            (string Name, PressureVessel Vessel)? tested = null;
+            KnownVessel? tested = null;
             return (vessel, isAsRead) => make(isOwn && isAsRead ? vessel : Tested(NameOf(vessel, id(v))), id(v), pressure(v), v) with
             {
                 MadeAs = madeAs(v), Mark = mark, GaugeError = gauge(v), Batch = batch(v), Leak = leak(v), DropsSeen = drops(v),
@@ -137,7 +137,7 @@ internal static class RatingKeys
             // The vessel tested stays the same one while the design's own is changed.
             PressureVessel Tested(string name)
             {
-                if (tested is not { } known || known.Name != name) tested = known = (name, other(name));
+                if (tested is not { } known || known.Asked != name) tested = known = new(name, other(name));
                 return known.Vessel;
             }
         };
@@ -170,6 +170,8 @@ internal static class RatingKeys
     }
 
     private static string NameOf(PressureVessel vessel, string id) => $"{vessel.Name}, {id}";
+
+    private sealed record KnownVessel(string Asked, PressureVessel Vessel);
 
     private sealed record VesselTested(Func<string, PressureVessel> Vessel, string Mark);
 

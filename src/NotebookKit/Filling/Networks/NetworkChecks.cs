@@ -40,7 +40,8 @@ internal static class NetworkChecks
         }
 
         if (findings.Any(f => f.Severity == FindingSeverity.Error)) return findings;
-        findings.AddRange(pad.Links.SelectMany(l => Link(pad, l)));
+        var wet = Wet(pad);
+        findings.AddRange(pad.Links.SelectMany(l => Link(pad, l, wet)));
         if (Loop(pad) is { } loop) findings.Add(FillingFindings.LoopWithoutValve(loop.Name));
         foreach (var vessel in pad.Nodes.OfType<VesselNode>())
         {
@@ -57,7 +58,27 @@ internal static class NetworkChecks
         return findings;
     }
 
-    private static IEnumerable<Finding> Link(PadNetwork pad, PadLink link)
+    // Places that hold water, or that water can come to: out of a port under it, out of a line, through junctions.
+    private static HashSet<string> Wet(PadNetwork pad)
+    {
+        HashSet<string> wet = [.. pad.Nodes.OfType<VesselNode>().Where(v => v.WaterFraction.Value > 0).Select(v => v.Name)];
+        for (var count = -1; count < wet.Count;)
+        {
+            count = wet.Count;
+            foreach (var link in pad.Links)
+            {
+                if (link.WaterInLine is not null || Gives(link.From, link.FromPort)) wet.Add(link.To);
+                if (!link.IsOneWay && Gives(link.To, link.ToPort)) wet.Add(link.From);
+            }
+        }
+
+        return wet;
+
+        bool Gives(string name, PortPosition port) => wet.Contains(name)
+            && (port == PortPosition.UnderWater || pad.Nodes.First(n => n.Name == name) is JunctionNode);
+    }
+
+    private static IEnumerable<Finding> Link(PadNetwork pad, PadLink link, HashSet<string> wet)
     {
         PadNode from = pad.Nodes.First(n => n.Name == link.From), to = pad.Nodes.First(n => n.Name == link.To);
         foreach (var valve in link.Parts.OfType<ValvePart>())
@@ -73,13 +94,14 @@ internal static class NetworkChecks
         var ends = new[] { (Node: from, Port: link.FromPort), (Node: to, Port: link.ToPort) };
         foreach (var (node, port) in ends)
         {
-            if (port == PortPosition.NotGiven && node is VesselNode { WaterFraction.Value: > 0 })
+            if (port == PortPosition.NotGiven && node is VesselNode && wet.Contains(node.Name))
                 yield return FillingFindings.PositionOfPortNotGiven(link.Name, node.Name);
         }
 
         if (to is not (OutsideNode or VesselNode)
             && (link.WaterInLine is not null || (link.FromPort == PortPosition.UnderWater && from is VesselNode)))
-            yield return FillingFindings.WaterRunsIntoLine(link.Name, to.Name, to is JunctionNode);
+            yield return to is JunctionNode ? FillingFindings.WaterPassesJunction(link.Name, to.Name)
+                : FillingFindings.WaterRunsIntoLine(link.Name, to.Name);
         if (link.ToPort == PortPosition.UnderWater && to is VesselNode && !link.IsOneWay)
             yield return FillingFindings.WaterRunsBackIntoLine(link.Name, to.Name);
         if (from is OutsideNode) yield return FillingFindings.LinkBeginsOutside(link.Name);

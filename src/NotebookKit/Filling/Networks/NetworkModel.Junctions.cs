@@ -71,7 +71,8 @@ internal sealed partial class NetworkModel
             (_lowestPa, _highestPa) = (Math.Min(_lowestPa, there), Math.Max(_highestPa, there));
         }
 
-        for (var sweep = 0; sweep < 200; sweep++)
+        // Junctions that nothing leads to keep what they have.
+        for (var sweep = 0; sweep < 200 && _highestPa > 0; sweep++)
         {
             var moved = 0.0;
             foreach (var j in _roots) moved = Math.Max(moved, Settle(j));

@@ -11,6 +11,9 @@ namespace NotebookKit.Filling.Networks;
 /// <remarks>Source: as <see cref="PadNetwork"/>.</remarks>
 public sealed record PadNetworkResult : Result
 {
+    /// <summary>Less water than this wets nothing [m³].</summary>
+    private const double Drop = 1e-9;
+
     private readonly NetworkModel _model;
     private readonly NetworkTrace _trace;
 
@@ -131,8 +134,8 @@ public sealed record PadNetworkResult : Result
 
     /// <summary>
     /// The most that vapour of its water can add to the pressure of a vessel: that of saturated vapour at the warmest temperature of the
-    /// water, or of the wall where the water counts as wall. No pressure here has it in. None where the vessel never holds water. Source:
-    /// W. Wagner, A. Pruss 1993.
+    /// water, or of the wall where the water counts as wall. No pressure here has it in. None where the vessel never holds water. It is
+    /// that of water by itself; compressed gas raises it, by about a fifth at 60 bar (unverified). Source: W. Wagner, A. Pruss 1993.
     /// </summary>
     /// <param name="node">Its name.</param>
     /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
@@ -226,19 +229,19 @@ public sealed record PadNetworkResult : Result
             "Vapour of the water is in no pressure; the most that it can add is said. The heat that it takes is left out.",
             "Water that runs back fills the hose, and then goes on to what lies ahead of it.",
             "A junction passes on the water it gets by every line that leads on, mixed with the gas it gets; without slip between the two, "
-                + "which passes about the least, 23 % less to 2 % more.",
+                + "which passes about the least, 23 % less to 2 % more up to 60 bar. A vent is long by it; a vessel that is filled "
+                + "through water in a junction comes up sooner than shown.",
         ],
         "To 300 bar gauge.",
         [
             FillingSources.Charging, FillingSources.Iso6358, FillingSources.Naca1135, FillingSources.Torricelli,
             .. Pad.Links.SelectMany(l => l.Parts).Select(p => p.Narrowest).OfType<IRestrictor>().Any(WaterPassage.IsUnsourced)
-                && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero) ? [WaterPassage.Unsourced] : Array.Empty<Source>(),
+                && HasWater ? [WaterPassage.Unsourced] : Array.Empty<Source>(),
             .. Pad.Nodes.OfType<VesselNode>().Where(v => v.Heat == FillHeat.Wall).SelectMany(v => v.WallOrPlain.Sources).Distinct(),
             .. _model.Stores.Any(s => s.FollowsWater) ? [WaterBath.Source] : Array.Empty<Source>(),
             .. Enumerable.Range(0, _model.Stores.Count).Any(s => WarmestWater(s) is not null)
                 ? [Materials.Fluids.Water.VapourSource] : Array.Empty<Source>(),
-            .. Pad.Nodes.OfType<JunctionNode>().Any() && Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero)
-                ? [FillingSources.NoSlip] : Array.Empty<Source>(),
+            .. Pad.Nodes.OfType<JunctionNode>().Any() && HasWater ? [FillingSources.NoSlip] : Array.Empty<Source>(),
         ]);
 
     /// <inheritdoc/>
@@ -248,15 +251,16 @@ public sealed record PadNetworkResult : Result
             End(n.Name).ToString(),
             n is VesselNode ? $"settles at {Settled(n.Name)}, gas at {Digits.Round(Temperature(n.Name).Values[^1])} °C" : "")),
         .. Pad.Nodes.OfType<VesselNode>().Where(v => MostVapour(v.Name) is not null).Select(v => new ResultLine(
-            $"Vapour in {v.Name}", $"{Digits.Round(MostVapour(v.Name)!.Value.Pascals / 100)} mbar at the most",
-            $"saturated at {Digits.Round(WarmestWater(Store(v.Name))!.Value - 273.15)} °C, on top of the pressures here")),
+            $"Vapour in {v.Name}", $"{Digits.Round(MostVapour(v.Name)!.Value.Pascals / 100)} mbar, by the water alone",
+            $"saturated at {Digits.Round(WarmestWater(Store(v.Name))!.Value - 273.15)} °C, on top of the pressures here; gas at 60 bar "
+                + "raises it by about a fifth")),
         .. _trace.ShutAt.Select(s => new ResultLine($"{s.Key} shut at", $"{Digits.Round(s.Value)} s")),
         .. Weakest is { } weak ? [new ResultLine("Weakest part", $"{weak.Name}, to {weak.RatedTo}",
             $"{weak.MayStand} may stand in it; {weak.ProofText}")] : Array.Empty<ResultLine>(),
         new("Within all ratings", Verdict switch
         {
             NetworkVerdict.WithinRatings => "yes", NetworkVerdict.PassesRating => "no", _ => "not shown",
-        }, NotGiven.Count > 0 ? $"not given: {string.Join(", ", NotGiven)}" : ""),
+        }, NotGiven.Count > 0 ? $"not given: {string.Join(", ", NotGiven)}" : LeftOut),
     ];
 
     /// <inheritdoc/>
@@ -268,6 +272,12 @@ public sealed record PadNetworkResult : Result
         new("Every store", @"\frac{dU}{dt} = \sum \dot m\,h + Q - p\,\frac{dV}{dt}", $"{Evaluations} evaluations in steps of time",
             $"mass closes to {Digits.Round(MassError, 2)}, energy to {Digits.Round(EnergyError, 2)}", FillingSources.Charging),
     ]);
+
+    private bool HasWater => Pad.Links.Any(l => l.WaterInLine is not null)
+        || Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero);
+
+    private string LeftOut => Pad.Nodes.OfType<VesselNode>().Any(v => MostVapour(v.Name) is not null)
+        ? "vapour of the water is left out" : "";
 
     private ReadOnlySpan<double> Last => _trace.State(_trace.Count - 1);
 
@@ -300,7 +310,7 @@ public sealed record PadNetworkResult : Result
         for (var i = 0; i < _trace.Count; i++)
         {
             var own = _trace.State(i).Slice(NetworkModel.PerStore * store, NetworkModel.PerStore);
-            if (own[NetworkModel.Water] > NetworkModel.Wetted)
+            if (own[NetworkModel.Water] > Drop)
                 warmest = Math.Max(warmest ?? 0, _model.Stores[store].SurfaceKelvins(own));
         }
 
@@ -326,6 +336,10 @@ public sealed record PadNetworkResult : Result
         return (now, should, total);
     }
 
+    // From a junction water goes on by every line.
+    private string? Onwards(int line) => Pad.Nodes[_model.Lines[line].From] is JunctionNode junction ? $"through {junction.Name}"
+        : _model.Lines[line].Goal is >= 0 and var goal ? $"into {Pad.Nodes[goal].Name}" : null;
+
     private IEnumerable<Finding> Say(double seconds)
     {
         if (_trace.PassedRating is { } over)
@@ -348,9 +362,8 @@ public sealed record PadNetworkResult : Result
         var unproved = Parts.Where(p => p.ProvedOn is null).Select(p => p.Name).ToList();
         if (unproved.Count > 0) yield return FillingFindings.PadPartsUnproved(unproved);
         foreach (var (line, after) in _trace.FilledAt)
-            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, _model.Lines[line].Goal is >= 0 and var goal
-                ? Pad.Nodes[goal].Name : null, WaterPastHose(Pad.Links[line].From, Pad.Links[line].To),
-                _model.Lines[line].HoseM3 > 0, after);
+            yield return FillingFindings.WaterFillsLine(Pad.Links[line].Name, Onwards(line),
+                WaterPastHose(Pad.Links[line].From, Pad.Links[line].To), _model.Lines[line].HoseM3 > 0, after);
         if (Status != ResultStatus.Completed) yield break;
         foreach (var link in Pad.Links)
         {

@@ -67,12 +67,16 @@ internal static partial class FillingFindings
             + "gauge reads.");
 
     internal static Finding PositionOfPortNotGiven(string link, string vessel) =>
-        Finding.Warning($"Where the port of the line {link} lies in {vessel} isn't given, and {vessel} holds water: it counts as above the "
-            + "water here. Say where it lies, and run both.");
+        Finding.Warning($"Where the port of the line {link} lies in {vessel} isn't given, and {vessel} holds water or may get some: it "
+            + "counts as above the water here. Say where it lies, and run both.");
 
-    internal static Finding WaterRunsIntoLine(string link, string to, bool passesOn) =>
-        Finding.Warning($"Water of the line {link} runs into {to}{(passesOn ? " and on by every line that leads on from there" : "")} "
-            + "whenever the pressure there is the lower one: lead that line outside, or put its port above the water.");
+    internal static Finding WaterRunsIntoLine(string link, string to) =>
+        Finding.Error($"Water of the line {link} would run into {to}, which can't hold it: lead that line outside or to a vessel, or put "
+            + "its port above the water.");
+
+    internal static Finding WaterPassesJunction(string link, string to) =>
+        Finding.Warning($"Water of the line {link} runs into {to} and on by every line that leads on from there whenever the pressure "
+            + "there is the lower one: lead that line outside, or put its port above the water.");
 
     internal static Finding WaterRunsBackIntoLine(string link, string vessel) =>
         Finding.Warning($"Water of {vessel} runs back through the line {link} into the hose whenever the pressure ahead is the lower one; "
@@ -105,9 +109,9 @@ internal static partial class FillingFindings
         Finding.Warning($"{vessel} comes to {highest}, and vapour of its water can add up to {Digits.Round(vapour.Pascals / 100)} mbar, "
             + $"above the rated pressure of {rated} together: shut the valve at a lower pressure.");
 
-    internal static Finding WaterFillsLine(string link, string? goal, Volume past, bool hasHose, double seconds) =>
+    internal static Finding WaterFillsLine(string link, string? onwards, Volume past, bool hasHose, double seconds) =>
         Finding.Error($"After {Digits.Round(seconds)} s water {(hasHose ? "has filled the hose of" : "fills")} the line {link}"
-            + (goal is null ? ", and no way on is open to it." : $" and runs on into {goal}: {past.Show()} by the end of the run.")
+            + (onwards is null ? ", and no way on is open to it." : $" and runs on {onwards}: {past.Show()} by the end of the run.")
             + " Fit a check valve between the hose and the vessel.");
 
     internal static Finding ValveNeverShut(string valve, string vessel, GaugePressure at, GaugePressure reads, double seconds) =>

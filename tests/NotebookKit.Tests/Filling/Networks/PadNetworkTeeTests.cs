@@ -192,4 +192,32 @@ public class PadNetworkTeeTests
         Assert.InRange(run.EnergyError, 0, 1e-8);
         Tolerance.Absolute(run.End("high").Bar, run.End("low").Bar, 1e-3);
     }
+
+    // A dry vessel beyond a tee gets water out of a port under it; of one above the water it gets none.
+    [Theory]
+    [InlineData(PortPosition.UnderWater, true)]
+    [InlineData(PortPosition.AboveWater, false)]
+    public void Where_the_port_lies_is_asked_of_every_vessel_that_water_can_come_to(PortPosition port, bool isAsked)
+    {
+        PadNetwork pad = new()
+        {
+            Nodes = [new VesselNode("wet", new(3.Litres(), 90.Millimetres(), 45.BarGauge())) { WaterFraction = 30.Percent(),
+                Start = 40.BarGauge() }, new VesselNode("dry", new(3.Litres(), 90.Millimetres(), 45.BarGauge())), new JunctionNode("tee")],
+            Links = [new("wet", "tee", [Hole(4)]) { FromPort = port }, new("tee", "dry", [Hole(4)])],
+        };
+        Assert.Equal(isAsked, pad.Validate().Any(f => f.Message.Contains("lies in dry isn't given", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Water_that_would_run_into_a_cylinder_is_refused()
+    {
+        PadNetwork pad = new()
+        {
+            Nodes = [new VesselNode("wet", new(3.Litres(), 90.Millimetres(), 45.BarGauge())) { WaterFraction = 30.Percent(),
+                Start = 40.BarGauge() }, new SupplyNode("supply", 10.BarGauge())],
+            Links = [new("wet", "supply", [Hole(4)]) { FromPort = PortPosition.UnderWater }],
+        };
+        Assert.Contains(pad.Validate(), f => f.Severity == FindingSeverity.Error && f.Message.Contains("which can't hold it",
+            StringComparison.Ordinal));
+    }
 }

@@ -132,7 +132,7 @@ public class PadNetworkWaterTests
         Tolerance.Relative(sum * over / 6000, times[row] - times[full], 1e-5);
         Assert.InRange(run.WaterError, 0, 1e-12);
         Assert.InRange(run.EnergyError, 0, 1e-6);
-        Assert.Contains(run.Findings, f => f.Message.Contains("runs on into low", StringComparison.Ordinal));
+        Assert.Contains(run.Findings, f => f.Message.Contains("runs on through tee", StringComparison.Ordinal));
     }
 
     [Fact]
