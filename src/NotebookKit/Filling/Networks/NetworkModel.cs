@@ -13,10 +13,7 @@ internal sealed partial class NetworkModel
     /// water, water that went out.</summary>
     public const int Totals = 5, Heat = 0, EnthalpyIn = 1, MassIn = 2, WaterWork = 3, WaterOut = 4;
 
-    /// <summary>Water above which a port under it is under water, m³.</summary>
-    public const double Wetted = 1e-6;
-
-    private const double WaterDensity = WaterPassage.Density, StillWaterPa = 100, Dry = 1e-9, Slack = 1e-7;
+    private const double WaterDensity = WaterPassage.Density, StillWaterPa = 100, Dry = 1e-9, Wetted = 1e-6, Slack = 1e-7;
 
     private const double UsualTolerance = 1e-7;
 

@@ -133,13 +133,13 @@ public sealed record PadNetworkResult : Result
     }
 
     /// <summary>
-    /// The most that vapour of its water can add to the pressure of a vessel: that of saturated vapour at the warmest temperature of the
-    /// water, or of the wall where the water counts as wall. No pressure here has it in. None where the vessel never holds water. It is
-    /// that of water by itself; compressed gas raises it, by about a fifth at 60 bar (unverified). Source: W. Wagner, A. Pruss 1993.
+    /// Pressure of saturated vapour at the warmest temperature of a vessel's water, or of the wall where the water counts as wall: about
+    /// what vapour can add. No pressure here has it in. None where the vessel never holds water. It is that of water by itself; compressed
+    /// gas raises it, by about a fifth at 60 bar (unverified). Source: W. Wagner, A. Pruss 1993.
     /// </summary>
     /// <param name="node">Its name.</param>
     /// <exception cref="InvalidDesignException">There is no cylinder or vessel of that name.</exception>
-    public AbsolutePressure? MostVapour(string node) => WarmestWater(Store(node)) is { } kelvins
+    public AbsolutePressure? SaturatedVapour(string node) => WarmestWater(Store(node)) is { } kelvins
         ? AbsolutePressure.FromPascals(Materials.Fluids.Water.SaturationPascals(Math.Max(kelvins, 273.16))) : null;
 
     /// <summary>Water in a vessel over time.</summary>
@@ -226,7 +226,7 @@ public sealed record PadNetworkResult : Result
                 ? "Water whose surface is given has one temperature and takes heat there from the gas; gas that comes up through it "
                     + "arrives as warm as the water."
                 : "Water counts as wall.",
-            "Vapour of the water is in no pressure; the most that it can add is said. The heat that it takes is left out.",
+            "Vapour of the water is in no pressure; that of the water by itself is said. The heat that it takes is left out.",
             "Water that runs back fills the hose, and then goes on to what lies ahead of it.",
             "A junction passes on the water it gets by every line that leads on, mixed with the gas it gets; without slip between the two, "
                 + "which passes about the least, 23 % less to 2 % more up to 60 bar. A vent is long by it; a vessel that is filled "
@@ -250,8 +250,8 @@ public sealed record PadNetworkResult : Result
         .. Pad.Nodes.Where(n => _model.StoreOf[Node(n.Name)] >= 0).Select(n => new ResultLine($"{n.Name} at the end",
             End(n.Name).ToString(),
             n is VesselNode ? $"settles at {Settled(n.Name)}, gas at {Digits.Round(Temperature(n.Name).Values[^1])} °C" : "")),
-        .. Pad.Nodes.OfType<VesselNode>().Where(v => MostVapour(v.Name) is not null).Select(v => new ResultLine(
-            $"Vapour in {v.Name}", $"{Digits.Round(MostVapour(v.Name)!.Value.Pascals / 100)} mbar, by the water alone",
+        .. Pad.Nodes.OfType<VesselNode>().Where(v => SaturatedVapour(v.Name) is not null).Select(v => new ResultLine(
+            $"Vapour in {v.Name}", $"{Digits.Round(SaturatedVapour(v.Name)!.Value.Pascals / 100)} mbar, by the water alone",
             $"saturated at {Digits.Round(WarmestWater(Store(v.Name))!.Value - 273.15)} °C, on top of the pressures here; gas at 60 bar "
                 + "raises it by about a fifth")),
         .. _trace.ShutAt.Select(s => new ResultLine($"{s.Key} shut at", $"{Digits.Round(s.Value)} s")),
@@ -276,7 +276,7 @@ public sealed record PadNetworkResult : Result
     private bool HasWater => Pad.Links.Any(l => l.WaterInLine is not null)
         || Pad.Nodes.OfType<VesselNode>().Any(v => v.WaterFraction > Ratio.Zero);
 
-    private string LeftOut => Pad.Nodes.OfType<VesselNode>().Any(v => MostVapour(v.Name) is not null)
+    private string LeftOut => Pad.Nodes.OfType<VesselNode>().Any(v => SaturatedVapour(v.Name) is not null)
         ? "vapour of the water is left out" : "";
 
     private ReadOnlySpan<double> Last => _trace.State(_trace.Count - 1);
@@ -337,8 +337,8 @@ public sealed record PadNetworkResult : Result
     }
 
     // From a junction water goes on by every line.
-    private string? Onwards(int line) => Pad.Nodes[_model.Lines[line].From] is JunctionNode junction ? $"through {junction.Name}"
-        : _model.Lines[line].Goal is >= 0 and var goal ? $"into {Pad.Nodes[goal].Name}" : null;
+    private string? Onwards(int line) => _model.Lines[line].Goal is not (>= 0 and var goal) ? null
+        : Pad.Nodes[_model.Lines[line].From] is JunctionNode junction ? $"through {junction.Name}" : $"into {Pad.Nodes[goal].Name}";
 
     private IEnumerable<Finding> Say(double seconds)
     {
@@ -352,7 +352,7 @@ public sealed record PadNetworkResult : Result
         foreach (var vessel in _trace.PassedRating is null ? Pad.Nodes.OfType<VesselNode>() : [])
         {
             var (highest, rated) = (Highest(vessel.Name), vessel.Chamber.RatedPressure);
-            if (MostVapour(vessel.Name) is { } vapour && highest.Pascals + vapour.Pascals > rated.Pascals)
+            if (SaturatedVapour(vessel.Name) is { } vapour && highest.Pascals + vapour.Pascals > rated.Pascals)
                 yield return FillingFindings.VapourMayPassRating(vessel.Name, highest, vapour, rated);
         }
 

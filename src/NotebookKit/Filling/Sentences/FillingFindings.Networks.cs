@@ -106,7 +106,7 @@ internal static partial class FillingFindings
             + "regulator, shut the valve by the gauge, or fit a relief valve.");
 
     internal static Finding VapourMayPassRating(string vessel, GaugePressure highest, AbsolutePressure vapour, GaugePressure rated) =>
-        Finding.Warning($"{vessel} comes to {highest}, and vapour of its water can add up to {Digits.Round(vapour.Pascals / 100)} mbar, "
+        Finding.Warning($"{vessel} comes to {highest}, and vapour of its water can add some {Digits.Round(vapour.Pascals / 100)} mbar, "
             + $"above the rated pressure of {rated} together: shut the valve at a lower pressure.");
 
     internal static Finding WaterFillsLine(string link, string? onwards, Volume past, bool hasHose, double seconds) =>

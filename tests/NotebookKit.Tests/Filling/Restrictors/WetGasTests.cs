@@ -15,7 +15,7 @@ public class WetGasTests
     [InlineData(3, 1.01325, 0.99, 5865.571829)]
     [InlineData(60, 30, 0.95, 45702.861325)]
     [InlineData(60, 50, 0.6, 15910.399424)]
-    public void A_mixture_passes_no_more_than_its_own_nozzle_flow(double ahead, double behind, double share, double flux)
+    public void A_mixture_passes_its_nozzle_flow_less_23_to_plus_2_percent(double ahead, double behind, double share, double flux)
     {
         double areaM2 = Math.PI / 4 * 1e-4, gas = new Orifice(10.Millimetres(), 1).Flow(ahead.BarAbsolute(), 293.15.Kelvins(),
             behind.BarAbsolute(), Gas.Air).KilogramsPerSecond, water = areaM2 * Math.Sqrt(2 * 1000 * (ahead - behind) * 1e5);

@@ -101,7 +101,7 @@ public class NetworkCases
     [InlineData(20, 23.393)]
     [InlineData(30, 42.470)]
     [InlineData(40, 73.849)]
-    [PublishedCase("P55", "IAPWS-IF97 saturation table: 12.282, 23.393, 42.470 and 73.849 mbar")]
+    [PublishedCase("P55", "IAPWS-IF97 saturation table: 12.282, 23.393, 42.470 and 73.849 mbar (unverified)")]
     public void Vapour_that_the_water_of_a_vessel_may_add(double celsius, double mbar)
     {
         PadNetwork pad = new()
@@ -110,7 +110,7 @@ public class NetworkCases
                 { WaterFraction = 30.Percent(), Heat = FillHeat.Isothermal }],
             Links = [new("supply", "vessel", [new PassagePart("hole", Iso(0.1, 0.3))])], Temperature = celsius.Celsius(),
         };
-        Tolerance.Relative(mbar, pad.Fill(1.Minutes()).MostVapour("vessel")!.Value.Pascals / 100, 2e-4);
+        Tolerance.Relative(mbar, pad.Fill(1.Minutes()).SaturatedVapour("vessel")!.Value.Pascals / 100, 2e-4);
     }
 
     [Fact]
