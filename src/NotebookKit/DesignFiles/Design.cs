@@ -35,7 +35,7 @@ public sealed class Design : IEquatable<Design>
     private readonly Lazy<IReadOnlyList<DesignGiven>> _givens;
 
     private Design(string file, TreeNode tree, IReadOnlySet<string> changed, TreeNode? asRead = null, Design? before = null,
-        bool leavesRating = false, bool isOrdered = false)
+        IReadOnlySet<string>? ratedAnew = null, bool isOrdered = false)
     {
         // Another value of a key that was there leaves the order as it was.
         _tree = isOrdered ? tree : DesignKeys.All.Order(tree);
@@ -50,7 +50,7 @@ public sealed class Design : IEquatable<Design>
         _read = run.Givens;
         _givens = new(() => PlainNames.Named(_read), LazyThreadSafetyMode.PublicationOnly);
         Stages = [.. _content.Stages.Select((s, i) => new DesignStage(s.Name, s.Stage, _content.Site, ReferenceEquals(_tree, _asRead),
-            before?.Stages.ElementAtOrDefault(i), leavesRating))];
+            before?.Stages.ElementAtOrDefault(i), ratedAnew?.Contains(StageNames[i]) == false))];
     }
 
     /// <summary>Version of the format that is written; files of a higher one are refused.</summary>
@@ -201,7 +201,7 @@ public sealed class Design : IEquatable<Design>
         var (tree, path) = DesignChange.Of(_file, _tree, _read, name, text);
         try
         {
-            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead, this, DesignChange.LeavesRating(_tree, path),
+            return new(_file, tree, new HashSet<string>(_changed) { path }, _asRead, this, DesignChange.RatedAnew(_tree, path, StageNames),
                 TreePath.Find(_tree, path) is not null && text.AsSpan().TrimStart() is not ['{' or '[', ..]);
         }
         catch (DesignFileException wrong)

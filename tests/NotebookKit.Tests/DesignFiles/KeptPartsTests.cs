@@ -64,4 +64,36 @@ public class KeptPartsTests
         Assert.Equal(1300, other.Vessel.Resin.Density.Value.KilogramsPerCubicMeter, 9);
         Assert.All(other.Evidence.Tests, t => Assert.Equal(1300, t.Vessel.Resin.Density.Value.KilogramsPerCubicMeter, 9));
     }
+
+    // The booster's water follows the sustainer's in this design, and the ends of each vessel its own nozzle.
+    [Theory]
+    [InlineData("stages.sustainer.charge.water fraction", "31 %", "")]
+    [InlineData("stages.booster.charge.fill pressure", "20 bar gauge", "")]
+    [InlineData("site.ceiling", "400 m", "")]
+    [InlineData("stages.sustainer.vessel.length", "640 mm", "sustainer")]
+    [InlineData("stages.sustainer.nozzle.throat", "9 mm", "sustainer")]
+    [InlineData("stages.booster.nozzle.throat", "11 mm", "booster")]
+    [InlineData("name", "Other", "booster sustainer")]
+    public void Only_the_stage_whose_vessel_a_change_reaches_is_rated_anew(string path, string value, string ratedAnew)
+    {
+        var before = DesignFixture.Godwit;
+        var after = before.With(path, value);
+        var anew = Design.Parse(after.ToText());
+        for (var i = 0; i < 2; i++)
+        {
+            var stays = !ratedAnew.Contains(i == 0 ? "booster" : "sustainer", StringComparison.Ordinal);
+            Assert.Equal(stays, ReferenceEquals(before.Stages[i].Rating, after.Stages[i].Rating));
+            if (!stays) continue;
+            Assert.Equal(anew.Stages[i].Rating.WorkingPressure, after.Stages[i].Rating.WorkingPressure);
+            Assert.Equal(anew.Stages[i].Vehicle.Charge.WaterFraction, after.Stages[i].Vehicle.Charge.WaterFraction);
+        }
+    }
+
+    [Fact]
+    public void A_vessel_that_follows_by_way_of_another_part_is_rated_anew()
+    {
+        var design = DesignFixture.Curlew.With("nozzle.throat", "= nozzle.station - 1912 mm");
+        Assert.NotSame(design.Rating, design.With("nozzle.station", "1926 mm").Rating);
+        Assert.Same(design.Rating, design.With("nozzle.entry", "sharp edged").Rating);
+    }
 }

@@ -75,23 +75,40 @@ internal static class DesignChange
         "recovery", "requirements", "scatter", "separation", "site", "sun",
     }.ToFrozenSet(StringComparer.Ordinal);
 
-    /// <summary>Whether a change at a path leaves vessel, tests and rules as they are, so that the rating stands: it lies in another part,
-    /// and nothing in the file is taken over from there.</summary>
-    public static bool LeavesRating(TreeNode tree, string path)
+    /// <summary>The stages whose vessel, tests or rules a change at a path may reach, by itself or by what is taken over from there; the
+    /// rating of the others stands.</summary>
+    /// <param name="tree">The design with the change.</param>
+    /// <param name="path">Where it was changed.</param>
+    /// <param name="stages">Keys of the stages; none of a design of one stage.</param>
+    public static IReadOnlySet<string> RatedAnew(TreeNode tree, string path, IReadOnlyList<string> stages)
     {
-        var steps = path.Split('.');
-        return Unrated.Contains(steps[0] == "stages" && steps.Length > 2 ? steps[2] : steps[0]) && !TakesOverFrom(tree, path);
+        List<(string At, string From)> taken = [.. TakenOver(tree, "")];
+        var reached = new HashSet<string>(StringComparer.Ordinal);
+        var anew = new HashSet<string>(StringComparer.Ordinal);
+        var next = new Queue<string>([path]);
+        while (next.TryDequeue(out var at))
+        {
+            if (!reached.Add(at)) continue;
+            var steps = at.Split('.');
+            var isOfStage = steps[0] == "stages" && steps.Length > 2;
+            if (!Unrated.Contains(steps[isOfStage ? 2 : 0])) anew.UnionWith(isOfStage ? stages.Where(s => s == steps[1]) : stages);
+            foreach (var (taker, from) in taken)
+                if (at == from || IsWithin(at, from) || IsWithin(from, at)) next.Enqueue(taker);
+        }
+
+        return anew;
     }
 
-    private static bool TakesOverFrom(TreeNode tree, string path) => tree switch
+    private static bool IsWithin(string path, string part) => path.Length > part.Length && path[part.Length] == '.'
+        && path.StartsWith(part, StringComparison.Ordinal);
+
+    private static IEnumerable<(string At, string From)> TakenOver(TreeNode node, string at) => node switch
     {
-        TreeNode.Text text => text.Value.StartsWith("= ", StringComparison.Ordinal)
-            && text.Value[2..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0] is var from
-            && (path == from || path.StartsWith($"{from}.", StringComparison.Ordinal)
-                || from.StartsWith($"{path}.", StringComparison.Ordinal)),
-        TreeNode.Members members => members.All.Any(m => TakesOverFrom(m.Value, path)),
-        TreeNode.Items items => items.All.Any(i => TakesOverFrom(i, path)),
-        _ => false,
+        TreeNode.Text text => text.Value.StartsWith(ScalarShape<string>.TakesOver, StringComparison.Ordinal)
+            ? [(at, text.Value[2..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0])] : [],
+        TreeNode.Members members => members.All.SelectMany(m => TakenOver(m.Value, TreePath.Join(at, m.Key))),
+        TreeNode.Items items => items.All.SelectMany((item, i) => TakenOver(item, TreePath.Join(at, i + 1))),
+        _ => [],
     };
 
     /// <summary>What a value from outside makes wrong: the value itself where that is wrong, else what follows from it.</summary>
