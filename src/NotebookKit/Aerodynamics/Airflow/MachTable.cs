@@ -27,6 +27,9 @@ internal sealed class MachTable
         return new MachTable(values);
     }
 
+    /// <summary>A table of its values at the Mach numbers of the grid.</summary>
+    public static MachTable Of(double[] values) => new(values);
+
     public MachTable Times(double factor) => new(Array.ConvertAll(_values, v => v * factor));
 
     /// <summary>Value at a Mach number from 0 to 0.9, which isn't checked.</summary>

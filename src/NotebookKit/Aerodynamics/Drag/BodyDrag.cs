@@ -72,6 +72,22 @@ public static class BodyDrag
         return new DragCurves(tabulation.Curve("low", 0), tabulation.Curve("middle", 0.5), tabulation.Curve("high", 1));
     }
 
+    /// <summary>One curve of the band with and one without the jet, of one build-up.</summary>
+    /// <param name="body">The body and its fins.</param>
+    /// <param name="air">Air at the pad.</param>
+    /// <param name="assumptions">Roughness, transition and the rest.</param>
+    /// <param name="jet">Diameter of the jet at the base while it runs.</param>
+    /// <param name="name">What the curve is called: "low".</param>
+    /// <param name="weight">Its place in the band: 0 its low end, 1 its high end.</param>
+    internal static (DragCurve JetOn, DragCurve JetOff) DragCurvesAt(this FinnedBody body, AirConditions air, DragAssumptions assumptions,
+        Length jet, string name, double weight)
+    {
+        CheckDrag(body, assumptions);
+        var jetM2 = JetArea(body, jet);
+        var still = new DragTabulation(body, air, assumptions, 0);
+        return (still.WithJet(jetM2).Curve(name, weight), still.Curve(name, weight));
+    }
+
     private static (string Name, double Low, double High)[] Bands(in DragBuildUp late, in DragBuildUp early, double protuberance)
     {
         var bands = new List<(string, double, double)>

@@ -23,9 +23,7 @@ internal readonly struct DragBuildUp
         BodyPressure = 0.8 * geometry.ConeM2 / reference;
         BoatTail = PressureDrag.BaseByMachCore(mach) * geometry.BoatTailM2 / reference;
 
-        var openBase = Math.Max(0, geometry.BaseM2 - jetM2) / reference;
-        BaseByFriction = openBase * 0.029 / Math.Sqrt(Math.Max(0.01, BodyFriction * reference / geometry.BaseM2));
-        BaseByMach = openBase * PressureDrag.BaseByMachCore(mach);
+        (BaseByFriction, BaseByMach) = Bases(BodyFriction, geometry, mach, jetM2);
 
         double friction = 0, leading = 0, sharp = 0, trailing = 0, junction = 0;
         foreach (ref readonly var fin in geometry.Fins)
@@ -44,6 +42,13 @@ internal readonly struct DragBuildUp
         SharpLeading = sharp / reference;
         FinTrailing = trailing / reference;
         FinJunction = junction / reference;
+    }
+
+    /// <summary>The same with another area of the base open to the air: only its base is another one.</summary>
+    private DragBuildUp(in DragBuildUp other, DragGeometry geometry, double mach, double jetM2)
+    {
+        this = other;
+        (BaseByFriction, BaseByMach) = Bases(BodyFriction, geometry, mach, jetM2);
     }
 
     public double BodyFriction { get; }
@@ -75,6 +80,17 @@ internal readonly struct DragBuildUp
 
     /// <summary>Everything but base, boat-tail and sharp leading edges, which carry their own band.</summary>
     public double Attached => BodyFriction + BodyPressure + FinFriction + FinLeading + FinTrailing + FinJunction;
+
+    /// <summary>The same while a jet fills another area of the base.</summary>
+    public DragBuildUp WithJet(DragGeometry geometry, double mach, double jetM2) => new(this, geometry, mach, jetM2);
+
+    private static (double ByFriction, double ByMach) Bases(double bodyFriction, DragGeometry geometry, double mach, double jetM2)
+    {
+        var reference = geometry.ReferenceM2;
+        var openBase = Math.Max(0, geometry.BaseM2 - jetM2) / reference;
+        return (openBase * 0.029 / Math.Sqrt(Math.Max(0.01, bodyFriction * reference / geometry.BaseM2)),
+            openBase * PressureDrag.BaseByMachCore(mach));
+    }
 
     /// <summary>Low end of the band, from the build-up with late transition and the one with early.</summary>
     public static double Low(in DragBuildUp late, in DragBuildUp early, double protuberance) =>

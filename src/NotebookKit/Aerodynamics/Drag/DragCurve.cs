@@ -68,8 +68,8 @@ public sealed class DragCurve
     }
 
     /// <summary>A table of a build-up, its friction apart from the rest, both as they are in the air of the friction table.</summary>
-    internal static DragCurve From(string name, Area referenceArea, Func<double, double> rest, FrictionTable friction) =>
-        new(name, referenceArea.SquareMeters, MachTable.From(rest), friction);
+    internal static DragCurve From(string name, Area referenceArea, MachTable rest, FrictionTable friction) =>
+        new(name, referenceArea.SquareMeters, rest, friction);
 
     /// <summary>The same curve times a factor, as a fit to a flight gives it.</summary>
     /// <param name="factor">Factor on the coefficient [-]; 0 to 5.</param>

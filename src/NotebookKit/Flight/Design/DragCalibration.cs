@@ -21,7 +21,14 @@ public sealed record DragCalibration(double Factor, Ratio Uncertainty, Source Or
         }.OfType<Finding>().ToList();
 
     /// <summary>The build-up's middle with the factor, and with its two ends.</summary>
-    internal DragCurves Of(DragCurves band) => new(
-        band.Middle.Times(Factor * (1 - Uncertainty.DecimalFractions)), band.Middle.Times(Factor),
-            band.Middle.Times(Factor * (1 + Uncertainty.DecimalFractions)));
+    internal DragCurves Of(DragCurves band) => new(Of(band.Middle, DragEnd.Low), Of(band.Middle, DragEnd.Middle),
+        Of(band.Middle, DragEnd.High));
+
+    /// <summary>The build-up's middle with the factor of one end.</summary>
+    internal DragCurve Of(DragCurve middle, DragEnd end) => middle.Times(end switch
+    {
+        DragEnd.Low => Factor * (1 - Uncertainty.DecimalFractions),
+        DragEnd.High => Factor * (1 + Uncertainty.DecimalFractions),
+        _ => Factor,
+    });
 }

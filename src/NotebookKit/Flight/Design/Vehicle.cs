@@ -87,7 +87,14 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     {
         if (MeasuredDrag is { } own) return (own, own);
         var air = new AirConditions(site.Pressure, site.Temperature);
-        return (Chosen(Flown(Body.DragCurves(air, Surface, Nozzle.Throat))), Chosen(Flown(Body.DragCurves(air, Surface))));
+        var (name, weight) = (DragCalibration is null ? DragEnd : DragEnd.Middle) switch
+        {
+            DragEnd.Low => ("low", 0.0),
+            DragEnd.High => ("high", 1),
+            _ => ("middle", 0.5),
+        };
+        var (on, off) = Body.DragCurvesAt(air, Surface, Nozzle.Throat, name, weight);
+        return DragCalibration is { } flown ? (flown.Of(on, DragEnd), flown.Of(off, DragEnd)) : (on, off);
     }
 
     /// <summary>Ends and middle of the drag without jet.</summary>
@@ -97,13 +104,6 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     internal double DragCoefficient(double mach, LaunchSite site) => DragBand(site).Middle.Coefficient(mach);
 
     private DragCurves Flown(DragCurves buildUp) => DragCalibration is { } calibration ? calibration.Of(buildUp) : buildUp;
-
-    private DragCurve Chosen(DragCurves band) => DragEnd switch
-    {
-        DragEnd.Low => band.Low,
-        DragEnd.High => band.High,
-        _ => band.Middle,
-    };
 }
 
 /// <summary>Which end of the drag build-up's band a flight takes.</summary>
