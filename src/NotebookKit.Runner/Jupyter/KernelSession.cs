@@ -14,7 +14,13 @@ internal sealed class KernelSession : IAsyncDisposable
 
     private static readonly TimeSpan HelpPatience = TimeSpan.FromSeconds(10);
 
+    /// <summary>How many cells run before a fresh session is offered, unless given. At a quarter of a megabyte each that is as much memory
+    /// as a session starts with.</summary>
+    public const int UsualCells = 1000;
+
     private readonly WorkerOptions _options;
+    private readonly int _offerAfter;
+    private int _cells;
     // By first run, which is the order they build on each other in.
     private readonly OrderedDictionary<string, int> _cellsRun = new(StringComparer.Ordinal);
     private readonly Action<WorkerReply> _controls;
@@ -24,8 +30,10 @@ internal sealed class KernelSession : IAsyncDisposable
     /// <summary>Starts the worker; a first cell waits for it.</summary>
     /// <param name="folder">Folder that relative paths in cells start from.</param>
     /// <param name="controls">Told of controls that cells make and change.</param>
-    public KernelSession(string folder, Action<WorkerReply> controls)
+    /// <param name="offerAfter">After how many cells a fresh session is offered, and after as many more again; 1 or more.</param>
+    public KernelSession(string folder, Action<WorkerReply> controls, int offerAfter = UsualCells)
     {
+        _offerAfter = offerAfter;
         _options = new WorkerOptions(folder, OutputLimitBytes: 50_000_000, StopGrace: StopGrace, Live: true, Givens: RunGivens.Of([]));
         this._controls = controls;
         _engine = StartAsync();
@@ -67,6 +75,7 @@ internal sealed class KernelSession : IAsyncDisposable
         var outcome = await worker.RunAsync(code, output, cancellation);
         worker.Asking = null;
         if (outcome.SessionLost) return await ReplaceAsync(worker, outcome);
+        if (++_cells % _offerAfter == 0) output(new StreamOutput("stderr", Offer(_cells)));
         if (number > 0 && outcome.Status == CellStatus.Succeeded) _cellsRun[cell.Length > 0 ? cell
             : string.Create(CultureInfo.InvariantCulture, $"{number}")] = number;
         return outcome;
@@ -141,9 +150,15 @@ internal sealed class KernelSession : IAsyncDisposable
         return worker;
     }
 
+    // A later cell may use every earlier one, so that the compiler holds on to all of them.
+    private static string Offer(int cells) => FormattableString.Invariant($"This session has run {cells} cells. The compiler keeps ")
+        + "every cell until the session ends, about a quarter of a megabyte each. When it suits you, restart the kernel and run the cells "
+        + "again that you need.\n";
+
     private async Task<CellOutcome> ReplaceAsync(WorkerEngine lost, CellOutcome outcome)
     {
         await lost.DisposeAsync();
+        _cells = 0;
         _engine = StartAsync();
         var again = _cellsRun.Count == 0
             ? "No cell had run in it."
