@@ -21,11 +21,11 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
     private AirSample _air;
     private double _airTime = double.NaN, _airDown;
 
-    public readonly FlightMarks Marks => _marks;
+    public FlightMarks Marks => _marks;
 
-    public readonly int Count => FirstEnd + path.Drive.Ends;
+    public int Count => FirstEnd + path.Drive.Ends;
 
-    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is not (Fastest or Hardest));
+    public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is not (Fastest or Hardest));
 
     public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt)
     {

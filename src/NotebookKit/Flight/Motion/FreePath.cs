@@ -10,7 +10,7 @@ namespace NotebookKit.Flight.Motion;
 /// drive's own.
 /// Source: Newton's second law; drag ½ ρ v² C_D A against the motion through the air.
 /// </summary>
-internal readonly struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePath<TDrive>
+internal struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePath<TDrive>
     where TDrive : struct, IDrive
 {
     public const int Velocity = 3, OwnAt = 6;

@@ -13,13 +13,13 @@ internal struct RailEvents<TDrive>(RailPath<TDrive> path, double railM, FlightMa
 
     private FlightMarks _marks = marks;
 
-    public readonly FlightMarks Marks => _marks;
+    public FlightMarks Marks => _marks;
 
-    public readonly int Count => FirstEnd + path.Drive.Ends;
+    public int Count => FirstEnd + path.Drive.Ends;
 
-    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
+    public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
 
-    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {
         Exit => railM - y[0],
         Stopped => y[1],

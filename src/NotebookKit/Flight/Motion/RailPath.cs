@@ -10,7 +10,7 @@ namespace NotebookKit.Flight.Motion;
 /// Along the rail, with friction by the weight's part across it. Unknowns: way along the rail [m], speed [m/s], then the drive's own.
 /// Source: Newton's second law; Coulomb friction.
 /// </summary>
-internal readonly struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) : IOdeSystem, IDescribed
+internal struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) : IOdeSystem, IDescribed
     where TDrive : struct, IDrive
 {
     public const int Own = 2;

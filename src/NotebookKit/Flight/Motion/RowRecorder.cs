@@ -3,7 +3,7 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Flight.Motion;
 
 /// <summary>Describes every accepted step at its end and at evenly spread points inside it.</summary>
-internal readonly struct RowRecorder<TSystem>(TSystem system, FlightRows rows, int pointsPerStep) : IOdeObserver
+internal struct RowRecorder<TSystem>(TSystem system, FlightRows rows, int pointsPerStep) : IOdeObserver
     where TSystem : struct, IDescribed
 {
     public bool IsActive => true;

@@ -9,7 +9,7 @@ namespace NotebookKit.Flight.Motion;
 /// Source: J. S. Barrowman, M.S. thesis, 1967 (forces and roll, unverified); H. J. Allen, E. W. Perkins, NACA TR 1048, 1951 (cross flow and
 /// axial force at an angle, unverified); W. T. Thomson, Introduction to Space Dynamics, 1961 (jet damping, unverified).
 /// </summary>
-internal readonly struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbers vehicle, TDrive drive) : IBody
+internal struct VehicleBody<TDrive>(FlightNumbers numbers, VehicleNumbers vehicle, TDrive drive) : IBody
     where TDrive : struct, IDrive
 {
     // How far ahead the contents are looked at for the rate at which the pitch inertia changes [s].

@@ -8,15 +8,15 @@ namespace NotebookKit.Flight.Motion;
 
 /// <summary>A vehicle in free flight in six degrees of freedom over flat ground: the rigid-body equations, able to say what a state
 /// means.</summary>
-internal readonly struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbers vehicle, TDrive drive) : IFreePath<TDrive>
+internal struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbers vehicle, TDrive drive) : IFreePath<TDrive>
     where TDrive : struct, IDrive
 {
     public const int OwnAt = RigidBodySystem<FlatEarth, SiteAir, VehicleBody<TDrive>>.Own;
 
-    private readonly VehicleBody<TDrive> _body = new(numbers, vehicle, drive);
+    private VehicleBody<TDrive> _body = new(numbers, vehicle, drive);
 
     // The origin lies at the pad; flat ground counts altitude from sea level.
-    private readonly RigidBodySystem<FlatEarth, SiteAir, VehicleBody<TDrive>> _system = new(
+    private RigidBodySystem<FlatEarth, SiteAir, VehicleBody<TDrive>> _system = new(
         new(StandardConstants.Gravity), numbers.Air, new(numbers, vehicle, drive), new(0, 0, -numbers.Air.ElevationM));
 
     public TDrive Drive => drive;

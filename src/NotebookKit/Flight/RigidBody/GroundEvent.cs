@@ -4,7 +4,7 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Flight.RigidBody;
 
 /// <summary>Watches for a body coming down to zero altitude.</summary>
-internal readonly struct GroundEvent<TEarth, TAir, TBody>(RigidBodySystem<TEarth, TAir, TBody> system) : IOdeEvents
+internal struct GroundEvent<TEarth, TAir, TBody>(RigidBodySystem<TEarth, TAir, TBody> system) : IOdeEvents
     where TEarth : struct, IEarth
     where TAir : struct, IAir
     where TBody : struct, IBody

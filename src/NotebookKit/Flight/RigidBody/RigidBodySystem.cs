@@ -12,7 +12,7 @@ namespace NotebookKit.Flight.RigidBody;
 /// Unknowns: position relative to <c>origin</c> (3), so that the digits are not spent on the Earth's radius; inertial velocity (3);
 /// attitude as a quaternion from body to inertial axes (4); inertial turning rates about the body axes (3); then the body's own.
 /// </remarks>
-internal readonly struct RigidBodySystem<TEarth, TAir, TBody>(TEarth earth, TAir air, TBody body, Vector origin) : IOdeSystem
+internal struct RigidBodySystem<TEarth, TAir, TBody>(TEarth earth, TAir air, TBody body, Vector origin) : IOdeSystem
     where TEarth : struct, IEarth
     where TAir : struct, IAir
     where TBody : struct, IBody

@@ -5,7 +5,7 @@ using NotebookKit.Quantities.Numbers;
 namespace NotebookKit.Flight.Vertical;
 
 /// <summary>A vehicle going straight up through an atmosphere with drag.</summary>
-internal readonly struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, double elevationM, double dragAreaM2, TDrag drag) : IMount
+internal struct FreeMount<TDrag>(double dryMassKg, AtmosphereLaw air, double elevationM, double dragAreaM2, TDrag drag) : IMount
     where TDrag : struct, IDragLaw
 {
     public bool IsHeld => false;

@@ -4,7 +4,8 @@ namespace NotebookKit.Numerics.Ode;
 /// <remarks>
 /// Contract: <see cref="Dimension"/> stays the same during an integration; <see cref="Derivatives"/> fills every element, keeps no
 /// reference to the spans, and may be asked at states slightly past an event or slightly outside the physical range, where it returns
-/// finite numbers or NaN (a NaN shortens the step). Implement it as a struct, so that the call is bound at compile time.
+/// finite numbers or NaN (a NaN shortens the step). Implement it as a struct, so that the call is bound at compile
+/// time; one that holds another struct by a type parameter isn't read-only, or every call would copy that.
 /// </remarks>
 public interface IOdeSystem
 {

@@ -19,9 +19,9 @@ internal struct AirEvents<TAir>(TAir phase, double endPressureRatio) : IOdeEvent
 
     public double FastestHeight { get; private set; }
 
-    public readonly int Count => phase.IsHeld ? 2 : 4;
+    public int Count => phase.IsHeld ? 2 : 4;
 
-    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is Spent or Top);
+    public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is Spent or Top);
 
     public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {

@@ -3,7 +3,7 @@ using NotebookKit.Numerics.Ode;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>No jet. Unknowns: height [m], speed [m/s].</summary>
-internal readonly struct CoastPhase<TMount>(TMount mount, double massKg) : IOdeSystem
+internal struct CoastPhase<TMount>(TMount mount, double massKg) : IOdeSystem
     where TMount : struct, IMount
 {
     public int Dimension => 2;

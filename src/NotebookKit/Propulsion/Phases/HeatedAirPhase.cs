@@ -9,7 +9,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// thermodynamics;
 /// film coefficient of <see cref="WallWarming"/>.
 /// </remarks>
-internal readonly struct HeatedAirPhase<TMount>(
+internal struct HeatedAirPhase<TMount>(
     RealGas gas, WallLaw wall, TMount mount, double areaM2, double chamberM3, double energyZero, double waterAboardKg, bool withLedger)
     : IAirPhase<HeatedAirPhase<TMount>>
     where TMount : struct, IMount

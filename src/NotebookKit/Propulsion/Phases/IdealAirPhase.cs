@@ -7,7 +7,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// Energy of the gas in the vessel: d(m cv T) = −cp T ṁ dt + dQ, which for no heat is the isentrope of what remains. A polytropic law of
 /// exponent n is the same equation with n for γ; the heat that it implies is booked as heat.
 /// </remarks>
-internal readonly struct IdealAirPhase<TMount>(AirJet jet, TMount mount, double chamberM3, double exponent, double waterAboardKg,
+internal struct IdealAirPhase<TMount>(AirJet jet, TMount mount, double chamberM3, double exponent, double waterAboardKg,
     bool withLedger)
     : IAirPhase<IdealAirPhase<TMount>>
     where TMount : struct, IMount

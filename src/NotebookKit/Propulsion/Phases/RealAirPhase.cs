@@ -3,7 +3,7 @@ using NotebookKit.Propulsion.Flow;
 namespace NotebookKit.Propulsion.Phases;
 
 /// <summary>Real gas leaving without heat: all that is inside stays on one isentrope, so its mass says everything.</summary>
-internal readonly struct RealAirPhase<TMount>(
+internal struct RealAirPhase<TMount>(
     IsentropeJet jet, TMount mount, double areaM2, double chamberM3, double startEnergy, double waterAboardKg, bool withLedger)
     : IAirPhase<RealAirPhase<TMount>>
     where TMount : struct, IMount

@@ -6,7 +6,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// The first tenths of a millisecond: the water column gathers speed. Unknowns: height [m], speed [m/s], gas volume [m³], jet speed [m/s];
 /// then the mass budget of the water phase.
 /// </summary>
-internal readonly struct StartPhase<TMount>(WaterPhase<TMount> water, double jetAreaM2, bool withLedger) : IOdeSystem
+internal struct StartPhase<TMount>(WaterPhase<TMount> water, double jetAreaM2, bool withLedger) : IOdeSystem
     where TMount : struct, IMount
 {
     public const int Core = 4;

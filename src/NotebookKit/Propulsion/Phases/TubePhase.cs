@@ -7,7 +7,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// Riding up the launch tube. Unknowns: height [m], speed [m/s]; then, where wanted, the budget: impulse [N s], gas work, work against the
 /// air outside, work against drag [J].
 /// </summary>
-internal readonly struct TubePhase<TMount>(
+internal struct TubePhase<TMount>(
     ClosedGasLaw expansion, TMount mount, double startM3, double areaM2, double strokeM, double massKg, bool withLedger) : IOdeSystem,
         IOdeEvents
     where TMount : struct, IMount

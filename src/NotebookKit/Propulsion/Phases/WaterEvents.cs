@@ -20,11 +20,11 @@ internal struct WaterEvents<TMount>(WaterPhase<TMount> phase, double endPressure
 
     public double FastestHeight { get; private set; }
 
-    public readonly int Count => phase.IsHeld ? 2 : 4;
+    public int Count => phase.IsHeld ? 2 : 4;
 
-    public readonly OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
+    public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
 
-    public readonly double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
+    public double Value(int index, double t, ReadOnlySpan<double> y, ReadOnlySpan<double> dydt) => index switch
     {
         WaterOut => lastM3 - y[2],
         Spent => phase.GasPa(y[2]) - endPressureRatio * phase.AmbientPa(y[0]),

@@ -12,7 +12,7 @@ namespace NotebookKit.Propulsion.Phases;
 /// In the inertial mode the column's lag, some 1e-4 s, is short against the emptying: the jet follows its momentary equilibrium, corrected
 /// twice by the rate at which that equilibrium itself changes. The error is of third order in lag over emptying time.
 /// </remarks>
-internal readonly struct WaterPhase<TMount>(
+internal struct WaterPhase<TMount>(
     WaterJet jet, ClosedGasLaw expansion, TMount mount, double chamberM3, double gasMassKg, WaterJetMode mode, bool withLedger) : IOdeSystem
     where TMount : struct, IMount
 {
