@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Diagnostics.CodeAnalysis;
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
@@ -103,6 +104,7 @@ public sealed class DragCurve
     }
 
     /// <summary>As above, of a pressure [Pa] and a temperature [K].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal double Coefficient(double mach, double pressurePa, double temperatureK)
     {
         if (!(mach >= 0 && mach <= Ranges.MaximumMach)) Refuse(mach);

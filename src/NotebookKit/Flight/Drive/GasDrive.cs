@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Drive;
@@ -16,6 +17,7 @@ internal readonly struct GasDrive(FiringSetup setup, double waterLeftKg, double 
 
     public double ContentsKg(ReadOnlySpan<double> own) => waterLeftKg + own[0];
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
         Span<double> ownRates)
     {

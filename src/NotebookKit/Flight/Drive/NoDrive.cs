@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace NotebookKit.Flight.Drive;
 
 /// <summary>No jet: what is left stays aboard.</summary>
@@ -11,6 +13,7 @@ internal readonly struct NoDrive(double waterLeftKg, double gasLeftKg) : IDrive
 
     public double ContentsKg(ReadOnlySpan<double> own) => waterLeftKg + gasLeftKg;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
         Span<double> ownRates) =>
         new(0, waterLeftKg, gasLeftKg, 0, double.NaN);

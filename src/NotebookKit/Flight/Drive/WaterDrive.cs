@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Propulsion.Flow;
 using NotebookKit.Propulsion.Phases;
 
@@ -24,6 +25,7 @@ internal readonly struct WaterDrive(FiringSetup setup, double thrustFactor) : ID
 
     public double ContentsKg(ReadOnlySpan<double> own) => _gasKg + (_jet.Density * (_chamberM3 - own[0]));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public DriveState Run(double ambientPa, double resistanceN, double speedMps, double dryKg, ReadOnlySpan<double> own,
         Span<double> ownRates)
     {

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
 using NotebookKit.Numerics.Space;
@@ -14,10 +15,12 @@ internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, doubl
 {
     public int Dimension => 6;
 
+    // A call of its own: seven copies of all that it calls would be more than a step is allowed to take in.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
         var felt = Felt(t, y, out _, out _);
-        y.Slice(3, 3).CopyTo(dydt);
+        (dydt[0], dydt[1], dydt[2]) = (y[3], y[4], y[5]);
         dydt[3] = felt.X;
         dydt[4] = felt.Y;
         dydt[5] = felt.Z + StandardConstants.Gravity;
@@ -36,6 +39,7 @@ internal readonly struct CanopyPath(FlightNumbers numbers, double waterKg, doubl
         };
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector Felt(double t, ReadOnlySpan<double> y, out AirSample air, out Vector through)
     {
         air = Air(t, y);

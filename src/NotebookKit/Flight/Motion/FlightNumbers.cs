@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Aerodynamics.Drag;
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
@@ -53,6 +54,7 @@ internal sealed record FlightNumbers
     /// Drag coefficient times area in the air of the height flown at [m²]; the table's end value beyond its last Mach number, where the
     /// flight is refused.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double DragM2(double mach, in AirSample air, bool isJetOn)
     {
         var kelvin = air.SoundMps * air.SoundMps * KelvinPerSquareSound;
@@ -62,12 +64,14 @@ internal sealed record FlightNumbers
     /// <summary>The same in the air at the pad [m²].</summary>
     public double DragM2(double mach, bool isJetOn) => DragFactor * DragAreaM2 * (isJetOn ? JetOn : JetOff).Coefficient(Held(mach));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public AirSample AirAt(double t, double heightM) => _air.At(t, _air.ElevationM + heightM);
 
     /// <summary>How fast the density's logarithm falls with height [1/m] at a height above the pad [m].</summary>
     public double DensityFall(double heightM) => _air.DensityFall(_air.ElevationM + heightM);
 
     /// <summary>Drag area of the canopy at a time after it came out [m²].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double CanopyM2(double sinceS, double fillS) =>
         sinceS < fillS ? _deployment.DragM2 * Math.Pow(Math.Max(0, sinceS) / fillS, _deployment.Growth) : _deployment.DragM2;
 

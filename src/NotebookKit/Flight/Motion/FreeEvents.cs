@@ -23,7 +23,7 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
 
     public FlightMarks Marks => _marks;
 
-    public int Count => FirstEnd + path.Drive.Ends;
+    public int Count => FirstEnd + path.Ends;
 
     public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index is not (Fastest or Hardest));
 
@@ -48,7 +48,7 @@ internal struct FreeEvents<TPath, TDrive>(TPath path, bool hasTopped, FlightMark
             TooFast => Aerodynamics.Drag.DragCurve.MaximumMach - (through.Length / air.SoundMps),
             Hardest => Vector.Dot(through, Vector.From(dydt[3..]))
                 + (0.5 * through.Square * path.Numbers.DensityFall(-y[2]) * y[5]),
-            _ => path.Drive.End(index - FirstEnd, air.PressurePa, y[path.Own..]),
+            _ => path.End(index - FirstEnd, air.PressurePa, y),
         };
     }
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Space;
@@ -24,16 +25,22 @@ internal struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePat
 
     public TDrive Drive => drive;
 
+    public int Ends => drive.Ends;
+
     public FlightNumbers Numbers => numbers;
 
+    // A call of its own: seven copies of all that it calls would be more than a step is allowed to take in.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
         var felt = Felt(t, y, dydt[OwnAt..], out _, out _, out _);
-        y.Slice(Velocity, 3).CopyTo(dydt);
+        (dydt[0], dydt[1], dydt[2]) = (y[3], y[4], y[5]);
         dydt[3] = felt.X;
         dydt[4] = felt.Y;
         dydt[5] = felt.Z + StandardConstants.Gravity;
     }
+
+    public double End(int way, double ambientPa, ReadOnlySpan<double> y) => drive.End(way, ambientPa, y[OwnAt..]);
 
     public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[2]);
 
@@ -50,6 +57,7 @@ internal struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePat
     }
 
     /// <summary>Acceleration by all but weight [m/s²].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector Felt(double t, ReadOnlySpan<double> y, Span<double> ownRates, out AirSample air, out Vector through,
         out DriveState state)
     {
@@ -61,5 +69,6 @@ internal struct FreePath<TDrive>(FlightNumbers numbers, TDrive drive) : IFreePat
         return (state.ThrustN - drag) / (numbers.DryKg + drive.ContentsKg(y[OwnAt..])) * Direction(through, speed);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector Direction(in Vector through, double speed) => speed > NoDirectionMps ? 1 / speed * through : numbers.RailDirection;
 }

@@ -17,6 +17,12 @@ internal interface IFreePath<TDrive> : IOdeSystem, IDescribed
     /// <summary>What drives it.</summary>
     TDrive Drive { get; }
 
+    /// <summary>Number of ways in which its drive ends of itself.</summary>
+    int Ends { get; }
+
+    /// <summary>A number that falls through zero where the drive ends in one of its ways.</summary>
+    double End(int way, double ambientPa, ReadOnlySpan<double> y);
+
     /// <summary>The vehicle on its site.</summary>
     FlightNumbers Numbers { get; }
 

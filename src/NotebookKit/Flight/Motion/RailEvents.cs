@@ -15,7 +15,7 @@ internal struct RailEvents<TDrive>(RailPath<TDrive> path, double railM, FlightMa
 
     public FlightMarks Marks => _marks;
 
-    public int Count => FirstEnd + path.Drive.Ends;
+    public int Count => FirstEnd + path.Ends;
 
     public OdeEventRule Rule(int index) => new(OdeEventDirection.Falling, index != Fastest);
 
@@ -24,7 +24,7 @@ internal struct RailEvents<TDrive>(RailPath<TDrive> path, double railM, FlightMa
         Exit => railM - y[0],
         Stopped => y[1],
         Fastest => dydt[1],
-        _ => path.Drive.End(index - FirstEnd, path.AmbientPa(t, y), y[RailPath<TDrive>.Own..]),
+        _ => path.End(index - FirstEnd, path.AmbientPa(t, y), y),
     };
 
     public void Located(int index, double t, ReadOnlySpan<double> y)

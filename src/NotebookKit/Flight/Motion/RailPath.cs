@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Flight.Drive;
 using NotebookKit.Flight.Site;
 using NotebookKit.Numerics.Ode;
@@ -19,6 +20,10 @@ internal struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) : IOdeSyst
 
     public TDrive Drive => drive;
 
+    public int Ends => drive.Ends;
+
+    // A call of its own: seven copies of all that it calls would be more than a step is allowed to take in.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
         var along = Forces(t, y, dydt[Own..], out _, out _);
@@ -27,6 +32,8 @@ internal struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) : IOdeSyst
     }
 
     public double AmbientPa(double t, ReadOnlySpan<double> y) => Air(t, y).PressurePa;
+
+    public double End(int way, double ambientPa, ReadOnlySpan<double> y) => drive.End(way, ambientPa, y[Own..]);
 
     public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[0] * numbers.RailDirection.Z);
 
@@ -48,6 +55,7 @@ internal struct RailPath<TDrive>(FlightNumbers numbers, TDrive drive) : IOdeSyst
     }
 
     /// <summary>Acceleration along the rail [m/s²].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Forces(double t, ReadOnlySpan<double> y, Span<double> ownRates, out AirSample air, out DriveState state)
     {
         var up = -numbers.RailDirection.Z;

@@ -21,6 +21,8 @@ internal struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbers vehicl
 
     public TDrive Drive => drive;
 
+    public int Ends => drive.Ends;
+
     public FlightNumbers Numbers => numbers;
 
     public int Own => OwnAt;
@@ -30,6 +32,8 @@ internal struct VehiclePath<TDrive>(FlightNumbers numbers, VehicleNumbers vehicl
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt) => _system.Derivatives(t, y, dydt);
 
     public BodyMotion Motion(double t, ReadOnlySpan<double> y) => _system.Motion(t, y, out _);
+
+    public double End(int way, double ambientPa, ReadOnlySpan<double> y) => drive.End(way, ambientPa, y[OwnAt..]);
 
     public AirSample Air(double t, ReadOnlySpan<double> y) => numbers.AirAt(t, -y[2]);
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Quantities.Numbers;
 
 namespace NotebookKit.Flight.Site;
@@ -37,6 +38,7 @@ internal readonly struct SiteAir : IAir
 
     public double ElevationM => _elevationM;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public AirSample At(double t, double altitudeM)
     {
         var pressure = _law.Pressure(altitudeM, out var temperature);

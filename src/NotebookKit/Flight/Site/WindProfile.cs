@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;
 using UnitsNet;
@@ -160,7 +161,21 @@ public sealed record WindProfile
     }
 
     /// <summary>Wind velocity towards east and north at a height, without allocation [m/s].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Velocity(double heightM, out double eastMps, out double northMps)
+    {
+        // The usual law goes into step loops whole.
+        if (_law == WindLaw.Power && !(heightM <= 0))
+        {
+            var power = _scaleMps * Math.Exp(_shape * Math.Log(heightM / _referenceM));
+            (eastMps, northMps) = (power * _eastward, power * _northward);
+            return;
+        }
+
+        OtherVelocity(heightM, out eastMps, out northMps);
+    }
+
+    private void OtherVelocity(double heightM, out double eastMps, out double northMps)
     {
         if (_law == WindLaw.Table)
         {
@@ -170,12 +185,8 @@ public sealed record WindProfile
             return;
         }
 
-        var speed = heightM <= 0 && _law != WindLaw.Uniform ? 0 : _law switch
-        {
-            WindLaw.Uniform => _scaleMps,
-            WindLaw.Power => _scaleMps * Math.Exp(_shape * Math.Log(heightM / _referenceM)),
-            _ => _scaleMps * Math.Max(0, Math.Log(heightM / _shape)) / Math.Log(_referenceM / _shape),
-        };
+        var speed = _law == WindLaw.Uniform ? _scaleMps : heightM <= 0 ? 0
+            : _scaleMps * Math.Max(0, Math.Log(heightM / _shape)) / Math.Log(_referenceM / _shape);
         (eastMps, northMps) = (speed * _eastward, speed * _northward);
     }
 

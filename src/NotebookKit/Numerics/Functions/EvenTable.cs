@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -64,6 +65,7 @@ internal sealed class EvenTable
     public double End => _cells / _perCell;
 
     /// <summary>Value at a point between 0 and the end; beyond them the outer cubic goes on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double At(double x)
     {
         var c = Cell(x, out var u);
@@ -79,6 +81,7 @@ internal sealed class EvenTable
     }
 
     /// <summary>Slope at a point.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double SlopeAt(double x)
     {
         var c = Cell(x, out var u);
@@ -99,6 +102,7 @@ internal sealed class EvenTable
         for (var i = 0; i < groups.Length; i++) groups[i] += weight * terms[i];
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private ReadOnlySpan<double> Cell(double x, out double u)
     {
         var position = x * _perCell;

@@ -88,6 +88,7 @@ public static class OdeDriver
         if (from == to) return new(OdeStatus.Completed, from, -1, 0, 0, 0, 0);
 
         var direction = to > from ? 1.0 : -1.0;
+        var watched = events.Count;
         var relative = settings.RelativeTolerance;
         var longest = Math.Min(settings.MaximumStep, Math.Abs(to - from));
         var t = from;
@@ -95,7 +96,7 @@ public static class OdeDriver
 
         system.Derivatives(t, state, stages[..n]);
         if (!AllFinite(stages[..n])) return new(OdeStatus.NonFinite, t, -1, 0, 0, evaluations, 0);
-        for (var e = 0; e < events.Count; e++) before[e] = events.Value(e, t, state, stages[..n]);
+        for (var e = 0; e < watched; e++) before[e] = events.Value(e, t, state, stages[..n]);
 
         double step;
         if (settings.InitialStep > 0)
@@ -145,7 +146,7 @@ public static class OdeDriver
             var end = isLast ? to : t + h;
             var slope = stages.Slice(6 * n, n);
             var crossed = 0;
-            for (var e = 0; e < events.Count; e++)
+            for (var e = 0; e < watched; e++)
             {
                 after[e] = events.Value(e, end, newState, slope);
                 if (EventLocator.Crosses(before[e], after[e], events.Rule(e).Direction)) crossed |= 1 << e;
@@ -175,7 +176,7 @@ public static class OdeDriver
             if (terminal >= 0) return new(OdeStatus.EndedByEvent, t, terminal, accepted, rejected, evaluations, step);
             if (isLast) return new(OdeStatus.Completed, t, -1, accepted, rejected, evaluations, step);
             slope.CopyTo(stages);
-            after[..events.Count].CopyTo(before);
+            after[..watched].CopyTo(before);
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Numerics.Functions;
 
 namespace NotebookKit.Propulsion.Flow;
@@ -78,6 +79,7 @@ internal sealed class ExpansionTable
     /// <summary>The exponent held past the last entry [-].</summary>
     public double EndExponent { get; }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double LogPressure(double x) => x <= _end ? _logPressure.At(x) : _endLogPressure - EndExponent * (x - _end);
 
     /// <summary>Logarithm of the pressure, and the isentropic exponent [-], at one look.</summary>
@@ -95,12 +97,14 @@ internal sealed class ExpansionTable
     }
 
     /// <summary>Pressure [Pa].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Pressure(double x) => Math.Exp(LogPressure(x));
 
     /// <summary>Isentropic exponent, −d ln p/dx [-].</summary>
     public double Exponent(double x) => x <= _end ? -_logPressure.SlopeAt(x) : EndExponent;
 
     /// <summary>Fall of temperature, −d ln T/dx [-].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Cooling(double x) => x <= _end ? -_logTemperature.SlopeAt(x) : EndExponent - 1;
 
     /// <summary>Temperature [K].</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Numerics;
 using NotebookKit.Numerics.Functions;
 
@@ -66,6 +67,7 @@ internal sealed class IsentropeJet
     public double CriticalRatio(double x) => _critical.At(x);
 
     /// <summary>Mass flow [kg/s] and thrust [N] through an area, from the state x of the vessel.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double MassFlow(double x, double pressurePa, double areaM2, double ambientPa, out double thrustN)
     {
         if (ambientPa <= _critical.At(x) * pressurePa)

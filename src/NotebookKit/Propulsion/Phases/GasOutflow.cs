@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NotebookKit.Propulsion.Flow;
 
 namespace NotebookKit.Propulsion.Phases;
@@ -17,6 +18,7 @@ internal readonly struct GasOutflow(FiringSetup setup)
         _real is null ? massKg * _ideal.GasConstant * temperatureK / _chamberM3 : _real.Table.Pressure(Position(massKg));
 
     /// <summary>Mass flow [kg/s], with pressure [Pa], thrust [N] and rate of temperature [K/s].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double MassFlow(double massKg, double temperatureK, double ambientPa, out double pressurePa, out double thrustN,
         out double kelvinRate)
     {
