@@ -224,6 +224,15 @@
     });
   }
 
+  // Until charts are drawn the page bears no mark of it.
+  function redraw() {
+    delete document.documentElement.dataset.drawn;
+    return drawAll().then(function () {
+      reachable();
+      document.documentElement.dataset.drawn = "yes";
+    });
+  }
+
   function drawAll(width, tall) {
     return Promise.all(holders.map(function (holder) {
       const place0 = document.getElementById(holder.dataset.for);
@@ -232,6 +241,7 @@
     }));
   }
 
+  let drawn = Promise.resolve();
   if (holders.length && !window.Plotly) {
     for (const holder of holders) {
       const note = document.createElement("p");
@@ -240,14 +250,14 @@
       document.getElementById(holder.dataset.for).replaceWith(note);
     }
   } else if (holders.length) {
-    drawAll().then(function () { document.documentElement.dataset.drawn = "yes"; });
+    drawn = redraw();
     let wide = document.documentElement.clientWidth, waits = 0;
     window.addEventListener("resize", function () {
       clearTimeout(waits);
       waits = setTimeout(function () {
         if (document.documentElement.clientWidth === wide) return;
         wide = document.documentElement.clientWidth;
-        drawAll();
+        redraw();
       }, 200);
     });
   }
@@ -277,7 +287,7 @@
     beside.addEventListener("change", settle);
   }
 
-  // What is wider than its box is moved by the keyboard too.
+  // What is wider than its box is moved by the keyboard too: known when charts and fonts are there.
   const boxes = document.querySelectorAll(".shown, table, .equation, figure.chart, pre, .nk-drawing");
   const reachable = function () {
     for (const box of boxes) {
@@ -287,17 +297,25 @@
     }
   };
   reachable();
-  window.addEventListener("load", function () { setTimeout(reachable, 600); });
+  window.addEventListener("load", function () {
+    reachable();
+    Promise.all([drawn, document.fonts.ready]).then(function () {
+      reachable();
+      document.documentElement.dataset.settled = "yes";
+    });
+  });
   window.addEventListener("resize", reachable);
 
   // Paper shows every main number, and charts at the width of the sheet.
   const folded = document.querySelectorAll("details.more:not([open])");
   window.addEventListener("beforeprint", function () {
     for (const numbers of folded) numbers.open = true;
+    for (const mark of ["drawn", "printed"]) delete document.documentElement.dataset[mark];
     if (window.Plotly && holders.length) drawAll(660, 290).then(function () { document.documentElement.dataset.printed = "yes"; });
   });
   window.addEventListener("afterprint", function () {
     for (const numbers of folded) numbers.open = false;
-    if (window.Plotly && holders.length) drawAll();
+    delete document.documentElement.dataset.printed;
+    if (window.Plotly && holders.length) redraw();
   });
 })();
