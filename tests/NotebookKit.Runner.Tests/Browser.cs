@@ -34,6 +34,7 @@ internal sealed class Browser : IAsyncDisposable
     {
         Skip.If(Program is null, "There is no Chromium on this machine; install the chromium package to run the browser tests.");
         var context = await (await Shared.Value).NewContextAsync();
+        context.SetDefaultTimeout(Patience.Milliseconds);
         return new Browser(context, await context.NewPageAsync());
     }
 

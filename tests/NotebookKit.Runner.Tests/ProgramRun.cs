@@ -31,7 +31,7 @@ internal sealed record ProgramRun(int ExitCode, string Output, string Errors)
     {
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
-        using var limit = new CancellationTokenSource(TimeSpan.FromMinutes(4));
+        using var limit = new CancellationTokenSource(Patience.Limit);
         await process.WaitForExitAsync(limit.Token);
         return new ProgramRun(process.ExitCode, await output, await errors);
     }

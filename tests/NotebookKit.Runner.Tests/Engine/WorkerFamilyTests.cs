@@ -61,7 +61,7 @@ public sealed class WorkerFamilyTests : IDisposable
         using var watch = new FileSystemWatcher(folder.Path, "ids") { EnableRaisingEvents = true };
         watch.Renamed += (_, _) => written.TrySetResult();
         using var front = ProgramRun.Start("run", folder["stays.ipynb"], "--out", folder["out"]);
-        await written.Task.WaitAsync(TimeSpan.FromMinutes(3));
+        await written.Task.WaitAsync(Patience.Limit);
         front.Kill();
         foreach (var id in Ids(await File.ReadAllTextAsync(folder["ids"]))) await EndedAsync(id);
     }
@@ -95,7 +95,7 @@ public sealed class WorkerFamilyTests : IDisposable
         try
         {
             using var process = Process.GetProcessById(id);
-            using var limit = new CancellationTokenSource(TimeSpan.FromMinutes(2));
+            using var limit = new CancellationTokenSource(Patience.Limit);
             while (Runs(id)) await Task.Delay(20, limit.Token);
         }
         catch (ArgumentException)

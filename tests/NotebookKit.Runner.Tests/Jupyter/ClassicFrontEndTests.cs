@@ -25,8 +25,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "many-charts.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
-        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null,
-            new() { Timeout = 90_000 });
+        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15");
 
         Assert.Contains("height [m]", await browser.Page.InnerTextAsync("#notebook"), StringComparison.Ordinal);
         Assert.All(browser.Requests, r => Assert.True(server.Owns(r), r));
@@ -39,9 +38,9 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         await using var browser = await Browser.OpenAsync();
         await OpenAsync(browser.Page, "hangs.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
-        await browser.Page.WaitForSelectorAsync(".output_stdout pre:has-text('before')", new() { Timeout = 90_000 });
+        await browser.Page.WaitForSelectorAsync(".output_stdout pre:has-text('before')");
         await browser.Page.EvaluateAsync("Jupyter.notebook.kernel.interrupt()");
-        await browser.Page.WaitForSelectorAsync("text=The session was replaced by a fresh one", new() { Timeout = 30_000 });
+        await browser.Page.WaitForSelectorAsync("text=The session was replaced by a fresh one");
     }
 
     [SkippableFact]
@@ -54,7 +53,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         await OpenAsync(browser.Page, "explores.ipynb");
         await browser.Page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
         var slider = browser.Page.Locator(".ui-slider-handle").First;
-        await slider.WaitForAsync(new() { Timeout = 90_000 });
+        await slider.WaitForAsync();
         await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('9 m²/s²')");
 
         var box = (await browser.Page.Locator(".ui-slider").First.BoundingBoxAsync())!;
@@ -64,7 +63,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
             (float)(box.Y + (box.Height / 2)));
         await browser.Page.Mouse.MoveAsync((float)(box.X + box.Width + 40), (float)(box.Y + (box.Height / 2)));
         await browser.Page.Mouse.UpAsync();
-        await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('81 m²/s²')", new() { Timeout = 15_000 });
+        await browser.Page.WaitForSelectorAsync("td.nk-value:has-text('81 m²/s²')");
         await browser.KeepAsync("classic-notebook-after-a-drag.png");
     }
 
@@ -79,7 +78,7 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         await OpenAsync(page, "picks.ipynb");
         await page.EvaluateAsync("Jupyter.notebook.execute_all_cells()");
         var list = page.Locator("select").Filter(new() { HasText = "Moon" });
-        await list.WaitForAsync(new() { Timeout = 90_000 });
+        await list.WaitForAsync();
         // v²/2g, by hand: 3 m/s on Earth (g taken as 10 m/s²) 0.45 m, on the Moon (1.62 m/s²) 2.778 m; 9 m/s there 25 m.
         await ShowsAsync("0.45 m");
         await list.SelectOptionAsync("Moon");
@@ -104,13 +103,13 @@ public sealed class ClassicFrontEndTests : IAsyncLifetime
         Assert.Equal("Earth", (await list.InputValueAsync()).Trim());
         Assert.Equal(0, await page.Locator("th:has-text('3 m/s, Moon')").CountAsync());
 
-        async Task ShowsAsync(string text) => await page.WaitForSelectorAsync($"td.nk-value:text-is('{text}')", new() { Timeout = 15_000 });
+        async Task ShowsAsync(string text) => await page.WaitForSelectorAsync($"td.nk-value:text-is('{text}')");
     }
 
     private async Task OpenAsync(IPage page, string notebook)
     {
         await page.GotoAsync(server.Address + "notebooks/" + notebook);
         await page.WaitForFunctionAsync("window.Jupyter && Jupyter.notebook && Jupyter.notebook.kernel && "
-            + "Jupyter.notebook.kernel.is_connected()", null, new() { Timeout = 90_000 });
+            + "Jupyter.notebook.kernel.is_connected()");
     }
 }

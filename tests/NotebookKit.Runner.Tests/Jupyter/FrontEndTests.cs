@@ -32,7 +32,7 @@ public sealed class FrontEndTests : IDisposable
         var script = $"""
             import nbformat, nbclient
             book = nbformat.read(r"{notebook}", 4)
-            nbclient.NotebookClient(book, timeout=120, kernel_name="notebookkit").execute()
+            nbclient.NotebookClient(book, timeout=600, startup_timeout=600, kernel_name="notebookkit").execute()
             nbformat.validate(book)
             cells = [c for c in book.cells if c.cell_type == "code"]
             assert "application/vnd.plotly.v1+json" in cells[2].outputs[0].data, cells[2].outputs
@@ -50,7 +50,7 @@ public sealed class FrontEndTests : IDisposable
         await NeedAsync("jupyter_console");
         var (code, said) = await RunAsync("-c", "import subprocess, sys; r = subprocess.run([sys.executable, '-m', 'jupyter_console', "
             + "'--kernel', 'notebookkit', '--simple-prompt'], input='6 * 7\\n63.Millimetres()\\n', text=True, capture_output=True, "
-            + "timeout=120); print(r.stdout)");
+            + "timeout=600); print(r.stdout)");
         Assert.True(code == 0, said);
         Assert.Contains("42", said, StringComparison.Ordinal);
         Assert.Contains("63 mm", said, StringComparison.Ordinal);
@@ -72,7 +72,7 @@ public sealed class FrontEndTests : IDisposable
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
-        using var limit = new CancellationTokenSource(TimeSpan.FromMinutes(4));
+        using var limit = new CancellationTokenSource(Patience.Limit);
         await process.WaitForExitAsync(limit.Token);
         return (process.ExitCode, await output + await errors);
     }

@@ -10,7 +10,6 @@ namespace NotebookKit.Runner.Tests.Jupyter;
 /// <summary>A client that speaks to a kernel over real sockets.</summary>
 internal class KernelClient : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(90);
     private readonly WireFormat wire;
     private readonly DealerSocket shell = new();
     private readonly DealerSocket control = new();
@@ -46,8 +45,8 @@ internal class KernelClient : IDisposable
         };
     }
 
-    public static JsonObject Execute(string code) => new() { ["code"] = code, ["silent"] = false, ["store_history"] = true,
-        ["stop_on_error"] = true };
+    public static JsonObject Execute(string code, bool asks = false) => new() { ["code"] = code, ["silent"] = false,
+        ["store_history"] = true, ["stop_on_error"] = true, ["allow_stdin"] = asks };
 
     public string Send(string type, JsonObject content, bool viaControl = false, JsonObject? metadata = null)
     {
@@ -114,7 +113,8 @@ internal class KernelClient : IDisposable
     // A subscriber that has just connected hears nothing for a moment; a kernel-info request shows when it does.
     public void WaitUntilHeard()
     {
-        for (var i = 0; i < 200; i++)
+        var waited = System.Diagnostics.Stopwatch.StartNew();
+        while (waited.Elapsed < Patience.Limit)
         {
             Reply(Send("kernel_info_request", []));
             List<byte[]> frames = [];
@@ -132,7 +132,7 @@ internal class KernelClient : IDisposable
     private JupyterMessage Receive(NetMQSocket socket)
     {
         List<byte[]> frames = [];
-        return socket.TryReceiveMultipartBytes(Patience, ref frames)
+        return socket.TryReceiveMultipartBytes(Patience.Limit, ref frames)
             ? wire.Read(frames) ?? throw new InvalidDataException("The kernel sent something that is no signed message.")
             : throw new TimeoutException("The kernel said nothing.");
     }

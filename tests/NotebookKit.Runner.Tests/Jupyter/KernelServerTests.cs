@@ -130,7 +130,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
-    public async Task A_long_verb_of_the_library_shows_its_progress_and_stops_when_asked()
+    public void A_long_verb_of_the_library_shows_its_progress_and_stops_when_asked()
     {
         // As a front-end starts it: in the notebook's folder, where the design's file lies.
         var folder = Path.Combine(TestFolder.Repository, "notebooks");
@@ -143,7 +143,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         // Minutes of it: only a stop on request ends this cell with its session alive.
         var id = kernel.Send("execute_request", KernelUnderTest.Execute("_ = curlew.Disperse(site, new Spread(), flights: "
             + "1_000_000, seed: 7);"));
-        await Task.Delay(1000);
+        kernel.NextPublished(id, "display_data");
         kernel.Send("interrupt_request", [], viaControl: true);
         Assert.Equal("The cell was stopped on request.", (string?)kernel.Reply(id)["evalue"]);
         Assert.Equal("Curlew", kernel.Value("curlew.Name"));
@@ -238,7 +238,8 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal(!old, data.ContainsKey("text/html"));
 
         var before = int.Parse(kernel.Value("asked")!, System.Globalization.CultureInfo.InvariantCulture);
-        var busy = kernel.Send("execute_request", KernelUnderTest.Execute("Thread.Sleep(500);"));
+        var busy = kernel.Send("execute_request", KernelUnderTest.Execute("Console.ReadLine();", asks: true));
+        kernel.Question();
         var moves = Enumerable.Range(1, 30).Select(i => kernel.Send("comm_msg", new JsonObject
         {
             ["comm_id"] = slider.Id,
@@ -247,6 +248,9 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
                 : new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 3 + (i / 10.0) },
                     ["buffer_paths"] = new JsonArray() },
         })).ToList();
+        // They wait behind the cell: the front looks at its sockets in turn, so it has read them when it has answered this often elsewhere.
+        for (var i = 0; i < 20; i++) kernel.Reply(kernel.Send("kernel_info_request", [], viaControl: true), viaControl: true);
+        kernel.AnswerInput("");
         kernel.Reply(busy);
         var answers = kernel.Published(moves[^1]).Where(m => m.Type == "comm_msg").ToList();
         Assert.Contains("36 m", (string?)answers[^1].Content["data"]!["state"]!["value"], StringComparison.Ordinal);
@@ -324,18 +328,20 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         kernel.Run("var stuck = false;");
         var (_, shown) = kernel.Run(
             """
-            Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), side => { while (stuck) { } return Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, 1])); }).Live()
+            Explore.Over("Square", ExplorerInput.Between("Side", 1.Metres(), 3.Metres()), side => { if (stuck) { Console.WriteLine("stuck"); while (true) { } } return Explored.Curve(new Series("x", "m", [0, 1]), new Series("y", "m", [0, 1])); }).Live()
             """);
         var slider = shown.Where(m => m.Type == "comm_open").Single(m => (string?)m.Content["data"]!["state"]!["_model_name"] ==
             "FloatSliderModel");
-        kernel.Run("stuck = true;");
+        var cell = kernel.Send("execute_request", KernelUnderTest.Execute("stuck = true;"));
+        kernel.Published(cell);
         var id = kernel.Send("comm_msg", new JsonObject
         {
             ["comm_id"] = slider.Content["comm_id"]!.DeepClone(),
                 ["data"] = new JsonObject { ["method"] = "update", ["state"] = new JsonObject { ["value"] = 2.5 },
                 ["buffer_paths"] = new JsonArray() },
         });
-        await Task.Delay(500);
+        // What is printed between two cells is shown with the one before.
+        kernel.NextPublished(cell, "stream");
         kernel.Send("interrupt_request", [], viaControl: true);
         var said = kernel.Published(id);
         Assert.Contains("Variables are lost", (string?)said.Single(m => m.Type == "error").Content["evalue"], StringComparison.Ordinal);
@@ -363,11 +369,11 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
-    public async Task An_interrupt_stops_a_cell_that_can_be_stopped_and_keeps_variables()
+    public void An_interrupt_stops_a_cell_that_can_be_stopped_and_keeps_variables()
     {
         kernel.Run("var kept = 41;");
-        var id = kernel.Send("execute_request", KernelUnderTest.Execute("await Task.Delay(60_000);"));
-        await Task.Delay(500);
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("Console.WriteLine(\"waits\"); await Task.Delay(-1);"));
+        kernel.NextPublished(id, "stream");
         kernel.Reply(kernel.Send("interrupt_request", [], viaControl: true), viaControl: true);
         Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
         Assert.Equal("42", kernel.Value("kept + 1"));
@@ -400,11 +406,11 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
-    public async Task An_interrupt_replaces_a_stuck_worker_and_says_what_is_lost()
+    public void An_interrupt_replaces_a_stuck_worker_and_says_what_is_lost()
     {
         var count = (int?)kernel.Run("var lost = 1;").Reply["execution_count"];
-        var id = kernel.Send("execute_request", KernelUnderTest.Execute("while (true) { }"));
-        await Task.Delay(500);
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("Console.WriteLine(\"stuck\"); while (true) { }"));
+        kernel.NextPublished(id, "stream");
         kernel.Send("interrupt_request", [], viaControl: true);
         var message = (string?)kernel.Reply(id)["evalue"];
         Assert.Contains("Variables are lost: run these cells again, in order: ", message, StringComparison.Ordinal);
@@ -452,27 +458,30 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     }
 
     [Fact]
-    public async Task An_interrupted_loop_that_awaits_and_never_looks_goes_on_no_more_and_may_clear_up()
+    public void An_interrupted_loop_that_awaits_and_never_looks_goes_on_no_more_and_may_clear_up()
     {
         var id = kernel.Send("execute_request", KernelUnderTest.Execute(
-            "while (true) { await Task.Delay(20); AppContext.SetData(\"rounds\", Environment.TickCount64); }"));
+            "Console.WriteLine(\"goes\");\n"
+                + "while (true) { await Task.Delay(20); AppContext.SetData(\"rounds\", Environment.TickCount64); }"));
         var other = "AppContext.GetData(\"rounds\")";
-        await Task.Delay(1500);
+        kernel.NextPublished(id, "stream");
         kernel.Send("interrupt_request", [], viaControl: true);
         Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
-        await Task.Delay(1500);
-        var then = kernel.Value(other);
-        await Task.Delay(500);
-        Assert.Equal(then, kernel.Value(other));
+        // It may take its last round meanwhile; then it stands, however long one looks.
+        var then = kernel.Value(Still(other));
+        Assert.Equal(then, kernel.Value(Still(other)));
 
         id = kernel.Send("execute_request", KernelUnderTest.Execute(
-            "try { await Task.Delay(-1, Microsoft.DotNet.Interactive.KernelInvocationContext.Current.CancellationToken); } finally { "
+            "Console.WriteLine(\"goes\");\n"
+                + "try { await Task.Delay(-1, Microsoft.DotNet.Interactive.KernelInvocationContext.Current.CancellationToken); } finally { "
                 + "await Task.Yield(); AppContext.SetData(\"cleared\", 1); }"));
-        await Task.Delay(1500);
+        kernel.NextPublished(id, "stream");
         kernel.Send("interrupt_request", [], viaControl: true);
         Assert.Equal("Interrupted", (string?)kernel.Reply(id)["ename"]);
-        await Task.Delay(300);
-        Assert.Equal("1", kernel.Value("AppContext.GetData(\"cleared\")"));
+        Assert.Equal("1", kernel.Value("while (AppContext.GetData(\"cleared\") is null) await Task.Delay(20);\n"
+            + "AppContext.GetData(\"cleared\")"));
+
+        static string Still(string value) => $"await Task.Delay(1500);\n{value}";
     }
 
     [Fact]
@@ -564,12 +573,14 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
     [Fact]
     public void The_heart_beats_while_a_cell_runs()
     {
-        var id = kernel.Send("execute_request", KernelUnderTest.Execute("Thread.Sleep(1500);"));
+        var id = kernel.Send("execute_request", KernelUnderTest.Execute("Console.ReadLine();", asks: true));
+        kernel.Question();
         using var heart = new RequestSocket();
         heart.Connect(kernel.Connection.AddressOf(kernel.Connection.HeartbeatPort));
         heart.SendFrame("ping");
-        Assert.True(heart.TryReceiveFrameString(TimeSpan.FromSeconds(5), out var beat));
+        Assert.True(heart.TryReceiveFrameString(Patience.Limit, out var beat));
         Assert.Equal("ping", beat);
+        kernel.AnswerInput("");
         kernel.Reply(id);
     }
 
@@ -579,7 +590,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         await using var ended = KernelUnderTest.Start();
         var reply = ended.Reply(ended.Send("shutdown_request", new JsonObject { ["restart"] = false }, viaControl: true), viaControl: true);
         Assert.False((bool?)reply["restart"]);
-        await ended.Serving.WaitAsync(TimeSpan.FromSeconds(10));
+        await ended.Serving.WaitAsync(Patience.Limit);
     }
 
     [Fact]

@@ -42,7 +42,7 @@ internal sealed class KernelUnderTest : KernelClient, IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await stop.CancelAsync();
-        await Task.WhenAny(Serving, Task.Delay(5000));
+        await Task.WhenAny(Serving, Task.Delay(Patience.Limit));
         await server.DisposeAsync();
         Dispose();
         stop.Dispose();

@@ -29,7 +29,7 @@ public sealed class LabFrontEndTests : IAsyncLifetime
         var page = browser.Page;
         await page.EvaluateAsync("void notebook.runAll()");
         var list = page.Locator("select").Filter(new() { HasText = "Moon" });
-        await list.WaitForAsync(new() { Timeout = 90_000 });
+        await list.WaitForAsync();
         // v²/2g, by hand: 3 m/s on Earth (g taken as 10 m/s²) 0.45 m, on the Moon (1.62 m/s²) 2.778 m; 9 m/s there 25 m.
         await ShowsAsync("0.45 m");
         await list.SelectOptionAsync("Moon");
@@ -52,7 +52,7 @@ public sealed class LabFrontEndTests : IAsyncLifetime
         await ShowsAsync("0.45 m");
         Assert.Equal("Earth", await list.InputValueAsync());
 
-        async Task ShowsAsync(string text) => await page.WaitForSelectorAsync($"td.nk-value:text-is('{text}')", new() { Timeout = 15_000 });
+        async Task ShowsAsync(string text) => await page.WaitForSelectorAsync($"td.nk-value:text-is('{text}')");
     }
 
     [SkippableFact]
@@ -60,8 +60,7 @@ public sealed class LabFrontEndTests : IAsyncLifetime
     {
         await using var browser = await OpenAsync("many-charts.ipynb");
         await browser.Page.EvaluateAsync("void notebook.runAll()");
-        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15", null,
-            new() { Timeout = 90_000 });
+        await browser.Page.WaitForFunctionAsync("document.querySelectorAll('svg.main-svg .scatterlayer path.js-line').length === 15");
         Assert.All(browser.Requests, r => Assert.True(server.Owns(r), r));
         await browser.KeepAsync("lab-notebook-charts.png");
     }
@@ -71,9 +70,9 @@ public sealed class LabFrontEndTests : IAsyncLifetime
     {
         await using var browser = await OpenAsync("hangs.ipynb");
         await browser.Page.EvaluateAsync("void notebook.runAll()");
-        await browser.Page.WaitForSelectorAsync(".jp-OutputArea-output pre:has-text('before')", new() { Timeout = 90_000 });
+        await browser.Page.WaitForSelectorAsync(".jp-OutputArea-output pre:has-text('before')");
         await browser.Page.EvaluateAsync("void notebook.kernel.interrupt()");
-        await browser.Page.WaitForSelectorAsync("text=The session was replaced by a fresh one", new() { Timeout = 30_000 });
+        await browser.Page.WaitForSelectorAsync("text=The session was replaced by a fresh one");
     }
 
     [SkippableFact]
@@ -96,8 +95,7 @@ public sealed class LabFrontEndTests : IAsyncLifetime
             + "tests/lab-front-end.");
         var browser = await Browser.OpenAsync();
         await browser.Page.GotoAsync($"{server.Address}nbextensions/page/index.html?path={notebook}");
-        await browser.Page.WaitForFunctionAsync("document.body.dataset.ready || document.body.dataset.problem", null,
-            new() { Timeout = 90_000 });
+        await browser.Page.WaitForFunctionAsync("document.body.dataset.ready || document.body.dataset.problem");
         var problem = await browser.Page.EvaluateAsync<string?>("document.body.dataset.problem");
         Assert.True(problem is null, problem);
         return browser;

@@ -88,7 +88,7 @@ internal sealed class NotebookServer : IAsyncDisposable
     private async Task AnswersAsync()
     {
         using var client = new HttpClient();
-        for (var i = 0; i < 300; i++)
+        for (var waited = Stopwatch.StartNew(); waited.Elapsed < Patience.Limit;)
         {
             try
             {

@@ -32,8 +32,7 @@ public sealed class ExplorerOfLibraryTests : IDisposable
                   slider.dispatchEvent(new Event("input"));
                 })
                 """);
-            await browser.Page.WaitForFunctionAsync($"document.querySelectorAll('.nk-explorer')[{i}].dataset.computed", null,
-                new() { Timeout = 0 });
+            await browser.Page.WaitForFunctionAsync($"document.querySelectorAll('.nk-explorer')[{i}].dataset.computed");
             using var computed = JsonDocument.Parse(await browser.Page.EvaluateAsync<string>(
                 $"document.querySelectorAll('.nk-explorer')[{i}].dataset.computed"));
             double[] setting = Numbers(computed, "setting"), found = Numbers(computed, "numbers");

@@ -240,7 +240,7 @@ public sealed class LivePageTests
 
     // The page's own policy forbids the string that the driver's way of waiting would evaluate.
     internal static async Task UntilAsync(IPage page, string holds) => await page.EvaluateAsync("() => " + Waiting(holds))
-        .WaitAsync(TimeSpan.FromMinutes(3));
+        .WaitAsync(Patience.Limit);
 
     internal static string Waiting(string holds) =>
         "new Promise(done => { const look = () => (" + holds + ") ? done() : setTimeout(look, 30); look(); })";

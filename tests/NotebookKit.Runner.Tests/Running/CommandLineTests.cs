@@ -61,9 +61,19 @@ public sealed class CommandLineTests : IDisposable
     public async Task An_interrupt_ends_the_workers_and_leaves_no_half_file()
     {
         Skip.If(OperatingSystem.IsWindows(), "Sends a POSIX signal.");
-        using var program = ProgramRun.Start("run", folder.CopyOf("hangs.ipynb"), "--out", folder["out"], "--cell-limit", "2min");
-        var worker = await FirstChildAsync(program.Id);
-        await Task.Delay(TimeSpan.FromSeconds(3));
+        // The cell says that it has begun, with the number of its process.
+        const string Code = """System.IO.File.WriteAllText(\"id.new\", $\"{Environment.ProcessId}\"); """
+            + """System.IO.File.Move(\"id.new\", \"id\"); while (true) { }""";
+        await File.WriteAllTextAsync(folder["hangs.ipynb"], $$"""
+            {"cells":[{"cell_type":"code","id":"a","metadata":{},"source":"{{Code}}","outputs":[],"execution_count":null}],
+            "metadata":{},"nbformat":4,"nbformat_minor":5}
+            """);
+        var begun = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        using var watch = new FileSystemWatcher(folder.Path, "id") { EnableRaisingEvents = true };
+        watch.Renamed += (_, _) => begun.TrySetResult();
+        using var program = ProgramRun.Start("run", folder["hangs.ipynb"], "--out", folder["out"], "--cell-limit", "1h");
+        await begun.Task.WaitAsync(Patience.Limit);
+        var worker = await File.ReadAllTextAsync(folder["id"]);
         using (var kill = Process.Start("kill", ["-INT", program.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) await
             kill.WaitForExitAsync();
         var run = await ProgramRun.EndAsync(program);
@@ -71,20 +81,5 @@ public sealed class CommandLineTests : IDisposable
         Assert.Equal(130, run.ExitCode);
         Assert.False(Directory.Exists($"/proc/{worker}"));
         Assert.False(Directory.Exists(folder["out"]) && Directory.EnumerateFiles(folder["out"], "*", SearchOption.AllDirectories).Any());
-    }
-
-    private static async Task<int> FirstChildAsync(int parent)
-    {
-        for (var i = 0; i < 200; i++)
-        {
-            var children = File.ReadAllText($"/proc/{parent}/task/{parent}/children");
-            foreach (var thread in Directory.EnumerateDirectories($"/proc/{parent}/task")) children += File.ReadAllText(Path.Combine(thread,
-                "children"));
-            if (children.Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var first, ..]) return int.Parse(first,
-                System.Globalization.CultureInfo.InvariantCulture);
-            await Task.Delay(100);
-        }
-
-        throw new TimeoutException("The program started no worker.");
     }
 }
