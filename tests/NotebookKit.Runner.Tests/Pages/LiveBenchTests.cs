@@ -5,12 +5,13 @@ using static NotebookKit.Runner.Tests.Pages.LivePageTests;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>The proof bench of the live page: readings typed step by step.</summary>
-public sealed class LiveBenchTests
+[Collection(LivePageOnce.Name)]
+public sealed class LiveBenchTests(OpenedLivePage live)
 {
     [SkippableFact]
     public async Task The_bench_says_hold_and_stop_by_the_librarys_rules()
     {
-        await using var browser = await OpenAsync();
+        var browser = await live.BeginAsync();
         await GoAsync(browser, "bench");
         var plan = Design.Parse(DesignText("curlew.json")).Stage.Proof.Plan();
         var first = plan.Steps[0];
@@ -38,7 +39,7 @@ public sealed class LiveBenchTests
     [SkippableFact]
     public async Task The_demo_proof_read_at_the_bench_is_accepted_and_its_saved_record_is_evidence_for_the_library()
     {
-        await using var browser = await OpenAsync();
+        var browser = await live.BeginAsync();
         await browser.Page.EvaluateAsync("""
             rows => { Object.assign(keeping.data.bench, { serial: "C-1", day: "2026-03-14", errorBar: "0.05", rows }); keep(); }
             """, DemoProof());
@@ -56,7 +57,7 @@ public sealed class LiveBenchTests
     [SkippableFact]
     public async Task Tape_and_rule_typed_at_the_bench_stand_in_the_record()
     {
-        await using var browser = await OpenAsync();
+        var browser = await live.BeginAsync();
         await browser.Page.EvaluateAsync("""
             rows => { Object.assign(keeping.data.bench, { serial: "C-1", day: "2026-03-14", errorBar: "0.05",
               rows, girthWithinMm: "0.5", lengthWithinMm: "0.5" }); keep(); }

@@ -6,12 +6,13 @@ using static NotebookKit.Runner.Tests.Pages.LivePageTests;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>The pad of the live page: the fill against the clock, and the card on what was shown.</summary>
-public sealed class LivePadTests
+[Collection(LivePageOnce.Name)]
+public sealed class LivePadTests(OpenedLivePage live)
 {
     [SkippableFact]
     public async Task The_card_of_a_design_alone_says_no_go_and_the_fill_has_its_clock()
     {
-        await using var browser = await OpenAsync();
+        var browser = await live.BeginAsync();
         await GoAsync(browser, "pad");
         await browser.Page.GetByLabel("Wind", new() { Exact = true }).FillAsync("4 m/s");
         await browser.Page.GetByRole(AriaRole.Button, new() { Name = "Compute the fill and the card" }).ClickAsync();
@@ -25,7 +26,7 @@ public sealed class LivePadTests
     [SkippableFact]
     public async Task With_proof_service_record_and_label_of_the_day_the_card_says_go_and_without_one_of_them_no()
     {
-        await using var browser = await OpenAsync();
+        var browser = await live.BeginAsync();
         using var folder = new TestFolder();
         var (proof, service, label) = Papers(folder);
         await GoAsync(browser, "pad");
