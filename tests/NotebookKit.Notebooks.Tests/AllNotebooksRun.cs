@@ -1,5 +1,7 @@
+using NotebookKit.Notebooks.Tests.Pages;
 using NotebookKit.Runner.Reports;
 using NotebookKit.Runner.Running;
+using NotebookKit.Runner.Tests;
 
 namespace NotebookKit.Notebooks.Tests;
 
@@ -19,21 +21,25 @@ public sealed class AllNotebooksRun : IAsyncLifetime
 
     internal IReadOnlyDictionary<string, NotebookReport> Reports { get; private set; } = new Dictionary<string, NotebookReport>();
 
+    /// <summary>What the pages showed in a browser.</summary>
+    internal PageVisits Visits { get; private set; } = null!;
+
     public string PageOf(string name) => File.ReadAllText(Reports[name].PageFile!);
 
     public async Task InitializeAsync()
     {
+        Visits = new(output);
         if (NotebookFolder.Names.Count == 0) return;
-        var options = new RunOptions([.. NotebookFolder.Names.Select(NotebookFolder.FileOf)], output, TimeSpan.FromMinutes(3),
+        var options = new RunOptions([.. NotebookFolder.Names.Select(NotebookFolder.FileOf)], output, Patience.Limit,
             RunOptions.UsualJobs);
         var reports = await new NotebookRunner(options, new Silence()).RunAsync(CancellationToken.None);
         Reports = reports.Reports.ToDictionary(r => r.Name);
     }
 
-    public Task DisposeAsync()
+    public async Task DisposeAsync()
     {
+        await Visits.EndAsync();
         Directory.Delete(output, recursive: true);
-        return Task.CompletedTask;
     }
 
     private sealed class Silence : IRunDisplay

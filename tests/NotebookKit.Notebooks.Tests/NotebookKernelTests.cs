@@ -16,7 +16,8 @@ public sealed class NotebookKernelTests : IDisposable
 
         def run(path):
             book = nbformat.read(path, 4)
-            client = nbclient.NotebookClient(book, timeout=300, kernel_name="notebookkit", resources={"metadata": {"path": os.path.dirname(path)}})
+            client = nbclient.NotebookClient(book, timeout=600, startup_timeout=600, kernel_name="notebookkit",
+                                             resources={"metadata": {"path": os.path.dirname(path)}})
             client.execute()
             nbformat.validate(book)
             return os.path.basename(path), sum(c.cell_type == "code" for c in book.cells)

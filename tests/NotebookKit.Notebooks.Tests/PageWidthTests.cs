@@ -1,7 +1,5 @@
 using System.Net;
-using System.Text.Json;
-using Microsoft.Playwright;
-using NotebookKit.Runner.Tests;
+using NotebookKit.Notebooks.Tests.Pages;
 
 namespace NotebookKit.Notebooks.Tests;
 
@@ -9,16 +7,13 @@ namespace NotebookKit.Notebooks.Tests;
 [Collection(AllNotebooksTests.Name)]
 public sealed class PageWidthTests(AllNotebooksRun all)
 {
-    private const int Height = 1000;
-    private static readonly string Audit = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Pages", "audit.js"));
-
     public static TheoryData<string, int> Pages
     {
         get
         {
             var pages = new TheoryData<string, int>();
             foreach (var name in NotebookFolder.Names.Append("index"))
-                foreach (var width in new[] { 390, 768, 1280 }) pages.Add(name, width);
+                foreach (var width in PageVisit.Widths) pages.Add(name, width);
             return pages;
         }
     }
@@ -28,21 +23,15 @@ public sealed class PageWidthTests(AllNotebooksRun all)
     [SkippableTheory, MemberData(nameof(Pages))]
     public async Task Nothing_is_wider_than_the_screen_and_no_label_lies_over_another(string name, int width)
     {
-        await using var browser = await Browser.OpenAsync();
-        await GoAsync(browser, name, width);
-        await browser.KeepAsync($"page-{name}-{width}.png");
-        Assert.Empty(await browser.Page.EvaluateAsync<string[]>(Audit));
-        Assert.Empty(browser.Problems);
+        var (found, problems) = (await all.Visits.OfPageAsync(name)).At[width];
+        Assert.Empty(found);
+        Assert.Empty(problems);
     }
 
     [SkippableTheory, MemberData(nameof(Names))]
     public async Task Every_link_leads_somewhere(string name)
     {
-        await using var browser = await Browser.OpenAsync();
-        await GoAsync(browser, name, 1280);
-        var links = await browser.Page.EvaluateAsync<string[]>(
-            "Array.from(document.querySelectorAll('a[href]')).map(a => a.href).filter(h => h.startsWith('file:'))");
-        foreach (var link in links.Distinct())
+        foreach (var link in (await all.Visits.OfPageAsync(name)).Links.Distinct())
         {
             var target = new Uri(link);
             Assert.True(File.Exists(target.LocalPath), $"{name} leads to {target.LocalPath}, which isn't there.");
@@ -52,49 +41,23 @@ public sealed class PageWidthTests(AllNotebooksRun all)
         }
     }
 
-    // axe-core (MPL-2.0) is fetched by npm for the tests alone.
     [SkippableTheory, MemberData(nameof(Names))]
     public async Task The_rules_of_accessibility_find_nothing(string name)
     {
-        var rules = Path.Combine(NotebookFolder.Path, "..", "tests", "lab-front-end", "node_modules", "axe-core", "axe.min.js");
-        Skip.IfNot(File.Exists(rules), "axe-core isn't here; run npm ci --ignore-scripts in tests/lab-front-end to have it.");
-        await using var browser = await Browser.OpenAsync();
-        await GoAsync(browser, name, 390);
-        await browser.Page.EvaluateAsync(await File.ReadAllTextAsync(rules));
-        var found = await browser.Page.EvaluateAsync<JsonElement>("""
-            async () => (await axe.run(document, { preload: false,
-              runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "best-practice"] }))
-              .violations.map(v => v.id + ": " + v.help + ": " + v.nodes.slice(0, 3).map(n => n.target.join(" ")).join(" | "))
-            """);
-        Assert.Empty(found.EnumerateArray().Select(v => v.GetString()));
+        var found = (await all.Visits.OfPageAsync(name)).Inaccessible;
+        Skip.If(found is null, "axe-core isn't here; run npm ci --ignore-scripts in tests/lab-front-end to have it.");
+        Assert.Empty(found!);
     }
 
     [SkippableTheory, MemberData(nameof(Names))]
     public async Task On_paper_stands_no_code_and_no_button_and_nothing_runs_out_of_the_sheet(string name)
     {
-        // A4 within margins of 14 mm, at 96 px to the inch.
-        await using var browser = await Browser.OpenAsync();
-        await browser.Page.EmulateMediaAsync(new() { Media = Media.Print });
-        await GoAsync(browser, name, 688);
-        await browser.Page.EvaluateAsync("window.dispatchEvent(new Event('beforeprint'))");
-        if (await browser.Page.Locator("figure.chart").CountAsync() > 0)
-            await browser.Page.WaitForFunctionAsync("document.documentElement.dataset.printed === 'yes'", null,
-                new() { Timeout = 120_000 });
-        Assert.Empty(await browser.Page.EvaluateAsync<string[]>(Audit));
-        const string Buttons = "details.code:visible, .fold:visible, .contents:visible, .buttons:visible";
-        Assert.Equal(0, await browser.Page.Locator(Buttons).CountAsync());
-        Assert.Empty(await browser.Page.EvaluateAsync<string[]>("""
-            Array.from(document.querySelectorAll("table, svg, pre, figure, p, li"))
-              .filter(e => e.checkVisibility() && !e.closest("#js-plotly-tester"))
-              .filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1)
-              .map(e => e.tagName + " " + e.textContent.trim().slice(0, 60))
-            """));
-        var breaks = await browser.Page.EvaluateAsync<string[]>("""
-            Array.from(document.querySelectorAll("figure, table")).filter(e => e.checkVisibility())
-              .filter(e => e.tagName === "FIGURE" || e.querySelectorAll("tr").length <= 8).map(e => getComputedStyle(e).breakInside)
-            """);
+        var visit = await all.Visits.OfPageAsync(name);
+        Assert.Empty(visit.WrongOnPaper);
+        Assert.Equal(0, visit.ButtonsOnPaper);
+        Assert.Empty(visit.OutOfTheSheet);
         // A table of more than eight rows breaks between two rows; kept whole it would leave half a sheet empty.
-        Assert.All(breaks, how => Assert.Equal("avoid", how));
+        Assert.All(visit.Breaks, how => Assert.Equal("avoid", how));
     }
 
     [Fact]
@@ -136,15 +99,5 @@ public sealed class PageWidthTests(AllNotebooksRun all)
         var foot = main.IndexOf("<details class=\"run\">", StringComparison.Ordinal);
         Assert.DoesNotMatch("[0-9] cells|<th>cells|ran to their end", main[..foot]);
         Assert.Contains("ran to their end", main[foot..], StringComparison.Ordinal);
-    }
-
-    private async Task GoAsync(Browser browser, string name, int width)
-    {
-        await browser.Page.SetViewportSizeAsync(width, Height);
-        var file = name == "index" ? Path.Combine(all.Output, "index.html") : Path.Combine(all.Output, "pages", name + ".html");
-        await browser.Page.GotoAsync(new Uri(file).AbsoluteUri);
-        if (await browser.Page.Locator("figure.chart").CountAsync() > 0)
-            await browser.Page.WaitForFunctionAsync("document.documentElement.dataset.drawn === 'yes'", null, new() { Timeout = 120_000 });
-        await browser.Page.EvaluateAsync("() => new Promise(done => setTimeout(done, 700))");
     }
 }
