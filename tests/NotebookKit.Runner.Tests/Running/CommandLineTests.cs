@@ -63,7 +63,7 @@ public sealed class CommandLineTests : IDisposable
         Skip.If(OperatingSystem.IsWindows(), "Sends a POSIX signal.");
         // The cell says that it has begun, with the number of its process.
         const string Code = """System.IO.File.WriteAllText(\"id.new\", $\"{Environment.ProcessId}\"); """
-            + """System.IO.File.Move(\"id.new\", \"id\"); while (true) { }""";
+            + """System.IO.File.Move(\"id.new\", \"id\"); while (true) Thread.Sleep(100);""";
         await File.WriteAllTextAsync(folder["hangs.ipynb"], $$"""
             {"cells":[{"cell_type":"code","id":"a","metadata":{},"source":"{{Code}}","outputs":[],"execution_count":null}],
             "metadata":{},"nbformat":4,"nbformat_minor":5}
