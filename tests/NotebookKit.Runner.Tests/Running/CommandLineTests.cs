@@ -71,7 +71,7 @@ public sealed class CommandLineTests : IDisposable
         var begun = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         using var watch = new FileSystemWatcher(folder.Path, "id") { EnableRaisingEvents = true };
         watch.Renamed += (_, _) => begun.TrySetResult();
-        using var program = ProgramRun.Start("run", folder["hangs.ipynb"], "--out", folder["out"], "--cell-limit", "1h");
+        using var program = ProgramRun.Start("run", folder["hangs.ipynb"], "--out", folder["out"], "--cell-limit", "5min");
         await begun.Task.WaitAsync(Patience.Limit);
         var worker = await File.ReadAllTextAsync(folder["id"]);
         using (var kill = Process.Start("kill", ["-INT", program.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) await
