@@ -14,8 +14,8 @@ internal sealed class KernelSession : IAsyncDisposable
 
     private static readonly TimeSpan HelpPatience = TimeSpan.FromSeconds(10);
 
-    /// <summary>How many cells run before a fresh session is offered, unless given. At a quarter of a megabyte each that is as much memory
-    /// as a session starts with.</summary>
+    /// <summary>How many cells run before a fresh session is offered, unless given. At a quarter of a megabyte each they hold
+    /// two thirds of the memory that a session starts with.</summary>
     public const int UsualCells = 1000;
 
     private readonly WorkerOptions _options;
@@ -152,8 +152,8 @@ internal sealed class KernelSession : IAsyncDisposable
 
     // A later cell may use every earlier one, so that the compiler holds on to all of them.
     private static string Offer(int cells) => FormattableString.Invariant($"This session has run {cells} cells. The compiler keeps ")
-        + "every cell until the session ends, about a quarter of a megabyte each. When it suits you, restart the kernel and run the cells "
-        + "again that you need.\n";
+        + "every cell until the session ends, about a quarter of a megabyte each. Restart the kernel when you next pause, and run the "
+        + "cells again that you need.\n";
 
     private async Task<CellOutcome> ReplaceAsync(WorkerEngine lost, CellOutcome outcome)
     {

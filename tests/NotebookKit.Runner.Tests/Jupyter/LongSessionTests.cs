@@ -20,7 +20,7 @@ public class LongSessionTests
             var said = Assert.IsType<StreamOutput>(Assert.Single(outputs));
             Assert.Equal("stderr", said.Name);
             Assert.Contains($"has run {cell} cells", said.Text, StringComparison.Ordinal);
-            Assert.Contains("restart the kernel", said.Text, StringComparison.Ordinal);
+            Assert.Contains("Restart the kernel", said.Text, StringComparison.Ordinal);
             offered.Add(cell);
         }
 

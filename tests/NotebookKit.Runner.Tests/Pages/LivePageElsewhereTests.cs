@@ -39,6 +39,7 @@ public sealed class LivePageElsewhereTests
     // A plain server says of every page what its settings say; the mark at the head of the file goes before that.
     [SkippableTheory]
     [InlineData("text/html")]
+    [InlineData("text/html; charset=utf-8")]
     [InlineData("text/html; charset=iso-8859-1")]
     public async Task From_a_plain_web_server_the_page_computes_too(string type)
     {

@@ -1,5 +1,5 @@
-using System.Runtime.CompilerServices;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
 using NotebookKit.Aerodynamics.Airflow;
 using NotebookKit.Provenance;
 using NotebookKit.Quantities;

@@ -79,7 +79,7 @@ internal static class DesignChange
     /// rating of the others stands.</summary>
     /// <param name="tree">The design with the change.</param>
     /// <param name="path">Where it was changed.</param>
-    /// <param name="stages">Keys of the stages; none of a design of one stage.</param>
+    /// <param name="stages">Keys of the stages, the lowest first; a design of one stage counts as the lowest.</param>
     public static IReadOnlySet<string> RatedAnew(TreeNode tree, string path, IReadOnlyList<string> stages)
     {
         List<(string At, string From)> taken = [.. TakenOver(tree, "")];
@@ -105,7 +105,7 @@ internal static class DesignChange
     private static IEnumerable<(string At, string From)> TakenOver(TreeNode node, string at) => node switch
     {
         TreeNode.Text text => text.Value.StartsWith(ScalarShape<string>.TakesOver, StringComparison.Ordinal)
-            ? [(at, text.Value[2..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0])] : [],
+            ? [(at, text.Value[ScalarShape<string>.TakesOver.Length..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0])] : [],
         TreeNode.Members members => members.All.SelectMany(m => TakenOver(m.Value, TreePath.Join(at, m.Key))),
         TreeNode.Items items => items.All.SelectMany((item, i) => TakenOver(item, TreePath.Join(at, i + 1))),
         _ => [],
