@@ -22,6 +22,10 @@ internal sealed class DesignFiguresOf(Design design)
 
     private readonly Dictionary<string, (object? Value, string Reason)> _steps = new(StringComparer.Ordinal);
 
+    // Both ends of the drag band are flown of one vehicle made ready once.
+    private ReadyFlight? _ready;
+    private ReadyStages? _readyStages;
+
     /// <summary>What the steps found, errors of steps that failed apart.</summary>
     public IReadOnlyList<Finding> Findings =>
         [.. _steps.Values.Select(s => s.Value).OfType<IResult>().SelectMany(r => r.Findings).Distinct()];
@@ -101,16 +105,14 @@ internal sealed class DesignFiguresOf(Design design)
             var site = Site();
             if (design.Stages.Count == 1)
             {
-                var flight = (light ? design.Vehicle with { DragEnd = DragEnd.Low } : design.Vehicle).Fly(site);
+                _ready ??= new(design.Vehicle, site);
+                var flight = (light ? _ready.At(DragEnd.Low) : _ready).Fly();
                 _steps[step] = (flight, "");
                 return [flight.Figures];
             }
 
-            var pair = design.TwoStageVehicle;
-            var both = (light ? pair with
-            {
-                Booster = pair.Booster with { DragEnd = DragEnd.Low }, Sustainer = pair.Sustainer with { DragEnd = DragEnd.Low },
-            } : pair).Fly(site);
+            _readyStages ??= new(design.TwoStageVehicle, site);
+            var both = (light ? _readyStages.At(DragEnd.Low) : _readyStages).Fly();
             _steps[step] = (both, "");
             return [both.Sustainer.Figures, both.Booster.Figures];
         }, out reason);

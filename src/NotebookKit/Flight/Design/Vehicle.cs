@@ -72,7 +72,7 @@ public sealed record Vehicle(string Name, FinnedBody Body, MassBudget Parts, Cha
     public MassProperties MassProperties() => (Parts with { Name = Name }).MassProperties();
 
     /// <summary>Gas aboard at release by the flow's own gas law [kg].</summary>
-    internal double GasKg(LaunchSite site) => Setup(Charge, site).GasKg;
+    internal double GasKg(LaunchSite site) => FiringSetup.GasAboardKg(Charge, Flow, site.Pressure.Pascals, LaunchTube);
 
     /// <summary>What is fired, with a charge that may differ from the nominal one.</summary>
     internal FiringSetup Setup(Charge charge, LaunchSite site)

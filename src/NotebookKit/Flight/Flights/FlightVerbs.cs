@@ -25,14 +25,7 @@ public static class FlightVerbs
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
-    public static FlightResult Fly(this Vehicle vehicle, LaunchSite site)
-    {
-        var findings = vehicle.Validate(site);
-        InvalidDesignException.ThrowIfAny(vehicle.Name, findings);
-        var rows = new FlightRows();
-        var marks = FlightRun.Fly(vehicle.Numbers(site), null, FlightAccuracy.Recorded, rows);
-        return FlightReport.For(vehicle, site, marks, rows, hasAttitude: false, [.. findings, .. site.WindFindings()]);
-    }
+    public static FlightResult Fly(this Vehicle vehicle, LaunchSite site) => new ReadyFlight(vehicle, site).Fly();
 
     /// <summary>Flies it in six degrees of freedom, from the pad to the ground; under the canopy in three. Source: see the result's
     /// model.</summary>

@@ -1,5 +1,6 @@
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Site;
+using NotebookKit.Propulsion.Phases;
 
 namespace NotebookKit.Flight.Motion;
 
@@ -11,7 +12,11 @@ internal static class VehicleMotion
         => new(vehicle.Parts.State(), new(vehicle.Airframe.Chamber), new(vehicle.Body));
 
     /// <summary>The vehicle on a site in SI numbers.</summary>
-    public static FlightNumbers Numbers(this Vehicle vehicle, LaunchSite site)
+    public static FlightNumbers Numbers(this Vehicle vehicle, LaunchSite site) =>
+        vehicle.Numbers(site, vehicle.Setup(vehicle.Charge, site));
+
+    /// <summary>The same with what is fired made ready already.</summary>
+    public static FlightNumbers Numbers(this Vehicle vehicle, LaunchSite site, in FiringSetup firing)
     {
         var (jetOn, jetOff) = vehicle.Drag(site);
         var direction = site.Rail.Direction();
@@ -27,7 +32,7 @@ internal static class VehicleMotion
             DragAreaM2 = jetOff.AreaM2,
             JetOn = jetOn,
             JetOff = jetOff,
-            Firing = vehicle.Setup(vehicle.Charge, site),
+            Firing = firing,
             Deployment = Recovery(vehicle),
         };
     }

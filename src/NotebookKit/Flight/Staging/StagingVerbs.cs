@@ -1,8 +1,6 @@
 using NotebookKit.Flight.Design;
 using NotebookKit.Flight.Flights;
-using NotebookKit.Flight.Motion;
 using NotebookKit.Flight.Site;
-using NotebookKit.Numerics.Ode;
 using NotebookKit.Provenance;
 
 namespace NotebookKit.Flight.Staging;
@@ -46,48 +44,12 @@ public static class StagingVerbs
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     public static TwoStageResult Fly(this TwoStageVehicle vehicle, LaunchSite site)
-        => Fly(vehicle, site, isSixDegrees: false, FlightAccuracy.Recorded);
+        => new ReadyStages(vehicle, site).Fly();
 
     /// <summary>Flies stack and sustainer in six degrees of freedom, the spent booster in three. Source: see the result's model.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="site">Where it starts.</param>
     /// <exception cref="InvalidDesignException">Something can't be computed; carries all findings.</exception>
     public static TwoStageResult FlySixDegrees(this TwoStageVehicle vehicle, LaunchSite site)
-        => Fly(vehicle, site, isSixDegrees: true, FlightAccuracy.RecordedSixDegrees);
-
-    private static TwoStageResult Fly(TwoStageVehicle vehicle, LaunchSite site, bool isSixDegrees, OdeSettings settings)
-    {
-        var findings = vehicle.Validate(site, isSixDegrees);
-        InvalidDesignException.ThrowIfAny(vehicle.Name, findings);
-        findings.AddRange(site.WindFindings());
-        var stack = vehicle.Stack(site);
-        var (rows, sustainerRows, boosterRows) = (new FlightRows(), new FlightRows(), new FlightRows());
-        var marks = FlightRun.FlyStack(stack.Numbers(site), isSixDegrees ? stack.SixDegrees() : null, vehicle.Numbers(site), settings,
-            rows, out var parting);
-        var failure = StageSeparation.Fault(marks, parting) switch
-        {
-            SeparationFault.None => null,
-            SeparationFault.OnGround =>
-                $"the stages come down together: they separate by {vehicle.Separation}, and the ground comes first. The "
-                + $"sustainer still holds {vehicle.Sustainer.Charge.Pressure}. Separate the stages sooner.",
-            SeparationFault.AfterApogee =>
-                "the stages separate after apogee, and the sustainer would drive itself into the ground. Separate the "
-                + "stages sooner.",
-            SeparationFault.WhileDriven => FormattableString.Invariant($"the stages would separate at {parting.Time:0.###} s, ")
-                + "while the booster's jet still runs and presses them together. Separate the stages later.",
-            _ => marks.HasLanded || marks.IsCharged ?
-                $"both stages together: {marks.Failure} The sustainer still holds {vehicle.Sustainer.Charge.Pressure}." : marks.Failure,
-        };
-        if (failure is not null) return TwoStageResult.Failed(vehicle, site, findings, failure);
-
-        var sustainer = FlightRun.Continue(
-            vehicle.Sustainer.Numbers(site), isSixDegrees ? vehicle.Sustainer.SixDegrees() : null, settings, parting, isDriven: true,
-                StageSeparation.Marks(marks), sustainerRows);
-        var booster = FlightRun.Continue(
-            vehicle.Booster.Numbers(site), null, FlightAccuracy.Recorded, parting, isDriven: false,
-                StageSeparation.Marks(marks) with { JetEndTime = marks.JetEndTime }, boosterRows);
-        return new(vehicle, site, stack, rows, marks, parting,
-            FlightReport.For(vehicle.Sustainer, site, sustainer, sustainerRows, isSixDegrees, [], stack),
-            FlightReport.For(vehicle.Booster, site, booster, boosterRows, false, [], stack, isSpent: true), findings);
-    }
+        => new ReadyStages(vehicle, site, isSixDegrees: true).Fly();
 }

@@ -42,6 +42,17 @@ internal sealed class FiringTables
         return GasOf(charge, model) is { } gas ? Of(gas, pressure, kelvins, ambientPa) : None;
     }
 
+    /// <summary>Volume of a kilogram of the gas at release [m³/kg] without its tables; none for an ideal gas, which has none.</summary>
+    /// <exception cref="InvalidDesignException">The gas has no such state.</exception>
+    public static double? StartVolume(Charge charge, FlowModel model, double ambientPa)
+    {
+        var pressure = charge.Pressure.Pascals + ambientPa;
+        var kelvins = charge.GasTemperature.Kelvins;
+        Check(pressure, kelvins);
+        if (model.WaterPhase.Kind == ExpansionKind.MoistAir) return MoistExpansion.StartVolume(pressure, kelvins);
+        return GasOf(charge, model) is { } gas ? RealExpansion.StartVolume(gas, pressure, kelvins) : null;
+    }
+
     /// <summary>Refuses a state that no charge has.</summary>
     /// <exception cref="InvalidDesignException">The gas has no such state.</exception>
     public static void Check(double pressure, double kelvins)

@@ -21,8 +21,7 @@ internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSyst
     /// <summary>From a pressure and temperature, saturated.</summary>
     public static ExpansionTable Table(double pressurePa, double temperatureK)
     {
-        var vapourPa = Saturation(temperatureK, out _);
-        var system = new MoistExpansion((pressurePa - vapourPa) / (DryConstant * temperatureK), vapourPa / (VapourConstant * temperatureK));
+        var system = Start(pressurePa, temperatureK);
         var kilograms = system.TotalKg;
         List<(double, double, double, double, double)> entries = [];
         Span<double> y = [temperatureK, 0];
@@ -42,6 +41,15 @@ internal readonly struct MoistExpansion(double dryKg, double waterKg) : IOdeSyst
         }
 
         return new(1 / kilograms, Step, entries);
+    }
+
+    /// <summary>Volume of a kilogram at the start [m³/kg], as the table has it.</summary>
+    public static double StartVolume(double pressurePa, double temperatureK) => 1 / Start(pressurePa, temperatureK).TotalKg;
+
+    private static MoistExpansion Start(double pressurePa, double temperatureK)
+    {
+        var vapourPa = Saturation(temperatureK, out _);
+        return new((pressurePa - vapourPa) / (DryConstant * temperatureK), vapourPa / (VapourConstant * temperatureK));
     }
 
     private double TotalKg => dryKg + waterKg;

@@ -19,15 +19,14 @@ internal static class RealExpansion
     /// <param name="least">Where the last entry has to be at least, as ln(v/v₀) [-].</param>
     public static ExpansionTable Table(RealGas gas, double pressurePa, double temperatureK, double lowestPa, double least = 0)
     {
-        var start = gas.PointAtPressure(pressurePa, temperatureK);
+        var start = Start(gas, pressurePa, temperatureK);
         List<(double, double, double, double, double)> entries = [];
         var point = start;
         var run = WorkRun.Current;
         for (var i = 0; ; i++)
         {
             run.ThrowIfStopped();
-            if (!double.IsFinite(point.Pascals) || !double.IsFinite(point.Kelvins))
-                throw new InvalidDesignException("Expansion of the gas", [PropulsionFindings.GasHasNoState(pressurePa, temperatureK)]);
+            Check(point, pressurePa, temperatureK);
             entries.Add((Math.Log(point.Pascals), Exponent(point), Math.Log(point.Kelvins), Cooling(point), start.Energy - point.Energy));
             if (i > 1 && point.Pascals < lowestPa && (i + 0.5) * Step > least) break;
             var next = OnIsentrope(gas, point, start.Entropy, start.Density * Math.Exp(-(i + 1) * Step));
@@ -36,6 +35,24 @@ internal static class RealExpansion
         }
 
         return new(1 / start.Density, Step, entries);
+    }
+
+    /// <summary>Volume of a kilogram at the start [m³/kg], as the table has it.</summary>
+    /// <exception cref="InvalidDesignException">The gas has no such state.</exception>
+    public static double StartVolume(RealGas gas, double pressurePa, double temperatureK) =>
+        1 / Start(gas, pressurePa, temperatureK).Density;
+
+    private static GasPoint Start(RealGas gas, double pressurePa, double temperatureK)
+    {
+        var start = gas.PointAtPressure(pressurePa, temperatureK);
+        Check(start, pressurePa, temperatureK);
+        return start;
+    }
+
+    private static void Check(in GasPoint point, double pressurePa, double temperatureK)
+    {
+        if (!double.IsFinite(point.Pascals) || !double.IsFinite(point.Kelvins))
+            throw new InvalidDesignException("Expansion of the gas", [PropulsionFindings.GasHasNoState(pressurePa, temperatureK)]);
     }
 
     /// <summary>Isentropic exponent ρ a²/p [-].</summary>

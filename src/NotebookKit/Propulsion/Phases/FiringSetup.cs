@@ -1,5 +1,6 @@
 using NotebookKit.Propulsion.Charges;
 using NotebookKit.Propulsion.Flow;
+using NotebookKit.Provenance;
 
 namespace NotebookKit.Propulsion.Phases;
 
@@ -16,7 +17,6 @@ internal readonly struct FiringSetup
         TemperatureK = charge.GasTemperature.Kelvins;
         GasConstant = charge.Gas.GasConstant.JoulesPerKilogramKelvin;
         Gamma = charge.Gas.HeatCapacityRatio;
-        var density = tables.Closed is { } closed ? 1 / closed.StartVolume : PressurePa / (GasConstant * TemperatureK);
         if (tube is not null)
         {
             TubeAreaM2 = tube.Area.SquareMeters;
@@ -24,10 +24,8 @@ internal readonly struct FiringSetup
             TubeHollowM3 = tube.Hollow.CubicMeters;
         }
 
-        // With a tube inside, the gas starts in less room; the part inside a hollow tube stays on the pad.
-        StartM3 = GasM3 - TubeAreaM2 * TubeStrokeM + TubeHollowM3;
-        AboardShare = GasM3 / (GasM3 + TubeHollowM3);
-        StartGasKg = density * StartM3;
+        (StartM3, AboardShare) = Room(GasM3, tube);
+        StartGasKg = Density(charge, ambientPa, tables.Closed?.StartVolume) * StartM3;
         GasKg = StartGasKg * AboardShare;
         var bore = charge.Chamber.Bore.Meters;
         var throat = nozzle.ThroatArea.SquareMeters;
@@ -52,6 +50,14 @@ internal readonly struct FiringSetup
     public FiringSetup(Charge charge, Nozzle nozzle, FlowModel model, double ambientPa)
         : this(charge, nozzle, model, ambientPa, FiringTables.For(charge, model, ambientPa))
     {
+    }
+
+    /// <summary>Gas that goes up with the vehicle [kg], to the last digit as a setup has it, without the tables of a firing.</summary>
+    /// <exception cref="InvalidDesignException">The gas has no such state.</exception>
+    public static double GasAboardKg(Charge charge, FlowModel model, double ambientPa, LaunchTube? tube)
+    {
+        var (startM3, aboardShare) = Room(charge.GasSpace.CubicMeters, tube);
+        return Density(charge, ambientPa, FiringTables.StartVolume(charge, model, ambientPa)) * startM3 * aboardShare;
     }
 
     public FiringTables Tables { get; }
@@ -133,4 +139,15 @@ internal readonly struct FiringSetup
             return thrust;
         }
     }
+
+    // With a tube inside, the gas starts in less room; the part inside a hollow tube stays on the pad.
+    private static (double StartM3, double AboardShare) Room(double gasM3, LaunchTube? tube)
+    {
+        var hollowM3 = tube?.Hollow.CubicMeters ?? 0;
+        return (gasM3 - (tube is null ? 0 : tube.Area.SquareMeters * tube.Stroke.Meters) + hollowM3, gasM3 / (gasM3 + hollowM3));
+    }
+
+    private static double Density(Charge charge, double ambientPa, double? startVolume) => startVolume is { } volume ? 1 / volume
+        : (charge.Pressure.Pascals + ambientPa)
+            / (charge.Gas.GasConstant.JoulesPerKilogramKelvin * charge.GasTemperature.Kelvins);
 }
