@@ -16,6 +16,7 @@ function startLibrary() {
     library.worker.onmessage = ({ data }) => {
       if (data.ready) ready();
       else if (data.failed) failed(new Error("The library could not be started: " + data.failed + "."));
+      else if (data.n === 0) warmSoon();
       else {
         const done = library.waiting.get(data.n);
         if (!done) return;
@@ -38,9 +39,19 @@ function ask(verb, ...args) {
   });
 }
 
-// What nobody waits for.
+// What nobody waits for: while nothing is asked, changes that change nothing, one at a time, so that the reader's first ones are quick.
+const WARM_ROUNDS = 12;
 function warm(id) {
-  library.worker.postMessage({ n: 0, verb: "Warm", args: [id] });
+  library.warming = { id, round: 0 };
+  warmSoon();
+}
+function warmSoon() {
+  clearTimeout(library.resting);
+  if (library.warming.round === WARM_ROUNDS) return;
+  library.resting = setTimeout(() => {
+    if (library.waiting.size > 0) warmSoon();
+    else library.worker.postMessage({ n: 0, verb: "Warm", args: [library.warming.id, library.warming.round++] });
+  }, 100);
 }
 
 // ---- Elements: text is always text, never markup. Pictures come from the library, which escapes what stands in them. ----

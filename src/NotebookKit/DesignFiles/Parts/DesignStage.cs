@@ -24,6 +24,7 @@ public sealed class DesignStage
     private readonly TestedVessels _twins;
     private readonly Lazy<Rating> _rating;
     private readonly Lazy<IReadOnlyList<Finding>> _found;
+    private readonly Lazy<MassBudget> _masses;
     private readonly Lazy<Vehicle> _vehicle;
 
     /// <param name="name">Name.</param>
@@ -36,6 +37,7 @@ public sealed class DesignStage
         bool leavesRating = false)
     {
         (Name, _content, _site) = (name, content, site);
+        _masses = new(LayOut, LazyThreadSafetyMode.PublicationOnly);
         _vehicle = new(Build, LazyThreadSafetyMode.PublicationOnly);
         _twins = before?._twins ?? new();
         if (before is not null && leavesRating)
@@ -159,18 +161,17 @@ public sealed class DesignStage
 
     /// <summary>What it weighs, part by part; stations that the file leaves out follow from the layout.</summary>
     /// <exception cref="InvalidDesignException">The design gives no body, masses or nozzle.</exception>
-    public MassBudget Masses
-    {
-        get
-        {
-            ThrowIfMissing("body", "masses", "nozzle");
-            return MassLayout.Of(_content.Masses!, Vessel, Body!, _content.Nozzle!.Value.Station);
-        }
-    }
+    public MassBudget Masses => _masses.Value;
 
     /// <summary>The vehicle, ready to fly, on its vessel as rated.</summary>
     /// <exception cref="InvalidDesignException">Something is missing, the vessel can't be computed or its rating is refused.</exception>
     public Vehicle Vehicle => _vehicle.Value;
+
+    private MassBudget LayOut()
+    {
+        ThrowIfMissing("body", "masses", "nozzle");
+        return MassLayout.Of(_content.Masses!, Vessel, Body!, _content.Nozzle!.Value.Station);
+    }
 
     private Vehicle Build()
     {
