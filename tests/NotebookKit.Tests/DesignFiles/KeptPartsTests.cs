@@ -32,6 +32,36 @@ public class KeptPartsTests
         }
     }
 
+    // Vessels take over their nozzle's throat, the booster's water the sustainer's; the last changes go by way of a third place.
+    private static readonly (string Path, string Value)[] OfGodwit =
+    [
+        ("stages.sustainer.charge.water fraction", "31 %"), ("stages.booster.nozzle.throat", "11 mm"), ("site.ceiling", "400 m"),
+        ("stages.sustainer.nozzle.throat", "9 mm"), ("stages.booster.vessel.length", "700 mm"), ("name", "Other"),
+        ("stages.booster.nozzle.throat", "= stages.sustainer.nozzle.throat + 2 mm"), ("stages.sustainer.nozzle.throat", "8 mm"),
+        ("stages.sustainer.charge.fill pressure", "40 bar gauge"),
+    ];
+
+    [Fact]
+    public void Of_two_stages_too_what_takes_over_from_another_place_goes_with_that_place()
+    {
+        var design = DesignFixture.Godwit;
+        foreach (var (path, value) in OfGodwit)
+        {
+            design = design.With(path, value);
+            var anew = Design.Parse(design.ToText());
+            Assert.Equal(anew.Givens, design.Givens);
+            for (var i = 0; i < 2; i++)
+            {
+                Assert.Equal(anew.Stages[i].Mark, design.Stages[i].Mark);
+                Assert.Equal(anew.Stages[i].Nozzle, design.Stages[i].Nozzle);
+                Assert.Equal(anew.Stages[i].Vessel.Burst().Parts.Select(p => p.Burst),
+                    design.Stages[i].Vessel.Burst().Parts.Select(p => p.Burst));
+            }
+        }
+
+        Assert.Equal(10, design.Stages[0].Nozzle!.Throat.Millimeters, 9);
+    }
+
     [Fact]
     public void The_order_of_two_changes_decides_nothing()
     {

@@ -103,7 +103,7 @@ internal sealed class DesignKeys : Shape<DesignContent>
                 Body = body(v), Masses = masses(v), Nozzle = nozzle(v) is { } n ? (n.Nozzle, n.Station) : null, LaunchTube = tube(v),
                 Charge = charge(v), Canopy = recovery(v)?.Canopy, Deployment = recovery(v)?.Deployment, DragEnd = drag(v)?.End ?? default,
                 DragCalibration = drag(v)?.Calibration, Flow = flow(v), Proof = proof(v) ?? (asked => asked),
-                Mark = RatingKeys.OwnMark(v.Spot.Run, TreePath.Join(v.Spot.Path, "vessel") + "."),
+                Mark = () => VesselMark.Of(v.Spot.Run.Givens, TreePath.Join(v.Spot.Path, "vessel") + ".", v.Spot.Run.Library),
                 Tests = () => TestMarks.Of(TreePath.Find(v.Spot.Run.Root, TreePath.Join(v.Spot.Path, "evidence") + ".tests")),
                 Pad = pad(v), Sun = sun(v), Fins = fins(v), Gear = recovery(v)?.Gear,
             };

@@ -153,10 +153,6 @@ internal static class RatingKeys
         return (name => throw new InvalidDesignException(name, [Finding.Error($"{name} isn't given.")]), null);
     }
 
-    /// <summary>Mark of the vessel that stands at a path of a design, as far as it was read.</summary>
-    internal static string OwnMark(Reading run, string within) =>
-        run.Once($"mark of {within}", () => VesselMark.Of(run.Givens, within, run.Library))!;
-
     private static VesselTested? Tested(TreeNode? draft, Values v, string stage)
     {
         var below = TreePath.Find(v.Spot.Run.AsRead, $"{stage}vessel");

@@ -24,6 +24,7 @@ public sealed class DesignStage
     private readonly TestedVessels _twins;
     private readonly Lazy<Rating> _rating;
     private readonly Lazy<IReadOnlyList<Finding>> _found;
+    private readonly Lazy<string> _mark;
     private readonly Lazy<MassBudget> _masses;
     private readonly Lazy<Vehicle> _vehicle;
 
@@ -37,6 +38,7 @@ public sealed class DesignStage
         bool leavesRating = false)
     {
         (Name, _content, _site) = (name, content, site);
+        _mark = new(content.Mark, LazyThreadSafetyMode.PublicationOnly);
         _masses = new(LayOut, LazyThreadSafetyMode.PublicationOnly);
         _vehicle = new(Build, LazyThreadSafetyMode.PublicationOnly);
         _twins = before?._twins ?? new();
@@ -61,7 +63,7 @@ public sealed class DesignStage
     public PressureVessel Vessel { get; }
 
     /// <summary>Mark of the vessel as the design states it: another bore, ply, end or resin has another one.</summary>
-    public string Mark => _content.Mark;
+    public string Mark => _mark.Value;
 
     /// <summary>Its tests as they lie in the file, each with a mark of what it says: a list kept elsewhere shows later which test was
     /// taken away or altered.</summary>

@@ -55,7 +55,7 @@ internal sealed record StageContent(Func<string, PressureVessel> Vessel, RuleSet
     public Func<IReadOnlyList<TestMark>> Tests { get; init; } = () => [];
 
     /// <summary>Mark of the vessel as the file states it.</summary>
-    public string Mark { get; init; } = "";
+    public Func<string> Mark { get; init; } = () => "";
 }
 
 /// <summary>What a file says of the charge.</summary>

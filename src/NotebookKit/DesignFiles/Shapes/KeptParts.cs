@@ -17,9 +17,11 @@ internal sealed class KeptParts
     /// <param name="node">The part.</param>
     /// <param name="path">Where it stands.</param>
     /// <param name="library">Materials before it is read.</param>
-    public KeptPart? Find(Shape shape, TreeNode node, string path, MaterialLibrary library) =>
+    /// <param name="root">The design that it stands in.</param>
+    public KeptPart? Find(Shape shape, TreeNode node, string path, MaterialLibrary library, TreeNode root) =>
         _all.TryGetValue(node, out var kept) && ReferenceEquals(kept.Shape, shape) && kept.Path == path
-        && (!kept.Looked.HasFlag(Looked.AtMaterials) || ReferenceEquals(kept.Library, library)) ? kept : null;
+        && (!kept.Looked.HasFlag(Looked.AtMaterials) || ReferenceEquals(kept.Library, library))
+        && kept.TakenOver.All(t => ReferenceEquals(TreePath.Find(root, t.Path), t.Found)) ? kept : null;
 }
 
 /// <summary>A part as it was read.</summary>
@@ -27,11 +29,12 @@ internal sealed class KeptParts
 /// <param name="Path">Where it stands.</param>
 /// <param name="Value">What it means.</param>
 /// <param name="Givens">Its values.</param>
-/// <param name="Looked">What it was made of besides its own text.</param>
+/// <param name="TakenOver">Values of other places that it took over, as they stood.</param>
+/// <param name="Looked">What else it was made of besides its own text.</param>
 /// <param name="Library">Materials before it was read.</param>
 /// <param name="LibraryAfter">Materials after it was read.</param>
-internal sealed record KeptPart(Shape Shape, string Path, object? Value, IReadOnlyList<DesignGiven> Givens, Looked Looked,
-    MaterialLibrary Library, MaterialLibrary LibraryAfter);
+internal sealed record KeptPart(Shape Shape, string Path, object? Value, IReadOnlyList<DesignGiven> Givens,
+    IReadOnlyList<(string Path, TreeNode Found)> TakenOver, Looked Looked, MaterialLibrary Library, MaterialLibrary LibraryAfter);
 
 /// <summary>What a part was made of besides its own text.</summary>
 [Flags]
@@ -43,6 +46,6 @@ internal enum Looked
     /// <summary>Materials of the library and of the design.</summary>
     AtMaterials = 1,
 
-    /// <summary>Other values of the design as it stands; what its file had stays the same.</summary>
+    /// <summary>The design as a whole as it stands; what its file had stays the same.</summary>
     AtOthers = 2,
 }

@@ -11,6 +11,7 @@ internal sealed class Reading
     private readonly TreeNode _root;
     private readonly List<DesignFileMistake> _mistakes = [];
     private readonly List<DesignGiven> _givens = [];
+    private readonly List<(string Path, TreeNode Found)> _takenOver = [];
     private readonly Dictionary<string, (object Value, Looked Looked)> _once = new(StringComparer.Ordinal);
     private KeptParts _kept = new();
     private KeptParts? _before;
@@ -34,6 +35,14 @@ internal sealed class Reading
             _looked |= Looked.AtOthers;
             return _root;
         }
+    }
+
+    /// <summary>What stands at a path from which a value is taken over; none where nothing stands there.</summary>
+    public TreeNode? TakeOver(string path)
+    {
+        if (TreePath.Find(_root, path) is not { } found) return null;
+        _takenOver.Add((path, found));
+        return found;
     }
 
     /// <summary>The design as its file has it, before any value was changed for a run: what its tests were made of.</summary>
@@ -74,21 +83,22 @@ internal sealed class Reading
     public bool TryKeep<T>(Shape<T> shape, TreeNode node, string path, Func<(bool Right, T Value)> read, out T value)
     {
         var library = _library;
-        if (_before?.Find(shape, node, path, library) is { } kept)
+        if (_before?.Find(shape, node, path, library, _root) is { } kept)
         {
             value = (T)kept.Value!;
             _givens.AddRange(kept.Givens);
             if (kept.Looked.HasFlag(Looked.AtMaterials)) _library = kept.LibraryAfter;
             _looked |= kept.Looked;
+            _takenOver.AddRange(kept.TakenOver);
             _kept.Add(node, kept);
             return true;
         }
 
-        var (outer, mistakes, first) = (_looked, _mistakes.Count, _givens.Count);
+        var (outer, mistakes, first, taken) = (_looked, _mistakes.Count, _givens.Count, _takenOver.Count);
         _looked = Looked.AtItself;
         (var right, value) = read();
         if (right && _mistakes.Count == mistakes && !_looked.HasFlag(Looked.AtOthers))
-            _kept.Add(node, new(shape, path, value, _givens[first..], _looked, library, _library));
+            _kept.Add(node, new(shape, path, value, _givens[first..], _takenOver[taken..], _looked, library, _library));
         _looked |= outer;
         return right;
     }
@@ -126,10 +136,12 @@ internal sealed class Reading
             return (T)made.Value;
         }
 
-        var outer = _looked;
+        var (outer, taken) = (_looked, _takenOver.Count);
         _looked = Looked.AtItself;
-        if (make() is { } value) _once[what] = (value, _looked);
-        else value = null;
+        var value = make();
+        // Whoever asks for it next takes over nothing by name.
+        if (_takenOver.Count > taken) _looked |= Looked.AtOthers;
+        if (value is not null) _once[what] = (value, _looked);
         _looked |= outer;
         return value;
     }

@@ -146,7 +146,7 @@ internal abstract class ScalarShape<T> : Shape<T>
             }
 
             way.Add(path);
-            var found = path.Length is 0 or > 200 ? null : TreePath.Find(spot.Run.Root, path);
+            var found = path.Length is 0 or > 200 ? null : spot.Run.TakeOver(path);
             if (found is TreeNode.Members members) found = members.Find("value") ?? found;
             if (found is null or TreeNode.Members or TreeNode.Items)
             {
