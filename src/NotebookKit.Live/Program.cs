@@ -32,14 +32,14 @@ internal static partial class Program
         Reply.Of(json => json.WriteNumber("id", Designs.Add(Designs[id].Leave(path))));
 
     /// <summary>The design with another value, or without one, and everything the page shows of it beside the state before: one way to the
-    /// library and back.</summary>
+    /// library and back. Of a page that knows the values of the state before, only those that changed are told.</summary>
     [JSExport]
-    internal static string Turn(int id, string path, string? value) => Reply.Of(json =>
+    internal static string Turn(int id, string path, string? value, bool knowsGivens) => Reply.Of(json =>
     {
         var before = Designs[id];
         var after = value is null ? before.Leave(path) : before.Change(path, value);
         json.WriteNumber("id", Designs.Add(after));
-        CheckAnswer.Write(json, after, before);
+        CheckAnswer.Write(json, after, before, knowsGivens);
     });
 
     /// <summary>Changes a design to what it is, vessel and charge in turn, and forgets it: what runs for the first times in a browser runs

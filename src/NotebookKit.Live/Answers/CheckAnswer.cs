@@ -18,7 +18,7 @@ internal static class CheckAnswer
         DesignFigures.Margin, DesignFigures.Apogee, DesignFigures.RailSpeed, DesignFigures.Drift, DesignFigures.Descent,
         DesignFigures.FillTime];
 
-    public static void Write(Utf8JsonWriter json, OpenDesign open, OpenDesign? before)
+    public static void Write(Utf8JsonWriter json, OpenDesign open, OpenDesign? before, bool onlyChangedGivens = false)
     {
         var (design, check) = (open.Design, open.Check);
         json.WriteString("name", design.Name);
@@ -32,7 +32,7 @@ internal static class CheckAnswer
             && !l.Name.StartsWith("Decided: ", StringComparison.Ordinal)));
         Reply.Findings(json, "findings", check.Findings.Concat(design.Validate()).Distinct());
         Reply.Cautions(json, Cautions.ForProof.Concat(Cautions.ForFlight).Concat(Cautions.ForBench).Distinct());
-        Givens(json, design);
+        Givens(json, design, onlyChangedGivens ? before?.Design : null);
         Choices(json, design);
         if (before is not null) Moved(json, new DesignComparison(before.Check, check));
     }
@@ -103,10 +103,15 @@ internal static class CheckAnswer
         json.WriteEndArray();
     }
 
-    private static void Givens(Utf8JsonWriter json, Design design)
+    // All values; or those that differ from a state with the same ones, in the same ranges.
+    private static void Givens(Utf8JsonWriter json, Design design, Design? before)
     {
-        json.WriteStartArray("givens");
-        foreach (var g in design.UnnamedGivens.Where(g => g.Path is not ("version" or "$schema")))
+        var all = Shown(design);
+        var known = before is null ? [] : Shown(before);
+        var isLike = all.Count == known.Count && all.Zip(known).All(p => (p.First.Path, p.First.State, p.First.Kind, p.First.Range)
+            == (p.Second.Path, p.Second.State, p.Second.Kind, p.Second.Range));
+        json.WriteStartArray(isLike ? "changedGivens" : "givens");
+        foreach (var g in isLike ? all.Zip(known).Where(p => p.First != p.Second).Select(p => p.First) : all)
         {
             json.WriteStartObject();
             json.WriteString("path", g.Path);
@@ -124,6 +129,9 @@ internal static class CheckAnswer
 
         json.WriteEndArray();
     }
+
+    private static List<DesignGiven> Shown(Design design) =>
+        [.. design.UnnamedGivens.Where(g => g.Path is not ("version" or "$schema"))];
 
     // Names that a value of a kind may have, of the library and of the design's own materials.
     private static void Choices(Utf8JsonWriter json, Design design)

@@ -43,8 +43,12 @@ async function change(path, value, dragged) {
   const over = dragged && last.change && last.change.path === path && last.dragged && desk.at === desk.states.length - 1;
   const from = over ? desk.states[desk.at - 1] : last;
   const clock = performance.now();
-  const next = await ask("Turn", from.id, path, value);
+  const next = await ask("Turn", from.id, path, value, Boolean(from.givens));
   if (next.error) return next.error;
+  if (!next.givens) {
+    const anew = new Map(next.changedGivens.map(g => [g.path, g]));
+    next.givens = from.givens.map(g => anew.get(g.path) || g);
+  }
   problem(null);
   desk.states.length = desk.at + (over ? 0 : 1);
   desk.states.push({ id: next.id, change: { path, value }, dragged });
@@ -67,6 +71,7 @@ async function showState(before, known, since) {
     return;
   }
   desk.answer = answer;
+  state.givens = answer.givens;
   // A card is of the design that it was computed of.
   pad.answer = null;
   document.documentElement.dataset.answeredMs = (performance.now() - clock).toFixed(1);

@@ -68,6 +68,30 @@ public sealed class LivePageTests(OpenedLivePage live)
     }
 
     [SkippableFact]
+    public async Task After_changes_the_page_has_every_value_as_the_library_has_it()
+    {
+        var browser = await live.BeginAsync();
+        await SameAsync();
+        // Opening, thread and boss of the nozzle end take over the throat.
+        await TypeAsync(browser, "Nozzle throat", "12 mm");
+        await SameAsync();
+        await TypeAsync(browser, "Vessel length", "1250 mm");
+        await NextStateAsync(browser, () => browser.Page.ClickAsync("#undo"));
+        await SameAsync();
+        await TypeAsync(browser, "Charge fill pressure", "45 bar gauge");
+        await SameAsync();
+        await browser.Page.ReloadAsync();
+        await ReadyAsync(browser.Page);
+        await TypeAsync(browser, "Nozzle throat", "11 mm");
+        await SameAsync();
+
+        async Task SameAsync() => Assert.Equal(
+            await browser.Page.EvaluateAsync<string>(
+                "async () => JSON.stringify((await ask('Answer', desk.states[desk.at].id, 0)).givens)"),
+            await browser.Page.EvaluateAsync<string>("() => JSON.stringify(desk.answer.givens)"));
+    }
+
+    [SkippableFact]
     public async Task A_value_without_its_unit_gets_the_librarys_sentence_and_the_last_good_answer_stays()
     {
         var browser = await live.BeginAsync();
