@@ -45,13 +45,14 @@ internal static class DesignChange
         var exact = name.Trim();
         if (exact.Length is 0 or > 200) return null;
         if (TreePath.Find(tree, exact) is not null || givens.Any(g => g.Path == exact)) return exact;
+        var words = PlainNames.Words(exact);
         foreach (var paths in new[]
         {
             givens.Where(g => g.State == GivenState.Stated).Select(g => g.Path), TreePath.Parts(tree),
             givens.Where(g => g.State != GivenState.Stated).Select(g => g.Path),
         })
         {
-            var meant = paths.Where(p => PlainNames.Means(exact, p)).Distinct().ToList();
+            var meant = paths.Where(p => PlainNames.Means(words, p.Split('.'))).Distinct().ToList();
             if (meant.Count == 1) return meant[0];
             if (meant.Count > 1) throw new DesignFileException(file, default(Place), DesignFilesFindings.SeveralValues(exact,
                 [.. meant.Take(8)], meant.Count));
