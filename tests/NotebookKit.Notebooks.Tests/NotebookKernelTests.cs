@@ -6,6 +6,7 @@ namespace NotebookKit.Notebooks.Tests;
 
 /// <summary>Every notebook through our kernel, by the Jupyter project's own client; skipped where that isn't installed (Debian:
 /// python3-nbclient).</summary>
+[Trait("Length", "long")]
 public sealed class NotebookKernelTests : IDisposable
 {
     private const string Python = "/usr/bin/python3";

@@ -3,7 +3,7 @@ using NotebookKit.Notebooks.Tests.Pages;
 namespace NotebookKit.Notebooks.Tests;
 
 /// <summary>Every page of the main job as a printer has it: no sheet but the last is less than half full.</summary>
-[Collection(AllNotebooksTests.Name)]
+[Collection(AllNotebooksTests.Name), Trait("Length", "long")]
 public sealed class PageFillTests(AllNotebooksRun all)
 {
     private const double LeastShare = 0.5;

@@ -20,7 +20,7 @@ public sealed class PageWidthTests(AllNotebooksRun all)
 
     public static TheoryData<string> Names => [.. NotebookFolder.Names, "index"];
 
-    [SkippableTheory, MemberData(nameof(Pages))]
+    [SkippableTheory, Trait("Length", "long"), MemberData(nameof(Pages))]
     public async Task Nothing_is_wider_than_the_screen_and_no_label_lies_over_another(string name, int width)
     {
         var (found, problems) = (await all.Visits.OfPageAsync(name)).At[width];
@@ -28,7 +28,7 @@ public sealed class PageWidthTests(AllNotebooksRun all)
         Assert.Empty(problems);
     }
 
-    [SkippableTheory, MemberData(nameof(Names))]
+    [SkippableTheory, Trait("Length", "long"), MemberData(nameof(Names))]
     public async Task Every_link_leads_somewhere(string name)
     {
         foreach (var link in (await all.Visits.OfPageAsync(name)).Links.Distinct())
@@ -41,7 +41,7 @@ public sealed class PageWidthTests(AllNotebooksRun all)
         }
     }
 
-    [SkippableTheory, MemberData(nameof(Names))]
+    [SkippableTheory, Trait("Length", "long"), MemberData(nameof(Names))]
     public async Task The_rules_of_accessibility_find_nothing(string name)
     {
         var found = (await all.Visits.OfPageAsync(name)).Inaccessible;
@@ -49,7 +49,7 @@ public sealed class PageWidthTests(AllNotebooksRun all)
         Assert.Empty(found!);
     }
 
-    [SkippableTheory, MemberData(nameof(Names))]
+    [SkippableTheory, Trait("Length", "long"), MemberData(nameof(Names))]
     public async Task On_paper_stands_no_code_and_no_button_and_nothing_runs_out_of_the_sheet(string name)
     {
         var visit = await all.Visits.OfPageAsync(name);

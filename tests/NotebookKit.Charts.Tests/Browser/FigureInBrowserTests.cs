@@ -3,6 +3,7 @@ using NotebookKit.Charts.Tests.Browser;
 
 namespace NotebookKit.Charts.Tests;
 
+[Trait("Length", "long")]
 public sealed class FigureInBrowserTests
 {
     // The drawing library itself is the judge: it draws every figure, offline, with the titles we gave.

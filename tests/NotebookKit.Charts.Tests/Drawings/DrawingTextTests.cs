@@ -39,7 +39,7 @@ public sealed class DrawingTextTests
     }
 
     // Boxes as the browser lays them out, in its own letters.
-    [SkippableTheory]
+    [SkippableTheory, Trait("Length", "long")]
     [InlineData(false)]
     [InlineData(true)]
     public void No_words_lie_over_others_or_leave_the_paper(bool wide)

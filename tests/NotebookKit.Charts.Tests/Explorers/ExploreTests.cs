@@ -111,7 +111,7 @@ public sealed class ExploreTests
         Assert.Contains("give the same ones everywhere", explorer.At(1).RefusedBecause, StringComparison.Ordinal);
     }
 
-    [SkippableFact]
+    [SkippableFact, Trait("Length", "long")]
     public void On_a_page_a_list_is_picked_from_and_a_button_goes_back()
     {
         Skip.If(HeadlessBrowser.WhyNot.Length > 0, HeadlessBrowser.WhyNot);

@@ -4,6 +4,7 @@ using NotebookKit.Charts.Tests.Browser;
 
 namespace NotebookKit.Charts.Tests.Explorers;
 
+[Trait("Length", "long")]
 public sealed class ExplorerInBrowserTests
 {
     [SkippableFact]

@@ -83,7 +83,7 @@ public sealed class LiveWordTests
     }
 
     // A browser is the judge: boxes and curves as the drawing library lays them out, in the browser's own letters.
-    [SkippableTheory]
+    [SkippableTheory, Trait("Length", "long")]
     [InlineData(650)]
     [InlineData(1000)]
     public void In_a_browser_no_word_lies_over_a_curve_or_another_word(int width)

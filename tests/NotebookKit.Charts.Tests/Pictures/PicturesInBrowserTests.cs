@@ -4,6 +4,7 @@ using NotebookKit.Charts.Tests.Browser;
 namespace NotebookKit.Charts.Tests.Pictures;
 
 /// <summary>Still pictures as a browser lays them out, in its own letters: on a desk and on a phone.</summary>
+[Trait("Length", "long")]
 public sealed class PicturesInBrowserTests
 {
     [SkippableTheory]

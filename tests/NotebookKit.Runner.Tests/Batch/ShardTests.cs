@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace NotebookKit.Runner.Tests.Batch;
 
+[Trait("Length", "long")]
 public sealed partial class ShardTests(SplitRun split) : IClassFixture<SplitRun>
 {
     [Fact]

@@ -6,6 +6,7 @@ using NotebookKit.Runner.Workers;
 namespace NotebookKit.Runner.Tests.Engine;
 
 /// <summary>What a cell starts ends with its worker, however far it has gone from it.</summary>
+[Trait("Length", "long")]
 public sealed class WorkerFamilyTests : IDisposable
 {
     // A program of its parent's, one whose parent has gone, and one in a session of its own whose parent has gone; each says its number.

@@ -4,6 +4,7 @@ using NotebookKit.Runner.Workers;
 namespace NotebookKit.Runner.Tests.Engine;
 
 /// <summary>A worker takes another notebook only where the one before can't have left anything behind.</summary>
+[Trait("Length", "long")]
 public sealed class WorkerPoolTests : IDisposable
 {
     // Cells that may leave something, and what names it.

@@ -1,6 +1,7 @@
 namespace NotebookKit.Runner.Tests.Givens;
 
 /// <summary>Runs with another given by the real program.</summary>
+[Trait("Length", "long")]
 public sealed class GivenRunTests : IDisposable
 {
     private readonly TestFolder folder = new();

@@ -3,6 +3,7 @@ using Microsoft.Playwright;
 namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>The classic notebook front-end, in the machine's own browser, with our kernel; skipped where either is missing.</summary>
+[Trait("Length", "long")]
 public sealed class ClassicFrontEndTests : IAsyncLifetime
 {
     private NotebookServer server = null!;

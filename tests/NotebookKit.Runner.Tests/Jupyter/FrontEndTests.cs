@@ -6,6 +6,7 @@ namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>The Jupyter project's own programs against our kernel; skipped where they aren't installed (Debian:
 /// python3-jupyter-kernel-test, python3-nbclient).</summary>
+[Trait("Length", "long")]
 public sealed class FrontEndTests : IDisposable
 {
     private const string Python = "/usr/bin/python3";

@@ -321,7 +321,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         string Answer(string id) => (string)kernel.Published(id).Last(m => m.Type == "comm_msg").Content["data"]!["state"]!["value"]!;
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public async Task A_stuck_drag_is_interrupted_and_its_session_replaced()
     {
         await using var kernel = KernelUnderTest.Start();
@@ -379,7 +379,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal("42", kernel.Value("kept + 1"));
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void A_dispersion_shows_how_far_it_is_and_stops_when_asked()
     {
         // The vehicle of the fixture, flown longer than anybody waits.
@@ -427,7 +427,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal("2", kernel.Value("1 + 1"));
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public async Task A_session_that_died_between_two_cells_is_not_laid_on_the_second()
     {
         using var worker = System.Diagnostics.Process.GetProcessById(int.Parse(kernel.Value("Environment.ProcessId")!,
@@ -593,7 +593,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         await ended.Serving.WaitAsync(Patience.Limit);
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public async Task Two_kernels_do_not_disturb_each_other()
     {
         await using var other = KernelUnderTest.Start();
@@ -603,7 +603,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal("two", other.Value("name"));
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void A_thousand_cells_leave_no_heap_behind()
     {
         kernel.Run("1");

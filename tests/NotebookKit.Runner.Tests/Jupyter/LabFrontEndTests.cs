@@ -5,6 +5,7 @@ namespace NotebookKit.Runner.Tests.Jupyter;
 /// the machine's own browser, with our
 /// kernel; skipped where something of that is missing.
 /// </summary>
+[Trait("Length", "long")]
 public sealed class LabFrontEndTests : IAsyncLifetime
 {
     private static readonly string Page = Path.Combine(TestFolder.Repository, "tests", "lab-front-end", "out");

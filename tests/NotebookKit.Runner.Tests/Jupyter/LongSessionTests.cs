@@ -4,6 +4,7 @@ using NotebookKit.Runner.Jupyter;
 namespace NotebookKit.Runner.Tests.Jupyter;
 
 /// <summary>A session that grows with every cell says so, and what to do.</summary>
+[Trait("Length", "long")]
 public class LongSessionTests
 {
     [Fact]

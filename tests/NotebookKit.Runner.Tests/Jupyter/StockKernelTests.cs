@@ -10,6 +10,7 @@ namespace NotebookKit.Runner.Tests.Jupyter;
 /// The stock C# kernel with our extension in it: tables and words work, and it says plainly that live charts need ours. The kernel comes
 /// with the packages that this project restores.
 /// </summary>
+[Trait("Length", "long")]
 public sealed class StockKernelTests : IAsyncLifetime, IDisposable
 {
     private readonly TestFolder folder = new();

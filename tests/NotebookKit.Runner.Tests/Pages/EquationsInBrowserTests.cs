@@ -3,6 +3,7 @@ using NotebookKit.Runner.Pages;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>Formulas measured by their ink, in a browser whose machine may have no font for mathematics.</summary>
+[Trait("Length", "long")]
 public sealed class EquationsInBrowserTests
 {
     // First and last row and column of ink in a picture, in px of the page.

@@ -8,6 +8,7 @@ using static NotebookKit.Runner.Tests.Pages.LivePageTests;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>Explorers of a lesson's page that lies beside the live page are answered by the compiled library, not by the grid.</summary>
+[Trait("Length", "long")]
 public sealed class ExplorerOfLibraryTests : IDisposable
 {
     private readonly TestFolder folder = new();

@@ -5,7 +5,7 @@ using static NotebookKit.Runner.Tests.Pages.LivePageTests;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>The proof bench of the live page: readings typed step by step.</summary>
-[Collection(LivePageOnce.Name)]
+[Collection(LivePageOnce.Name), Trait("Length", "long")]
 public sealed class LiveBenchTests(OpenedLivePage live)
 {
     [SkippableFact]

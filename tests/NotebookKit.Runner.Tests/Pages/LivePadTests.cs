@@ -6,7 +6,7 @@ using static NotebookKit.Runner.Tests.Pages.LivePageTests;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>The pad of the live page: the fill against the clock, and the card on what was shown.</summary>
-[Collection(LivePageOnce.Name)]
+[Collection(LivePageOnce.Name), Trait("Length", "long")]
 public sealed class LivePadTests(OpenedLivePage live)
 {
     [SkippableFact]

@@ -8,6 +8,7 @@ using static NotebookKit.Runner.Tests.Pages.LivePageTests;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>The live page in another browser, and from a web server.</summary>
+[Trait("Length", "long")]
 public sealed class LivePageElsewhereTests
 {
     [SkippableFact]

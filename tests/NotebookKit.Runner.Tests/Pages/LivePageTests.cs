@@ -9,7 +9,7 @@ using NotebookKit.Runner.Pages;
 namespace NotebookKit.Runner.Tests.Pages;
 
 /// <summary>The page that carries the compiled library, as a member opens it from a disk.</summary>
-[Collection(LivePageOnce.Name)]
+[Collection(LivePageOnce.Name), Trait("Length", "long")]
 public sealed class LivePageTests(OpenedLivePage live)
 {
     internal static readonly string[] Parts = ["design", "beside", "bench", "pad", "kept"];
@@ -18,7 +18,7 @@ public sealed class LivePageTests(OpenedLivePage live)
 
     internal static string DesignText(string name) => File.ReadAllText(Path.Combine(TestFolder.Repository, "notebooks", name));
 
-    [SkippableFact]
+    [SkippableFact, Trait("Length", "short")]
     public async Task Opened_from_a_disk_the_page_computes_the_demo_design_and_asks_nobody_for_anything()
     {
         var browser = await live.BeginAsync();

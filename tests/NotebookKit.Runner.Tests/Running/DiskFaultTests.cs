@@ -13,7 +13,7 @@ namespace NotebookKit.Runner.Tests.Running;
 public sealed class OneAtATime;
 
 /// <summary>Whatever writes, written to a disk that fails at each place in turn: never a half file, never "made" of what isn't.</summary>
-[Collection(nameof(DiskFaultTests))]
+[Collection(nameof(DiskFaultTests)), Trait("Length", "long")]
 public sealed class DiskFaultTests(ITestOutputHelper output)
 {
     private static string CurlewFile => Path.Combine(TestFolder.Repository, "notebooks", "curlew.json");

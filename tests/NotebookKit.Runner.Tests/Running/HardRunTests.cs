@@ -4,6 +4,7 @@ using System.Globalization;
 namespace NotebookKit.Runner.Tests.Running;
 
 /// <summary>A bad day: whatever is wrong with one notebook or with the disk, the rest goes on and says what is missing.</summary>
+[Trait("Length", "long")]
 public sealed class HardRunTests : IDisposable
 {
     private const string Code = """{"cell_type":"code","id":"a","metadata":{},"source":"1 + 1","outputs":[],"execution_count":null}""";

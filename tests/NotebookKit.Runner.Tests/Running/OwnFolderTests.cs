@@ -1,6 +1,7 @@
 namespace NotebookKit.Runner.Tests.Running;
 
 /// <summary>A vehicle of one's own: a folder made, checked, run and swept.</summary>
+[Trait("Length", "long")]
 public sealed class OwnFolderTests : IDisposable
 {
     private readonly TestFolder folder = new();

@@ -3,14 +3,14 @@ using NotebookKit.Runner.Pages;
 
 namespace NotebookKit.Runner.Tests.Running;
 
-[Collection(AllFixturesTests.Name)]
+[Collection(AllFixturesTests.Name), Trait("Length", "long")]
 public sealed class PageInBrowserTests(AllFixturesRun all)
 {
     private static readonly string[] Beside = ["plotly.min.js", "maths.css"];
 
     private string Address(string name) => new Uri(Path.Combine(all.Output, "pages", name + ".html")).AbsoluteUri;
 
-    [SkippableFact]
+    [SkippableFact, Trait("Length", "short")]
     public async Task A_page_draws_its_charts_and_equations_without_any_request()
     {
         await using var browser = await Browser.OpenAsync();

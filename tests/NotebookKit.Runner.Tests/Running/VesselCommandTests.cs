@@ -2,6 +2,7 @@ using NotebookKit.Clearance.Service;
 
 namespace NotebookKit.Runner.Tests.Running;
 
+[Trait("Length", "long")]
 public sealed class VesselCommandTests : IDisposable
 {
     private readonly TestFolder folder = new();

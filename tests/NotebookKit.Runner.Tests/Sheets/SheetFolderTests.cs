@@ -66,7 +66,7 @@ public sealed partial class SheetFolderTests : IDisposable
         Assert.Contains("Godwit sustainer: before any pressure", html, StringComparison.Ordinal);
     }
 
-    [SkippableFact]
+    [SkippableFact, Trait("Length", "long")]
     public async Task Nothing_is_cut_off_on_A4_on_letter_or_on_a_phone()
     {
         await using var browser = await Browser.OpenAsync();
@@ -107,7 +107,7 @@ public sealed partial class SheetFolderTests : IDisposable
         Assert.Empty(browser.Problems);
     }
 
-    [SkippableFact]
+    [SkippableFact, Trait("Length", "long")]
     public async Task Templates_print_at_full_size()
     {
         await using var browser = await Browser.OpenAsync();
