@@ -258,7 +258,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.InRange(computed, 1, 5);
     }
 
-    [Theory]
+    [Theory, Trait("Length", "long")]
     [InlineData(false)]
     [InlineData(true)]
     public async Task A_choice_and_buttons_are_answered_in_both_dialects(bool old)
