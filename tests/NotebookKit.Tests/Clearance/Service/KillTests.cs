@@ -8,7 +8,7 @@ public sealed class KillTests : IDisposable
 
     public void Dispose() => sample.Dispose();
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public async Task Two_hundred_kills_lose_no_event_that_was_reported_as_written()
     {
         const int Rounds = 50, AtOnce = 4;
