@@ -40,7 +40,7 @@ function ask(verb, ...args) {
 }
 
 // What nobody waits for: while nothing is asked, changes that change nothing, one at a time, so that the reader's first ones are quick.
-const WARM_ROUNDS = 12;
+const WARM_ROUNDS = 40;
 function warm(id) {
   library.warming = { id, round: 0 };
   warmSoon();
@@ -51,7 +51,7 @@ function warmSoon() {
   library.resting = setTimeout(() => {
     if (library.waiting.size > 0) warmSoon();
     else library.worker.postMessage({ n: 0, verb: "Warm", args: [library.warming.id, library.warming.round++] });
-  }, 100);
+  }, 50);
 }
 
 // ---- Elements: text is always text, never markup. Pictures come from the library, which escapes what stands in them. ----
