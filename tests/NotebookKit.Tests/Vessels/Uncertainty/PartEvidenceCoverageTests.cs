@@ -8,6 +8,7 @@ namespace NotebookKit.Tests.Vessels.Uncertainty;
 /// <c>NOTEBOOKKIT_CLUBS=4000 dotnet test tests/NotebookKit.Tests -c Release --filter PartEvidenceCoverage --logger
 /// "console;verbosity=detailed"</c>.
 /// </summary>
+[Trait("Length", "long")]
 public class PartEvidenceCoverageTests(ITestOutputHelper output)
 {
     private const int Draws = 1000;
