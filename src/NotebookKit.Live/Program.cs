@@ -50,7 +50,7 @@ internal static partial class Program
         var (open, part) = (Designs[id], round % 2 == 0 ? "vessel." : "charge.");
         if (open.Design.UnnamedGivens.FirstOrDefault(g => g is { State: GivenState.Stated, HasReason: true }
             && g.Path.Contains(part, StringComparison.Ordinal)) is { } given)
-            _ = Reply.Of(answer => CheckAnswer.Write(answer, open.Change(given.Path, given.Value), open));
+            _ = Reply.Of(answer => CheckAnswer.Write(answer, open.Change(given.Path, given.Value), open, onlyChangedGivens: true));
     });
 
     /// <summary>The design with another item like one that a list has; gives what a change to the returned path and value makes.</summary>

@@ -84,6 +84,14 @@ public sealed class LivePageTests(OpenedLivePage live)
         await ReadyAsync(browser.Page);
         await TypeAsync(browser, "Nozzle throat", "11 mm");
         await SameAsync();
+        // What is told of another throat is the throat and what takes it over; of a ply less, everything.
+        Assert.Equal("nozzle.throat vessel.nozzle end", await ToldAsync("'nozzle.throat', '10 mm'", "changedGivens"));
+        Assert.Equal("none", await ToldAsync("'nozzle.throat', '10 mm'", "givens"));
+        Assert.Equal("none", await ToldAsync("'vessel.plies.4', null", "changedGivens"));
+
+        Task<string> ToldAsync(string change, string list) => browser.Page.EvaluateAsync<string>(
+            $"async () => {{ const told = (await ask('Turn', desk.states[desk.at].id, {change}, true)).{list}; "
+            + "return told ? [...new Set(told.map(g => g.path.split('.').slice(0, 2).join('.')))].sort().join(' ') : 'none'; }");
 
         async Task SameAsync() => Assert.Equal(
             await browser.Page.EvaluateAsync<string>(

@@ -12,6 +12,7 @@ public class KeptPartsTests
         ("vessel.plies.4.turns", "2"), ("vessel.plies.1", "carbon sleeve 65 mm heavy"),
         ("site.ceiling", "300 m"), ("nozzle.throat", "15 mm"), ("name", "Other"), ("evidence.batch", "2"),
         ("requirements.1.why", "Because."),
+        ("recovery.canopy.diameter", "= body.fins.1.planform.span + 900 mm"), ("body.fins.1.planform.span", "78 mm"),
     ];
 
     [Fact]

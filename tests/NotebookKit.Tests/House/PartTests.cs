@@ -6,7 +6,7 @@ namespace NotebookKit.Tests.House;
 /// <summary>The tests have two parts: the everyday one and the long one. No test is in none of them or in both, and CI runs both.</summary>
 public partial class PartTests
 {
-    private const string Everyday = "dotnet test NotebookKit.sln -c Release", Long = Everyday + " -p:Tests=long";
+    private const string Everyday = "dotnet test NotebookKit.sln -c Release", Long = Everyday + " -p:TestPart=long";
 
     // A mark that is misspelt would leave its test in the everyday part.
     private const string LongMark = "Trait(\"Length\", \"long\")", ShortMark = "Trait(\"Length\", \"short\")";
@@ -22,13 +22,13 @@ public partial class PartTests
     public void The_command_of_the_readme_runs_the_everyday_part_and_a_property_chooses_another()
     {
         var chosen = XDocument.Load(Path.Combine(Repository.Root, "tests", "Directory.Build.props")).Descendants()
-            .Where(e => e.Name.LocalName is "Tests" or "RunSettingsFilePath").ToList();
-        Assert.Equal(["all", "everyday", "$(MSBuildThisFileDirectory)$(Tests).runsettings"], chosen.Select(e => e.Value));
-        Assert.Equal(["'$(Tests)' == '' and '$(VSTestTestCaseFilter)' != ''", "'$(Tests)' == ''", "'$(Tests)' != 'all'"],
+            .Where(e => e.Name.LocalName is "TestPart" or "RunSettingsFilePath").ToList();
+        Assert.Equal(["all", "everyday", "$(MSBuildThisFileDirectory)$(TestPart).runsettings"], chosen.Select(e => e.Value));
+        Assert.Equal(["'$(TestPart)' == '' and '$(VSTestTestCaseFilter)' != ''", "'$(TestPart)' == ''", "'$(TestPart)' != 'all'"],
             chosen.Select(e => e.Attribute("Condition")!.Value));
         var readme = File.ReadAllText(Path.Combine(Repository.Root, "README.md"));
         Assert.Contains($"\n{Everyday}\n", readme.ReplaceLineEndings("\n"), StringComparison.Ordinal);
-        Assert.Contains("-p:Tests=long", readme, StringComparison.Ordinal);
+        Assert.Contains("-p:TestPart=long", readme, StringComparison.Ordinal);
     }
 
     // Whatever one part finds, the other one runs, and a failure in either fails the whole.
@@ -81,7 +81,7 @@ public partial class PartTests
     private static string Negated(string filter) => filter.Replace("!=", "≠", StringComparison.Ordinal)
         .Replace("=", "!=", StringComparison.Ordinal).Replace("≠", "=", StringComparison.Ordinal).Replace('|', '&');
 
-    [GeneratedRegex("""Trait\("Length"[^)]*\)""")]
+    [GeneratedRegex("""Trait\("[Ll]\w*"[^)]*\)""")]
     private static partial Regex Mark();
 
     [GeneratedRegex("""\b(Browser|Firefox)\.OpenAsync\(|\bOpenedLivePage live\b|\.Visits\.|\bHeadlessBrowser\.Run\(|\bNotebookServer\.""")]

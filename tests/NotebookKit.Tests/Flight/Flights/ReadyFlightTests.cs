@@ -7,7 +7,7 @@ namespace NotebookKit.Tests.Flight.Flights;
 /// <summary>What was made ready once and flown at both ends of the drag band flies as if it had been made ready for each.</summary>
 public class ReadyFlightTests
 {
-    private static readonly Vehicle OnTube = SampleVehicles.Trainer with { LaunchTube = new(15.Millimetres(), 200.Millimetres()) };
+    private static readonly Vehicle OnTube = SampleVehicles.Trainer with { LaunchTube = new(9.Millimetres(), 200.Millimetres()) };
 
     [Theory]
     [InlineData(DragEnd.Low)]
@@ -23,6 +23,45 @@ public class ReadyFlightTests
         Assert.Equal(fresh.Findings, again.Findings);
         Assert.Equal(end, again.Vehicle.DragEnd);
         Assert.NotEmpty(again.Findings);
+    }
+
+    public static TheoryData<string> Variants => ["as flown", "drag of its own", "on a tube", "from its high end"];
+
+    [Theory]
+    [MemberData(nameof(Variants))]
+    public void One_vehicle_with_what_else_drag_and_start_may_come_from(string variant)
+    {
+        var vehicle = variant switch
+        {
+            "as flown" => SampleVehicles.Trainer with
+            {
+                DragCalibration = new(1.13, 7.Percent(), Source.CommonPractice("invented: a flight of the test")),
+            },
+            "drag of its own" => SampleVehicles.Trainer with { MeasuredDrag = SampleVehicles.Trainer.Drag(SampleVehicles.Calm).JetOff },
+            "on a tube" => OnTube,
+            _ => SampleVehicles.Trainer with { DragEnd = DragEnd.High },
+        };
+        var ready = new ReadyFlight(vehicle, SampleVehicles.Breezy);
+        foreach (var end in Enum.GetValues<DragEnd>())
+        {
+            var fresh = (vehicle with { DragEnd = end }).Fly(SampleVehicles.Breezy);
+            Same(fresh.Figures, ready.At(end).Fly().Figures);
+            Assert.Equal(fresh.Findings, ready.At(end).Fly().Findings);
+        }
+    }
+
+    [Fact]
+    public void Two_stages_in_six_degrees_of_freedom()
+    {
+        var (pair, site) = (SampleVehicles.TwoStages, SampleVehicles.Breezy);
+        var fresh = (pair with
+        {
+            Booster = pair.Booster with { DragEnd = DragEnd.Low }, Sustainer = pair.Sustainer with { DragEnd = DragEnd.Low },
+        }).FlySixDegrees(site);
+        var again = new ReadyStages(pair, site, isSixDegrees: true).At(DragEnd.Low).Fly();
+        Assert.Equal(fresh.Findings, again.Findings);
+        Same(fresh.Sustainer.Figures, again.Sustainer.Figures);
+        Same(fresh.Booster.Figures, again.Booster.Figures);
     }
 
     [Theory]
