@@ -1,12 +1,13 @@
 namespace NotebookKit.Runner.Tests.Running;
 
+[Trait("Length", "long")]
 public sealed class CheckCommandTests : IDisposable
 {
     private readonly TestFolder folder = new();
 
     public void Dispose() => folder.Dispose();
 
-    [Fact]
+    [Fact, Trait("Length", "short")]
     public async Task A_design_that_keeps_its_requirements_ends_with_0_and_leaves_its_record()
     {
         var record = folder["curlew.record.json"];

@@ -7,6 +7,7 @@ using NotebookKit.DesignFiles.Trees;
 namespace NotebookKit.Tests.DesignFiles;
 
 /// <summary>Designs made at random from the schema, against the reader and a general-purpose library for JSON Schema.</summary>
+[Trait("Length", "long")]
 public class RandomDesignTests
 {
     private const int Designs = 400;
