@@ -22,13 +22,9 @@ public class KeptPartsTests
         foreach (var (path, value) in OfCurlew)
         {
             design = design.With(path, value);
-            var anew = Design.Parse(design.ToText());
-            Assert.Equal(anew.Givens, design.Givens);
-            Assert.Equal(anew.Stage.Mark, design.Stage.Mark);
+            var anew = ReadAnew(design);
             Assert.Equal(anew.Materials.All.Select(m => m.Name), design.Materials.All.Select(m => m.Name));
-            Assert.Equal(anew.Vessel.Burst().Parts.Select(p => p.Burst), design.Vessel.Burst().Parts.Select(p => p.Burst));
             Assert.Equal(anew.Stage.Masses.MassProperties().Mass, design.Stage.Masses.MassProperties().Mass);
-            Assert.Equal(anew.Stage.Nozzle, design.Stage.Nozzle);
             Assert.Equal(anew.Stage.Canopy, design.Stage.Canopy);
         }
     }
@@ -49,15 +45,7 @@ public class KeptPartsTests
         foreach (var (path, value) in OfGodwit)
         {
             design = design.With(path, value);
-            var anew = Design.Parse(design.ToText());
-            Assert.Equal(anew.Givens, design.Givens);
-            for (var i = 0; i < 2; i++)
-            {
-                Assert.Equal(anew.Stages[i].Mark, design.Stages[i].Mark);
-                Assert.Equal(anew.Stages[i].Nozzle, design.Stages[i].Nozzle);
-                Assert.Equal(anew.Stages[i].Vessel.Burst().Parts.Select(p => p.Burst),
-                    design.Stages[i].Vessel.Burst().Parts.Select(p => p.Burst));
-            }
+            ReadAnew(design);
         }
 
         Assert.Equal(10, design.Stages[0].Nozzle!.Throat.Millimeters, 9);
@@ -126,5 +114,17 @@ public class KeptPartsTests
         var design = DesignFixture.Curlew.With("nozzle.throat", "= nozzle.station - 1912 mm");
         Assert.NotSame(design.Rating, design.With("nozzle.station", "1926 mm").Rating);
         Assert.Same(design.Rating, design.With("nozzle.entry", "sharp edged").Rating);
+    }
+
+    // The whole text read anew: its values, marks, nozzles and bursts are those of the design that was changed.
+    private static Design ReadAnew(Design design)
+    {
+        var anew = Design.Parse(design.ToText());
+        Assert.Equal(anew.Givens, design.Givens);
+        Assert.Equal(anew.Stages.Select(s => s.Mark), design.Stages.Select(s => s.Mark));
+        Assert.Equal(anew.Stages.Select(s => s.Nozzle), design.Stages.Select(s => s.Nozzle));
+        Assert.Equal(anew.Stages.SelectMany(s => s.Vessel.Burst().Parts).Select(p => p.Burst),
+            design.Stages.SelectMany(s => s.Vessel.Burst().Parts).Select(p => p.Burst));
+        return anew;
     }
 }
