@@ -105,8 +105,8 @@ internal static class DesignChange
 
     private static IEnumerable<(string At, string From)> TakenOver(TreeNode node, string at) => node switch
     {
-        TreeNode.Text text => text.Value.StartsWith(ScalarShape<string>.TakesOver, StringComparison.Ordinal)
-            ? [(at, text.Value[ScalarShape<string>.TakesOver.Length..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0])] : [],
+        TreeNode.Text text => text.Value.StartsWith(StatedValue.TakesOver, StringComparison.Ordinal)
+            ? [(at, text.Value[StatedValue.TakesOver.Length..].Split([" + ", " - "], StringSplitOptions.TrimEntries)[0])] : [],
         TreeNode.Members members => members.All.SelectMany(m => TakenOver(m.Value, TreePath.Join(at, m.Key))),
         TreeNode.Items items => items.All.SelectMany((item, i) => TakenOver(item, TreePath.Join(at, i + 1))),
         _ => [],

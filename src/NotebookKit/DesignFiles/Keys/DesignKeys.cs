@@ -16,35 +16,6 @@ internal sealed class DesignKeys : Shape<DesignContent>
 
     private const string StagesKey = "stages";
 
-    private static readonly ObjectShape<DesignContent> OneStage = new("design", "A design of one stage.", f =>
-    {
-        var head = Head(f);
-        var stage = Stage(f);
-        var tail = Tail(f);
-        return v => Checked(tail(v, head(v)) with { Stages = [(head(v).Name, stage(v))] });
-    });
-
-    private static readonly ObjectShape<DesignContent> TwoStages = new("design of two stages", "A design of a booster and a sustainer.",
-        f =>
-    {
-        var head = Head(f);
-        var stages = f.Needs(StagesKey, new ObjectShape<(StageContent Booster, StageContent Sustainer)>("stages", "Both stages.", s =>
-        {
-            var one = new ObjectShape<StageContent>("stage", "One stage, a whole vehicle of its own.", Stage);
-            var booster = s.Needs("booster", one, "The lower stage, with the nose it falls with.");
-            var sustainer = s.Needs("sustainer", one, "The upper stage.");
-            return v => (booster(v), sustainer(v));
-        }), "Booster and sustainer.");
-        var separation = f.Part("separation", FlightKeys.Separation, "What separates the stages; a latch at the end of the booster's jet "
-            + "unless given.");
-        var tail = Tail(f);
-        return v => Checked(tail(v, head(v)) with
-        {
-            Stages = [($"{head(v).Name} booster", stages(v).Booster), ($"{head(v).Name} sustainer", stages(v).Sustainer)],
-            Separation = separation(v),
-        });
-    });
-
     private DesignKeys()
     {
     }
@@ -61,12 +32,12 @@ internal sealed class DesignKeys : Shape<DesignContent>
     public override JsonObject Schema(SchemaBook book) => new()
     {
         ["if"] = new JsonObject { ["required"] = new JsonArray(StagesKey) },
-        ["then"] = TwoStages.Schema(book),
-        ["else"] = OneStage.Schema(book),
+        ["then"] = TwoStages.Shape.Schema(book),
+        ["else"] = OneStage.Shape.Schema(book),
     };
 
     private static ObjectShape<DesignContent> Of(TreeNode node) =>
-        node is TreeNode.Members members && members.Find(StagesKey) is not null ? TwoStages : OneStage;
+        node is TreeNode.Members members && members.Find(StagesKey) is not null ? TwoStages.Shape : OneStage.Shape;
 
     private static Func<Values, (string Name, string About, MaterialLibrary Materials)> Head(FieldList f)
     {
@@ -147,5 +118,40 @@ internal sealed class DesignKeys : Shape<DesignContent>
         return content.Decisions.FirstOrDefault(d => !names.Contains(d.StaysRightWhile)) is not { } open ? content
             : throw new FormatException(DesignFilesFindings.NoSuchRequirement(open.Name, open.StaysRightWhile,
                 Nearest.Of(open.StaysRightWhile, names)));
+    }
+
+    // Each kind of design has a class of its own, so that its shape is made when the first of its kind is read.
+    private static class OneStage
+    {
+        public static readonly ObjectShape<DesignContent> Shape = new("design", "A design of one stage.", f =>
+        {
+            var head = Head(f);
+            var stage = Stage(f);
+            var tail = Tail(f);
+            return v => Checked(tail(v, head(v)) with { Stages = [(head(v).Name, stage(v))] });
+        });
+    }
+
+    private static class TwoStages
+    {
+        public static readonly ObjectShape<DesignContent> Shape = new("design of two stages", "A design of a booster and a sustainer.", f =>
+        {
+            var head = Head(f);
+            var stages = f.Needs(StagesKey, new ObjectShape<(StageContent Booster, StageContent Sustainer)>("stages", "Both stages.", s =>
+            {
+                var one = new ObjectShape<StageContent>("stage", "One stage, a whole vehicle of its own.", Stage);
+                var booster = s.Needs("booster", one, "The lower stage, with the nose it falls with.");
+                var sustainer = s.Needs("sustainer", one, "The upper stage.");
+                return v => (booster(v), sustainer(v));
+            }), "Booster and sustainer.");
+            var separation = f.Part("separation", FlightKeys.Separation, "What separates the stages; a latch at the end of the booster's "
+                + "jet unless given.");
+            var tail = Tail(f);
+            return v => Checked(tail(v, head(v)) with
+            {
+                Stages = [($"{head(v).Name} booster", stages(v).Booster), ($"{head(v).Name} sustainer", stages(v).Sustainer)],
+                Separation = separation(v),
+            });
+        });
     }
 }

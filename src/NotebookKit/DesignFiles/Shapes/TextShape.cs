@@ -13,29 +13,35 @@ internal sealed partial class TextShape : Shape<string>
     // What is wrong with a text of that pattern; none where nothing is.
     private readonly Func<string, string?> _wrong;
 
-    private TextShape(string pattern, bool isName, Func<string, string?>? wrong = null) =>
-        (_regex, IsName, _wrong) = (new(pattern, RegexOptions.CultureInvariant), isName, wrong ?? (_ => null));
+    private TextShape(Regex regex, bool isName, Func<string, string?>? wrong = null) =>
+        (_regex, IsName, _wrong) = (regex, isName, wrong ?? (_ => null));
 
     /// <summary>A name: it becomes part of pages and of file names, so markup and path separators are refused.</summary>
-    public static TextShape Name { get; } = new(@"^[^<>\/\\\u0000-\u001f\u007f]{1,80}$", isName: true);
+    public static TextShape Name { get; } = new(AName(), isName: true);
 
     /// <summary>Text for people.</summary>
-    public static TextShape Prose { get; } = new(@"^[^\u0000-\u0009\u000b-\u001f\u007f]{0,4000}$", isName: false);
+    public static TextShape Prose { get; } = new(SomeProse(), isName: false);
 
     /// <summary>How a day is written.</summary>
     public const string DayForm = "yyyy-MM-dd";
 
     /// <summary>A day: "2026-05-02".</summary>
-    public static TextShape Day { get; } = new(Name._regex.ToString(), isName: true, text => DateOnly.TryParseExact(text, DayForm,
+    public static TextShape Day { get; } = new(AName(), isName: true, text => DateOnly.TryParseExact(text, DayForm,
         CultureInfo.InvariantCulture, DateTimeStyles.None, out _) ? null : DesignFilesFindings.NotADay(text));
 
     /// <summary>The mark of a label: "3f9a-71c2".</summary>
-    public static TextShape Label { get; } = new(Name._regex.ToString(), isName: true, text =>
+    public static TextShape Label { get; } = new(AName(), isName: true, text =>
         LabelMark().IsMatch(text) ? null : DesignFilesFindings.NotALabel(text));
 
     /// <summary>However the pen wrote it: with a dash, a space or nothing between.</summary>
     [GeneratedRegex("^ *([0-9a-f]{4})[- ]?([0-9a-f]{4}) *$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     public static partial Regex LabelMark();
+
+    [GeneratedRegex(@"^[^<>\/\\\u0000-\u001f\u007f]{1,80}$", RegexOptions.CultureInvariant)]
+    private static partial Regex AName();
+
+    [GeneratedRegex(@"^[^\u0000-\u0009\u000b-\u001f\u007f]{0,4000}$", RegexOptions.CultureInvariant)]
+    private static partial Regex SomeProse();
 
     private bool IsName { get; }
 

@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Collections.Concurrent;
 using System.Globalization;
 using NotebookKit.Quantities;
 using NotebookKit.Quantities.Texts;
@@ -13,15 +13,14 @@ internal sealed class UnitKind
 
     private readonly Type _quantity;
     private readonly string _word;
-    private readonly FrozenDictionary<string, Func<double, object?>> _meant;
+    // The units that were met, and what they mean; of the others only the names are known.
+    private readonly ConcurrentDictionary<string, Func<double, object?>> _meant = new(StringComparer.Ordinal);
 
     private UnitKind(Type type, string noun, string example, params string[] units)
     {
         (Type, Noun, Example, Units) = (type, noun, example, units);
         _quantity = type == typeof(GaugePressure) || type == typeof(AbsolutePressure) ? typeof(Pressure) : type;
         _word = type == typeof(GaugePressure) ? UnitText.Gauge : type == typeof(AbsolutePressure) ? UnitText.Absolute : "";
-        Pattern = $"^{NumberPattern} ?({string.Join('|', units.Select(Plain))}){(_word.Length > 0 ? " " + _word : "")}$";
-        _meant = units.ToFrozenDictionary(u => u, Meaning, StringComparer.Ordinal);
     }
 
     public Type Type { get; }
@@ -34,7 +33,7 @@ internal sealed class UnitKind
     public IReadOnlyList<string> Units { get; }
 
     /// <summary>What a text of this kind looks like, as an expression that a JSON Schema understands, too.</summary>
-    public string Pattern { get; }
+    public string Pattern => $"^{NumberPattern} ?({string.Join('|', Units.Select(Plain))}){(_word.Length > 0 ? " " + _word : "")}$";
 
     public static IReadOnlyList<UnitKind> All { get; } =
     [
@@ -76,7 +75,8 @@ internal sealed class UnitKind
             unit = unit[..^(_word.Length + 1)];
         }
 
-        return _meant.TryGetValue(unit.ToString(), out var of) && UnitText.Number(text[..end]) is { } number ? of(number) : null;
+        var name = unit.ToString();
+        return Units.Contains(name) && UnitText.Number(text[..end]) is { } number ? _meant.GetOrAdd(name, Meaning)(number) : null;
     }
 
     // So many letters at the start are a number as the pattern has it; 0 where they aren't one.

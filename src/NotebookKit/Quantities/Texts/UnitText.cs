@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using UnitsNet;
 
@@ -16,8 +15,8 @@ internal static class UnitText
 
     /// <summary>The trade's names that UnitsNet doesn't read, and the units that files have most often: to ask UnitsNet for one makes it
     /// set up every quantity that it knows, which takes longer than to read a design.</summary>
-    private static readonly FrozenDictionary<(Type, string), Func<double, IQuantity>> Own = new Dictionary<(Type, string), Func<double,
-        IQuantity>>
+    private static readonly IReadOnlyDictionary<(Type, string), Func<double, IQuantity>> Own = new Dictionary<(Type, string),
+        Func<double, IQuantity>>
     {
         [(typeof(Pressure), "N/mm2")] = v => Pressure.FromMegapascals(v),
         [(typeof(Pressure), "N/mm²")] = v => Pressure.FromMegapascals(v),
@@ -100,7 +99,7 @@ internal static class UnitText
         [(typeof(ForcePerLength), "N/mm")] = v => ForcePerLength.FromNewtonsPerMillimeter(v),
         [(typeof(Irradiance), "W/m²")] = v => Irradiance.FromWattsPerSquareMeter(v),
         [(typeof(Irradiance), "kW/m²")] = v => Irradiance.FromKilowattsPerSquareMeter(v),
-    }.ToFrozenDictionary();
+    };
 
     /// <summary>Quantities and units that are read without UnitsNet's own names, for the test that holds both against each other.</summary>
     internal static IEnumerable<(Type Quantity, string Unit)> Known => Own.Keys;
