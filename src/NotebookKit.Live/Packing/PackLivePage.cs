@@ -30,22 +30,27 @@ public sealed class PackLivePage : Task
     public override bool Execute()
     {
         var page = File.ReadAllText(Path.Combine(Parts, "live.html"));
-        foreach (var part in new[] { "unpack.js", "worker.js", "begin.js" })
+        foreach (var part in new[] { "unpack.js", "worker.js", "early.js", "begin.js" })
             page = page.Replace("/*" + part + "*/", File.ReadAllText(Path.Combine(Parts, part)));
-        var files = new StringBuilder();
+        var (own, files) = (new StringBuilder(), new StringBuilder());
         // The page's own script: its parts, in the order of their numbers.
         var scripts = Directory.GetFiles(Parts, "*.js").Where(f => char.IsDigit(Path.GetFileName(f)[0]))
             .OrderBy(f => f, StringComparer.Ordinal);
-        Append(files, "id=\"style\"", File.ReadAllBytes(Path.Combine(Parts, "live.css")));
-        Append(files, "id=\"page\"", new UTF8Encoding(false).GetBytes(string.Concat(scripts.Select(File.ReadAllText))));
+        Append(own, "id=\"style\"", File.ReadAllBytes(Path.Combine(Parts, "live.css")));
+        Append(own, "id=\"page\"", new UTF8Encoding(false).GetBytes(string.Concat(scripts.Select(File.ReadAllText))));
         foreach (var design in Designs)
-            Append(files, "class=\"design\" data-name=\"" + Path.GetFileName(design.ItemSpec) + "\"", File.ReadAllBytes(design.ItemSpec));
-        foreach (var file in Directory.GetFiles(Framework).Where(f => f.EndsWith(".wasm", StringComparison.Ordinal)
-            || f.EndsWith(".js", StringComparison.Ordinal)).OrderBy(f => f, StringComparer.Ordinal))
-            Append(files, "class=\"part\" data-name=\"" + Path.GetFileName(file) + "\"", File.ReadAllBytes(file));
+            Append(own, "class=\"design\" data-name=\"" + Path.GetFileName(design.ItemSpec) + "\"", File.ReadAllBytes(design.ItemSpec));
+        // The loader's modules come first, then the largest: each part is unpacked while the rest of the page is still being read.
+        foreach (var file in Directory.GetFiles(Framework, "*.js").OrderBy(f => f, StringComparer.Ordinal)
+            .Concat(Directory.GetFiles(Framework, "*.wasm").OrderByDescending(f => new FileInfo(f).Length)))
+        {
+            Append(files, "data-name=\"" + Path.GetFileName(file) + "\"", File.ReadAllBytes(file));
+            files.Append("<script>part()</script>\n");
+        }
 
         // The mark at the beginning says UTF-16, whatever a web server says of its files.
-        File.WriteAllText(To, page.Replace("<!--parts-->", files.ToString()), new UnicodeEncoding(bigEndian: false, byteOrderMark: true));
+        page = page.Replace("<!--page-->", own.ToString()).Replace("<!--parts-->", files.ToString());
+        File.WriteAllText(To, page, new UnicodeEncoding(bigEndian: false, byteOrderMark: true));
         Log.LogMessage(MessageImportance.Low, "Packed " + To);
         return true;
     }

@@ -2,31 +2,20 @@
 // ---- The compiled library: unpacked from this file, run beside the page, asked by name. ----
 const library = { waiting: new Map(), n: 0, worker: null };
 
-function startLibrary() {
-  return new Promise((ready, failed) => {
-    if (typeof WebAssembly !== "object" || typeof DecompressionStream !== "function" || typeof Worker !== "function") {
-      failed(new Error("This browser has no WebAssembly, or it is switched off. Open the page in a current browser, or use the printed sheets."));
+async function startLibrary() {
+  await early.started;
+  library.worker = early.worker;
+  library.worker.onmessage = ({ data }) => {
+    if (data.n === 0) {
+      warmSoon();
       return;
     }
-    const parts = [...document.querySelectorAll("script.part")].map(s =>
-      ({ name: s.dataset.name, text: s.textContent, count: Number(s.dataset.bytes) }));
-    const code = document.getElementById("worker").textContent;
-    library.worker = new Worker(URL.createObjectURL(new Blob([code], { type: "text/javascript" })));
-    library.worker.onerror = e => failed(new Error("The library could not be started: " + (e.message || "the browser refused its worker") + "."));
-    library.worker.onmessage = ({ data }) => {
-      if (data.ready) ready();
-      else if (data.failed) failed(new Error("The library could not be started: " + data.failed + "."));
-      else if (data.n === 0) warmSoon();
-      else {
-        const done = library.waiting.get(data.n);
-        if (!done) return;
-        library.waiting.delete(data.n);
-        if (library.waiting.size === 0) busy(false);
-        done(JSON.parse(data.text));
-      }
-    };
-    library.worker.postMessage({ parts });
-  });
+    const done = library.waiting.get(data.n);
+    if (!done) return;
+    library.waiting.delete(data.n);
+    if (library.waiting.size === 0) busy(false);
+    done(JSON.parse(data.text));
+  };
 }
 
 // Asks the library; the answer has "error" where it refuses.
@@ -79,7 +68,7 @@ function say(text) {
 function problem(answer) {
   const all = answer && answer.all && answer.all.length > 1 ? answer.all : answer ? [answer.error] : [];
   fill("problem", all.length ? el("div", { class: "failure" }, all.map(s => el("p", {}, s)),
-    el("p", {}, "The last good answer stays below.")) : null);
+    desk.answer ? el("p", {}, "The last good answer stays below.") : "") : null);
 }
 function table(caption, headings, rows) {
   return el("div", { class: "scroll" }, el("table", {}, caption ? el("caption", {}, caption) : "",

@@ -1,28 +1,48 @@
 "use strict";
-// The compiled library beside the page, so that the page never stands still. It gets the packed files once, then questions.
-let library = null;
-async function start(parts) {
+// The compiled library beside the page, so that the page never stands still. It gets the packed files one by one, modules first, then
+// questions.
+let library = null, starting = false;
+const parts = new Map();
+function part(name) {
+  if (!parts.has(name)) {
+    const one = {};
+    one.bytes = new Promise((have, lack) => Object.assign(one, { have, lack }));
+    parts.set(name, one);
+  }
+  return parts.get(name);
+}
+function unpack(packed) {
+  const { readable, writable } = new DecompressionStream("gzip"), to = writable.getWriter();
+  to.write(bytesOf(packed));
+  to.close();
+  return new Response(readable).arrayBuffer();
+}
+// What the loader asks of an answer from a server.
+const answer = (name, bytes) =>
+  new Response(bytes, { headers: { "content-type": name.endsWith(".wasm") ? "application/wasm" : "text/javascript" } });
+async function start() {
   // A worker of its own, not one of the runtime's threads.
   self.dotnetSidecar = true;
-  const kept = new Map(parts.map(p => [p.name, bytesOf(p)]));
-  const unpacked = name => new Response(new Blob([kept.get(name)]).stream().pipeThrough(new DecompressionStream("gzip")),
-    { headers: { "content-type": name.endsWith(".wasm") ? "application/wasm" : "text/javascript" } });
   const addresses = new Map();
-  for (const name of kept.keys()) {
-    if (!name.endsWith(".js")) continue;
+  for (const name of [...parts.keys()].filter(name => name.endsWith(".js"))) {
     // A module from memory has no address of its own; the loader needs one that looks whole and is never asked.
-    const text = (await unpacked(name).text()).replaceAll("import.meta.url", JSON.stringify("https://page.invalid/_framework/" + name));
+    const text = new TextDecoder().decode(await part(name).bytes)
+      .replaceAll("import.meta.url", JSON.stringify("https://page.invalid/_framework/" + name));
     addresses.set(name, URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
   }
   const { dotnet } = await import(addresses.get("dotnet.js"));
-  const runtime = await dotnet.withResourceLoader((type, name) =>
-    type === "dotnetjs" ? addresses.get(name) : Promise.resolve(unpacked(name))).create();
+  const runtime = await dotnet.withConfig({ maxParallelDownloads: 1000 }).withResourceLoader((type, name) =>
+    type === "dotnetjs" ? addresses.get(name) : part(name).bytes.then(bytes => answer(name, bytes))).create();
   library = (await runtime.getAssemblyExports("NotebookKit.Live.dll")).NotebookKit.Live.Program;
 }
 onmessage = async ({ data }) => {
-  if (data.parts) {
+  if (data.name) {
+    const one = part(data.name);
+    unpack(data).then(one.have, one.lack);
+    if (starting || data.name.endsWith(".js")) return;
+    starting = true;
     try {
-      await start(data.parts);
+      await start();
       postMessage({ ready: true });
     } catch (wrong) {
       postMessage({ failed: String(wrong && wrong.message || wrong) });

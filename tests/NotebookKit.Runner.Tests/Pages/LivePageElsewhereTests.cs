@@ -68,6 +68,23 @@ public sealed class LivePageElsewhereTests
         await Assert.ThrowsAnyAsync<Exception>(() => serving);
     }
 
+    // Copied by half from a full stick: the first of the library's parts are there, or hardly any.
+    [SkippableTheory]
+    [InlineData(0.1)]
+    [InlineData(0.6)]
+    [InlineData(0.999)]
+    public async Task Where_the_file_was_cut_off_the_page_says_so(double share)
+    {
+        using var folder = new TestFolder();
+        var whole = await File.ReadAllBytesAsync(LivePage.Built);
+        var cut = folder["cut.html"];
+        await File.WriteAllBytesAsync(cut, whole[..((int)(whole.Length * share) / 2 * 2)]);
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(new Uri(cut).AbsoluteUri);
+        await browser.Page.WaitForSelectorAsync("#problem .failure");
+        Assert.Contains("its file was cut off", await browser.Page.InnerTextAsync("#problem"), StringComparison.Ordinal);
+    }
+
     private static int FreePort()
     {
         using var socket = new TcpListener(IPAddress.Loopback, 0);
