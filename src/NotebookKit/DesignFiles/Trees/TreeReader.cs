@@ -20,6 +20,7 @@ internal sealed class TreeReader
     private readonly List<DesignFileMistake> _mistakes = [];
     private readonly Stack<Place> _open = [];
     private int _lastLine;
+    private (int Offset, int Letters) _counted;
 
     private readonly string _what;
 
@@ -216,6 +217,9 @@ internal sealed class TreeReader
         var at = (int)Math.Min(offset, _bytes.Length);
         var line = Array.BinarySearch(_lineStarts, at);
         if (line < 0) line = ~line - 1;
-        return new(line + 1, 1 + Encoding.UTF8.GetCharCount(_bytes, _lineStarts[line], at - _lineStarts[line]));
+        // Places are asked for from the first to the last: letters are counted on from the place before, where that is on the same line.
+        var (from, letters) = _counted.Offset >= _lineStarts[line] && _counted.Offset <= at ? _counted : (_lineStarts[line], 0);
+        _counted = (at, letters + Encoding.UTF8.GetCharCount(_bytes, from, at - from));
+        return new(line + 1, 1 + _counted.Letters);
     }
 }
