@@ -208,7 +208,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Empty(kernel.Reply(kernel.Send("comm_info_request", []))["comms"]!.AsObject());
     }
 
-    [Theory]
+    [Theory, Trait("Length", "long")]
     [InlineData(false)]
     [InlineData(true)]
     public async Task A_moved_slider_runs_the_computation_in_both_dialects_and_the_latest_value_wins(bool old)
@@ -350,7 +350,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Empty(kernel.Reply(kernel.Send("comm_info_request", []))["comms"]!.AsObject());
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public async Task Controls_that_a_front_end_closes_are_forgotten_and_others_are_listed_by_target()
     {
         await using var kernel = KernelUnderTest.Start();
@@ -439,7 +439,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         Assert.Equal("2", kernel.Value("1 + 1"));
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void A_cell_that_ran_twice_is_told_once_by_its_latest_number_where_it_ran_first()
     {
         kernel.Run("Environment.FailFast(\"fresh\");");
@@ -484,7 +484,7 @@ public sealed class KernelServerTests(SharedKernel shared) : IClassFixture<Share
         static string Still(string value) => $"await Task.Delay(1500);\n{value}";
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void What_a_task_prints_after_its_cell_has_ended_is_shown_with_the_cell()
     {
         // Also after a cell that was stopped while it waited.

@@ -46,7 +46,7 @@ public sealed class AllFixturesRun : IAsyncLifetime, IDisposable
         }
 
         Run = await ProgramRun.RunAsync(
-            "run", folder["notebooks"], folder["notebooks", "missing.ipynb"], "--out", Output, "--cell-limit", "30s", "--jobs", "2");
+            "run", folder["notebooks"], folder["notebooks", "missing.ipynb"], "--out", Output, "--cell-limit", "30s", "--jobs", "3");
     }
 
     public Task DisposeAsync() => Task.CompletedTask;

@@ -16,7 +16,7 @@ public sealed class BrokenRecordTests : IDisposable
 
     public void Dispose() => sample.Dispose();
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void Any_byte_that_is_edited_is_found() =>
         Gen.Select(Gen.Int[0, whole.Length - 2], Gen.Byte).Where(g => whole[g.Item1] != g.Item2).Sample(
             g => !sample.Rewritten([.. whole[..g.Item1], g.Item2, .. whole[(g.Item1 + 1)..]]).IsIntact, iter: 20_000);

@@ -41,7 +41,7 @@ public sealed class KillTests : IDisposable
         Assert.True(reports > 400);
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public async Task Two_processes_that_append_at_once_lose_nothing()
     {
         const int Each = 500;

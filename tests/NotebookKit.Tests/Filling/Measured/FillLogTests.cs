@@ -93,7 +93,7 @@ public class FillLogTests
 
     // 95 % of intervals have to hold the true value: of 30, 24 or fewer would be a chance of 1 in 300. Air only, and with water; a gauge
     // read to a few tenths of a bar.
-    [Theory]
+    [Theory, Trait("Length", "long")]
     [InlineData(0, 0.1, 30, 2.1, 0.2)]
     [InlineData(32, 0.2, 60, 1.3, 0.3)]
     public void The_interval_holds_the_true_conductance_as_often_as_it_says(double water, double conductance, double film, double openedAt,

@@ -13,7 +13,7 @@ public class DispersionSummaryTests
     private static readonly LaunchSite Site = SampleVehicles.Breezy
         with { Ceiling = 215.Metres(), Field = FlyingField.Circle(230.Metres()) };
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void Ten_thousand_flights_have_moments_extremes_and_quantiles_of_the_kept_flights()
     {
         var kept = Trainer.Disperse(Site, new(), 10_000, 7);

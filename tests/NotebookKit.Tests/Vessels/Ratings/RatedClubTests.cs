@@ -29,7 +29,7 @@ public class RatedClubTests
 
     public static TheoryData<int> EveryWorld => [.. Enumerable.Range(0, Enum.GetValues<World>().Length)];
 
-    [Theory]
+    [Theory, Trait("Length", "long")]
     [MemberData(nameof(EveryWorld))]
     public void A_rating_rests_on_too_much_in_no_more_than_one_club_in_twenty_and_its_working_pressure_never_does(int world)
     {

@@ -136,7 +136,7 @@ public class EvidenceBoundaryTests
         Assert.True(new FillRisk(30.BarGauge(), chance, 0, 0).RestsOnModel);
     }
 
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void A_burst_less_likely_than_one_in_twenty_contradicts_what_was_believed_of_the_making()
     {
         var at = Bisect(20, 100, bar => Learned(bar).Surprise - 0.05);

@@ -36,7 +36,7 @@ public class PlateTests
     }, iter: 100);
 
     // Tresca's hexagon lies inside von Mises's ellipse, which lies inside one 2/√3 times as large.
-    [Fact]
+    [Fact, Trait("Length", "long")]
     public void Tresca_is_never_above_von_Mises_nor_far_below() =>
         Gen.Select(Gen.Double[0.02, 0.9], Gen.Bool, Gen.Bool).Sample((hole, clamped, held) =>
     {
