@@ -17,20 +17,20 @@ internal sealed partial class TextShape : Shape<string>
         (_regex, IsName, _wrong) = (regex, isName, wrong ?? (_ => null));
 
     /// <summary>A name: it becomes part of pages and of file names, so markup and path separators are refused.</summary>
-    public static TextShape Name { get; } = new(AName(), isName: true);
+    public static TextShape Name { get; } = new(NameForm(), isName: true);
 
     /// <summary>Text for people.</summary>
-    public static TextShape Prose { get; } = new(SomeProse(), isName: false);
+    public static TextShape Prose { get; } = new(ProseForm(), isName: false);
 
     /// <summary>How a day is written.</summary>
     public const string DayForm = "yyyy-MM-dd";
 
     /// <summary>A day: "2026-05-02".</summary>
-    public static TextShape Day { get; } = new(AName(), isName: true, text => DateOnly.TryParseExact(text, DayForm,
+    public static TextShape Day { get; } = new(NameForm(), isName: true, text => DateOnly.TryParseExact(text, DayForm,
         CultureInfo.InvariantCulture, DateTimeStyles.None, out _) ? null : DesignFilesFindings.NotADay(text));
 
     /// <summary>The mark of a label: "3f9a-71c2".</summary>
-    public static TextShape Label { get; } = new(AName(), isName: true, text =>
+    public static TextShape Label { get; } = new(NameForm(), isName: true, text =>
         LabelMark().IsMatch(text) ? null : DesignFilesFindings.NotALabel(text));
 
     /// <summary>However the pen wrote it: with a dash, a space or nothing between.</summary>
@@ -38,10 +38,10 @@ internal sealed partial class TextShape : Shape<string>
     public static partial Regex LabelMark();
 
     [GeneratedRegex(@"^[^<>\/\\\u0000-\u001f\u007f]{1,80}$", RegexOptions.CultureInvariant)]
-    private static partial Regex AName();
+    private static partial Regex NameForm();
 
     [GeneratedRegex(@"^[^\u0000-\u0009\u000b-\u001f\u007f]{0,4000}$", RegexOptions.CultureInvariant)]
-    private static partial Regex SomeProse();
+    private static partial Regex ProseForm();
 
     private bool IsName { get; }
 

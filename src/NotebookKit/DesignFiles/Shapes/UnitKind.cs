@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using NotebookKit.Quantities;
 using NotebookKit.Quantities.Texts;
@@ -13,14 +12,15 @@ internal sealed class UnitKind
 
     private readonly Type _quantity;
     private readonly string _word;
-    // The units that were met, and what they mean; of the others only the names are known.
-    private readonly ConcurrentDictionary<string, Func<double, object?>> _meant = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Func<double, object?>> _meant;
 
     private UnitKind(Type type, string noun, string example, params string[] units)
     {
         (Type, Noun, Example, Units) = (type, noun, example, units);
         _quantity = type == typeof(GaugePressure) || type == typeof(AbsolutePressure) ? typeof(Pressure) : type;
         _word = type == typeof(GaugePressure) ? UnitText.Gauge : type == typeof(AbsolutePressure) ? UnitText.Absolute : "";
+        // A dictionary that is frozen is made by much more code, all of which runs only once.
+        _meant = units.ToDictionary(u => u, Meaning, StringComparer.Ordinal);
     }
 
     public Type Type { get; }
@@ -75,8 +75,7 @@ internal sealed class UnitKind
             unit = unit[..^(_word.Length + 1)];
         }
 
-        var name = unit.ToString();
-        return Units.Contains(name) && UnitText.Number(text[..end]) is { } number ? _meant.GetOrAdd(name, Meaning)(number) : null;
+        return _meant.TryGetValue(unit.ToString(), out var of) && UnitText.Number(text[..end]) is { } number ? of(number) : null;
     }
 
     // So many letters at the start are a number as the pattern has it; 0 where they aren't one.
