@@ -129,7 +129,7 @@ async function serveLibrary() {
     await inTurn(showPart);
     document.documentElement.dataset.ready = (performance.now() - clock).toFixed(0);
   } catch (wrong) {
-    say("Not ready.");
+    say("Not ready. " + wrong.message);
     problem({ error: wrong.message, all: [wrong.message, "What you typed before is kept where it was."] });
   }
 })();

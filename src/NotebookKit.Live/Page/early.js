@@ -3,15 +3,21 @@ const early = (() => {
   if (typeof WebAssembly !== "object" || typeof DecompressionStream !== "function" || typeof Worker !== "function")
     return { started: Promise.reject(new Error(
       "This browser has no WebAssembly, or it is switched off. Open the page in a current browser, or use the printed sheets.")) };
-  const worker = new Worker(URL.createObjectURL(new Blob([document.getElementById("worker").textContent], { type: "text/javascript" })));
+  const cannot = why => new Error("The library could not be started: " + why + ".");
+  let worker;
+  try {
+    worker = new Worker(URL.createObjectURL(new Blob([document.getElementById("worker").textContent], { type: "text/javascript" })));
+  } catch {
+    return { started: Promise.reject(cannot("the browser refused its worker; open the page in a current browser, or use the printed sheets")) };
+  }
   const started = new Promise((ready, failed) => {
-    worker.onerror = e => failed(new Error("The library could not be started: " + (e.message || "the browser refused its worker") + "."));
+    worker.onerror = e => failed(cannot(e.message || "the browser refused its worker"));
+    worker.onmessage = ({ data }) => data.ready ? ready() : failed(cannot(data.failed));
     document.addEventListener("DOMContentLoaded", () => {
       if (document.getElementById("end")) return;
       worker.terminate();
       failed(new Error("A part of this page is missing: its file was cut off, by a full disk or a download that broke. Copy the file anew."));
     });
-    worker.onmessage = ({ data }) => data.ready ? ready() : failed(new Error("The library could not be started: " + data.failed + "."));
   });
   return { worker, started };
 })();

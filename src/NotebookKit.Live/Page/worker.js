@@ -13,8 +13,8 @@ function part(name) {
 }
 function unpack(packed) {
   const { readable, writable } = new DecompressionStream("gzip"), to = writable.getWriter();
-  to.write(bytesOf(packed));
-  to.close();
+  // What is wrong with the bytes is told by the reading end.
+  for (const done of [to.write(bytesOf(packed)), to.close()]) done.catch(() => { });
   return new Response(readable).arrayBuffer();
 }
 // What the loader asks of an answer from a server.
@@ -31,6 +31,7 @@ async function start() {
     addresses.set(name, URL.createObjectURL(new Blob([text], { type: "text/javascript" })));
   }
   const { dotnet } = await import(addresses.get("dotnet.js"));
+  // The loader asks for sixteen files at a time unless told otherwise; here none is fetched, and all may come at once.
   const runtime = await dotnet.withConfig({ maxParallelDownloads: 1000 }).withResourceLoader((type, name) =>
     type === "dotnetjs" ? addresses.get(name) : part(name).bytes.then(bytes => answer(name, bytes))).create();
   library = (await runtime.getAssemblyExports("NotebookKit.Live.dll")).NotebookKit.Live.Program;
@@ -38,7 +39,10 @@ async function start() {
 onmessage = async ({ data }) => {
   if (data.name) {
     const one = part(data.name);
-    unpack(data).then(one.have, one.lack);
+    unpack(data).then(one.have, wrong => {
+      postMessage({ failed: "a part of this page's file is damaged; copy the file anew" });
+      one.lack(wrong);
+    });
     if (starting || data.name.endsWith(".js")) return;
     starting = true;
     try {

@@ -68,7 +68,7 @@ public sealed class LivePageElsewhereTests
         await Assert.ThrowsAnyAsync<Exception>(() => serving);
     }
 
-    // Copied by half from a full stick: the first of the library's parts are there, or hardly any.
+    // As a full disk leaves it: none of the library's parts are there, or some, or all but the last.
     [SkippableTheory]
     [InlineData(0.1)]
     [InlineData(0.6)]
@@ -83,6 +83,32 @@ public sealed class LivePageElsewhereTests
         await browser.Page.GotoAsync(new Uri(cut).AbsoluteUri);
         await browser.Page.WaitForSelectorAsync("#problem .failure");
         Assert.Contains("its file was cut off", await browser.Page.InnerTextAsync("#problem"), StringComparison.Ordinal);
+        // The box stands below the cautions, and only where designs are shown: the line at the top says why, too.
+        Assert.Contains("its file was cut off", await browser.Page.InnerTextAsync("#status"), StringComparison.Ordinal);
+    }
+
+    // One letter of a packed part is another one.
+    [SkippableFact]
+    public async Task Where_the_file_is_damaged_the_page_says_so()
+    {
+        using var folder = new TestFolder();
+        var bytes = await File.ReadAllBytesAsync(LivePage.Built);
+        bytes[bytes.Length / 4 * 2] ^= 1;
+        await File.WriteAllBytesAsync(folder["damaged.html"], bytes);
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.GotoAsync(new Uri(folder["damaged.html"]).AbsoluteUri);
+        await browser.Page.WaitForSelectorAsync("#problem .failure");
+        Assert.Contains("is damaged; copy the file anew.", await browser.Page.InnerTextAsync("#problem"), StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
+    public async Task Where_the_browser_refuses_a_worker_the_page_says_so()
+    {
+        await using var browser = await Browser.OpenAsync();
+        await browser.Page.AddInitScriptAsync("globalThis.Worker = function () { throw new DOMException('no', 'SecurityError'); };");
+        await browser.Page.GotoAsync(Address);
+        await browser.Page.WaitForSelectorAsync("#problem .failure");
+        Assert.Contains("the browser refused its worker", await browser.Page.InnerTextAsync("#problem"), StringComparison.Ordinal);
     }
 
     private static int FreePort()
